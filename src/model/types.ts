@@ -1,0 +1,205 @@
+/**
+ * The model of a course: plain, immutable, serialisable data. Everything after `model` reads
+ * only this; nothing after it opens a Markdown file.
+ */
+import type { Root, PhrasingContent } from 'mdast';
+import type { Color, MoveFault, PlayedMove, Position, Square } from '../chess/types.ts';
+import type { Place } from '../diagnostics/place.ts';
+
+export interface Course {
+  readonly settings: CourseSettings;
+  readonly chapters: readonly Chapter[];
+  /** Every named position; where a name stands twice, the first. */
+  readonly labels: Readonly<Record<string, Label>>;
+  /** Labels that were given again: the later places. */
+  readonly repeatedLabels: readonly { readonly name: string; readonly place: Place }[];
+  /** The graph of positions over all `moves` blocks, by `Position.key`. */
+  readonly graph: Readonly<Record<string, GraphPosition>>;
+  /** What could not be read at all: settings, files, front matter, attributes. */
+  readonly problems: readonly CourseProblem[];
+}
+
+export type Side = Color | 'both';
+
+export interface CourseSettings {
+  readonly title: string;
+  readonly side: Side;
+  readonly author?: string;
+  readonly summary?: string;
+  /** BCP 47. */
+  readonly language: string;
+  /** Address that the course will be published at, without a final `/`. */
+  readonly site?: string;
+  readonly licence?: string;
+  readonly rules: Readonly<Record<string, 'error' | 'warning' | 'off'>>;
+  readonly notation: 'letters' | 'figurines';
+}
+
+/** Something the reader could not make sense of; `rule` is the rule that reports it. */
+export interface CourseProblem {
+  readonly rule: 'course-setting' | 'chapter-unreadable' | 'move-unreadable' | 'claim-unreadable';
+  readonly place: Place;
+  readonly message: string;
+  readonly hint: string;
+}
+
+export interface Chapter {
+  /** From the front matter, else from the file name; unique in the course; used in addresses. */
+  readonly id: string;
+  readonly index: number;
+  readonly title: string;
+  readonly summary?: string;
+  /** Path relative to the course folder, with `/`. */
+  readonly file: string;
+  /** The Markdown tree, blocks and directives replaced by the nodes of `nodes.ts`. */
+  readonly body: Root;
+  readonly blocks: readonly Block[];
+}
+
+export type Block = MovesBlock | DiagramBlock;
+
+interface BlockBase {
+  /** Index in `Chapter.blocks`. */
+  readonly index: number;
+  readonly chapter: number;
+  readonly place: Place;
+  /** The side at the bottom of the board. */
+  readonly view: Color;
+}
+
+/**
+ * A tree of moves, flattened: `nodes[0]` is the start position and has no move; a parent
+ * always stands before its children, and nodes stand in the order of the text.
+ */
+export interface MovesBlock extends BlockBase {
+  readonly kind: 'moves';
+  readonly nodes: readonly MoveNode[];
+  /** Label of `from="…"`, if the block starts from one. */
+  readonly from?: LabelUse;
+  /** Tag pairs of a pasted game. */
+  readonly tags: Readonly<Record<string, string>>;
+  readonly result?: string;
+}
+
+/** One place in the course's moves; ids are stable within one build. */
+export interface NodeRef {
+  readonly chapter: number;
+  readonly block: number;
+  readonly node: number;
+}
+
+export interface MoveNode {
+  /** Index in `MovesBlock.nodes`. */
+  readonly index: number;
+  /** Index of the position this was played in; absent for the start position. */
+  readonly parent?: number;
+  /** Indices of the moves from here: the first continues the line, others are variations. */
+  readonly children: readonly number[];
+  /** How deep in variations: 0 is the main line. */
+  readonly depth: number;
+  /** Absent for the start position. */
+  readonly written?: WrittenInFile;
+  /** Absent for the start position and for a move that cannot be played. */
+  readonly move?: PlayedMove;
+  /** Why the move cannot be played; `after-fault` where an earlier move of the line could not. */
+  readonly fault?: MoveFault | { readonly kind: 'after-fault' };
+  /** The position after the move; absent where there is a fault. */
+  readonly position?: Position;
+  /** Numeric annotation glyphs, in the order written. */
+  readonly glyphs: readonly number[];
+  /** What follows the move in the text: comments and variations in order. */
+  readonly after: readonly (CommentNode | VariationNode)[];
+  readonly marks: readonly Square[];
+  readonly arrows: readonly Arrow[];
+  readonly labels: readonly string[];
+  /** `:claim`, `:same`, `:later`, `:end`, `:option` said of this node, in comments or prose. */
+  readonly statements: readonly Statement[];
+}
+
+/** The author's spelling of a move and where it stands. */
+export interface WrittenInFile {
+  readonly san: string;
+  readonly place: Place;
+  readonly number?: { readonly text: string; readonly value: number; readonly dots: number; readonly place: Place };
+  readonly glyphs: readonly { readonly text: string; readonly nag: number; readonly place: Place }[];
+}
+
+export interface CommentNode {
+  readonly type: 'comment';
+  readonly content: readonly PhrasingContent[];
+  readonly place: Place;
+}
+
+/** A variation on the move it follows: `first` is the index of its first move. */
+export interface VariationNode {
+  readonly type: 'variation';
+  readonly first: number;
+  /** Comments that stand in the variation before its first move. */
+  readonly before: readonly CommentNode[];
+  readonly place: Place;
+}
+
+export const arrowMeanings = ['plan', 'threat', 'guard'] as const;
+export type ArrowMeaning = (typeof arrowMeanings)[number];
+
+export interface Arrow {
+  readonly meaning: ArrowMeaning;
+  readonly from: Square;
+  readonly to: Square;
+}
+
+export const statementNames = ['claim', 'same', 'later', 'end', 'option'] as const;
+
+export interface Statement {
+  readonly name: (typeof statementNames)[number];
+  readonly argument: string;
+  readonly place: Place;
+  /** For `same` and `later`: whether the label exists. */
+  readonly label?: LabelUse;
+}
+
+export interface LabelUse {
+  readonly name: string;
+  readonly place: Place;
+}
+
+export interface Label {
+  readonly name: string;
+  readonly ref: NodeRef;
+  readonly place: Place;
+}
+
+/** A still board. */
+export interface DiagramBlock extends BlockBase {
+  readonly kind: 'diagram';
+  /** Absent where the position could not be made. */
+  readonly position?: Position;
+  /** The move that led to it, where the block knows one. */
+  readonly lastMove?: { readonly from: Square; readonly to: Square };
+  /** Label of `at="…"`. */
+  readonly at?: LabelUse;
+  /** Moves of `after="…"`: every one, so that the rules for moves hold for them too. */
+  readonly moves: readonly MoveNode[];
+  readonly caption: readonly PhrasingContent[];
+  readonly alt?: string;
+  readonly marks: readonly Square[];
+  readonly arrows: readonly Arrow[];
+  readonly claims: readonly Statement[];
+}
+
+/** A position of the course and everywhere it stands. */
+export interface GraphPosition {
+  readonly key: string;
+  readonly fen: string;
+  readonly at: readonly NodeRef[];
+  /** The moves played from here anywhere in the course, in order of first appearance. */
+  readonly moves: readonly GraphMove[];
+}
+
+export interface GraphMove {
+  readonly san: string;
+  /** Key of the position it leads to. */
+  readonly to: string;
+  /** The nodes that are this move. */
+  readonly at: readonly NodeRef[];
+}
