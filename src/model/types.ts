@@ -178,8 +178,10 @@ export interface DiagramBlock extends BlockBase {
   readonly lastMove?: { readonly from: Square; readonly to: Square };
   /** Label of `at="…"`. */
   readonly at?: LabelUse;
-  /** Moves of `after="…"`: every one, so that the rules for moves hold for them too. */
-  readonly moves: readonly MoveNode[];
+  /** The start of `fen="…"` or `after="…"` and the moves of `after`; empty with `at`. */
+  readonly nodes: readonly MoveNode[];
+  /** The node whose position is shown: the last of its own, or the one of the label. */
+  readonly shows?: NodeRef;
   readonly caption: readonly PhrasingContent[];
   readonly alt?: string;
   readonly marks: readonly Square[];

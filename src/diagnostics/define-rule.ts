@@ -1,0 +1,62 @@
+import type { Diagnostic, Fix, RelatedPlace, Severity } from './diagnostic.ts';
+import type { Place } from './place.ts';
+
+/** What a rule reports; its id and severity are added by the check. */
+export interface Finding {
+  readonly place: Place;
+  readonly message: string;
+  readonly hint?: string;
+  readonly related?: readonly RelatedPlace[];
+  readonly fix?: Fix;
+}
+
+/** A finding that an example must give. Places are `line:column`. */
+export interface ExpectedFinding {
+  /** Default: the example's only chapter. */
+  readonly file?: string;
+  readonly start: string;
+  readonly end?: string;
+  readonly message: string;
+  readonly hint?: string;
+}
+
+/** A course in small: what the rule finds in it, or that it finds nothing. */
+export interface Example {
+  readonly title: string;
+  /** Text of one chapter without front matter, or whole files by their path in the course. */
+  readonly course: string | Readonly<Record<string, string>>;
+  /** The side of the course; default `white`. */
+  readonly side?: 'white' | 'black' | 'both';
+  /** All findings of this rule; none where the example is sound. */
+  readonly findings: readonly ExpectedFinding[];
+  /** The chapter after `--fix`, for rules that can repair. */
+  readonly fixed?: string;
+}
+
+/** One rule in one file: what it finds, why, how to mend it, and examples that are its tests. */
+export interface Rule<Subject> {
+  readonly id: string;
+  readonly severity: Severity;
+  /** One sentence: what it finds. */
+  readonly finds: string;
+  /** Markdown for the handbook: why it matters and what to do. */
+  readonly documentation: string;
+  /** Rules without which the course cannot be built at all stay on whatever the settings say. */
+  readonly always?: boolean;
+  readonly examples: readonly Example[];
+  readonly find: (subject: Subject) => Iterable<Finding>;
+}
+
+/** Gives the rule its type; nothing more. */
+export function defineRule<Subject>(rule: Rule<Subject>): Rule<Subject> {
+  return rule;
+}
+
+/** Stamps a rule's finding with its id and severity. */
+export function makeDiagnostic<Subject>(
+  rule: Rule<Subject>,
+  severity: Severity,
+  finding: Finding,
+): Diagnostic {
+  return { rule: rule.id, severity, related: [], ...finding };
+}

@@ -1,0 +1,14 @@
+export type {
+  Example,
+  ExpectedFinding,
+  Finding,
+  Rule,
+} from './define-rule.ts';
+export { defineRule, makeDiagnostic } from './define-rule.ts';
+export type { Diagnostic, Fix, RelatedPlace, Severity } from './diagnostic.ts';
+export { severities } from './diagnostic.ts';
+export { createLocator } from './locate.ts';
+export type { Place, Point, Range } from './place.ts';
+export { reportJson } from './report-json.ts';
+export { reportText } from './report-text.ts';
+export { sortDiagnostics } from './sort-diagnostics.ts';

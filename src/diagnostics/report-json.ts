@@ -1,0 +1,33 @@
+import type { Diagnostic } from './diagnostic.ts';
+import type { Place, Point } from './place.ts';
+
+/**
+ * The findings as JSON: `{"diagnostics": [{rule, severity, file, start, end, message, hint,
+ * related}]}`. Paths are relative to the course; lines and columns count from 1, columns in
+ * UTF-16 units; `end` is the point after the last character.
+ */
+export function reportJson(diagnostics: readonly Diagnostic[]): string {
+  const list = diagnostics.map((diagnostic) => ({
+    rule: diagnostic.rule,
+    severity: diagnostic.severity,
+    ...makePlace(diagnostic.place),
+    message: diagnostic.message,
+    ...(diagnostic.hint === undefined ? {} : { hint: diagnostic.hint }),
+    related: diagnostic.related.map((related) => ({
+      ...makePlace(related.place),
+      message: related.message,
+    })),
+    ...(diagnostic.fix === undefined
+      ? {}
+      : { fix: { ...makePlace(diagnostic.fix.place), text: diagnostic.fix.text } }),
+  }));
+  return `${JSON.stringify({ diagnostics: list }, undefined, 2)}\n`;
+}
+
+function makePlace(place: Place) {
+  return { file: place.file, start: makePoint(place.start), end: makePoint(place.end) };
+}
+
+function makePoint(point: Point) {
+  return { line: point.line, column: point.column };
+}
