@@ -1,0 +1,69 @@
+/** Plays moves as authors write them. */
+import { pieceAt } from './board.ts';
+import { explainFault } from './explain.ts';
+import { Recent } from './recent.ts';
+import { type LegalMove, listMoves, playLegal, playSan } from './rules.ts';
+import { isCastling, readSpelling, type Spelling } from './spelling.ts';
+import type { MoveFault, PlayedMove, Position } from './types.ts';
+
+/** Results by the FEN and the spelling: a course plays the same beginnings again and again. */
+const recent = new Recent<string, PlayedMove | MoveFault>(50_000);
+
+/**
+ * Plays a move as an author wrote it: SAN, also with needless or false `+` and `#`, zeros in
+ * castling, too much disambiguation, figurines, `e.p.`, or in long algebraic form. The result
+ * carries the canonical SAN, so that a caller can compare the two. A move that names no legal
+ * move, or more than one, is a `MoveFault` and changes nothing.
+ */
+export function playMove(position: Position, written: string): PlayedMove | MoveFault {
+  const name = `${position.fen}|${written}`;
+  const known = recent.get(name);
+  if (known !== undefined) return known;
+  const result = playFresh(position, written);
+  recent.set(name, result);
+  return result;
+}
+
+export function isMoveFault(result: PlayedMove | MoveFault): result is MoveFault {
+  return 'kind' in result;
+}
+
+/** SAN that may be canonical: chess.js can be asked at once. */
+const plainSan =
+  /^(?:[KQRBN][a-h]?[1-8]?x?[a-h][1-8]|(?:[a-h]x)?[a-h][1-8](?:=[QRBN])?|O-O(?:-O)?)[+#]?$/;
+
+function playFresh(position: Position, written: string): PlayedMove | MoveFault {
+  if (plainSan.test(written)) {
+    const played = playSan(position, written);
+    if (played !== undefined) return played;
+  }
+  const spelling = readSpelling(written);
+  const legal = listMoves(position);
+  const fitting =
+    spelling === undefined ? [] : legal.filter((move) => fits(position, spelling, move));
+  const [only] = fitting;
+  if (only !== undefined && fitting.length === 1) {
+    const played = playLegal(position, only);
+    if (played !== undefined) return played;
+  }
+  return explainFault({ position, written, spelling, legal, fitting });
+}
+
+/** Whether a legal move is one that the spelling may mean. */
+function fits(position: Position, spelling: Spelling, move: LegalMove): boolean {
+  const castles = move.san.startsWith('O-O-O') ? 'queen' : move.san.startsWith('O-O') ? 'king' : '';
+  if (isCastling(spelling)) return spelling.castling === castles;
+  const { kind, file, rank } = spelling;
+  // Castling is named by its own signs, or by the king's two squares as engines write it.
+  if (castles !== '' && (file === undefined || rank === undefined)) return false;
+  const twoSquares = file !== undefined && rank !== undefined;
+  return (
+    move.to === spelling.to &&
+    (kind === undefined || pieceAt(position, move.from)?.kind === kind) &&
+    (file === undefined || move.from[0] === file) &&
+    (rank === undefined || move.from[1] === rank) &&
+    // Between two whole squares the `x` adds nothing; otherwise it must be right.
+    (spelling.capture === move.capture || (twoSquares && move.capture)) &&
+    move.promotion === spelling.promotion
+  );
+}
