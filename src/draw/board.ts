@@ -1,0 +1,89 @@
+import type { Color, Piece } from '../chess/types.ts';
+import { arrowShapes } from './arrows.ts';
+import { boardBox, short, squareCorner, viewBox } from './geometry.ts';
+import {
+  coordinateOutline,
+  coordinateScale,
+  coordinateSigns,
+  darkCorners,
+  darkSquareShapes,
+  frameShapes,
+  paperShape,
+  sheetShape,
+  turnShape,
+} from './ground.ts';
+import { lastMoveShapes, markShapes } from './marks.ts';
+import { paintAttributes, type Theme, themeMarkup } from './paint.ts';
+import type { BoardPicture } from './picture.ts';
+import { pieceId, pieceScale, pieceShapes } from './piece-paths.ts';
+import { type PlacedPiece, readPlacement } from './placement.ts';
+import { checkSize } from './size.ts';
+import { escapeXml } from './xml.ts';
+
+export interface BoardFile extends BoardPicture {
+  /** Colours; `light` unless said. */
+  readonly theme?: Theme | undefined;
+  /** Width in CSS pixels, 32 to 4096; 400 unless said. Without a caption also the height. */
+  readonly size?: number | undefined;
+}
+
+/**
+ * A board as an SVG document that stands alone: no style sheet, no font, no reference outside.
+ * The same input gives the same bytes.
+ * @throws RangeError for a size, placement, square or arrow that cannot be drawn.
+ */
+export function drawBoard(board: BoardFile): string {
+  const { view = 'white', coordinates = true, theme = 'light', size = 400, turn } = board;
+  checkSize(size);
+  const pieces = readPlacement(board.placement);
+  const outside = coordinates || turn !== undefined;
+  const paint = (shapes: Parameters<typeof themeMarkup>[0]) => themeMarkup(shapes, theme);
+  return [
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${size}" height="${size}" viewBox="${viewBox(boardBox(outside))}" role="img">`,
+    words(board),
+    definitions(pieces, theme),
+    paint([sheetShape(outside), paperShape()]),
+    darkCorners.map(({ x, y }) => `<use href="#dark-square" x="${x}" y="${y}"/>`).join(''),
+    paint(frameShapes()),
+    coordinates ? coordinateMarkup(view, theme) : '',
+    paint([...lastMoveShapes(board.lastMove, view), ...markShapes(board.marks ?? [], view)]),
+    pieces.map((placed) => pieceUse(placed, view)).join(''),
+    paint(arrowShapes(board.arrows ?? [], view)),
+    turn ? paint([turnShape(turn, view)]) : '',
+    '</svg>',
+  ]
+    .filter((part) => part !== '')
+    .join('\n');
+}
+
+function words({ title, desc }: BoardPicture): string {
+  return (
+    (title ? `<title>${escapeXml(title)}</title>` : '') +
+    (desc ? `<desc>${escapeXml(desc)}</desc>` : '')
+  );
+}
+
+/** The dark square, and each piece that stands on the board, once. */
+function definitions(pieces: readonly PlacedPiece[], theme: Theme): string {
+  const kinds = new Map<string, Piece>();
+  for (const { piece } of pieces) kinds.set(pieceId(piece), piece);
+  const symbols = [...kinds].map(
+    ([id, piece]) =>
+      `<g id="${id}" transform="scale(${pieceScale})">${themeMarkup(pieceShapes(piece), theme)}</g>`,
+  );
+  const dark = `<g id="dark-square">${themeMarkup(darkSquareShapes(), theme)}</g>`;
+  return `<defs>${dark}${symbols.join('')}</defs>`;
+}
+
+function pieceUse({ square, piece }: PlacedPiece, view: Color): string {
+  const { x, y } = squareCorner(square, view);
+  return `<use href="#${pieceId(piece)}" x="${x}" y="${y}"/>`;
+}
+
+function coordinateMarkup(view: Color, theme: Theme): string {
+  const signs = coordinateSigns(view).map(
+    ({ sign, x, y }) =>
+      `<path transform="translate(${short(x)} ${short(y)})scale(${coordinateScale})" d="${coordinateOutline(sign)}"/>`,
+  );
+  return `<g ${paintAttributes('board-coordinate', theme)}>${signs.join('')}</g>`;
+}

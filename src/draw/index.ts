@@ -1,0 +1,8 @@
+/** Positions as pictures: SVG files, boards inside pages, PNG images and cards. */
+export type { ArrowMeaning, BoardArrow } from './arrows.ts';
+export { type BoardFile, drawBoard } from './board.ts';
+export { boardCss } from './board-css.ts';
+export type { LastMove } from './marks.ts';
+export { drawBoardInPage, pieceSprite } from './page-board.ts';
+export { type Theme, themes } from './paint.ts';
+export type { BoardPicture } from './picture.ts';
