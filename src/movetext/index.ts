@@ -1,0 +1,17 @@
+export { glyphMeaning, glyphSign, isAssessment, isMoveSuffix, isStandardGlyph } from './glyphs.ts';
+export { parseGames } from './parse-games.ts';
+export { parseMovetext } from './parse-movetext.ts';
+export type {
+  Comment,
+  Glyph,
+  Line,
+  Movetext,
+  MovetextProblem,
+  Span,
+  Tag,
+  Token,
+  Variation,
+  WrittenMove,
+  WrittenNumber,
+} from './types.ts';
+export { problemKinds } from './types.ts';
