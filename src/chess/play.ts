@@ -1,9 +1,8 @@
 /** Plays moves as authors write them. */
-import { pieceAt } from './board.ts';
-import { explainFault } from './explain.ts';
+import { explainFault } from './fault/explain.ts';
 import { Recent } from './recent.ts';
-import { type LegalMove, listMoves, playLegal, playSan } from './rules.ts';
-import { isCastling, readSpelling, type Spelling } from './spelling.ts';
+import { listMoves, playSan } from './rules.ts';
+import { fits, readSpelling } from './spelling.ts';
 import type { MoveFault, PlayedMove, Position } from './types.ts';
 
 /** Results by the FEN and the spelling: a course plays the same beginnings again and again. */
@@ -39,31 +38,8 @@ function playFresh(position: Position, written: string): PlayedMove | MoveFault 
   }
   const spelling = readSpelling(written);
   const legal = listMoves(position);
-  const fitting =
-    spelling === undefined ? [] : legal.filter((move) => fits(position, spelling, move));
+  const fitting = spelling === undefined ? [] : legal.filter((move) => fits(spelling, move));
   const [only] = fitting;
-  if (only !== undefined && fitting.length === 1) {
-    const played = playLegal(position, only);
-    if (played !== undefined) return played;
-  }
-  return explainFault({ position, written, spelling, legal, fitting });
-}
-
-/** Whether a legal move is one that the spelling may mean. */
-function fits(position: Position, spelling: Spelling, move: LegalMove): boolean {
-  const castles = move.san.startsWith('O-O-O') ? 'queen' : move.san.startsWith('O-O') ? 'king' : '';
-  if (isCastling(spelling)) return spelling.castling === castles;
-  const { kind, file, rank } = spelling;
-  // Castling is named by its own signs, or by the king's two squares as engines write it.
-  if (castles !== '' && (file === undefined || rank === undefined)) return false;
-  const twoSquares = file !== undefined && rank !== undefined;
-  return (
-    move.to === spelling.to &&
-    (kind === undefined || pieceAt(position, move.from)?.kind === kind) &&
-    (file === undefined || move.from[0] === file) &&
-    (rank === undefined || move.from[1] === rank) &&
-    // Between two whole squares the `x` adds nothing; otherwise it must be right.
-    (spelling.capture === move.capture || (twoSquares && move.capture)) &&
-    move.promotion === spelling.promotion
-  );
+  const played = only && fitting.length === 1 ? playSan(position, only.san) : undefined;
+  return played ?? explainFault(position, written, spelling, legal);
 }

@@ -40,32 +40,23 @@ function positionOf(fen: string): Position {
 
 /** Plays a move written in SAN; absent if that names no legal move. Its `+` or `#` is not looked at. */
 export function playSan(position: Position, san: string): PlayedMove | undefined {
-  return play(position, (chess) => chess.move(san, { strict: true }));
-}
-
-/** Plays a move that is known to be legal. */
-export function playLegal(position: Position, legal: LegalMove): PlayedMove | undefined {
-  return playSan(position, legal.san);
-}
-
-function play(position: Position, make: (chess: Chess) => ReturnType<Chess['move']>) {
   const chess = setUp(position.fen);
   let made: ReturnType<Chess['move']>;
   try {
-    made = make(chess);
+    made = chess.move(san, { strict: true });
   } catch (error) {
     if (error instanceof Error && error.message.startsWith('Invalid move')) return undefined;
     throw error;
   }
   onBoard = made.after;
-  const { san, from, to } = made;
+  const { from, to } = made;
   const color = sideToMove(position);
   const number = Number(position.fen.slice(position.fen.lastIndexOf(' ') + 1));
   const after = positionOf(made.after);
   const promotion = made.promotion && kindOfLetter[made.promotion];
   const played: PlayedMove = promotion
-    ? { san, from, to, promotion, color, number, after }
-    : { san, from, to, color, number, after };
+    ? { san: made.san, from, to, promotion, color, number, after }
+    : { san: made.san, from, to, color, number, after };
   return played;
 }
 

@@ -3,6 +3,7 @@
  * notation and engines write in its place. Nothing here knows the position.
  */
 import { kindOfLetter } from './board.ts';
+import type { LegalMove } from './rules.ts';
 import type { PieceKind, Square } from './types.ts';
 
 export type Spelling = PieceSpelling | CastlingSpelling;
@@ -74,6 +75,30 @@ export function readSpelling(written: string): Spelling | undefined {
     to,
     ...(promotion && { promotion }),
   };
+}
+
+/** Whether a legal move is one that the spelling may mean. */
+export function fits(spelling: Spelling, move: LegalMove): boolean {
+  const castling = castlingOf(move);
+  if (isCastling(spelling)) return spelling.castling === castling;
+  const { kind, file, rank } = spelling;
+  const wholeOrigin = file !== undefined && rank !== undefined;
+  // Castling is named by its own signs, or by the two squares of the king as engines write it.
+  if (castling !== undefined && !wholeOrigin) return false;
+  return (
+    move.to === spelling.to &&
+    (kind === undefined || move.kind === kind) &&
+    (file === undefined || move.from[0] === file) &&
+    (rank === undefined || move.from[1] === rank) &&
+    // Between two whole squares an `x` says nothing new; otherwise it must be there.
+    (spelling.capture === move.capture || (wholeOrigin && move.capture)) &&
+    move.promotion === spelling.promotion
+  );
+}
+
+function castlingOf({ san }: LegalMove): 'king' | 'queen' | undefined {
+  if (san.startsWith('O-O-O')) return 'queen';
+  return san.startsWith('O-O') ? 'king' : undefined;
 }
 
 /** Whether a move is the null move of some programs, which the PGN standard does not know. */
