@@ -3,6 +3,7 @@ export { type Board, pieceAt, readBoard, sideToMove } from './board.ts';
 export { describePosition } from './describe.ts';
 export { isFenFault, parseFen } from './fen.ts';
 export { initialPosition } from './initial.ts';
+export { makeFen } from './make-fen.ts';
 export { isMoveFault, playMove } from './play.ts';
 export { isMate, isStalemate, legalMoves } from './rules.ts';
 export { fileOf, isDark, isSquare, rankOf, squareAt, squares } from './squares.ts';

@@ -30,9 +30,19 @@ export function explainFault(
     const reason = `${sideName(sideToMove(position))} is ${state}, and the game is over`;
     return { kind: 'illegal', reason, meant };
   }
-  if (isCastling(spelling)) {
-    return { kind: 'illegal', reason: castlingReason(position, spelling.castling), meant };
+  const named = asCastling(position, spelling);
+  if (isCastling(named)) {
+    return { kind: 'illegal', reason: castlingReason(position, named.castling), meant };
   }
+  return pieceFault(position, named, legal, meant);
+}
+
+function pieceFault(
+  position: Position,
+  spelling: PieceSpelling,
+  legal: readonly LegalMove[],
+  meant: readonly string[],
+): MoveFault {
   const unnamed = promotionMissing(position, spelling, legal);
   if (unnamed !== undefined) return unnamed;
   const reached = reachedReason(position, spelling);
@@ -82,4 +92,15 @@ function wrongSideReason(position: Position, spelling: PieceSpelling): string | 
   if (move === undefined) return undefined;
   const piece = nameOf(readBoard(position), move.from);
   return `it is ${sideName(color)}'s move here, and ${piece} is ${sideName(other)}'s`;
+}
+
+/** A king that is said to go from its home to the c- or g-file castles, as engines write it. */
+function asCastling(position: Position, spelling: Spelling): Spelling {
+  if (isCastling(spelling)) return spelling;
+  const home = sideToMove(position) === 'white' ? 'e1' : 'e8';
+  const { file = '', rank = '', to } = spelling;
+  const king = readBoard(position).get(home)?.kind === 'king';
+  if (!king || file + rank !== home || to[1] !== home[1]) return spelling;
+  if (to[0] === 'g') return { castling: 'king' };
+  return to[0] === 'c' ? { castling: 'queen' } : spelling;
 }

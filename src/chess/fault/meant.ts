@@ -10,7 +10,9 @@ import { fileOf, rankOf } from '../squares.ts';
 import type { PieceKind } from '../types.ts';
 import { kindsOfForeignLetter } from './letters.ts';
 
-const tooDear = 2.6;
+const tooDear = 2;
+/** Where one reading is this cheap, only others about as cheap are worth a word. */
+const clear = 0.7;
 
 /** A reading of what was written, and the price of taking it so. */
 interface Reading {
@@ -23,10 +25,13 @@ export function probableMoves(written: string, legal: readonly LegalMove[]): str
   const plain = plainSpelling(written);
   if (plain === '') return [];
   const readings = readingsOf(plain);
-  return legal
+  const priced = legal
     .map((move) => ({ move, price: priceOf(move, plain, readings) }))
-    .filter(({ price }) => price <= tooDear)
-    .sort((a, b) => a.price - b.price || byPromotion(a.move, b.move))
+    .sort((a, b) => a.price - b.price || byPromotion(a.move, b.move));
+  const cheapest = priced[0]?.price ?? 0;
+  const limit = cheapest <= clear ? cheapest + 0.4 : tooDear;
+  return priced
+    .filter(({ price }) => price <= limit)
     .slice(0, 4)
     .map(({ move }) => move.san);
 }
@@ -38,8 +43,16 @@ export function byPromotion(a: LegalMove, b: LegalMove): number {
 }
 
 function priceOf(move: LegalMove, plain: string, readings: readonly Reading[]): number {
-  const prices = readings.map(({ spelling, price }) => price + mismatch(spelling, move));
-  return Math.min(...prices, slipPrice(plain, move), castlingPrice(plain, move));
+  const prices = readings
+    // Two mistakes in one move are too many, but for the sign of capture and the origin.
+    .filter(({ spelling, price }) => price === 0 || spelling.to === move.to)
+    .map(({ spelling, price }) => price + mismatch(spelling, move));
+  return Math.min(
+    ...prices,
+    slipPrice(plain, move),
+    filesPrice(plain, move),
+    castlingPrice(plain, move),
+  );
 }
 
 function readingsOf(plain: string): Reading[] {
@@ -75,7 +88,7 @@ function mismatch(spelling: PieceSpelling, move: LegalMove): number {
   const up = Math.abs(rankOf(spelling.to) - rankOf(move.to));
   const sameSquare = right === 0 && up === 0;
   if (!sameKind && !sameSquare) return Number.POSITIVE_INFINITY;
-  let price = sameKind ? 0 : 1.7;
+  let price = sameKind ? 0 : spelling.kind === undefined ? 1.2 : 1.7;
   if (!sameSquare)
     price += Math.max(right, up) > 2 ? Number.POSITIVE_INFINITY : 1.1 + 0.4 * (right + up);
   if (spelling.file !== undefined && spelling.file !== move.from[0]) price += 0.4;
@@ -90,7 +103,16 @@ function slipPrice(plain: string, move: LegalMove): number {
   const bare = (text: string) => text.replace(/[x=+#-]/g, '');
   const written = bare(plain);
   const slips = slipsBetween(written, bare(move.san));
-  return slips <= (written.length > 3 ? 2 : 1) ? 0.2 + 1.1 * slips : Number.POSITIVE_INFINITY;
+  if (slips > (written.length > 3 ? 2 : 1)) return Number.POSITIVE_INFINITY;
+  const sign = plain.includes('x') === move.capture ? 0 : 0.1;
+  return 0.2 + 1.1 * slips + sign;
+}
+
+/** Pawn captures are also written by their files alone: `ed`, `exd`. */
+function filesPrice(plain: string, move: LegalMove): number {
+  const [, from, to] = /^([a-h])x?([a-h])$/.exec(plain) ?? [];
+  const same = move.kind === 'pawn' && move.capture && move.from[0] === from && move.to[0] === to;
+  return same ? 0.3 : Number.POSITIVE_INFINITY;
 }
 
 /** Castling is also written as the king's move, or with the other sign. */

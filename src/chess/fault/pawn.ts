@@ -1,9 +1,10 @@
 /** Why a pawn cannot go where the move says: FIDE Laws, 3.7. */
-import type { Board } from '../board.ts';
+import { type Board, otherColor } from '../board.ts';
 import { nameOf, sideName } from '../names.ts';
 import type { PieceSpelling } from '../spelling.ts';
 import { fileOf, rankOf, relativeRank, squareAt, step } from '../squares.ts';
 import type { Color, Square } from '../types.ts';
+import { unsafeReason } from './safety.ts';
 
 /** The squares that a pawn may go to, not counting the safety of its king. */
 export function pawnReach(board: Board, from: Square, enPassant: string): Square[] {
@@ -25,16 +26,29 @@ export function pawnReach(board: Board, from: Square, enPassant: string): Square
   return found;
 }
 
-/** @param spelling a pawn's move that no pawn of the colour can make, to a square without an own piece */
-export function pawnReason(board: Board, color: Color, spelling: PieceSpelling): string {
+/**
+ * @param clock the half-move clock: 0 where a pawn may just have moved
+ * @param spelling a pawn's move that no pawn of the colour can make, to a square without an own piece
+ */
+export function pawnReason(
+  board: Board,
+  color: Color,
+  clock: number,
+  spelling: PieceSpelling,
+): string {
   const { to, capture, file } = spelling;
   const sideways = file !== undefined && file !== to[0];
   return capture || sideways
-    ? captureReason(board, color, spelling)
+    ? captureReason(board, color, clock, spelling)
     : advanceReason(board, color, to);
 }
 
-function captureReason(board: Board, color: Color, { to, file, rank }: PieceSpelling): string {
+function captureReason(
+  board: Board,
+  color: Color,
+  clock: number,
+  { to, file, rank }: PieceSpelling,
+): string {
   const back = -forwardOf(color);
   if (file === to[0]) return 'a pawn captures diagonally, not along its file';
   const beside = [-1, 1].flatMap((side) => step(to, side, back) ?? []);
@@ -50,8 +64,15 @@ function captureReason(board: Board, color: Color, { to, file, rank }: PieceSpel
     return `no ${color} pawn stands ${where} to capture on ${to}`;
   }
   const passed = step(to, 0, back);
-  const other = color === 'white' ? 'black' : 'white';
-  if (passed !== undefined && relativeRank(to, color) === 6 && isPawn(board, passed, other)) {
+  if (
+    passed !== undefined &&
+    relativeRank(to, color) === 6 &&
+    isPawn(board, passed, otherColor(color))
+  ) {
+    // A position keeps the right only where the capture is legal: it may be the king that forbids it.
+    const unsafe = ready.map((from) => unsafeReason(board, from, to));
+    const [first] = unsafe;
+    if (clock === 0 && first !== undefined && !unsafe.includes(undefined)) return first;
     return `${nameOf(board, passed)} may be taken en passant only at once after its double step`;
   }
   return `nothing stands on ${to} to capture`;

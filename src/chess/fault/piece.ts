@@ -48,7 +48,8 @@ export function unreachedReason(position: Position, spelling: PieceSpelling): st
   }
   const own = board.get(to);
   if (own?.color === color) return `${sideName(color)}'s own ${own.kind} stands on ${to}`;
-  if (kind === 'pawn') return pawnReason(board, color, spelling);
+  if (kind === 'pawn')
+    return pawnReason(board, color, Number(position.fen.split(' ')[4]), spelling);
   const able = candidates(board, color, spelling);
   const [first] = able;
   if (first === undefined) return absentReason(color, kind, spelling);
@@ -129,6 +130,9 @@ function cannotReach(board: Board, from: Square, to: Square): string {
   if (kind === 'bishop' && isDark(from) !== isDark(to)) {
     const [own, other] = isDark(from) ? ['dark', 'light'] : ['light', 'dark'];
     return `${nameOf(board, from)} moves on ${own} squares, and ${to} is ${other}`;
+  }
+  if (kind === 'king' && /^e1[cg]1$|^e8[cg]8$/.test(from + to)) {
+    return `the king on ${from} moves one square only, and castling is written ${to[0] === 'g' ? 'O-O' : 'O-O-O'}`;
   }
   if (kind === 'king')
     return `the king on ${from} moves one square only, and ${to} is further away`;

@@ -24,9 +24,11 @@ export function unsafeReason(board: Board, from: Square, to: Square): string | u
   if (staying.length > 0) {
     return `the king on ${king} would stay in check from ${nameSquares(board, staying)}`;
   }
-  const pinned = attackers.find((square) => between(square, king)?.includes(from));
+  const alone = (way: Square[] = []) =>
+    way.includes(from) && way.every((each) => each === from || !board.has(each));
+  const pinned = attackers.find((square) => alone(between(square, king)));
   if (pinned !== undefined) {
     return `${nameOf(board, from)} is pinned to the king on ${king} by ${nameOf(board, pinned)}`;
   }
-  return `the pawn taken en passant shields the king on ${king} from ${nameOf(board, first)}`;
+  return `taking en passant would open the king on ${king} to ${nameOf(board, first)}`;
 }

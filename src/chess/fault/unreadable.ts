@@ -23,8 +23,9 @@ function reasonOf(plain: string): string {
     }
     return `${letter} stands for no piece: the English letters are K, Q, R, B and N`;
   }
-  const square = /[a-z]\d+$/i.exec(plain)?.[0];
-  if (square !== undefined && !/^[a-h][1-8]$/i.test(square)) {
+  if (/^[KQRBN]?x?[A-H][1-8]$/.test(plain)) return 'the letters of the files are small, a to h';
+  const square = /[a-z]\d+$/.exec(plain)?.[0];
+  if (square !== undefined && !/^[a-h][1-8]$/.test(square)) {
     return `the board has no square ${square}`;
   }
   if (/^[KQRBN]?[a-h]?x?[a-h]?$/.test(plain)) {
