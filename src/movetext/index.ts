@@ -1,6 +1,16 @@
 export { glyphMeaning, glyphSign, isAssessment, isMoveSuffix, isStandardGlyph } from './glyphs.ts';
+export type { MakeMovetextOptions } from './make-movetext.ts';
+export { makeMovetext } from './make-movetext.ts';
 export { parseGames } from './parse-games.ts';
 export { parseMovetext } from './parse-movetext.ts';
+export type {
+  PlainComment,
+  PlainLine,
+  PlainMove,
+  PlainMovetext,
+  PlainTag,
+  PlainVariation,
+} from './plain.ts';
 export type {
   Comment,
   Glyph,

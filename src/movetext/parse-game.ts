@@ -13,26 +13,6 @@ import type {
   WrittenNumber,
 } from './types.ts';
 
-/** A scanner that shows its next token before it gives it. */
-export interface TokenSource {
-  readonly peek: () => Scanned;
-  readonly take: () => Scanned;
-}
-
-export function createTokenSource(scanner: Scanner): TokenSource {
-  let ahead: Scanned | undefined;
-  const peek = () => {
-    ahead ??= scanner.next();
-    return ahead;
-  };
-  const take = () => {
-    const token = peek();
-    if (token.kind !== 'end') ahead = undefined;
-    return token;
-  };
-  return { peek, take };
-}
-
 interface MoveDraft {
   number?: WrittenNumber;
   san: Token;
@@ -62,11 +42,11 @@ interface Frame {
  * Reads one game or line. Nesting is held on a stack of its own, so that its depth is limited by
  * memory only. In an archive the game ends where the next one begins.
  */
-export function parseGame(text: string, tokens: TokenSource, archive: boolean): Movetext {
+export function parseGame(text: string, scanner: Scanner, archive: boolean): Movetext {
   const tags: Tag[] = [];
   const tagNames = new Set<string>();
   const found: MovetextProblem[] = [];
-  const root: Frame = { line: makeLine(tokens.peek().start), fate: 'kept', overrun: false };
+  const root: Frame = { line: makeLine(scanner.peek().start), fate: 'kept', overrun: false };
   const stack = [root];
   let frame = root;
   /** A move number whose move has not come yet. */
@@ -78,9 +58,9 @@ export function parseGame(text: string, tokens: TokenSource, archive: boolean): 
   let begun = false;
   let lastEnd = root.line.span.start;
 
-  for (let token = tokens.peek(); token.kind !== 'end'; token = tokens.peek()) {
+  for (let token = scanner.peek(); token.kind !== 'end'; token = scanner.peek()) {
     if (archive && beginsNextGame(token)) break;
-    tokens.take();
+    scanner.take();
     if (run !== undefined && (token.kind !== run.kind || token.breaks > 0)) reportRun();
     if (token.kind === 'tag' && !started) readTag(token);
     else {

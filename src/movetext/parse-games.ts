@@ -1,4 +1,4 @@
-import { createTokenSource, parseGame } from './parse-game.ts';
+import { parseGame } from './parse-game.ts';
 import { createScanner } from './scanner.ts';
 import type { Movetext } from './types.ts';
 
@@ -11,8 +11,8 @@ import type { Movetext } from './types.ts';
  * line parts them.
  */
 export function parseGames(text: string): Movetext[] {
-  const tokens = createTokenSource(createScanner(text, true));
+  const scanner = createScanner(text, true);
   const games: Movetext[] = [];
-  while (tokens.peek().kind !== 'end') games.push(parseGame(text, tokens, true));
+  while (scanner.peek().kind !== 'end') games.push(parseGame(text, scanner, true));
   return games;
 }

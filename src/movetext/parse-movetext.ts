@@ -1,4 +1,4 @@
-import { createTokenSource, parseGame } from './parse-game.ts';
+import { parseGame } from './parse-game.ts';
 import { createScanner } from './scanner.ts';
 import type { Movetext } from './types.ts';
 
@@ -12,5 +12,5 @@ import type { Movetext } from './types.ts';
  * line around it. A comment between a number and its move belongs to the move before.
  */
 export function parseMovetext(text: string): Movetext {
-  return parseGame(text, createTokenSource(createScanner(text, false)), false);
+  return parseGame(text, createScanner(text, false), false);
 }

@@ -35,9 +35,10 @@ export type Scanned =
   | (Placed & { readonly kind: 'result'; readonly result: string })
   | (Placed & { readonly kind: 'tag'; readonly scanned: ScannedTag });
 
-/** Reads the tokens of a text one after another. */
+/** Reads the tokens of a text one after another; `peek` shows the next, `take` passes it. */
 export interface Scanner {
-  readonly next: () => Scanned;
+  readonly peek: () => Scanned;
+  readonly take: () => Scanned;
 }
 
 const resultForm = /(?:1[-‐‑–−]0|0[-‐‑–−]1|1\/2[-‐‑–−]1\/2|½[-‐‑–−]½|1\/2|½)(?![\p{L}\p{N}/])/uy;
@@ -53,6 +54,7 @@ const gameStart = /(?:\r\n?|\n)[ \t]*(?:\r\n?|\n)(?=\[Event[ \t]+")/g;
 export function createScanner(text: string, archive: boolean): Scanner {
   let at = 0;
   let breaks = 0;
+  let ahead: Scanned | undefined;
   // Where the next `}` and the next game are: found once, kept until passed.
   let brace = -1;
   let game = -1;
@@ -70,11 +72,18 @@ export function createScanner(text: string, archive: boolean): Scanner {
     }
   }
 
-  function next(): Scanned {
-    skipSpace();
-    const start = at;
-    const token = read(start);
-    at = token.end;
+  function peek(): Scanned {
+    if (ahead === undefined) {
+      skipSpace();
+      ahead = read(at);
+      at = ahead.end;
+    }
+    return ahead;
+  }
+
+  function take(): Scanned {
+    const token = peek();
+    if (token.kind !== 'end') ahead = undefined;
     return token;
   }
 
@@ -184,7 +193,7 @@ export function createScanner(text: string, archive: boolean): Scanner {
     return end;
   }
 
-  return { next };
+  return { peek, take };
 }
 
 function isSpaceOrBracket(code: number): boolean {

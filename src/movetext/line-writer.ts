@@ -1,0 +1,66 @@
+export interface LineWriter {
+  /** A word, after a space or a line break. */
+  readonly word: (text: string) => void;
+  /** Put before the next word, with nothing between. */
+  readonly prefix: (text: string) => void;
+  /** Put after the last word, with nothing between, unless its line is ended. */
+  readonly suffix: (text: string) => void;
+  /** Ends the line after the last word. */
+  readonly endLine: () => void;
+  /** All that was written, with a line break at the end if there is anything. */
+  readonly finish: () => string;
+}
+
+/** Sets words into lines of at most `width` UTF-16 units; a longer word has a line of its own. */
+export function createLineWriter(width: number): LineWriter {
+  const parts: string[] = [];
+  let column = 0;
+  let pending = '';
+  let opening = '';
+  let isLineEnded = false;
+
+  function flush(): void {
+    if (pending === '') return;
+    const firstBreak = pending.search(/[\r\n]/);
+    const firstLength = firstBreak === -1 ? pending.length : firstBreak;
+    if (column > 0) {
+      const fits = column + 1 + firstLength <= width;
+      parts.push(fits ? ' ' : '\n');
+      column = fits ? column + 1 : 0;
+    }
+    parts.push(pending);
+    const lastBreak = Math.max(pending.lastIndexOf('\n'), pending.lastIndexOf('\r'));
+    column = lastBreak === -1 ? column + pending.length : pending.length - lastBreak - 1;
+    pending = '';
+    if (isLineEnded) {
+      parts.push('\n');
+      column = 0;
+      isLineEnded = false;
+    }
+  }
+
+  function word(text: string): void {
+    flush();
+    pending = opening + text;
+    opening = '';
+  }
+
+  return {
+    word,
+    prefix: (text) => {
+      opening += text;
+    },
+    suffix: (text) => {
+      if (isLineEnded || pending === '') word(text);
+      else pending += text;
+    },
+    endLine: () => {
+      isLineEnded = true;
+    },
+    finish: () => {
+      isLineEnded = pending !== '';
+      flush();
+      return parts.join('');
+    },
+  };
+}

@@ -1,0 +1,36 @@
+import type { LineWriter } from './line-writer.ts';
+import type { PlainComment } from './plain.ts';
+
+/** A space at which a comment may be broken: a single one, outside embedded commands `[%…]`. */
+const breakable = /\[%[^[\]]*\]|(?<=\S) (?![\s%`~])/gu;
+
+/**
+ * Writes a comment in its own form where its text allows: braces cannot hold a `}`, and a `;`
+ * comment no line break. Then the other form is taken, and for a text with both one `;` comment a
+ * line, so that no character is lost. Comments in braces are broken at single spaces; `;` comments
+ * keep their line, however long.
+ */
+export function makeComment(comment: PlainComment, writer: LineWriter): void {
+  const fitsBraces = !comment.text.includes('}');
+  const lines = comment.text.split(/\r\n?|\n/);
+  if (fitsBraces && (comment.form === 'brace' || lines.length > 1)) {
+    for (const piece of splitAtSpaces(`{${comment.text}}`)) writer.word(piece);
+    return;
+  }
+  for (const line of lines) {
+    writer.word(`;${line}`);
+    writer.endLine();
+  }
+}
+
+function splitAtSpaces(text: string): string[] {
+  const pieces: string[] = [];
+  let start = 0;
+  for (const match of text.matchAll(breakable)) {
+    if (match[0] !== ' ') continue;
+    pieces.push(text.slice(start, match.index));
+    start = match.index + 1;
+  }
+  pieces.push(text.slice(start));
+  return pieces;
+}
