@@ -1,8 +1,8 @@
 /** Why a pawn cannot go where the move says: FIDE Laws, 3.7. */
-import { type Board, otherColor } from '../board.ts';
+import { type Board, otherColor, squaresOf } from '../board.ts';
 import { nameOf, sideName } from '../names.ts';
 import type { PieceSpelling } from '../spelling.ts';
-import { fileOf, rankOf, relativeRank, squareAt, step } from '../squares.ts';
+import { fileOf, rankOf, relativeRank, step } from '../squares.ts';
 import type { Color, Square } from '../types.ts';
 import { unsafeReason } from './safety.ts';
 
@@ -40,7 +40,7 @@ export function pawnReason(
   const sideways = file !== undefined && file !== to[0];
   return capture || sideways
     ? captureReason(board, color, clock, spelling)
-    : advanceReason(board, color, to);
+    : advanceReason(board, color, spelling);
 }
 
 function captureReason(
@@ -78,7 +78,7 @@ function captureReason(
   return `nothing stands on ${to} to capture`;
 }
 
-function advanceReason(board: Board, color: Color, to: Square): string {
+function advanceReason(board: Board, color: Color, { to, rank }: PieceSpelling): string {
   const forward = forwardOf(color);
   const file = to[0];
   const behind: Square[] = [];
@@ -89,13 +89,14 @@ function advanceReason(board: Board, color: Color, to: Square): string {
   ) {
     behind.push(square);
   }
-  const from = behind.find((square) => isPawn(board, square, color));
+  const from = behind.find(
+    (square) => isPawn(board, square, color) && (rank === undefined || square[1] === rank),
+  );
   if (from === undefined) {
-    const any = [1, 2, 3, 4, 5, 6, 7, 8].some((rank) =>
-      isPawn(board, squareAt(fileOf(to), rank), color),
-    );
-    if (!any) return `${sideName(color)} has no pawn on the ${file}-file`;
-    return `no ${color} pawn on the ${file}-file stands behind ${to}`;
+    const standing = squaresOf(board, color, 'pawn').filter((square) => square[0] === file);
+    if (standing.length === 0) return `${sideName(color)} has no pawn on the ${file}-file`;
+    const first = standing.find((square) => rank === undefined || square[1] === rank);
+    return `${nameOf(board, first ?? to)} cannot go to ${to}: pawns only move forward`;
   }
   const steps = Math.abs(rankOf(to) - rankOf(from));
   if (steps > 2) return `${nameOf(board, from)} cannot go as far as ${to} in one move`;

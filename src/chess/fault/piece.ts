@@ -46,11 +46,11 @@ export function unreachedReason(position: Position, spelling: PieceSpelling): st
     if (standing?.kind !== kind) return `no ${color} ${kind} stands on ${origin}`;
     return `it is ${sideName(color)}'s move here, and ${nameOf(board, origin)} is ${sideName(standing.color)}'s`;
   }
+  const able = candidates(board, color, spelling);
   const own = board.get(to);
   if (own?.color === color) return `${sideName(color)}'s own ${own.kind} stands on ${to}`;
-  if (kind === 'pawn')
+  if (kind === 'pawn' && (spelling.rank === undefined || able.length > 0))
     return pawnReason(board, color, Number(position.fen.split(' ')[4]), spelling);
-  const able = candidates(board, color, spelling);
   const [first] = able;
   if (first === undefined) return absentReason(color, kind, spelling);
   return (

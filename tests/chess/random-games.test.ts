@@ -1,0 +1,67 @@
+/**
+ * Positions of random games, played by chessops and compared one by one. The games start from
+ * the initial position and from the positions of the published perft tables, which are dense in
+ * castling, en passant, pins and promotions; and from a queen ending, where stalemate is near.
+ */
+import { Chess } from 'chessops/chess';
+import { parseFen as parseFenOfChessops } from 'chessops/fen';
+import { expect, test } from 'vitest';
+import { initialPosition, isFenFault, parseFen } from '../../src/chess/index.ts';
+import { compare, compareBoard, movesOf, playBoth } from './against-chessops.ts';
+import { perftTables } from './perft-tables.ts';
+
+const wanted = 90_000;
+const starts = [
+  initialPosition.fen,
+  ...perftTables.slice(1).map(({ fen }) => fen),
+  '8/5k2/8/8/8/3Q4/8/3K4 w - - 0 1',
+];
+
+/** The generator "mulberry32" (Tommy Ettinger, public domain): the games are the same in every run. */
+function randomFrom(seed: number): () => number {
+  let state = seed;
+  return () => {
+    state = (state + 0x6d2b79f5) | 0;
+    let t = Math.imul(state ^ (state >>> 15), 1 | state);
+    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
+    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
+  };
+}
+
+test(`${wanted} positions of random games agree with chessops`, { timeout: 300_000 }, () => {
+  const random = randomFrom(19940312);
+  const seen = new Set<string>();
+  const met = { check: 0, mate: 0, stalemate: 0, castling: 0, enPassant: 0, promotion: 0 };
+  let games = 0;
+  while (seen.size < wanted) {
+    const fen = starts[games % starts.length] ?? '';
+    games++;
+    const chess = Chess.fromSetup(parseFenOfChessops(fen).unwrap()).unwrap();
+    const start = parseFen(fen);
+    if (isFenFault(start)) throw new Error(start.reason);
+    let position = start;
+    for (let ply = 0; ply < 200 && seen.size < wanted; ply++) {
+      // FIDE Laws, 9.6.2: 75 moves of each side without a capture or a pawn's move end the game.
+      if (chess.halfmoves >= 150 || chess.isInsufficientMaterial()) break;
+      const moves = movesOf(chess);
+      if (!seen.has(position.fen)) {
+        compare(position, chess, moves);
+        if (seen.size % 100 === 0) compareBoard(position, chess);
+        seen.add(position.fen);
+      }
+      if (chess.isCheck()) met.check++;
+      if (position.key.at(-1) !== '-') met.enPassant++;
+      const choice = [...moves][Math.floor(random() * moves.size)];
+      if (choice === undefined) {
+        met[chess.isCheck() ? 'mate' : 'stalemate']++;
+        break;
+      }
+      const [san, move] = choice;
+      if (san.startsWith('O-O')) met.castling++;
+      if (san.includes('=')) met.promotion++;
+      position = playBoth(position, chess, san, move);
+    }
+  }
+  // The games must have led through what is hard about the rules.
+  for (const [what, count] of Object.entries(met)) expect(count, what).toBeGreaterThan(10);
+});
