@@ -1,0 +1,167 @@
+import type { BoardWish, CourseBoard } from './board-element.ts';
+import { wishEvent } from './board-element.ts';
+import { followReading, spotOfHash, spotOfLink } from './follow.ts';
+import { listenForKeys, type Step } from './keys.ts';
+import { beside, endOfLine, readSpots, type Spot, startOfBlock } from './spots.ts';
+import { caption, describe, numbered, spoken, type Words } from './words.ts';
+
+/** Makes a chapter live: its board follows the text, the moves, the keys and the address. */
+export function startReading(board: CourseBoard, article: HTMLElement): void {
+  const words = JSON.parse(board.dataset.words ?? '{}') as Words;
+  const spots = readSpots(article);
+  const [first] = spots.values();
+  if (first === undefined) return;
+  let current: Spot | undefined;
+  /** What the reader touched: while it is in sight, the board does not follow the text. */
+  let held: Element | undefined;
+  /** Ways that were stepped back from, so that a step on takes them again. */
+  const cameFrom = new Map<Spot, Spot>();
+
+  function show(spot: Spot): void {
+    if (spot === current) return;
+    const before = current;
+    current?.element.removeAttribute('aria-current');
+    if (spot.move !== undefined) spot.element.setAttribute('aria-current', 'true');
+    current = spot;
+    board.show({
+      placement: spot.placement,
+      view: spot.view,
+      marks: spot.marks,
+      arrows: spot.arrows,
+      lastMove: spot.move,
+      turn: spot.move?.color === 'white' || startsWithBlack(spot) ? 'black' : 'white',
+      caption: { text: caption(spot, words), href: `#${encodeURIComponent(spot.element.id)}` },
+      description: describe(spot.placement, words),
+      choices: spot.children.map(numbered),
+      canGoBack: spot.parent !== undefined,
+      canGoOn: spot.children.length > 0,
+      glide: glideBetween(before, spot),
+    });
+  }
+
+  /** The reader asked for this position. */
+  function touch(spot: Spot, by: Element): void {
+    held = by;
+    show(spot);
+    board.say(spoken(spot, words));
+  }
+
+  function step(spot: Spot | undefined): boolean {
+    if (spot === undefined) return false;
+    const hadFocus = document.activeElement?.closest('.move') ?? null;
+    if (current?.parent === spot) cameFrom.set(spot, current);
+    touch(spot, spot.element);
+    if (hadFocus !== null && spot.move !== undefined) spot.element.focus({ preventScroll: true });
+    bringIntoSight(spot.element);
+    noteAddress(spot.element.id);
+    return true;
+  }
+
+  function target(wish: Step): Spot | undefined {
+    const here = current ?? first;
+    if (here === undefined) return undefined;
+    switch (wish) {
+      case 'back':
+        return here.parent;
+      case 'on':
+        return cameFrom.get(here) ?? here.children[0];
+      case 'first':
+        return startOfBlock(here);
+      case 'last':
+        return endOfLine(here);
+      case 'variation-before':
+        return beside(here, -1);
+      case 'variation-after':
+        return beside(here, 1);
+    }
+  }
+
+  listenForKeys((wish) => step(target(wish)));
+  board.addEventListener(wishEvent, (event) => {
+    const wish = (event as CustomEvent<BoardWish>).detail;
+    step(wish.go === 'choice' ? current?.children[wish.choice] : target(wish.go));
+  });
+
+  article.addEventListener('click', (event) => {
+    if (event.altKey || event.ctrlKey || event.metaKey || event.shiftKey) return;
+    const link = event.target instanceof Element ? event.target.closest('a[href]') : null;
+    const spot = link === null ? undefined : spotOfLink(link, spots);
+    if (link === null || spot === undefined) return;
+    event.preventDefault();
+    cameFrom.clear();
+    touch(spot, link);
+    if (link === spot.element) noteAddress(spot.element.id);
+    else history.pushState(null, '', `#${encodeURIComponent(spot.element.id)}`);
+  });
+
+  function showAddress(): void {
+    const spot = spotOfHash(location.hash, spots);
+    if (spot !== undefined) touch(spot, spot.element);
+    else held = undefined;
+  }
+  addEventListener('popstate', showAddress);
+
+  show(first);
+  showAddress();
+  followReading(
+    article,
+    spots,
+    () => coveredBy(board),
+    (spot) => {
+      if (held !== undefined && isInSight(held, coveredBy(board))) return;
+      held = undefined;
+      show(spot);
+    },
+  );
+  keepRoomAbove(board);
+}
+
+function startsWithBlack({ move, children }: Spot): boolean {
+  return move === undefined && children[0]?.move?.color === 'black';
+}
+
+/** The piece that moves between two neighbours, forwards or back. */
+function glideBetween(before: Spot | undefined, spot: Spot) {
+  if (before === undefined) return undefined;
+  if (spot.parent === before) return spot.move;
+  return before.parent === spot && before.move
+    ? { from: before.move.to, to: before.move.from }
+    : undefined;
+}
+
+let noting: ReturnType<typeof setTimeout> | undefined;
+
+/** Keeps the address in step without filling the history; late, since browsers limit the rate. */
+function noteAddress(id: string): void {
+  clearTimeout(noting);
+  noting = setTimeout(() => history.replaceState(null, '', `#${encodeURIComponent(id)}`), 200);
+}
+
+function bringIntoSight(element: HTMLElement): void {
+  const calm = matchMedia('(prefers-reduced-motion: reduce)').matches;
+  element.scrollIntoView({ block: 'nearest', behavior: calm ? 'auto' : 'smooth' });
+}
+
+function isInSight(element: Element, covered: number): boolean {
+  const { top, bottom } = element.getBoundingClientRect();
+  return bottom > covered && top < innerHeight;
+}
+
+/** How much of the window's top the board covers: nothing where it stands beside the text. */
+function coveredBy(board: HTMLElement): number {
+  const stand = board.parentElement ?? board;
+  const { left, width, bottom } = stand.getBoundingClientRect();
+  const above = width >= document.documentElement.clientWidth - 1 && left <= 0;
+  return above ? Math.max(0, bottom) : 0;
+}
+
+/** Text that is scrolled to must not come to lie under the board. */
+function keepRoomAbove(board: HTMLElement): void {
+  const stand = board.parentElement ?? board;
+  const set = () => {
+    const { width, height } = stand.getBoundingClientRect();
+    const above = width >= document.documentElement.clientWidth - 1;
+    document.documentElement.style.scrollPaddingTop = above ? `${Math.ceil(height) + 12}px` : '';
+  };
+  new ResizeObserver(set).observe(stand);
+}

@@ -1,0 +1,113 @@
+import type { Color, Square } from '../chess/types.ts';
+import type { BoardArrow } from '../draw/arrows.ts';
+
+/** One position of the page's moves: a move's link in the text, or a block for its start. */
+export interface Spot {
+  readonly element: HTMLElement;
+  readonly parent: Spot | undefined;
+  /** The first continues the line, others are variations. */
+  readonly children: Spot[];
+  readonly placement: string;
+  readonly view: Color;
+  readonly marks: readonly Square[];
+  readonly arrows: readonly BoardArrow[];
+  /** Absent for a start position. */
+  readonly move: SpotMove | undefined;
+}
+
+export interface SpotMove {
+  /** As the page prints it, without number and glyphs. */
+  readonly san: string;
+  readonly number: number;
+  readonly color: Color;
+  readonly from: Square;
+  readonly to: Square;
+}
+
+const meanings = ['plan', 'threat', 'guard'] as const;
+
+/** Reads every block of moves in the page; the attributes are those that `site/render` writes. */
+export function readSpots(root: ParentNode): Map<Element, Spot> {
+  const spots = new Map<Element, Spot>();
+  for (const block of root.querySelectorAll<HTMLElement>('.moves')) readBlock(block, spots);
+  return spots;
+}
+
+function readBlock(block: HTMLElement, spots: Map<Element, Spot>): void {
+  const view = block.dataset.view === 'black' ? 'black' : 'white';
+  const [, number = '1', side = 'w'] = /^(\d+)([wb])$/.exec(block.dataset.start ?? '') ?? [];
+  const startPly = Number(number) * 2 + (side === 'w' ? 0 : 1);
+  const start = spotOf(block, view, undefined, undefined);
+  const nodes: { readonly spot: Spot; readonly ply: number }[] = [
+    { spot: start, ply: startPly - 1 },
+  ];
+  spots.set(block, start);
+  for (const element of block.querySelectorAll<HTMLElement>('.move')) {
+    const parent = nodes[Number(element.dataset.up ?? nodes.length - 1)];
+    if (parent === undefined) continue;
+    const ply = parent.ply + 1;
+    const spot = spotOf(element, view, parent.spot, ply);
+    nodes.push({ spot, ply });
+    if (element.dataset.p === undefined) continue;
+    parent.spot.children.push(spot);
+    spots.set(element, spot);
+  }
+}
+
+function spotOf(
+  element: HTMLElement,
+  view: Color,
+  parent: Spot | undefined,
+  ply: number | undefined,
+): Spot {
+  const { p: placement = '8/8/8/8/8/8/8/8', m = '', mark = '' } = element.dataset;
+  return {
+    element,
+    parent,
+    children: [],
+    placement,
+    view,
+    marks: squares(mark),
+    arrows: meanings.flatMap((meaning) =>
+      squares(element.dataset[meaning]).map((pair) => ({
+        meaning,
+        from: pair.slice(0, 2),
+        to: pair.slice(2, 4),
+      })),
+    ),
+    move:
+      ply === undefined
+        ? undefined
+        : {
+            san: (element.textContent ?? '').replace(/^\d+\.+\s*/, ''),
+            number: ply >> 1,
+            color: ply % 2 === 0 ? 'white' : 'black',
+            from: m.slice(0, 2),
+            to: m.slice(2, 4),
+          },
+  };
+}
+
+function squares(text = ''): string[] {
+  return text.split(' ').filter((part) => part !== '');
+}
+
+/** The last position of the line that a position stands in. */
+export function endOfLine(spot: Spot): Spot {
+  let end = spot;
+  for (let next = end.children[0]; next !== undefined; next = end.children[0]) end = next;
+  return end;
+}
+
+/** The start of the block that a position stands in. */
+export function startOfBlock(spot: Spot): Spot {
+  let start = spot;
+  while (start.parent !== undefined) start = start.parent;
+  return start;
+}
+
+/** The move beside this one where lines part: `step` 1 is the next variation, -1 the one before. */
+export function beside(spot: Spot, step: 1 | -1): Spot | undefined {
+  const siblings = spot.parent?.children ?? [];
+  return siblings[siblings.indexOf(spot) + step];
+}

@@ -1,0 +1,75 @@
+import type { PieceKind } from '../chess/types.ts';
+import { readPlacement } from '../draw/placement.ts';
+import type { Spot } from './spots.ts';
+
+/** What the page says in its language; the site sends it as data with the board. */
+export interface Words {
+  readonly start: string;
+  readonly after: string;
+  readonly or: string;
+  readonly next: string;
+  readonly back: string;
+  readonly on: string;
+  readonly turn: string;
+  readonly fold: string;
+  readonly unfold: string;
+  readonly to: string;
+  readonly takes: string;
+  readonly castlesShort: string;
+  readonly castlesLong: string;
+  readonly promotes: string;
+  readonly check: string;
+  readonly mate: string;
+  readonly white: string;
+  readonly black: string;
+  readonly letters: Readonly<Record<PieceKind, string>>;
+  readonly pieces: Readonly<Record<PieceKind, string>>;
+}
+
+/** `7...Be7`: a move with its number, as the page prints it. */
+export function numbered({ move }: Spot): string {
+  if (move === undefined) return '';
+  return `${move.number}${move.color === 'white' ? '.' : '...'}${move.san}`;
+}
+
+/** The line under the board: `after 7...Be7`. */
+export function caption(spot: Spot, words: Words): string {
+  return spot.move === undefined ? words.start : `${words.after} ${numbered(spot)}`;
+}
+
+/** A move as it is spoken: `Black: bishop to e7, check`. */
+export function spoken({ move }: Spot, words: Words): string {
+  if (move === undefined) return words.start;
+  const kind = (letter: string): PieceKind =>
+    pieceKinds.find((name) => words.letters[name] === letter) ?? 'pawn';
+  const parts: string[] = [];
+  if (/^O-O-O/.test(move.san)) parts.push(words.castlesLong);
+  else if (/^O-O/.test(move.san)) parts.push(words.castlesShort);
+  else {
+    const [, letter = ''] = /^(\p{Lu}?)/u.exec(move.san) ?? [];
+    const how = move.san.includes('x') ? words.takes : words.to;
+    parts.push(`${words.pieces[kind(letter)]} ${how} ${move.to}`);
+    const [, promoted] = /=(\p{Lu})/u.exec(move.san) ?? [];
+    if (promoted !== undefined) parts.push(`${words.promotes} ${words.pieces[kind(promoted)]}`);
+  }
+  if (move.san.endsWith('+')) parts.push(words.check);
+  if (move.san.endsWith('#')) parts.push(words.mate);
+  return `${words[move.color]}: ${parts.join(', ')}`;
+}
+
+const pieceKinds = ['king', 'queen', 'rook', 'bishop', 'knight', 'pawn'] as const;
+
+/** The pieces on the board, side by side: `White: king g1, queen d1, …. Black: …`. */
+export function describe(placement: string, words: Words): string {
+  const pieces = readPlacement(placement);
+  const sides = (['white', 'black'] as const).map((color) => {
+    const named = pieceKinds.flatMap((kind) => {
+      const at = pieces
+        .filter(({ piece }) => piece.color === color && piece.kind === kind)
+        .map(({ square }) => square);
+      return at.length === 0 ? [] : [`${words.pieces[kind]} ${at.sort().join(' ')}`];
+    });
+    return `${words[color]}: ${named.join(', ')}.`;
+  });
+  return sides.join(' ');
+}

@@ -1,0 +1,26 @@
+/**
+ * The process that `run-astro.ts` starts: builds the pages in the folder it is started in.
+ * A process of its own, since Astro keeps modules of an earlier build, writes to the working
+ * directory, and would take this one's place.
+ */
+import { join } from 'node:path';
+
+const [, , srcDir] = process.argv;
+if (srcDir === undefined) throw new Error('astro-process needs the folder of the pages');
+const work = process.cwd();
+
+const { build } = await import('astro');
+await build({
+  configFile: false,
+  root: work,
+  srcDir,
+  outDir: join(work, 'out'),
+  publicDir: join(work, 'public'),
+  cacheDir: join(work, 'astro-cache'),
+  output: 'static',
+  build: { format: 'file' },
+  trailingSlash: 'ignore',
+  logLevel: 'error',
+  devToolbar: { enabled: false },
+  vite: { cacheDir: join(work, 'vite-cache'), logLevel: 'error' },
+});

@@ -1,0 +1,91 @@
+/** The site: a checked course becomes a folder of static files. */
+import { cp, readdir, stat, writeFile } from 'node:fs/promises';
+import { join, resolve } from 'node:path';
+import type { CheckedCourse } from '../check/index.ts';
+import { copyAssets, readAssets } from './build/assets.ts';
+import { writeImages } from './build/images.ts';
+import { checkReplaceable, markerFile, replaceFolder } from './build/replace-folder.ts';
+import { runAstro } from './build/run-astro.ts';
+import { withWorkFolder } from './build/work-folder.ts';
+import { renderSite } from './render/site.ts';
+
+export { SiteError } from './site-error.ts';
+
+export interface SiteOptions {
+  /** Folder that the site replaces: missing, empty, or an earlier build. */
+  readonly out: string;
+  /** The course's folder, whose `media/` is copied. */
+  readonly folder?: string | undefined;
+  /** Path on the host, such as `/courses/tarrasch/`. Only the page for missing addresses needs it. */
+  readonly base?: string | undefined;
+  /** Address of the site; else the course's own setting. */
+  readonly site?: string | undefined;
+  /** Folder of finished images, kept between builds. */
+  readonly cacheDir?: string | undefined;
+  readonly onProgress?: ((progress: SiteProgress) => void) | undefined;
+}
+
+export interface SiteProgress {
+  readonly stage: 'text' | 'pages' | 'images' | 'done';
+  readonly done: number;
+  readonly all: number;
+}
+
+export interface SiteSummary {
+  readonly pages: number;
+  readonly images: number;
+  /** Every file, relative to the output, with `/`, sorted. */
+  readonly files: readonly string[];
+}
+
+/**
+ * Builds the site of a course. The previous output stands untouched until the new one is whole,
+ * and is then replaced in one step.
+ * @throws SiteError for what the author can mend; the message says what, the hint how.
+ */
+export async function buildSite(
+  { course }: CheckedCourse,
+  options: SiteOptions,
+): Promise<SiteSummary> {
+  const out = resolve(options.out);
+  const { onProgress } = options;
+  await checkReplaceable(out);
+  onProgress?.({ stage: 'text', done: 0, all: course.chapters.length });
+  const data = renderSite(course, {
+    assets: await readAssets(),
+    site: options.site ?? course.settings.site,
+    base: options.base,
+  });
+  return withWorkFolder(async (work) => {
+    onProgress?.({ stage: 'pages', done: 0, all: course.chapters.length });
+    const made = await runAstro(work, data);
+    const images = await writeImages(course, made, {
+      cacheDir: options.cacheDir,
+      onDone: (done, all) => onProgress?.({ stage: 'images', done, all }),
+    });
+    await copyAssets(made);
+    if (options.folder !== undefined) await copyMedia(options.folder, made);
+    const marker = { generator: 'linewright', title: course.settings.title };
+    await writeFile(join(made, markerFile), `${JSON.stringify(marker, null, 2)}\n`);
+    const files = await filesIn(made);
+    await replaceFolder(made, out);
+    const pages = files.filter((file) => file.endsWith('.html')).length;
+    onProgress?.({ stage: 'done', done: pages, all: pages });
+    return { pages, images: images.length, files };
+  });
+}
+
+async function copyMedia(folder: string, out: string): Promise<void> {
+  const media = join(folder, 'media');
+  const found = await stat(media).catch(() => undefined);
+  if (found?.isDirectory()) await cp(media, join(out, 'media'), { recursive: true });
+}
+
+async function filesIn(folder: string): Promise<string[]> {
+  const entries = await readdir(folder, { recursive: true, withFileTypes: true });
+  return entries
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name).slice(folder.length + 1))
+    .map((path) => path.replaceAll('\\', '/'))
+    .sort();
+}

@@ -1,0 +1,3 @@
+import { drawBoardInPage } from '../../draw/index.ts';
+
+export { drawBoardInPage };

@@ -1,0 +1,56 @@
+import type { Element, Root } from 'hast';
+import { toHtml } from 'hast-util-to-html';
+import { toHast } from 'mdast-util-to-hast';
+import { toString as plainText } from 'mdast-util-to-string';
+import { visit } from 'unist-util-visit';
+import type { Chapter } from '../../model/types.ts';
+import type { RenderContext } from './context.ts';
+import { proseHandlers } from './prose.ts';
+import { cleanRawHtml } from './raw-html.ts';
+
+/** The body of a chapter as HTML, below its title. */
+export function renderChapter(context: RenderContext): string {
+  const { chapter, strings } = context;
+  let hasRawHtml = false;
+  let topHeading = false;
+  const body = withoutTitle(chapter);
+  visit(body, (node) => {
+    if (node.type === 'html') hasRawHtml = true;
+    if (node.type === 'heading' && node.depth === 1) topHeading = true;
+  });
+  const handlers = proseHandlers(context, topHeading ? 1 : 0);
+  const tree = toHast(body, {
+    handlers,
+    allowDangerousHtml: true,
+    clobberPrefix: 'note-',
+    footnoteLabel: strings.footnotes,
+    footnoteLabelProperties: { className: ['footnotes-title'] },
+    footnoteBackLabel: strings.footnoteBack,
+  });
+  const clean = hasRawHtml || tree.type !== 'root' ? cleanRawHtml(tree, isBlock) : tree;
+  alignByClass(clean);
+  return toHtml(clean, { allowDangerousHtml: true });
+}
+
+/** A body that begins with its chapter's title would show it twice. */
+function withoutTitle({ body, title }: Chapter): Chapter['body'] {
+  const [first, ...rest] = body.children;
+  const repeats = first?.type === 'heading' && first.depth === 1 && plainText(first) === title;
+  return repeats ? { ...body, children: rest } : body;
+}
+
+/** What a block of the course language became; nothing else has these classes before cleaning. */
+function isBlock({ properties }: Element): boolean {
+  const names = [properties.className].flat();
+  return names.includes('moves') || names.includes('diagram');
+}
+
+/** `align` on table cells became obsolete; a class says the same. */
+function alignByClass(tree: Root): void {
+  visit(tree, 'element', (node) => {
+    const align = node.properties.align;
+    if (typeof align !== 'string') return;
+    delete node.properties.align;
+    node.properties.className = [`align-${align}`];
+  });
+}

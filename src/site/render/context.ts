@@ -1,0 +1,32 @@
+import type { Chapter, Course, MoveNode, NodeRef } from '../../model/types.ts';
+import type { Strings } from '../strings/index.ts';
+import type { Addresses } from './addresses.ts';
+import { type Notation, numberedMove } from './notation.ts';
+
+/** What every part of a chapter's rendering needs to know. */
+export interface RenderContext {
+  readonly course: Course;
+  readonly chapter: Chapter;
+  readonly addresses: Addresses;
+  readonly strings: Strings;
+  readonly notation: Notation;
+}
+
+export function nodeAt(course: Course, ref: NodeRef): MoveNode | undefined {
+  const block = course.chapters[ref.chapter]?.blocks[ref.block];
+  return block?.kind === 'moves' ? block.nodes[ref.node] : undefined;
+}
+
+/** A position in words, `after 7...Be7`; with its chapter where that is not `from`. */
+export function positionInWords(
+  course: Course,
+  ref: NodeRef,
+  strings: Strings,
+  from?: number,
+): string {
+  const move = nodeAt(course, ref)?.move;
+  const words =
+    move === undefined ? strings.startPosition : strings.after(numberedMove(move, strings));
+  const title = course.chapters[ref.chapter]?.title;
+  return ref.chapter === from || title === undefined ? words : strings.inChapter(words, title);
+}

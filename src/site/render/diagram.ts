@@ -1,0 +1,72 @@
+import type { Element, ElementContent } from 'hast';
+import { toString as plainText } from 'mdast-util-to-string';
+import { describePosition } from '../../chess/index.ts';
+import { drawBoardInPage } from '../../draw/index.ts';
+import type { DiagramBlock, NodeRef } from '../../model/types.ts';
+import type { RenderContext } from './context.ts';
+import { diagramNames, imagePath, pictureOf } from './diagram-images.ts';
+import { element } from './hast.ts';
+import type { RenderComment } from './moves-block.ts';
+
+/** A still board with its caption, the side to move, and links to its pictures. */
+export function renderDiagram(
+  context: RenderContext,
+  block: DiagramBlock,
+  renderCaption: RenderComment,
+): Element | undefined {
+  const { chapter, addresses, strings } = context;
+  const picture = pictureOf(block);
+  const name = diagramNames(chapter).get(block.index);
+  if (picture === undefined || block.position === undefined || name === undefined) return undefined;
+
+  const caption = plainText(block.caption);
+  const desc = block.alt ?? describePosition(block.position);
+  const svg = drawBoardInPage({ ...picture, title: caption, desc });
+  const board: ElementContent = { type: 'raw', value: svg };
+  const ref = placeInText(context, block);
+  const still =
+    ref === undefined
+      ? element('div', { className: ['still'] }, [board])
+      : element(
+          'a',
+          {
+            className: ['still', 'position-link'],
+            href: addresses.href(ref, chapter.index),
+            title: strings.showOnBoard,
+          },
+          [board],
+        );
+  const words = renderCaption(block.caption);
+  const pictureLink = (scale: 1 | 2, label: string) =>
+    element(
+      'a',
+      {
+        href: imagePath(name, scale),
+        type: 'image/png',
+        ariaLabel: `${label}: ${caption || desc}`,
+      },
+      [label],
+    );
+  return element('figure', { className: ['diagram'] }, [
+    still,
+    element('figcaption', {}, [
+      ...words,
+      ...(words.length > 0 ? [' '] : []),
+      element('span', { className: ['to-move'] }, [strings.toMove[picture.turn]]),
+      ' ',
+      element('span', { className: ['pictures'] }, [
+        pictureLink(1, strings.picture),
+        ' ',
+        pictureLink(2, strings.pictureTwice),
+      ]),
+    ]),
+  ]);
+}
+
+/** Where the diagram's position stands in the moves: by its label, else in this chapter. */
+function placeInText({ course, chapter }: RenderContext, block: DiagramBlock): NodeRef | undefined {
+  const label = block.at && course.labels[block.at.name];
+  if (label !== undefined) return label.ref;
+  const position = block.position && course.graph[block.position.key];
+  return position?.at.find((ref) => ref.chapter === chapter.index);
+}

@@ -1,0 +1,78 @@
+import type { ElementContent } from 'hast';
+import type { MoveNode, MovesBlock, NodeRef } from '../../model/types.ts';
+import { glyphMeaning, glyphSign } from '../../movetext/glyphs.ts';
+import type { RenderContext } from './context.ts';
+import { element } from './hast.ts';
+import { sanHtml } from './notation.ts';
+
+/** Suffix glyphs, `!` to `?!`, stand close to the move; assessments and others apart. */
+const lastSuffix = 6;
+const noBreak = '\u00a0';
+
+/**
+ * A move as the reader sees it: a link to itself that carries all the board needs, and its
+ * glyphs. A move that cannot be played, as a preview may show, is text.
+ */
+export function moveLink(
+  context: RenderContext,
+  block: MovesBlock,
+  node: MoveNode,
+  withNumber: boolean,
+): ElementContent[] {
+  const { move } = node;
+  if (move === undefined) {
+    return [element('span', { className: ['move', 'fault'] }, [node.written?.san ?? ''])];
+  }
+  const dots = move.color === 'white' ? '.' : '...';
+  const number = withNumber ? [`${move.number}${dots}${noBreak}`] : [];
+  const link = element(
+    'a',
+    {
+      className: ['move'],
+      id: context.addresses.id(refOf(block, node)),
+      href: context.addresses.href(refOf(block, node), block.chapter),
+      dataM: move.from + move.to,
+      ...boardData(node),
+      // The parent is the move before it in the text unless told otherwise.
+      ...(node.parent === node.index - 1 ? {} : { dataUp: node.parent }),
+    },
+    [...number, ...sanHtml(move.san, context.notation)],
+  );
+  return [link, ...node.glyphs.flatMap(glyph)];
+}
+
+/** The attributes that set the board: the placement, the marked squares and the arrows. */
+export function boardData(node: MoveNode): Record<string, string> {
+  const data: Record<string, string> = {};
+  if (node.position !== undefined) data.dataP = placementOf(node.position.fen);
+  if (node.marks.length > 0) data.dataMark = node.marks.join(' ');
+  for (const { meaning, from, to } of node.arrows) {
+    const name = { plan: 'dataPlan', threat: 'dataThreat', guard: 'dataGuard' }[meaning];
+    data[name] = data[name] === undefined ? from + to : `${data[name]} ${from}${to}`;
+  }
+  return data;
+}
+
+export function refOf(block: MovesBlock, node: MoveNode): NodeRef {
+  return { chapter: block.chapter, block: block.index, node: node.index };
+}
+
+/** The first field of a FEN. */
+export function placementOf(fen: string): string {
+  return fen.slice(0, fen.indexOf(' '));
+}
+
+function glyph(nag: number): ElementContent[] {
+  const sign = glyphSign(nag);
+  const meaning = glyphMeaning(nag);
+  const shown = sign ?? meaning;
+  if (shown === undefined) return [];
+  const mark = element(
+    'span',
+    meaning === undefined || sign === undefined
+      ? { className: ['glyph'] }
+      : { className: ['glyph'], role: 'img', ariaLabel: meaning, title: meaning },
+    [shown],
+  );
+  return nag <= lastSuffix ? [mark] : [{ type: 'text', value: noBreak }, mark];
+}

@@ -1,0 +1,125 @@
+import type { Element, ElementContent, Nodes } from 'hast';
+import type { Heading, Image, Link, Paragraph, PhrasingContent } from 'mdast';
+import { defaultHandlers, type Handlers, type State } from 'mdast-util-to-hast';
+import { toString as plainText } from 'mdast-util-to-string';
+import type { Place } from '../../diagnostics/place.ts';
+import type {
+  BlockNode,
+  DirectiveNode,
+  NodeRef,
+  PositionLinkNode,
+  ProseMovesNode,
+} from '../../model/types.ts';
+import { SiteError } from '../site-error.ts';
+import type { RenderContext } from './context.ts';
+import { renderDiagram } from './diagram.ts';
+import { renderDirective } from './directives.ts';
+import { element, text } from './hast.ts';
+import { siteHref } from './links.ts';
+import { renderMoves } from './moves-block.ts';
+import { sanHtml } from './notation.ts';
+import { slug } from './slug.ts';
+import { tidySpaces } from './tidy-spaces.ts';
+
+type Placed = { readonly position?: Nodes['position'] };
+
+/** How the nodes of the course language, and those that the site prints in its own way, become HTML. */
+export function proseHandlers(context: RenderContext, headingShift: number): Handlers {
+  const { chapter, addresses, notation } = context;
+  const toPosition = (
+    ref: NodeRef | undefined,
+    className: string,
+    content: ElementContent[],
+  ): Element =>
+    ref === undefined
+      ? element('span', {}, content)
+      : element('a', { className: [className], href: addresses.href(ref, chapter.index) }, content);
+
+  return {
+    courseBlock(state, node: BlockNode) {
+      const block = chapter.blocks[node.block];
+      const phrasing = (content: readonly PhrasingContent[]) =>
+        state.all({ type: 'paragraph', children: tidySpaces(content) });
+      switch (block?.kind) {
+        case 'moves':
+          return renderMoves(context, block, phrasing);
+        case 'diagram':
+          return renderDiagram(context, block, phrasing);
+        default:
+          return undefined;
+      }
+    },
+    courseDirective: (_state, node: DirectiveNode) => renderDirective(context, node),
+    positionLink(state, node: PositionLinkNode) {
+      const target = node.target ?? context.course.labels[node.label]?.ref;
+      return toPosition(target, 'position-link', state.all(node));
+    },
+    proseMoves(_state, node: ProseMovesNode) {
+      return node.moves.flatMap(({ text: written, target }, index) => [
+        ...(index === 0 ? [] : [text(' ')]),
+        toPosition(target, 'prose-move', proseMove(written)),
+      ]);
+    },
+    paragraph(state, node: Paragraph) {
+      const at = node.children.map(speaksOf).find((ref) => ref !== undefined);
+      const here = at?.chapter === chapter.index ? { dataAt: addresses.id(at) } : {};
+      const content = state.all({ ...node, children: tidySpaces(node.children) });
+      return content.length === 0 ? undefined : element('p', here, content);
+    },
+    heading(state, node: Heading) {
+      const id = addresses.claimId(chapter.index, slug(plainText(node)));
+      return element(`h${Math.min(6, node.depth + headingShift)}`, { id }, state.all(node));
+    },
+    link(state, node: Link) {
+      const href = siteHref(context, node.url, placeOf(context, node));
+      const title = node.title ? { title: node.title } : {};
+      return element(href === undefined ? 'span' : 'a', { href, ...title }, state.all(node));
+    },
+    image(_state: State, node: Image): Element {
+      if (/^(?:[a-z][a-z0-9+.-]*:|\/\/)/i.test(node.url)) {
+        throw new SiteError(
+          `the picture "${node.url}" would be fetched from another host`,
+          'put it into the course folder media/ and refer to it as media/…',
+          placeOf(context, node),
+        );
+      }
+      return element(
+        'img',
+        {
+          src: encodeURI(node.url),
+          alt: node.alt ?? '',
+          ...(node.title ? { title: node.title } : {}),
+          loading: 'lazy',
+        },
+        [],
+      );
+    },
+    table(state, node) {
+      return element('div', { className: ['table'] }, [defaultHandlers.table(state, node)]);
+    },
+  };
+
+  function proseMove(written: string): ElementContent[] {
+    const [, number = '', san = written] = /^(\d+\.+\s*)?(.*)$/s.exec(written) ?? [];
+    return [text(number.trimEnd()), ...sanHtml(san, notation)].filter(
+      (part) => part.type !== 'text' || part.value !== '',
+    );
+  }
+}
+
+/** The position that a directive in prose speaks of: the board shows it while it is read. */
+function speaksOf(node: PhrasingContent): NodeRef | undefined {
+  return node.type === 'courseDirective' ? node.at : undefined;
+}
+
+/** A Markdown node's place in the chapter's file. */
+function placeOf({ chapter }: RenderContext, { position }: Placed): Place {
+  const point = (
+    at: { line: number; column: number; offset?: number | undefined } | undefined,
+  ) => ({
+    line: at?.line ?? 1,
+    column: at?.column ?? 1,
+    offset: at?.offset ?? 0,
+  });
+  return { file: chapter.file, start: point(position?.start), end: point(position?.end) };
+}

@@ -1,0 +1,115 @@
+import { describePosition, type Position, sideToMove } from '../../chess/index.ts';
+import { drawBoardInPage, pieceSprite } from '../../draw/index.ts';
+import type { Block, Chapter, Course, MovesBlock } from '../../model/types.ts';
+import type { ChapterPage, NamedPositions, SiteData } from '../site-data.ts';
+import { stringsFor } from '../strings/index.ts';
+import { type Addresses, assignAddresses } from './addresses.ts';
+import { renderChapter } from './chapter.ts';
+import { positionInWords, type RenderContext } from './context.ts';
+import { cardName, imagePath } from './diagram-images.ts';
+
+/** With more chapters the contents page shows no boards: it would grow too heavy. */
+const mostEmblems = 40;
+
+/** Renders all that the pages show. @throws SiteError for what cannot be published. */
+export function renderSite(
+  course: Course,
+  place: Pick<SiteData, 'assets'> & { site?: string | undefined; base?: string | undefined },
+): SiteData {
+  const { settings } = course;
+  const strings = stringsFor(settings.language);
+  const addresses = assignAddresses(course);
+  const base = { course, addresses, strings, notation: { style: settings.notation, strings } };
+  return {
+    language: settings.language,
+    title: settings.title,
+    side: settings.side,
+    ...(settings.author !== undefined && { author: settings.author }),
+    ...(settings.summary !== undefined && { summary: settings.summary }),
+    ...(settings.licence !== undefined && { licence: settings.licence }),
+    ...(place.site !== undefined && { site: place.site.replace(/\/+$/, '') }),
+    ...(place.base !== undefined && { base: place.base }),
+    assets: place.assets,
+    sprite: pieceSprite(),
+    chapters: course.chapters.map((chapter) => chapterPage({ ...base, chapter })),
+    positions: namedPositions(course, addresses),
+  };
+}
+
+function chapterPage(context: RenderContext): ChapterPage {
+  const { chapter, course } = context;
+  const board = readingBoard(chapter);
+  const emblem = course.chapters.length <= mostEmblems ? emblemOf(chapter) : undefined;
+  return {
+    id: chapter.id,
+    number: chapter.index + 1,
+    title: chapter.title,
+    ...(chapter.summary !== undefined && { summary: chapter.summary }),
+    html: renderChapter(context),
+    ...(board !== undefined && { board }),
+    ...(emblem !== undefined && { emblem }),
+    card: imagePath(cardName(chapter), 1),
+  };
+}
+
+/** The board beside the text as it stands before anything is read. */
+function readingBoard({ blocks }: Chapter): string | undefined {
+  const first = blocks.find((block) => block.kind === 'moves');
+  const start = first?.nodes[0]?.position;
+  if (first === undefined || start === undefined) return undefined;
+  return drawBoardInPage({
+    placement: start.fen,
+    view: first.view,
+    turn: sideToMove(start),
+    desc: describePosition(start),
+  });
+}
+
+function emblemOf(chapter: Chapter): string | undefined {
+  const shown = emblematic(chapter);
+  if (shown === undefined) return undefined;
+  return drawBoardInPage({
+    placement: shown.position.fen,
+    view: shown.block.view,
+    coordinates: false,
+  });
+}
+
+/** The position a chapter is known by: its first diagram's, else the end of its first line. */
+export function emblematic({
+  blocks,
+}: Chapter): { readonly position: Position; readonly block: Block } | undefined {
+  for (const block of blocks) {
+    if (block.kind === 'diagram' && block.position !== undefined) {
+      return { position: block.position, block };
+    }
+  }
+  const line = blocks.find((block) => block.kind === 'moves');
+  const position = line && endOfMainLine(line);
+  return line && position && { position, block: line };
+}
+
+function endOfMainLine({ nodes }: MovesBlock): Position | undefined {
+  let position = nodes[0]?.position;
+  for (let node = nodes[0]; node !== undefined; node = nodes[node.children[0] ?? -1]) {
+    position = node.position ?? position;
+  }
+  return position;
+}
+
+function namedPositions(course: Course, addresses: Addresses): NamedPositions[] {
+  const strings = stringsFor(course.settings.language);
+  const labels = Object.values(course.labels);
+  return course.chapters.flatMap((chapter) => {
+    const entries = labels
+      .filter(({ ref }) => ref.chapter === chapter.index)
+      .sort((a, b) => a.ref.block - b.ref.block || a.ref.node - b.ref.node)
+      .map(({ name, ref }) => ({
+        name,
+        href: addresses.href(ref),
+        words: positionInWords(course, ref, strings, chapter.index),
+      }));
+    if (entries.length === 0) return [];
+    return [{ chapter: chapter.title, page: addresses.page(chapter.index), entries }];
+  });
+}

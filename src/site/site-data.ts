@@ -1,0 +1,62 @@
+import { readFileSync } from 'node:fs';
+
+/**
+ * What the pages show: plain data, since Astro runs in a process of its own and gets it as a
+ * JSON file. The pages read nothing else; everything in it has been rendered or checked before.
+ */
+export interface SiteData {
+  readonly language: string;
+  readonly title: string;
+  readonly side: 'white' | 'black' | 'both';
+  readonly author?: string;
+  readonly summary?: string;
+  readonly licence?: string;
+  /** Address that the site will have, without a final `/`. */
+  readonly site?: string;
+  /** Path that the site will have on its host; only the page for missing addresses needs it. */
+  readonly base?: string;
+  readonly assets: { readonly script: string; readonly style: string };
+  /** The symbols of all boards. */
+  readonly sprite: string;
+  readonly chapters: readonly ChapterPage[];
+  readonly positions: readonly NamedPositions[];
+}
+
+export interface ChapterPage {
+  readonly id: string;
+  readonly number: number;
+  readonly title: string;
+  readonly summary?: string;
+  /** The text below the title. */
+  readonly html: string;
+  /** The reading board as it stands before the first move; absent where there is none to follow. */
+  readonly board?: string;
+  /** A small board for the contents page. */
+  readonly emblem?: string;
+  /** Path of the picture for links to this page. */
+  readonly card?: string;
+}
+
+export interface NamedPositions {
+  readonly chapter: string;
+  readonly page: string;
+  readonly entries: readonly {
+    readonly name: string;
+    readonly href: string;
+    /** Such as `after 7...Be7`. */
+    readonly words: string;
+  }[];
+}
+
+/** Name of the environment variable that tells the pages where their data are. */
+export const siteDataVariable = 'LINEWRIGHT_SITE_DATA';
+
+let data: SiteData | undefined;
+
+/** The data of the site that is being built; for pages only. */
+export function siteData(): SiteData {
+  const file = process.env[siteDataVariable];
+  if (file === undefined) throw new Error(`${siteDataVariable} is not set: build with buildSite()`);
+  data ??= JSON.parse(readFileSync(file, 'utf8')) as SiteData;
+  return data;
+}
