@@ -80,7 +80,7 @@ const symbols = font('noto-sans-symbols-2/files/noto-sans-symbols-2-symbols-400-
 const kinds = ['king', 'queen', 'rook', 'bishop', 'knight', 'pawn'];
 
 /** Font units that make one side of a square, and the height of its middle above the base line. */
-const side = 940;
+const side = 905;
 const middle = 362;
 const inSquare = (x, y) => [
   Math.round(((x - 500) * 1000) / side + 500),

@@ -5,7 +5,7 @@ import { boardBox, short, side } from './geometry.ts';
 import type { Shape } from './shape.ts';
 
 /** Hatch lines across a square's side. */
-const hatchLines = 7;
+const hatchLines = 8;
 
 /** A dark square at 0 0: a quiet tint under a diagonal hatch. */
 export function darkSquareShapes(): readonly Shape[] {
