@@ -7,7 +7,7 @@ export interface Finding {
   readonly message: string;
   readonly hint?: string;
   readonly related?: readonly RelatedPlace[];
-  readonly fix?: Fix;
+  readonly fixes?: readonly Fix[];
 }
 
 /** A finding that an example must give. Places are `line:column`. */

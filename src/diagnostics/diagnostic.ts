@@ -30,5 +30,6 @@ export interface Diagnostic {
   /** What to do about it. */
   readonly hint?: string;
   readonly related: readonly RelatedPlace[];
-  readonly fix?: Fix;
+  /** Repairs that change nothing but the words named, and that together mend the finding. */
+  readonly fixes?: readonly Fix[];
 }

@@ -7,7 +7,8 @@ export type {
 export { defineRule, makeDiagnostic } from './define-rule.ts';
 export type { Diagnostic, Fix, RelatedPlace, Severity } from './diagnostic.ts';
 export { severities } from './diagnostic.ts';
-export { createLocator } from './locate.ts';
+export { createLocator, lineStarts } from './locate.ts';
+export { nearestName } from './nearest-name.ts';
 export type { Place, Point, Range } from './place.ts';
 export { reportJson } from './report-json.ts';
 export { reportText } from './report-text.ts';

@@ -17,9 +17,9 @@ export function reportJson(diagnostics: readonly Diagnostic[]): string {
       ...makePlace(related.place),
       message: related.message,
     })),
-    ...(diagnostic.fix === undefined
+    ...(diagnostic.fixes === undefined
       ? {}
-      : { fix: { ...makePlace(diagnostic.fix.place), text: diagnostic.fix.text } }),
+      : { fixes: diagnostic.fixes.map((fix) => ({ ...makePlace(fix.place), text: fix.text })) }),
   }));
   return `${JSON.stringify({ diagnostics: list }, undefined, 2)}\n`;
 }

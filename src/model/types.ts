@@ -2,9 +2,14 @@
  * The model of a course: plain, immutable, serialisable data. Everything after `model` reads
  * only this; nothing after it opens a Markdown file.
  */
-import type { Root, PhrasingContent } from 'mdast';
+import type { PhrasingContent, Root } from 'mdast';
 import type { Color, MoveFault, PlayedMove, Position, Square } from '../chess/types.ts';
 import type { Place } from '../diagnostics/place.ts';
+import type { NodeRef } from '../read/nodes.ts';
+import type { CourseProblem, CourseSettings } from '../read/types.ts';
+
+export type * from '../read/nodes.ts';
+export type { CourseProblem, CourseSettings, Side } from '../read/types.ts';
 
 export interface Course {
   readonly settings: CourseSettings;
@@ -13,34 +18,14 @@ export interface Course {
   readonly labels: Readonly<Record<string, Label>>;
   /** Labels that were given again: the later places. */
   readonly repeatedLabels: readonly { readonly name: string; readonly place: Place }[];
+  /** Names that are given where no move is shown; each has a problem. */
+  readonly unplacedLabels: readonly string[];
+  /** Where each setting stands in `course.yaml`, by its path such as `rules.move-number`. */
+  readonly settingPlaces: Readonly<Record<string, Place>>;
   /** The graph of positions over all `moves` blocks, by `Position.key`. */
   readonly graph: Readonly<Record<string, GraphPosition>>;
   /** What could not be read at all: settings, files, front matter, attributes. */
   readonly problems: readonly CourseProblem[];
-}
-
-export type Side = Color | 'both';
-
-export interface CourseSettings {
-  readonly title: string;
-  readonly side: Side;
-  readonly author?: string;
-  readonly summary?: string;
-  /** BCP 47. */
-  readonly language: string;
-  /** Address that the course will be published at, without a final `/`. */
-  readonly site?: string;
-  readonly licence?: string;
-  readonly rules: Readonly<Record<string, 'error' | 'warning' | 'off'>>;
-  readonly notation: 'letters' | 'figurines';
-}
-
-/** Something the reader could not make sense of; `rule` is the rule that reports it. */
-export interface CourseProblem {
-  readonly rule: 'course-setting' | 'chapter-unreadable' | 'move-unreadable' | 'claim-unreadable';
-  readonly place: Place;
-  readonly message: string;
-  readonly hint: string;
 }
 
 export interface Chapter {
@@ -51,8 +36,10 @@ export interface Chapter {
   readonly summary?: string;
   /** Path relative to the course folder, with `/`. */
   readonly file: string;
-  /** The Markdown tree, blocks and directives replaced by the nodes of `nodes.ts`. */
+  /** The Markdown tree, blocks and directives replaced by the nodes of `read/nodes.ts`. */
   readonly body: Root;
+  /** Paths of the pictures it shows, relative to the course folder; `url` of its images is this. */
+  readonly media: readonly string[];
   readonly blocks: readonly Block[];
 }
 
@@ -79,13 +66,6 @@ export interface MovesBlock extends BlockBase {
   /** Tag pairs of a pasted game. */
   readonly tags: Readonly<Record<string, string>>;
   readonly result?: string;
-}
-
-/** One place in the course's moves; ids are stable within one build. */
-export interface NodeRef {
-  readonly chapter: number;
-  readonly block: number;
-  readonly node: number;
 }
 
 export interface MoveNode {
@@ -120,8 +100,17 @@ export interface MoveNode {
 export interface WrittenInFile {
   readonly san: string;
   readonly place: Place;
-  readonly number?: { readonly text: string; readonly value: number; readonly dots: number; readonly place: Place };
-  readonly glyphs: readonly { readonly text: string; readonly nag: number; readonly place: Place }[];
+  readonly number?: {
+    readonly text: string;
+    readonly value: number;
+    readonly dots: number;
+    readonly place: Place;
+  };
+  readonly glyphs: readonly {
+    readonly text: string;
+    readonly nag: number;
+    readonly place: Place;
+  }[];
 }
 
 export interface CommentNode {

@@ -1,0 +1,27 @@
+import type { CourseRule } from './course-rule.ts';
+import { chapterUnreadable } from './rules/chapter-unreadable.ts';
+import { makeCourseSetting } from './rules/course-setting.ts';
+import { labelDuplicate } from './rules/label-duplicate.ts';
+import { labelUnknown } from './rules/label-unknown.ts';
+import { moveAmbiguous } from './rules/move-ambiguous.ts';
+import { moveIllegal } from './rules/move-illegal.ts';
+import { moveNumber } from './rules/move-number.ts';
+import { moveOverwritten } from './rules/move-overwritten.ts';
+import { moveSuffix } from './rules/move-suffix.ts';
+import { moveUnreadable } from './rules/move-unreadable.ts';
+import { proseMoveUnknown } from './rules/prose-move-unknown.ts';
+
+/** All rules, in the order of the handbook: a new rule is a file in `rules/` and a line here. */
+export const rules: readonly CourseRule[] = [
+  makeCourseSetting(() => rules.map(({ id }) => id)),
+  chapterUnreadable,
+  moveUnreadable,
+  moveIllegal,
+  moveAmbiguous,
+  moveNumber,
+  moveSuffix,
+  moveOverwritten,
+  labelDuplicate,
+  labelUnknown,
+  proseMoveUnknown,
+];

@@ -1,0 +1,49 @@
+import { defineCourseRule } from '../course-rule.ts';
+
+export const chapterUnreadable = defineCourseRule({
+  id: 'chapter-unreadable',
+  severity: 'error',
+  always: true,
+  finds: 'A chapter, or a part of one, that is not written in the course language.',
+  documentation: `
+Front matter that is no YAML or lacks a title, a file that is not UTF-8, a block with an attribute
+that does not exist, a directive that is misspelt, a FEN that is no position, a picture that lies
+outside the course: the finding names the place and what to write.
+`,
+  examples: [
+    {
+      title: 'A directive that does not exist',
+      course: '```moves\n1. e4 {:hear[main]} e5\n```',
+      findings: [
+        {
+          start: '2:8',
+          end: '2:19',
+          message: 'There is no directive `:hear[…]`.',
+          hint: 'Did you mean `:here[…]`? For a plain colon write `\\:`.',
+        },
+      ],
+    },
+    {
+      title: 'A FEN with two white kings',
+      course: '```moves fen="4k3/8/8/8/8/8/8/K3K3 w - - 0 1"\n1. Kd1\n```',
+      findings: [
+        {
+          start: '1:32',
+          end: '1:37',
+          message: 'This FEN is no position: White has two kings.',
+          hint: 'Copy the FEN again from where it was made, or set the piece right by hand.',
+        },
+      ],
+    },
+    {
+      title: 'A colon in prose is no directive',
+      course: 'The ratio is 3:1, at 10:30, White:Black.',
+      findings: [],
+    },
+  ],
+  *find(course) {
+    for (const { rule, ...problem } of course.problems) {
+      if (rule === 'chapter-unreadable') yield problem;
+    }
+  },
+});

@@ -1,0 +1,73 @@
+import { nearestName } from '../../diagnostics/index.ts';
+import { defineCourseRule } from '../course-rule.ts';
+
+/** Takes the ids of all rules, to know which of the `rules` setting exist. */
+export function makeCourseSetting(ruleIds: () => readonly string[]) {
+  return defineCourseRule({
+    id: 'course-setting',
+    severity: 'error',
+    always: true,
+    finds: 'A setting in `course.yaml` that is missing, misspelt or of the wrong type.',
+    documentation: `
+\`course.yaml\` needs \`title\` and \`side\`. It may have \`author\`, \`summary\`, \`language\`, \`site\`,
+\`licence\`, \`rules\` and \`notation\`; nothing else. Under \`rules\` a rule is set to \`error\`, \`warning\`
+or \`off\`; rules without which a course cannot be built cannot be changed.
+`,
+    examples: [
+      {
+        title: 'A misspelt key and a wrong value',
+        course: {
+          'course.yaml': 'title: Test\nside: green\nauther: A. Coach\n',
+          'chapters/1.md': '---\ntitle: One\n---\n',
+        },
+        findings: [
+          {
+            file: 'course.yaml',
+            start: '2:7',
+            end: '2:12',
+            message: '`side` must be `white`, `black` or `both`.',
+            hint: 'Mend the value of `side`.',
+          },
+          {
+            file: 'course.yaml',
+            start: '3:1',
+            end: '3:7',
+            message: 'course.yaml has no `auther`.',
+            hint: 'Did you mean `author`?',
+          },
+        ],
+      },
+      {
+        title: 'A rule that does not exist',
+        course: {
+          'course.yaml': 'title: Test\nside: white\nrules:\n  move-numbers: off\n',
+          'chapters/1.md': '---\ntitle: One\n---\n',
+        },
+        findings: [
+          {
+            file: 'course.yaml',
+            start: '4:17',
+            end: '4:20',
+            message: 'There is no rule `move-numbers`.',
+            hint: 'Did you mean `move-number`?',
+          },
+        ],
+      },
+    ],
+    *find(course) {
+      for (const { rule, ...problem } of course.problems) {
+        if (rule === 'course-setting') yield problem;
+      }
+      for (const rule of Object.keys(course.settings.rules)) {
+        const place = course.settingPlaces[`rules.${rule}`];
+        if (!place || ruleIds().includes(rule)) continue;
+        const near = nearestName(rule, ruleIds());
+        yield {
+          place,
+          message: `There is no rule \`${rule}\`.`,
+          hint: near ? `Did you mean \`${near}\`?` : `The rules are ${ruleIds().join(', ')}.`,
+        };
+      }
+    },
+  });
+}

@@ -1,0 +1,33 @@
+import { makeMoveFaultRule } from '../move-fault-rule.ts';
+
+export const moveIllegal = makeMoveFaultRule('illegal', {
+  id: 'move-illegal',
+  finds: 'A move that the rules of chess do not allow in its position.',
+  documentation: `
+Every move of every block is played on the board that the moves before it have made. A move that
+cannot be played there is an error: nothing behind it in its line can be shown or checked.
+
+The finding says what stands in the way, and names the legal moves that were probably meant. Only
+the first broken move of a line is told; mend it, and the moves behind it are judged again.
+Variations that branch off before it are judged all the same.
+`,
+  examples: [
+    {
+      title: 'The way is blocked',
+      course: '```moves\n1. d4 d5 2. Bf4 Nf6 3. e3 e6 4. Bh4\n```',
+      findings: [
+        {
+          start: '2:33',
+          end: '2:36',
+          message: '4.Bh4 cannot be played: no bishop of White’s can reach h4.',
+          hint: 'Did you mean Bg3 or Bg5?',
+        },
+      ],
+    },
+    {
+      title: 'A variation on a broken line is judged all the same',
+      course: '```moves\n1. e4 e5 2. Nf3 Nc6 (2... Nf6 3. Nxe5) 3. Bb5 a6\n```',
+      findings: [],
+    },
+  ],
+});

@@ -1,0 +1,83 @@
+import { defineCourseRule } from '../course-rule.ts';
+import { moveName } from '../move-name.ts';
+import { movesOf } from '../walk-course.ts';
+
+export const moveSuffix = defineCourseRule({
+  id: 'move-suffix',
+  severity: 'warning',
+  finds: 'A check or mate sign that is missing or wrong.',
+  documentation: `
+SAN ends with \`+\` if the move gives check and with \`#\` if it mates (PGN standard, 8.2.3.5). A
+false sign misleads the reader, and a missing one hides a forcing move.
+
+\`linewright check --fix\` writes the right sign.
+`,
+  examples: [
+    {
+      title: 'Check without its sign',
+      course: '```moves\n1. e4 e5 2. Qh5 Nc6 3. Qxf7\n```',
+      findings: [
+        {
+          start: '2:23',
+          end: '2:27',
+          message: '3.Qxf7+ gives check, and its sign is missing.',
+          hint: 'Write Qxf7+.',
+        },
+      ],
+      fixed: '```moves\n1. e4 e5 2. Qh5 Nc6 3. Qxf7+\n```',
+    },
+    {
+      title: 'A sign where there is no check',
+      course: '```moves\n1. e4+ e5\n```',
+      findings: [{ start: '2:4', end: '2:7', message: '1.e4 gives no check.', hint: 'Write e4.' }],
+      fixed: '```moves\n1. e4 e5\n```',
+    },
+    {
+      title: 'Mate is more than check',
+      course: '```moves\n1. f3 e5 2. g4 Qh4+\n```',
+      findings: [
+        {
+          start: '2:16',
+          end: '2:20',
+          message: '2...Qh4# is mate, not only check.',
+          hint: 'Write Qh4#.',
+        },
+      ],
+      fixed: '```moves\n1. f3 e5 2. g4 Qh4#\n```',
+    },
+  ],
+  *find(course) {
+    for (const { node, parent } of movesOf(course)) {
+      if (!node.move || !node.written) continue;
+      const { san } = node.move;
+      const written = /[+#]+$/.exec(node.written.san)?.[0] ?? '';
+      const right = /[+#]$/.exec(san)?.[0] ?? '';
+      if (written === right) continue;
+      const { place } = node.written;
+      const { end } = place;
+      const sign = {
+        file: place.file,
+        start: {
+          ...end,
+          column: end.column - written.length,
+          offset: end.offset - written.length,
+        },
+        end,
+      };
+      yield {
+        place,
+        message: `${moveName(node, parent)} ${sentence(written, right)}.`,
+        hint: `Write ${san}.`,
+        // Only the sign: the letters before it are the affair of move-overwritten.
+        fixes: [{ place: sign, text: right }],
+      };
+    }
+  },
+});
+
+function sentence(written: string, right: string): string {
+  if (right === '') return written === '#' ? 'is no mate, nor even check' : 'gives no check';
+  const what = right === '#' ? 'is mate' : 'gives check';
+  if (written === '') return `${what}, and its sign is missing`;
+  return right === '#' ? 'is mate, not only check' : 'is check and no mate';
+}

@@ -1,0 +1,38 @@
+import { defineCourseRule } from '../course-rule.ts';
+import { makeMoveFaultRule } from '../move-fault-rule.ts';
+
+const unreadableMoves = makeMoveFaultRule('unreadable', {
+  id: 'move-unreadable',
+  finds: 'Movetext that is no movetext: an unclosed comment or variation, a word that is no move.',
+  documentation: `
+A \`moves\` block is movetext in the import format of the PGN standard (section 8.2). What cannot be
+read as such is told at its place, and all the rest of the block is read nevertheless.
+
+Comments do not nest: the first \`}\` ends a comment. A variation stands behind the move that it
+replaces.
+`,
+  examples: [],
+});
+
+export const moveUnreadable = defineCourseRule({
+  ...unreadableMoves,
+  *find(course) {
+    yield* unreadableMoves.find(course);
+    for (const { rule, ...problem } of course.problems)
+      if (rule === 'move-unreadable') yield problem;
+  },
+  examples: [
+    {
+      title: 'A variation that is never closed',
+      course: '```moves\n1. e4 e5 (1... c5 2. Nf3\n```',
+      findings: [
+        {
+          start: '2:10',
+          end: '2:11',
+          message: 'This variation is opened here and never closed.',
+          hint: 'Put ) after its last move.',
+        },
+      ],
+    },
+  ],
+});

@@ -1,0 +1,26 @@
+import { isMoveFault, type Position, playMove } from '../chess/index.ts';
+import type { TreeNode } from './block-tree.ts';
+
+/**
+ * Plays the moves of a tree from its start. A move that cannot be played keeps its fault, and
+ * the moves behind it in the line are marked: they are not judged on a board nobody knows.
+ */
+export function playTree(nodes: readonly TreeNode[], start: Position): void {
+  for (const node of nodes) {
+    if (node.parent === undefined) {
+      node.position = start;
+      continue;
+    }
+    const before = nodes[node.parent]?.position;
+    if (!before || !node.written) {
+      node.fault = { kind: 'after-fault' };
+      continue;
+    }
+    const played = playMove(before, node.written.san);
+    if (isMoveFault(played)) node.fault = played;
+    else {
+      node.move = played;
+      node.position = played.after;
+    }
+  }
+}

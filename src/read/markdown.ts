@@ -1,0 +1,85 @@
+/** The Markdown of courses: CommonMark, tables, footnotes, front matter and text directives. */
+import type { PhrasingContent } from 'mdast';
+import { directiveFromMarkdown } from 'mdast-util-directive';
+import { fromMarkdown } from 'mdast-util-from-markdown';
+import { frontmatterFromMarkdown } from 'mdast-util-frontmatter';
+import { gfmFootnoteFromMarkdown } from 'mdast-util-gfm-footnote';
+import { gfmTableFromMarkdown } from 'mdast-util-gfm-table';
+import { directive } from 'micromark-extension-directive';
+import { frontmatter } from 'micromark-extension-frontmatter';
+import { gfmFootnote } from 'micromark-extension-gfm-footnote';
+import { gfmTable } from 'micromark-extension-gfm-table';
+import type { Point } from '../diagnostics/index.ts';
+
+// Of the generic directives only those inside a text: `::` and `:::` stay ordinary text.
+const textDirective = { text: directive().text ?? {} };
+
+export const micromarkExtensions = [
+  frontmatter(['yaml']),
+  gfmTable(),
+  gfmFootnote(),
+  textDirective,
+];
+
+export const fromMarkdownExtensions = [
+  frontmatterFromMarkdown(['yaml']),
+  gfmTableFromMarkdown(),
+  gfmFootnoteFromMarkdown(),
+  directiveFromMarkdown(),
+];
+
+/** Everything that would make a comment more than a run of inline text; HTML shows as text. */
+const inlineOnly = {
+  disable: {
+    null: [
+      'blockQuote',
+      'codeFenced',
+      'codeIndented',
+      'definition',
+      'headingAtx',
+      'htmlFlow',
+      'htmlText',
+      'list',
+      'setextUnderline',
+      'thematicBreak',
+    ],
+  },
+};
+
+/**
+ * Reads a comment or a caption as inline Markdown. `pointAt` leads from an offset in `text` to
+ * its place in the file; the nodes carry file places.
+ */
+export function readInline(text: string, pointAt: (offset: number) => Point): PhrasingContent[] {
+  if (text.trim() === '') return [];
+  // Most comments are plain words: they need no parser. A list marker at the start is no sign of
+  // Markdown here, since blocks are switched off.
+  if (/^[^\\`*_[\]:<>&]*$/.test(text)) {
+    const value = text.trim().replace(/[ \t]*(\r\n?|\n)[ \t]*/g, '\n');
+    return [{ type: 'text', value, position: { start: pointAt(0), end: pointAt(text.length) } }];
+  }
+  const root = fromMarkdown(text, {
+    extensions: [textDirective, inlineOnly],
+    mdastExtensions: [directiveFromMarkdown()],
+  });
+  const content: PhrasingContent[] = [];
+  for (const block of root.children) {
+    if (block.type !== 'paragraph') continue;
+    if (content.length > 0) content.push({ type: 'text', value: '\n' });
+    content.push(...block.children);
+  }
+  shift(content, pointAt);
+  return content;
+}
+
+function shift(nodes: readonly PhrasingContent[], pointAt: (offset: number) => Point): void {
+  for (const node of nodes) {
+    if (node.position) {
+      node.position = {
+        start: pointAt(node.position.start.offset ?? 0),
+        end: pointAt(node.position.end.offset ?? 0),
+      };
+    }
+    if ('children' in node) shift(node.children, pointAt);
+  }
+}

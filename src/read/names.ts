@@ -1,0 +1,47 @@
+/** The small texts of the course language: names of positions, lists of squares and of arrows. */
+
+const label = /^[\p{L}\p{N}][\p{L}\p{N}_.-]*$/u;
+const square = /^[a-h][1-8]$/;
+const arrow = /^([a-h][1-8])-([a-h][1-8])$/;
+
+export const labelHint =
+  'A name is letters and digits with - or _ between them, such as `quiet-exchange`.';
+
+export function isLabel(text: string): boolean {
+  return label.test(text);
+}
+
+/** The items of a list that is separated by spaces or commas. */
+export function parseList(text: string): string[] {
+  return text.split(/[\s,]+/).filter((item) => item !== '');
+}
+
+export function squareProblem(text: string) {
+  const items = parseList(text);
+  const wrong = items.find((item) => !square.test(item));
+  if (items.length > 0 && wrong === undefined) return undefined;
+  return {
+    message:
+      wrong === undefined ? 'No square is named here.' : `\`${wrong}\` is no square of the board.`,
+    hint: 'Name squares from a1 to h8 with spaces between them, such as `e5 f4`.',
+  };
+}
+
+export function arrowProblem(text: string) {
+  const items = parseList(text);
+  const wrong = items.find((item) => {
+    const match = arrow.exec(item);
+    return !match || match[1] === match[2];
+  });
+  if (items.length > 0 && wrong === undefined) return undefined;
+  return {
+    message:
+      wrong === undefined ? 'No arrow is named here.' : `\`${wrong}\` is no arrow on the board.`,
+    hint: 'Write an arrow as two different squares with a hyphen, such as `f3-e5`.',
+  };
+}
+
+/** The two squares of an arrow that `arrowProblem` found nothing wrong with. */
+export function parseArrow(text: string): { from: string; to: string } {
+  return { from: text.slice(0, 2), to: text.slice(3, 5) };
+}

@@ -1,0 +1,182 @@
+import type { Code, Parent, Root, RootContent, Yaml } from 'mdast';
+import { z } from 'zod';
+import { createLocator, lineStarts, type Place } from '../diagnostics/index.ts';
+import type { FileText } from './fence.ts';
+import type { BlockNode } from './nodes.ts';
+import { type BlockContext, readBlock } from './read-block.ts';
+import { readTextNodes } from './read-text-nodes.ts';
+import { readYaml } from './read-yaml.ts';
+import { courseProcessor } from './remark-course.ts';
+import type { BlockDraft, ChapterDraft, CourseProblem, SourceFile } from './types.ts';
+
+/** Names that the published site uses for pages and folders of its own. */
+export const reservedIds: readonly string[] = [
+  '404',
+  'assets',
+  'compare',
+  'images',
+  'index',
+  'media',
+  'patterns',
+  'positions',
+  'practice',
+  'print',
+  'search',
+  'tree',
+];
+
+const schema = z.strictObject(
+  {
+    title: z.string({ error: 'a text, the title of the chapter' }).trim().min(1, {
+      error: 'a text, the title of the chapter',
+    }),
+    summary: z.string({ error: 'a text (in quotes if it contains `: `)' }).optional(),
+    id: z
+      .string({ error: 'letters, digits and hyphens, such as `main-line`' })
+      .regex(/^[\p{L}\p{N}]+(?:-[\p{L}\p{N}]+)*$/u, {
+        error: 'letters, digits and hyphens, such as `main-line`',
+      })
+      .refine((id) => !reservedIds.includes(id.toLowerCase()), {
+        error: `another word, since the site has a page or folder of that name (${reservedIds.join(', ')})`,
+      })
+      .optional(),
+  },
+  { error: 'a list of `name: value` lines' },
+);
+
+export interface ChapterOptions {
+  /** Paths of the files in `media/`. */
+  readonly media: ReadonlySet<string>;
+  /** Without front matter the title is the file's name; default: front matter is required. */
+  readonly frontMatter?: 'required' | 'optional';
+}
+
+/** Reads one chapter. A tree that a unified pipeline has parsed already may be given with it. */
+export function readChapter(
+  source: SourceFile,
+  { media, frontMatter = 'required' }: ChapterOptions,
+  tree?: Root,
+): ChapterDraft {
+  const file: FileText = {
+    file: source.path,
+    text: source.text,
+    lineStarts: lineStarts(source.text),
+    pointAt: createLocator(source.text),
+  };
+  const problems: CourseProblem[] = [];
+  const body = tree ?? courseProcessor.parse(source.text);
+  const usedMedia = new Set<string>();
+  const context: BlockContext = {
+    source: file,
+    positionDefinitions: takePositionDefinitions(body),
+    media,
+    usedMedia,
+    report: (problem) => problems.push({ rule: 'chapter-unreadable', ...problem }),
+    reportMoves: (problem) => problems.push({ rule: 'move-unreadable', ...problem }),
+  };
+  const front = readFrontMatter(body, file, frontMatter, context);
+  const blocks: BlockDraft[] = [];
+  readBlocks(body, blocks, context);
+  readTextNodes(body, context);
+  return {
+    id: front.id ?? idFromFile(source.path),
+    title: front.title ?? idFromFile(source.path),
+    ...(front.summary === undefined ? {} : { summary: front.summary }),
+    file: source.path,
+    body,
+    blocks,
+    media: [...usedMedia].sort(),
+    problems,
+  };
+}
+
+function readFrontMatter(
+  body: Root,
+  file: FileText,
+  demand: 'required' | 'optional',
+  context: BlockContext,
+): { title?: string | undefined; id?: string | undefined; summary?: string | undefined } {
+  const first = body.children[0];
+  if (first?.type !== 'yaml') {
+    if (demand === 'optional') return {};
+    const top = file.pointAt(0);
+    context.report({
+      place: { file: file.file, start: top, end: top },
+      message: 'This chapter has no front matter, so it has no title.',
+      hint: 'Begin the file with three lines: `---`, `title: …`, `---`.',
+    });
+    return {};
+  }
+  body.children.shift();
+  const contentStart = frontMatterStart(first, file);
+  const yaml = readYaml(
+    {
+      file: file.file,
+      text: first.value,
+      pointAt: (offset) => file.pointAt(contentStart + offset),
+      name: 'the front matter',
+    },
+    schema,
+    Object.keys(schema.shape),
+  );
+  for (const problem of yaml.problems) context.report(problem);
+  return yaml.value ?? {};
+}
+
+/** The offset of the line after `---`. */
+function frontMatterStart(node: Yaml, file: FileText): number {
+  const line = file.pointAt(node.position?.start.offset ?? 0).line;
+  return file.lineStarts[line] ?? 0;
+}
+
+/** Replaces fenced blocks of the course language, at any depth, by block nodes. */
+function readBlocks(parent: Parent, blocks: BlockDraft[], context: BlockContext): void {
+  for (const [index, child] of parent.children.entries()) {
+    if (child.type === 'code') {
+      const block = readBlock(child as Code, context);
+      if (!block) continue;
+      const node: BlockNode = {
+        type: 'courseBlock',
+        block: blocks.length,
+        ...(child.position ? { position: child.position } : {}),
+      };
+      blocks.push(block);
+      parent.children[index] = node;
+    } else if ('children' in child) readBlocks(child, blocks, context);
+  }
+}
+
+/** Takes `[name]: pos:label` out of the tree: no other reader knows such an address. */
+function takePositionDefinitions(body: Root): Map<string, string> {
+  const definitions = new Map<string, string>();
+  const take = (parent: Parent) => {
+    parent.children = parent.children.filter((child: RootContent) => {
+      if ('children' in child) take(child);
+      if (child.type !== 'definition' || !child.url.startsWith('pos:')) return true;
+      if (!definitions.has(child.identifier)) definitions.set(child.identifier, child.url);
+      return false;
+    });
+  };
+  take(body);
+  return definitions;
+}
+
+/** `chapters/02-Quiet lines.md` gives `quiet-lines`: the number only orders the files. */
+export function idFromFile(file: string): string {
+  const name = file.replace(/^.*\//, '').replace(/\.md$/, '');
+  const plain = (text: string) =>
+    text
+      .normalize('NFD')
+      .replace(/\p{M}/gu, '')
+      .toLowerCase()
+      .replace(/[^\p{L}\p{N}]+/gu, '-')
+      .replace(/^-|-$/g, '');
+  const id = plain(name.replace(/^\d+[\s._-]*/, '')) || plain(name) || 'chapter';
+  return reservedIds.includes(id) ? `chapter-${id}` : id;
+}
+
+/** The place of a whole file's beginning. */
+export function topOf(file: string): Place {
+  const top = { line: 1, column: 1, offset: 0 };
+  return { file, start: top, end: top };
+}

@@ -1,0 +1,38 @@
+import { readChapter, topOf } from './read-chapter.ts';
+import { missingSettings, readSettings } from './read-settings.ts';
+import type { ChapterDraft, CourseDraft, CourseFiles, CourseProblem } from './types.ts';
+
+/** Reads the files of a course; pure, so that tests and editors can read what is not on a disk. */
+export function readCourse(files: CourseFiles): CourseDraft {
+  const { settings, places, problems } = files.settings
+    ? readSettings(files.settings)
+    : missingSettings();
+  const media = new Set(files.media);
+  const chapters = files.chapters.map((file) => readChapter(file, { media }));
+  return {
+    settings,
+    settingPlaces: places,
+    chapters,
+    problems: [...files.problems, ...problems, ...repeatedIds(chapters)],
+  };
+}
+
+function repeatedIds(chapters: readonly ChapterDraft[]): CourseProblem[] {
+  const first = new Map<string, ChapterDraft>();
+  return chapters.flatMap((chapter): CourseProblem[] => {
+    // Compared without case: some file systems know no difference.
+    const earlier = first.get(chapter.id.toLowerCase());
+    if (!earlier) {
+      first.set(chapter.id.toLowerCase(), chapter);
+      return [];
+    }
+    return [
+      {
+        rule: 'chapter-unreadable',
+        place: topOf(chapter.file),
+        message: `This chapter would be published as ${chapter.id}.html, as ${earlier.file} is.`,
+        hint: 'Give one of them another `id: …` in its front matter, or another file name.',
+      },
+    ];
+  });
+}

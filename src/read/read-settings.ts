@@ -1,0 +1,95 @@
+import { z } from 'zod';
+import { createLocator, type Place, severities } from '../diagnostics/index.ts';
+import { readYaml } from './read-yaml.ts';
+import type { CourseProblem, CourseSettings, SourceFile } from './types.ts';
+
+export interface SettingsDraft {
+  readonly settings: CourseSettings;
+  /** Where each setting stands, by its path such as `rules.move-number`. */
+  readonly places: Readonly<Record<string, Place>>;
+  readonly problems: readonly CourseProblem[];
+}
+
+const text = (what: string) => z.string({ error: what }).trim().min(1, { error: what });
+
+const schema = z.strictObject(
+  {
+    title: text('a text, the title of the course'),
+    side: z.enum(['white', 'black', 'both'], { error: '`white`, `black` or `both`' }),
+    author: text('a text').optional(),
+    summary: text('a text').optional(),
+    language: z
+      .string({ error: 'a language tag such as `en` or `pt-BR`' })
+      .refine(isLanguageTag, { error: 'a language tag such as `en` or `pt-BR`' })
+      .default('en'),
+    site: z
+      .string({ error: 'a web address that begins with `https://`' })
+      .refine(isWebAddress, { error: 'a web address that begins with `https://`' })
+      .transform((address) => address.replace(/\/+$/, ''))
+      .optional(),
+    licence: text('a text').optional(),
+    rules: z
+      .record(
+        z.string(),
+        z.enum([...severities, 'off'], { error: '`error`, `warning` or `off`' }),
+        { error: 'a list of rule ids, each with `error`, `warning` or `off`' },
+      )
+      .default({}),
+    notation: z
+      .enum(['letters', 'figurines'], { error: '`letters` or `figurines`' })
+      .default('figurines'),
+  },
+  { error: 'a list of settings, one `name: value` a line' },
+);
+
+const keys = Object.keys(schema.shape);
+
+/** What a course is taken to be where its settings cannot be read, so that all else is checked. */
+const fallback: CourseSettings = {
+  title: 'Untitled course',
+  side: 'both',
+  language: 'en',
+  rules: {},
+  notation: 'figurines',
+};
+
+/** Reads `course.yaml`. */
+export function readSettings(file: SourceFile): SettingsDraft {
+  const yaml = readYaml<z.output<typeof schema>>(
+    { file: file.path, text: file.text, pointAt: createLocator(file.text), name: 'course.yaml' },
+    schema as unknown as z.ZodType<z.output<typeof schema>>,
+    keys,
+  );
+  const problems = yaml.problems.map(
+    (problem): CourseProblem => ({ rule: 'course-setting', ...problem }),
+  );
+  if (!yaml.value) return { settings: fallback, places: {}, problems };
+  const settings = withoutUndefined(yaml.value) as unknown as CourseSettings;
+  const places: Record<string, Place> = {};
+  for (const key of Object.keys(settings)) places[key] = yaml.placeOf(key);
+  for (const rule of Object.keys(settings.rules)) {
+    places[`rules.${rule}`] = yaml.placeOf('rules', rule);
+  }
+  return { settings, places, problems };
+}
+
+/** The settings of a folder that has no `course.yaml`. */
+export function missingSettings(): SettingsDraft {
+  return { settings: fallback, places: {}, problems: [] };
+}
+
+function isLanguageTag(tag: string): boolean {
+  try {
+    return Intl.getCanonicalLocales(tag).length === 1;
+  } catch {
+    return false;
+  }
+}
+
+function isWebAddress(address: string): boolean {
+  return URL.canParse(address) && /^https?:\/\/[^/]/.test(address);
+}
+
+function withoutUndefined(value: object): object {
+  return Object.fromEntries(Object.entries(value).filter(([, entry]) => entry !== undefined));
+}

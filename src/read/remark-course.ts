@@ -1,0 +1,20 @@
+import remarkParse from 'remark-parse';
+import { type Processor, unified } from 'unified';
+import { fromMarkdownExtensions, micromarkExtensions } from './markdown.ts';
+
+/**
+ * The unified plugin that teaches remark-parse the Markdown of courses: tables, footnotes, front
+ * matter and text directives. What the directives and fenced blocks mean is read from the tree
+ * by `readChapter`.
+ */
+export function remarkCourse(this: Processor): void {
+  const data = this.data() as {
+    micromarkExtensions?: unknown[];
+    fromMarkdownExtensions?: unknown[];
+  };
+  data.micromarkExtensions = [...(data.micromarkExtensions ?? []), ...micromarkExtensions];
+  data.fromMarkdownExtensions = [...(data.fromMarkdownExtensions ?? []), ...fromMarkdownExtensions];
+}
+
+/** The reader's own pipeline; Astro never parses a chapter. */
+export const courseProcessor = unified().use(remarkParse).use(remarkCourse).freeze();

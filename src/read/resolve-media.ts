@@ -1,0 +1,50 @@
+import path from 'node:path/posix';
+import { nearestName } from '../diagnostics/index.ts';
+
+/**
+ * Finds the picture that a chapter names: relative to the chapter, or to the course folder.
+ * Only files in `media/` are published, so nothing outside it can be reached.
+ */
+export function resolveMedia(
+  url: string,
+  chapter: string,
+  media: ReadonlySet<string>,
+): { path: string } | { problem: { message: string; hint: string } } {
+  if (/^[a-z][a-z0-9+.-]*:|^\/\//i.test(url)) {
+    return {
+      problem: {
+        message: `The picture ${url} would be fetched from another site.`,
+        hint: 'Put a copy into the media/ folder of the course and name that: nothing on a published page may ask another site.',
+      },
+    };
+  }
+  let file = url.replace(/[?#].*$/, '').replaceAll('\\', '/');
+  try {
+    file = decodeURIComponent(file);
+  } catch {
+    // Written with a stray %: taken as it stands.
+  }
+  const candidates = [path.join(path.dirname(chapter), file), path.normalize(file)];
+  const found = candidates.find((candidate) => media.has(candidate));
+  if (found !== undefined) return { path: found };
+  if (file.startsWith('/') || candidates.every((candidate) => candidate.startsWith('..'))) {
+    return {
+      problem: {
+        message: `The picture ${url} lies outside the course folder.`,
+        hint: 'Put a copy into the media/ folder of the course and name it as `media/…`.',
+      },
+    };
+  }
+  const near = nearestName(
+    path.basename(file),
+    [...media].map((known) => path.basename(known)),
+  );
+  return {
+    problem: {
+      message: `There is no picture ${url} in the media/ folder of the course.`,
+      hint: near
+        ? `Did you mean \`media/${near}\`?`
+        : 'Pictures belong in media/; name one as `media/…`.',
+    },
+  };
+}
