@@ -1,0 +1,69 @@
+import type { Color } from '../chess/types.ts';
+import { drawBoard } from './board.ts';
+import { type CardWords, layOutCard } from './card-layout.ts';
+import { palettes } from './paint.ts';
+import { makePng } from './png.ts';
+import { showable } from './showable.ts';
+
+export interface Card {
+  /** Title of the course. */
+  readonly course: string;
+  /** Title of the chapter; without it the card is the course's. */
+  readonly chapter?: string | undefined;
+  readonly author?: string | undefined;
+  /** A FEN, or its first field. */
+  readonly placement: string;
+  /** The side at the bottom. */
+  readonly view: Color;
+  /** BCP 47 language of the words; `en` unless said. */
+  readonly language?: string | undefined;
+}
+
+/** Pixels of a card: the size that sites which show links ask for (common practice, no source). */
+export const cardSize = { width: 1200, height: 630 } as const;
+const { width, height } = cardSize;
+const boardSide = 534;
+const margin = (height - boardSide) / 2;
+
+/** A card as `drawCard` draws it, as a PNG. For many cards give their SVGs to `makePngs`. */
+export async function makeCard(
+  card: Card,
+  onLoss?: (message: string) => void,
+): Promise<Uint8Array> {
+  return makePng(await drawCard(card, onLoss), cardSize);
+}
+
+/**
+ * A picture for links to a course or a chapter: the position and the titles, as an SVG of 1200 by
+ * 630 that needs no font. Long titles are set smaller and over more lines, and at last cut with an ellipsis.
+ *
+ * The fonts hold Latin, Cyrillic, Greek and Vietnamese letters. Of other signs see `showable`: no
+ * sign is ever drawn as an empty box. With no line left, the board stands alone in the middle.
+ * `onLoss` is told of each line that was changed, and why.
+ * @throws RangeError for a placement that cannot be drawn.
+ */
+export async function drawCard(
+  { course, chapter, author, placement, view, language = 'en' }: Card,
+  onLoss: (message: string) => void = () => {},
+): Promise<string> {
+  const title = await showable(chapter ?? course, onLoss);
+  const above = chapter ? await showable(course, onLoss) : '';
+  const below = author ? await showable(author, onLoss) : '';
+  // Where the title cannot be shown, the course's stands in for it.
+  const words: CardWords = title ? { above, title, below } : { above: '', title: above, below };
+  const alone = words.title === '' && words.below === '';
+  const boardX = alone ? (width - boardSide) / 2 : margin - 6;
+  const text = alone ? '' : await layOutCard(words, language, textColumn(boardX + boardSide));
+  const board = drawBoard({ placement, view, size: boardSide }).replace(
+    '<svg ',
+    `<svg x="${boardX}" y="${margin}" `,
+  );
+  const sheet = `<rect width="${width}" height="${height}" fill="${palettes.light.sheet}"/>`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}">${sheet}${board}${text}</svg>`;
+}
+
+/** Where the words stand: right of the board, level with its squares. */
+function textColumn(boardEnd: number) {
+  const x = boardEnd + 52;
+  return { x, y: margin + 4, width: width - x - 56, height: boardSide - 8 };
+}
