@@ -65,8 +65,19 @@ export function legalMoves(position: Position): string[] {
   return setUp(position.fen).moves();
 }
 
-/** All legal moves with their squares. About twice the cost of `legalMoves`. */
-export function listMoves(position: Position): LegalMove[] {
+const lists = new WeakMap<Position, readonly LegalMove[]>();
+
+/** All legal moves with their squares, made once for a position object. */
+export function listMoves(position: Position): readonly LegalMove[] {
+  let list = lists.get(position);
+  if (list === undefined) {
+    list = makeList(position);
+    lists.set(position, list);
+  }
+  return list;
+}
+
+function makeList(position: Position): LegalMove[] {
   const chess = setUp(position.fen);
   const sans = chess.moves();
   const found: LegalMove[] = [];

@@ -9,6 +9,7 @@ import { expect, test } from 'vitest';
 import { initialPosition, isFenFault, parseFen } from '../../src/chess/index.ts';
 import { compare, compareBoard, movesOf, playBoth } from './against-chessops.ts';
 import { perftTables } from './perft-tables.ts';
+import { randomFrom } from './random.ts';
 
 const wanted = 90_000;
 const starts = [
@@ -16,17 +17,6 @@ const starts = [
   ...perftTables.slice(1).map(({ fen }) => fen),
   '8/5k2/8/8/8/3Q4/8/3K4 w - - 0 1',
 ];
-
-/** The generator "mulberry32" (Tommy Ettinger, public domain): the games are the same in every run. */
-function randomFrom(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-}
 
 test(`${wanted} positions of random games agree with chessops`, { timeout: 300_000 }, () => {
   const random = randomFrom(19940312);
