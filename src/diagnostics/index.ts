@@ -1,3 +1,4 @@
+export { applyFixes } from './apply-fixes.ts';
 export type {
   Example,
   ExpectedFinding,

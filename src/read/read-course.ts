@@ -1,14 +1,17 @@
-import { readChapter, topOf } from './read-chapter.ts';
+import { type ChapterOptions, readChapter, topOf } from './read-chapter.ts';
 import { missingSettings, readSettings } from './read-settings.ts';
 import type { ChapterDraft, CourseDraft, CourseFiles, CourseProblem } from './types.ts';
 
 /** Reads the files of a course; pure, so that tests and editors can read what is not on a disk. */
-export function readCourse(files: CourseFiles): CourseDraft {
+export function readCourse(
+  files: CourseFiles,
+  options: Pick<ChapterOptions, 'frontMatter'> = {},
+): CourseDraft {
   const { settings, places, problems } = files.settings
     ? readSettings(files.settings)
     : missingSettings();
   const media = new Set(files.media);
-  const chapters = files.chapters.map((file) => readChapter(file, { media }));
+  const chapters = files.chapters.map((file) => readChapter(file, { ...options, media }));
   return {
     settings,
     settingPlaces: places,

@@ -28,9 +28,9 @@ outside the course: the finding names the place and what to write.
       course: '```moves fen="4k3/8/8/8/8/8/8/K3K3 w - - 0 1"\n1. Kd1\n```',
       findings: [
         {
-          start: '1:32',
-          end: '1:37',
-          message: 'This FEN is no position: White has two kings.',
+          start: '1:33',
+          end: '1:35',
+          message: 'This FEN is no position: White has 2 kings.',
           hint: 'Copy the FEN again from where it was made, or set the piece right by hand.',
         },
       ],

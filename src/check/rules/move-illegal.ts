@@ -13,14 +13,15 @@ Variations that branch off before it are judged all the same.
 `,
   examples: [
     {
-      title: 'The way is blocked',
-      course: '```moves\n1. d4 d5 2. Bf4 Nf6 3. e3 e6 4. Bh4\n```',
+      title: 'A pinned knight',
+      course: '```moves\n1. d4 d5 2. c4 e6 3. Nc3 Bb4 4. Ne4\n```',
       findings: [
         {
           start: '2:33',
           end: '2:36',
-          message: '4.Bh4 cannot be played: no bishop of White’s can reach h4.',
-          hint: 'Did you mean Bg3 or Bg5?',
+          message:
+            '4.Ne4 cannot be played: the knight on c3 is pinned to the king on e1 by the bishop on b4.',
+          hint: 'Did you mean e4 or Nf3?',
         },
       ],
     },

@@ -12,7 +12,7 @@ export const moveNumber = defineCourseRule({
 Numbers may be left out, and any number of periods may follow them, but a number that is written
 must be right (PGN standard, 8.2.2.1): a wrong one means that a move is missing or stands in the
 wrong place. Numbers that are all wrong by the same count are told once, at the first of them.
-Periods as in \`5...\` before a move of White's are told too.
+Periods as in \`5...\` before a move by White are told too.
 
 \`linewright check --fix\` writes the right numbers.
 `,
@@ -36,13 +36,13 @@ Periods as in \`5...\` before a move of White's are told too.
       findings: [],
     },
     {
-      title: 'Three periods before a move of White’s',
+      title: 'Three periods before a move by White',
       course: '```moves\n1. d4 d5 2... c4\n```',
       findings: [
         {
           start: '2:10',
           end: '2:14',
-          message: '2... stands before a move of Black’s, but it is White who plays 2.c4.',
+          message: '2... stands before a move by Black, but it is White who plays 2.c4.',
           hint: 'Is a move missing before it? If not, write 2.',
         },
       ],
@@ -75,7 +75,7 @@ Periods as in \`5...\` before a move of White's are told too.
       const finding: Mutable<Finding> = {
         place: number.place,
         message: wrongSide
-          ? `${number.text} stands before a move of Black’s, but it is White who plays ${moveName(node, parent)}.`
+          ? `${number.text} stands before a move by Black, but it is White who plays ${moveName(node, parent)}.`
           : `This is move ${move.number}, not ${number.value}: ${move.san} is played at ${moveName(node, parent)}.`,
         hint: advice(right),
         fixes: [fix],

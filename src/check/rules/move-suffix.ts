@@ -18,8 +18,8 @@ false sign misleads the reader, and a missing one hides a forcing move.
       course: '```moves\n1. e4 e5 2. Qh5 Nc6 3. Qxf7\n```',
       findings: [
         {
-          start: '2:23',
-          end: '2:27',
+          start: '2:24',
+          end: '2:28',
           message: '3.Qxf7+ gives check, and its sign is missing.',
           hint: 'Write Qxf7+.',
         },

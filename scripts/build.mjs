@@ -1,0 +1,25 @@
+/** Builds the package into dist/: the program, what browsers load, the live preview's script. */
+import { execFileSync } from 'node:child_process';
+import { chmodSync, rmSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { build } from 'esbuild';
+import { buildBrowser } from './build-browser.mjs';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+const typescript = dirname(createRequire(import.meta.url).resolve('typescript/package.json'));
+
+rmSync(join(root, 'dist'), { recursive: true, force: true });
+execFileSync(process.execPath, [join(typescript, 'bin/tsc'), '-p', 'tsconfig.build.json'], {
+  cwd: root,
+  stdio: 'inherit',
+});
+chmodSync(join(root, 'dist/cli/main.js'), 0o755);
+await buildBrowser();
+await build({
+  entryPoints: [join(root, 'src/browser/live.ts')],
+  outfile: join(root, 'dist/live/live.js'),
+  bundle: true,
+  format: 'iife',
+});

@@ -1,0 +1,11 @@
+import { homedir } from 'node:os';
+import path from 'node:path';
+
+/** Where finished images are kept between builds: the user's cache folder of the system. */
+export function cacheFolder(): string {
+  const { LINEWRIGHT_CACHE, XDG_CACHE_HOME, LOCALAPPDATA } = process.env;
+  if (LINEWRIGHT_CACHE) return LINEWRIGHT_CACHE;
+  if (process.platform === 'win32' && LOCALAPPDATA) return path.join(LOCALAPPDATA, 'linewright');
+  if (process.platform === 'darwin') return path.join(homedir(), 'Library/Caches/linewright');
+  return path.join(XDG_CACHE_HOME || path.join(homedir(), '.cache'), 'linewright');
+}

@@ -1,0 +1,143 @@
+import { watch } from 'node:fs';
+import { mkdtemp, readFile, rm } from 'node:fs/promises';
+import type { ServerResponse } from 'node:http';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+import sirv from 'sirv';
+import { reportText } from '../diagnostics/index.ts';
+import { cacheFolder } from './cache-folder.ts';
+import { printFindings } from './console.ts';
+import { loadCourse } from './load-course.ts';
+import { serve } from './serve.ts';
+
+/** Names that the preview serves beside the site. */
+const live = '/linewright-live';
+const liveScript = fileURLToPath(new URL('../live/live.js', import.meta.url));
+
+/**
+ * `linewright dev`: serves the course and publishes it anew whenever a file of it changes. The
+ * findings stand in the terminal and on the page; while there is an error the last good pages stay.
+ */
+export async function dev(folder: string, { port }: { port: number }): Promise<void> {
+  const { buildSite } = await import('../site/index.ts');
+  const out = await mkdtemp(path.join(tmpdir(), 'linewright-dev-'));
+  const listeners = new Set<ServerResponse>();
+  let state = { version: 0, findings: '' };
+  let built = false;
+
+  const publish = async (): Promise<void> => {
+    const loaded = await loadCourse(folder);
+    printFindings(loaded, process.stdout);
+    if (loaded.checked) {
+      const site = path.join(out, 'site');
+      const { pages } = await buildSite(loaded.checked, {
+        out: site,
+        folder,
+        cacheDir: cacheFolder(),
+      });
+      built = true;
+      process.stdout.write(`${new Date().toLocaleTimeString()}  ${pages} pages are up to date.\n`);
+    } else {
+      process.stdout.write('The pages stay as they were until the errors are mended.\n');
+    }
+    const { diagnostics, textOf } = loaded;
+    const findings =
+      diagnostics.length === 0 ? '' : reportText(diagnostics, { textOf, color: false });
+    state = { version: state.version + 1, findings };
+    for (const listener of listeners) send(listener, state);
+  };
+
+  // One build at a time; changes during a build cause one more.
+  let running: Promise<void> | undefined;
+  let again = false;
+  const run = async (): Promise<void> => {
+    if (running) {
+      again = true;
+      return running;
+    }
+    do {
+      again = false;
+      running = publish().catch((error: unknown) => {
+        process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`);
+      });
+      await running;
+    } while (again);
+    running = undefined;
+  };
+
+  await run();
+  const files = sirv(path.join(out, 'site'), { dev: true });
+  const { server, address } = await serve((request, response) => {
+    const url = (request.url ?? '/').replace(/[?#].*$/, '');
+    if (url === `${live}/events`) {
+      response.writeHead(200, { 'content-type': 'text/event-stream', 'cache-control': 'no-store' });
+      listeners.add(response);
+      response.on('close', () => listeners.delete(response));
+      send(response, state);
+      return;
+    }
+    if (url === `${live}/live.js`) {
+      void answerFile(response, liveScript, 'text/javascript');
+      return;
+    }
+    if (url.endsWith('/') || url.endsWith('.html')) {
+      const page = built
+        ? path.join(out, 'site', path.posix.normalize(url.endsWith('/') ? `${url}index.html` : url))
+        : undefined;
+      void answerPage(response, page);
+      return;
+    }
+    files(request, response, () => answerText(response, 404, 'There is no such file.\n'));
+  }, port);
+
+  const root = path.resolve(folder);
+  let timer: NodeJS.Timeout | undefined;
+  const watcher = watch(root, { recursive: true }, (_event, name) => {
+    const changed = String(name ?? '').split(path.sep)[0];
+    // The published site is not part of the course, nor is what editors and git write.
+    if (changed === 'site' || changed?.startsWith('.')) return;
+    clearTimeout(timer);
+    timer = setTimeout(() => void run(), 80);
+  });
+  process.stdout.write(`The course is at ${address} and follows your files. Stop with Ctrl+C.\n`);
+
+  const stop = (): void => {
+    watcher.close();
+    server.close();
+    void rm(out, { recursive: true, force: true }).then(() => process.exit(0));
+  };
+  process.once('SIGINT', stop);
+  process.once('SIGTERM', stop);
+}
+
+function send(response: ServerResponse, state: { version: number; findings: string }): void {
+  response.write(`data: ${JSON.stringify(state)}\n\n`);
+}
+
+const scriptTag = `<script src="${live}/live.js" defer></script>`;
+
+/** A page of the site with the script that follows changes, or a bare page for the findings. */
+async function answerPage(response: ServerResponse, file: string | undefined): Promise<void> {
+  const html = file && (await readFile(decodeURIComponent(file), 'utf8').catch(() => undefined));
+  if (file && html === undefined) return answerText(response, 404, 'There is no such page.\n');
+  const page =
+    html || '<!doctype html><html lang="en"><meta charset="utf-8"><title>Findings</title></html>';
+  response.writeHead(200, {
+    'content-type': 'text/html; charset=utf-8',
+    'cache-control': 'no-store',
+  });
+  response.end(page.replace(/<\/head>|<\/html>/, (end) => `${scriptTag}${end}`));
+}
+
+async function answerFile(response: ServerResponse, file: string, type: string): Promise<void> {
+  const content = await readFile(file).catch(() => undefined);
+  if (!content) return answerText(response, 404, 'There is no such file.\n');
+  response.writeHead(200, { 'content-type': type, 'cache-control': 'no-store' });
+  response.end(content);
+}
+
+function answerText(response: ServerResponse, status: number, text: string): void {
+  response.writeHead(status, { 'content-type': 'text/plain; charset=utf-8' });
+  response.end(text);
+}

@@ -1,0 +1,106 @@
+#!/usr/bin/env node
+import { readFileSync } from 'node:fs';
+import { Command, InvalidArgumentError, Option } from 'commander';
+import { NoCourseError } from '../read/index.ts';
+import { type BuildOptions, build } from './build.ts';
+import { type CheckOptions, check, checkFormats } from './check.ts';
+import { exitCodes } from './console.ts';
+
+const { version, bugs } = JSON.parse(
+  readFileSync(new URL('../../package.json', import.meta.url), 'utf8'),
+) as { version: string; bugs?: { url: string } };
+
+const program = new Command('linewright')
+  .description('Proves an opening course and publishes it as a site.')
+  .version(version)
+  .showHelpAfterError('(linewright --help lists the commands)')
+  .exitOverride();
+
+program
+  .command('new')
+  .description('make a course that builds, to start from')
+  .argument('<dir>', 'a folder that does not exist yet')
+  .action(async (folder: string) => {
+    const { makeNew } = await import('./new.ts');
+    process.exitCode = await makeNew(folder);
+  });
+
+program
+  .command('check')
+  .description('tell what is wrong with a course; exit 0 clean, 1 errors, 2 could not run')
+  .argument('[dir]', 'the course folder', '.')
+  .addOption(
+    new Option('--format <format>', 'of the findings').choices(checkFormats).default('text'),
+  )
+  .option('--fix', 'make the safe repairs in the files', false)
+  .action(async (folder: string, options: CheckOptions) => {
+    process.exitCode = await check(folder, options);
+  });
+
+program
+  .command('build')
+  .description('check a course and publish its site')
+  .argument('[dir]', 'the course folder', '.')
+  .option('--out <dir>', 'the folder to publish to (default: site in the course folder)')
+  .option('--base <path>', 'path on the host, for the page that answers missing addresses')
+  .option('--site <url>', 'address that the site will have (default: the setting `site`)')
+  .action(async (folder: string, options: BuildOptions) => {
+    process.exitCode = await build(folder, options);
+  });
+
+program
+  .command('dev')
+  .description('show a course while it is being written, with its findings')
+  .argument('[dir]', 'the course folder', '.')
+  .option('--port <number>', 'port to serve at', parsePort, 4180)
+  .action(async (folder: string, options: { port: number }) => {
+    const { dev } = await import('./dev.ts');
+    await dev(folder, options);
+  });
+
+program
+  .command('preview')
+  .description('serve what was built')
+  .argument('[dir]', 'the course folder', '.')
+  .option('--out <dir>', 'the folder it was published to (default: site in the course folder)')
+  .option('--port <number>', 'port to serve at', parsePort, 4180)
+  .action(async (folder: string, options: { out?: string; port: number }) => {
+    const { preview } = await import('./preview.ts');
+    await preview(folder, options);
+  });
+
+function parsePort(text: string): number {
+  const port = Number(text);
+  if (!/^\d+$/.test(text) || port > 65535) {
+    throw new InvalidArgumentError('A port is a number from 0 to 65535.');
+  }
+  return port;
+}
+
+try {
+  await program.parseAsync();
+} catch (error) {
+  process.exitCode = explain(error);
+}
+
+/** Prints why a command could not run. What is our fault comes with its stack. */
+function explain(error: unknown): number {
+  if (error instanceof Error && 'code' in error && String(error.code).startsWith('commander.')) {
+    // Commander has said it already; help and version are no failures.
+    return 'exitCode' in error && error.exitCode === 0 ? exitCodes.clean : exitCodes.failed;
+  }
+  if (error instanceof NoCourseError) process.stderr.write(`${error.message}\n`);
+  else if (error instanceof Error && error.name === 'SiteError') {
+    const hint = 'hint' in error ? ` ${sentence(String(error.hint))}` : '';
+    process.stderr.write(`${sentence(error.message)}${hint}\n`);
+  } else {
+    const where = bugs ? ` Please report it at ${bugs.url}.` : '';
+    const stack = error instanceof Error ? error.stack : String(error);
+    process.stderr.write(`This is a fault in Linewright, not in your course.${where}\n${stack}\n`);
+  }
+  return exitCodes.failed;
+}
+
+function sentence(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+}

@@ -1,0 +1,29 @@
+import { access } from 'node:fs/promises';
+import path from 'node:path';
+import sirv from 'sirv';
+import { NoCourseError } from '../read/index.ts';
+import { defaultOutput } from './build.ts';
+import { serve } from './serve.ts';
+
+export interface PreviewOptions {
+  readonly out?: string;
+  readonly port: number;
+}
+
+/** `linewright preview`: serves what was built, until it is stopped. */
+export async function preview(folder: string, options: PreviewOptions): Promise<void> {
+  const out = options.out ?? defaultOutput(folder);
+  await access(path.join(out, 'index.html')).catch(() => {
+    throw new NoCourseError(
+      `${out} holds no built site: run \`linewright build ${folder}\` first.`,
+    );
+  });
+  const files = sirv(out, { dev: true, dotfiles: false });
+  const { address } = await serve((request, response) => {
+    files(request, response, () => {
+      response.writeHead(404, { 'content-type': 'text/plain; charset=utf-8' });
+      response.end('There is no such page.\n');
+    });
+  }, options.port);
+  process.stdout.write(`The course is at ${address}\nStop with Ctrl+C.\n`);
+}
