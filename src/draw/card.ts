@@ -46,7 +46,7 @@ export async function drawCard(
   { course, chapter, author, placement, view, language = 'en' }: Card,
   onLoss: (message: string) => void = () => {},
 ): Promise<string> {
-  const title = await showable(chapter ?? course, onLoss);
+  const title = await showable(chapter || course, onLoss);
   const above = chapter ? await showable(course, onLoss) : '';
   const below = author ? await showable(author, onLoss) : '';
   // Where the title cannot be shown, the course's stands in for it.

@@ -1,6 +1,9 @@
 import { crc32, deflateSync } from 'node:zlib';
 import { choosePalette } from './palette.ts';
 
+/** The eight bytes that every PNG starts with (section 5.2). */
+const signature = Buffer.from([137, 80, 78, 71, 13, 10, 26, 10]);
+
 /** Pixels of a picture, row by row: red, green, blue, alpha, a byte each. Alpha is not used. */
 export interface Pixels {
   readonly width: number;
@@ -44,7 +47,7 @@ export function encodePng({ width, height, rgba }: Pixels, limit?: number): Uint
   // Bit depth, colour type 3 (indexed); compression, filter and interlace methods stay 0.
   header.set([depth, 3], 8);
   return Buffer.concat([
-    Buffer.from([137, 80, 78, 71, 13, 10, 26, 10]),
+    signature,
     chunk('IHDR', header),
     chunk('PLTE', Buffer.from(colours.flat())),
     chunk('IDAT', deflateSync(rows, { level: 9, memLevel: 9 })),
@@ -55,7 +58,8 @@ export function encodePng({ width, height, rgba }: Pixels, limit?: number): Uint
 /** Whether the bytes are a whole PNG whose every chunk has the checksum that it carries. */
 export function isWholePng(bytes: Uint8Array): boolean {
   const data = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-  let at = 8;
+  if (!data.subarray(0, signature.length).equals(signature)) return false;
+  let at = signature.length;
   while (at + 12 <= data.length) {
     const end = at + 8 + data.readUInt32BE(at);
     if (end + 4 > data.length) return false;

@@ -1,0 +1,89 @@
+import { PNG } from 'pngjs';
+import { describe, expect, test } from 'vitest';
+import { drawCaptionedBoard } from './caption.ts';
+import { drawCard, makeCard } from './card.ts';
+import { makePng } from './png.ts';
+import { showable } from './showable.ts';
+
+const position = { placement: '8/8/8/3k4/8/3K4/8/8', view: 'white' } as const;
+
+/** The lowest and rightmost dark pixels right of the board, or zeros. */
+function inkOfText(png: Uint8Array) {
+  const { data, width, height } = PNG.sync.read(Buffer.from(png));
+  let [right, bottom, dark] = [0, 0, 0];
+  for (let y = 0; y < height; y += 1) {
+    for (let x = 600; x < width; x += 1) {
+      if ((data[(y * width + x) * 4] ?? 255) < 128) {
+        dark += 1;
+        right = Math.max(right, x);
+        bottom = Math.max(bottom, y);
+      }
+    }
+  }
+  return { width, height, right, bottom, dark };
+}
+
+test.each([
+  ['short', 'Plans'],
+  ['Cyrillic', 'Изолированная пешка и контригра чёрных'],
+  ['Greek', 'Η απομονωμένη πιόνι'],
+  ['long', 'what happens when Black keeps the tension and captures late '.repeat(8)],
+  ['one long word', 'Bauernendspielgrundstellungsüberlegungen'.repeat(2)],
+])('a %s title stands within the card', async (_kind, chapter) => {
+  const losses: string[] = [];
+  const card = { course: 'A course', chapter, author: 'Mira Lindqvist', ...position };
+  const ink = inkOfText(await makeCard(card, (message) => losses.push(message)));
+  expect(losses).toEqual([]);
+  expect([ink.width, ink.height]).toEqual([1200, 630]);
+  expect(ink.dark).toBeGreaterThan(2000);
+  expect(ink.right).toBeLessThan(1200 - 40);
+  expect(ink.bottom).toBeLessThan(630 - 40);
+});
+
+test('what the fonts lack is left out and told', async () => {
+  const losses: string[] = [];
+  const onLoss = (message: string) => losses.push(message);
+  const foreign = await drawCard({ course: 'Tarrasch', chapter: '第一章', ...position }, onLoss);
+  expect(losses).toEqual([
+    'the line "第一章" is left out of the picture: its fonts have no "第", "一", "章"',
+  ]);
+  expect(foreign).toBe(await drawCard({ course: 'Tarrasch', ...position }));
+  const alone = await makeCard({ course: '国际象棋', ...position });
+  const bare = await makeCard({ course: '', ...position });
+  expect(Buffer.from(alone).equals(Buffer.from(bare))).toBe(true);
+});
+
+describe('showable', () => {
+  test.each([
+    ['Żółć, Đặng, Ελλάς — “½”', 'Żółć, Đặng, Ελλάς — “½”', 0],
+    ['  two \n lines ', 'two lines', 0],
+    ['e\u0301tude', 'étude', 0],
+    ['Ｔｉｔｌｅ', 'Title', 0],
+    ['Plans 😀 for ♘f3', 'Plans for f3', 1],
+    ['שלום', '', 1],
+    ['', '', 0],
+  ])('%j is shown as %j', async (line, shown, losses) => {
+    let told = 0;
+    const count = () => {
+      told += 1;
+    };
+    expect(await showable(line, count)).toBe(shown);
+    expect(told).toBe(losses);
+  });
+});
+
+test('a caption stands below the board, in outlines, and the picture grows with it', async () => {
+  const board = { placement: position.placement, size: 300 };
+  const one = await drawCaptionedBoard(board, { text: 'White to move' });
+  const many = await drawCaptionedBoard(board, { text: 'White to move '.repeat(12) });
+  const [low, high] = [one, many].map((svg) => {
+    const { height, data } = PNG.sync.read(Buffer.from(makePng(svg, { width: 300 })));
+    let dark = 0;
+    for (let i = 300 * 300 * 4; i < data.length; i += 4) if ((data[i] ?? 255) < 128) dark += 1;
+    return { height, dark };
+  });
+  expect(low?.height).toBeGreaterThan(310);
+  expect(low?.dark).toBeGreaterThan(100);
+  expect(high?.height).toBeGreaterThan((low?.height ?? 0) + 30);
+  expect(one).not.toContain('<text');
+});
