@@ -61,7 +61,7 @@ export function parseGame(text: string, scanner: Scanner, archive: boolean): Mov
   for (let token = scanner.peek(); token.kind !== 'end'; token = scanner.peek()) {
     if (archive && beginsNextGame(token)) break;
     scanner.take();
-    if (run !== undefined && (token.kind !== run.kind || token.breaks > 0)) reportRun();
+    if (endsRun(token)) reportRun();
     if (token.kind === 'tag' && !started) readTag(token);
     else {
       if (!begun) root.line.span = { start: token.start, end: token.end };
@@ -253,6 +253,11 @@ export function parseGame(text: string, scanner: Scanner, archive: boolean): Mov
   function extendRun(kind: 'words' | 'tag', token: Scanned): void {
     if (run === undefined) run = { kind, start: token.start, end: token.end };
     else run.end = token.end;
+  }
+
+  /** Words are reported a line at a time, tags together. */
+  function endsRun(token: Scanned): boolean {
+    return token.kind !== run?.kind || (token.kind === 'words' && token.breaks > 0);
   }
 
   function reportRun(): void {

@@ -168,7 +168,7 @@ function explainText(written: string): [message: string, hint: string] {
   if (/^=?\p{Lu}$/u.test(written)) {
     return [
       `${quote(written)} stands apart from its move.`,
-      'A promotion is written right after the square: e8=Q.',
+      'A move is written in one word: Nf3, e8=Q.',
     ];
   }
   if (/^e\.?\s?p\.?$/u.test(written)) {

@@ -44,8 +44,8 @@ export interface Scanner {
 const resultForm = /(?:1[-‐‑–−]0|0[-‐‑–−]1|1\/2[-‐‑–−]1\/2|½[-‐‑–−]½|1\/2|½)(?![\p{L}\p{N}/])/uy;
 /** A short bracketed stretch within a line, read as one. */
 const bracketed = /\[[^[\]\r\n]{0,500}\]/y;
-/** The tag with which every game of an archive begins, after a blank line (PGN standard, 8.1.1.1). */
-const gameStart = /(?:\r\n?|\n)[ \t]*(?:\r\n?|\n)(?=\[Event[ \t]+")/g;
+/** A tag after a blank line: how a game of an archive begins. */
+const gameStart = /(?:\r\n?|\n)[ \t]*(?:\r\n?|\n)(?=\[[A-Z]\w*[ \t]+")/g;
 
 /**
  * A scanner of `text`. With `archive`, the start of another game ends a comment that

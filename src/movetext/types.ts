@@ -30,7 +30,7 @@ export interface Line {
   /** Comments before its first move. */
   readonly before: readonly Comment[];
   readonly moves: readonly WrittenMove[];
-  /** `1-0`, `0-1`, `1/2-1/2` or `*`. */
+  /** `1-0`, `0-1`, `1/2-1/2` or `*`, in this spelling whatever was written at its span. */
   readonly result?: Token;
   readonly span: Span;
 }
@@ -73,6 +73,7 @@ export interface Comment {
   readonly outer: Span;
 }
 
+/** An alternative to the move before it; it has at least one move. */
 export interface Variation {
   readonly type: 'variation';
   readonly line: Line;
