@@ -35,7 +35,8 @@ export async function makeCard(
 
 /**
  * A picture for links to a course or a chapter: the position and the titles, as an SVG of 1200 by
- * 630 that needs no font. Long titles are set smaller and over more lines, and at last cut with an ellipsis.
+ * 630 that needs no font. Long titles are set smaller and over more lines, and at last cut with
+ * an ellipsis.
  *
  * The fonts hold Latin, Cyrillic, Greek and Vietnamese letters. Of other signs see `showable`: no
  * sign is ever drawn as an empty box. With no line left, the board stands alone in the middle.

@@ -42,7 +42,7 @@ export const palettes: Readonly<Record<Theme, Readonly<Record<Ink, string>>>> = 
     mark: '#211d18',
     plan: '#1f4e9c',
     threat: '#c2401c',
-    guard: '#5b2a6e',
+    guard: '#8c4f68',
   },
   dark: {
     sheet: '#1e2023',
@@ -56,9 +56,9 @@ export const palettes: Readonly<Record<Theme, Readonly<Record<Ink, string>>>> = 
     'black-edge': '#b9b4a9',
     'last-move': '#f3eee3',
     mark: '#f3eee3',
-    plan: '#9cc4ff',
-    threat: '#ffab7d',
-    guard: '#e2b6f2',
+    plan: '#86b4ff',
+    threat: '#ff9a66',
+    guard: '#f0c8d8',
   },
   print: {
     sheet: '#ffffff',

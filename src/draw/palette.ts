@@ -20,19 +20,17 @@ interface Counted {
  */
 const faithful = { edges: 16, hue: 36, share: 1 / 2500 };
 
-/** The sizes that are tried: the first fits four bits a pixel. */
-const sizes = [16, 32, 64, 128, 256];
+/** The sizes that are tried before 256: the first fits four bits a pixel. */
+const smallSizes = [16, 32, 64, 128];
 
 /** As few colours as stand for all pixels, or as many as `limit` says, whatever it costs. */
 export function choosePalette(rgba: Uint8Array, limit?: number): Palette {
   const found = histogram(rgba);
-  for (const size of limit === undefined ? sizes : [limit]) {
-    const colours = found.length <= size ? found.map(({ rgb }) => rgb) : reduce(found, size);
-    if (size === limit || size === sizes.at(-1) || isFaithful(found, colours)) {
-      return paletteOf(colours);
-    }
+  for (const size of limit === undefined ? smallSizes : []) {
+    const colours = reduce(found, size);
+    if (isFaithful(found, colours)) return paletteOf(colours);
   }
-  throw new Error('unreachable: the largest palette is always taken');
+  return paletteOf(reduce(found, limit ?? 256));
 }
 
 /** The colours, the most frequent first. */
@@ -85,6 +83,7 @@ function nearest(rgb: Rgb, colours: readonly Rgb[]): number {
  * its box is kept exactly, so flat areas keep the ink that was asked for.
  */
 function reduce(found: readonly Counted[], size: number): readonly Rgb[] {
+  if (found.length <= size) return found.map(({ rgb }) => rgb);
   let boxes: readonly (readonly Counted[])[] = cutIntoBoxes(found, size);
   let colours = boxes.map(centre);
   for (let round = 0; round < 4; round += 1) {
