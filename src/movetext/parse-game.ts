@@ -110,16 +110,15 @@ export function parseGame(text: string, scanner: Scanner, archive: boolean): Mov
     switch (token.kind) {
       case 'number':
         dropNumber();
-        number = { ...makeToken(token), value: token.value, dots: token.dots };
+        number = {
+          text: text.slice(token.start, token.end),
+          span: makeSpan(token),
+          value: token.value,
+          dots: token.dots,
+        };
         return;
       case 'move':
-        frame.line.moves.push({
-          ...(number === undefined ? {} : { number }),
-          san: makeToken(token),
-          glyphs: [],
-          after: [],
-        });
-        number = undefined;
+        readMove(token);
         return;
       case 'glyph':
         readGlyph(token, token.nag);
@@ -148,6 +147,13 @@ export function parseGame(text: string, scanner: Scanner, archive: boolean): Mov
     }
   }
 
+  function readMove(token: Scanned): void {
+    const move: MoveDraft = { san: makeToken(token), glyphs: [], after: [] };
+    if (number !== undefined) move.number = number;
+    frame.line.moves.push(move);
+    number = undefined;
+  }
+
   function readComment(token: Scanned & { kind: 'comment' }): void {
     const span = {
       start: token.start + 1,
@@ -174,7 +180,7 @@ export function parseGame(text: string, scanner: Scanner, archive: boolean): Mov
       found.push(problems.glyphMisplaced(glyph.span, glyph.text));
     } else {
       const first = isSuffix(nag, glyph.text) ? move.glyphs.find(isWrittenSuffix) : undefined;
-      if (first === undefined) move.glyphs.push({ ...glyph, nag });
+      if (first === undefined) move.glyphs.push({ text: glyph.text, span: glyph.span, nag });
       else found.push(problems.suffixRepeated(glyph.span, glyph.text, first.text));
     }
   }

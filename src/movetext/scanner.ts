@@ -31,7 +31,7 @@ export type Scanned =
       readonly closed: boolean;
     })
   | (Placed & { readonly kind: 'number'; readonly value: number; readonly dots: number })
-  | (Placed & { readonly kind: 'glyph'; readonly nag?: number })
+  | (Placed & { readonly kind: 'glyph'; readonly nag: number | undefined })
   | (Placed & { readonly kind: 'result'; readonly result: string })
   | (Placed & { readonly kind: 'tag'; readonly scanned: ScannedTag });
 
@@ -100,7 +100,7 @@ export function createScanner(text: string, archive: boolean): Scanner {
     if (code === 42) return { kind: 'result', result: '*', start, end: start + 1, breaks };
     if (code === 91) return readBracket(start);
     const glyph = scanGlyph(text, start);
-    if (glyph) return { kind: 'glyph', ...glyph, start, breaks };
+    if (glyph) return { kind: 'glyph', nag: glyph.nag, start, end: glyph.end, breaks };
     if (isDigit(code) || code === 0xbd) return readDigits(start);
     return readWord(start);
   }
@@ -146,7 +146,8 @@ export function createScanner(text: string, archive: boolean): Scanner {
       return { kind: 'words', start, end: wordsEnd(start), breaks };
     }
     const value = Math.min(Number(text.slice(start, end)), Number.MAX_SAFE_INTEGER);
-    return { kind: 'number', value, ...readPeriods(end), start, breaks };
+    const periods = readPeriods(end);
+    return { kind: 'number', value, dots: periods.dots, start, end: periods.end, breaks };
   }
 
   /** The periods after a number, which may stand apart: `1.`, `1...`, `1. ...`, `1 .`, `1…`. */
