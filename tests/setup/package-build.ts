@@ -1,0 +1,8 @@
+import { execFileSync } from 'node:child_process';
+import { existsSync } from 'node:fs';
+
+/** The tests of the program and the browser run what is published: dist/ must be there. */
+export default function setup(): void {
+  if (existsSync('dist/cli/main.js') && existsSync('dist/assets/manifest.json')) return;
+  execFileSync(process.execPath, ['scripts/build.mjs'], { stdio: 'inherit' });
+}

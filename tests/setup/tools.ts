@@ -1,0 +1,31 @@
+import { execFileSync } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import { findChromium } from './find-chromium.ts';
+
+/**
+ * What the tests need beside npm's packages: a Chromium for the browser tests, and the table of
+ * openings in Debian's pgn-extract for the tests against outside data. On Debian as root they are
+ * installed; elsewhere the browser must be there, and the tests on the table are skipped.
+ */
+export default function setup(): void {
+  const missing = [];
+  if (!findChromium()) missing.push('chromium');
+  if (!existsSync('/usr/share/pgn-extract/eco.pgn') && !existsSync('/usr/bin/pgn-extract')) {
+    missing.push('pgn-extract');
+  }
+  if (missing.length > 0 && process.getuid?.() === 0 && existsSync('/usr/bin/apt-get')) {
+    const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
+    execFileSync('apt-get', ['update', '-qq'], { stdio: 'ignore', env });
+    execFileSync('apt-get', ['install', '-y', '-qq', '--no-install-recommends', ...missing], {
+      stdio: 'ignore',
+      env,
+    });
+  }
+  if (!findChromium()) {
+    throw new Error(
+      'The browser tests need Chrome or Chromium, and none was found. Install one ' +
+        '(Debian: apt-get install chromium; macOS: brew install --cask chromium), or set ' +
+        'CHROME_PATH to its program.',
+    );
+  }
+}
