@@ -2,20 +2,25 @@ import type { Course, LabelUse } from '../model/index.ts';
 import { placeOfNode } from './place-of-node.ts';
 import { walkTexts } from './walk-course.ts';
 
+/** A use of a name, and what uses it. */
+export interface UseOfLabel extends LabelUse {
+  readonly by: 'block' | 'link' | 'same' | 'later';
+}
+
 /** Every place that speaks of a named position: blocks, links, `:same` and `:later`. */
-export function labelUses(course: Course): LabelUse[] {
-  const uses: LabelUse[] = [];
+export function labelUses(course: Course): UseOfLabel[] {
+  const uses: UseOfLabel[] = [];
   for (const chapter of course.chapters) {
     for (const block of chapter.blocks) {
       const use = block.kind === 'moves' ? block.from : block.at;
-      if (use) uses.push(use);
+      if (use) uses.push({ ...use, by: 'block' });
     }
   }
   walkTexts(course, (node, chapter) => {
     if (node.type === 'positionLink') {
-      uses.push({ name: node.label, place: placeOfNode(node, chapter) });
+      uses.push({ name: node.label, place: placeOfNode(node, chapter), by: 'link' });
     } else if (node.type === 'courseDirective' && (node.name === 'same' || node.name === 'later')) {
-      uses.push({ name: node.argument, place: placeOfNode(node, chapter) });
+      uses.push({ name: node.argument, place: placeOfNode(node, chapter), by: node.name });
     }
   });
   return uses;

@@ -1,8 +1,12 @@
 import type { CourseRule } from './course-rule.ts';
+import { adviceConflict } from './rules/advice-conflict.ts';
+import { assessmentConflict } from './rules/assessment-conflict.ts';
 import { chapterUnreadable } from './rules/chapter-unreadable.ts';
 import { makeCourseSetting } from './rules/course-setting.ts';
 import { labelDuplicate } from './rules/label-duplicate.ts';
+import { labelNotLater } from './rules/label-not-later.ts';
 import { labelUnknown } from './rules/label-unknown.ts';
+import { lineRepeated } from './rules/line-repeated.ts';
 import { moveAmbiguous } from './rules/move-ambiguous.ts';
 import { moveIllegal } from './rules/move-illegal.ts';
 import { moveNumber } from './rules/move-number.ts';
@@ -10,6 +14,9 @@ import { moveOverwritten } from './rules/move-overwritten.ts';
 import { moveSuffix } from './rules/move-suffix.ts';
 import { moveUnreadable } from './rules/move-unreadable.ts';
 import { proseMoveUnknown } from './rules/prose-move-unknown.ts';
+import { replyUnanswered } from './rules/reply-unanswered.ts';
+import { sameNotSame } from './rules/same-not-same.ts';
+import { transpositionUntold } from './rules/transposition-untold.ts';
 
 /** All rules, in the order of the handbook: a new rule is a file in `rules/` and a line here. */
 export const rules: readonly CourseRule[] = [
@@ -23,5 +30,12 @@ export const rules: readonly CourseRule[] = [
   moveOverwritten,
   labelDuplicate,
   labelUnknown,
+  labelNotLater,
   proseMoveUnknown,
+  adviceConflict,
+  replyUnanswered,
+  sameNotSame,
+  transpositionUntold,
+  lineRepeated,
+  assessmentConflict,
 ];

@@ -22,6 +22,17 @@ export function* movesOf(course: Course): Generator<MoveInCourse> {
   }
 }
 
+/** Every node of the course, start positions too, in order. */
+export function* movesAndStarts(
+  course: Course,
+): Generator<{ chapter: Chapter; block: Block; node: MoveNode }> {
+  for (const chapter of course.chapters) {
+    for (const block of chapter.blocks) {
+      for (const node of block.nodes) yield { chapter, block, node };
+    }
+  }
+}
+
 /** Visits every node of every text: chapter bodies, comments and captions, in their order. */
 export function walkTexts(
   course: Course,

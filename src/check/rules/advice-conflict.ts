@@ -1,0 +1,89 @@
+import { adviceOf } from '../advice.ts';
+import { defineCourseRule } from '../course-rule.ts';
+import { after, occurrenceAt, placeOf, whereIs } from '../occurrences.ts';
+
+export const adviceConflict = defineCourseRule({
+  id: 'advice-conflict',
+  severity: 'error',
+  finds: 'Two recommendations in one position, anywhere in the course.',
+  documentation: `
+The advice is the first move that a block gives the course's side in a position; its variations are
+only mentioned. A student who meets the position must find one answer, by whatever order of moves
+it came about: transpositions and other chapters count.
+
+Keep one advice. Mark a move that is only an alternative with \`:option[reason]\`, a bad one with
+\`?\`, \`??\` or \`?!\`, or make it a variation.
+`,
+  examples: [
+    {
+      title: 'Two chapters advise differently after a transposition',
+      course: {
+        'chapters/1.md': '---\ntitle: One\n---\n```moves\n1. d4 d5 2. c4 e6 3. Nc3 Nf6 4. Bg5\n```',
+        'chapters/2.md':
+          '---\ntitle: Two\n---\n```moves\n1. c4 e6 2. Nc3 d5 3. d4 Nf6 4. cxd5\n```',
+      },
+      findings: [
+        {
+          file: 'chapters/2.md',
+          start: '5:4',
+          message:
+            'At the start of the block White is told to play 1.c4, but in chapters/1.md, line 5, 1.d4 is the advice in this position.',
+        },
+        {
+          file: 'chapters/2.md',
+          start: '5:33',
+          message:
+            'After 3...Nf6 White is told to play 4.cxd5, but in chapters/1.md, line 5, 4.Bg5 is the advice in this position.',
+          hint: 'Keep one of them; mark the other with `:option[…]`, or with ? if it is bad.',
+        },
+      ],
+    },
+    {
+      title: 'An alternative that says so',
+      course:
+        '```moves\n1. e4 e5 2. Nf3\n```\n\n```moves\n1. e4 e5 2. Bc4 {:option[for a change]} Nf6\n```',
+      findings: [],
+    },
+    {
+      title: 'Black’s variations are no advice',
+      course: '```moves\n1. e4 c5 (1... e5 2. Nf3) 2. Nf3\n```',
+      side: 'black',
+      findings: [],
+    },
+  ],
+  *find(course) {
+    const side = course.settings.side === 'white' ? 'White' : 'Black';
+    for (const all of adviceOf(course).values()) {
+      const [first, ...others] = all;
+      if (!first) continue;
+      const firstPlace = occurrenceAt(course, first.ref);
+      for (const other of others) {
+        if (other.san === first.san) continue;
+        const here = occurrenceAt(course, other.ref);
+        const before = here.parent && {
+          ...here,
+          node: here.parent,
+          parent:
+            here.parent.parent === undefined ? undefined : here.block.nodes[here.parent.parent],
+        };
+        if (!before) continue;
+        const place = placeOf(here);
+        const there = placeOf(firstPlace);
+        yield {
+          place,
+          message: `${capital(after(before))} ${side} is told to play ${name(here.node)}, but ${whereIs(there, place)}, ${name(firstPlace.node)} is the advice in this position.`,
+          hint: 'Keep one of them; mark the other with `:option[…]`, or with ? if it is bad.',
+          related: [{ place: there, message: `${name(firstPlace.node)} is advised here` }],
+        };
+      }
+    }
+  },
+});
+
+function name({ move }: { move?: { number: number; color: string; san: string } }): string {
+  return move ? `${move.number}${move.color === 'white' ? '.' : '...'}${move.san}` : '';
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

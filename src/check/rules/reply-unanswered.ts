@@ -1,0 +1,72 @@
+import { isMate, isStalemate, sideToMove } from '../../chess/index.ts';
+import type { MoveNode } from '../../model/index.ts';
+import { isAssessment } from '../../movetext/index.ts';
+import { adviceOf } from '../advice.ts';
+import { defineCourseRule } from '../course-rule.ts';
+import { moveName } from '../move-name.ts';
+import { linkedLabels } from '../occurrences.ts';
+import { movesOf } from '../walk-course.ts';
+
+export const replyUnanswered = defineCourseRule({
+  id: 'reply-unanswered',
+  severity: 'error',
+  finds: 'A line that stops with the course’s side to move, and no answer.',
+  documentation: `
+A reply of the other side that the course raises must be answered: by a move, by advice for the same
+position elsewhere in the course (also by another order of moves), by an assessment sign, by a link
+to a named position, by \`:same[…]\` or \`:later[…]\`, or by \`:end[reason]\` where the line stops on
+purpose. A line that ends in mate or stalemate needs no answer.
+`,
+  examples: [
+    {
+      title: 'A reply is raised and left',
+      course: '```moves\n1. e4 e5 (1... c5) 2. Nf3\n```',
+      findings: [
+        {
+          start: '2:16',
+          end: '2:18',
+          message: 'The line stops after 1...c5 with White to move, and the course has no answer.',
+          hint: 'Add the answer, a link such as `[here](pos:…)`, an assessment sign, or `:end[reason]`.',
+        },
+      ],
+    },
+    {
+      title: 'Answered elsewhere, by a sign, on purpose',
+      course:
+        '```moves\n1. e4 e5 (1... c5) (1... e6 =) (1... c6 {:end[a course of its own]}) 2. Nf3\n```\n\n```moves\n1. e4 c5 2. Nf3\n```',
+      findings: [],
+    },
+    {
+      title: 'A course for both sides gives no answers',
+      course: '```moves\n1. e4 e5\n```',
+      side: 'both',
+      findings: [],
+    },
+  ],
+  *find(course) {
+    const { side } = course.settings;
+    if (side === 'both') return;
+    const advice = adviceOf(course);
+    for (const { block, node, parent } of movesOf(course)) {
+      if (block.kind !== 'moves' || node.children.length > 0) continue;
+      const { position } = node;
+      if (!position || !node.written || sideToMove(position) !== side) continue;
+      if (advice.has(position.key) || isClosed(node)) continue;
+      if (isMate(position) || isStalemate(position)) continue;
+      const mover = side === 'white' ? 'White' : 'Black';
+      yield {
+        place: node.written.place,
+        message: `The line stops after ${moveName(node, parent)} with ${mover} to move, and the course has no answer.`,
+        hint: 'Add the answer, a link such as `[here](pos:…)`, an assessment sign, or `:end[reason]`.',
+      };
+    }
+  },
+});
+
+function isClosed(node: MoveNode): boolean {
+  return (
+    node.glyphs.some(isAssessment) ||
+    node.statements.some(({ name }) => name === 'same' || name === 'later' || name === 'end') ||
+    linkedLabels(node).length > 0
+  );
+}
