@@ -1,12 +1,34 @@
-export { attackersOf, inCheck } from './attacks.ts';
-export { type Board, pieceAt, readBoard, sideToMove } from './board.ts';
+export { attackersOf, attackersOn, attacksFrom, inCheck, slides } from './attacks.ts';
+export {
+  type Board,
+  kingOf,
+  otherColor,
+  pieceAt,
+  readBoard,
+  sideToMove,
+  squaresOf,
+} from './board.ts';
 export { describePosition } from './describe.ts';
 export { isFenFault, parseFen } from './fen.ts';
 export { initialPosition } from './initial.ts';
 export { makeFen } from './make-fen.ts';
+export { listed, nameOf, nameSquares, sideName } from './names.ts';
+export { passMove } from './pass.ts';
 export { isMoveFault, playMove } from './play.ts';
 export { isMate, isStalemate, legalMoves } from './rules.ts';
-export { fileOf, isDark, isSquare, rankOf, squareAt, squares } from './squares.ts';
+export { bestCapture, type Exchange, exchangeOf } from './search/exchange.ts';
+export { findMate, type MateSearch, positionBudget } from './search/find-mate.ts';
+export {
+  between,
+  fileOf,
+  isDark,
+  isSquare,
+  rankOf,
+  relativeRank,
+  squareAt,
+  squares,
+  step,
+} from './squares.ts';
 export type {
   Color,
   FenFault,
@@ -18,3 +40,4 @@ export type {
   Square,
 } from './types.ts';
 export { colors, pieceKinds } from './types.ts';
+export { pieceValues } from './values.ts';

@@ -1,0 +1,299 @@
+/**
+ * A board that is changed in place, for searches that look at a million positions: chess.js plays
+ * some twenty thousand moves a second. Its counts of moves are held against the published perft
+ * tables. Squares are numbered 16 * (rank - 1) + file - 1, so that a step off the board shows in
+ * the bits of 0x88.
+ */
+import { kindOfLetter } from '../board.ts';
+import { fileOf, rankOf, squareAt } from '../squares.ts';
+import { type PieceKind, type Position, pieceKinds, type Square } from '../types.ts';
+
+/** A move: the from-square, the to-square and what a pawn becomes, in seven bits each. */
+export type SearchMove = number;
+
+/** Kinds count from 1 in the order of `pieceKinds`; a black piece is negative. */
+const king = 1;
+const queen = 2;
+const rook = 3;
+const bishop = 4;
+const knight = 5;
+const pawn = 6;
+
+const straight = [1, 16, -1, -16];
+const diagonal = [15, 17, -15, -17];
+const around = [...straight, ...diagonal];
+const jumps = [14, 18, 31, 33, -14, -18, -31, -33];
+const promotions = [queen, knight, rook, bishop];
+
+/** The rights KQkq as bits; a move from or to one of these squares leaves only the bits given. */
+const rightsLeft = new Map([
+  [0x04, 0b1100],
+  [0x07, 0b1110],
+  [0x00, 0b1101],
+  [0x74, 0b0011],
+  [0x77, 0b1011],
+  [0x70, 0b0111],
+]);
+const rightsKept = Int8Array.from({ length: 128 }, (_, square) => rightsLeft.get(square) ?? 0b1111);
+
+export interface DescribedMove {
+  readonly kind: PieceKind;
+  readonly from: Square;
+  readonly to: Square;
+  readonly promotion?: PieceKind;
+  /** What it takes, and where that stands: elsewhere than `to` for a capture en passant. */
+  readonly taken?: { readonly kind: PieceKind; readonly square: Square };
+}
+
+interface Undo {
+  readonly move: SearchMove;
+  readonly moved: number;
+  readonly taken: number;
+  readonly takenAt: number;
+  readonly rights: number;
+  readonly enPassant: number;
+}
+
+export class SearchBoard {
+  private readonly cells = new Int8Array(128);
+  /** 1 where White is to move, -1 where Black is. */
+  private turn = 1;
+  private rights = 0;
+  /** The square passed over by a double step, or -1. */
+  private enPassant = -1;
+  private whiteKing = -1;
+  private blackKing = -1;
+  private readonly undos: Undo[] = [];
+
+  constructor({ fen }: Position) {
+    const [placement = '', turn, rights = '', enPassant = '-'] = fen.split(' ');
+    let square = 0x70;
+    for (const letter of placement) {
+      if (letter === '/') square = (square & 0x70) - 0x10;
+      else if (letter >= '1' && letter <= '8') square += Number(letter);
+      else {
+        const kind = kindOfLetter[letter.toLowerCase()];
+        const color = letter === letter.toUpperCase() ? 1 : -1;
+        if (kind !== undefined) this.cells[square] = color * (pieceKinds.indexOf(kind) + 1);
+        if (kind === 'king' && color > 0) this.whiteKing = square;
+        if (kind === 'king' && color < 0) this.blackKing = square;
+        square++;
+      }
+    }
+    this.turn = turn === 'b' ? -1 : 1;
+    for (const [bit, letter] of [...'KQkq'].entries()) {
+      if (rights.includes(letter)) this.rights |= 1 << bit;
+    }
+    if (enPassant !== '-') this.enPassant = numberOf(enPassant);
+  }
+
+  /** Moves by the way pieces go; some may leave the own king in check, which `make` refuses. */
+  moves(): SearchMove[] {
+    const found: SearchMove[] = [];
+    for (let from = 0; from < 120; from++) {
+      if (from & 0x88) {
+        from += 7;
+        continue;
+      }
+      const piece = this.at(from) * this.turn;
+      if (piece > 0) this.movesFrom(from, piece, found);
+    }
+    this.castlings(found);
+    return found;
+  }
+
+  /** Plays a move of `moves`; false, and nothing is changed, if it leaves the own king in check. */
+  make(move: SearchMove): boolean {
+    const { cells, turn } = this;
+    const from = move & 0x7f;
+    const to = (move >> 7) & 0x7f;
+    const moved = this.at(from);
+    const kind = moved * turn;
+    const takenAt = kind === pawn && to === this.enPassant ? to - 16 * turn : to;
+    const undo: Undo = {
+      move,
+      moved,
+      taken: this.at(takenAt),
+      takenAt,
+      rights: this.rights,
+      enPassant: this.enPassant,
+    };
+    this.undos.push(undo);
+    cells[takenAt] = 0;
+    cells[from] = 0;
+    cells[to] = move >> 14 ? (move >> 14) * turn : moved;
+    if (kind === king) {
+      this.setKing(turn, to);
+      if (Math.abs(to - from) === 2) this.moveRook(from, to);
+    }
+    this.rights &= (rightsKept[from] ?? 0) & (rightsKept[to] ?? 0);
+    this.enPassant = kind === pawn && Math.abs(to - from) === 32 ? (from + to) >> 1 : -1;
+    this.turn = -turn;
+    if (!this.attacked(this.kingOf(turn), -turn)) return true;
+    this.unmake();
+    return false;
+  }
+
+  /** Takes back the last move made. */
+  unmake(): void {
+    const undo = this.undos.pop();
+    if (undo === undefined) return;
+    const { cells } = this;
+    const from = undo.move & 0x7f;
+    const to = (undo.move >> 7) & 0x7f;
+    this.turn = -this.turn;
+    this.rights = undo.rights;
+    this.enPassant = undo.enPassant;
+    cells[to] = 0;
+    cells[from] = undo.moved;
+    cells[undo.takenAt] = undo.taken;
+    if (undo.moved * this.turn === king) {
+      this.setKing(this.turn, from);
+      if (Math.abs(to - from) === 2) {
+        const [home, beside] = to > from ? [to + 1, to - 1] : [to - 2, to + 1];
+        cells[home] = this.at(beside);
+        cells[beside] = 0;
+      }
+    }
+  }
+
+  /** Whether the side to move is in check. */
+  inCheck(): boolean {
+    return this.attacked(this.kingOf(this.turn), -this.turn);
+  }
+
+  /** A move in words. */
+  describe(move: SearchMove): DescribedMove {
+    const from = move & 0x7f;
+    const to = (move >> 7) & 0x7f;
+    const passing = this.at(from) * this.turn === pawn && to === this.enPassant;
+    const takenAt = passing ? to - 16 * this.turn : to;
+    const kind = kindOf(this.at(from)) ?? 'pawn';
+    const taken = kindOf(this.at(takenAt));
+    const promotion = kindOf(move >> 14);
+    return {
+      kind,
+      from: nameOf(from),
+      to: nameOf(to),
+      ...(promotion && { promotion }),
+      ...(taken && { taken: { kind: taken, square: nameOf(takenAt) } }),
+    };
+  }
+
+  private at(square: number): number {
+    return this.cells[square] ?? 0;
+  }
+
+  private kingOf(color: number): number {
+    return color > 0 ? this.whiteKing : this.blackKing;
+  }
+
+  private setKing(color: number, square: number): void {
+    if (color > 0) this.whiteKing = square;
+    else this.blackKing = square;
+  }
+
+  private moveRook(from: number, to: number): void {
+    const [home, beside] = to > from ? [to + 1, to - 1] : [to - 2, to + 1];
+    this.cells[beside] = this.at(home);
+    this.cells[home] = 0;
+  }
+
+  private movesFrom(from: number, kind: number, found: SearchMove[]): void {
+    if (kind === pawn) this.pawnMoves(from, found);
+    else if (kind === knight) this.steps(from, jumps, false, found);
+    else if (kind === king) this.steps(from, around, false, found);
+    else this.steps(from, linesOf(kind), true, found);
+  }
+
+  private steps(from: number, steps: readonly number[], far: boolean, found: SearchMove[]): void {
+    for (const step of steps) {
+      for (let to = from + step; !(to & 0x88); to += step) {
+        const standing = this.at(to) * this.turn;
+        if (standing <= 0) found.push(from | (to << 7));
+        if (standing !== 0 || !far) break;
+      }
+    }
+  }
+
+  private pawnMoves(from: number, found: SearchMove[]): void {
+    const ahead = 16 * this.turn;
+    const add = (to: number) => {
+      const last = to >> 4 === (this.turn > 0 ? 7 : 0);
+      if (last) for (const kind of promotions) found.push(from | (to << 7) | (kind << 14));
+      else found.push(from | (to << 7));
+    };
+    const stop = from + ahead;
+    if (this.at(stop) === 0) {
+      add(stop);
+      const home = from >> 4 === (this.turn > 0 ? 1 : 6);
+      if (home && this.at(stop + ahead) === 0) add(stop + ahead);
+    }
+    for (const to of [stop - 1, stop + 1]) {
+      if (to & 0x88) continue;
+      if (this.at(to) * this.turn < 0 || to === this.enPassant) add(to);
+    }
+  }
+
+  private castlings(found: SearchMove[]): void {
+    const white = this.turn > 0;
+    const rights = white ? this.rights & 0b11 : this.rights >> 2;
+    if (rights === 0) return;
+    const home = white ? 0x04 : 0x74;
+    const safe = (square: number) => !this.attacked(square, -this.turn);
+    const empty = (...steps: number[]) => steps.every((step) => this.at(home + step) === 0);
+    if (!safe(home)) return;
+    if (rights & 1 && empty(1, 2) && safe(home + 1)) found.push(home | ((home + 2) << 7));
+    if (rights & 2 && empty(-1, -2, -3) && safe(home - 1)) found.push(home | ((home - 2) << 7));
+  }
+
+  /** Whether a side attacks a square. */
+  private attacked(square: number, by: number): boolean {
+    // A white pawn attacks from below.
+    const below = square - 16 * by;
+    if (!((below - 1) & 0x88) && this.at(below - 1) * by === pawn) return true;
+    if (!((below + 1) & 0x88) && this.at(below + 1) * by === pawn) return true;
+    for (const step of jumps) {
+      const from = square + step;
+      if (!(from & 0x88) && this.at(from) * by === knight) return true;
+    }
+    return (
+      this.attackedAlong(square, by, straight, rook) ||
+      this.attackedAlong(square, by, diagonal, bishop)
+    );
+  }
+
+  private attackedAlong(
+    square: number,
+    by: number,
+    steps: readonly number[],
+    kind: number,
+  ): boolean {
+    for (const step of steps) {
+      let from = square + step;
+      if (!(from & 0x88) && this.at(from) * by === king) return true;
+      while (!(from & 0x88) && this.at(from) === 0) from += step;
+      if (from & 0x88) continue;
+      const standing = this.at(from) * by;
+      if (standing === kind || standing === queen) return true;
+    }
+    return false;
+  }
+}
+
+function linesOf(kind: number): readonly number[] {
+  if (kind === rook) return straight;
+  return kind === bishop ? diagonal : around;
+}
+
+function numberOf(square: Square): number {
+  return 16 * (rankOf(square) - 1) + fileOf(square) - 1;
+}
+
+function nameOf(square: number): Square {
+  return squareAt((square & 7) + 1, (square >> 4) + 1) ?? '';
+}
+
+function kindOf(cell: number): PieceKind | undefined {
+  return pieceKinds[Math.abs(cell) - 1];
+}
