@@ -47,10 +47,11 @@ function firstMove(node: MoveNode, block: MovesBlock): MoveNode | undefined {
   return first === undefined ? undefined : block.nodes[first];
 }
 
+function isRejected(node: MoveNode): boolean {
+  return isMarkedBad(node) || node.statements.some(({ name }) => name === 'option');
+}
+
 /** `?`, `??` and `?!` are $2, $4 and $6 (PGN standard, section 10). */
-function isRejected({ glyphs, statements }: MoveNode): boolean {
-  return (
-    glyphs.some((nag) => nag === 2 || nag === 4 || nag === 6) ||
-    statements.some(({ name }) => name === 'option')
-  );
+export function isMarkedBad({ glyphs }: MoveNode): boolean {
+  return glyphs.some((nag) => nag === 2 || nag === 4 || nag === 6);
 }

@@ -67,6 +67,7 @@ function findingsOf(files: readonly SourceFile[], rule: string) {
     {
       ...(settings ? { settings } : {}),
       chapters: files.filter(({ path }) => path.startsWith('chapters/')),
+      games: files.filter(({ path }) => path.startsWith('games/')),
       media: files.map(({ path }) => path).filter((path) => path.startsWith('media/')),
       problems: [],
     },

@@ -1,4 +1,4 @@
-import type { Course, LabelUse } from '../model/index.ts';
+import type { Block, Course, LabelUse } from '../model/index.ts';
 import { placeOfNode } from './place-of-node.ts';
 import { walkTexts } from './walk-course.ts';
 
@@ -12,8 +12,7 @@ export function labelUses(course: Course): UseOfLabel[] {
   const uses: UseOfLabel[] = [];
   for (const chapter of course.chapters) {
     for (const block of chapter.blocks) {
-      const use = block.kind === 'moves' ? block.from : block.at;
-      if (use) uses.push({ ...use, by: 'block' });
+      for (const use of usesOf(block)) uses.push({ ...use, by: 'block' });
     }
   }
   walkTexts(course, (node, chapter) => {
@@ -24,4 +23,18 @@ export function labelUses(course: Course): UseOfLabel[] {
     }
   });
   return uses;
+}
+
+function usesOf(block: Block): readonly LabelUse[] {
+  switch (block.kind) {
+    case 'moves':
+      return block.from ? [block.from] : [];
+    case 'diagram':
+    case 'exercise':
+      return block.at ? [block.at] : [];
+    case 'game':
+      return block.unknownLimits.filter(({ name }) => !/^\d+$/.test(name));
+    case 'pattern':
+      return block.at;
+  }
 }

@@ -16,7 +16,9 @@ export function makeMoveFaultRule(
     severity: 'error',
     always: true,
     *find(course) {
-      for (const { node, parent } of movesOf(course)) {
+      for (const { block, node, parent, inLine } of movesOf(course)) {
+        // Exercises and games have rules of their own.
+        if (inLine || block.kind === 'game') continue;
         if (node.fault?.kind !== kind || !node.written) continue;
         const { reason, meant } = node.fault;
         const hint = meantHint(meant);
@@ -36,7 +38,8 @@ const verb: Readonly<Record<MoveFault['kind'], string>> = {
   unreadable: 'is no move',
 };
 
-function meantHint(meant: readonly string[]): string | undefined {
+/** What was probably meant, as a question. */
+export function meantHint(meant: readonly string[]): string | undefined {
   if (meant.length === 0) return undefined;
   return `Did you mean ${meant.join(', ').replace(/, ([^,]*)$/, ' or $1')}?`;
 }

@@ -3,6 +3,9 @@ import { adviceConflict } from './rules/advice-conflict.ts';
 import { assessmentConflict } from './rules/assessment-conflict.ts';
 import { chapterUnreadable } from './rules/chapter-unreadable.ts';
 import { makeCourseSetting } from './rules/course-setting.ts';
+import { exerciseWrong } from './rules/exercise-wrong.ts';
+import { gameIllegal } from './rules/game-illegal.ts';
+import { gameResult } from './rules/game-result.ts';
 import { labelDuplicate } from './rules/label-duplicate.ts';
 import { labelNotLater } from './rules/label-not-later.ts';
 import { labelUnknown } from './rules/label-unknown.ts';
@@ -13,6 +16,7 @@ import { moveNumber } from './rules/move-number.ts';
 import { moveOverwritten } from './rules/move-overwritten.ts';
 import { moveSuffix } from './rules/move-suffix.ts';
 import { moveUnreadable } from './rules/move-unreadable.ts';
+import { patternNotThere } from './rules/pattern-not-there.ts';
 import { proseMoveUnknown } from './rules/prose-move-unknown.ts';
 import { replyUnanswered } from './rules/reply-unanswered.ts';
 import { sameNotSame } from './rules/same-not-same.ts';
@@ -38,4 +42,8 @@ export const rules: readonly CourseRule[] = [
   transpositionUntold,
   lineRepeated,
   assessmentConflict,
+  exerciseWrong,
+  gameIllegal,
+  gameResult,
+  patternNotThere,
 ];

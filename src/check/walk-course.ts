@@ -8,15 +8,26 @@ export interface MoveInCourse {
   readonly block: Block;
   readonly node: MoveNode;
   readonly parent: MoveNode;
+  /** Whether the move stands in a line of an exercise: an answer, a good or a wrong move. */
+  readonly inLine: boolean;
 }
 
-/** Every move that an author wrote, in blocks and in the `after` of diagrams, in order. */
+/** Every tree of moves in a block: its own, and the lines of an exercise. */
+export function treesOf(block: Block): (readonly MoveNode[])[] {
+  if (block.kind !== 'exercise') return [block.nodes];
+  return [block.nodes, ...block.answer, ...block.also, ...block.wrong];
+}
+
+/** Every move that an author wrote, in blocks of all kinds and in their attributes, in order. */
 export function* movesOf(course: Course): Generator<MoveInCourse> {
   for (const chapter of course.chapters) {
     for (const block of chapter.blocks) {
-      for (const node of block.nodes) {
-        const parent = node.parent === undefined ? undefined : block.nodes[node.parent];
-        if (parent) yield { chapter, block, node, parent };
+      for (const tree of treesOf(block)) {
+        const inLine = tree !== block.nodes;
+        for (const node of tree) {
+          const parent = node.parent === undefined ? undefined : tree[node.parent];
+          if (parent) yield { chapter, block, node, parent, inLine };
+        }
       }
     }
   }
@@ -28,7 +39,7 @@ export function* movesAndStarts(
 ): Generator<{ chapter: Chapter; block: Block; node: MoveNode }> {
   for (const chapter of course.chapters) {
     for (const block of chapter.blocks) {
-      for (const node of block.nodes) yield { chapter, block, node };
+      for (const node of treesOf(block).flat()) yield { chapter, block, node };
     }
   }
 }
@@ -46,12 +57,16 @@ export function walkTexts(
       if (!block) return;
       for (const comment of commentsOf(block)) walkText(comment, inner);
       if (block.kind === 'diagram') walkText(block.caption, inner);
+      if (block.kind === 'exercise') {
+        walkText(block.ask, inner);
+        walkText(block.hint, inner);
+      }
     });
   }
 }
 
 function* commentsOf(block: Block): Generator<readonly PhrasingContent[]> {
-  for (const node of block.nodes) {
+  for (const node of treesOf(block).flat()) {
     for (const item of node.after) {
       if (item.type === 'comment') yield item.content;
       else for (const comment of item.before) yield comment.content;

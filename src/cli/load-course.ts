@@ -15,7 +15,11 @@ export interface LoadedCourse extends CheckResult {
 export async function loadCourse(folder: string): Promise<LoadedCourse> {
   const files = await findFiles(folder);
   const texts = new Map<string, SourceFile>();
-  for (const file of [...files.chapters, ...(files.settings ? [files.settings] : [])]) {
+  for (const file of [
+    ...files.chapters,
+    ...files.games,
+    ...(files.settings ? [files.settings] : []),
+  ]) {
     texts.set(file.path, file);
   }
   const course = buildCourse(readCourse(files));

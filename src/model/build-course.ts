@@ -5,28 +5,30 @@ import {
   type ChapterDraft,
   type CourseDraft,
   type CourseProblem,
-  type DiagramDraft,
   type DirectiveNode,
-  type MovesDraft,
+  type MovetextDraft,
   type NodeRef,
   type PlacedText,
   type ProseMovesNode,
   parseArrow,
   parseList,
 } from '../read/index.ts';
-import { type BlockTree, makeBlockTree, type TreeNode } from './block-tree.ts';
+import {
+  type BlockInWork,
+  endOfMainLine,
+  makeBlockInWork,
+  textsOfDraft,
+  treesOf,
+} from './block-in-work.ts';
+import type { TreeNode } from './block-tree.ts';
 import { type LabelSite, sortLabelSites, walkText } from './collect-labels.ts';
 import { findProseMoves, type ProseScope } from './find-prose-move.ts';
+import { finishBlock } from './finish-block.ts';
+import { followGame } from './follow-game.ts';
 import { makeGraph } from './make-graph.ts';
+import { findPattern } from './match-pattern.ts';
 import { playTree } from './play-tree.ts';
-import type { Block, Chapter, Course, Label, Statement } from './types.ts';
-
-interface BlockInWork {
-  readonly tree: BlockTree;
-  state: 'new' | 'open' | 'played';
-  /** The node whose position a text behind the block speaks of. */
-  shows?: NodeRef | undefined;
-}
+import type { Block, Chapter, Course, Label } from './types.ts';
 
 interface ChapterInWork {
   readonly draft: ChapterDraft;
@@ -47,16 +49,15 @@ export function buildCourse(draft: CourseDraft): Course {
   const chapters = draft.chapters.map(
     (chapter): ChapterInWork => ({
       draft: chapter,
-      blocks: chapter.blocks.map((block) => ({
-        tree: makeTree(block, chapter.file),
-        state: 'new',
-      })),
+      blocks: chapter.blocks.map((block) => makeBlockInWork(block, chapter.file)),
       state: 'new',
     }),
   );
   for (const chapter of chapters) {
     problems.push(...chapter.draft.problems);
-    for (const block of chapter.blocks) problems.push(...block.tree.problems);
+    for (const block of chapter.blocks) {
+      for (const tree of treesOf(block)) problems.push(...tree.problems);
+    }
   }
   const sites = sortLabelSites(collectSites(chapters));
   const refs = new Map<string, NodeRef>();
@@ -111,39 +112,72 @@ export function buildCourse(draft: CourseDraft): Course {
     return undefined;
   }
 
+  /** The position that a block starts from; absent where it has none, which is told elsewhere. */
+  function startOf({ draft: source }: BlockInWork): Position | undefined {
+    if (source.kind === 'pattern') return undefined;
+    if (source.kind === 'game') return startOfTags(source.moves) ?? initialPosition;
+    if (source.fen) return positionOfFen(source.fen);
+    if (source.kind === 'moves') {
+      if (source.from) return positionOfLabel(source.from);
+      return startOfTags(source.moves) ?? initialPosition;
+    }
+    if (source.at) return positionOfLabel(source.at);
+    return source.after ? initialPosition : undefined;
+  }
+
+  /** The `FEN` tag of a pasted game (PGN standard, 9.7.2). */
+  function startOfTags(moves: MovetextDraft | undefined): Position | undefined {
+    const tag = moves?.movetext.tags.find(({ name }) => name === 'FEN');
+    if (!tag || !moves) return undefined;
+    const place = {
+      file: moves.file,
+      start: moves.pointAt(tag.valueSpan.start),
+      end: moves.pointAt(tag.valueSpan.end),
+    };
+    return positionOfFen({ text: tag.value, place });
+  }
+
   /** Plays a block; false while it is being played already, that is, where it needs itself. */
   function play(chapter: number, index: number): boolean {
     const block = chapters[chapter]?.blocks[index];
-    const source = chapters[chapter]?.draft.blocks[index];
-    if (!block || !source || block.state === 'open') return false;
+    if (!block || block.state === 'open') return false;
     if (block.state === 'played') return true;
     block.state = 'open';
-    const { nodes } = block.tree;
-    const label = source.kind === 'moves' ? source.from : source.at;
-    const start = source.fen
-      ? positionOfFen(source.fen)
-      : label
-        ? positionOfLabel(label)
-        : source.kind === 'diagram' && !source.after
-          ? undefined
-          : initialPosition;
-    if (start) playTree(nodes, start);
-    else
-      for (const node of nodes) if (node.parent !== undefined) node.fault = { kind: 'after-fault' };
-    if (source.kind === 'diagram' && label) block.shows = refs.get(label.text);
-    else block.shows = { chapter, block: index, node: endOfMainLine(nodes) };
+    const { draft: source } = block;
+    const start = startOf(block);
+    playTree(block.tree.nodes, start);
+    const label = source.kind === 'diagram' || source.kind === 'exercise' ? source.at : undefined;
+    if (label) block.shows = refs.get(label.text);
+    else if (source.kind !== 'pattern') {
+      block.shows = { chapter, block: index, node: endOfMainLine(block.tree.nodes) };
+    }
+    const shown = block.shows && nodeAt(block.shows)?.position;
+    for (const { nodes } of [...block.lines.answer, ...block.lines.also, ...block.lines.wrong]) {
+      playTree(nodes, shown);
+    }
     block.state = 'played';
     return true;
   }
 
-  function say(directive: DirectiveNode, at: NodeRef, place: Place): void {
-    const node = nodeAt(at);
+  /** Lets a directive speak of a node; `at` is absent in an exercise, whose lines have no address. */
+  function say(
+    directive: DirectiveNode,
+    node: TreeNode | undefined,
+    at: NodeRef | undefined,
+    place: Place,
+  ): void {
     if (!node) return;
-    directive.at = at;
+    if (at) directive.at = at;
     const { name, argument } = directive;
     switch (name) {
       case 'here':
-        if (sites.first.get(argument)?.directive === directive) {
+        if (!at) {
+          report(
+            place,
+            'A position of an exercise cannot be named: it would give the answer away.',
+            'Name it in a `moves` block.',
+          );
+        } else if (sites.first.get(argument)?.directive === directive) {
           refs.set(argument, at);
           node.labels.push(argument);
         }
@@ -174,7 +208,7 @@ export function buildCourse(draft: CourseDraft): Course {
     let found: { block: number; run: number[] } | undefined;
     for (let index = last; index >= 0; index--) {
       const block = blocks[index];
-      if (!block || chapters[chapter]?.draft.blocks[index]?.kind !== 'moves') continue;
+      if (block?.draft.kind !== 'moves' && block?.draft.kind !== 'game') continue;
       const scope: ProseScope = {
         nodes: block.tree.nodes,
         ...(own && own.block === index ? { at: own.node } : {}),
@@ -202,18 +236,29 @@ export function buildCourse(draft: CourseDraft): Course {
         play(index, node.block);
         const block = chapter.blocks[node.block];
         shown = block?.shows ?? shown;
-        for (const comment of block?.tree.comments ?? []) {
-          const at = { chapter: index, block: node.block, node: comment.node };
-          walkText(comment.content, (inner) => {
-            if (inner.type === 'courseDirective') say(inner, at, placeOf(inner));
-            else if (inner.type === 'proseMoves') resolveProseMoves(inner, index, at);
+        for (const tree of block ? treesOf(block) : []) {
+          for (const comment of tree.comments) {
+            const own = { chapter: index, block: node.block, node: comment.node };
+            const at = tree === block?.tree ? own : undefined;
+            walkText(comment.content, (inner) => {
+              if (inner.type === 'courseDirective') {
+                say(inner, tree.nodes[comment.node], at, placeOf(inner));
+              } else if (inner.type === 'proseMoves') resolveProseMoves(inner, index, at);
+            });
+          }
+        }
+        for (const text of block ? textsOfDraft(block.draft) : []) {
+          walkText(text, (inner) => {
+            if (inner.type === 'courseDirective') {
+              say(inner, block?.shows && nodeAt(block.shows), block?.shows, placeOf(inner));
+            } else if (inner.type === 'proseMoves') resolveProseMoves(inner, index);
           });
         }
       } else if (node.type === 'proseMoves') {
         resolveProseMoves(node, index);
         shown = node.moves.at(-1)?.target ?? shown;
       } else if (node.type === 'courseDirective') {
-        if (shown) say(node, shown, placeOf(node));
+        if (shown) say(node, nodeAt(shown), shown, placeOf(node));
         else {
           report(
             placeOf(node),
@@ -243,21 +288,13 @@ export function buildCourse(draft: CourseDraft): Course {
       });
     }
   }
-  const finished = chapters.map((chapter, index) => finishChapter(chapter, index));
-  return {
-    settings: draft.settings,
-    settingPlaces: draft.settingPlaces,
-    chapters: finished,
-    labels,
-    repeatedLabels: sites.repeated.map(({ name, place }) => ({ name, place })),
-    unplacedLabels,
-    graph: makeGraph(finished),
-    problems: [...draft.problems, ...problems],
+  const view = draft.settings.side === 'both' ? 'white' : draft.settings.side;
+  const keyOfLabel = (name: string) => {
+    const ref = refs.get(name);
+    return ref && nodeAt(ref)?.position?.key;
   };
-
-  function finishChapter({ draft: chapter, blocks }: ChapterInWork, index: number): Chapter {
-    const view = draft.settings.side === 'both' ? 'white' : draft.settings.side;
-    return {
+  const plain = chapters.map(
+    ({ draft: chapter, blocks }, index): Chapter => ({
       id: chapter.id,
       index,
       title: chapter.title,
@@ -265,74 +302,34 @@ export function buildCourse(draft: CourseDraft): Course {
       file: chapter.file,
       body: chapter.body,
       media: chapter.media,
-      blocks: chapter.blocks.flatMap((source, blockIndex): Block[] => {
-        const block = blocks[blockIndex];
-        if (!block) return [];
-        const base = {
-          index: blockIndex,
-          chapter: index,
-          place: source.place,
-          view: source.view ?? view,
-        };
-        return [
-          source.kind === 'moves'
-            ? { ...base, ...finishMoves(source, block) }
-            : { ...base, ...finishDiagram(source, block) },
-        ];
-      }),
-    };
-  }
-
-  function finishMoves(source: MovesDraft, { tree }: BlockInWork) {
-    const tags = source.moves.movetext.tags.map(({ name, value }) => [name, value] as const);
-    return {
-      kind: 'moves' as const,
-      nodes: tree.nodes,
-      ...(source.from ? { from: labelUse(source.from) } : {}),
-      tags: Object.fromEntries(tags),
-      ...(tree.result === undefined ? {} : { result: tree.result }),
-    };
-  }
-
-  function finishDiagram(source: DiagramDraft, { tree, shows }: BlockInWork) {
-    const node = shows && nodeAt(shows);
-    const own = source.at ? [] : tree.nodes;
-    const said = own.at(-1);
-    return {
-      kind: 'diagram' as const,
-      nodes: own,
-      ...(node?.position ? { position: node.position } : {}),
-      ...(node?.move ? { lastMove: { from: node.move.from, to: node.move.to } } : {}),
-      ...(shows ? { shows } : {}),
-      ...(source.at ? { at: labelUse(source.at) } : {}),
-      caption: source.caption,
-      ...(source.alt === undefined ? {} : { alt: source.alt }),
-      marks: [...source.marks.map(({ text }) => text), ...(said?.marks ?? [])],
-      arrows: [
-        ...source.arrows.map(({ text, meaning }) => ({ meaning, ...parseArrow(text) })),
-        ...(said?.arrows ?? []),
-      ],
-      claims: source.claims.map(
-        ({ text, place }): Statement => ({ name: 'claim', argument: text, place }),
+      blocks: blocks.map((block, blockIndex) =>
+        finishBlock(block, { index: blockIndex, chapter: index, view, nodeAt, keyOfLabel }),
       ),
-    };
-  }
+    }),
+  );
+  const graph = makeGraph(plain);
+  return {
+    settings: draft.settings,
+    settingPlaces: draft.settingPlaces,
+    chapters: plain.map((chapter) => ({
+      ...chapter,
+      blocks: chapter.blocks.map((block) => joinGraph(block, graph)),
+    })),
+    labels,
+    repeatedLabels: sites.repeated.map(({ name, place }) => ({ name, place })),
+    unplacedLabels,
+    graph,
+    problems: [...draft.problems, ...problems],
+  };
 }
 
-function makeTree(block: MovesDraft | DiagramDraft, file: string): BlockTree {
-  const moves = block.kind === 'moves' ? block.moves : block.after;
-  return makeBlockTree(moves ?? noMoves, file);
+/** Puts into a block what only the whole course knows. */
+function joinGraph(block: Block, graph: Course['graph']): Block {
+  if (block.kind === 'pattern') return { ...block, matches: findPattern(block, graph) };
+  if (block.kind !== 'game') return block;
+  const leaves = followGame(block.nodes, graph);
+  return leaves ? { ...block, leaves } : block;
 }
-
-const noMoves: MovesDraft['moves'] = {
-  movetext: {
-    tags: [],
-    line: { before: [], moves: [], span: { start: 0, end: 0 } },
-    problems: [],
-  },
-  pointAt: (offset) => ({ line: 1, column: 1, offset }),
-  comments: new Map(),
-};
 
 /** Every place where a name is given, in the order of the text. */
 function collectSites(chapters: readonly ChapterInWork[]): LabelSite[] {
@@ -346,7 +343,10 @@ function collectSites(chapters: readonly ChapterInWork[]): LabelSite[] {
     walkText(draft.body.children, (node) => {
       add(node, draft.file);
       if (node.type !== 'courseBlock') return;
-      for (const { content, node: at } of blocks[node.block]?.tree.comments ?? []) {
+      const block = blocks[node.block];
+      if (!block) return;
+      // Only the block's own tree has addresses; a name in an exercise's line is reported later.
+      for (const { content, node: at } of block.tree.comments) {
         walkText(content, (inner) =>
           add(inner, draft.file, { chapter: index, block: node.block, node: at }),
         );
@@ -356,25 +356,15 @@ function collectSites(chapters: readonly ChapterInWork[]): LabelSite[] {
   return sites;
 }
 
-/** All texts of a chapter: its body, its comments, its captions. */
+/** All texts of a chapter: its body, its comments, its captions and questions. */
 function textsOf({ draft, blocks }: ChapterInWork): (RootContent | PhrasingContent)[][] {
   return [
     draft.body.children,
-    ...blocks.flatMap(({ tree }) => tree.comments.map(({ content }) => content)),
-    ...draft.blocks.flatMap((block) => (block.kind === 'diagram' ? [block.caption] : [])),
+    ...blocks.flatMap((block) => [
+      ...treesOf(block).flatMap(({ comments }) => comments.map(({ content }) => content)),
+      ...textsOfDraft(block.draft),
+    ]),
   ];
-}
-
-function endOfMainLine(nodes: readonly TreeNode[]): number {
-  let end = 0;
-  for (let next = nodes[0]?.children[0]; next !== undefined; next = nodes[end]?.children[0]) {
-    end = next;
-  }
-  return end;
-}
-
-function labelUse({ text, place }: PlacedText) {
-  return { name: text, place };
 }
 
 function placeOfNode(node: RootContent | PhrasingContent, file: string): Place {

@@ -3,7 +3,7 @@
  * only this; nothing after it opens a Markdown file.
  */
 import type { PhrasingContent, Root } from 'mdast';
-import type { Color, MoveFault, PlayedMove, Position, Square } from '../chess/types.ts';
+import type { Color, MoveFault, PieceKind, PlayedMove, Position, Square } from '../chess/types.ts';
 import type { Place } from '../diagnostics/place.ts';
 import type { NodeRef } from '../read/nodes.ts';
 import type { CourseProblem, CourseSettings } from '../read/types.ts';
@@ -43,7 +43,7 @@ export interface Chapter {
   readonly blocks: readonly Block[];
 }
 
-export type Block = MovesBlock | DiagramBlock;
+export type Block = MovesBlock | DiagramBlock | ExerciseBlock | GameBlock | PatternBlock;
 
 interface BlockBase {
   /** Index in `Chapter.blocks`. */
@@ -158,9 +158,8 @@ export interface Label {
   readonly place: Place;
 }
 
-/** A still board. */
-export interface DiagramBlock extends BlockBase {
-  readonly kind: 'diagram';
+/** A block that shows one position. */
+export interface PositionBlock extends BlockBase {
   /** Absent where the position could not be made. */
   readonly position?: Position;
   /** The move that led to it, where the block knows one. */
@@ -171,6 +170,11 @@ export interface DiagramBlock extends BlockBase {
   readonly nodes: readonly MoveNode[];
   /** The node whose position is shown: the last of its own, or the one of the label. */
   readonly shows?: NodeRef;
+}
+
+/** A still board. */
+export interface DiagramBlock extends PositionBlock {
+  readonly kind: 'diagram';
   readonly caption: readonly PhrasingContent[];
   readonly alt?: string;
   readonly marks: readonly Square[];
@@ -193,4 +197,72 @@ export interface GraphMove {
   readonly to: string;
   /** The nodes that are this move. */
   readonly at: readonly NodeRef[];
+}
+
+/** A question that the student answers on the board. Every line is a tree of its own. */
+export interface ExerciseBlock extends PositionBlock {
+  readonly kind: 'exercise';
+  readonly ask: readonly PhrasingContent[];
+  /** What the student must find: the first move of any of these lines; the rest is shown. */
+  readonly answer: readonly ExerciseLine[];
+  /** Good moves that are not the answer. */
+  readonly also: readonly ExerciseLine[];
+  readonly wrong: readonly ExerciseLine[];
+  readonly hint: readonly PhrasingContent[];
+}
+
+/** `nodes[0]` is the exercise's position, `nodes[1]` the move that is spoken of. */
+export type ExerciseLine = readonly MoveNode[];
+
+/** A whole game: it illustrates, and its moves are neither advice nor replies. */
+export interface GameBlock extends BlockBase {
+  readonly kind: 'game';
+  readonly nodes: readonly MoveNode[];
+  readonly tags: Readonly<Record<string, string>>;
+  readonly result?: string;
+  /** Where `Result` stands among the tags. */
+  readonly resultTag?: { readonly value: string; readonly place: Place };
+  /** The game's file, relative to the course folder. */
+  readonly file: string;
+  /** The first and the last node of the main line that is shown. */
+  readonly first: number;
+  readonly last: number;
+  /** Limits that the game does not have. */
+  readonly unknownLimits: readonly LabelUse[];
+  /** The last position of the main line that the course knows; absent if it knows none. */
+  readonly leaves?: GameExit;
+}
+
+export interface GameExit {
+  /** The game's node with that position. */
+  readonly node: number;
+  /** A place of that position in the course. */
+  readonly ref: NodeRef;
+  /** The game's next move: the one that the course does not have; absent where the game ends. */
+  readonly next?: number;
+}
+
+/** A placement that positions share: a pawn structure or a piece set-up. */
+export interface PatternBlock extends BlockBase {
+  readonly kind: 'pattern';
+  readonly title: string;
+  readonly pieces: readonly {
+    readonly color: Color;
+    readonly kind: PieceKind;
+    readonly square: Square;
+  }[];
+  readonly empty: readonly Square[];
+  readonly at: readonly LabelUse[];
+  readonly reversed: boolean;
+  /** The first field of a FEN: only the pattern's own pieces. */
+  readonly placement: string;
+  readonly nodes: readonly MoveNode[];
+  /** Keys of the positions of the course that match. */
+  readonly matches: readonly PatternMatch[];
+}
+
+export interface PatternMatch {
+  readonly key: string;
+  /** Whether it matches with the colours exchanged. */
+  readonly reversed: boolean;
 }

@@ -46,8 +46,17 @@ export async function findFiles(folder: string): Promise<CourseFiles> {
   const chapters = await Promise.all(
     names.map((name) => readText(folder, `chapters/${name}`, 'chapter-unreadable', problems)),
   );
+  const games = entries.includes('games')
+    ? (await readdir(path.join(folder, 'games'))).filter((name) => name.endsWith('.pgn')).sort()
+    : [];
+  const gameFiles = await Promise.all(
+    games.map((name) =>
+      readText(folder, `games/${name}`, 'chapter-unreadable', problems, 'latin-1'),
+    ),
+  );
   return {
     ...(settings ? { settings } : {}),
+    games: gameFiles.filter((game) => game !== undefined),
     chapters: chapters.filter((chapter) => chapter !== undefined),
     media: await listMedia(folder),
     problems,
@@ -59,6 +68,7 @@ async function readText(
   file: string,
   rule: CourseProblem['rule'],
   problems: CourseProblem[],
+  otherwise?: 'latin-1',
 ): Promise<SourceFile | undefined> {
   const full = path.join(folder, file);
   const size = (await stat(full)).size;
@@ -75,6 +85,8 @@ async function readText(
   const bytes = await readFile(full);
   const decoded = decodeUtf8(bytes);
   if (typeof decoded === 'string') return { path: file, text: decoded };
+  // PGN files are ISO 8859-1 by the standard (section 4.1); most are UTF-8 today.
+  if (otherwise) return { path: file, text: new TextDecoder(otherwise).decode(bytes) };
   const before = new TextDecoder()
     .decode(bytes.subarray(0, decoded.badByte))
     .replace(/^\uFEFF/, '');

@@ -1,3 +1,5 @@
+import type { PieceKind } from '../chess/types.ts';
+
 /** The small texts of the course language: names of positions, lists of squares and of arrows. */
 
 const label = /^[\p{L}\p{N}][\p{L}\p{N}_.-]*$/u;
@@ -39,6 +41,24 @@ export function arrowProblem(text: string) {
       wrong === undefined ? 'No arrow is named here.' : `\`${wrong}\` is no arrow on the board.`,
     hint: 'Write an arrow as two different squares with a hyphen, such as `f3-e5`.',
   };
+}
+
+const piece = /^([KQRBN]?)([a-h][1-8])$/;
+
+const kinds: Readonly<Record<string, PieceKind>> = {
+  '': 'pawn',
+  K: 'king',
+  Q: 'queen',
+  R: 'rook',
+  B: 'bishop',
+  N: 'knight',
+};
+
+/** `Nf3` or `d4`: a piece with its square, a bare square being a pawn's. */
+export function piecePlace(text: string): { kind: PieceKind; square: string } | undefined {
+  const match = piece.exec(text);
+  const kind = kinds[match?.[1] ?? ''];
+  return match?.[2] && kind ? { kind, square: match[2] } : undefined;
 }
 
 /** The two squares of an arrow that `arrowProblem` found nothing wrong with. */

@@ -1,9 +1,10 @@
 import type { Code, Parent, Root, RootContent, Yaml } from 'mdast';
 import { z } from 'zod';
 import { createLocator, lineStarts, type Place } from '../diagnostics/index.ts';
+import type { BlockContext } from './block-context.ts';
 import type { FileText } from './fence.ts';
 import type { BlockNode } from './nodes.ts';
-import { type BlockContext, readBlock } from './read-block.ts';
+import { readBlock } from './read-block.ts';
 import { readTextNodes } from './read-text-nodes.ts';
 import { readYaml } from './read-yaml.ts';
 import { courseProcessor } from './remark-course.ts';
@@ -47,6 +48,8 @@ const schema = z.strictObject(
 export interface ChapterOptions {
   /** Paths of the files in `media/`. */
   readonly media: ReadonlySet<string>;
+  /** The PGN files of `games/`. */
+  readonly games?: readonly SourceFile[];
   /** Without front matter the title is the file's name; default: front matter is required. */
   readonly frontMatter?: 'required' | 'optional';
 }
@@ -54,7 +57,7 @@ export interface ChapterOptions {
 /** Reads one chapter. A tree that a unified pipeline has parsed already may be given with it. */
 export function readChapter(
   source: SourceFile,
-  { media, frontMatter = 'required' }: ChapterOptions,
+  { media, games = [], frontMatter = 'required' }: ChapterOptions,
   tree?: Root,
 ): ChapterDraft {
   const file: FileText = {
@@ -71,6 +74,7 @@ export function readChapter(
     positionDefinitions: takePositionDefinitions(body),
     media,
     usedMedia,
+    games: new Map(games.map((game) => [game.path, game])),
     report: (problem) => problems.push({ rule: 'chapter-unreadable', ...problem }),
     reportMoves: (problem) => problems.push({ rule: 'move-unreadable', ...problem }),
   };

@@ -11,7 +11,9 @@ export function readCourse(
     ? readSettings(files.settings)
     : missingSettings();
   const media = new Set(files.media);
-  const chapters = files.chapters.map((file) => readChapter(file, { ...options, media }));
+  const chapters = files.chapters.map((file) =>
+    readChapter(file, { ...options, media, games: files.games }),
+  );
   return {
     settings,
     settingPlaces: places,

@@ -1,4 +1,4 @@
-import { isMap, isNode, LineCounter, parseDocument } from 'yaml';
+import { isMap, isNode, isScalar, LineCounter, parseDocument } from 'yaml';
 import type { z } from 'zod';
 import { nearestName, type Place, type Point } from '../diagnostics/index.ts';
 
@@ -23,6 +23,11 @@ export interface YamlResult<T> {
   readonly problems: readonly YamlProblem[];
   /** Where the value at a path stands, else the whole text's first line. */
   readonly placeOf: (...path: readonly (string | number)[]) => Place;
+  /**
+   * From an offset in the text at a path to its point in the file. YAML may have folded or
+   * unescaped the text; then every offset leads to its beginning.
+   */
+  readonly locatorOf: (...path: readonly (string | number)[]) => (offset: number) => Point;
 }
 
 type Path = readonly (string | number)[];
@@ -51,6 +56,15 @@ export function readYaml<T>(
     const node = document.getIn(path, true);
     return isNode(node) && node.range ? placeOfSpan(node.range[0], node.range[1]) : whole;
   };
+  const locatorOf = (...path: Path) => {
+    const node = document.getIn(path, true);
+    const [start = 0, end = 0] = (isScalar(node) && node.range) || [];
+    const written = source.text.slice(start, end);
+    const value = isScalar(node) ? String(node.value) : '';
+    const shift = written === value ? 0 : written.slice(1, -1) === value ? 1 : undefined;
+    return (offset: number) =>
+      shift === undefined ? source.pointAt(start) : source.pointAt(start + shift + offset);
+  };
   if (document.errors.length > 0) {
     const problems = document.errors.map((error) => ({
       place: placeOfSpan(error.pos[0], error.pos[1]),
@@ -60,7 +74,7 @@ export function readYaml<T>(
       ),
       hint: 'Write one `name: value` a line; put a value that contains `: ` or begins with a sign in quotes.',
     }));
-    return { problems, placeOf };
+    return { problems, placeOf, locatorOf };
   }
   let data: unknown;
   try {
@@ -70,10 +84,11 @@ export function readYaml<T>(
     return {
       problems: [{ place: whole, message, hint: 'Write plain values, without aliases.' }],
       placeOf,
+      locatorOf,
     };
   }
   const result = schema.safeParse(data);
-  if (result.success) return { value: result.data, problems: [], placeOf };
+  if (result.success) return { value: result.data, problems: [], placeOf, locatorOf };
   const keyPlace = (path: Path, key: string): Place => {
     const map = path.length === 0 ? document.contents : document.getIn(path, true);
     const pair = isMap(map) ? map.items.find((item) => String(item.key) === key) : undefined;
@@ -113,7 +128,7 @@ export function readYaml<T>(
       },
     ];
   });
-  return { problems, placeOf };
+  return { problems, placeOf, locatorOf };
 }
 
 function capital(text: string): string {

@@ -1,6 +1,6 @@
 /** What the reader hands to the model: syntax with places, nothing played or judged yet. */
 import type { PhrasingContent, Root } from 'mdast';
-import type { Color } from '../chess/types.ts';
+import type { Color, PieceKind, Square } from '../chess/types.ts';
 import type { Place, Point } from '../diagnostics/place.ts';
 import type { Comment, Movetext } from '../movetext/types.ts';
 
@@ -15,6 +15,8 @@ export interface SourceFile {
 export interface CourseFiles {
   readonly settings?: SourceFile;
   readonly chapters: readonly SourceFile[];
+  /** The PGN files of `games/`. */
+  readonly games: readonly SourceFile[];
   /** Paths of everything in `media/`. */
   readonly media: readonly string[];
   readonly problems: readonly CourseProblem[];
@@ -62,7 +64,7 @@ export interface ChapterDraft {
   readonly problems: readonly CourseProblem[];
 }
 
-export type BlockDraft = MovesDraft | DiagramDraft;
+export type BlockDraft = MovesDraft | DiagramDraft | ExerciseDraft | GameDraft | PatternDraft;
 
 /** A text with its place, such as an attribute's value. */
 export interface PlacedText {
@@ -82,21 +84,71 @@ export interface MovesDraft {
 /** Movetext and the way from its offsets back to the file. */
 export interface MovetextDraft {
   readonly movetext: Movetext;
+  /** The file it stands in: the chapter, or a game's own. */
+  readonly file: string;
   readonly pointAt: (offset: number) => Point;
   /** The comments' inline Markdown. */
   readonly comments: ReadonlyMap<Comment, PhrasingContent[]>;
 }
 
-export interface DiagramDraft {
-  readonly kind: 'diagram';
-  readonly place: Place;
-  readonly view?: Color;
+/** One of three ways to tell a position; none where the author told none. */
+export interface PositionDraft {
   readonly at?: PlacedText;
   readonly fen?: PlacedText;
   readonly after?: MovetextDraft;
+}
+
+export interface DiagramDraft extends PositionDraft {
+  readonly kind: 'diagram';
+  readonly place: Place;
+  readonly view?: Color;
   readonly caption: PhrasingContent[];
   readonly alt?: string;
   readonly marks: readonly PlacedText[];
   readonly arrows: readonly (PlacedText & { readonly meaning: 'plan' | 'threat' | 'guard' })[];
   readonly claims: readonly PlacedText[];
+}
+
+export interface ExerciseDraft extends PositionDraft {
+  readonly kind: 'exercise';
+  readonly place: Place;
+  readonly view?: Color;
+  readonly ask: PhrasingContent[];
+  readonly answer: readonly MovetextDraft[];
+  readonly also: readonly MovetextDraft[];
+  readonly wrong: readonly MovetextDraft[];
+  readonly hint: PhrasingContent[];
+}
+
+export interface GameDraft {
+  readonly kind: 'game';
+  readonly place: Place;
+  readonly view?: Color;
+  /** Absent where the file or the game in it is missing. */
+  readonly moves?: MovetextDraft | undefined;
+  /** The file that the movetext stands in. */
+  readonly file: string;
+  /** A move number or a label: the first and the last position shown. */
+  readonly from?: PlacedText;
+  readonly to?: PlacedText;
+}
+
+export interface PatternDraft {
+  readonly kind: 'pattern';
+  readonly place: Place;
+  readonly view?: Color;
+  readonly title: string;
+  readonly pieces: readonly PatternPiece[];
+  readonly empty: readonly PlacedText[];
+  /** Labels where it must hold. */
+  readonly at: readonly PlacedText[];
+  /** Whether it also holds with colours exchanged. */
+  readonly reversed: boolean;
+}
+
+export interface PatternPiece {
+  readonly color: Color;
+  readonly kind: PieceKind;
+  readonly square: Square;
+  readonly place: Place;
 }

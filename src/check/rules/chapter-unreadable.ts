@@ -45,5 +45,18 @@ outside the course: the finding names the place and what to write.
     for (const { rule, ...problem } of course.problems) {
       if (rule === 'chapter-unreadable') yield problem;
     }
+    for (const block of course.chapters.flatMap(({ blocks }) => blocks)) {
+      for (const { name, place } of block.kind === 'game' ? block.unknownLimits : []) {
+        // A name that nobody has given is told by label-unknown.
+        if (!/^\d+$/.test(name) && !course.labels[name]) continue;
+        yield {
+          place,
+          message: /^\d+$/.test(name)
+            ? `The game has no move ${name}.`
+            : `The game never comes to the position \`${name}\`.`,
+          hint: 'Name a move number of the game, or a position that stands in its main line.',
+        };
+      }
+    }
   },
 });

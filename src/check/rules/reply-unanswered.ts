@@ -1,7 +1,7 @@
 import { isMate, isStalemate, sideToMove } from '../../chess/index.ts';
-import type { MoveNode } from '../../model/index.ts';
+import type { MoveNode, MovesBlock } from '../../model/index.ts';
 import { isAssessment } from '../../movetext/index.ts';
-import { adviceOf } from '../advice.ts';
+import { adviceOf, isMarkedBad } from '../advice.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { moveName } from '../move-name.ts';
 import { linkedLabels } from '../occurrences.ts';
@@ -15,7 +15,8 @@ export const replyUnanswered = defineCourseRule({
 A reply of the other side that the course raises must be answered: by a move, by advice for the same
 position elsewhere in the course (also by another order of moves), by an assessment sign, by a link
 to a named position, by \`:same[…]\` or \`:later[…]\`, or by \`:end[reason]\` where the line stops on
-purpose. A line that ends in mate or stalemate needs no answer.
+purpose. A line that ends in mate or stalemate needs no answer, and neither does one that shows why a
+move of the course's own side, marked \`?\`, \`??\` or \`?!\`, is bad.
 `,
   examples: [
     {
@@ -37,6 +38,11 @@ purpose. A line that ends in mate or stalemate needs no answer.
       findings: [],
     },
     {
+      title: 'The refutation of a bad move of ours needs no answer',
+      course: '```moves\n1. e4 e5 2. Nf3 (2. f3? Qh4+) 2... Nc6 3. Bb5\n```',
+      findings: [],
+    },
+    {
       title: 'A course for both sides gives no answers',
       course: '```moves\n1. e4 e5\n```',
       side: 'both',
@@ -51,7 +57,7 @@ purpose. A line that ends in mate or stalemate needs no answer.
       if (block.kind !== 'moves' || node.children.length > 0) continue;
       const { position } = node;
       if (!position || !node.written || sideToMove(position) !== side) continue;
-      if (advice.has(position.key) || isClosed(node)) continue;
+      if (advice.has(position.key) || isClosed(node) || isRefutation(node, block, side)) continue;
       if (isMate(position) || isStalemate(position)) continue;
       const mover = side === 'white' ? 'White' : 'Black';
       yield {
@@ -62,6 +68,15 @@ purpose. A line that ends in mate or stalemate needs no answer.
     }
   },
 });
+
+/** Whether the line goes through a move of the course's side that is marked as bad. */
+function isRefutation(last: MoveNode, block: MovesBlock, side: 'white' | 'black'): boolean {
+  for (let node: MoveNode | undefined = last; node; ) {
+    if (node.move?.color === side && isMarkedBad(node)) return true;
+    node = node.parent === undefined ? undefined : block.nodes[node.parent];
+  }
+  return false;
+}
 
 function isClosed(node: MoveNode): boolean {
   return (

@@ -1,0 +1,83 @@
+import { isMate, isStalemate, sideToMove } from '../../chess/index.ts';
+import type { GameBlock, MoveNode } from '../../model/index.ts';
+import { defineCourseRule } from '../course-rule.ts';
+import { placeOf } from '../occurrences.ts';
+
+export const gameResult = defineCourseRule({
+  id: 'game-result',
+  severity: 'warning',
+  finds: 'A result that is at odds with the final position, or with the game’s own tag.',
+  documentation: `
+A game that ends in mate is won by the side that mates, and one that ends in stalemate is drawn (FIDE
+Laws of Chess, articles 5.1 and 5.2). The result behind the moves must be the one of the \`Result\` tag
+(PGN standard, 8.2.6).
+`,
+  examples: [
+    {
+      title: 'Black has mated, and White is said to have won',
+      course: '```game\n1. f3 e5 2. g4 Qh4# 1-0\n```',
+      findings: [
+        {
+          start: '2:16',
+          end: '2:20',
+          message: 'The game ends in mate, so its result is 0-1 and not 1-0.',
+          hint: 'Correct the result, or the moves.',
+        },
+      ],
+    },
+    {
+      title: 'The tag says otherwise',
+      course: '```game\n[Result "1/2-1/2"]\n\n1. e4 e5 1-0\n```',
+      findings: [
+        {
+          start: '2:10',
+          end: '2:17',
+          message: 'The tag says 1/2-1/2, and behind the moves stands 1-0.',
+          hint: 'Correct one of the two.',
+        },
+      ],
+    },
+    { title: 'A sound game', course: '```game\n1. f3 e5 2. g4 Qh4# 0-1\n```', findings: [] },
+  ],
+  *find(course) {
+    for (const chapter of course.chapters) {
+      for (const block of chapter.blocks) {
+        if (block.kind !== 'game') continue;
+        const { result, resultTag } = block;
+        if (result !== undefined && resultTag && resultTag.value !== result) {
+          yield {
+            place: resultTag.place,
+            message: `The tag says ${resultTag.value}, and behind the moves stands ${result}.`,
+            hint: 'Correct one of the two.',
+          };
+        }
+        const last = lastOf(block);
+        const end = last.position && outcome(last);
+        if (!end || result === undefined || result === end.result) continue;
+        const parent = last.parent === undefined ? undefined : block.nodes[last.parent];
+        yield {
+          place: placeOf({ chapter, block, node: last, parent }),
+          message: `The game ends in ${end.name}, so its result is ${end.result} and not ${result}.`,
+          hint: 'Correct the result, or the moves.',
+        };
+      }
+    }
+  },
+});
+
+function lastOf({ nodes }: GameBlock): MoveNode {
+  const [root] = nodes;
+  if (!root) throw new RangeError('a block has a start position');
+  let last = root;
+  for (let next = last.children[0]; next !== undefined; next = last.children[0]) {
+    last = nodes[next] ?? last;
+  }
+  return last;
+}
+
+function outcome({ position }: MoveNode): { name: string; result: string } | undefined {
+  if (!position) return undefined;
+  if (isStalemate(position)) return { name: 'stalemate', result: '1/2-1/2' };
+  if (!isMate(position)) return undefined;
+  return { name: 'mate', result: sideToMove(position) === 'white' ? '0-1' : '1-0' };
+}

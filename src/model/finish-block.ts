@@ -1,0 +1,188 @@
+import type { Color } from '../chess/index.ts';
+import {
+  type DiagramDraft,
+  type ExerciseDraft,
+  type GameDraft,
+  type MovetextDraft,
+  type NodeRef,
+  type PatternDraft,
+  type PlacedText,
+  parseArrow,
+} from '../read/index.ts';
+import { type BlockInWork, endOfMainLine } from './block-in-work.ts';
+import type { TreeNode } from './block-tree.ts';
+import { placementOf } from './match-pattern.ts';
+import type { Block, LabelUse, Statement } from './types.ts';
+
+/** Where a block stands, and how it looks up what lies outside it. */
+export interface BlockPlace {
+  readonly index: number;
+  readonly chapter: number;
+  /** The side at the bottom where the block does not say. */
+  readonly view: Color;
+  readonly nodeAt: (ref: NodeRef) => TreeNode | undefined;
+  readonly keyOfLabel: (name: string) => string | undefined;
+}
+
+/**
+ * A block of the finished model. What needs the graph, the exits of games and the matches of
+ * patterns, is put in by `buildCourse`.
+ */
+export function finishBlock(block: BlockInWork, place: BlockPlace): Block {
+  const { draft, tree } = block;
+  const base = {
+    index: place.index,
+    chapter: place.chapter,
+    place: draft.place,
+    view: draft.view ?? place.view,
+  };
+  switch (draft.kind) {
+    case 'moves':
+      return {
+        ...base,
+        kind: 'moves',
+        nodes: tree.nodes,
+        ...(draft.from ? { from: labelUse(draft.from) } : {}),
+        ...tagsAndResult(draft.moves, block),
+      };
+    case 'diagram':
+      return { ...base, kind: 'diagram', ...position(draft, block, place), ...drawn(draft, block) };
+    case 'exercise':
+      return {
+        ...base,
+        kind: 'exercise',
+        ...position(draft, block, place),
+        ...question(draft, block),
+      };
+    case 'game':
+      return { ...base, kind: 'game', ...game(draft, block, place) };
+    case 'pattern':
+      return { ...base, kind: 'pattern', nodes: [], ...pattern(draft) };
+  }
+}
+
+function position(
+  draft: DiagramDraft | ExerciseDraft,
+  { tree, shows }: BlockInWork,
+  { nodeAt }: BlockPlace,
+) {
+  const node = shows && nodeAt(shows);
+  return {
+    nodes: draft.at ? [] : tree.nodes,
+    ...(node?.position ? { position: node.position } : {}),
+    ...(node?.move ? { lastMove: { from: node.move.from, to: node.move.to } } : {}),
+    ...(shows ? { shows } : {}),
+    ...(draft.at ? { at: labelUse(draft.at) } : {}),
+  };
+}
+
+function drawn(draft: DiagramDraft, { tree }: BlockInWork) {
+  // What the text behind a diagram says of its board is drawn on it too.
+  const said = draft.at ? undefined : tree.nodes.at(-1);
+  return {
+    caption: draft.caption,
+    ...(draft.alt === undefined ? {} : { alt: draft.alt }),
+    marks: [...draft.marks.map(({ text }) => text), ...(said?.marks ?? [])],
+    arrows: [
+      ...draft.arrows.map(({ text, meaning }) => ({ meaning, ...parseArrow(text) })),
+      ...(said?.arrows ?? []),
+    ],
+    claims: draft.claims.map(
+      ({ text, place }): Statement => ({ name: 'claim', argument: text, place }),
+    ),
+  };
+}
+
+function question(draft: ExerciseDraft, { lines }: BlockInWork) {
+  return {
+    ask: draft.ask,
+    hint: draft.hint,
+    answer: lines.answer.map(({ nodes }) => nodes),
+    also: lines.also.map(({ nodes }) => nodes),
+    wrong: lines.wrong.map(({ nodes }) => nodes),
+  };
+}
+
+function game(draft: GameDraft, block: BlockInWork, place: BlockPlace) {
+  const { nodes } = block.tree;
+  const unknownLimits: LabelUse[] = [];
+  const limit = (text: PlacedText | undefined, which: 'first' | 'last', otherwise: number) => {
+    if (!text) return otherwise;
+    const found = findLimit(text.text, which, nodes, place.keyOfLabel);
+    if (found === undefined) unknownLimits.push(labelUse(text));
+    return found ?? otherwise;
+  };
+  const first = limit(draft.from, 'first', 0);
+  const last = limit(draft.to, 'last', endOfMainLine(nodes));
+  const tag = draft.moves?.movetext.tags.find(({ name }) => name === 'Result');
+  const pointAt = draft.moves?.pointAt;
+  return {
+    nodes,
+    file: draft.file,
+    first,
+    last: Math.max(first, last),
+    unknownLimits,
+    ...(tag && pointAt
+      ? {
+          resultTag: {
+            value: tag.value,
+            place: {
+              file: draft.file,
+              start: pointAt(tag.valueSpan.start),
+              end: pointAt(tag.valueSpan.end),
+            },
+          },
+        }
+      : {}),
+    ...tagsAndResult(draft.moves, block),
+  };
+}
+
+/** A move number, `from` before White's move and `to` behind Black's, or a named position. */
+function findLimit(
+  text: string,
+  which: 'first' | 'last',
+  nodes: readonly TreeNode[],
+  keyOfLabel: (name: string) => string | undefined,
+): number | undefined {
+  const number = /^\d+$/.test(text) ? Number(text) : undefined;
+  const key = number === undefined ? keyOfLabel(text) : undefined;
+  let found: number | undefined;
+  for (let node = nodes[0]; node; ) {
+    const next: TreeNode | undefined =
+      node.children[0] === undefined ? undefined : nodes[node.children[0]];
+    if (number !== undefined) {
+      if (which === 'first' && next?.move?.number === number && found === undefined) {
+        found = node.index;
+      }
+      if (which === 'last' && node.move?.number === number) found = node.index;
+    } else if (key !== undefined && node.position?.key === key) return node.index;
+    node = next;
+  }
+  return found;
+}
+
+function tagsAndResult(moves: MovetextDraft | undefined, { tree }: BlockInWork) {
+  const tags = moves?.movetext.tags.map(({ name, value }) => [name, value] as const) ?? [];
+  return {
+    tags: Object.fromEntries(tags) as Record<string, string>,
+    ...(tree.result === undefined ? {} : { result: tree.result }),
+  };
+}
+
+function pattern(draft: PatternDraft) {
+  const pieces = draft.pieces.map(({ color, kind, square }) => ({ color, kind, square }));
+  return {
+    title: draft.title,
+    pieces,
+    empty: draft.empty.map(({ text }) => text),
+    at: draft.at.map(labelUse),
+    reversed: draft.reversed,
+    placement: placementOf(pieces),
+    matches: [],
+  };
+}
+
+function labelUse({ text, place }: PlacedText): LabelUse {
+  return { name: text, place };
+}

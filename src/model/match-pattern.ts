@@ -1,0 +1,61 @@
+import { isFenFault, type Piece, parseFen, readBoard, type Square } from '../chess/index.ts';
+import type { GraphPosition, PatternBlock, PatternMatch } from './types.ts';
+
+type Placement = Pick<PatternBlock, 'pieces' | 'empty' | 'reversed'>;
+
+/** Whether a board has the pattern, as it stands or with the colours exchanged. */
+export function matchPattern(
+  pattern: Placement,
+  board: ReadonlyMap<Square, Piece>,
+): { reversed: boolean } | undefined {
+  if (holds(pattern, board, false)) return { reversed: false };
+  return pattern.reversed && holds(pattern, board, true) ? { reversed: true } : undefined;
+}
+
+/** Exchanging colours turns the board upside down: `d4` of White's becomes `d5` of Black's. */
+function holds(pattern: Placement, board: ReadonlyMap<Square, Piece>, reversed: boolean): boolean {
+  const at = (square: Square) =>
+    reversed ? `${square.charAt(0)}${9 - Number(square.charAt(1))}` : square;
+  return (
+    pattern.pieces.every(({ color, kind, square }) => {
+      const piece = board.get(at(square));
+      return piece?.kind === kind && (piece.color === color) !== reversed;
+    }) && pattern.empty.every((square) => !board.has(at(square)))
+  );
+}
+
+/** Every position of the course that has the pattern, in the order of the course. */
+export function findPattern(
+  pattern: Placement,
+  graph: Readonly<Record<string, GraphPosition>>,
+): PatternMatch[] {
+  return Object.values(graph).flatMap(({ key, fen }) => {
+    const position = parseFen(fen);
+    if (isFenFault(position)) return [];
+    const match = matchPattern(pattern, readBoard(position));
+    return match ? [{ key, ...match }] : [];
+  });
+}
+
+const letters = { king: 'k', queen: 'q', rook: 'r', bishop: 'b', knight: 'n', pawn: 'p' };
+
+/** The first field of a FEN that has only the pattern's pieces. */
+export function placementOf(pieces: Placement['pieces']): string {
+  const ranks = [];
+  for (let rank = 8; rank >= 1; rank--) {
+    let text = '';
+    let empty = 0;
+    for (const file of 'abcdefgh') {
+      const piece = pieces.find(({ square }) => square === `${file}${rank}`);
+      if (!piece) {
+        empty++;
+        continue;
+      }
+      const letter = letters[piece.kind];
+      text += `${empty || ''}${piece.color === 'white' ? letter.toUpperCase() : letter}`;
+      empty = 0;
+    }
+    ranks.push(`${text}${empty || ''}`);
+  }
+  return ranks.join('/');
+}

@@ -1,0 +1,81 @@
+import type { Color } from '../chess/types.ts';
+import { nearestName } from '../diagnostics/index.ts';
+import type { Fence } from './fence.ts';
+import { isLabel, labelHint } from './names.ts';
+import type { TextContext } from './read-text-nodes.ts';
+import type { CourseProblem, PlacedText, SourceFile } from './types.ts';
+
+/** What a block is read with, and where its problems go. */
+export interface BlockContext extends TextContext {
+  readonly reportMoves: (problem: Omit<CourseProblem, 'rule'>) => void;
+  /** The files of `games/` by their path. */
+  readonly games: ReadonlyMap<string, SourceFile>;
+}
+
+/** Reports attributes that the block does not have, with the one that was probably meant. */
+export function checkAttributes(
+  name: string,
+  known: readonly string[],
+  fence: Fence,
+  { report }: BlockContext,
+): void {
+  const list = known.map((attribute) => `\`${attribute}="…"\``).join(', ');
+  const has = list === '' ? 'It has none.' : `Its attributes are ${list}.`;
+  if (fence.unreadable) {
+    report({
+      place: fence.unreadable,
+      message: 'This cannot be read as an attribute.',
+      hint: `Write attributes as name="value". ${has}`,
+    });
+  }
+  for (const [attribute, { namePlace }] of fence.attributes) {
+    if (known.includes(attribute)) continue;
+    const near = nearestName(attribute, known);
+    report({
+      place: namePlace,
+      message: `A \`${name}\` block has no attribute \`${attribute}\`.`,
+      hint: near ? `Did you mean \`${near}\`?` : has,
+    });
+  }
+}
+
+/** The attribute `view`. */
+export function readView(fence: Fence, { report }: BlockContext): { view?: Color } {
+  const view = fence.attributes.get('view');
+  if (!view) return {};
+  if (view.text === 'white' || view.text === 'black') return { view: view.text };
+  report({
+    place: view.place,
+    message: `\`${view.text}\` is no side to view the board from.`,
+    hint: 'Write view="white" or view="black".',
+  });
+  return {};
+}
+
+/** The attributes that tell the position: one of them, and a well-formed name where it is a name. */
+export function pickAttribute<Name extends 'from' | 'at' | 'fen' | 'after'>(
+  fence: Fence,
+  names: readonly Name[],
+  { report }: BlockContext,
+): { [name in Name]?: PlacedText } {
+  const given = names.filter((name) => fence.attributes.has(name));
+  if (given.length > 1) {
+    const list = given.map((name) => `\`${name}\``).join(' and ');
+    report({
+      place: fence.attributes.get(given[1] as Name)?.namePlace ?? fence.opening,
+      message: `This block says twice where it starts: ${list}.`,
+      hint: 'Keep one of them.',
+    });
+  }
+  const name = given[0];
+  const value = name && fence.attributes.get(name);
+  if (!name || !value) return {};
+  if ((name === 'from' || name === 'at') && !isLabel(value.text)) {
+    report({
+      place: value.place,
+      message: `\`${value.text}\` is no name for a position.`,
+      hint: labelHint,
+    });
+  }
+  return { [name]: { text: value.text, place: value.place } } as { [name in Name]?: PlacedText };
+}

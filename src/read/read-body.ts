@@ -1,0 +1,93 @@
+import type { PhrasingContent } from 'mdast';
+import { z } from 'zod';
+import type { BlockContext } from './block-context.ts';
+import type { Fence } from './fence.ts';
+import { readInline } from './markdown.ts';
+import { arrowProblem, parseList, squareProblem } from './names.ts';
+import { readTextNodes } from './read-text-nodes.ts';
+import { readYaml, type YamlResult } from './read-yaml.ts';
+import type { PlacedText } from './types.ts';
+
+/** Schemas of what stands in the bodies of blocks; the message says what the value must be. */
+export const textValue = z.string({ error: 'a text (in quotes if it contains `: `)' });
+
+export function listOf(what: string) {
+  return z.union([z.string(), z.array(z.string({ error: what }), { error: what })], {
+    error: what,
+  });
+}
+
+export const squareList = listOf('squares such as `e5 f4`').optional();
+export const arrowList = listOf('arrows such as `f3-e5`').optional();
+
+/** Reads the YAML body of a block and reports its problems. */
+export function readBody<T extends z.ZodObject>(
+  name: string,
+  fence: Fence,
+  schema: T,
+  context: BlockContext,
+): { body: Partial<z.output<T>>; yaml: YamlResult<z.output<T>> } {
+  const yaml = readYaml<z.output<T>>(
+    {
+      file: context.source.file,
+      text: fence.content,
+      pointAt: fence.pointAt,
+      name: `this ${name}`,
+    },
+    schema as unknown as z.ZodType<z.output<T>>,
+    Object.keys(schema.shape),
+  );
+  for (const problem of yaml.problems) context.report(problem);
+  return { body: yaml.value ?? {}, yaml };
+}
+
+type ListValue = string | readonly string[] | undefined;
+
+/** A value that is one text or a list of them, each with its place. */
+export function itemsOf(value: ListValue, key: string, yaml: YamlResult<unknown>): PlacedText[] {
+  if (value === undefined) return [];
+  if (typeof value === 'string') return [{ text: value, place: yaml.placeOf(key) }];
+  return value.map((text, index) => ({ text, place: yaml.placeOf(key, index) }));
+}
+
+/** The names in such a value, in one string or in several. */
+export function namesOf(value: ListValue, key: string, yaml: YamlResult<unknown>): PlacedText[] {
+  return itemsOf(value, key, yaml).flatMap(({ text, place }) =>
+    parseList(text).map((item) => ({ text: item, place })),
+  );
+}
+
+interface Drawn {
+  readonly mark?: ListValue;
+  readonly plan?: ListValue;
+  readonly threat?: ListValue;
+  readonly guard?: ListValue;
+}
+
+/** Marks and arrows; what is no square or arrow is reported and left out. */
+export function readDrawn(body: Drawn, yaml: YamlResult<unknown>, context: BlockContext) {
+  const sound = (item: PlacedText, problem: ReturnType<typeof squareProblem>) => {
+    if (problem) context.report({ place: item.place, ...problem });
+    return !problem;
+  };
+  const arrows = (['plan', 'threat', 'guard'] as const).flatMap((meaning) =>
+    namesOf(body[meaning], meaning, yaml).map((item) => ({ ...item, meaning })),
+  );
+  return {
+    marks: namesOf(body.mark, 'mark', yaml).filter((item) => sound(item, squareProblem(item.text))),
+    arrows: arrows.filter((item) => sound(item, arrowProblem(item.text))),
+  };
+}
+
+/** A text of a body as inline Markdown. */
+export function readBodyText(
+  text: string | undefined,
+  key: string,
+  yaml: YamlResult<unknown>,
+  context: BlockContext,
+): PhrasingContent[] {
+  if (text === undefined) return [];
+  const parent = { children: readInline(text, yaml.locatorOf(key)) };
+  readTextNodes(parent, context);
+  return parent.children;
+}

@@ -1,0 +1,44 @@
+import { z } from 'zod';
+import { type BlockContext, pickAttribute } from './block-context.ts';
+import type { Fence } from './fence.ts';
+import {
+  arrowList,
+  itemsOf,
+  listOf,
+  readBody,
+  readBodyText,
+  readDrawn,
+  squareList,
+  textValue,
+} from './read-body.ts';
+import { readPosition } from './read-position.ts';
+
+const schema = z.strictObject(
+  {
+    caption: textValue.optional(),
+    alt: textValue.optional(),
+    mark: squareList,
+    plan: arrowList,
+    threat: arrowList,
+    guard: arrowList,
+    claim: listOf('a claim, or a list of claims').optional(),
+  },
+  { error: 'a list of `name: value` lines' },
+);
+
+/** Reads a `diagram`: a still board. */
+export function readDiagram(fence: Fence, context: BlockContext) {
+  const { body, yaml } = readBody('diagram', fence, schema, context);
+  return {
+    ...readPosition(
+      'diagram',
+      fence,
+      pickAttribute(fence, ['at', 'fen', 'after'], context),
+      context,
+    ),
+    caption: readBodyText(body.caption, 'caption', yaml, context),
+    ...(body.alt === undefined ? {} : { alt: body.alt }),
+    ...readDrawn(body, yaml, context),
+    claims: itemsOf(body.claim, 'claim', yaml),
+  };
+}

@@ -1,0 +1,80 @@
+import { createLocator, nearestName } from '../diagnostics/index.ts';
+import { parseGames } from '../movetext/index.ts';
+import type { BlockContext } from './block-context.ts';
+import type { Fence } from './fence.ts';
+import { readMoves, readMovetext } from './read-moves.ts';
+import type { MovetextDraft, PlacedText } from './types.ts';
+
+/** Reads a `game`: movetext with tags in the body, or a game of a file in `games/`. */
+export function readGame(fence: Fence, context: BlockContext) {
+  const { attributes } = fence;
+  const file = attributes.get('file');
+  const number = attributes.get('number');
+  const limits = { ...placed('from', fence), ...placed('to', fence) };
+  if (!file) {
+    if (number) {
+      context.report({
+        place: number.namePlace,
+        message: 'This game gives a number, but no file to take the game from.',
+        hint: 'Write file="games/….pgn" before it, or leave the number out.',
+      });
+    }
+    return {
+      moves: readMoves(fence.content, fence.pointAt, context),
+      file: context.source.file,
+      ...limits,
+    };
+  }
+  return { moves: readFile(file, number, context), file: file.text, ...limits };
+}
+
+function placed<Name extends 'from' | 'to'>(name: Name, fence: Fence) {
+  const value = fence.attributes.get(name);
+  return (value ? { [name]: { text: value.text, place: value.place } } : {}) as {
+    [key in Name]?: PlacedText;
+  };
+}
+
+function readFile(
+  file: PlacedText,
+  number: PlacedText | undefined,
+  context: BlockContext,
+): MovetextDraft | undefined {
+  const source = context.games.get(file.text);
+  if (!source) {
+    const near = nearestName(file.text, context.games.keys());
+    context.report({
+      place: file.place,
+      message: `There is no file ${file.text} in the course.`,
+      hint: near
+        ? `Did you mean \`${near}\`?`
+        : 'Games are PGN files in games/; name one as `games/….pgn`.',
+    });
+    return undefined;
+  }
+  const games = parseGames(source.text).filter(({ line }) => line.moves.length > 0);
+  const index = number === undefined ? 1 : Number(number.text);
+  const game = Number.isInteger(index) ? games[index - 1] : undefined;
+  if (!game) {
+    context.report({
+      place: number?.place ?? file.place,
+      message:
+        games.length === 0
+          ? `${file.text} has no game.`
+          : `\`${number?.text}\` is no game of ${file.text}: it has ${games.length}, counted from 1.`,
+      hint: 'Name the game with number=1 and so on.',
+    });
+    return undefined;
+  }
+  // A game file is no chapter: its problems and comments stand in it, and its comments are plain.
+  const inFile = {
+    ...context,
+    source: {
+      ...context.source,
+      file: source.path,
+      text: source.text,
+      pointAt: createLocator(source.text),
+    },
+  };
+  return readMovetext(game, inFile.source.pointAt, inFile, 'plain');
+}

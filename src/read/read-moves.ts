@@ -1,0 +1,54 @@
+import type { PhrasingContent } from 'mdast';
+import type { Place, Point } from '../diagnostics/index.ts';
+import { parseMovetext } from '../movetext/index.ts';
+import type { Comment, Line, Movetext } from '../movetext/types.ts';
+import type { BlockContext } from './block-context.ts';
+import { readInline } from './markdown.ts';
+import { readTextNodes } from './read-text-nodes.ts';
+import type { MovetextDraft } from './types.ts';
+
+/** Reads movetext and the inline Markdown of its comments. */
+export function readMoves(
+  text: string,
+  pointAt: (offset: number) => Point,
+  context: BlockContext,
+): MovetextDraft {
+  return readMovetext(parseMovetext(text), pointAt, context);
+}
+
+/** Reads the comments of movetext that is parsed already, and reports its problems. */
+export function readMovetext(
+  movetext: Movetext,
+  pointAt: (offset: number) => Point,
+  context: BlockContext,
+  comments: 'markdown' | 'plain' = 'markdown',
+): MovetextDraft {
+  const place = (start: number, end: number): Place => ({
+    file: context.source.file,
+    start: pointAt(start),
+    end: pointAt(end),
+  });
+  for (const { span, message, hint } of movetext.problems) {
+    context.reportMoves({ place: place(span.start, span.end), message, hint });
+  }
+  const contents = new Map<Comment, PhrasingContent[]>();
+  const lines: Line[] = [movetext.line];
+  for (let line = lines.pop(); line; line = lines.pop()) {
+    const items = [...line.before, ...line.moves.flatMap((move) => move.after)];
+    for (const item of items) {
+      if (item.type === 'variation') lines.push(item.line);
+      else {
+        if (comments === 'plain') {
+          contents.set(item, [{ type: 'text', value: item.text.trim() }]);
+          continue;
+        }
+        const parent = {
+          children: readInline(item.text, (offset) => pointAt(item.span.start + offset)),
+        };
+        readTextNodes(parent, context);
+        contents.set(item, parent.children);
+      }
+    }
+  }
+  return { movetext, file: context.source.file, pointAt, comments: contents };
+}

@@ -1,0 +1,68 @@
+import { z } from 'zod';
+import type { BlockContext } from './block-context.ts';
+import type { Fence } from './fence.ts';
+import { isLabel, labelHint, piecePlace } from './names.ts';
+import { listOf, namesOf, readBody, textValue } from './read-body.ts';
+import type { PatternPiece, PlacedText } from './types.ts';
+
+const pieces = listOf('squares and pieces such as `d4 e3 Bd3 Nf3`').optional();
+
+const schema = z.strictObject(
+  {
+    title: textValue,
+    white: pieces,
+    black: pieces,
+    empty: listOf('squares such as `e5 f4`').optional(),
+    at: listOf('names of positions').optional(),
+    reversed: z.boolean({ error: '`true` or `false`' }).optional(),
+  },
+  { error: 'a list of `name: value` lines' },
+);
+
+/** Reads a `pattern`: a placement that positions share. */
+export function readPattern(fence: Fence, context: BlockContext) {
+  const { body, yaml } = readBody('pattern', fence, schema, context);
+  const placed = (['white', 'black'] as const).flatMap((color) =>
+    namesOf(body[color], color, yaml).flatMap((item): PatternPiece[] => {
+      const piece = piecePlace(item.text);
+      if (piece) return [{ ...piece, color, place: item.place }];
+      context.report({
+        place: item.place,
+        message: `\`${item.text}\` is no piece on a square.`,
+        hint: 'Write a pawn as its square, `d4`, and a piece with its letter, `Nf3`.',
+      });
+      return [];
+    }),
+  );
+  const empty = namesOf(body.empty, 'empty', yaml).filter((item) =>
+    keep(
+      item,
+      piecePlace(item.text)?.kind === 'pawn',
+      'is no square of the board',
+      'Name squares from a1 to h8.',
+      context,
+    ),
+  );
+  const at = namesOf(body.at, 'at', yaml).filter((item) =>
+    keep(item, isLabel(item.text), 'is no name for a position', labelHint, context),
+  );
+  if (yaml.value && placed.length === 0) {
+    context.report({
+      place: fence.opening,
+      message: 'This pattern places no piece, so every position would match it.',
+      hint: 'Name squares with `white: …` and `black: …`.',
+    });
+  }
+  return { title: body.title ?? '', pieces: placed, empty, at, reversed: body.reversed ?? false };
+}
+
+function keep(
+  item: PlacedText,
+  sound: boolean,
+  what: string,
+  hint: string,
+  { report }: BlockContext,
+): boolean {
+  if (!sound) report({ place: item.place, message: `\`${item.text}\` ${what}.`, hint });
+  return sound;
+}
