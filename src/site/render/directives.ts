@@ -37,7 +37,9 @@ export function renderDirective(
         ]),
       ];
     case 'end':
-      return argument === '' ? [] : [element('span', { className: ['end'] }, [argument])];
+      return argument === ''
+        ? []
+        : [element('span', { className: ['end'] }, [strings.lineEnds(argument)])];
     case 'option':
       return [element('span', { className: ['option'] }, [strings.alternative(argument)])];
     default:

@@ -5,6 +5,14 @@ import type { RenderContext } from './context.ts';
 import { element } from './hast.ts';
 import { sanHtml } from './notation.ts';
 
+/** Signs that few fonts have: the style sheet draws them over the text. */
+const drawnSigns: Readonly<Record<string, string>> = {
+  '⩲': 'slight-white',
+  '⩱': 'slight-black',
+  '±': 'clear-white',
+  '∓': 'clear-black',
+};
+
 /** Suffix glyphs, `!` to `?!`, stand close to the move; assessments and others apart. */
 const lastSuffix = 6;
 const noBreak = '\u00a0';
@@ -67,11 +75,14 @@ function glyph(nag: number): ElementContent[] {
   const meaning = glyphMeaning(nag);
   const shown = sign ?? meaning;
   if (shown === undefined) return [];
+  const drawn = drawnSigns[shown];
   const mark = element(
     'span',
-    meaning === undefined || sign === undefined
-      ? { className: ['glyph'] }
-      : { className: ['glyph'], role: 'img', ariaLabel: meaning, title: meaning },
+    {
+      className: drawn === undefined ? ['glyph'] : ['glyph', 'drawn', drawn],
+      ...(sign !== undefined &&
+        meaning !== undefined && { role: 'img', ariaLabel: meaning, title: meaning }),
+    },
     [shown],
   );
   return nag <= lastSuffix ? [mark] : [{ type: 'text', value: noBreak }, mark];

@@ -41,7 +41,9 @@ export const en = {
   inChapter: (position: string, chapter: string) => `${position} in “${chapter}”`,
   sameAs: 'the same position as',
   comesLater: 'we come to this later:',
-  alternative: (reason: string) => (reason === '' ? 'an alternative' : `an alternative: ${reason}`),
+  alternative: (reason: string) =>
+    reason === '' ? '(an alternative)' : `(an alternative: ${reason})`,
+  lineEnds: (reason: string) => `– ${reason}`,
   startsFrom: 'From',
   toMove: { white: 'White to move', black: 'Black to move' },
   picture: 'Picture',
@@ -70,7 +72,6 @@ export const en = {
     promotes: 'becomes a',
     check: 'check',
     mate: 'mate',
-    lineEnds: 'The line ends here',
   },
 } satisfies Catalogue;
 
