@@ -2,6 +2,8 @@ import type { CourseRule } from './course-rule.ts';
 import { adviceConflict } from './rules/advice-conflict.ts';
 import { assessmentConflict } from './rules/assessment-conflict.ts';
 import { chapterUnreadable } from './rules/chapter-unreadable.ts';
+import { claimFalse } from './rules/claim-false.ts';
+import { claimUnreadable } from './rules/claim-unreadable.ts';
 import { makeCourseSetting } from './rules/course-setting.ts';
 import { exerciseWrong } from './rules/exercise-wrong.ts';
 import { gameIllegal } from './rules/game-illegal.ts';
@@ -36,6 +38,8 @@ export const rules: readonly CourseRule[] = [
   labelUnknown,
   labelNotLater,
   proseMoveUnknown,
+  claimUnreadable,
+  claimFalse,
   adviceConflict,
   replyUnanswered,
   sameNotSame,

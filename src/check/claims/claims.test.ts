@@ -1,0 +1,46 @@
+import { describe, expect, test } from 'vitest';
+import { claimKinds } from './claim-kinds.ts';
+import { contextOfExample } from './context-of-example.ts';
+import { isClaimFault, parseClaim } from './parse-claim.ts';
+
+// One harness for all claims: the positions of the handbook are the tests. Most of them, and what
+// holds in them, come from the sources that the definitions name.
+for (const kind of claimKinds) {
+  describe(kind.name, () => {
+    test('has a definition, a source, and positions where it is true and where it is false', () => {
+      expect(kind.definition.trim()).toMatch(/^[A-Z].*\.$/s);
+      expect(kind.source).not.toBe('');
+      const own = kind.examples.filter(({ claim }) => claim.startsWith(kind.name));
+      expect(own.some(({ holds }) => holds === true)).toBe(true);
+      expect(own.some(({ holds }) => holds === false)).toBe(true);
+    });
+
+    test('is written as its usage shows', () => {
+      for (const usage of kind.usage) {
+        const claim = parseClaim(usage);
+        expect(isClaimFault(claim) ? claim.reason : claim.parts.map((part) => part.kind)).toEqual([
+          kind,
+        ]);
+      }
+    });
+
+    for (const example of kind.examples) {
+      test(`${example.claim} in ${example.fen}`, () => {
+        const claim = parseClaim(example.claim);
+        if (isClaimFault(claim)) throw new Error(claim.reason);
+        const context = contextOfExample(example);
+        const verdicts = claim.parts.map((part) => {
+          const { holds, because } = part.judge(context);
+          return { holds: typeof holds === 'boolean' ? holds !== part.denied : holds, because };
+        });
+        for (const { holds, because } of verdicts) {
+          expect(holds, because).toBe(example.holds);
+          expect(because).toMatch(/^[^.].*[^.]$/);
+        }
+        if (example.because) {
+          expect(verdicts.map(({ because }) => because)).toEqual([example.because]);
+        }
+      });
+    }
+  });
+}

@@ -1,0 +1,37 @@
+import {
+  isFenFault,
+  isMoveFault,
+  type PlayedMove,
+  type Position,
+  parseFen,
+  playMove,
+} from '../../chess/index.ts';
+import type { ClaimContext, ClaimExample } from './define-claim.ts';
+
+/** What the claim of an example is judged by. */
+export function contextOfExample(example: ClaimExample): ClaimContext {
+  let position = positionOf(example.fen);
+  const played: PlayedMove[] = [];
+  for (const san of example.moves ?? []) {
+    const move = playMove(position, san);
+    if (isMoveFault(move)) throw new Error(`${san}: ${move.reason}`);
+    played.push(move);
+    position = move.after;
+  }
+  return {
+    position,
+    side: example.side ?? 'white',
+    covered: example.covered ?? [],
+    played: () => played,
+    labelled(name) {
+      const fen = example.labels?.[name];
+      return fen === undefined ? undefined : positionOf(fen);
+    },
+  };
+}
+
+function positionOf(fen: string): Position {
+  const position = parseFen(fen);
+  if (isFenFault(position)) throw new Error(`${fen}: ${position.reason}`);
+  return position;
+}

@@ -1,0 +1,5 @@
+export type { ClaimFault } from './argument-reader.ts';
+export { claimKinds } from './claim-kinds.ts';
+export type { ClaimContext, ClaimExample, ClaimKind, Verdict } from './define-claim.ts';
+export { judgeClaim, type Refutation } from './judge-claim.ts';
+export { type Claim, type ClaimPart, isClaimFault, parseClaim } from './parse-claim.ts';

@@ -1,0 +1,117 @@
+import {
+  type Color,
+  colors,
+  otherColor,
+  type Position,
+  readBoard,
+  relativeRank,
+  type Square,
+  sideName,
+} from '../../chess/index.ts';
+import { defineClaim, empty, no, type Verdict, yes } from './define-claim.ts';
+import { filesNamed, pawnsOn, verb } from './english.ts';
+import { filesBeside, isAhead, pawnAttackers, pawnsOnFiles } from './pawns.ts';
+
+export const outpost = defineClaim({
+  name: 'outpost',
+  usage: ['outpost e5', 'outpost e5 white'],
+  definition: `
+A square on a side's fourth to seventh rank (for Black the fifth to second, from White's side) that
+a pawn of that side defends, and that no enemy pawn attacks or could come to attack by going
+straight on: on the files beside it no enemy pawn stands further on, even one that is blocked now.
+That an enemy pawn might change files by a capture is left out of account. Whose square it is, the
+side given says; else the piece that stands on it; else it may be either side's.
+`,
+  source:
+    'Wikipedia, “Outpost (chess)”: fourth to seventh rank; The Oxford Companion to Chess asks for the fifth to seventh',
+  examples: [
+    {
+      fen: 'r2q1rk1/pp3ppp/3p4/3Np3/4P3/8/PPP2PPP/R2Q1RK1 w - - 0 1',
+      claim: 'outpost d5',
+      holds: true,
+      because:
+        'the white pawn on e4 defends it, and no black pawn can attack it from the c- or e-file',
+    },
+    {
+      fen: 'r2q1rk1/ppp2ppp/3p4/3Np3/4P3/8/PPP2PPP/R2Q1RK1 w - - 0 1',
+      claim: 'outpost d5',
+      holds: false,
+      because: 'the black pawn on c7 can attack it',
+    },
+    {
+      fen: 'r2q1rk1/pp3ppp/3p4/3Np3/8/8/PPP2PPP/R2Q1RK1 w - - 0 1',
+      claim: 'outpost d5',
+      holds: false,
+      because: 'no white pawn defends it',
+      note: 'A hole in the enemy camp, but no outpost without a pawn behind it.',
+    },
+    {
+      fen: '3r2k1/pp3ppp/3p4/2pNp3/4P3/8/PPP2PPP/3R2K1 w - - 0 1',
+      claim: 'outpost d5',
+      holds: true,
+      note: 'The pawn on c5 has already passed the point from which it could attack d5.',
+    },
+    {
+      fen: '6k1/8/8/8/2p5/8/8/6K1 w - - 0 1',
+      claim: 'outpost d3',
+      holds: true,
+      because:
+        'the black pawn on c4 defends it, and no white pawn can attack it from the c- or e-file',
+      note: "An empty square: here it is Black's.",
+    },
+    {
+      fen: '6k1/8/8/1P6/8/8/8/6K1 w - - 0 1',
+      claim: 'outpost a6 white',
+      holds: true,
+      because: 'the white pawn on b5 defends it, and no black pawn can attack it from the b-file',
+    },
+    {
+      fen: '6k1/8/8/8/8/8/1P6/6K1 w - - 0 1',
+      claim: 'outpost c3 white',
+      holds: false,
+      because: "c3 lies on White's third rank, and an outpost on the fourth to seventh",
+    },
+    {
+      fen: '6k1/8/8/4P3/3P4/8/8/6K1 w - - 0 1',
+      claim: 'outpost e5',
+      holds: 'empty',
+      because: 'a pawn stands on e5, and an outpost is a square for a piece',
+    },
+  ],
+  parse: (words) => ({ square: words.square(), color: words.optionalColor() }),
+  judge({ position }, { square, color }) {
+    const piece = readBoard(position).get(square);
+    if (piece?.kind === 'pawn') {
+      return empty(`a pawn stands on ${square}, and an outpost is a square for a piece`);
+    }
+    const owner = color ?? piece?.color;
+    if (owner) return judgeFor(position, square, owner);
+    const verdicts = colors.map((side) => ({ side, ...judgeFor(position, square, side) }));
+    const found = verdicts.find(({ holds }) => holds);
+    if (found) return yes(found.because);
+    return no(verdicts.map(({ side, because }) => `for ${sideName(side)}, ${because}`).join('; '));
+  },
+});
+
+const ordinals = ['', 'first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth'];
+
+function judgeFor(position: Position, square: Square, color: Color): Verdict {
+  const board = readBoard(position);
+  const rank = relativeRank(square, color);
+  if (rank < 4 || rank > 7) {
+    return no(
+      `${square} lies on ${sideName(color)}'s ${ordinals[rank]} rank, and an outpost on the fourth to seventh`,
+    );
+  }
+  const enemy = otherColor(color);
+  const defenders = pawnAttackers(board, square, color);
+  if (defenders.length === 0) return no(`no ${color} pawn defends it`);
+  const files = filesBeside(square);
+  const attackers = pawnsOnFiles(board, enemy, files).filter((pawn) =>
+    isAhead(pawn, square, color),
+  );
+  if (attackers.length > 0) return no(`${pawnsOn(attackers, enemy)} can attack it`);
+  return yes(
+    `${pawnsOn(defenders, color)} ${verb(defenders.length, 'defends', 'defend')} it, and no ${enemy} pawn can attack it from ${filesNamed(files)}`,
+  );
+}

@@ -1,0 +1,115 @@
+import { nearestName } from '../../diagnostics/index.ts';
+import type { Course } from '../../model/index.ts';
+import { isClaimFault, parseClaim } from '../claims/index.ts';
+import { claimsOf } from '../claims-of.ts';
+import { defineCourseRule } from '../course-rule.ts';
+
+export const claimUnreadable = defineCourseRule({
+  id: 'claim-unreadable',
+  severity: 'error',
+  finds: 'A claim that is not written as one.',
+  documentation: `
+What stands in \`:claim[…]\`, or under \`claim\` in a diagram, is checked on the board, so it must be
+one of the claims that the handbook lists, with the squares, files or sides that it asks for. Claims
+are joined with \`and\`, and each may be denied with \`not\`.
+`,
+  examples: [
+    {
+      title: 'A slip in the name',
+      course: '```moves\n1. e4 {:claim[isolatd e4]}\n```',
+      findings: [
+        {
+          start: '2:15',
+          end: '2:22',
+          message: 'The claim `isolatd e4` cannot be read: there is no claim `isolatd`.',
+          hint: 'Did you mean `isolated`?',
+        },
+      ],
+    },
+    {
+      title: 'A square that is none, in a claim of two lines',
+      course: '```moves\n1. e4 {:claim[open d and\nisolated e9]}\n```',
+      findings: [
+        {
+          start: '2:8',
+          end: '3:13',
+          message: 'The claim `open d and isolated e9` cannot be read: `e9` is no square.',
+          hint: 'Write it like `isolated d5`.',
+        },
+      ],
+    },
+    {
+      title: 'Words that are left over, in a diagram',
+      course: '```diagram after="1. e4"\nclaim:\n  - "not open e or open d"\n```',
+      findings: [
+        {
+          start: '3:17',
+          end: '3:19',
+          message:
+            'The claim `not open e or open d` cannot be read: nothing more is expected behind `e`, and `or` stands there.',
+          hint: 'Write it like `open e`.',
+        },
+      ],
+    },
+    {
+      title: 'A comma in the place of `and`',
+      course: '```moves\n1. e4 {:claim[open d, open e]}\n```',
+      findings: [
+        {
+          start: '2:20',
+          message:
+            'The claim `open d, open e` cannot be read: claims are joined with `and`, not with a comma.',
+        },
+      ],
+    },
+    {
+      title: 'A position that nobody has named',
+      course: '```moves\n1. e4 {:here[main]} e5 {:claim[material 0 since mian]}\n```',
+      findings: [
+        {
+          start: '2:49',
+          end: '2:53',
+          message: 'No position of the course is named `mian`.',
+          hint: 'Did you mean `main`?',
+        },
+      ],
+    },
+    {
+      title: 'Claims that can be read, true or not',
+      course: '```moves\n1. e4 {:claim[open e and not isolated e4 and chain c3 d4 e5]}\n```',
+      findings: [],
+    },
+  ],
+  *find(course) {
+    for (const { statement, placeOf } of claimsOf(course)) {
+      const claim = parseClaim(statement.argument);
+      if (isClaimFault(claim)) {
+        const { reason, offset, length, hint } = claim;
+        yield {
+          place: placeOf(offset, length),
+          message: `The claim \`${statement.argument}\` cannot be read: ${reason}.`,
+          ...(hint === undefined ? {} : { hint }),
+        };
+        continue;
+      }
+      for (const { labels } of claim.parts) {
+        for (const { text, offset } of labels) {
+          // Where a name could not be placed, its own place has a finding.
+          if (course.labels[text] || course.unplacedLabels.includes(text)) continue;
+          yield {
+            place: placeOf(offset, text.length),
+            message: `No position of the course is named \`${text}\`.`,
+            hint: labelHint(text, course),
+          };
+        }
+      }
+    }
+  },
+});
+
+function labelHint(name: string, course: Course): string {
+  const near = nearestName(name, Object.keys(course.labels));
+  return near
+    ? `Did you mean \`${near}\`?`
+    : `Name one with \`:here[${name}]\` in a comment behind its move.`;
+}
