@@ -1,6 +1,8 @@
 import { type Diagnostic, makeDiagnostic, sortDiagnostics } from '../diagnostics/index.ts';
 import type { Course } from '../model/index.ts';
+import { applyAllowances, findAllowances } from './allowances.ts';
 import { type CheckedCourse, sealCourse } from './checked-course.ts';
+import { allowUnused, describeUnused } from './rules/allow-unused.ts';
 import { rules } from './rules.ts';
 
 export interface CheckResult {
@@ -12,15 +14,27 @@ export interface CheckResult {
 
 /** Runs all rules over a course, each with the severity that the course gives it. */
 export function checkCourse(course: Course): CheckResult {
-  const diagnostics: Diagnostic[] = [];
+  const found: Diagnostic[] = [];
   for (const rule of rules) {
     const setting = rule.always ? undefined : course.settings.rules[rule.id];
     if (setting === 'off') continue;
     for (const finding of rule.find(course)) {
-      diagnostics.push(makeDiagnostic(rule, setting ?? rule.severity, finding));
+      found.push(makeDiagnostic(rule, setting ?? rule.severity, finding));
     }
   }
-  const sorted = sortDiagnostics(diagnostics);
+  const allowances = findAllowances(course);
+  const always = new Set(rules.filter((rule) => rule.always).map(({ id }) => id));
+  const { told, unused } = applyAllowances(
+    found,
+    allowances.filter(({ rule }) => !always.has(rule)),
+  );
+  const useless = [...unused, ...allowances.filter(({ rule }) => always.has(rule))];
+  const sorted = sortDiagnostics([
+    ...told,
+    ...useless.map((allowance) =>
+      makeDiagnostic(allowUnused, allowUnused.severity, describeUnused(allowance, rules)),
+    ),
+  ]);
   return sorted.some(({ severity }) => severity === 'error')
     ? { diagnostics: sorted }
     : { diagnostics: sorted, checked: sealCourse(course) };

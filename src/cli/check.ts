@@ -1,10 +1,19 @@
 import { readFile, rename, writeFile } from 'node:fs/promises';
 import path from 'node:path';
-import { applyFixes, type Diagnostic, type Fix, reportJson } from '../diagnostics/index.ts';
+import { rules } from '../check/index.ts';
+import {
+  applyFixes,
+  type Diagnostic,
+  type Fix,
+  reportGithub,
+  reportJson,
+  reportSarif,
+} from '../diagnostics/index.ts';
 import { count, exitCodes, printFindings } from './console.ts';
 import { loadCourse } from './load-course.ts';
+import { packageVersion } from './package-version.ts';
 
-export const checkFormats = ['text', 'json'] as const;
+export const checkFormats = ['text', 'json', 'sarif', 'github'] as const;
 
 export interface CheckOptions {
   readonly format: (typeof checkFormats)[number];
@@ -19,7 +28,7 @@ export async function check(folder: string, { format, fix }: CheckOptions): Prom
     mended = await mend(folder, loaded.diagnostics);
     if (mended > 0) loaded = await loadCourse(folder);
   }
-  if (format === 'json') process.stdout.write(reportJson(loaded.diagnostics));
+  if (format !== 'text') process.stdout.write(report(format, loaded.diagnostics, folder));
   else {
     if (fix) process.stdout.write(`${count(mended, 'repair')} made.\n`);
     printFindings(loaded, process.stdout);
@@ -32,6 +41,21 @@ export async function check(folder: string, { format, fix }: CheckOptions): Prom
     }
   }
   return loaded.checked ? exitCodes.clean : exitCodes.findings;
+}
+
+function report(
+  format: Exclude<CheckOptions['format'], 'text'>,
+  diagnostics: readonly Diagnostic[],
+  folder: string,
+): string {
+  switch (format) {
+    case 'json':
+      return reportJson(diagnostics);
+    case 'sarif':
+      return reportSarif(diagnostics, { version: packageVersion(), rules });
+    case 'github':
+      return reportGithub(diagnostics, folder.replace(/^\.\/?|\/$/g, '').replaceAll('\\', '/'));
+  }
 }
 
 /** Makes the safe repairs in the author's files and returns how many they were. */

@@ -6,7 +6,7 @@ export const exitCodes = { clean: 0, findings: 1, failed: 2 } as const;
 
 /** Whether a stream takes colours: a terminal, unless NO_COLOR or FORCE_COLOR say otherwise. */
 export function takesColor(stream: NodeJS.WriteStream): boolean {
-  return stream.isTTY ? stream.hasColors() : process.env['FORCE_COLOR'] !== undefined;
+  return stream.isTTY ? stream.hasColors() : process.env.FORCE_COLOR !== undefined;
 }
 
 /** Prints the findings of a course, if it has any, with their source lines. */

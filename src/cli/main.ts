@@ -1,18 +1,14 @@
 #!/usr/bin/env node
-import { readFileSync } from 'node:fs';
 import { Command, InvalidArgumentError, Option } from 'commander';
 import { NoCourseError } from '../read/index.ts';
 import { type BuildOptions, build } from './build.ts';
 import { type CheckOptions, check, checkFormats } from './check.ts';
 import { exitCodes } from './console.ts';
-
-const { version, bugs } = JSON.parse(
-  readFileSync(new URL('../../package.json', import.meta.url), 'utf8'),
-) as { version: string; bugs?: { url: string } };
+import { packageVersion } from './package-version.ts';
 
 const program = new Command('linewright')
   .description('Proves an opening course and publishes it as a site.')
-  .version(version)
+  .version(packageVersion())
   .showHelpAfterError('(linewright --help lists the commands)')
   .exitOverride();
 
@@ -94,9 +90,8 @@ function explain(error: unknown): number {
     const hint = 'hint' in error ? ` ${sentence(String(error.hint))}` : '';
     process.stderr.write(`${sentence(error.message)}${hint}\n`);
   } else {
-    const where = bugs ? ` Please report it at ${bugs.url}.` : '';
     const stack = error instanceof Error ? error.stack : String(error);
-    process.stderr.write(`This is a fault in Linewright, not in your course.${where}\n${stack}\n`);
+    process.stderr.write(`This is a fault in Linewright, not in your course.\n${stack}\n`);
   }
   return exitCodes.failed;
 }

@@ -11,6 +11,8 @@ export { severities } from './diagnostic.ts';
 export { createLocator, lineStarts } from './locate.ts';
 export { nearestName } from './nearest-name.ts';
 export type { Place, Point, Range } from './place.ts';
+export { reportGithub } from './report-github.ts';
 export { reportJson } from './report-json.ts';
+export { reportSarif } from './report-sarif.ts';
 export { reportText } from './report-text.ts';
 export { sortDiagnostics } from './sort-diagnostics.ts';

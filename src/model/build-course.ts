@@ -166,7 +166,8 @@ export function buildCourse(draft: CourseDraft): Course {
     at: NodeRef | undefined,
     place: Place,
   ): void {
-    if (!node) return;
+    // Speaks to the check, of its line, not of a position.
+    if (!node || directive.name === 'allow') return;
     if (at) directive.at = at;
     const { name, argument } = directive;
     switch (name) {
@@ -258,7 +259,7 @@ export function buildCourse(draft: CourseDraft): Course {
         resolveProseMoves(node, index);
         shown = node.moves.at(-1)?.target ?? shown;
       } else if (node.type === 'courseDirective') {
-        if (shown) say(node, nodeAt(shown), shown, placeOf(node));
+        if (shown || node.name === 'allow') say(node, shown && nodeAt(shown), shown, placeOf(node));
         else {
           report(
             placeOf(node),

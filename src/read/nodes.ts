@@ -29,6 +29,7 @@ export const directiveNames = [
   'later',
   'end',
   'option',
+  'allow',
 ] as const;
 export type DirectiveName = (typeof directiveNames)[number];
 

@@ -122,6 +122,13 @@ function argumentProblem(name: DirectiveName, argument: string) {
             hint: 'Write what is claimed, such as `:claim[isolated d5]`.',
           }
         : undefined;
+    case 'allow':
+      return /^[a-z-]+ \S/.test(argument)
+        ? undefined
+        : {
+            message: '`:allow[…]` needs the id of a rule and a reason.',
+            hint: 'Write `:allow[rule-id the reason]` on the line of the finding.',
+          };
     case 'end':
     case 'option':
       return argument === ''

@@ -1,0 +1,34 @@
+import type { Diagnostic } from './diagnostic.ts';
+
+/**
+ * The findings as workflow commands, one a line, which continuous integration shows beside the
+ * changed lines: `::error file=…,line=…,col=…,endLine=…,endColumn=…,title=…::message`.
+ * `root` is the course folder as seen from the repository, so that the paths lead to its files.
+ */
+export function reportGithub(diagnostics: readonly Diagnostic[], root = ''): string {
+  return diagnostics
+    .map(({ severity, rule, place, message, hint }) => {
+      const properties = {
+        file: root === '' ? place.file : `${root}/${place.file}`,
+        line: place.start.line,
+        col: place.start.column,
+        endLine: place.end.line,
+        endColumn: place.end.column,
+        title: rule,
+      };
+      const list = Object.entries(properties)
+        .map(([name, value]) => `${name}=${escapeProperty(String(value))}`)
+        .join(',');
+      const text = hint === undefined ? message : `${message}\n${hint}`;
+      return `::${severity} ${list}::${escapeData(text)}\n`;
+    })
+    .join('');
+}
+
+function escapeData(text: string): string {
+  return text.replaceAll('%', '%25').replaceAll('\r', '%0D').replaceAll('\n', '%0A');
+}
+
+function escapeProperty(text: string): string {
+  return escapeData(text).replaceAll(':', '%3A').replaceAll(',', '%2C');
+}
