@@ -3,7 +3,11 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     include: ['src/**/*.test.ts', 'tests/**/*.test.ts'],
-    globalSetup: ['tests/setup/tools.ts', 'tests/setup/package-build.ts'],
+    globalSetup: [
+      'tests/setup/tools.ts',
+      'tests/setup/package-build.ts',
+      'tests/setup/run-folder.ts',
+    ],
     reporters: ['default', './tests/setup/closing-line.ts'],
     // Browsers and Astro builds share two cores with the rest.
     testTimeout: 120_000,

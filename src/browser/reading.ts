@@ -1,6 +1,8 @@
+import { hashOf, noteAddress, pushAddress } from './address.ts';
 import type { BoardWish, CourseBoard } from './board-element.ts';
 import { wishEvent } from './board-element.ts';
 import { followReading, spotOfHash, spotOfLink } from './follow.ts';
+import { createHold } from './hold.ts';
 import { listenForKeys, type Step } from './keys.ts';
 import { beside, endOfLine, readSpots, type Spot, startOfBlock } from './spots.ts';
 import { caption, describe, numbered, spoken, type Words } from './words.ts';
@@ -12,8 +14,7 @@ export function startReading(board: CourseBoard, article: HTMLElement): void {
   const [first] = spots.values();
   if (first === undefined) return;
   let current: Spot | undefined;
-  /** What the reader touched: while it is in sight, the board does not follow the text. */
-  let held: Element | undefined;
+  const hold = createHold();
   /** Ways that were stepped back from, so that a step on takes them again. */
   const cameFrom = new Map<Spot, Spot>();
 
@@ -30,7 +31,7 @@ export function startReading(board: CourseBoard, article: HTMLElement): void {
       arrows: spot.arrows,
       lastMove: spot.move,
       turn: spot.move?.color === 'white' || startsWithBlack(spot) ? 'black' : 'white',
-      caption: { text: caption(spot, words), href: `#${encodeURIComponent(spot.element.id)}` },
+      caption: { text: caption(spot, words), href: hashOf(spot.element.id) },
       description: describe(spot.placement, words),
       choices: spot.children.map(numbered),
       canGoBack: spot.parent !== undefined,
@@ -41,7 +42,7 @@ export function startReading(board: CourseBoard, article: HTMLElement): void {
 
   /** The reader asked for this position. */
   function touch(spot: Spot, by: Element): void {
-    held = by;
+    hold.take(by);
     show(spot);
     board.say(spoken(spot, words));
   }
@@ -52,7 +53,7 @@ export function startReading(board: CourseBoard, article: HTMLElement): void {
     if (current?.parent === spot) cameFrom.set(spot, current);
     touch(spot, spot.element);
     if (hadFocus !== null && spot.move !== undefined) spot.element.focus({ preventScroll: true });
-    bringIntoSight(spot.element);
+    spot.element.scrollIntoView({ block: 'nearest' });
     noteAddress(spot.element.id);
     return true;
   }
@@ -91,29 +92,45 @@ export function startReading(board: CourseBoard, article: HTMLElement): void {
     cameFrom.clear();
     touch(spot, link);
     if (link === spot.element) noteAddress(spot.element.id);
-    else history.pushState(null, '', `#${encodeURIComponent(spot.element.id)}`);
+    else pushAddress(spot.element.id);
   });
 
-  function showAddress(): void {
+  /** @returns the element of the position that the address names. */
+  function showAddress(): HTMLElement | undefined {
     const spot = spotOfHash(location.hash, spots);
-    if (spot !== undefined) touch(spot, spot.element);
-    else held = undefined;
+    if (spot === undefined) hold.release();
+    else touch(spot, spot.element);
+    return spot?.element;
   }
   addEventListener('popstate', showAddress);
 
+  keepRoomAbove(board);
   show(first);
-  showAddress();
+  const addressed = showAddress();
+  // The browser scrolled there before the board had its place above the text.
+  if (addressed !== undefined && isFreshVisit()) {
+    const reach = () => {
+      if (current?.element === addressed) addressed.scrollIntoView({ block: 'nearest' });
+    };
+    reach();
+    addEventListener('load', () => requestAnimationFrame(reach), { once: true });
+  }
   followReading(
     article,
     spots,
     () => coveredBy(board),
     (spot) => {
-      if (held !== undefined && isInSight(held, coveredBy(board))) return;
-      held = undefined;
+      if (hold.holds(coveredBy(board))) return;
+      hold.release();
       show(spot);
     },
   );
-  keepRoomAbove(board);
+}
+
+/** After a reload, or on the way back, the browser restores where one read. */
+function isFreshVisit(): boolean {
+  const [visit] = performance.getEntriesByType('navigation');
+  return !(visit instanceof PerformanceNavigationTiming) || visit.type === 'navigate';
 }
 
 function startsWithBlack({ move, children }: Spot): boolean {
@@ -127,24 +144,6 @@ function glideBetween(before: Spot | undefined, spot: Spot) {
   return before.parent === spot && before.move
     ? { from: before.move.to, to: before.move.from }
     : undefined;
-}
-
-let noting: ReturnType<typeof setTimeout> | undefined;
-
-/** Keeps the address in step without filling the history; late, since browsers limit the rate. */
-function noteAddress(id: string): void {
-  clearTimeout(noting);
-  noting = setTimeout(() => history.replaceState(null, '', `#${encodeURIComponent(id)}`), 200);
-}
-
-function bringIntoSight(element: HTMLElement): void {
-  const calm = matchMedia('(prefers-reduced-motion: reduce)').matches;
-  element.scrollIntoView({ block: 'nearest', behavior: calm ? 'auto' : 'smooth' });
-}
-
-function isInSight(element: Element, covered: number): boolean {
-  const { top, bottom } = element.getBoundingClientRect();
-  return bottom > covered && top < innerHeight;
 }
 
 /** How much of the window's top the board covers: nothing where it stands beside the text. */
@@ -163,5 +162,6 @@ function keepRoomAbove(board: HTMLElement): void {
     const above = width >= document.documentElement.clientWidth - 1;
     document.documentElement.style.scrollPaddingTop = above ? `${Math.ceil(height) + 12}px` : '';
   };
+  set();
   new ResizeObserver(set).observe(stand);
 }

@@ -1,0 +1,131 @@
+/** What the browser tests share: the example course, built once a run, a server, a Chromium. */
+import { spawn } from 'node:child_process';
+import { mkdir, readFile, stat } from 'node:fs/promises';
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import path from 'node:path';
+import { setTimeout as wait } from 'node:timers/promises';
+import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import sirv from 'sirv';
+import { inject } from 'vitest';
+import { findChromium } from '../setup/find-chromium.ts';
+
+/** Nothing but the pages under test: no updates, no syncing, no first-run pages. */
+const launchArguments = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+export function launchBrowser(): Promise<Browser> {
+  const executablePath = findChromium();
+  if (executablePath === undefined) throw new Error('no Chromium was found');
+  return chromium.launch({ executablePath, args: launchArguments });
+}
+
+/** Windows that readers have. */
+export const windows = {
+  wide: { width: 1440, height: 900 },
+  tablet: { width: 768, height: 1024 },
+  phone: { width: 360, height: 740 },
+} as const;
+
+/** What must not happen on any page: requests to others, refused parts, errors, bad answers. */
+export interface Faults {
+  readonly list: readonly string[];
+}
+
+/** A page in a context of its own, and the faults that it runs into. */
+export async function openPage(
+  browser: Browser,
+  options: BrowserContextOptions = {},
+): Promise<{ page: Page; faults: Faults }> {
+  const context = await browser.newContext({ viewport: windows.wide, ...options });
+  const page = await context.newPage();
+  const list: string[] = [];
+  page.on('console', (message) => {
+    if (message.type() === 'error' || message.type() === 'warning') list.push(message.text());
+  });
+  page.on('pageerror', (error) => list.push(String(error)));
+  page.on('request', (request) => {
+    const { protocol, hostname } = new URL(request.url());
+    const own = hostname === '127.0.0.1' || protocol === 'file:' || protocol === 'data:';
+    if (!own) list.push(`asked another host: ${request.url()}`);
+  });
+  page.on('response', (response) => {
+    if (response.status() >= 400) list.push(`${response.status()}: ${response.url()}`);
+  });
+  return { page, faults: { list } };
+}
+
+/** Serves a folder below a path such as `/my/course/`. Missing files get the site's own page. */
+export async function serveFolder(
+  folder: string,
+  base = '/',
+): Promise<{ address: string; close: () => void }> {
+  const files = sirv(folder, { dev: true });
+  const server = createServer((request, response) => {
+    const missing = async () => {
+      const page = await readFile(path.join(folder, '404.html')).catch(() => 'missing');
+      response.writeHead(404, { 'content-type': 'text/html; charset=utf-8' });
+      response.end(page);
+    };
+    if (!request.url?.startsWith(base)) return void missing();
+    request.url = `/${request.url.slice(base.length)}`;
+    files(request, response, () => void missing());
+  });
+  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
+  const { port } = server.address() as AddressInfo;
+  return {
+    address: `http://127.0.0.1:${port}${base}`,
+    close: () => {
+      server.closeAllConnections();
+      server.close();
+    },
+  };
+}
+
+/** The path that the shared site is built for and served below. */
+export const demoBase = '/club/tarrasch/';
+
+/** The folder of the example course's site. The first test file of a run builds it. */
+export async function demoSite(): Promise<string> {
+  const run = inject('runFolder');
+  const out = path.join(run, 'demo-site');
+  const first = await mkdir(path.join(run, 'demo-site.lock')).then(
+    () => true,
+    () => false,
+  );
+  if (first) {
+    await linewright(['build', 'demo-course', '--out', out, '--base', demoBase]);
+    return out;
+  }
+  const done = path.join(out, 'linewright.json');
+  for (let tries = 0; tries < 600; tries++) {
+    if (await stat(done).catch(() => undefined)) return out;
+    await wait(200);
+  }
+  throw new Error('another test file was to build the example course, and has not');
+}
+
+/** Runs the built program. @throws with all it said, unless it ends well. */
+export async function linewright(args: readonly string[]): Promise<string> {
+  const child = spawn(process.execPath, ['dist/cli/main.js', ...args], { stdio: 'pipe' });
+  let said = '';
+  child.stdout.on('data', (chunk) => {
+    said += chunk;
+  });
+  child.stderr.on('data', (chunk) => {
+    said += chunk;
+  });
+  const code = await new Promise((resolve, reject) => {
+    child.on('error', reject);
+    child.on('close', resolve);
+  });
+  if (code !== 0) throw new Error(`linewright ${args.join(' ')} ended with ${code}:\n${said}`);
+  return said;
+}
