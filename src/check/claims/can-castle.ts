@@ -8,8 +8,8 @@ export const canCastle = defineClaim({
   definition: `
 The side may castle to that wing at once, or could if it were its move: it still has the right,
 nothing stands between king and rook, the king is not in check and neither crosses nor reaches an
-attacked square. Where castling is only prevented for the moment, the claim is false, and so is
-\`lost-castling\`.
+attacked square. Where castling is only prevented for the moment, the claim is false; that the side
+keeps the right is \`not lost-castling\`.
 `,
   source: 'FIDE Laws of Chess, 3.8',
   examples: [
@@ -51,6 +51,8 @@ attacked square. Where castling is only prevented for the moment, the claim is f
     }
     const turn = sideToMove(position) === color ? position : passMove(position);
     const played = playMove(turn, sanOf(wing));
-    return isMoveFault(played) ? no(played.reason) : yes(`${side} may play ${played.san}`);
+    return isMoveFault(played)
+      ? no(played.reason, `not lost-castling ${color} ${wing}`)
+      : yes(`${side} may play ${played.san}`);
   },
 });

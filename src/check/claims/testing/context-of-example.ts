@@ -5,8 +5,8 @@ import {
   type Position,
   parseFen,
   playMove,
-} from '../../chess/index.ts';
-import type { ClaimContext, ClaimExample } from './define-claim.ts';
+} from '../../../chess/index.ts';
+import type { ClaimContext, ClaimExample } from '../define-claim.ts';
 
 /** What the claim of an example is judged by. */
 export function contextOfExample(example: ClaimExample): ClaimContext {

@@ -1,0 +1,126 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { claimKinds } from './claim-kinds.ts';
+import { isClaimFault, parseClaim } from './parse-claim.ts';
+
+function parts(text: string) {
+  const claim = parseClaim(text);
+  if (isClaimFault(claim)) throw new Error(claim.reason);
+  return claim.parts;
+}
+
+function fault(text: string) {
+  const claim = parseClaim(text);
+  if (!isClaimFault(claim)) throw new Error(`${text} was read`);
+  return claim;
+}
+
+test('joined and denied claims know where they stand', () => {
+  const text = 'not pinned f3 and  loose e4 and mate in 2';
+  expect(parts(text).map(({ text, denied, kind }) => ({ text, denied, name: kind.name }))).toEqual([
+    { text: 'not pinned f3', denied: true, name: 'pinned' },
+    { text: 'loose e4', denied: false, name: 'loose' },
+    { text: 'mate in 2', denied: false, name: 'mate in' },
+  ]);
+  expect(parts(text).map(({ offset, length }) => text.slice(offset, offset + length))).toEqual([
+    'not pinned f3',
+    'loose e4',
+    'mate in 2',
+  ]);
+});
+
+test('the names of positions are known', () => {
+  expect(parts('check and material +1 since main').flatMap(({ labels }) => labels)).toEqual([
+    { text: 'main', offset: 28 },
+  ]);
+});
+
+test.each([
+  ['material +1', 'material 1'],
+  ['material -1', 'material \u22121'],
+  ['clear a2-g8', 'clear a2\u2013g8'],
+])('%s may be written %s', (_, text) => {
+  expect(parts(text)).toHaveLength(1);
+});
+
+describe('what cannot be read has a reason and a place', () => {
+  test.each([
+    ['isolated', 'the square of a pawn is missing', '', 'Write it like `isolated d5`.'],
+    ['isolated d9', '`d9` is no square', 'd9', 'Write it like `isolated d5`.'],
+    [
+      'isolated d5 e5',
+      'nothing more is expected behind `d5`, and `e5` stands there',
+      'e5',
+      undefined,
+    ],
+    [
+      'check now',
+      'nothing more is expected behind the name, and `now` stands there',
+      'now',
+      undefined,
+    ],
+    ['pined f3', 'there is no claim `pined`', 'pined', 'Did you mean `pinned`?'],
+    [
+      'half_open e white',
+      'there is no claim `half_open`',
+      'half_open',
+      'Did you mean `half-open`?',
+    ],
+    ['pinned f3 on d1', '`on` stands where `to` is expected', 'on', undefined],
+    ['half-open e', 'a side, `white` or `black` is missing', '', undefined],
+    ['half-open e White', '`White` is no side: write `white` or `black`', 'White', undefined],
+    ['open ee', '`ee` is no file', 'ee', undefined],
+    ['material one', '`one` is no whole number of pawns, such as `+1` or `-3`', 'one', undefined],
+    ['mate in 0', '`0` is no whole number from 1 on', '0', undefined],
+    ['legal Nz9', '`Nz9` is not written as a move', 'Nz9', undefined],
+    ['clear a2-b4', 'a2 and b4 share no rank, file or diagonal', 'a2-b4', undefined],
+    ['clear a2-b3', 'no square lies between a2 and b3', 'a2-b3', undefined],
+    [
+      'can-castle white left',
+      '`left` stands where `king` or `queen` is expected',
+      'left',
+      undefined,
+    ],
+    ['open d, open e', 'claims are joined with `and`, not with a comma', 'd,', undefined],
+    ['open d and', 'a claim is missing behind the last `and`', '', undefined],
+    ['and open d', 'a claim is missing before this `and`', 'and', undefined],
+    ['open d and not', 'a claim is missing behind `not`', '', undefined],
+    ['', 'nothing is claimed', '', undefined],
+  ])('%s', (text, reason, at, hint) => {
+    const found = fault(text);
+    expect(found.reason).toBe(reason);
+    expect(text.slice(found.offset, found.offset + found.length)).toBe(at);
+    if (hint !== undefined) expect(found.hint).toBe(hint);
+  });
+
+  test('a name that resembles none lists them all', () => {
+    expect(fault('zugzwang').hint).toContain('isolated, doubled');
+  });
+});
+
+test('any text is read or has a fault within it', () => {
+  const word = fc.oneof(
+    fc.constantFrom(
+      ...claimKinds.flatMap(({ name }) => name.split(' ')),
+      'and',
+      'not',
+      'since',
+      'to',
+    ),
+    fc.constantFrom('e4', 'a1-h8', 'Nf3', 'white', 'e', '+1', '3', 'O-O'),
+    fc.string({ maxLength: 6 }),
+  );
+  fc.assert(
+    fc.property(fc.array(word, { maxLength: 8 }), (words) => {
+      const text = words.join(' ');
+      const claim = parseClaim(text);
+      if (!isClaimFault(claim)) {
+        expect(claim.parts.length).toBeGreaterThan(0);
+        return;
+      }
+      expect(claim.reason).not.toBe('');
+      expect(claim.offset + claim.length).toBeLessThanOrEqual(text.length);
+    }),
+    { numRuns: 2000 },
+  );
+});
