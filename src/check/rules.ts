@@ -1,5 +1,6 @@
 import type { CourseRule } from './course-rule.ts';
 import { adviceConflict } from './rules/advice-conflict.ts';
+import { allowUnused } from './rules/allow-unused.ts';
 import { assessmentConflict } from './rules/assessment-conflict.ts';
 import { chapterUnreadable } from './rules/chapter-unreadable.ts';
 import { claimFalse } from './rules/claim-false.ts';
@@ -50,4 +51,5 @@ export const rules: readonly CourseRule[] = [
   gameIllegal,
   gameResult,
   patternNotThere,
+  allowUnused,
 ];
