@@ -1,4 +1,4 @@
-import { randomFrom } from '../../../../tests/chess/random.ts';
+import fc from 'fast-check';
 import {
   initialPosition,
   isMoveFault,
@@ -7,17 +7,18 @@ import {
   playMove,
 } from '../../../chess/index.ts';
 
-/** The position after so many moves chosen at random from a seed; earlier where a game ends. */
-export function randomPosition(seed: number, length: number): Position {
-  const random = randomFrom(seed);
-  let at = initialPosition;
-  for (let count = 0; count < length; count++) {
-    const moves = legalMoves(at);
-    const san = moves[Math.floor(random() * moves.length)];
-    if (san === undefined) break;
-    const played = playMove(at, san);
-    if (isMoveFault(played)) throw new Error(played.reason);
-    at = played.after;
-  }
-  return at;
+/** Positions that games of random moves reach, up to so many moves of both sides. */
+export function randomPosition(longest: number): fc.Arbitrary<Position> {
+  return fc.array(fc.nat(), { maxLength: longest, size: 'max' }).map((choices) => {
+    let at = initialPosition;
+    for (const choice of choices) {
+      const moves = legalMoves(at);
+      const san = moves[choice % moves.length];
+      if (san === undefined) break;
+      const played = playMove(at, san);
+      if (isMoveFault(played)) throw new Error(played.reason);
+      at = played.after;
+    }
+    return at;
+  });
 }
