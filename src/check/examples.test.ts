@@ -1,10 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import type { Example } from '../diagnostics/index.ts';
-import { applyFixes } from '../diagnostics/index.ts';
-import { buildCourse } from '../model/index.ts';
-import { readCourse, type SourceFile } from '../read/index.ts';
-import { checkCourse } from './check-course.ts';
+import { applyFixes, type Diagnostic } from '../diagnostics/index.ts';
 import { rules } from './rules.ts';
+import { exampleChapter, filesOfExample, runExample } from './run-example.ts';
 
 // One harness for all rules: their documented examples are their tests.
 for (const rule of rules) {
@@ -17,9 +14,9 @@ for (const rule of rules) {
 
     for (const example of rule.examples) {
       test(example.title, () => {
-        const files = filesOf(example);
-        const found = findingsOf(files, rule.id);
-        const expected = example.findings.map(({ file = onlyChapter, start, end, ...rest }) => ({
+        const files = filesOfExample(example);
+        const found = runExample(files, rule.id);
+        const expected = example.findings.map(({ file = exampleChapter, start, end, ...rest }) => ({
           rule: rule.id,
           file,
           start,
@@ -27,8 +24,7 @@ for (const rule of rules) {
           ...rest,
         }));
         expect(
-          found.map((finding, index) => {
-            const { end, hint, ...rest } = finding.shown;
+          shown(found).map(({ end, hint, ...rest }, index) => {
             const want = expected[index];
             return {
               ...rest,
@@ -38,52 +34,28 @@ for (const rule of rules) {
           }),
         ).toEqual(expected);
         if (example.fixed === undefined) return;
-        const chapter = files.find(({ path }) => path === onlyChapter);
+        const chapter = files.find(({ path }) => path === exampleChapter);
         const fixed = applyFixes(
           chapter?.text ?? '',
-          found.flatMap(({ fixes }) => fixes),
+          found.flatMap(({ fixes = [] }) => fixes),
         );
         expect(fixed).toBe(example.fixed);
         const again = files.map((file) =>
-          file.path === onlyChapter ? { ...file, text: fixed } : file,
+          file.path === exampleChapter ? { ...file, text: fixed } : file,
         );
-        expect(findingsOf(again, rule.id)).toEqual([]);
+        expect(runExample(again, rule.id)).toEqual([]);
       });
     }
   });
 }
 
-const onlyChapter = 'chapters/1.md';
-
-function filesOf({ course, side = 'white' }: Example): SourceFile[] {
-  const files = typeof course === 'string' ? { [onlyChapter]: course } : course;
-  const settings = { 'course.yaml': `title: Example\nside: ${side}\n`, ...files };
-  return Object.entries(settings).map(([path, text]) => ({ path, text }));
-}
-
-function findingsOf(files: readonly SourceFile[], rule: string) {
-  const settings = files.find(({ path }) => path === 'course.yaml');
-  const draft = readCourse(
-    {
-      ...(settings ? { settings } : {}),
-      chapters: files.filter(({ path }) => path.startsWith('chapters/')),
-      games: files.filter(({ path }) => path.startsWith('games/')),
-      media: files.map(({ path }) => path).filter((path) => path.startsWith('media/')),
-      problems: [],
-    },
-    { frontMatter: 'optional' },
-  );
-  return checkCourse(buildCourse(draft))
-    .diagnostics.filter((diagnostic) => diagnostic.rule === rule)
-    .map(({ place, message, hint, fixes }) => ({
-      fixes: fixes ?? [],
-      shown: {
-        rule,
-        file: place.file,
-        start: `${place.start.line}:${place.start.column}`,
-        end: `${place.end.line}:${place.end.column}`,
-        message,
-        hint,
-      },
-    }));
+function shown(diagnostics: readonly Diagnostic[]) {
+  return diagnostics.map(({ rule, place, message, hint }) => ({
+    rule,
+    file: place.file,
+    start: `${place.start.line}:${place.start.column}`,
+    end: `${place.end.line}:${place.end.column}`,
+    message,
+    hint,
+  }));
 }

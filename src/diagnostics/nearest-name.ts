@@ -1,10 +1,17 @@
 import { distance } from 'fastest-levenshtein';
 
-/** The candidate that `name` is most probably a slip of, if one is near enough to suggest. */
-export function nearestName(name: string, candidates: Iterable<string>): string | undefined {
-  let best: string | undefined;
+/**
+ * The candidate that `name` is most probably a slip of, if one is near enough to suggest: at most
+ * `most` edits away, by default about a third of its letters.
+ */
+export function nearestName(
+  name: string,
+  candidates: Iterable<string>,
   // Two edits are one swapped pair of letters, the most common slip.
-  let least = Math.max(name.length < 4 ? 1 : 2, Math.floor(name.length / 3)) + 1;
+  most = Math.max(name.length < 4 ? 1 : 2, Math.floor(name.length / 3)),
+): string | undefined {
+  let best: string | undefined;
+  let least = most + 1;
   for (const candidate of candidates) {
     const edits = distance(name.toLowerCase(), candidate.toLowerCase());
     if (edits < least) {

@@ -55,12 +55,10 @@ export function readBlock(node: Code, context: BlockContext): BlockDraft | undef
   }
 }
 
-/** Languages of ordinary code whose names lie near ours. */
-const otherLanguages = new Set(['mojo', 'gams', 'make', 'patch']);
-
 function suggestName(node: Code, context: BlockContext): void {
   const lang = node.lang ?? '';
-  const near = lang === '' || otherLanguages.has(lang) ? undefined : nearestName(lang, blockNames);
+  // Short names of other languages lie near ours by chance: `yaml`, `make`.
+  const near = nearestName(lang, blockNames, lang.length < 5 ? 1 : 2);
   if (!near) return;
   const { opening } = readFence(node, context.source);
   context.report({

@@ -9,9 +9,9 @@ export const proseMoveUnknown = defineCourseRule({
   severity: 'error',
   finds: 'A move with a number, in the text, that no block of the chapter has.',
   documentation: `
-A move written as inline code, such as \`7...Be7\`, becomes a link to that move in the nearest earlier
-block of the chapter, variations included; so the text cannot speak of a move that the student
-cannot see. Several moves in one, \`7.Bg2 Be7 8.O-O\`, must follow each other in the block.
+A move written as inline code with its number becomes a link to that move in the nearest earlier block
+of the chapter, variations included; so the text cannot speak of a move that the student cannot see.
+Several moves in one piece of code must follow each other in the block.
 
 Inline code without a move number, such as \`Nf3\`, is left alone.
 `,

@@ -1,0 +1,8 @@
+/** Writes the pages of the handbook that are made from the code: `node scripts/make-handbook-pages.ts`. */
+import { writeFileSync } from 'node:fs';
+import { makeClaimsPage } from './handbook/claims-page.ts';
+import { makeRulesPage } from './handbook/rules-page.ts';
+
+const chapters = new URL('../content/handbook/chapters/', import.meta.url);
+writeFileSync(new URL('07-rules.md', chapters), makeRulesPage());
+writeFileSync(new URL('08-claims.md', chapters), makeClaimsPage());
