@@ -19,7 +19,7 @@ is attacked, not what stands behind it.
       fen: 'rnbqkbnr/pp3ppp/4p3/2pp4/2PP4/2N5/PP2PPPP/R1BQKBNR w KQkq - 0 4',
       claim: 'attacks c5 d4',
       holds: true,
-      because: 'the pawn on c5 reaches the pawn on d4',
+      because: 'the pawn on c5 attacks the pawn on d4',
     },
     {
       fen: 'rnbqkbnr/pp3ppp/4p3/2pp4/2PP4/2N5/PP2PPPP/R1BQKBNR w KQkq - 0 4',
@@ -60,6 +60,6 @@ is attacked, not what stands behind it.
       if (standing?.color === color) {
         return no(`${nameOf(board, to)} is of the same side: ${nameOf(board, from)} defends it`);
       }
-      return yes(`${nameOf(board, from)} reaches ${standing ? nameOf(board, to) : to}`);
+      return yes(`${nameOf(board, from)} attacks ${standing ? nameOf(board, to) : to}`);
     }),
 });

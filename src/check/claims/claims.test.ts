@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { claimKinds } from './claim-kinds.ts';
+import { judgeClaim } from './judge-claim.ts';
 import { isClaimFault, parseClaim } from './parse-claim.ts';
 import { contextOfExample } from './testing/context-of-example.ts';
 
@@ -36,6 +37,12 @@ for (const kind of claimKinds) {
         for (const { holds, because } of verdicts) {
           expect(holds, because).toBe(example.holds);
           expect(because).toMatch(/^[^.].*[^.]$/);
+        }
+        for (const part of claim.parts) {
+          const { instead } = part.judge(context);
+          if (instead === undefined) continue;
+          const truth = parseClaim(instead);
+          expect(isClaimFault(truth) ? truth : judgeClaim(truth, context), instead).toEqual([]);
         }
         if (example.because) {
           expect(verdicts.map(({ because }) => because)).toEqual([example.because]);

@@ -17,7 +17,7 @@ a defence holds when it comes to captures is told by \`en-prise\`.
       fen: 'rnbqkb1r/pp3ppp/4pn2/2pp4/2PP4/2N2N2/PP2PPPP/R1BQKB1R w KQkq - 0 5',
       claim: 'defends f6 d5',
       holds: true,
-      because: 'the knight on f6 reaches the pawn on d5',
+      because: 'the knight on f6 defends the pawn on d5',
     },
     {
       fen: 'rnbqkb1r/pp3ppp/4pn2/2pp4/2PP4/2N2N2/PP2PPPP/R1BQKB1R w KQkq - 0 5',
@@ -56,6 +56,6 @@ a defence holds when it comes to captures is told by \`en-prise\`.
       if (standing && standing.color !== color) {
         return no(`${nameOf(board, to)} is of the other side: ${nameOf(board, from)} attacks it`);
       }
-      return yes(`${nameOf(board, from)} reaches ${standing ? nameOf(board, to) : to}`);
+      return yes(`${nameOf(board, from)} defends ${standing ? nameOf(board, to) : to}`);
     }),
 });

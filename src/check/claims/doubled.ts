@@ -39,7 +39,7 @@ true where either side has them.
       fen: '4k3/pp3ppp/8/2P5/2P5/2P5/P4PPP/4K3 w - - 0 1',
       claim: 'doubled h',
       holds: false,
-      because: 'the h-file has one white pawn, on h2 and one black pawn, on h7',
+      because: 'the h-file has one white pawn, on h2, and one black pawn, on h7',
       note: 'Two pawns on a file must be of one colour.',
     },
   ],
@@ -57,7 +57,7 @@ true where either side has them.
     return verdict(
       found.length > 0,
       `${listed(found.map(({ side, pawns }) => pawnsOn(pawns, side)))} share ${name}`,
-      `${name} has ${sides.map(count).join(' and ')}`,
+      `${name} has ${sides.map(count).join(', and ')}`,
     );
   },
 });
