@@ -1,0 +1,376 @@
+/**
+ * Plants faults in sound courses, one at a time. Each kind says which of its faults change the
+ * truth for sure (`must`): the check has to find those. The others may leave a course that is
+ * sound in another way, such as another good legal move that nobody contradicts.
+ */
+import { legalMoves, type Position, sideToMove } from '../../src/chess/index.ts';
+import type { Place } from '../../src/diagnostics/index.ts';
+import type { MoveNode, MovesBlock } from '../../src/model/index.ts';
+import { type CourseInMemory, textOf } from './course-in-memory.ts';
+
+export interface Fault {
+  readonly file: string;
+  readonly text: string;
+  /** What was planted, for the report of one that slipped through. */
+  readonly note: string;
+  readonly must: boolean;
+}
+
+export interface FaultKind {
+  readonly name: string;
+  /** Why a fault of this kind may go unfound, where that is so in principle. */
+  readonly limit?: string;
+  readonly plant: (course: CourseInMemory) => Iterable<Fault>;
+}
+
+interface Spot {
+  readonly block: MovesBlock;
+  readonly node: MoveNode;
+  readonly parent: MoveNode;
+  readonly before: Position;
+}
+
+function* spots({ course }: CourseInMemory): Generator<Spot> {
+  for (const chapter of course.chapters) {
+    for (const block of chapter.blocks) {
+      if (block.kind !== 'moves') continue;
+      for (const node of block.nodes) {
+        const parent = node.parent === undefined ? undefined : block.nodes[node.parent];
+        const before = parent?.position;
+        if (node.move && node.written && parent && before) yield { block, node, parent, before };
+      }
+    }
+  }
+}
+
+function replace(
+  course: CourseInMemory,
+  place: Pick<Place, 'file' | 'start' | 'end'>,
+  text: string,
+  note: string,
+  must: boolean,
+): Fault {
+  const whole = textOf(course, place.file);
+  const changed = whole.slice(0, place.start.offset) + text + whole.slice(place.end.offset);
+  const line = place.start.line;
+  return { file: place.file, text: changed, note: `${place.file}:${line}: ${note}`, must };
+}
+
+/** Every place where a pattern stands in a chapter. */
+function* matches(course: CourseInMemory, pattern: RegExp) {
+  for (const { path, text } of course.files.chapters) {
+    // Not in examples of source, which are no part of the course.
+    const plain = text.replace(/(`{4,})[\s\S]*?\1/g, (code) => ' '.repeat(code.length));
+    const prose = plain.replace(/``?[^`\n]+``?/g, (code) => ' '.repeat(code.length));
+    for (const match of prose.matchAll(pattern)) {
+      const at = (offset: number) => ({
+        line: text.slice(0, offset).split('\n').length,
+        column: 0,
+        offset,
+      });
+      const place = { file: path, start: at(match.index), end: at(match.index + match[0].length) };
+      yield { match, place };
+    }
+  }
+}
+
+function otherMoves({ before, node }: Spot): string[] {
+  return legalMoves(before).filter((san) => san !== node.move?.san);
+}
+
+function pick<T>(list: readonly T[], seed: number): T | undefined {
+  return list[(seed * 7919) % list.length];
+}
+
+export const faultKinds: readonly FaultKind[] = [
+  {
+    name: 'a move that is illegal there',
+    *plant(course) {
+      for (const spot of spots(course)) {
+        const legal = new Set(legalMoves(spot.before).map((san) => san.replace(/[+#]/, '')));
+        const wrong = ['Kd5', 'Qh8', 'Na5', 'Bh7', 'Rd6', 'e6', 'b4'].find(
+          (san) => !legal.has(san),
+        );
+        if (wrong && spot.node.written) {
+          yield replace(
+            course,
+            spot.node.written.place,
+            wrong,
+            `${spot.node.move?.san} -> ${wrong}`,
+            true,
+          );
+        }
+      }
+    },
+  },
+  {
+    name: 'another legal move',
+    limit:
+      'another good move that leads into nothing else and that no text contradicts is a course of its own',
+    *plant(course) {
+      for (const spot of spots(course)) {
+        const other = pick(otherMoves(spot), spot.node.index);
+        if (other && spot.node.written) {
+          yield replace(
+            course,
+            spot.node.written.place,
+            other,
+            `${spot.node.move?.san} -> ${other}`,
+            false,
+          );
+        }
+      }
+    },
+  },
+  {
+    name: 'two moves of one side swapped',
+    limit: 'where both orders are legal and meet again, the other order is as true',
+    *plant(course) {
+      for (const { block, node } of spots(course)) {
+        const reply = block.nodes[node.children[0] ?? -1];
+        const next = block.nodes[reply?.children[0] ?? -1];
+        const [a, b] = [node.written, next?.written];
+        if (!a || !b || !node.move || !next?.move || a.place.file !== b.place.file) continue;
+        const whole = textOf(course, a.place.file);
+        const text =
+          whole.slice(0, a.place.start.offset) +
+          b.san +
+          whole.slice(a.place.end.offset, b.place.start.offset) +
+          a.san +
+          whole.slice(b.place.end.offset);
+        yield {
+          file: a.place.file,
+          text,
+          note: `${a.place.file}:${a.place.start.line}: ${a.san} and ${b.san}`,
+          must: false,
+        };
+      }
+    },
+  },
+  {
+    name: 'a changed move number',
+    *plant(course) {
+      for (const { node } of spots(course)) {
+        const number = node.written?.number;
+        if (!number) continue;
+        const text = number.text.replace(/\d+/, String(number.value + 1));
+        yield replace(course, number.place, text, `${number.text} -> ${text}`, true);
+      }
+    },
+  },
+  {
+    name: 'a dropped answer',
+    *plant(course) {
+      const { side } = course.course.settings;
+      for (const { block, node, parent } of spots(course)) {
+        if (side === 'both' || node.move?.color !== side || node.children.length > 0) continue;
+        if (node.after.length > 0 || parent.children.length > 1 || !node.written || !parent.move)
+          continue;
+        const key = parent.position?.key ?? '';
+        const elsewhere = (course.course.graph[key]?.at.length ?? 0) > 1;
+        const closed =
+          parent.statements.length > 0 || parent.glyphs.length > 0 || parent.after.length > 0;
+        const bad = linesUp(block, node).some(({ glyphs }) =>
+          glyphs.some((nag) => [2, 4, 6].includes(nag)),
+        );
+        const { start } = node.written.number?.place ?? node.written.place;
+        const end = node.written.glyphs.at(-1)?.place.end ?? node.written.place.end;
+        yield replace(
+          course,
+          { file: node.written.place.file, start, end },
+          '',
+          `${node.move.san} dropped`,
+          !elsewhere && !closed && !bad,
+        );
+      }
+    },
+  },
+  {
+    name: 'a label moved to the move before',
+    limit: 'a name that only links lead to may stand anywhere: a link says nothing of the board',
+    *plant(course) {
+      for (const { match, place } of matches(course, /:here\[([^\]]+)\]/g)) {
+        const name = match[1] ?? '';
+        const ref = course.course.labels[name]?.ref;
+        const block = ref && course.course.chapters[ref.chapter]?.blocks[ref.block];
+        const node = block?.nodes[ref?.node ?? -1];
+        const before = block?.nodes[node?.parent ?? -1]?.written;
+        if (
+          !before ||
+          before.place.file !== place.file ||
+          before.place.end.offset > place.start.offset
+        )
+          continue;
+        const whole = textOf(course, place.file);
+        const text =
+          whole.slice(0, before.place.end.offset) +
+          ` {:here[${name}]}` +
+          whole.slice(before.place.end.offset, place.start.offset) +
+          whole.slice(place.end.offset);
+        const used = new RegExp(`from="${name}"|:same\\[${name}\\]`).test(
+          course.files.chapters.map((chapter) => chapter.text).join('\n'),
+        );
+        yield {
+          file: place.file,
+          text,
+          note: `${place.file}:${place.start.line}: ${name}`,
+          must: used,
+        };
+      }
+    },
+  },
+  {
+    name: 'a name that is used, taken away',
+    *plant(course) {
+      for (const { match, place } of matches(course, /:here\[([^\]]+)\]/g)) {
+        const name = match[1] ?? '';
+        const all = course.files.chapters.map((chapter) => chapter.text).join('\n');
+        const used = new RegExp(
+          `(?:from|at)="${name}"|:(?:same|later)\\[${name}\\]|\\(pos:${name}\\)`,
+        ).test(all);
+        if (used) yield replace(course, place, '', `:here[${name}] taken away`, true);
+      }
+    },
+  },
+  {
+    name: 'a denied claim',
+    *plant(course) {
+      for (const { match, place } of matches(course, /:claim\[([^\]]+)\]/g)) {
+        const [first = '', ...others] = (match[1] ?? '').split(' and ');
+        const denied = first.startsWith('not ') ? first.slice(4) : `not ${first}`;
+        yield replace(course, place, `:claim[${[denied, ...others].join(' and ')}]`, denied, true);
+      }
+    },
+  },
+  {
+    name: 'a claim with its piece one file aside',
+    limit: 'the claim may be true of the neighbouring square too',
+    *plant(course) {
+      for (const { match, place } of matches(
+        course,
+        /:claim\[([^\]]*?)([a-h])([1-8])([^\]]*)\]/g,
+      )) {
+        const [, head = '', file = 'a', rank = '1', tail = ''] = match;
+        const aside = 'bcdefghg'['abcdefgh'.indexOf(file)] ?? 'a';
+        yield replace(
+          course,
+          place,
+          `:claim[${head}${aside}${rank}${tail}]`,
+          `${match[0]} on the ${aside}-file`,
+          false,
+        );
+      }
+    },
+  },
+  {
+    name: 'a wrong answer in an exercise',
+    limit: 'where the course advises nothing in the position, only the author knows the answer',
+    *plant(course) {
+      const { side } = course.course.settings;
+      for (const chapter of course.course.chapters) {
+        for (const block of chapter.blocks) {
+          if (block.kind !== 'exercise' || !block.position) continue;
+          const listed = [...block.answer, ...block.also, ...block.wrong].map(
+            (line) => line[1]?.move?.san,
+          );
+          const graph = course.course.graph[block.position.key];
+          const advised = side === sideToMove(block.position) && (graph?.moves.length ?? 0) > 0;
+          for (const line of block.answer) {
+            const first = line[1];
+            const other = pick(
+              legalMoves(block.position).filter((san) => !listed.includes(san)),
+              block.index,
+            );
+            if (!first?.written || !other) continue;
+            yield replace(
+              course,
+              first.written.place,
+              other,
+              `${first.move?.san} -> ${other}`,
+              advised,
+            );
+          }
+        }
+      }
+    },
+  },
+  {
+    name: 'a changed recommendation where lines meet',
+    *plant(course) {
+      const { side } = course.course.settings;
+      for (const spot of spots(course)) {
+        const { before, node, parent } = spot;
+        if (side === 'both' || sideToMove(before) !== side || parent.children[0] !== node.index)
+          continue;
+        const rejected =
+          node.glyphs.some((nag) => [2, 4, 6].includes(nag)) ||
+          node.statements.some(({ name }) => name === 'option');
+        const twins =
+          course.course.graph[before.key]?.moves.find(({ san }) => san === node.move?.san)?.at
+            .length ?? 0;
+        const other = pick(otherMoves(spot), node.index + 1);
+        if (rejected || twins < 2 || !other || !node.written) continue;
+        // Another place plays the same move as a first move: the two now contradict each other.
+        const firsts = course.course.graph[before.key]?.at.filter((ref) => {
+          const block = course.course.chapters[ref.chapter]?.blocks[ref.block];
+          const first = block?.nodes[block.nodes[ref.node]?.children[0] ?? -1];
+          return first?.move?.san === node.move?.san;
+        });
+        yield replace(
+          course,
+          node.written.place,
+          other,
+          `${node.move?.san} -> ${other}`,
+          (firsts?.length ?? 0) > 1,
+        );
+      }
+    },
+  },
+  {
+    name: 'a broken promise',
+    *plant(course) {
+      const names = Object.keys(course.course.labels);
+      for (const { match, place } of matches(course, /:later\[([^\]]+)\]/g)) {
+        const [first = 'nowhere'] = names;
+        for (const name of [`${match[1]}x`, ...(names.includes(first) ? [] : [first])]) {
+          yield replace(course, place, `:later[${name}]`, `${match[1]} -> ${name}`, true);
+        }
+      }
+    },
+  },
+  {
+    name: 'a transposition to another position',
+    *plant(course) {
+      const { labels, chapters } = course.course;
+      const keyOf = (name: string) => {
+        const ref = labels[name]?.ref;
+        return ref && chapters[ref.chapter]?.blocks[ref.block]?.nodes[ref.node]?.position?.key;
+      };
+      for (const { match, place } of matches(course, /:same\[([^\]]+)\]/g)) {
+        const name = match[1] ?? '';
+        const other = Object.keys(labels).find((label) => keyOf(label) !== keyOf(name));
+        if (other) yield replace(course, place, `:same[${other}]`, `${name} -> ${other}`, true);
+      }
+    },
+  },
+  {
+    name: 'a meeting of two orders no longer told',
+    limit: 'another place may tell it too',
+    *plant(course) {
+      for (const { match, place } of matches(course, /:same\[([^\]]+)\]/g)) {
+        yield replace(course, place, '', match[0], false);
+      }
+    },
+  },
+];
+
+function linesUp(block: MovesBlock, last: MoveNode): MoveNode[] {
+  const line = [last];
+  for (let node = last; node.parent !== undefined; ) {
+    const parent = block.nodes[node.parent];
+    if (!parent) break;
+    line.push(parent);
+    node = parent;
+  }
+  return line;
+}
