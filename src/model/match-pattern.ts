@@ -1,4 +1,4 @@
-import { isFenFault, type Piece, parseFen, readBoard, type Square } from '../chess/index.ts';
+import { type Piece, readBoard, type Square } from '../chess/index.ts';
 import type { GraphPosition, PatternBlock, PatternMatch } from './types.ts';
 
 type Placement = Pick<PatternBlock, 'pieces' | 'empty' | 'reversed'>;
@@ -29,11 +29,9 @@ export function findPattern(
   pattern: Placement,
   graph: Readonly<Record<string, GraphPosition>>,
 ): PatternMatch[] {
-  return Object.values(graph).flatMap(({ key, fen }) => {
-    const position = parseFen(fen);
-    if (isFenFault(position)) return [];
+  return Object.values(graph).flatMap((position) => {
     const match = matchPattern(pattern, readBoard(position));
-    return match ? [{ key, ...match }] : [];
+    return match ? [{ key: position.key, ...match }] : [];
   });
 }
 
