@@ -27,18 +27,17 @@ export function readBody<T extends z.ZodObject>(
   schema: T,
   context: BlockContext,
 ): { body: Partial<z.output<T>>; yaml: YamlResult<z.output<T>> } {
-  const yaml = readYaml<z.output<T>>(
+  const yaml = readYaml(
     {
       file: context.source.file,
       text: fence.content,
       pointAt: fence.pointAt,
       name: `this ${name}`,
     },
-    schema as unknown as z.ZodType<z.output<T>>,
-    Object.keys(schema.shape),
+    schema,
   );
   for (const problem of yaml.problems) context.report(problem);
-  return { body: yaml.value ?? {}, yaml };
+  return { body: yaml.sound, yaml };
 }
 
 type ListValue = string | readonly string[] | undefined;
@@ -50,11 +49,17 @@ export function itemsOf(value: ListValue, key: string, yaml: YamlResult<unknown>
   return value.map((text, index) => ({ text, place: yaml.placeOf(key, index) }));
 }
 
-/** The names in such a value, in one string or in several. */
+/** The names in such a value, in one string or in several, each with its own place. */
 export function namesOf(value: ListValue, key: string, yaml: YamlResult<unknown>): PlacedText[] {
-  return itemsOf(value, key, yaml).flatMap(({ text, place }) =>
-    parseList(text).map((item) => ({ text: item, place })),
-  );
+  return itemsOf(value, key, yaml).flatMap(({ text, place: { file } }, index) => {
+    const pointAt = typeof value === 'string' ? yaml.locatorOf(key) : yaml.locatorOf(key, index);
+    let end = 0;
+    return parseList(text).map((item) => {
+      const start = text.indexOf(item, end);
+      end = start + item.length;
+      return { text: item, place: { file, start: pointAt(start), end: pointAt(end) } };
+    });
+  });
 }
 
 interface Drawn {

@@ -121,10 +121,9 @@ function readFrontMatter(
       name: 'the front matter',
     },
     schema,
-    Object.keys(schema.shape),
   );
   for (const problem of yaml.problems) context.report(problem);
-  return yaml.value ?? {};
+  return yaml.sound;
 }
 
 /** The offset of the line after `---`. */

@@ -42,9 +42,7 @@ const schema = z.strictObject(
   { error: 'a list of settings, one `name: value` a line' },
 );
 
-const keys = Object.keys(schema.shape);
-
-/** What a course is taken to be where its settings cannot be read, so that all else is checked. */
+/** What a course is taken to be where a setting cannot be read, so that all else is checked. */
 const fallback: CourseSettings = {
   title: 'Untitled course',
   side: 'both',
@@ -55,16 +53,14 @@ const fallback: CourseSettings = {
 
 /** Reads `course.yaml`. */
 export function readSettings(file: SourceFile): SettingsDraft {
-  const yaml = readYaml<z.output<typeof schema>>(
+  const yaml = readYaml(
     { file: file.path, text: file.text, pointAt: createLocator(file.text), name: 'course.yaml' },
-    schema as unknown as z.ZodType<z.output<typeof schema>>,
-    keys,
+    schema,
   );
   const problems = yaml.problems.map(
     (problem): CourseProblem => ({ rule: 'course-setting', ...problem }),
   );
-  if (!yaml.value) return { settings: fallback, places: {}, problems };
-  const settings = withoutUndefined(yaml.value) as unknown as CourseSettings;
+  const settings: CourseSettings = { ...fallback, ...withoutUndefined(yaml.sound) };
   const places: Record<string, Place> = {};
   for (const key of Object.keys(settings)) places[key] = yaml.placeOf(key);
   for (const rule of Object.keys(settings.rules)) {

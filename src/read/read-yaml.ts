@@ -1,6 +1,8 @@
-import { isMap, isNode, isScalar, LineCounter, parseDocument } from 'yaml';
+import { type Document, isMap, isNode, isScalar, LineCounter, parseDocument } from 'yaml';
 import type { z } from 'zod';
 import { nearestName, type Place, type Point } from '../diagnostics/index.ts';
+import { alignScalar } from './align-scalar.ts';
+import { explainReference, explainYaml, type YamlFault } from './yaml-fault.ts';
 
 export interface YamlSource {
   readonly file: string;
@@ -20,121 +22,171 @@ export interface YamlProblem {
 export interface YamlResult<T> {
   /** Absent where the text does not satisfy the schema. */
   readonly value?: T;
+  /** What is sound of the value, key by key: one wrong setting does not hide the others. */
+  readonly sound: Partial<T>;
   readonly problems: readonly YamlProblem[];
   /** Where the value at a path stands, else the whole text's first line. */
-  readonly placeOf: (...path: readonly (string | number)[]) => Place;
-  /**
-   * From an offset in the text at a path to its point in the file. YAML may have folded or
-   * unescaped the text; then every offset leads to its beginning.
-   */
-  readonly locatorOf: (...path: readonly (string | number)[]) => (offset: number) => Point;
+  readonly placeOf: (...path: Path) => Place;
+  /** From an offset in the text at a path to its point in the file, whatever YAML style it has. */
+  readonly locatorOf: (...path: Path) => (offset: number) => Point;
 }
 
 type Path = readonly (string | number)[];
 
 /**
  * Reads a YAML mapping and tests it against a zod schema; every problem gets the place of the
- * key or value it speaks of. `keys` are the known keys, to suggest one for a slip.
+ * key or value it speaks of.
  */
-export function readYaml<T>(
+export function readYaml<Schema extends z.ZodObject>(
   source: YamlSource,
-  schema: z.ZodType<T>,
-  keys: readonly string[],
-): YamlResult<T> {
-  const placeOfSpan = (start: number, end: number): Place => ({
-    file: source.file,
-    start: source.pointAt(start),
-    end: source.pointAt(Math.max(start, end)),
-  });
-  const firstLine = source.text.search(/\r|\n|$/);
-  const whole = placeOfSpan(0, firstLine);
+  schema: Schema,
+): YamlResult<z.output<Schema>> {
   const document = parseDocument(source.text, {
     prettyErrors: false,
+    logLevel: 'error',
     lineCounter: new LineCounter(),
   });
-  const placeOf = (...path: Path): Place => {
-    const node = document.getIn(path, true);
-    return isNode(node) && node.range ? placeOfSpan(node.range[0], node.range[1]) : whole;
-  };
-  const locatorOf = (...path: Path) => {
-    const node = document.getIn(path, true);
-    const [start = 0, end = 0] = (isScalar(node) && node.range) || [];
-    const written = source.text.slice(start, end);
-    const value = isScalar(node) ? String(node.value) : '';
-    const shift = written === value ? 0 : written.slice(1, -1) === value ? 1 : undefined;
-    return (offset: number) =>
-      shift === undefined ? source.pointAt(start) : source.pointAt(start + shift + offset);
-  };
-  if (document.errors.length > 0) {
-    const problems = document.errors.map((error) => ({
-      place: placeOfSpan(error.pos[0], error.pos[1]),
-      message: `${capital(source.name)} is not valid YAML: ${lowerFirst(error.message)}.`.replace(
-        /\.\.$/,
-        '.',
-      ),
-      hint: 'Write one `name: value` a line; put a value that contains `: ` or begins with a sign in quotes.',
-    }));
-    return { problems, placeOf, locatorOf };
-  }
+  const places = createPlaces(source, document);
+  const { placeOf, locatorOf } = places;
+  const fault = ({ what, hint, start, end }: YamlFault) => ({
+    sound: {},
+    problems: [
+      {
+        place: places.span(start, end),
+        message: `${capital(source.name)} cannot be read here: ${what}.`,
+        hint,
+      },
+    ],
+    placeOf,
+    locatorOf,
+  });
+  const [error] = document.errors;
+  if (error) return fault(explainYaml(error, document, source.text));
   let data: unknown;
   try {
     data = document.toJS() ?? {};
-  } catch (error) {
-    const message = `${capital(source.name)} cannot be read: ${String(error instanceof Error ? error.message : error)}.`;
-    return {
-      problems: [{ place: whole, message, hint: 'Write plain values, without aliases.' }],
-      placeOf,
-      locatorOf,
-    };
+  } catch {
+    return fault(explainReference(source.text));
   }
   const result = schema.safeParse(data);
-  if (result.success) return { value: result.data, problems: [], placeOf, locatorOf };
-  const keyPlace = (path: Path, key: string): Place => {
-    const map = path.length === 0 ? document.contents : document.getIn(path, true);
-    const pair = isMap(map) ? map.items.find((item) => String(item.key) === key) : undefined;
-    const node = pair?.key;
-    return isNode(node) && node.range ? placeOfSpan(node.range[0], node.range[1]) : whole;
+  if (result.success) {
+    return { value: result.data, sound: result.data, problems: [], placeOf, locatorOf };
+  }
+  const problems = result.error.issues.flatMap((issue) =>
+    describeIssue(issue, source, schema, document, places),
+  );
+  return { sound: soundPart(schema, data), problems, placeOf, locatorOf };
+}
+
+function soundPart<Schema extends z.ZodObject>(
+  schema: Schema,
+  data: unknown,
+): Partial<z.output<Schema>> {
+  if (typeof data !== 'object' || data === null) return {};
+  const sound: Record<string, unknown> = {};
+  for (const [key, value] of Object.entries(data)) {
+    const field = Object.hasOwn(schema.shape, key) ? schema.shape[key] : undefined;
+    const result = field && (field as z.ZodType).safeParse(value);
+    if (result?.success) sound[key] = result.data;
+  }
+  return sound as Partial<z.output<Schema>>;
+}
+
+type Places = ReturnType<typeof createPlaces>;
+
+function createPlaces(source: YamlSource, document: Document) {
+  const span = (start: number, end: number): Place => {
+    const last = source.text.length;
+    return {
+      file: source.file,
+      start: source.pointAt(Math.min(start, last)),
+      end: source.pointAt(Math.min(Math.max(start, end), last)),
+    };
   };
-  const problems = result.error.issues.flatMap((issue): YamlProblem[] => {
-    const path = issue.path.filter((step) => typeof step !== 'symbol');
-    const name = path.join('.');
-    if (issue.code === 'unrecognized_keys') {
-      return issue.keys.map((key) => {
-        const near = nearestName(key, keys);
-        const list = keys.map((known) => `\`${known}\``).join(', ');
-        return {
-          place: keyPlace(path, key),
-          message: `${capital(source.name)} has no \`${[...path, key].join('.')}\`.`,
-          hint: near ? `Did you mean \`${near}\`?` : `The names are ${list}.`,
-        };
-      });
-    }
-    if (path.length > 0 && document.getIn(path) === undefined) {
-      return [
-        {
-          place: whole,
-          message: `${capital(source.name)} has no \`${name}\`, which it needs.`,
-          hint: `Add a line \`${name}: …\`${issue.message ? ` (${issue.message})` : ''}.`,
-        },
-      ];
-    }
+  const whole = span(0, source.text.search(/\r|\n|$/));
+  const nodeAt = (path: Path) => {
+    const node = document.getIn(path, true);
+    return isNode(node) && node.range ? { node, range: node.range } : undefined;
+  };
+  return {
+    span,
+    whole,
+    placeOf(...path: Path): Place {
+      const found = nodeAt(path);
+      return found ? span(found.range[0], found.range[1]) : whole;
+    },
+    keyPlace(path: Path, key: string): Place {
+      const map = path.length === 0 ? document.contents : document.getIn(path, true);
+      const pair = isMap(map) ? map.items.find((item) => String(item.key) === key) : undefined;
+      const node = pair?.key;
+      return isNode(node) && node.range ? span(node.range[0], node.range[1]) : whole;
+    },
+    locatorOf(...path: Path): (offset: number) => Point {
+      const found = nodeAt(path);
+      if (!found || !isScalar(found.node)) return () => whole.start;
+      const { node, range } = found;
+      const written = source.text.slice(range[0], range[1]);
+      const offsets = alignScalar(written, String(node.value), node.type);
+      return (offset) => source.pointAt(range[0] + (offsets[offset] ?? written.length));
+    },
+  };
+}
+
+function describeIssue(
+  issue: z.core.$ZodIssue,
+  source: YamlSource,
+  schema: z.ZodObject,
+  document: Document,
+  { whole, placeOf, keyPlace }: Places,
+): YamlProblem[] {
+  const path = issue.path.filter((step) => typeof step !== 'symbol');
+  const name = path.join('.');
+  if (issue.code === 'unrecognized_keys') {
+    const keys = Object.keys(schema.shape);
+    return issue.keys.map((key) => {
+      const near = nearestName(key, keys);
+      const list = keys.map((known) => `\`${known}\``).join(', ');
+      return {
+        place: keyPlace(path, key),
+        message: `${capital(source.name)} has no \`${[...path, key].join('.')}\`.`,
+        hint: near ? `Did you mean \`${near}\`?` : `The names are ${list}.`,
+      };
+    });
+  }
+  if (path.length > 0 && !document.hasIn(path)) {
     return [
       {
-        place: placeOf(...path),
-        message: name
-          ? `\`${name}\` must be ${issue.message}.`
-          : `${capital(source.name)} must be ${issue.message}.`,
-        hint: `Mend the value of \`${name || source.name}\`.`,
+        place: whole,
+        message: `${capital(source.name)} has no \`${name}\`, which it needs.`,
+        hint: `Add a line \`${name}: …\`${issue.message ? ` (${issue.message})` : ''}.`,
       },
     ];
-  });
-  return { problems, placeOf, locatorOf };
+  }
+  if (path.length === 0) {
+    return [
+      {
+        place: whole,
+        message: `${capital(source.name)} must be ${issue.message}.`,
+        hint: 'Begin each line with a name and a colon, such as `title: …`.',
+      },
+    ];
+  }
+  const node = document.getIn(path, true);
+  const value = isScalar(node) ? node.value : undefined;
+  const known = issue.code === 'invalid_value' ? issue.values.map(String) : [];
+  const near = typeof value === 'string' ? nearestName(value, known) : undefined;
+  const written = isScalar(node) ? (node.source ?? String(node.value)) : '';
+  const asText = typeof value === 'number' || typeof value === 'boolean';
+  const hint = near
+    ? `Did you mean \`${near}\`?`
+    : asText && issue.code === 'invalid_type' && issue.expected === 'string'
+      ? `To use it as a text, put it in quotes: \`${path.at(-1)}: "${written}"\`.`
+      : typeof path.at(-1) === 'string'
+        ? `Write it behind \`${path.at(-1)}: \`.`
+        : 'Write it behind the hyphen of its item.';
+  return [{ place: placeOf(...path), message: `\`${name}\` must be ${issue.message}.`, hint }];
 }
 
 function capital(text: string): string {
   return text.startsWith('course.yaml') ? text : text.charAt(0).toUpperCase() + text.slice(1);
-}
-
-function lowerFirst(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1);
 }

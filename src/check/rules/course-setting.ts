@@ -26,7 +26,7 @@ or \`off\`; rules without which a course cannot be built cannot be changed.
             start: '2:7',
             end: '2:12',
             message: '`side` must be `white`, `black` or `both`.',
-            hint: 'Mend the value of `side`.',
+            hint: 'Write it behind `side: `.',
           },
           {
             file: 'course.yaml',
