@@ -85,7 +85,7 @@ without an answer; that is reported too, since nothing unproved is published as 
         {
           start: '2:8',
           message:
-            '`mate in 9` could not be decided in this diagram: the search has seen 5,000,000 positions and found no mate in 4 moves or fewer.',
+            '`mate in 9` could not be decided in this diagram: the search has seen 5 million positions and found no mate in 4 moves or fewer.',
         },
       ],
     },
