@@ -22,7 +22,7 @@ function showFindings(text: string): void {
   document.querySelector('[data-findings]')?.remove();
   if (text === '') return;
   const panel = document.createElement('pre');
-  panel.dataset['findings'] = '';
+  panel.dataset.findings = '';
   panel.setAttribute('role', 'status');
   panel.tabIndex = 0;
   panel.textContent = text;
