@@ -1,9 +1,9 @@
-import { watch } from 'node:fs';
 import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import type { ServerResponse } from 'node:http';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { watch } from 'chokidar';
 import sirv from 'sirv';
 import { reportText } from '../diagnostics/index.ts';
 import { cacheFolder } from './cache-folder.ts';
@@ -91,19 +91,19 @@ export async function dev(folder: string, { port }: { port: number }): Promise<v
     files(request, response, () => answerText(response, 404, 'There is no such file.\n'));
   }, port);
 
-  const root = path.resolve(folder);
   let timer: NodeJS.Timeout | undefined;
-  const watcher = watch(root, { recursive: true }, (_event, name) => {
-    const changed = String(name ?? '').split(path.sep)[0];
-    // The published site is not part of the course, nor is what editors and git write.
-    if (changed === 'site' || changed?.startsWith('.')) return;
+  const watcher = watch(['course.yaml', 'chapters', 'games', 'media'], {
+    cwd: path.resolve(folder),
+    ignoreInitial: true,
+  });
+  watcher.on('all', () => {
     clearTimeout(timer);
     timer = setTimeout(() => void run(), 80);
   });
   process.stdout.write(`The course is at ${address} and follows your files. Stop with Ctrl+C.\n`);
 
   const stop = (): void => {
-    watcher.close();
+    void watcher.close();
     server.close();
     void rm(out, { recursive: true, force: true }).then(() => process.exit(0));
   };
