@@ -34,9 +34,9 @@ export function placeOf({ block, node }: Occurrence): Place {
   return { file: block.place.file, start, end: { ...start, column: start.column + 1 } };
 }
 
-/** `after 7...Be7`, or `at the start of the block`. */
-export function after({ node, parent }: Occurrence): string {
-  return node.written ? `after ${moveName(node, parent)}` : 'at the start of the block';
+/** `After 7...Be7`, or `At the start of the block`: how a sentence about a position begins. */
+export function after({ node, parent }: Pick<Occurrence, 'node' | 'parent'>): string {
+  return node.written ? `After ${moveName(node, parent)}` : 'At the start of the block';
 }
 
 /** `in line 12`, `in chapters/2.md, line 41`, as seen from a place. */

@@ -1,5 +1,6 @@
 import { adviceOf } from '../advice.ts';
 import { defineCourseRule } from '../course-rule.ts';
+import { moveName } from '../move-name.ts';
 import { after, occurrenceAt, placeOf, whereIs } from '../occurrences.ts';
 
 export const adviceConflict = defineCourseRule({
@@ -60,30 +61,19 @@ Keep one advice. Mark a move that is only an alternative with \`:option[reason]\
       for (const other of others) {
         if (other.san === first.san) continue;
         const here = occurrenceAt(course, other.ref);
-        const before = here.parent && {
-          ...here,
-          node: here.parent,
-          parent:
-            here.parent.parent === undefined ? undefined : here.block.nodes[here.parent.parent],
-        };
+        const { node: move, parent: before, block } = here;
         if (!before) continue;
+        const grandparent = before.parent === undefined ? undefined : block.nodes[before.parent];
+        const advised = moveName(firstPlace.node, firstPlace.parent);
         const place = placeOf(here);
         const there = placeOf(firstPlace);
         yield {
           place,
-          message: `${capital(after(before))} ${side} is told to play ${name(here.node)}, but ${whereIs(there, place)}, ${name(firstPlace.node)} is the advice in this position.`,
+          message: `${after({ node: before, parent: grandparent })} ${side} is told to play ${moveName(move, before)}, but ${whereIs(there, place)}, ${advised} is the advice in this position.`,
           hint: 'Keep one of them; mark the other with `:option[…]`, or with ? if it is bad.',
-          related: [{ place: there, message: `${name(firstPlace.node)} is advised here` }],
+          related: [{ place: there, message: `${advised} is advised here` }],
         };
       }
     }
   },
 });
-
-function name({ move }: { move?: { number: number; color: string; san: string } }): string {
-  return move ? `${move.number}${move.color === 'white' ? '.' : '...'}${move.san}` : '';
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}

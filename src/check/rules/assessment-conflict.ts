@@ -46,7 +46,7 @@ chances ($10, $11, $12) count as one verdict.
           const there = placeOf(occurrenceAt(course, first.ref));
           yield {
             place,
-            message: `${capital(after(here))} the position is called “${glyphMeaning(nag)}”, but ${whereIs(there, place)} “${glyphMeaning(first.nag)}”.`,
+            message: `${after(here)} the position is called “${glyphMeaning(nag)}”, but ${whereIs(there, place)} “${glyphMeaning(first.nag)}”.`,
             hint: 'Decide on one verdict, or leave one of them out.',
             related: [{ place: there, message: `“${glyphMeaning(first.nag)}” is said here` }],
           };
@@ -58,8 +58,4 @@ chances ($10, $11, $12) count as one verdict.
 
 function verdict(nag: number): number {
   return nag === 11 || nag === 12 ? 10 : nag;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }
