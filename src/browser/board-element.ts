@@ -1,8 +1,6 @@
 import type { Color, Square } from '../chess/types.ts';
-import { squareCorner } from '../draw/geometry.ts';
-import { overMarkup, pieceMarkup, turnHref, underMarkup } from '../draw/page-board.ts';
 import type { BoardPicture } from '../draw/picture.ts';
-import { readPlacement } from '../draw/placement.ts';
+import { drawOn } from './draw-on.ts';
 import type { Words } from './words.ts';
 
 /** What the board is told to show. */
@@ -88,20 +86,9 @@ export class CourseBoard extends HTMLElement {
     const state = this.#state;
     if (svg === null || state === undefined) return;
     const view = this.#turned ? (state.view === 'white' ? 'black' : 'white') : state.view;
-    svg.setAttribute('data-view', view);
     svg.setAttribute('role', 'img');
     svg.setAttribute('aria-label', `${state.caption.text}. ${state.description}`);
-    svg.querySelector(':scope > use')?.setAttribute('href', `#board-${view}`);
-    fill(svg, '.board-under', underMarkup(state, view));
-    const pieces = readPlacement(state.placement);
-    fill(
-      svg,
-      '.pieces',
-      pieces.map(({ square, piece }) => pieceMarkup(square, piece, view)).join(''),
-    );
-    fill(svg, '.board-over', overMarkup(state.arrows ?? [], view));
-    if (state.turn) svg.querySelector('.turn')?.setAttribute('href', turnHref(state.turn, view));
-    if (state.glide) glide(svg, state.glide, view);
+    drawOn(svg, state, view, state.glide);
   }
 
   #showChoices(choices: readonly string[]): void {
@@ -158,23 +145,6 @@ function label(element: HTMLElement, sign: string, words: string): void {
 /** Not `disabled`: a button that loses the focus under the reader's finger is a trap. */
 function setDisabled(element: HTMLElement, disabled: boolean): void {
   element.setAttribute('aria-disabled', String(disabled));
-}
-
-function fill(svg: Element, selector: string, markup: string): void {
-  const group = svg.querySelector(selector);
-  if (group !== null) group.innerHTML = markup;
-}
-
-function glide(svg: Element, { from, to }: { from: Square; to: Square }, view: Color): void {
-  if (matchMedia('(prefers-reduced-motion: reduce)').matches) return;
-  const a = squareCorner(from, view);
-  const b = squareCorner(to, view);
-  svg
-    .querySelector(`.pieces [data-square="${to}"]`)
-    ?.animate([{ transform: `translate(${a.x - b.x}px, ${a.y - b.y}px)` }, { transform: 'none' }], {
-      duration: 160,
-      easing: 'ease-out',
-    });
 }
 
 /** Kept for the visit; a browser that refuses storage only forgets. */

@@ -26,10 +26,13 @@ export interface SpotMove {
 
 const meanings = ['plan', 'threat', 'guard'] as const;
 
-/** Reads every block of moves in the page; the attributes are those that `site/render` writes. */
-export function readSpots(root: ParentNode): Map<Element, Spot> {
+/** Those that are read in the text; an exercise's lines are its own. */
+export const blocksInText = '.moves:not(.exercise .moves, .answers .moves)';
+
+/** Reads blocks of moves in the page; the attributes are those that `site/render` writes. */
+export function readSpots(root: ParentNode, blocks = blocksInText): Map<Element, Spot> {
   const spots = new Map<Element, Spot>();
-  for (const block of root.querySelectorAll<HTMLElement>('.moves')) readBlock(block, spots);
+  for (const block of root.querySelectorAll<HTMLElement>(blocks)) readBlock(block, spots);
   return spots;
 }
 

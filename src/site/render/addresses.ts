@@ -1,4 +1,5 @@
-import type { Chapter, Course, MoveNode, MovesBlock, NodeRef } from '../../model/types.ts';
+import type { Block, Chapter, Course, MoveNode, NodeRef } from '../../model/types.ts';
+import { gameMoves } from './game-moves.ts';
 
 /** Where everything of the course stands in the site. All addresses are relative. */
 export interface Addresses {
@@ -17,7 +18,7 @@ const ofThePage = /^(?:board|piece|turn|coordinate|dark|page)-/;
 
 /**
  * Gives every move of the course its id: its label, else `b2-12-Nf3` (`b2-12b-Nf6` for Black).
- * A block's start position has the id of the block, `b2`.
+ * A block's start position has the id of the block, `b2`; so has all that a block does not show.
  */
 export function assignAddresses(course: Course): Addresses {
   const taken = course.chapters.map(() => new Set<string>());
@@ -33,9 +34,10 @@ export function assignAddresses(course: Course): Addresses {
   const labelled = course.chapters.map((chapter) => new Map(labelsOf(chapter, claimId)));
   const ids = course.chapters.map((chapter) =>
     chapter.blocks.map((block) => {
-      if (block.kind !== 'moves') return [];
       const name = `b${block.index + 1}`;
-      return block.nodes.map((node) => {
+      const start = block.kind === 'moves' ? undefined : claimId(chapter.index, name);
+      return shownMoves(block).map((node) => {
+        if (node === undefined) return start;
         const [label] = node.labels;
         const id = label === undefined ? undefined : labelled[chapter.index]?.get(label);
         return id ?? claimId(chapter.index, readableId(name, node));
@@ -44,18 +46,29 @@ export function assignAddresses(course: Course): Addresses {
   );
 
   const page = (chapter: number): string => `${course.chapters[chapter]?.id ?? 'index'}.html`;
-  const id = (ref: NodeRef): string => ids[ref.chapter]?.[ref.block]?.[ref.node] ?? '';
+  const id = (ref: NodeRef): string => {
+    const block = ids[ref.chapter]?.[ref.block];
+    return block?.[ref.node] ?? block?.[0] ?? '';
+  };
   const href = (ref: NodeRef, from?: number): string =>
     `${ref.chapter === from ? '' : page(ref.chapter)}#${encodeURIComponent(id(ref))}`;
   return { page, id, href, claimId };
+}
+
+/** The moves that a block shows, by their index; the block itself stands for the rest. */
+function shownMoves(block: Block): readonly (MoveNode | undefined)[] {
+  if (block.kind === 'moves') return block.nodes;
+  if (block.kind !== 'game') return [undefined];
+  const shown = new Set(gameMoves(block).source);
+  return block.nodes.map((node) => (node.index > 0 && shown.has(node.index) ? node : undefined));
 }
 
 function labelsOf(
   chapter: Chapter,
   claimId: Addresses['claimId'],
 ): (readonly [label: string, id: string])[] {
-  const moves = chapter.blocks.filter((block): block is MovesBlock => block.kind === 'moves');
-  const names = new Set(moves.flatMap((block) => block.nodes.flatMap((node) => node.labels)));
+  const nodes = chapter.blocks.flatMap(shownMoves);
+  const names = new Set(nodes.flatMap((node) => node?.labels ?? []));
   return [...names].map((name) => [name, claimId(chapter.index, name)]);
 }
 

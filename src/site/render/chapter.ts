@@ -13,7 +13,7 @@ export function renderChapter(context: RenderContext): string {
   const { chapter, strings } = context;
   let hasRawHtml = false;
   let topHeading = false;
-  const body = withoutTitle(chapter);
+  const body = withAnswers(chapter, withoutTitle(chapter));
   visit(body, (node) => {
     if (node.type === 'html') hasRawHtml = true;
     if (node.type === 'heading' && node.depth === 1) topHeading = true;
@@ -39,10 +39,17 @@ function withoutTitle({ body, title }: Chapter): Chapter['body'] {
   return repeats ? { ...body, children: rest } : body;
 }
 
+function withAnswers({ blocks }: Chapter, body: Chapter['body']): Chapter['body'] {
+  if (!blocks.some(({ kind }) => kind === 'exercise')) return body;
+  return { ...body, children: [...body.children, { type: 'courseAnswers' }] };
+}
+
 /** What a block of the course language became; nothing else has these classes before cleaning. */
 function isBlock({ properties }: Element): boolean {
   const names = [properties.className].flat();
-  return names.includes('moves') || names.includes('diagram');
+  return ['moves', 'diagram', 'exercise', 'game', 'pattern', 'answers'].some((name) =>
+    names.includes(name),
+  );
 }
 
 /** `align` on table cells became obsolete; a class says the same. */

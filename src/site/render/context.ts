@@ -12,9 +12,10 @@ export interface RenderContext {
   readonly notation: Notation;
 }
 
+/** A place in the moves of the course: of a block of moves or of a game. */
 export function nodeAt(course: Course, ref: NodeRef): MoveNode | undefined {
   const block = course.chapters[ref.chapter]?.blocks[ref.block];
-  return block?.kind === 'moves' ? block.nodes[ref.node] : undefined;
+  return block?.kind === 'moves' || block?.kind === 'game' ? block.nodes[ref.node] : undefined;
 }
 
 /** A position in words, `after 7...Be7`; with its chapter where that is not `from`. */

@@ -47,7 +47,8 @@ export function renderDiagram(
       },
       [label],
     );
-  return element('figure', { className: ['diagram'] }, [
+  const id = addresses.id({ chapter: block.chapter, block: block.index, node: 0 });
+  return element('figure', { className: ['diagram'], id }, [
     still,
     element('figcaption', {}, [
       ...words,

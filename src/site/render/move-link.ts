@@ -1,8 +1,9 @@
 import type { ElementContent } from 'hast';
-import type { MoveNode, MovesBlock, NodeRef } from '../../model/types.ts';
+import type { MoveNode } from '../../model/types.ts';
 import { glyphMeaning, glyphSign } from '../../movetext/glyphs.ts';
 import type { RenderContext } from './context.ts';
 import { element } from './hast.ts';
+import type { MoveTree } from './move-tree.ts';
 import { sanHtml } from './notation.ts';
 
 /** Signs that few fonts have: the style sheet draws them over the text. */
@@ -23,7 +24,7 @@ const noBreak = '\u00a0';
  */
 export function moveLink(
   context: RenderContext,
-  block: MovesBlock,
+  tree: MoveTree,
   node: MoveNode,
   withNumber: boolean,
 ): ElementContent[] {
@@ -33,18 +34,23 @@ export function moveLink(
   }
   const dots = move.color === 'white' ? '.' : '...';
   const number = withNumber ? [`${move.number}${dots}${noBreak}`] : [];
+  const words = [...number, ...sanHtml(move.san, context.notation)];
+  const id = tree.idOf?.(node);
+  if (id === undefined) {
+    return [element('span', { className: ['move'] }, words), ...node.glyphs.flatMap(glyph)];
+  }
   const link = element(
     'a',
     {
       className: ['move'],
-      id: context.addresses.id(refOf(block, node)),
-      href: context.addresses.href(refOf(block, node), block.chapter),
+      id,
+      href: `#${encodeURIComponent(id)}`,
       dataM: move.from + move.to,
       ...boardData(node),
       // The parent is the move before it in the text unless told otherwise.
       ...(node.parent === node.index - 1 ? {} : { dataUp: node.parent }),
     },
-    [...number, ...sanHtml(move.san, context.notation)],
+    words,
   );
   return [link, ...node.glyphs.flatMap(glyph)];
 }
@@ -59,10 +65,6 @@ export function boardData(node: MoveNode): Record<string, string> {
     data[name] = data[name] === undefined ? from + to : `${data[name]} ${from}${to}`;
   }
   return data;
-}
-
-export function refOf(block: MovesBlock, node: MoveNode): NodeRef {
-  return { chapter: block.chapter, block: block.index, node: node.index };
 }
 
 /** The first field of a FEN. */

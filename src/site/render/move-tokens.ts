@@ -1,6 +1,6 @@
-import type { CommentNode, MoveNode, MovesBlock, VariationNode } from '../../model/types.ts';
+import type { CommentNode, MoveNode, VariationNode } from '../../model/types.ts';
 
-/** A block of moves in the order of the text, brackets and all: what the layout reads. */
+/** Moves in the order of the text, brackets and all: what the layout reads. */
 export type MoveToken =
   | { readonly kind: 'move'; readonly node: MoveNode }
   | { readonly kind: 'comment'; readonly comment: CommentNode }
@@ -14,8 +14,8 @@ interface Frame {
 }
 
 /** Iterative, since variations nest as deep as an author likes. */
-export function* moveTokens(block: MovesBlock): Generator<MoveToken, void, undefined> {
-  const [start] = block.nodes;
+export function* moveTokens(nodes: readonly MoveNode[]): Generator<MoveToken, void, undefined> {
+  const [start] = nodes;
   if (start === undefined) return;
   const open: Frame[] = [{ node: start, done: 0 }];
   for (let frame = open.at(-1); frame !== undefined; frame = open.at(-1)) {
@@ -23,7 +23,7 @@ export function* moveTokens(block: MovesBlock): Generator<MoveToken, void, undef
     if (item?.type === 'comment') {
       yield { kind: 'comment', comment: item };
     } else if (item?.type === 'variation') {
-      const first = block.nodes[item.first];
+      const first = nodes[item.first];
       if (first === undefined) continue;
       yield { kind: 'open', variation: item };
       for (const comment of item.before) yield { kind: 'comment', comment };
@@ -32,7 +32,7 @@ export function* moveTokens(block: MovesBlock): Generator<MoveToken, void, undef
     } else {
       open.pop();
       const [continuation] = frame.node.children;
-      const next = continuation === undefined ? undefined : block.nodes[continuation];
+      const next = continuation === undefined ? undefined : nodes[continuation];
       if (next !== undefined) {
         yield { kind: 'move', node: next };
         open.push({ node: next, done: 0 });

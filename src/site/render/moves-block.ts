@@ -1,11 +1,12 @@
-import type { Element, ElementContent } from 'hast';
+import type { Element, ElementContent, Properties } from 'hast';
 import type { PhrasingContent } from 'mdast';
 import { toString as plainText } from 'mdast-util-to-string';
-import type { MovesBlock, VariationNode } from '../../model/types.ts';
+import type { MoveNode, MovesBlock, VariationNode } from '../../model/types.ts';
 import { positionInWords, type RenderContext } from './context.ts';
 import { element, text } from './hast.ts';
-import { boardData, moveLink, refOf } from './move-link.ts';
+import { boardData, moveLink } from './move-link.ts';
 import { moveTokens } from './move-tokens.ts';
+import type { MoveTree } from './move-tree.ts';
 
 /** A variation up to this long, with nothing inside it, stays in its sentence. */
 const shortPlies = 6;
@@ -33,18 +34,31 @@ interface Level {
   rested: boolean;
 }
 
-/**
- * A block as running text: the main line in sentences, short variations in brackets within
- * them, longer and nested ones as list items below.
- */
+/** A block as running text. */
 export function renderMoves(
   context: RenderContext,
   block: MovesBlock,
   renderComment: RenderComment,
 ): Element {
-  const home = element('div', blockProperties(context, block), fromLine(context, block));
+  const { chapter, index } = block;
+  const idOf = (node: MoveNode) =>
+    context.addresses.id({ chapter, block: index, node: node.index });
+  return setMoves(context, { ...block, idOf }, renderComment, fromLine(context, block));
+}
+
+/**
+ * Moves as running text: the main line in sentences, short variations in brackets within
+ * them, longer and nested ones as list items below.
+ */
+export function setMoves(
+  context: RenderContext,
+  tree: MoveTree,
+  renderComment: RenderComment,
+  before: readonly Element[] = [],
+): Element {
+  const home = element('div', treeProperties(tree), before);
   const levels: Level[] = [newLevel(home, false)];
-  for (const token of moveTokens(block)) {
+  for (const token of moveTokens(tree.nodes)) {
     const level = levels.at(-1);
     if (level === undefined) break;
     switch (token.kind) {
@@ -53,10 +67,13 @@ export function renderMoves(
         level.rested = false;
         const white = token.node.move?.color !== 'black';
         separate(paragraph);
-        paragraph.children.push(
-          ...moveLink(context, block, token.node, white || level.interrupted),
-        );
+        paragraph.children.push(...moveLink(context, tree, token.node, white || level.interrupted));
         level.interrupted = false;
+        if (token.node.index === tree.leadsTo) {
+          paragraph.properties.className = ['lead'];
+          level.interrupted = true;
+          level.rested = true;
+        }
         break;
       }
       case 'comment': {
@@ -71,7 +88,7 @@ export function renderMoves(
         break;
       }
       case 'open':
-        levels.push(openVariation(block, token.variation, level, levels.length));
+        levels.push(openVariation(tree, token.variation, level, levels.length));
         break;
       case 'close': {
         levels.pop();
@@ -81,21 +98,23 @@ export function renderMoves(
       }
     }
   }
-  if (block.result !== undefined && block.result !== '*') {
+  if (tree.result !== undefined && tree.result !== '*') {
     const [outermost] = levels;
     const paragraph = outermost && paragraphFor(outermost, false);
-    paragraph?.children.push(text(' '), element('span', { className: ['result'] }, [block.result]));
+    paragraph?.children.push(text(' '), element('span', { className: ['result'] }, [tree.result]));
   }
   return home;
 }
 
-function blockProperties({ addresses }: RenderContext, block: MovesBlock): Record<string, string> {
-  const [start] = block.nodes;
-  const first = block.nodes[1]?.move;
+function treeProperties({ nodes, view, className, idOf }: MoveTree): Properties {
+  const classes = className === undefined ? ['moves'] : ['moves', className];
+  const [start] = nodes;
+  if (idOf === undefined) return { className: classes };
+  const first = nodes[1]?.move;
   return {
-    className: 'moves',
-    ...(start && { id: addresses.id(refOf(block, start)), ...boardData(start) }),
-    dataView: block.view,
+    className: classes,
+    ...(start && { id: idOf(start), ...boardData(start) }),
+    dataView: view,
     dataStart: first === undefined ? '1w' : `${first.number}${first.color === 'white' ? 'w' : 'b'}`,
   };
 }
@@ -131,12 +150,12 @@ function paragraphFor(level: Level, fresh: boolean): Element {
 }
 
 function openVariation(
-  block: MovesBlock,
+  { nodes }: MoveTree,
   variation: VariationNode,
   level: Level,
   depth: number,
 ): Level {
-  if (level.inline || depth > deepestList || isShort(block, variation)) {
+  if (level.inline || depth > deepestList || isShort(nodes, variation)) {
     const brackets = element('span', { className: ['variation'] }, ['(']);
     const paragraph = paragraphFor(level, false);
     separate(paragraph);
@@ -153,10 +172,10 @@ function openVariation(
   return newLevel(item, false);
 }
 
-function isShort(block: MovesBlock, variation: VariationNode): boolean {
+function isShort(nodes: readonly MoveNode[], variation: VariationNode): boolean {
   let comments = variation.before.map((comment) => plainText(comment.content)).join('').length;
   let plies = 0;
-  let node = block.nodes[variation.first];
+  let node = nodes[variation.first];
   while (node !== undefined) {
     plies += 1;
     for (const item of node.after) {
@@ -165,7 +184,7 @@ function isShort(block: MovesBlock, variation: VariationNode): boolean {
     }
     if (plies > shortPlies || comments > shortComments) return false;
     const [next] = node.children;
-    node = next === undefined ? undefined : block.nodes[next];
+    node = next === undefined ? undefined : nodes[next];
   }
   return true;
 }

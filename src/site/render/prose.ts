@@ -14,10 +14,14 @@ import { SiteError } from '../site-error.ts';
 import type { RenderContext } from './context.ts';
 import { renderDiagram } from './diagram.ts';
 import { renderDirective } from './directives.ts';
+import { renderExercise } from './exercise.ts';
+import { renderAnswers } from './exercise-answers.ts';
+import { renderGame } from './game.ts';
 import { element, text } from './hast.ts';
 import { siteHref } from './links.ts';
 import { renderMoves } from './moves-block.ts';
 import { sanHtml } from './notation.ts';
+import { renderPattern } from './pattern.ts';
 import { slug } from './slug.ts';
 import { tidySpaces } from './tidy-spaces.ts';
 
@@ -35,16 +39,25 @@ export function proseHandlers(context: RenderContext, headingShift: number): Han
       ? element('span', {}, content)
       : element('a', { className: [className], href: addresses.href(ref, chapter.index) }, content);
 
+  const phrasingOf = (state: State) => (content: readonly PhrasingContent[]) =>
+    state.all({ type: 'paragraph', children: tidySpaces(content) });
+
   return {
+    courseAnswers: (state) => renderAnswers(context, phrasingOf(state)),
     courseBlock(state, node: BlockNode) {
       const block = chapter.blocks[node.block];
-      const phrasing = (content: readonly PhrasingContent[]) =>
-        state.all({ type: 'paragraph', children: tidySpaces(content) });
+      const phrasing = phrasingOf(state);
       switch (block?.kind) {
         case 'moves':
           return renderMoves(context, block, phrasing);
         case 'diagram':
           return renderDiagram(context, block, phrasing);
+        case 'exercise':
+          return renderExercise(context, block, phrasing);
+        case 'game':
+          return renderGame(context, block, phrasing);
+        case 'pattern':
+          return renderPattern(context, block);
         default:
           return undefined;
       }

@@ -54,7 +54,7 @@ function chapterPage(context: RenderContext): ChapterPage {
 
 /** The board beside the text as it stands before anything is read. */
 function readingBoard({ blocks }: Chapter): string | undefined {
-  const first = blocks.find((block) => block.kind === 'moves');
+  const first = blocks.find((block) => block.kind === 'moves' || block.kind === 'game');
   const start = first?.nodes[0]?.position;
   if (first === undefined || start === undefined) return undefined;
   return drawBoardInPage({

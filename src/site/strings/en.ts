@@ -49,6 +49,64 @@ export const en = {
   picture: 'Picture',
   pictureTwice: 'double size',
   pictureOf: (caption: string) => `Picture of the diagram: ${caption}`,
+  and: 'and',
+
+  someone: 'N.N.',
+  round: (round: string) => `round ${round}`,
+  gameGoesOn: (move: number) => `The moves up to ${move} are left out.`,
+  /** Where a game leaves the course; gaps in braces. */
+  gameLeaves: {
+    advised:
+      '{side} leaves the course {after}: the course advises {advice}, here {played} was played.',
+    covered:
+      '{side} leaves the course {after}: the course answers {moves}, here {played} was played.',
+    known: '{side} leaves the course {after}: the course has {moves}, here {played} was played.',
+    ended: 'The course ends {after}; the game went on with {played}.',
+    within: 'This game never leaves the course: it ends {after}.',
+    never: 'This game never enters the course.',
+  },
+
+  exerciseNumber: (number: number) => `Exercise ${number}`,
+  answers: 'Answers',
+  hint: 'Hint',
+  answer: 'Answer',
+  alsoGood: 'Good too, but not the answer:',
+  notTheAnswer: 'Not the answer:',
+
+  /** What an exercise says while it is answered; gaps in braces. It travels to the browser as data. */
+  exercise: {
+    board: 'Board: choose a piece, then its square; the arrow keys walk over the squares',
+    typed: 'Your move',
+    play: 'Play',
+    giveUp: 'Show the answer',
+    again: 'Start again',
+    back: 'Back',
+    on: 'On',
+    promote: 'The pawn becomes a',
+    right: '{move} is right.',
+    rightAsWell: '{move} is right. The other answer:',
+    also: '{move} is good too, but it is not the answer.',
+    wrong: '{move} is not the answer.',
+    legal: '{move} can be played, but it is not the answer.',
+    illegal: '{move} is not a legal move here.',
+    cannotGo: 'The {piece} on {from} cannot go to {to}.',
+    notYours: { white: 'White is to move.', black: 'Black is to move.' },
+    unclear: '“{text}” could be {moves}.',
+    unreadable: '“{text}” is not a move; write it as {example}.',
+    given: 'The answer:',
+    chosen: '{piece} on {square} chosen; now its square.',
+    empty: 'empty',
+    or: 'or',
+  },
+
+  patternEmpty: (squares: string) => `Empty: ${squares}.`,
+  patternLegend: 'Bracketed squares are empty; other pieces may stand anywhere.',
+  patternCount: (count: number) =>
+    count === 1 ? 'In one position of the course' : `In ${count} positions of the course`,
+  patternHere: 'In this chapter',
+  patternMore: (count: number) => `${count} more`,
+  patternReversed: 'With colours reversed',
+
   footnotes: 'Notes',
   footnoteBack: 'Back to the text',
   showOnBoard: 'Show on the board',

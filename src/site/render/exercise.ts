@@ -1,0 +1,129 @@
+import type { Element, ElementContent } from 'hast';
+import { describePosition, listMoves, sideToMove } from '../../chess/index.ts';
+import { drawBoardInPage } from '../../draw/index.ts';
+import type { Chapter, ExerciseBlock, ExerciseLine, MoveNode } from '../../model/types.ts';
+import type { RenderContext } from './context.ts';
+import { element } from './hast.ts';
+import { placementOf } from './move-link.ts';
+import { type RenderComment, setMoves } from './moves-block.ts';
+import { sanText } from './notation.ts';
+
+export type LineKind = 'answer' | 'also' | 'wrong';
+export const lineKinds = ['answer', 'also', 'wrong'] as const;
+
+/**
+ * A question with its board. Without a script the answer is folded below it; with one it is found
+ * on the board: `data-legal` has the legal moves as `san:from-to-promotion` such as `e8=Q:e7e8q`,
+ * and each line carries its first move in `data-m` and the positions after its moves.
+ */
+export function renderExercise(
+  context: RenderContext,
+  block: ExerciseBlock,
+  renderText: RenderComment,
+): Element | undefined {
+  const { chapter, addresses, strings } = context;
+  const { position, view, lastMove } = block;
+  if (position === undefined) return undefined;
+  const turn = sideToMove(position);
+  const number = exerciseNumber(chapter, block);
+  const title = strings.exerciseNumber(number);
+  const svg = drawBoardInPage({
+    placement: position.fen,
+    view,
+    turn,
+    lastMove,
+    title,
+    desc: describePosition(position),
+  });
+  const legal = listMoves(position).map(
+    ({ san, from, to, promotion }) =>
+      `${sanText(san, strings)}:${from}${to}${promotion === undefined ? '' : promotionLetter[promotion]}`,
+  );
+  const words = {
+    ...strings.exercise,
+    letters: strings.pieceLetters,
+    pieces: strings.pieceNames,
+    white: strings.white,
+    black: strings.black,
+  };
+  const properties = {
+    className: ['exercise'],
+    id: addresses.id({ chapter: block.chapter, block: block.index, node: 0 }),
+    dataView: view,
+    dataTurn: turn,
+    dataP: placementOf(position.fen),
+    ...(lastMove && { dataLast: lastMove.from + lastMove.to }),
+    dataLegal: legal.join(' '),
+    dataWords: JSON.stringify(words),
+  };
+  const hint =
+    block.hint.length === 0 ? [] : [fold('hint', strings.hint, [textLine(renderText(block.hint))])];
+  return element('figure', properties, [
+    element('div', { className: ['exercise-board'] }, [{ type: 'raw', value: svg }]),
+    element('figcaption', { className: ['exercise-text'] }, [
+      element('p', { className: ['exercise-number'] }, [title]),
+      element('p', { className: ['ask'] }, [
+        ...renderText(block.ask),
+        ' ',
+        element('span', { className: ['to-move'] }, [strings.toMove[turn]]),
+      ]),
+      ...hint,
+    ]),
+    fold('answer', strings.answer, exerciseLines(context, block, renderText, true)),
+  ]);
+}
+
+/** The number that a reader knows an exercise by within its chapter. */
+export function exerciseNumber({ blocks }: Chapter, { index }: ExerciseBlock): number {
+  return blocks.filter((block) => block.kind === 'exercise' && block.index <= index).length;
+}
+
+/** The lines of an exercise in order: to be played through, or only to be read. */
+export function exerciseLines(
+  context: RenderContext,
+  block: ExerciseBlock,
+  renderText: RenderComment,
+  playable: boolean,
+): Element[] {
+  const { strings, addresses, chapter } = context;
+  const headings = { answer: undefined, also: strings.alsoGood, wrong: strings.notTheAnswer };
+  return lineKinds.flatMap((kind) => {
+    const heading = headings[kind];
+    const lines = block[kind].map((nodes, index) => {
+      const ids = playable ? lineIds(nodes, `b${block.index + 1}-${kind}-${index + 1}`) : [];
+      const claimed = ids.map((id) => addresses.claimId(chapter.index, id));
+      const idOf = playable ? { idOf: (node: MoveNode) => claimed[node.index] ?? '' } : {};
+      const tree = { nodes, view: block.view, className: `${kind}-line`, ...idOf };
+      return setMoves(context, tree, renderText);
+    });
+    if (heading === undefined || lines.length === 0) return lines;
+    return [element('p', { className: ['line-heading'] }, [heading]), ...lines];
+  });
+}
+
+function lineIds(nodes: ExerciseLine, name: string): string[] {
+  return nodes.map(({ move }) => {
+    if (move === undefined) return name;
+    return `${name}-${move.number}${move.color === 'white' ? '' : 'b'}-${move.san.replace(/[+#=]/g, '')}`;
+  });
+}
+
+function fold(className: string, summary: string, content: readonly ElementContent[]): Element {
+  return element('details', { className: [className] }, [
+    element('summary', {}, [summary]),
+    ...content,
+  ]);
+}
+
+function textLine(content: readonly ElementContent[]): Element {
+  return element('p', {}, content);
+}
+
+const promotionLetter = {
+  queen: 'q',
+  rook: 'r',
+  bishop: 'b',
+  knight: 'n',
+  king: '',
+  pawn: '',
+};

@@ -1,0 +1,32 @@
+import type { Element } from 'hast';
+import type { GameBlock, MoveNode } from '../../model/types.ts';
+import type { RenderContext } from './context.ts';
+import { gameExit } from './game-exit.ts';
+import { gameHead, resultInPrint } from './game-head.ts';
+import { gameMoves } from './game-moves.ts';
+import { element } from './hast.ts';
+import { type RenderComment, setMoves } from './moves-block.ts';
+
+/** A whole game: who played, the moves that are shown, and where it leaves the course. */
+export function renderGame(
+  context: RenderContext,
+  block: GameBlock,
+  renderComment: RenderComment,
+): Element {
+  const { strings, addresses } = context;
+  const { nodes, source, leadsTo, goesOnTo } = gameMoves(block);
+  const idOf = ({ index }: MoveNode) =>
+    addresses.id({ chapter: block.chapter, block: block.index, node: source[index] ?? 0 });
+  const result = goesOnTo === undefined ? resultInPrint(block.result) : undefined;
+  const moves = setMoves(
+    context,
+    { nodes, view: block.view, result, idOf, leadsTo },
+    renderComment,
+  );
+  const rest = goesOnTo === undefined ? [] : [strings.gameGoesOn(goesOnTo), ' '];
+  return element('section', { className: ['game'] }, [
+    element('header', {}, gameHead(context, block)),
+    moves,
+    element('p', { className: ['game-exit'] }, [...rest, ...gameExit(context, block)]),
+  ]);
+}

@@ -1,0 +1,60 @@
+import type { NodeRef, PatternMatch } from '../../model/types.ts';
+import { nodeAt, type RenderContext } from './context.ts';
+import { numberedMove } from './notation.ts';
+
+/** A position that has the pattern. */
+export interface PatternPlace {
+  readonly href: string;
+  /** `after 9...cxd4`. */
+  readonly words: string;
+  /** Its first name, where it has one. */
+  readonly name?: string;
+}
+
+/** Those of one chapter, in the order of its text. */
+export interface PatternPlaces {
+  readonly chapter: number;
+  readonly places: readonly PatternPlace[];
+}
+
+/** Each position once, in the chapter that the reader is in if it stands there, else where it stands first. */
+export function patternPlaces(
+  context: RenderContext,
+  matches: readonly PatternMatch[],
+): PatternPlaces[] {
+  const { course, chapter, addresses, strings } = context;
+  const names = namesByKey(context);
+  const refs = matches.flatMap(({ key }) => {
+    const at = course.graph[key]?.at ?? [];
+    const ref = at.find((place) => place.chapter === chapter.index) ?? at[0];
+    return ref === undefined ? [] : [{ key, ref }];
+  });
+  refs.sort((a, b) => inOrder(a.ref, b.ref));
+  const chapters = new Map<number, PatternPlace[]>();
+  for (const { key, ref } of refs) {
+    const move = nodeAt(course, ref)?.move;
+    const name = names.get(key);
+    const place = {
+      href: addresses.href(ref, chapter.index),
+      words: move ? strings.after(numberedMove(move, strings)) : strings.startPosition,
+      ...(name !== undefined && { name }),
+    };
+    const there = chapters.get(ref.chapter);
+    if (there) there.push(place);
+    else chapters.set(ref.chapter, [place]);
+  }
+  return [...chapters].map(([index, places]) => ({ chapter: index, places }));
+}
+
+function namesByKey({ course }: RenderContext): ReadonlyMap<string, string> {
+  const names = new Map<string, string>();
+  for (const { name, ref } of Object.values(course.labels)) {
+    const key = nodeAt(course, ref)?.position?.key;
+    if (key !== undefined && !names.has(key)) names.set(key, name);
+  }
+  return names;
+}
+
+function inOrder(a: NodeRef, b: NodeRef): number {
+  return a.chapter - b.chapter || a.block - b.block || a.node - b.node;
+}

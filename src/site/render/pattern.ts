@@ -1,0 +1,100 @@
+import type { Element } from 'hast';
+import { drawBoardInPage } from '../../draw/index.ts';
+import type { PatternBlock } from '../../model/types.ts';
+import type { RenderContext } from './context.ts';
+import { element } from './hast.ts';
+import { type PatternPlace, type PatternPlaces, patternPlaces } from './pattern-places.ts';
+
+/** So many positions are told at once; the rest of a longer list is folded. */
+const shownAtOnce = 12;
+
+/** A placement on a small board, and every position of the course that has it. */
+export function renderPattern(context: RenderContext, block: PatternBlock): Element {
+  const { strings, addresses } = context;
+  const { placement, view, empty, matches, title } = block;
+  const desc = [
+    piecesInWords(context, block, 'white'),
+    piecesInWords(context, block, 'black'),
+    ...(empty.length > 0 ? [strings.patternEmpty(empty.join(' '))] : []),
+  ].join(' ');
+  const board = drawBoardInPage({ placement, view, marks: empty, title, desc });
+  const id = addresses.id({ chapter: block.chapter, block: block.index, node: 0 });
+  const plain = patternPlaces(
+    context,
+    matches.filter(({ reversed }) => !reversed),
+  );
+  const reversed = patternPlaces(
+    context,
+    matches.filter((match) => match.reversed),
+  );
+  return element('figure', { className: ['pattern'], id }, [
+    element('div', { className: ['still'] }, [{ type: 'raw', value: board }]),
+    element('figcaption', {}, [
+      element('p', { className: ['pattern-title'] }, [title]),
+      ...(empty.length > 0
+        ? [element('p', { className: ['legend'] }, [strings.patternLegend])]
+        : []),
+      element('p', { className: ['count'] }, [strings.patternCount(matches.length)]),
+      ...list(context, plain),
+      ...(reversed.length > 0
+        ? [
+            element('p', { className: ['count'] }, [strings.patternReversed]),
+            ...list(context, reversed),
+          ]
+        : []),
+    ]),
+  ]);
+}
+
+function list(context: RenderContext, chapters: readonly PatternPlaces[]): Element[] {
+  const { strings } = context;
+  let room = shownAtOnce;
+  const shown: Element[] = [];
+  const folded: Element[] = [];
+  let hidden = 0;
+  const all = chapters.reduce((sum, { places }) => sum + places.length, 0);
+  // A fold that would hide a place or two only hides them.
+  if (all <= shownAtOnce + 3) room = all;
+  for (const { chapter, places } of chapters) {
+    const now = places.slice(0, room);
+    const later = places.slice(room);
+    room -= now.length;
+    hidden += later.length;
+    if (now.length > 0) shown.push(inChapter(context, chapter, now));
+    if (later.length > 0) folded.push(inChapter(context, chapter, later));
+  }
+  if (hidden === 0) return shown;
+  const summary = element('summary', {}, [strings.patternMore(hidden)]);
+  return [...shown, element('details', {}, [summary, ...folded])];
+}
+
+function inChapter(
+  context: RenderContext,
+  chapter: number,
+  places: readonly PatternPlace[],
+): Element {
+  const { course, strings } = context;
+  const title = course.chapters[chapter]?.title ?? '';
+  const here = chapter === context.chapter.index;
+  const items = places.map(({ href, words, name }) =>
+    element('li', {}, [
+      element('a', { className: ['position-link'], href }, [name ?? words]),
+      ...(name === undefined ? [] : [` ${words}`]),
+    ]),
+  );
+  return element('div', { className: ['places'] }, [
+    element('p', {}, [here ? strings.patternHere : title]),
+    element('ul', { role: 'list' }, items),
+  ]);
+}
+
+function piecesInWords(
+  { strings }: RenderContext,
+  { pieces }: PatternBlock,
+  color: 'white' | 'black',
+): string {
+  const named = pieces
+    .filter((piece) => piece.color === color)
+    .map(({ kind, square }) => `${strings.pieceNames[kind]} ${square}`);
+  return `${strings[color]}: ${named.join(', ')}.`;
+}
