@@ -5,7 +5,7 @@ import { numberedMove } from './notation.ts';
 /** A position that has the pattern. */
 export interface PatternPlace {
   readonly href: string;
-  /** `after 9...cxd4`. */
+  /** The move that leads to it, `9...cxd4`. */
   readonly words: string;
   /** Its first name, where it has one. */
   readonly name?: string;
@@ -36,7 +36,7 @@ export function patternPlaces(
     const name = names.get(key);
     const place = {
       href: addresses.href(ref, chapter.index),
-      words: move ? strings.after(numberedMove(move, strings)) : strings.startPosition,
+      words: move ? numberedMove(move, strings) : strings.startPosition,
       ...(name !== undefined && { name }),
     };
     const there = chapters.get(ref.chapter);

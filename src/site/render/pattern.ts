@@ -83,7 +83,7 @@ function inChapter(
     ]),
   );
   return element('div', { className: ['places'] }, [
-    element('p', {}, [here ? strings.patternHere : title]),
+    element('p', {}, [here ? strings.patternHere : strings.patternThere(title)]),
     element('ul', { role: 'list' }, items),
   ]);
 }

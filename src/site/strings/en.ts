@@ -57,10 +57,10 @@ export const en = {
   /** Where a game leaves the course; gaps in braces. */
   gameLeaves: {
     advised:
-      '{side} leaves the course {after}: the course advises {advice}, here {played} was played.',
+      '{side} leaves the course {after}: the course advises {advice}; here {played} was played.',
     covered:
-      '{side} leaves the course {after}: the course answers {moves}, here {played} was played.',
-    known: '{side} leaves the course {after}: the course has {moves}, here {played} was played.',
+      '{side} leaves the course {after}: the course answers {moves}; here {played} was played.',
+    known: '{side} leaves the course {after}: the course has {moves}; here {played} was played.',
     ended: 'The course ends {after}; the game went on with {played}.',
     within: 'This game never leaves the course: it ends {after}.',
     never: 'This game never enters the course.',
@@ -83,10 +83,9 @@ export const en = {
     back: 'Back',
     on: 'On',
     promote: 'The pawn becomes a',
-    right: '{move} is right.',
-    rightAsWell: '{move} is right. The other answer:',
-    also: '{move} is good too, but it is not the answer.',
-    wrong: '{move} is not the answer.',
+    right: 'Right.',
+    also: 'Good too, but not the answer.',
+    wrong: 'Not the answer.',
     legal: '{move} can be played, but it is not the answer.',
     illegal: '{move} is not a legal move here.',
     cannotGo: 'The {piece} on {from} cannot go to {to}.',
@@ -94,8 +93,6 @@ export const en = {
     unclear: '“{text}” could be {moves}.',
     unreadable: '“{text}” is not a move; write it as {example}.',
     given: 'The answer:',
-    chosen: '{piece} on {square} chosen; now its square.',
-    empty: 'empty',
     or: 'or',
   },
 
@@ -103,7 +100,8 @@ export const en = {
   patternLegend: 'Bracketed squares are empty; other pieces may stand anywhere.',
   patternCount: (count: number) =>
     count === 1 ? 'In one position of the course' : `In ${count} positions of the course`,
-  patternHere: 'In this chapter',
+  patternHere: 'In this chapter, after',
+  patternThere: (chapter: string) => `In “${chapter}”, after`,
   patternMore: (count: number) => `${count} more`,
   patternReversed: 'With colours reversed',
 

@@ -1,0 +1,77 @@
+import { type PieceKind, pieceKinds, type Square } from '../chess/types.ts';
+
+/** A legal move as the page carries it. */
+export interface ExerciseMove {
+  /** As the page prints it, in the letters of its language. */
+  readonly san: string;
+  readonly from: Square;
+  readonly to: Square;
+  readonly promotion?: PieceKind | undefined;
+}
+
+type Letters = Readonly<Record<PieceKind, string>>;
+
+const english: Letters = { king: 'K', queen: 'Q', rook: 'R', bishop: 'B', knight: 'N', pawn: '' };
+
+/** Reads `data-legal`: `Nf3:g1f3 e8=Q:e7e8q`. */
+export function readLegal(text: string): ExerciseMove[] {
+  return text.split(' ').flatMap((entry) => {
+    const [, san, from, to, letter = ''] =
+      /^(.+):([a-h][1-8])([a-h][1-8])([qrbn]?)$/.exec(entry) ?? [];
+    if (san === undefined || from === undefined || to === undefined) return [];
+    const promotion = letter === '' ? undefined : kindOf(letter.toUpperCase(), english);
+    return [{ san, from, to, promotion }];
+  });
+}
+
+/** The legal moves that a typed move names; `undefined` if it is no move at all. */
+export function findTyped(
+  typed: string,
+  legal: readonly ExerciseMove[],
+  letters: Letters,
+): ExerciseMove[] | undefined {
+  const bare = typed.replace(/^\s*\d+\s*(?:\.+|…)?\s*/, '').replace(/[\s+#!?]+$/g, '');
+  const castling = /^[o0]-?[o0](-?[o0])?$/i.exec(bare);
+  if (castling !== null) {
+    const side = castling[1] === undefined ? /^O-O(?!-O)/ : /^O-O-O/;
+    return legal.filter(({ san }) => side.test(san));
+  }
+  const short = bare.replace(/e\.?p\.?$/, '').replace(/[\sx:×=()-]/g, '');
+  const shape = /^(\p{L}?)([a-h]?[1-8]?)([a-h][1-8])(\p{L}?)$/u;
+  // `bc3` is the pawn on the b-file before it is a bishop in small letters.
+  const readings = [short, short.charAt(0).toUpperCase() + short.slice(1)];
+  let readable = false;
+  for (const reading of readings) {
+    const [, letter = '', origin = '', to, promoted = ''] = shape.exec(reading) ?? [];
+    if (to === undefined) continue;
+    const kind = letter === '' ? 'pawn' : kindOf(letter, letters);
+    const promotion = promoted === '' ? undefined : kindOf(promoted.toUpperCase(), letters);
+    if (kind === undefined || (promoted !== '' && promotion === undefined)) continue;
+    readable = true;
+    const found = legal.filter(
+      (move) =>
+        move.to === to &&
+        fits(origin, move.from) &&
+        (kindOfSan(move.san, letters) === kind || (letter === '' && origin === move.from)) &&
+        (promotion === undefined || move.promotion === promotion),
+    );
+    if (found.length > 0) return found;
+  }
+  return readable ? [] : undefined;
+}
+
+function fits(origin: string, from: Square): boolean {
+  return origin === '' || origin === from || origin === from.charAt(0) || origin === from.charAt(1);
+}
+
+function kindOfSan(san: string, letters: Letters): PieceKind {
+  if (san.startsWith('O-O')) return 'king';
+  const letter = san.charAt(0);
+  return /\p{Lu}/u.test(letter) ? (kindOf(letter, letters) ?? 'pawn') : 'pawn';
+}
+
+/** A reader may type the letters of the page's language, or the English ones. */
+function kindOf(letter: string, letters: Letters): PieceKind | undefined {
+  const named = (of: Letters) => pieceKinds.find((kind) => of[kind] !== '' && of[kind] === letter);
+  return named(letters) ?? named(english);
+}

@@ -1,0 +1,230 @@
+import type { Color, PieceKind } from '../chess/types.ts';
+import type { BoardPicture } from '../draw/picture.ts';
+import { drawOn, type Glide } from './draw-on.ts';
+import { askPromotion, controls, type Talk, talkOf } from './exercise-controls.ts';
+import { type ExerciseMove, findTyped, readLegal } from './exercise-moves.ts';
+import { makeSquares } from './exercise-squares.ts';
+import { type ExerciseWords, fill } from './exercise-words.ts';
+import { readSpots, type Spot } from './spots.ts';
+
+/** A line of the exercise: its element in the page and its first position and move. */
+interface Line {
+  readonly kind: 'answer' | 'also' | 'wrong';
+  readonly element: HTMLElement;
+  readonly start: Spot;
+}
+
+/** Makes every exercise of the page live: it is answered on its board or by typing. */
+export function startExercises(root: ParentNode): void {
+  const figures = [...root.querySelectorAll<HTMLElement>('.exercise')];
+  for (const figure of figures) startExercise(figure);
+  makeWay(figures);
+}
+
+function startExercise(figure: HTMLElement): void {
+  const { words: json = '{}', legal: list = '', p: placement = '', last = '' } = figure.dataset;
+  const svg = figure.querySelector('.exercise-board > svg');
+  const fold = figure.querySelector<HTMLElement>(':scope > .answer');
+  if (svg === null || fold === null) return;
+  const board: Element = svg;
+  const words = JSON.parse(json) as ExerciseWords;
+  const view: Color = figure.dataset.view === 'black' ? 'black' : 'white';
+  const turn: Color = figure.dataset.turn === 'black' ? 'black' : 'white';
+  const legal = readLegal(list);
+  const spots = readSpots(figure, '.moves');
+  const lines = readLines(fold, spots);
+  const lastMove = last === '' ? undefined : { from: last.slice(0, 2), to: last.slice(2, 4) };
+  /** The move of a line that is shown; absent at the exercise's own position. */
+  let current: Spot | undefined;
+
+  const squares = makeSquares(svg, view, words, {
+    onTouch: () => {
+      promotion.clear();
+      if (current !== undefined) ask();
+    },
+    onMove: (from, to, piece) => {
+      const named = legal.filter((move) => move.from === from && move.to === to);
+      if (named.length > 0) return choose(named);
+      const parts = { piece: words.pieces[piece.kind], from, to };
+      return reply(fill(words.cannotGo, parts), []);
+    },
+    onOther: () => reply(words.notYours[turn], []),
+  });
+  const talk: Talk = talkOf(
+    lines.map(({ element }) => element),
+    words,
+  );
+  const promotion = askPromotion(words, turn);
+  const answering = controls(words, {
+    onTyped: (typed) => {
+      if (current !== undefined) ask();
+      const found = findTyped(typed, legal, words.letters);
+      if (found === undefined) {
+        const example = `${words.letters.knight}f3`;
+        return reply(fill(words.unreadable, { text: typed, example }), []);
+      }
+      if (found.length === 0) return reply(fill(words.illegal, { move: typed }), []);
+      const [first] = found;
+      if (found.some(({ from }) => from !== first?.from)) {
+        const moves = found.map(({ san }) => san).join(` ${words.or} `);
+        return reply(fill(words.unclear, { text: typed, moves }), []);
+      }
+      return choose(found);
+    },
+    onGiveUp: () => {
+      if (current !== undefined) ask();
+      end(words.given, answers());
+    },
+  });
+
+  svg.after(squares.element, promotion.element);
+  svg.setAttribute('aria-hidden', 'true');
+  figure.querySelector('.exercise-text')?.append(answering.element);
+  fold.replaceWith(talk.element);
+
+  function draw(spot: Spot | undefined, glide?: Glide): void {
+    const toMove = spot?.move === undefined ? turn : otherSide(spot.move.color);
+    const picture: BoardPicture =
+      spot === undefined
+        ? { placement, lastMove, turn }
+        : { ...spot, lastMove: spot.move ?? lastMove, turn: toMove };
+    drawOn(board, picture, view, glide);
+    squares.setUp(picture.placement, toMove);
+  }
+
+  /** Shows a position of a line; `undefined` is the exercise's own. */
+  function show(spot: Spot | undefined, glides: boolean): void {
+    const before = current;
+    current?.element.removeAttribute('aria-current');
+    current = spot;
+    if (spot?.move !== undefined) spot.element.setAttribute('aria-current', 'true');
+    draw(spot, glides ? glideBetween(before, spot) : undefined);
+    talk.setSteps(spot?.parent !== undefined, (spot?.children.length ?? 0) > 0);
+  }
+
+  function ask(): void {
+    show(undefined, false);
+    reply('', []);
+    answering.element.hidden = false;
+    figure.classList.remove('answered');
+  }
+
+  function reply(message: string, shown: readonly Line[]): void {
+    const elements = shown.map(({ element }) => element);
+    talk.say(message, elements);
+  }
+
+  /** The answer is known: what is left is to play it through. */
+  function end(message: string, shown: readonly Line[], reached?: Spot): void {
+    const hadFocus = answering.element.contains(document.activeElement);
+    answering.element.hidden = true;
+    figure.classList.add('answered');
+    reply(message, shown);
+    show(reached ?? shown[0]?.start, reached !== undefined);
+    if (hadFocus) talk.focus();
+  }
+
+  const answers = () => lines.filter(({ kind }) => kind === 'answer');
+
+  function choose(moves: readonly ExerciseMove[]): void {
+    const [only] = moves;
+    if (only !== undefined && moves.length === 1) judge(only);
+    else {
+      promotion.ask((kind: PieceKind) => {
+        const move = moves.find((each) => each.promotion === kind);
+        if (move !== undefined) judge(move);
+      });
+    }
+  }
+
+  function judge(move: ExerciseMove): void {
+    answering.clear();
+    const named = lines.filter(({ start }) => start.children[0]?.move?.san === move.san);
+    const [line] = named;
+    const reached = line?.start.children[0];
+    if (line === undefined || reached === undefined) {
+      const first = lines[0]?.start.children[0]?.move;
+      const number = first ? `${first.number}${turn === 'white' ? '.' : '...'}` : '';
+      draw(undefined);
+      reply(fill(words.legal, { move: number + move.san }), []);
+    } else if (line.kind === 'answer') {
+      const others = answers().filter((each) => !named.includes(each));
+      end(words.right, [...named, ...others], reached);
+    } else {
+      reply(words[line.kind], named);
+      show(reached, true);
+    }
+  }
+
+  function step(spot: Spot | undefined): void {
+    if (spot !== undefined) show(spot, true);
+  }
+  talk.onStep((way) => {
+    if (way === 'again') {
+      ask();
+      squares.element.querySelector<HTMLElement>('[tabindex="0"]')?.focus({ preventScroll: true });
+    } else step(way === 'back' ? current?.parent : current?.children[0]);
+  });
+  talk.element.addEventListener('click', (event) => {
+    const link = event.target instanceof Element ? event.target.closest('.move') : null;
+    const spot = link === null ? undefined : spots.get(link);
+    if (spot === undefined) return;
+    event.preventDefault();
+    step(spot);
+  });
+  talk.element.addEventListener('keydown', (event) => {
+    if (event.altKey || event.ctrlKey || event.metaKey || event.shiftKey) return;
+    if (event.key !== 'ArrowLeft' && event.key !== 'ArrowRight') return;
+    event.preventDefault();
+    const next = event.key === 'ArrowLeft' ? current?.parent : current?.children[0];
+    const hadFocus = document.activeElement?.matches('.move');
+    step(next);
+    if (hadFocus && next?.move !== undefined) next.element.focus();
+  });
+  // On paper stands the question.
+  addEventListener('beforeprint', () => draw(undefined));
+  addEventListener('afterprint', () => draw(current));
+  ask();
+}
+
+function otherSide(color: Color): Color {
+  return color === 'white' ? 'black' : 'white';
+}
+
+function readLines(fold: ParentNode, spots: ReadonlyMap<Element, Spot>): Line[] {
+  return [...fold.querySelectorAll<HTMLElement>('.moves')].flatMap((element) => {
+    const start = spots.get(element);
+    const kind = (['answer', 'also', 'wrong'] as const).find((name) =>
+      element.classList.contains(`${name}-line`),
+    );
+    return start === undefined || kind === undefined ? [] : [{ kind, element, start }];
+  });
+}
+
+function glideBetween(before: Spot | undefined, spot: Spot | undefined): Glide | undefined {
+  if (spot?.move !== undefined && (before === undefined || before === spot.parent)) {
+    return spot.move;
+  }
+  return before?.move !== undefined && before.parent === spot
+    ? { from: before.move.to, to: before.move.from }
+    : undefined;
+}
+
+/** While an exercise is in sight, the page's own board gives way to it where it lies above the text. */
+function makeWay(figures: readonly HTMLElement[]): void {
+  const inSight = new Set<Element>();
+  const observer = new IntersectionObserver(
+    (entries) => {
+      for (const { target, isIntersecting } of entries) {
+        if (isIntersecting) inSight.add(target);
+        else inSight.delete(target);
+      }
+      document.documentElement.classList.toggle('at-exercise', inSight.size > 0);
+    },
+    { threshold: 0.3 },
+  );
+  for (const figure of figures) {
+    const board = figure.querySelector('.exercise-board');
+    if (board !== null) observer.observe(board);
+  }
+}
