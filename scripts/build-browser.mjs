@@ -12,7 +12,7 @@ import { build, transform } from 'esbuild';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const out = join(root, 'dist', 'assets');
-const fonts = dirname(
+const fontPackage = dirname(
   createRequire(import.meta.url).resolve('@fontsource/source-serif-4/package.json'),
 );
 /** In the order of the cascade. */
@@ -22,8 +22,16 @@ const sheets = [
   'site/styles/page.css',
   'site/styles/contents.css',
   'site/styles/moves.css',
+  'site/styles/exercise.css',
+  'site/styles/game.css',
+  'site/styles/pattern.css',
   'site/styles/reading-board.css',
   'site/styles/print.css',
+];
+/** What the first lines of a chapter are set in: pages ask for them ahead of the style sheet. */
+const firstFonts = [
+  'source-serif-4-latin-400-normal.woff2',
+  'source-serif-4-latin-600-normal.woff2',
 ];
 const target = ['chrome109', 'firefox115', 'safari16'];
 
@@ -31,7 +39,7 @@ const target = ['chrome109', 'firefox115', 'safari16'];
 export async function buildBrowser() {
   await rm(out, { recursive: true, force: true });
   await mkdir(out, { recursive: true });
-  const manifest = { script: await writeScript(), style: await writeStyle() };
+  const manifest = { script: await writeScript(), ...(await writeStyle()) };
   await writeFile(join(out, 'manifest.json'), `${JSON.stringify(manifest, null, 2)}\n`);
   return manifest;
 }
@@ -57,18 +65,19 @@ async function writeStyle() {
   const css = [...parts, await figurines()].join('\n');
   const names = new Map();
   for (const [, name] of css.matchAll(/url\("([^"]+\.woff2)"\)/g)) {
-    const file = join(fonts, 'files', name);
+    const file = join(fontPackage, 'files', name);
     const hashed = name.replace('.woff2', `.${hash(await readFile(file))}.woff2`);
     await copyFile(file, join(out, hashed));
     names.set(name, hashed);
   }
-  await copyFile(join(fonts, 'LICENSE'), join(out, 'source-serif-4-licence.txt'));
+  await copyFile(join(fontPackage, 'LICENSE'), join(out, 'source-serif-4-licence.txt'));
   const named = css.replaceAll(
     /url\("([^"]+\.woff2)"\)/g,
     (_, name) => `url("${names.get(name)}")`,
   );
   const { code } = await transform(named, { loader: 'css', minify: true, target });
-  return writeHashed('course', 'css', code);
+  const fonts = firstFonts.map((name) => names.get(name));
+  return { style: await writeHashed('course', 'css', code), fonts };
 }
 
 /** The figures of figurine notation, cut from the pieces of the boards. */

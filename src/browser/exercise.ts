@@ -16,22 +16,22 @@ interface Line {
 
 /** Makes every exercise of the page live: it is answered on its board or by typing. */
 export function startExercises(root: ParentNode): void {
-  const figures = [...root.querySelectorAll<HTMLElement>('.exercise')];
-  for (const figure of figures) startExercise(figure);
-  makeWay(figures);
+  const sections = [...root.querySelectorAll<HTMLElement>('.exercise')];
+  for (const section of sections) startExercise(section);
+  makeWay(sections);
 }
 
-function startExercise(figure: HTMLElement): void {
-  const { words: json = '{}', legal: list = '', p: placement = '', last = '' } = figure.dataset;
-  const svg = figure.querySelector('.exercise-board > svg');
-  const fold = figure.querySelector<HTMLElement>(':scope > .answer');
+function startExercise(section: HTMLElement): void {
+  const { words: json = '{}', legal: list = '', p: placement = '', last = '' } = section.dataset;
+  const svg = section.querySelector('.exercise-board > svg');
+  const fold = section.querySelector<HTMLElement>('.exercise-help > .answer');
   if (svg === null || fold === null) return;
   const board: Element = svg;
   const words = JSON.parse(json) as ExerciseWords;
-  const view: Color = figure.dataset.view === 'black' ? 'black' : 'white';
-  const turn: Color = figure.dataset.turn === 'black' ? 'black' : 'white';
+  const view: Color = section.dataset.view === 'black' ? 'black' : 'white';
+  const turn: Color = section.dataset.turn === 'black' ? 'black' : 'white';
   const legal = readLegal(list);
-  const spots = readSpots(figure, '.moves');
+  const spots = readSpots(section, '.moves');
   const lines = readLines(fold, spots);
   const lastMove = last === '' ? undefined : { from: last.slice(0, 2), to: last.slice(2, 4) };
   /** The move of a line that is shown; absent at the exercise's own position. */
@@ -79,8 +79,8 @@ function startExercise(figure: HTMLElement): void {
 
   svg.after(squares.element, promotion.element);
   svg.setAttribute('aria-hidden', 'true');
-  figure.querySelector('.exercise-text')?.append(answering.element);
-  fold.replaceWith(talk.element);
+  fold.replaceWith(answering.element);
+  svg.parentElement?.after(talk.element);
 
   function draw(spot: Spot | undefined, glide?: Glide): void {
     const toMove = spot?.move === undefined ? turn : otherSide(spot.move.color);
@@ -106,7 +106,7 @@ function startExercise(figure: HTMLElement): void {
     show(undefined, false);
     reply('', []);
     answering.element.hidden = false;
-    figure.classList.remove('answered');
+    section.classList.remove('answered');
   }
 
   function reply(message: string, shown: readonly Line[]): void {
@@ -118,7 +118,7 @@ function startExercise(figure: HTMLElement): void {
   function end(message: string, shown: readonly Line[], reached?: Spot): void {
     const hadFocus = answering.element.contains(document.activeElement);
     answering.element.hidden = true;
-    figure.classList.add('answered');
+    section.classList.add('answered');
     reply(message, shown);
     show(reached ?? shown[0]?.start, reached !== undefined);
     if (hadFocus) talk.focus();
@@ -211,7 +211,7 @@ function glideBetween(before: Spot | undefined, spot: Spot | undefined): Glide |
 }
 
 /** While an exercise is in sight, the page's own board gives way to it where it lies above the text. */
-function makeWay(figures: readonly HTMLElement[]): void {
+function makeWay(sections: readonly HTMLElement[]): void {
   const inSight = new Set<Element>();
   const observer = new IntersectionObserver(
     (entries) => {
@@ -223,8 +223,8 @@ function makeWay(figures: readonly HTMLElement[]): void {
     },
     { threshold: 0.3 },
   );
-  for (const figure of figures) {
-    const board = figure.querySelector('.exercise-board');
+  for (const section of sections) {
+    const board = section.querySelector('.exercise-board');
     if (board !== null) observer.observe(board);
   }
 }

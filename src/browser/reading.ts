@@ -154,13 +154,18 @@ function coveredBy(board: HTMLElement): number {
   return above ? Math.max(0, bottom) : 0;
 }
 
-/** Text that is scrolled to must not come to lie under the board. */
+/**
+ * Text that is scrolled to must not come to lie under the board: the style sheet keeps that much
+ * room above it. It is not `scroll-padding`, since that would also move the page whenever the
+ * focus comes to a button of the board.
+ */
 function keepRoomAbove(board: HTMLElement): void {
   const stand = board.parentElement ?? board;
   const set = () => {
     const { width, height } = stand.getBoundingClientRect();
     const above = width >= document.documentElement.clientWidth - 1;
-    document.documentElement.style.scrollPaddingTop = above ? `${Math.ceil(height) + 12}px` : '';
+    const covered = above ? `${Math.ceil(height)}px` : '0px';
+    document.documentElement.style.setProperty('--covered', covered);
   };
   set();
   new ResizeObserver(set).observe(stand);

@@ -23,6 +23,7 @@ test('the public names', () => {
     'isStalemate',
     'kingOf',
     'legalMoves',
+    'listMoves',
     'listed',
     'makeFen',
     'nameOf',

@@ -2,7 +2,7 @@ import type { Color } from '../chess/types.ts';
 import { nearestName } from '../diagnostics/index.ts';
 import type { Fence } from './fence.ts';
 import { isLabel, labelHint } from './names.ts';
-import type { TextContext } from './read-text-nodes.ts';
+import type { TextContext } from './text-context.ts';
 import type { CourseProblem, PlacedText, SourceFile } from './types.ts';
 
 /** What a block is read with, and where its problems go. */
@@ -17,15 +17,26 @@ export function checkAttributes(
   name: string,
   known: readonly string[],
   fence: Fence,
-  { report }: BlockContext,
+  { report, source }: BlockContext,
 ): void {
   const list = known.map((attribute) => `\`${attribute}="…"\``).join(', ');
   const has = list === '' ? 'It has none.' : `Its attributes are ${list}.`;
   if (fence.unreadable) {
+    const { start, end } = fence.unreadable;
+    const open = /^([A-Za-z][\w-]*)\s*=\s*["']/.exec(source.text.slice(start.offset, end.offset));
     report({
       place: fence.unreadable,
-      message: 'This cannot be read as an attribute.',
-      hint: `Write attributes as name="value". ${has}`,
+      message: open
+        ? `The value of \`${open[1]}\` begins with a quotation mark that is never closed.`
+        : 'This cannot be read as an attribute.',
+      hint: open ? 'Close it in the same line.' : `Write attributes as name="value". ${has}`,
+    });
+  }
+  for (const { text, place } of fence.repeated) {
+    report({
+      place,
+      message: `The attribute \`${text}\` is given twice.`,
+      hint: 'Keep one of them; the first counts until then.',
     });
   }
   for (const [attribute, { namePlace }] of fence.attributes) {

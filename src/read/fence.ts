@@ -1,5 +1,5 @@
 import type { Code } from 'mdast';
-import type { Place, Point } from '../diagnostics/index.ts';
+import { lineStarts, type Place, type Point } from '../diagnostics/index.ts';
 import type { PlacedText } from './types.ts';
 
 /** A fenced block of the course language with the ways back from its texts to the file. */
@@ -13,7 +13,11 @@ export interface Fence {
   readonly attributes: ReadonlyMap<string, PlacedText & { readonly namePlace: Place }>;
   /** A stretch of the opening line that is no attribute. */
   readonly unreadable?: Place;
+  /** Attributes that are written a second time: their names. */
+  readonly repeated: readonly PlacedText[];
   readonly closed: boolean;
+  /** The signs that open it, which must close it too: three backticks or more, or tildes. */
+  readonly marks: string;
 }
 
 const attribute = /([A-Za-z][\w-]*)\s*=\s*(?:"([^"]*)"|'([^']*)'|([^\s"']+))/y;
@@ -47,6 +51,7 @@ export function readFence(node: Code, source: FileText): Fence {
     start: source.pointAt(start + from),
     end: source.pointAt(start + to),
   });
+  const repeated: PlacedText[] = [];
   let unreadable: Place | undefined;
   let at = infoStart;
   while (at < openingLine.length) {
@@ -64,24 +69,31 @@ export function readFence(node: Code, source: FileText): Fence {
     const text = match[2] ?? match[3] ?? match[4] ?? '';
     const quote = match[4] === undefined ? 1 : 0;
     const valueEnd = attribute.lastIndex - quote;
-    attributes.set(name, {
-      text,
-      place: placeOf(valueEnd - text.length, valueEnd),
-      namePlace: placeOf(at, at + name.length),
-    });
+    const namePlace = placeOf(at, at + name.length);
+    if (attributes.has(name)) repeated.push({ text: name, place: namePlace });
+    else {
+      const place = placeOf(valueEnd - text.length, valueEnd);
+      attributes.set(name, { text, place, namePlace });
+    }
     at = attribute.lastIndex;
   }
-  const fence = /^([`~])\1*/.exec(openingLine)?.[0] ?? '```';
+  const marks = /^([`~])\1*/.exec(openingLine)?.[0] ?? '```';
   const lastLine = source.text.slice(lineStartAt(source, end), end);
-  const closed = place.end.line > place.start.line && lastLine.trimEnd().endsWith(fence);
+  const contentLines = node.value === '' ? 0 : lineStarts(node.value).length;
+  // An unclosed block may end with a line that only looks like a fence, such as `1. e4 ```.
+  const closed =
+    place.end.line - place.start.line > contentLines &&
+    lastLine.replace(/^[ \t>]*/, '').startsWith(marks);
   return {
     place,
     opening: { file: source.file, start: place.start, end: source.pointAt(openingEnd) },
     content: node.value,
     pointAt: createContentLocator(node.value, place.start.line, source),
     attributes,
+    repeated,
     ...(unreadable ? { unreadable } : {}),
     closed,
+    marks,
   };
 }
 
@@ -89,8 +101,17 @@ function lineStartAt(source: FileText, offset: number): number {
   return source.lineStarts[source.pointAt(offset).line - 1] ?? 0;
 }
 
+interface AlignedLine {
+  /** Offset in the content. */
+  readonly start: number;
+  readonly length: number;
+  /** The line of the file without its end. */
+  readonly fileStart: number;
+  readonly fileEnd: number;
+}
+
 function createContentLocator(content: string, fenceLine: number, source: FileText) {
-  let lines: { start: number; fileOffset: number }[] | undefined;
+  let lines: AlignedLine[] | undefined;
   return (offset: number): Point => {
     lines ??= alignLines(content, fenceLine, source);
     let low = 0;
@@ -101,24 +122,25 @@ function createContentLocator(content: string, fenceLine: number, source: FileTe
       else high = middle - 1;
     }
     const line = lines[low];
-    return source.pointAt((line?.fileOffset ?? 0) + offset - (line?.start ?? 0));
+    if (!line) return source.pointAt(0);
+    // Counted from the end of the line: what is missing or was expanded stands at its beginning.
+    const at = line.fileEnd - line.length + offset - line.start;
+    return source.pointAt(Math.max(line.fileStart, at));
   };
 }
 
-/** For each line of the content: where it starts in the content and in the file. */
-function alignLines(content: string, fenceLine: number, source: FileText) {
-  const aligned: { start: number; fileOffset: number }[] = [];
-  let start = 0;
-  let fileLine = fenceLine;
-  for (const match of content.matchAll(/([^\r\n]*)(\r\n|\r|\n|$)/g)) {
-    const fileStart = source.lineStarts[fileLine] ?? source.text.length;
-    const nextStart = source.lineStarts[fileLine + 1] ?? source.text.length;
-    const full = source.text.slice(fileStart, nextStart).replace(/[\r\n]+$/, '');
-    const line = match[1] ?? '';
-    aligned.push({ start, fileOffset: fileStart + Math.max(0, full.length - line.length) });
-    start += match[0].length;
-    fileLine++;
-    if (match[2] === '') break;
-  }
-  return aligned;
+/** For each line of the content the line of the file that it was taken from. */
+function alignLines(content: string, fenceLine: number, source: FileText): AlignedLine[] {
+  const starts = lineStarts(content);
+  return starts.map((start, index) => {
+    const withEnd = content.slice(start, starts[index + 1]);
+    const fileStart = source.lineStarts[fenceLine + index] ?? source.text.length;
+    const line = source.text.slice(fileStart, source.lineStarts[fenceLine + index + 1]);
+    return {
+      start,
+      length: withEnd.replace(/[\r\n]+$/, '').length,
+      fileStart,
+      fileEnd: fileStart + line.replace(/[\r\n]+$/, '').length,
+    };
+  });
 }

@@ -11,6 +11,13 @@ import { gfmFootnote } from 'micromark-extension-gfm-footnote';
 import { gfmTable } from 'micromark-extension-gfm-table';
 import type { Point } from '../diagnostics/index.ts';
 
+declare module 'mdast-util-directive' {
+  interface TextDirectiveData {
+    /** The directive as it was written, where that is known without the file. */
+    written?: string;
+  }
+}
+
 // Of the generic directives only those inside a text: `::` and `:::` stay ordinary text.
 const textDirective = { text: directive().text ?? {} };
 
@@ -68,18 +75,25 @@ export function readInline(text: string, pointAt: (offset: number) => Point): Ph
     if (content.length > 0) content.push({ type: 'text', value: '\n' });
     content.push(...block.children);
   }
-  shift(content, pointAt);
+  shift(content, text, pointAt);
   return content;
 }
 
-function shift(nodes: readonly PhrasingContent[], pointAt: (offset: number) => Point): void {
-  for (const node of nodes) {
+/** Gives the nodes their places in the file; without recursion, since nothing has limited them yet. */
+function shift(
+  nodes: readonly PhrasingContent[],
+  text: string,
+  pointAt: (offset: number) => Point,
+): void {
+  const open = [...nodes];
+  for (let node = open.pop(); node; node = open.pop()) {
     if (node.position) {
-      node.position = {
-        start: pointAt(node.position.start.offset ?? 0),
-        end: pointAt(node.position.end.offset ?? 0),
-      };
+      const start = node.position.start.offset ?? 0;
+      const end = node.position.end.offset ?? 0;
+      // Between these points the file may hold more: the `> ` of a quote, an escape of YAML.
+      if (node.type === 'textDirective') node.data = { written: text.slice(start, end) };
+      node.position = { start: pointAt(start), end: pointAt(end) };
     }
-    if ('children' in node) shift(node.children, pointAt);
+    if ('children' in node) open.push(...node.children);
   }
 }

@@ -1,7 +1,7 @@
 import type { Code } from 'mdast';
 import { nearestName } from '../diagnostics/index.ts';
 import { type BlockContext, checkAttributes, pickAttribute, readView } from './block-context.ts';
-import { readFence } from './fence.ts';
+import { type Fence, readFence } from './fence.ts';
 import { readDiagram } from './read-diagram.ts';
 import { readExercise } from './read-exercise.ts';
 import { readGame } from './read-game.ts';
@@ -26,14 +26,7 @@ export function readBlock(node: Code, context: BlockContext): BlockDraft | undef
     suggestName(node, context);
     return undefined;
   }
-  const fence = readFence(node, context.source);
-  if (!fence.closed) {
-    context.report({
-      place: fence.opening,
-      message: `This \`${name}\` block is opened here and never closed: the rest of the chapter is taken for it.`,
-      hint: 'Put a line with three backticks after its last line.',
-    });
-  }
+  const fence = closeFence(name, readFence(node, context.source), context);
   checkAttributes(name, attributes[name], fence, context);
   const shared = { place: fence.place, ...readView(fence, context) };
   switch (name) {
@@ -55,15 +48,45 @@ export function readBlock(node: Code, context: BlockContext): BlockDraft | undef
   }
 }
 
+const opensBlock = new RegExp(
+  `^[ \\t>]*(?:\`{3,}|~{3,})[ \\t]*(?:${blockNames.join('|')})\\b`,
+  'm',
+);
+const emptyLine = /(?<=[\r\n])[ \t]*(?:[\r\n]|$)/;
+const misplacedFence = /[ \t]*(?:`{3,}|~{3,})[ \t]*$/m;
+
+/**
+ * Tells of a block that is not closed, or only by the end of the next one. What follows its first
+ * empty line is then left unread, since it is hardly meant: one finding, not one a word.
+ */
+function closeFence(name: string, fence: Fence, context: BlockContext): Fence {
+  const next = fence.content.search(opensBlock);
+  if (fence.closed && next < 0) return fence;
+  context.report({
+    place: fence.opening,
+    message:
+      next < 0
+        ? `This \`${name}\` block is opened here and never closed: all that follows is taken for a part of it.`
+        : `This \`${name}\` block is opened here and not closed before the next block, in line ${fence.pointAt(next).line}.`,
+    hint: `Put a line ${fence.marks} after its last line.`,
+  });
+  const ends = [next, ...[emptyLine, misplacedFence].map((sign) => fence.content.search(sign))];
+  const end = Math.min(...ends.filter((at) => at >= 0), fence.content.length);
+  return { ...fence, content: fence.content.slice(0, end) };
+}
+
 function suggestName(node: Code, context: BlockContext): void {
-  const lang = node.lang ?? '';
+  const lang = /^[\p{L}\p{N}+#_-]*/u.exec(node.lang ?? '')?.[0] ?? '';
   // Short names of other languages lie near ours by chance: `yaml`, `make`.
   const near = nearestName(lang, blockNames, lang.length < 5 ? 1 : 2);
   if (!near) return;
   const { opening } = readFence(node, context.source);
   context.report({
     place: opening,
-    message: `There is no block \`${lang}\`.`,
-    hint: `Did you mean \`${near}\`?`,
+    message: `There is no block \`${node.lang}\`.`,
+    hint:
+      lang === near
+        ? `Write a space behind \`${near}\`, and attributes as name="value".`
+        : `Did you mean \`${near}\`?`,
   });
 }

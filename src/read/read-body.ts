@@ -2,9 +2,8 @@ import type { PhrasingContent } from 'mdast';
 import { z } from 'zod';
 import type { BlockContext } from './block-context.ts';
 import type { Fence } from './fence.ts';
-import { readInline } from './markdown.ts';
 import { arrowProblem, parseList, squareProblem } from './names.ts';
-import { readTextNodes } from './read-text-nodes.ts';
+import { readInlineText } from './read-text-nodes.ts';
 import { readYaml, type YamlResult } from './read-yaml.ts';
 import type { PlacedText } from './types.ts';
 
@@ -91,8 +90,5 @@ export function readBodyText(
   yaml: YamlResult<unknown>,
   context: BlockContext,
 ): PhrasingContent[] {
-  if (text === undefined) return [];
-  const parent = { children: readInline(text, yaml.locatorOf(key)) };
-  readTextNodes(parent, context);
-  return parent.children;
+  return text === undefined ? [] : readInlineText(text, yaml.locatorOf(key), context);
 }

@@ -1,8 +1,9 @@
-import type { Code, Parent, Root, RootContent, Yaml } from 'mdast';
+import type { Code, Definition, Parent, Root, RootContent, Yaml } from 'mdast';
 import { z } from 'zod';
 import { createLocator, lineStarts, type Place } from '../diagnostics/index.ts';
 import type { BlockContext } from './block-context.ts';
 import type { FileText } from './fence.ts';
+import { limitNesting } from './limit-nesting.ts';
 import type { BlockNode } from './nodes.ts';
 import { readBlock } from './read-block.ts';
 import { readTextNodes } from './read-text-nodes.ts';
@@ -68,14 +69,17 @@ export function readChapter(
   };
   const problems: CourseProblem[] = [];
   const body = tree ?? courseProcessor.parse(source.text);
+  const report: BlockContext['report'] = (problem) =>
+    problems.push({ rule: 'chapter-unreadable', ...problem });
+  limitNesting(body, { source: file, report });
   const usedMedia = new Set<string>();
   const context: BlockContext = {
     source: file,
-    positionDefinitions: takePositionDefinitions(body),
+    definitions: takeDefinitions(body),
     media,
     usedMedia,
     games: new Map(games.map((game) => [game.path, game])),
-    report: (problem) => problems.push({ rule: 'chapter-unreadable', ...problem }),
+    report,
     reportMoves: (problem) => problems.push({ rule: 'move-unreadable', ...problem }),
   };
   const front = readFrontMatter(body, file, frontMatter, context);
@@ -149,15 +153,16 @@ function readBlocks(parent: Parent, blocks: BlockDraft[], context: BlockContext)
   }
 }
 
-/** Takes `[name]: pos:label` out of the tree: no other reader knows such an address. */
-function takePositionDefinitions(body: Root): Map<string, string> {
-  const definitions = new Map<string, string>();
+/** The chapter's definitions; those of positions go, since no other reader knows such an address. */
+function takeDefinitions(body: Root): Map<string, Definition> {
+  const definitions = new Map<string, Definition>();
   const take = (parent: Parent) => {
     parent.children = parent.children.filter((child: RootContent) => {
       if ('children' in child) take(child);
-      if (child.type !== 'definition' || !child.url.startsWith('pos:')) return true;
-      if (!definitions.has(child.identifier)) definitions.set(child.identifier, child.url);
-      return false;
+      if (child.type !== 'definition') return true;
+      // CommonMark: of several definitions of one name the first counts.
+      if (!definitions.has(child.identifier)) definitions.set(child.identifier, child);
+      return !child.url.startsWith('pos:');
     });
   };
   take(body);

@@ -3,8 +3,7 @@ import type { Place, Point } from '../diagnostics/index.ts';
 import { parseMovetext } from '../movetext/index.ts';
 import type { Comment, Line, Movetext } from '../movetext/types.ts';
 import type { BlockContext } from './block-context.ts';
-import { readInline } from './markdown.ts';
-import { readTextNodes } from './read-text-nodes.ts';
+import { readInlineText } from './read-text-nodes.ts';
 import type { MovetextDraft } from './types.ts';
 
 /** Reads movetext and the inline Markdown of its comments. */
@@ -42,11 +41,8 @@ export function readMovetext(
           contents.set(item, [{ type: 'text', value: item.text.trim() }]);
           continue;
         }
-        const parent = {
-          children: readInline(item.text, (offset) => pointAt(item.span.start + offset)),
-        };
-        readTextNodes(parent, context);
-        contents.set(item, parent.children);
+        const inFile = (offset: number) => pointAt(item.span.start + offset);
+        contents.set(item, readInlineText(item.text, inFile, context));
       }
     }
   }

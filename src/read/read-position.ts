@@ -17,6 +17,8 @@ export function readPosition(
     const pointAt = (offset: number) => context.source.pointAt(start + offset);
     return { after: readMoves(after.text, pointAt, context) };
   }
+  // An attribute that cannot be read is told already.
+  if (fence.unreadable) return {};
   context.report({
     place: fence.opening,
     message: `This ${name} does not say which position it shows.`,

@@ -1,35 +1,32 @@
 import type {
   Image,
-  InlineCode,
+  ImageReference,
   Link,
   LinkReference,
   Parent,
   PhrasingContent,
   RootContent,
 } from 'mdast';
-import type { TextDirective } from 'mdast-util-directive';
-import { nearestName, type Place } from '../diagnostics/index.ts';
-import { parseMovetext } from '../movetext/index.ts';
-import type { FileText } from './fence.ts';
-import { arrowProblem, isLabel, labelHint, squareProblem } from './names.ts';
-import {
-  type DirectiveName,
-  type DirectiveNode,
-  directiveNames,
-  type PositionLinkNode,
-  type ProseMovesNode,
-} from './nodes.ts';
+import type { Point } from '../diagnostics/index.ts';
+import { limitNesting } from './limit-nesting.ts';
+import { readInline } from './markdown.ts';
+import { isLabel, labelHint } from './names.ts';
+import type { PositionLinkNode } from './nodes.ts';
+import { readDirective } from './read-directive.ts';
+import { readProseMoves } from './read-prose-moves.ts';
 import { resolveMedia } from './resolve-media.ts';
-import type { CourseProblem } from './types.ts';
+import { placeOf, positionOf, type TextContext } from './text-context.ts';
 
-/** What a chapter's text is read with. */
-export interface TextContext {
-  readonly source: FileText;
-  /** Targets of `[name]: pos:label` definitions by their identifier. */
-  readonly positionDefinitions: ReadonlyMap<string, string>;
-  readonly media: ReadonlySet<string>;
-  readonly usedMedia: Set<string>;
-  readonly report: (problem: Omit<CourseProblem, 'rule'>) => void;
+/** Reads a comment or a caption: inline Markdown with what means something in a course. */
+export function readInlineText(
+  text: string,
+  pointAt: (offset: number) => Point,
+  context: TextContext,
+): PhrasingContent[] {
+  const parent = { children: readInline(text, pointAt) };
+  limitNesting(parent, context);
+  readTextNodes(parent, context);
+  return parent.children;
 }
 
 /**
@@ -59,84 +56,10 @@ function readNode(node: RootContent | PhrasingContent, context: TextContext) {
       return readProseMoves(node);
     case 'image':
       return readImage(node, context);
+    case 'imageReference':
+      return readImageReference(node, context);
     default:
       return node;
-  }
-}
-
-function placeOf(node: RootContent | PhrasingContent, context: TextContext): Place {
-  const start = context.source.pointAt(node.position?.start.offset ?? 0);
-  const end = context.source.pointAt(node.position?.end.offset ?? start.offset);
-  return { file: context.source.file, start, end };
-}
-
-function readDirective(node: TextDirective, context: TextContext): DirectiveNode | PhrasingContent {
-  const place = placeOf(node, context);
-  const raw = context.source.text.slice(place.start.offset, place.end.offset);
-  const asText: PhrasingContent = { type: 'text', value: raw, ...position(node) };
-  // `White:Black` and `10:30` are words, not directives: only the bracket form counts.
-  const opening = 1 + node.name.length;
-  if (raw.charAt(opening) !== '[') return asText;
-  const name = directiveNames.find((known) => known === node.name);
-  if (!name) {
-    const near = nearestName(node.name, directiveNames);
-    context.report({
-      place,
-      message: `There is no directive \`:${node.name}[…]\`.`,
-      hint: near
-        ? `Did you mean \`:${near}[…]\`? For a plain colon write \`\\:\`.`
-        : `The directives are ${directiveNames.map((known) => `:${known}`).join(', ')}. For a plain colon write \`\\:\`.`,
-    });
-    return asText;
-  }
-  const argument = raw
-    .slice(opening + 1, raw.lastIndexOf(']'))
-    .replace(/\s+/g, ' ')
-    .trim();
-  const problem = argumentProblem(name, argument);
-  if (problem) {
-    context.report({ place, ...problem });
-    return { ...asText, value: '' };
-  }
-  return { type: 'courseDirective', name, argument, ...position(node) };
-}
-
-function argumentProblem(name: DirectiveName, argument: string) {
-  switch (name) {
-    case 'here':
-    case 'same':
-    case 'later':
-      return isLabel(argument)
-        ? undefined
-        : { message: `\`${argument}\` is no name for a position.`, hint: labelHint };
-    case 'mark':
-      return squareProblem(argument);
-    case 'plan':
-    case 'threat':
-    case 'guard':
-      return arrowProblem(argument);
-    case 'claim':
-      return argument === ''
-        ? {
-            message: 'This claim says nothing.',
-            hint: 'Write what is claimed, such as `:claim[isolated d5]`.',
-          }
-        : undefined;
-    case 'allow':
-      return /^[a-z-]+ \S/.test(argument)
-        ? undefined
-        : {
-            message: '`:allow[…]` needs the id of a rule and a reason.',
-            hint: 'Write `:allow[rule-id the reason]` on the line of the finding.',
-          };
-    case 'end':
-    case 'option':
-      return argument === ''
-        ? {
-            message: `\`:${name}[]\` gives no reason.`,
-            hint: `Say why in a few words: \`:${name}[…]\`.`,
-          }
-        : undefined;
   }
 }
 
@@ -145,8 +68,8 @@ function readLink(node: Link, context: TextContext): PositionLinkNode | Link {
 }
 
 function readLinkReference(node: LinkReference, context: TextContext) {
-  const url = context.positionDefinitions.get(node.identifier);
-  return url === undefined ? node : positionLink(url, node, context);
+  const url = context.definitions.get(node.identifier)?.url;
+  return url?.startsWith('pos:') ? positionLink(url, node, context) : node;
 }
 
 function positionLink(
@@ -167,48 +90,24 @@ function positionLink(
       hint: labelHint,
     });
   }
-  return { type: 'positionLink', label, children: node.children, ...position(node) };
-}
-
-const beginsWithNumber = /^\d{1,3}\s?(?:\.|…)/;
-const looksLikeMove = /^(?:[KQRBN♔-♟]?[a-h1-8x=\-–]*[a-h][1-8]|[O0]-[O0])/u;
-
-function readProseMoves(node: InlineCode): ProseMovesNode | InlineCode {
-  if (!beginsWithNumber.test(node.value)) return node;
-  const { line, problems } = parseMovetext(node.value);
-  if (problems.length > 0 || line.before.length > 0 || line.result) return node;
-  if (!line.moves.every((move) => move.after.length === 0 && looksLikeMove.test(move.san.text))) {
-    return node;
-  }
-  const first = line.moves[0];
-  if (!first?.number) return node;
-  let ply = first.number.value * 2 + (first.number.dots > 1 ? 1 : 0);
-  const moves = line.moves.map((move, index) => {
-    const start = move.number?.span.start ?? move.san.span.start;
-    const end = line.moves[index + 1];
-    const next = end ? (end.number?.span.start ?? end.san.span.start) : node.value.length;
-    const at = move.number ? move.number.value * 2 + (move.number.dots > 1 ? 1 : 0) : ply;
-    ply = at + 1;
-    return {
-      text: node.value.slice(start, next).trim(),
-      san: move.san.text,
-      number: at >> 1,
-      color: at % 2 === 0 ? ('white' as const) : ('black' as const),
-    };
-  });
-  return { type: 'proseMoves', value: node.value, moves, ...position(node) };
+  return { type: 'positionLink', label, children: node.children, ...positionOf(node) };
 }
 
 function readImage(node: Image, context: TextContext): PhrasingContent {
   const resolved = resolveMedia(node.url, context.source.file, context.media);
   if ('problem' in resolved) {
     context.report({ place: placeOf(node, context), ...resolved.problem });
-    return { type: 'text', value: node.alt ?? '', ...position(node) };
+    return { type: 'text', value: node.alt ?? '', ...positionOf(node) };
   }
   context.usedMedia.add(resolved.path);
   return { ...node, url: resolved.path };
 }
 
-function position(node: { position?: RootContent['position'] }) {
-  return node.position ? { position: node.position } : {};
+/** `![text][name]`: becomes a plain image, so that its file is found like any other. */
+function readImageReference(node: ImageReference, context: TextContext): PhrasingContent {
+  const definition = context.definitions.get(node.identifier);
+  if (!definition) return node;
+  const { url, title } = definition;
+  const { alt } = node;
+  return readImage({ type: 'image', url, ...{ title, alt }, ...positionOf(node) }, context);
 }

@@ -15,7 +15,12 @@ export interface SiteData {
   readonly site?: string;
   /** Path that the site will have on its host; only the page for missing addresses needs it. */
   readonly base?: string;
-  readonly assets: { readonly script: string; readonly style: string };
+  readonly assets: {
+    readonly script: string;
+    readonly style: string;
+    /** Of the first lines of every page. */
+    readonly fonts: readonly string[];
+  };
   /** The symbols of all boards. */
   readonly sprite: string;
   readonly chapters: readonly ChapterPage[];

@@ -35,13 +35,18 @@ const phone: BrowserContextOptions = { viewport: windows.phone, hasTouch: true, 
 
 /** The caption under the board: `after 3...c5`. */
 const caption = (page: Page) => page.locator('.board-caption').textContent();
-/** The piece on a square as the board draws it, such as `black-pawn`. */
-const pieceOn = (page: Page, square: string) =>
-  page
-    .locator(`course-board .pieces [data-square="${square}"]`)
-    .getAttribute('href', { timeout: 1000 });
 const currentMoves = (page: Page) => page.locator('.move[aria-current]').allTextContents();
-const settled = (page: Page) => page.waitForTimeout(350);
+const hash = (page: Page) => new URL(page.url()).hash;
+/** Time for the address to be noted, and for the page to follow a scroll. */
+const settled = (page: Page) => page.waitForTimeout(400);
+
+/** What the board draws on a square, such as `#piece-bp`; undefined for an empty one. */
+function pieceOn(page: Page, square: string): Promise<string | undefined> {
+  return page.evaluate((name) => {
+    const piece = document.querySelector(`course-board .pieces [data-square="${name}"]`);
+    return piece?.getAttribute('href') ?? undefined;
+  }, square);
+}
 
 /** Whether a move's link can be seen: in the window, and not under the board. */
 function inSight(page: Page, id: string): Promise<boolean> {
@@ -68,8 +73,228 @@ describe('the address', () => {
           expect(await caption(page)).toBe('after 3...c5');
           expect(await currentMoves(page)).toEqual(['c5']);
           expect(await inSight(page, 'tarrasch')).toBe(true);
+          await page.mouse.move(100, 400);
+          await page.mouse.wheel(0, 1500);
+          await settled(page);
+          expect(await caption(page)).not.toBe('after 3...c5');
         },
         options,
       ));
+  }
+
+  test('of a move without a name shows it', () =>
+    reading('isolated-pawn.html#b1-5b-Nc6', async (page) => {
+      await settled(page);
+      expect(await caption(page)).toBe('after 5...Nc6');
+      expect(await inSight(page, 'b1-5b-Nc6')).toBe(true);
+    }));
+
+  test('that a chapter links to opens the position there, and Back returns', () =>
+    reading('isolated-pawn.html', async (page) => {
+      await page.locator('#tarrasch').click();
+      await page.getByRole('link', { name: 'a chapter of their own' }).click();
+      await page.waitForURL(/other-answers\.html#quiet-e3$/);
+      await settled(page);
+      expect(await currentMoves(page)).toHaveLength(1);
+      expect(await page.locator('.move[aria-current]').getAttribute('id')).toBe('quiet-e3');
+      await page.goBack();
+      await page.waitForURL(/isolated-pawn\.html/);
+      await settled(page);
+      expect(hash(page)).toBe('#tarrasch');
+      expect(await caption(page)).toBe('after 3...c5');
+    }));
+
+  test('of the list of named positions leads to each', () =>
+    reading('isolated-pawn.html', async (page) => {
+      await page.getByRole('link', { name: 'Named positions' }).click();
+      await page.getByRole('link', { name: 'tarrasch', exact: true }).click();
+      await settled(page);
+      expect(await caption(page)).toBe('after 3...c5');
+    }));
+});
+
+describe('with the mouse', () => {
+  test('a click on a move shows it, and notes it in the address', () =>
+    reading('isolated-pawn.html', async (page) => {
+      expect(await pieceOn(page, 'c5')).toBeUndefined();
+      await page.locator('#tarrasch').click();
+      expect(await pieceOn(page, 'c5')).toBe('#piece-bp');
+      expect(await pieceOn(page, 'c7')).toBeUndefined();
+      await settled(page);
+      expect(hash(page)).toBe('#tarrasch');
+    }));
+
+  test('a click on a move in the prose shows it, and Back returns', () =>
+    reading('isolated-pawn.html', async (page) => {
+      await page.locator('#ed').click();
+      await settled(page);
+      await page.locator('a.prose-move[href="#tarrasch"]').first().click();
+      expect(await caption(page)).toBe('after 3...c5');
+      expect(hash(page)).toBe('#tarrasch');
+      await page.goBack();
+      await settled(page);
+      expect(await caption(page)).toBe('after 4...exd5');
+      await page.goForward();
+      await settled(page);
+      expect(await caption(page)).toBe('after 3...c5');
+    }));
+
+  test('the buttons step, take branches and turn the board', () =>
+    reading('isolated-pawn.html#three-nc3', async (page) => {
+      const board = page.locator('course-board');
+      await board.getByRole('button', { name: '3...Nf6' }).click();
+      expect(await caption(page)).toBe('after 3...Nf6');
+      await board.getByRole('button', { name: 'Back' }).click();
+      expect(await caption(page)).toBe('after 3.Nc3');
+      // On takes the way that one came back from.
+      await board.getByRole('button', { name: 'On' }).click();
+      expect(await caption(page)).toBe('after 3...Nf6');
+      expect(await board.getByRole('button', { name: 'On' }).getAttribute('aria-disabled')).toBe(
+        'true',
+      );
+      const view = () => board.locator('svg.board').getAttribute('data-view');
+      expect(await view()).toBe('black');
+      await board.getByRole('button', { name: 'Turn' }).click();
+      expect(await view()).toBe('white');
+      await board.getByRole('button', { name: 'Back' }).click();
+      expect(await view()).toBe('white');
+      expect(await pieceOn(page, 'e1')).toBe('#piece-wk');
+    }));
+
+  test('the board follows the paragraph that is read', () =>
+    reading('isolated-pawn.html', async (page) => {
+      const passed = new Set<string>();
+      await page.mouse.move(300, 400);
+      for (let scrolls = 0; scrolls < 12; scrolls++) {
+        await page.mouse.wheel(0, 400);
+        await page.waitForTimeout(80);
+        passed.add((await caption(page)) ?? '');
+      }
+      expect(passed.size).toBeGreaterThan(5);
+    }));
+});
+
+describe('with the keyboard', () => {
+  test('arrows step from anywhere; on a move the others act too', () =>
+    reading('isolated-pawn.html', async (page) => {
+      await page.keyboard.press('ArrowRight');
+      expect(await caption(page)).toBe('after 1.d4');
+      await page.keyboard.press('ArrowRight');
+      await page.keyboard.press('ArrowLeft');
+      expect(await caption(page)).toBe('after 1.d4');
+
+      await page.locator('#tarrasch').focus();
+      await page.keyboard.press('Enter');
+      expect(await caption(page)).toBe('after 3...c5');
+      await page.keyboard.press('ArrowDown');
+      expect(await caption(page)).toBe('after 3...Nf6');
+      await page.keyboard.press('ArrowUp');
+      expect(await caption(page)).toBe('after 3...c5');
+      await page.keyboard.press('End');
+      await settled(page);
+      expect(await caption(page)).toBe('after 8...O-O');
+      expect(await inSight(page, 'tabiya')).toBe(true);
+      await page.keyboard.press('Home');
+      await settled(page);
+      expect(await caption(page)).toBe('at the start');
+    }));
+
+  test('a step is told to readers who do not see the board', () =>
+    reading('isolated-pawn.html#three-nc3', async (page) => {
+      await page.keyboard.press('ArrowRight');
+      const live = page.locator('course-board [aria-live]');
+      expect(await live.textContent()).toBe('Black: pawn to c5');
+      const label = await page.locator('course-board svg.board').getAttribute('aria-label');
+      expect(label).toContain('after 3...c5');
+      expect(label).toContain('king e8');
+    }));
+
+  test('everything that acts can be reached and is named', () =>
+    reading('isolated-pawn.html#tarrasch', async (page) => {
+      const board = page.locator('course-board');
+      for (const name of ['Back', 'On', 'Turn the board']) {
+        const button = board.getByRole('button', { name });
+        await button.focus();
+        await page.keyboard.press('Enter');
+        expect(await button.evaluate((element) => element === document.activeElement)).toBe(true);
+      }
+    }));
+});
+
+describe('on a phone', () => {
+  for (const [name, viewport] of Object.entries({
+    upright: windows.phone,
+    lying: { width: 740, height: 360 },
+  })) {
+    test(`a tap shows the move, ${name}`, () =>
+      reading(
+        'isolated-pawn.html',
+        async (page) => {
+          await page.locator('#tarrasch').tap();
+          await settled(page);
+          expect(await caption(page)).toBe('after 3...c5');
+          expect(await pieceOn(page, 'c5')).toBe('#piece-bp');
+          const board = await page.locator('course-board svg.board').boundingBox();
+          expect(board?.y).toBeGreaterThanOrEqual(0);
+          expect((board?.y ?? 0) + (board?.height ?? 0)).toBeLessThanOrEqual(viewport.height);
+        },
+        { ...phone, viewport },
+      ));
+  }
+
+  test('the board folds away, stays so in the next chapter, and comes back', () =>
+    reading(
+      'isolated-pawn.html',
+      async (page) => {
+        const drawn = page.locator('course-board svg.board');
+        await page.getByRole('button', { name: 'Fold the board away' }).tap();
+        expect(await drawn.isVisible()).toBe(false);
+        await page.locator('a[rel="next"]').tap();
+        await page.waitForURL(/other-answers/);
+        expect(await drawn.isVisible()).toBe(false);
+        await page.getByRole('button', { name: 'Show the board' }).tap();
+        expect(await drawn.isVisible()).toBe(true);
+      },
+      phone,
+    ));
+
+  test('stepping through moves does not move the text that is read', () =>
+    reading(
+      'isolated-pawn.html#queens-gambit',
+      async (page) => {
+        await settled(page);
+        const top = () =>
+          page.locator('#queens-gambit').evaluate((move) => move.getBoundingClientRect().top);
+        const before = await top();
+        for (let steps = 0; steps < 2; steps++) {
+          await page.getByRole('button', { name: 'On' }).tap();
+          await settled(page);
+          expect(Math.abs((await top()) - before)).toBeLessThan(1);
+        }
+      },
+      phone,
+    ));
+});
+
+test('nothing moves while a page loads', async () => {
+  for (const viewport of [windows.wide, windows.phone]) {
+    const { page } = await openPage(browser, { viewport });
+    await page.addInitScript(() => {
+      const shifts: number[] = [];
+      Object.assign(window, { shifts });
+      new PerformanceObserver((list) => {
+        for (const entry of list.getEntries()) {
+          if ('value' in entry) shifts.push(Number(entry.value));
+        }
+      }).observe({ type: 'layout-shift', buffered: true });
+    });
+    await page.goto(`${server.address}isolated-pawn.html`);
+    await settled(page);
+    const moved = await page.evaluate(() =>
+      (window as unknown as { shifts: number[] }).shifts.reduce((sum, shift) => sum + shift, 0),
+    );
+    // 0.1 is where a shift begins to disturb: Core Web Vitals, web.dev/articles/cls.
+    expect(moved).toBeLessThan(0.02);
+    await page.context().close();
   }
 });

@@ -6,17 +6,19 @@ import { packageRoot } from './package-root.ts';
 interface Manifest {
   readonly script: string;
   readonly style: string;
+  readonly fonts: readonly string[];
 }
 
 const folder = join(packageRoot, 'dist', 'assets');
 
-/** The addresses of script and style sheet in the site. */
-export async function readAssets(): Promise<{ script: string; style: string }> {
+/** The addresses of the script, the style sheet and the first fonts in the site. */
+export async function readAssets(): Promise<Manifest> {
   const text = await readFile(join(folder, 'manifest.json'), 'utf8').catch((cause: unknown) => {
     throw new Error(`${folder} is missing: build the package with \`npm run build\``, { cause });
   });
-  const { script, style } = JSON.parse(text) as Manifest;
-  return { script: `assets/${script}`, style: `assets/${style}` };
+  const { script, style, fonts } = JSON.parse(text) as Manifest;
+  const address = (file: string) => `assets/${file}`;
+  return { script: address(script), style: address(style), fonts: fonts.map(address) };
 }
 
 export async function copyAssets(out: string): Promise<void> {

@@ -48,6 +48,7 @@ export function renderExercise(
   };
   const properties = {
     className: ['exercise'],
+    ariaLabel: title,
     id: addresses.id({ chapter: block.chapter, block: block.index, node: 0 }),
     dataView: view,
     dataTurn: turn,
@@ -57,19 +58,25 @@ export function renderExercise(
     dataWords: JSON.stringify(words),
   };
   const hint =
-    block.hint.length === 0 ? [] : [fold('hint', strings.hint, [textLine(renderText(block.hint))])];
-  return element('figure', properties, [
-    element('div', { className: ['exercise-board'] }, [{ type: 'raw', value: svg }]),
-    element('figcaption', { className: ['exercise-text'] }, [
-      element('p', { className: ['exercise-number'] }, [title]),
-      element('p', { className: ['ask'] }, [
-        ...renderText(block.ask),
-        ' ',
-        element('span', { className: ['to-move'] }, [strings.toMove[turn]]),
+    block.hint.length === 0
+      ? []
+      : [fold('hint', strings.hint, [element('p', {}, renderText(block.hint))])];
+  return element('section', properties, [
+    element('div', { className: ['exercise-body'] }, [
+      element('div', { className: ['exercise-ask'] }, [
+        element('p', { className: ['exercise-number'] }, [title]),
+        element('p', { className: ['ask'] }, [
+          ...renderText(block.ask),
+          ' ',
+          element('span', { className: ['to-move'] }, [strings.toMove[turn]]),
+        ]),
       ]),
-      ...hint,
+      element('div', { className: ['exercise-board'] }, [{ type: 'raw', value: svg }]),
+      element('div', { className: ['exercise-help'] }, [
+        ...hint,
+        fold('answer', strings.answer, exerciseLines(context, block, renderText, true)),
+      ]),
     ]),
-    fold('answer', strings.answer, exerciseLines(context, block, renderText, true)),
   ]);
 }
 
@@ -113,10 +120,6 @@ function fold(className: string, summary: string, content: readonly ElementConte
     element('summary', {}, [summary]),
     ...content,
   ]);
-}
-
-function textLine(content: readonly ElementContent[]): Element {
-  return element('p', {}, content);
 }
 
 const promotionLetter = {

@@ -1,0 +1,95 @@
+import type { PhrasingContent } from 'mdast';
+import type { TextDirective } from 'mdast-util-directive';
+import { nearestName } from '../diagnostics/index.ts';
+import { arrowProblem, isLabel, labelHint, squareProblem } from './names.ts';
+import { type DirectiveName, type DirectiveNode, directiveNames } from './nodes.ts';
+import { placeOf, positionOf, type TextContext } from './text-context.ts';
+
+/** A line end within a text, with what its container puts before the next line. */
+const nextLine = /(?:\r\n|\r|\n)[ \t>]*/g;
+
+/**
+ * Reads a text directive. `White:Black` and `10:30` are words: only the bracket form counts, and
+ * the rest gets its text back.
+ */
+export function readDirective(
+  node: TextDirective,
+  context: TextContext,
+): DirectiveNode | PhrasingContent {
+  const place = placeOf(node, context);
+  const raw =
+    node.data?.written ??
+    context.source.text.slice(place.start.offset, place.end.offset).replace(nextLine, '\n');
+  const asText: PhrasingContent = { type: 'text', value: raw, ...positionOf(node) };
+  const opening = 1 + node.name.length;
+  if (raw.charAt(opening) !== '[') return asText;
+  const name = directiveNames.find((known) => known === node.name);
+  if (!name) {
+    const near = nearestName(node.name, directiveNames);
+    context.report({
+      place,
+      message: `There is no directive \`:${node.name}[…]\`.`,
+      hint: near
+        ? `Did you mean \`:${near}[…]\`? For a plain colon write \`\\:\`.`
+        : `The directives are ${directiveNames.map((known) => `:${known}`).join(', ')}. For a plain colon write \`\\:\`.`,
+    });
+    return asText;
+  }
+  if (!raw.endsWith(']')) {
+    context.report({
+      place,
+      message: `\`:${name}[…]\` takes nothing in braces.`,
+      hint: 'Leave the braces out; what a directive says stands in its brackets.',
+    });
+    return { ...asText, value: '' };
+  }
+  const argument = raw
+    .slice(opening + 1, -1)
+    .replace(/\s+/g, ' ')
+    .trim();
+  const problem = argumentProblem(name, argument);
+  if (problem) {
+    context.report({ place, ...problem });
+    return { ...asText, value: '' };
+  }
+  return { type: 'courseDirective', name, argument, ...positionOf(node) };
+}
+
+function argumentProblem(name: DirectiveName, argument: string) {
+  switch (name) {
+    case 'here':
+    case 'same':
+    case 'later':
+      return isLabel(argument)
+        ? undefined
+        : { message: `\`${argument}\` is no name for a position.`, hint: labelHint };
+    case 'mark':
+      return squareProblem(argument);
+    case 'plan':
+    case 'threat':
+    case 'guard':
+      return arrowProblem(argument);
+    case 'claim':
+      return argument === ''
+        ? {
+            message: 'This claim says nothing.',
+            hint: 'Write what is claimed, such as `:claim[isolated d5]`.',
+          }
+        : undefined;
+    case 'allow':
+      return /^[a-z-]+ \S/.test(argument)
+        ? undefined
+        : {
+            message: '`:allow[…]` needs the id of a rule and a reason.',
+            hint: 'Write `:allow[rule-id the reason]` on the line of the finding.',
+          };
+    case 'end':
+    case 'option':
+      return argument === ''
+        ? {
+            message: `\`:${name}[]\` gives no reason.`,
+            hint: `Say why in a few words: \`:${name}[…]\`.`,
+          }
+        : undefined;
+  }
+}
