@@ -4,23 +4,24 @@
  * directory, and would take this one's place.
  */
 import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { packageRoot } from './package-root.ts';
 
 const [, , srcDir] = process.argv;
 if (srcDir === undefined) throw new Error('astro-process needs the folder of the pages');
 const work = process.cwd();
 
 const { build } = await import('astro');
+const { default: settings } = await import(
+  pathToFileURL(join(packageRoot, 'astro.config.mjs')).href
+);
 await build({
+  ...settings,
   configFile: false,
   root: work,
   srcDir,
   outDir: join(work, 'out'),
   publicDir: join(work, 'public'),
   cacheDir: join(work, 'astro-cache'),
-  output: 'static',
-  build: { format: 'file' },
-  trailingSlash: 'ignore',
-  logLevel: 'error',
-  devToolbar: { enabled: false },
   vite: { cacheDir: join(work, 'vite-cache'), logLevel: 'error' },
 });

@@ -1,9 +1,11 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { drawBoard } from '../../draw/index.ts';
+import { initialPosition } from '../../chess/index.ts';
+import { cardSize, drawBoard, drawCard } from '../../draw/index.ts';
 import { makePngs, type PngJob } from '../../draw/pngs.ts';
 import type { Course } from '../../model/types.ts';
-import { diagramNames, imagePath, pictureOf } from '../render/diagram-images.ts';
+import { cardName, diagramNames, imagePath, pictureOf } from '../render/diagram-images.ts';
+import { emblematic } from '../render/site.ts';
 
 /** Width of a diagram's picture, in CSS pixels. */
 const diagramWidth = 560;
@@ -13,7 +15,10 @@ interface NamedJob {
   readonly job: PngJob;
 }
 
-/** Writes the pictures of all diagrams, once and in double size, and returns their paths. */
+/**
+ * Writes the pictures of all diagrams, once and in double size, and a card for each chapter, which
+ * other sites show beside a link to it. Returns their paths.
+ */
 export async function writeImages(
   course: Course,
   out: string,
@@ -22,7 +27,7 @@ export async function writeImages(
     readonly onDone?: ((done: number, all: number) => void) | undefined;
   },
 ): Promise<string[]> {
-  const jobs = diagramJobs(course);
+  const jobs = [...diagramJobs(course), ...(await cardJobs(course))];
   const writes: Promise<void>[] = [];
   await mkdir(join(out, 'images'), { recursive: true });
   await makePngs(
@@ -51,4 +56,25 @@ function diagramJobs(course: Course): NamedJob[] {
       }));
     }),
   );
+}
+
+async function cardJobs(course: Course): Promise<NamedJob[]> {
+  const { title, author, language } = course.settings;
+  const jobs: NamedJob[] = [];
+  for (const chapter of course.chapters) {
+    const shown = emblematic(chapter);
+    const svg = await drawCard({
+      course: title,
+      chapter: chapter.title,
+      author,
+      placement: (shown?.position ?? initialPosition).fen,
+      view: shown?.block.view ?? 'white',
+      language,
+    });
+    jobs.push({
+      path: decodeURIComponent(imagePath(cardName(chapter), 1)),
+      job: { svg, ...cardSize },
+    });
+  }
+  return jobs;
 }
