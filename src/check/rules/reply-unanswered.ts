@@ -1,5 +1,5 @@
 import { isMate, isStalemate, sideToMove } from '../../chess/index.ts';
-import type { MoveNode, MovesBlock } from '../../model/index.ts';
+import type { Block, Course, MoveNode, MovesBlock } from '../../model/index.ts';
 import { isAssessment } from '../../movetext/index.ts';
 import { adviceOf, isMarkedBad } from '../advice.ts';
 import { defineCourseRule } from '../course-rule.ts';
@@ -55,6 +55,8 @@ move of the course's own side, marked \`?\`, \`??\` or \`?!\`, is bad.
     const advice = adviceOf(course);
     for (const { block, node, parent } of movesOf(course)) {
       if (block.kind !== 'moves' || node.children.length > 0) continue;
+      // Where movetext could not be read, nobody knows where its lines were meant to end.
+      if (isUnreadable(course, block)) continue;
       const { position } = node;
       if (!position || !node.written || sideToMove(position) !== side) continue;
       if (advice.has(position.key) || isClosed(node) || isRefutation(node, block, side)) continue;
@@ -68,6 +70,16 @@ move of the course's own side, marked \`?\`, \`??\` or \`?!\`, is bad.
     }
   },
 });
+
+function isUnreadable({ problems }: Course, { place }: Block): boolean {
+  return problems.some(
+    (problem) =>
+      problem.rule === 'move-unreadable' &&
+      problem.place.file === place.file &&
+      problem.place.start.offset >= place.start.offset &&
+      problem.place.end.offset <= place.end.offset,
+  );
+}
 
 /** Whether the line goes through a move of the course's side that is marked as bad. */
 function isRefutation(last: MoveNode, block: MovesBlock, side: 'white' | 'black'): boolean {

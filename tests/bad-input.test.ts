@@ -1,0 +1,98 @@
+/**
+ * Bad input through the built program: one clear message each, with its place and what to do. The
+ * console output stands in bad-input.expected.txt; UPDATE=1 writes it anew, for reading.
+ */
+import { spawnSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { afterAll, expect, test } from 'vitest';
+
+const cli = path.resolve(import.meta.dirname, '../dist/cli/main.js');
+const expectedFile = new URL('./bad-input.expected.txt', import.meta.url);
+const work = mkdtempSync(path.join(tmpdir(), 'linewright-bad-'));
+afterAll(() => rmSync(work, { recursive: true, force: true }));
+
+type Files = Readonly<Record<string, string | Uint8Array>>;
+
+const settings = 'title: A course\nside: white\n';
+const chapter = (text: string) => `---\ntitle: One\n---\n\n${text}\n`;
+const moves = (text: string, attributes = '') =>
+  chapter(`\`\`\`moves${attributes}\n${text}\n\`\`\``);
+const course = (text: string | Uint8Array, more: Files = {}): Files => ({
+  'course.yaml': settings,
+  'chapters/1.md': text,
+  ...more,
+});
+const fen = (text: string) => course(moves('', ` fen="${text}"`));
+
+const cases: Readonly<Record<string, Files>> = {
+  'a folder that is no course': { 'notes.txt': 'Nothing.' },
+  'a course without chapters': { 'course.yaml': settings },
+  'broken YAML in front matter': course('---\ntitle: "One\n---\n\nText.\n'),
+  'no title': course('---\nsummary: None\n---\n'),
+  'not UTF-8 but Latin-1': course(Buffer.from(chapter('Die Er\u00f6ffnung.'), 'latin1')),
+  'not UTF-8 but UTF-16': course(Buffer.from(`\uFEFF${chapter('Text.')}`, 'utf16le')),
+  'a chapter of 5 MB': course(chapter('word '.repeat(1_048_576))),
+  'an unclosed variation': course(moves('1. e4 e5 (1... c5 2. Nf3')),
+  'an unclosed comment': course(moves('1. e4 {Best by test. e5 2. Nf3')),
+  'an unclosed block': course('---\ntitle: One\n---\n\n```moves\n1. e4\n'),
+  'a label given twice': course(moves('1. e4 {:here[x]} e5 2. Nf3 {:here[x]}')),
+  'a label that two chapters fight for': course(moves('1. e4 {:here[x]} e5 2. Nf3'), {
+    'chapters/2.md': moves('1. e4 e5 2. Nf3 Nc6 3. Bb5 {:here[x]}'),
+  }),
+  'a FEN with two kings of one colour': fen('4k3/8/8/8/8/8/8/K3K3 w - - 0 1'),
+  'a FEN with a pawn on the last rank': fen('4k2P/8/8/8/8/8/8/4K3 w - - 0 1'),
+  'a FEN with the side not to move in check': fen('k7/8/8/8/Q7/8/8/1K6 w - - 0 1'),
+  'variations nested 500 deep': course(
+    moves(`1. e4 ${'(1. d4 '.repeat(500)}${')'.repeat(500)} e5 2. Nf3`),
+  ),
+  'a picture outside the course': course(chapter('![x](../../secret.png)')),
+  'a picture outside the course, encoded': course(chapter('![x](%2e%2e/%2e%2e/secret.png)')),
+  'a picture of another site': course(chapter('![x](https://example.org/x.png)')),
+  'an unknown setting': {
+    ...course(chapter('Text.')),
+    'course.yaml': `${settings}colour: red\n`,
+  },
+  'a setting of the wrong type': {
+    ...course(chapter('Text.')),
+    'course.yaml': 'title: 7\nside: white\n',
+  },
+  'an unknown attribute': course(moves('1. e4', ' form="x"')),
+  'several faults in one run': course(
+    `${moves('1. e5 (1. d4 Nd5) e4')}\n[x](pos:nowhere), \`9.Qh8\`\n`,
+    { 'chapters/2.md': moves('1. e4 e5 3. Nf3') },
+  ),
+};
+
+function run(name: string, files: Files): string {
+  const folder = path.join(work, name.replaceAll(/\W+/g, '-'));
+  mkdirSync(folder, { recursive: true });
+  for (const [file, content] of Object.entries(files)) {
+    mkdirSync(path.dirname(path.join(folder, file)), { recursive: true });
+    writeFileSync(path.join(folder, file), content);
+  }
+  const { status, stdout, stderr } = spawnSync(process.execPath, [cli, 'check', folder], {
+    encoding: 'utf8',
+    env: { ...process.env, NO_COLOR: '1' },
+  });
+  return `exit ${status}\n${stdout}${stderr}`.replaceAll(folder, 'FOLDER');
+}
+
+const outputs = new Map(Object.entries(cases).map(([name, files]) => [name, run(name, files)]));
+
+test('every message is the one that was read and approved', () => {
+  const all = [...outputs].map(([name, output]) => `=== ${name}\n${output}`).join('\n');
+  if (process.env.UPDATE) writeFileSync(expectedFile, all);
+  expect(all).toBe(readFileSync(expectedFile, 'utf8'));
+});
+
+for (const [name, output] of outputs) {
+  if (name.startsWith('several')) continue;
+  test(`${name}: one message, and no crash`, () => {
+    expect(output).not.toContain('fault in Linewright');
+    const findings = output.match(/^\S+:\d+:\d+ {2}(error|warning)/gm) ?? [];
+    if (output.startsWith('exit 2')) expect(findings).toEqual([]);
+    else expect(findings).toHaveLength(1);
+  });
+}

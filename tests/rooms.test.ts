@@ -1,0 +1,95 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import path from 'node:path';
+import { describe, expect, test } from 'vitest';
+
+const src = path.resolve(import.meta.dirname, '../src');
+
+/** What each room may import of the others. Everything flows one way, from text to pages. */
+const mayImport: Readonly<Record<string, readonly string[]>> = {
+  // Below all stages: these know nothing of courses.
+  chess: [],
+  movetext: [],
+  diagnostics: [],
+  // The stages.
+  read: ['chess', 'movetext', 'diagnostics'],
+  model: ['chess', 'diagnostics', 'movetext', 'read'],
+  check: ['chess', 'diagnostics', 'movetext', 'model', 'read'],
+  // Pictures know boards, not courses.
+  draw: ['chess'],
+  // Makes pages of what was checked; it names the browser's data where the two meet.
+  site: ['check', 'chess', 'diagnostics', 'draw', 'model', 'movetext', 'browser'],
+  // Runs at the reader's: boards to draw, no rules, no course.
+  browser: ['chess', 'draw'],
+  // Puts the stages together.
+  cli: ['check', 'chess', 'diagnostics', 'model', 'read', 'site'],
+};
+
+interface Import {
+  readonly file: string;
+  readonly room: string;
+  readonly from: string;
+}
+
+const imports = readdirSync(src, { recursive: true, encoding: 'utf8' })
+  .filter((file) => /\.(ts|astro)$/.test(file) && !file.endsWith('.test.ts'))
+  .map((file) => file.split(path.sep).join('/'))
+  .flatMap((file): Import[] => {
+    const text = readFileSync(path.join(src, file), 'utf8');
+    const found = text.matchAll(
+      /(?:^|\s)(?:import|export)\b[^'";]*?from\s*'([^']+)'|import\('([^']+)'\)/g,
+    );
+    const room = file.includes('/') ? (file.split('/')[0] ?? '') : '';
+    return [...found].map(([, from, later]) => ({ file, room, from: from ?? later ?? '' }));
+  });
+
+function roomOf({ file, from }: Import): string | undefined {
+  if (!from.startsWith('.')) return undefined;
+  const target = path.posix.join(path.posix.dirname(file), from);
+  return target.includes('/') ? target.split('/')[0] : '';
+}
+
+describe('rooms import only what lies before them', () => {
+  for (const [room, allowed] of Object.entries(mayImport)) {
+    test(room, () => {
+      const own = imports.filter((found) => found.room === room);
+      expect(own.length).toBeGreaterThan(0);
+      const wrong = own.filter((found) => {
+        const target = roomOf(found);
+        return target !== undefined && target !== room && !allowed.includes(target);
+      });
+      expect(wrong.map(({ file, from }) => `${file} imports ${from}`)).toEqual([]);
+    });
+  }
+
+  test('every room is in the table', () => {
+    const rooms = readdirSync(src, { withFileTypes: true })
+      .filter((entry) => entry.isDirectory())
+      .map(({ name }) => name)
+      .filter((name) => imports.some(({ room }) => room === name));
+    expect(rooms.filter((room) => !(room in mayImport))).toEqual([]);
+  });
+});
+
+describe('some things have one door', () => {
+  const importers = (test: (found: Import) => boolean) =>
+    [...new Set(imports.filter(test).map(({ file }) => file))].sort();
+
+  test('only the chess room imports chess.js', () => {
+    expect(importers(({ from }) => from === 'chess.js')).toEqual(['chess/rules.ts']);
+  });
+
+  test('only the check makes a checked course', () => {
+    const sealing = importers(({ from }) => from.endsWith('checked-course.ts')).filter((file) =>
+      readFileSync(path.join(src, file), 'utf8').includes('sealCourse'),
+    );
+    expect(sealing).toEqual(['check/check-course.ts']);
+  });
+
+  test('only the reader parses Markdown and YAML', () => {
+    const parsers =
+      /^(remark-parse|unified|yaml|micromark|mdast-util-(from-markdown|directive|gfm))/;
+    const outside = importers(({ from, room }) => parsers.test(from) && room !== 'read');
+    // The package's plugin for other pipelines takes its types from unified.
+    expect(outside).toEqual(['remark-linewright.ts']);
+  });
+});
