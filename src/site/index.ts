@@ -1,7 +1,8 @@
 /** The site: a checked course becomes a folder of static files. */
-import { cp, readdir, stat, writeFile } from 'node:fs/promises';
+import { cp, readdir, writeFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import type { CheckedCourse } from '../check/index.ts';
+import type { Course } from '../model/index.ts';
 import { copyAssets, readAssets } from './build/assets.ts';
 import { writeImages } from './build/images.ts';
 import { checkReplaceable, markerFile, replaceFolder } from './build/replace-folder.ts';
@@ -64,7 +65,7 @@ export async function buildSite(
       onDone: (done, all) => onProgress?.({ stage: 'images', done, all }),
     });
     await copyAssets(made);
-    if (options.folder !== undefined) await copyMedia(options.folder, made);
+    if (options.folder !== undefined) await copyMedia(course, options.folder, made);
     const marker = { generator: 'linewright', title: course.settings.title };
     await writeFile(join(made, markerFile), `${JSON.stringify(marker, null, 2)}\n`);
     const files = await filesIn(made);
@@ -75,10 +76,11 @@ export async function buildSite(
   });
 }
 
-async function copyMedia(folder: string, out: string): Promise<void> {
-  const media = join(folder, 'media');
-  const found = await stat(media).catch(() => undefined);
-  if (found?.isDirectory()) await cp(media, join(out, 'media'), { recursive: true });
+/** Copies the pictures that chapters show; a link that leads out of `media/` is none of them. */
+async function copyMedia(course: Course, folder: string, out: string): Promise<void> {
+  for (const file of new Set(course.chapters.flatMap(({ media }) => media))) {
+    await cp(join(folder, file), join(out, file));
+  }
 }
 
 async function filesIn(folder: string): Promise<string[]> {

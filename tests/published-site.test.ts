@@ -1,0 +1,159 @@
+/** The built program on a small course: what stands in the output, and when it is left alone. */
+import { spawnSync } from 'node:child_process';
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { LinkChecker } from 'linkinator';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+
+const root = path.resolve(import.meta.dirname, '..');
+const work = mkdtempSync(path.join(tmpdir(), 'linewright-site-'));
+const course = path.join(work, 'course');
+const out = path.join(work, 'host', 'courses', 'small');
+const chapter = path.join(course, 'chapters', '1.md');
+
+const sound = `---
+title: <script>alert(1)</script> & One
+---
+
+Prose with <b onclick="alert(2)">HTML</b>, <script>alert(3)</script>, [a link](javascript:alert(4))
+and <img src="https://example.org/x.png"><iframe src="//example.org"></iframe><style>*{color:red}</style>.
+
+![A picture](media/dot.svg)
+
+\`\`\`moves
+1. e4 {A comment with <script>alert(5)</script> and <img src=x onerror=alert(6)> *kept*.} e5 2. Nf3
+\`\`\`
+`;
+
+function linewright(...args: readonly string[]) {
+  return spawnSync(process.execPath, [path.join(root, 'dist/cli/main.js'), ...args], {
+    encoding: 'utf8',
+    env: { ...process.env, NO_COLOR: '1', LINEWRIGHT_CACHE: path.join(work, 'cache') },
+  });
+}
+
+const page = (name: string) => readFileSync(path.join(out, name), 'utf8');
+
+beforeAll(() => {
+  mkdirSync(path.join(course, 'chapters'), { recursive: true });
+  mkdirSync(path.join(course, 'media'));
+  writeFileSync(path.join(course, 'course.yaml'), 'title: Small\nside: white\n');
+  writeFileSync(path.join(course, 'media/dot.svg'), '<svg xmlns="http://www.w3.org/2000/svg"/>');
+  writeFileSync(path.join(work, 'secret.txt'), 'secret');
+  symlinkSync(path.join(work, 'secret.txt'), path.join(course, 'media/secret.txt'));
+  writeFileSync(chapter, sound);
+  const { status, stderr } = linewright('build', course, '--out', out);
+  expect(status, stderr).toBe(0);
+});
+afterAll(() => rmSync(work, { recursive: true, force: true }));
+
+test('nothing that could run comes from the author, and nothing is fetched', () => {
+  // Within a quoted attribute a tag is only text.
+  const html = page('1.html').replace(/content="[^"]*"/g, '');
+  const scripts = [...html.matchAll(/<script[^>]*>/g)].map(([tag]) => tag);
+  expect(scripts).toHaveLength(1);
+  expect(scripts[0]).toMatch(/ src="assets\/course\.[0-9a-f]+\.js"/);
+  expect(html).not.toMatch(/<[^>]*\s(on\w+)=/);
+  expect(html).not.toMatch(/(?:href|src)="(?:javascript:|https?:|\/\/)/);
+  expect(html).not.toMatch(/<iframe|<style/);
+  // In a comment HTML shows as text, and Markdown is Markdown.
+  expect(html).toContain('&#x3C;script>alert(5)&#x3C;/script>');
+  expect(html).toContain('<em>kept</em>');
+});
+
+test('pictures that are shown are there, a link out of media/ is not', () => {
+  expect(existsSync(path.join(out, 'media/dot.svg'))).toBe(true);
+  expect(existsSync(path.join(out, 'media/secret.txt'))).toBe(false);
+});
+
+describe('the output', () => {
+  test('is left alone by an error, and replaced when it is mended', () => {
+    const before = page('1.html');
+    writeFileSync(chapter, sound.replace('2. Nf3', '2. Nf4'));
+    const failed = linewright('build', course, '--out', out);
+    expect(failed.status).toBe(1);
+    expect(failed.stderr).toContain('move-illegal');
+    expect(failed.stderr).toContain('Nothing was published');
+    expect(page('1.html')).toBe(before);
+    writeFileSync(chapter, sound.replace('2. Nf3', '2. Nc3'));
+    expect(linewright('build', course, '--out', out).status).toBe(0);
+    expect(page('1.html')).toContain('2-Nc3');
+  });
+
+  test('never replaces a folder that is something else', () => {
+    const foreign = path.join(work, 'foreign');
+    mkdirSync(foreign);
+    writeFileSync(path.join(foreign, 'thesis.txt'), 'years of work');
+    const { status, stderr } = linewright('build', course, '--out', foreign);
+    expect(status).toBe(2);
+    expect(stderr).toContain('would be lost');
+    expect(readFileSync(path.join(foreign, 'thesis.txt'), 'utf8')).toBe('years of work');
+  });
+});
+
+test('every link of the example course leads somewhere, under a sub-path', async () => {
+  const demo = path.join(work, 'host', 'courses', 'demo');
+  expect(linewright('build', path.join(root, 'demo-course'), '--out', demo).status).toBe(0);
+  const result = await new LinkChecker().check({
+    path: 'courses/demo/index.html',
+    serverRoot: path.join(work, 'host'),
+    recurse: true,
+    checkFragments: true,
+  });
+  const broken = result.links.filter(({ state }) => state === 'BROKEN');
+  expect(broken.map(({ url, parent }) => `${url} on ${parent}`)).toEqual([]);
+  const visited = result.links.map(({ url }) => url).join(' ');
+  for (const name of [
+    'isolated-pawn.html',
+    'other-answers.html',
+    'move-orders.html',
+    'positions.html',
+  ]) {
+    expect(visited).toContain(`/courses/demo/${name}`);
+  }
+});
+
+test('check --fix changes only the words it names, keeps line ends and byte order mark, and is done at once', () => {
+  const text =
+    '\uFEFF---\r\ntitle: One\r\n---\r\n\r\n```moves\r\n1. e4 e5 2. Qh5 Nc6 4. Qxf7 {0-0 stays 0-0}\r\n```\r\n';
+  writeFileSync(chapter, text);
+  const fixed = text.replace('4. Qxf7', '3. Qxf7+');
+  linewright('check', course, '--fix');
+  expect(readFileSync(chapter, 'utf8')).toBe(fixed);
+  linewright('check', course, '--fix');
+  expect(readFileSync(chapter, 'utf8')).toBe(fixed);
+});
+
+test('check --format json has the published shape', () => {
+  writeFileSync(chapter, '---\ntitle: One\n---\n\n```moves\n1. e4 e5 2. Ke3\n```\n');
+  const { status, stdout } = linewright('check', course, '--format', 'json');
+  expect(status).toBe(1);
+  const { diagnostics } = JSON.parse(stdout);
+  expect(diagnostics).toMatchObject([
+    {
+      rule: 'move-illegal',
+      severity: 'error',
+      file: 'chapters/1.md',
+      start: { line: 6, column: 13 },
+      end: { line: 6, column: 16 },
+      related: [],
+    },
+  ]);
+  expect(diagnostics[0].message).toMatch(/^2\.Ke3 cannot be played: .*\.$/);
+});
+
+test('a command that does not exist ends with 2 and says where to look', () => {
+  const { status, stderr } = linewright('publish');
+  expect(status).toBe(2);
+  expect(stderr).toContain("unknown command 'publish'");
+  expect(linewright('--help').stdout).toContain('check');
+});
