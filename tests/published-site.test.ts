@@ -12,7 +12,9 @@ import {
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { LinkChecker } from 'linkinator';
+import sirv from 'sirv';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { serve } from '../src/cli/serve.ts';
 
 const root = path.resolve(import.meta.dirname, '..');
 const work = mkdtempSync(path.join(tmpdir(), 'linewright-site-'));
@@ -103,12 +105,14 @@ describe('the output', () => {
 test('every link of the example course leads somewhere, under a sub-path', async () => {
   const demo = path.join(work, 'host', 'courses', 'demo');
   expect(linewright('build', path.join(root, 'demo-course'), '--out', demo).status).toBe(0);
-  const result = await new LinkChecker().check({
-    path: 'courses/demo/index.html',
-    serverRoot: path.join(work, 'host'),
-    recurse: true,
-    checkFragments: true,
-  });
+  const files = sirv(path.join(work, 'host'), { dev: true });
+  const { server, address } = await serve(
+    (request, response) => files(request, response, () => void response.writeHead(404).end()),
+    4380,
+  );
+  const result = await new LinkChecker()
+    .check({ path: `${address}courses/demo/index.html`, recurse: true, checkFragments: true })
+    .finally(() => server.close());
   const broken = result.links.filter(({ state }) => state === 'BROKEN');
   expect(broken.map(({ url, parent }) => `${url} on ${parent}`)).toEqual([]);
   const visited = result.links.map(({ url }) => url).join(' ');
