@@ -11,7 +11,8 @@ export function nearestName(
   most = Math.max(name.length < 4 ? 1 : 2, Math.floor(name.length / 3)),
 ): string | undefined {
   let best: string | undefined;
-  let least = most + 1;
+  // A name of which nothing is left is no slip of another.
+  let least = Math.min(most, name.length - 1) + 1;
   for (const candidate of candidates) {
     const edits = distance(name.toLowerCase(), candidate.toLowerCase());
     if (edits < least) {

@@ -1,12 +1,11 @@
 import type { PhrasingContent, RootContent } from 'mdast';
-import { initialPosition, isFenFault, type Position, parseFen } from '../chess/index.ts';
+import { initialPosition, type Position } from '../chess/index.ts';
 import type { Place } from '../diagnostics/index.ts';
 import {
   type ChapterDraft,
   type CourseDraft,
   type CourseProblem,
   type DirectiveNode,
-  type MovetextDraft,
   type NodeRef,
   type PlacedText,
   type ProseMovesNode,
@@ -21,14 +20,17 @@ import {
   treesOf,
 } from './block-in-work.ts';
 import type { TreeNode } from './block-tree.ts';
-import { type LabelSite, sortLabelSites, walkText } from './collect-labels.ts';
+import { collectLabels, type LabelSite } from './collect-labels.ts';
 import { findProseMoves, type ProseScope } from './find-prose-move.ts';
 import { finishBlock } from './finish-block.ts';
 import { followGame } from './follow-game.ts';
 import { makeGraph } from './make-graph.ts';
 import { findPattern } from './match-pattern.ts';
+import { placeOfNode } from './place-of-node.ts';
 import { playTree } from './play-tree.ts';
+import { positionOfFen, startOfTags } from './start-position.ts';
 import type { Block, Chapter, Course, Label } from './types.ts';
+import { walkText, walkUntil } from './walk-text.ts';
 
 interface ChapterInWork {
   readonly draft: ChapterDraft;
@@ -59,7 +61,7 @@ export function buildCourse(draft: CourseDraft): Course {
       for (const tree of treesOf(block)) problems.push(...tree.problems);
     }
   }
-  const sites = sortLabelSites(collectSites(chapters));
+  const sites = collectLabels(chapters);
   const refs = new Map<string, NodeRef>();
   // A name given in a comment has its node at once; one in prose must wait until it is known
   // which move the text spoke of last.
@@ -71,70 +73,75 @@ export function buildCourse(draft: CourseDraft): Course {
   const report = (place: Place, message: string, hint: string) =>
     problems.push({ rule: 'chapter-unreadable', place, message, hint });
 
-  function findLabel(name: string): NodeRef | undefined {
-    if (!refs.has(name)) {
-      const site = sites.first.get(name);
-      const chapter = site && chapters.findIndex(({ draft: { file } }) => file === site.place.file);
-      if (chapter !== undefined) resolveChapter(chapter);
+  /** Where a name stands; `circle` where finding it needs a block that is being played now. */
+  function findLabel(name: string): NodeRef | 'circle' | undefined {
+    const site = sites.first.get(name);
+    if (site && !refs.has(name)) {
+      const ref = shownBefore(site);
+      if (ref === 'circle') return ref;
+      if (ref) refs.set(name, ref);
     }
     return refs.get(name);
   }
 
   function positionOfLabel({ text, place }: PlacedText): Position | undefined {
     const ref = findLabel(text);
-    if (ref && play(ref.chapter, ref.block)) return nodeAt(ref)?.position;
-    if (sites.first.has(text)) {
-      report(
-        place,
-        `This block starts from \`${text}\`, but the way to that position leads through this block.`,
-        'Name the position in a block that stands on its own, or start this block otherwise.',
-      );
-    }
+    // A name that stands nowhere, or where no move is shown, has a finding of its own.
+    if (!ref) return undefined;
+    if (ref !== 'circle' && play(ref.chapter, ref.block)) return nodeAt(ref)?.position;
+    report(
+      place,
+      `This block starts from \`${text}\`, but the way to that position leads through this block.`,
+      'Name the position in a block that stands on its own, or start this block otherwise.',
+    );
     return undefined;
   }
 
-  function positionOfFen({ text, place }: PlacedText): Position | undefined {
-    const position = parseFen(text);
-    if (!isFenFault(position)) return position;
-    const shift = Math.min(position.offset, text.length);
-    const start = {
-      line: place.start.line,
-      column: place.start.column + shift,
-      offset: place.start.offset + shift,
-    };
-    const length = Math.max(1, text.slice(shift).search(/[\s/]|$/));
-    const end = { ...start, column: start.column + length, offset: start.offset + length };
-    report(
-      { file: place.file, start, end },
-      `This FEN is no position: ${position.reason}.`,
-      'Copy the FEN again from where it was made, or set the piece right by hand.',
-    );
+  /** The last move shown before a name that prose or a caption gives. */
+  function shownBefore(site: LabelSite): NodeRef | 'circle' | undefined {
+    const { chapter: index, within } = site;
+    const chapter = chapters[index];
+    if (!chapter) return undefined;
+    const showing: (number | ProseMovesNode)[] = [];
+    const blocksBefore = new Map<ProseMovesNode, number>();
+    let last = -1;
+    if (within !== undefined) showing.push(within);
+    else {
+      walkUntil(chapter.draft.body.children, site.directive, (node) => {
+        if (node.type === 'courseBlock') {
+          last = node.block;
+          showing.push(node.block);
+        } else if (node.type === 'proseMoves') {
+          showing.push(node);
+          blocksBefore.set(node, last);
+        }
+      });
+    }
+    for (const item of showing.reverse()) {
+      if (typeof item === 'number') {
+        if (!play(index, item)) return 'circle';
+        const shows = chapter.blocks[item]?.shows;
+        if (shows) return shows;
+      } else {
+        resolveProseMoves(item, index, blocksBefore.get(item) ?? -1);
+        const target = item.moves.at(-1)?.target;
+        if (target) return target;
+      }
+    }
     return undefined;
   }
 
   /** The position that a block starts from; absent where it has none, which is told elsewhere. */
   function startOf({ draft: source }: BlockInWork): Position | undefined {
     if (source.kind === 'pattern') return undefined;
-    if (source.kind === 'game') return startOfTags(source.moves) ?? initialPosition;
-    if (source.fen) return positionOfFen(source.fen);
+    if (source.kind === 'game') return startOfTags(source.moves, report) ?? initialPosition;
+    if (source.fen) return positionOfFen(source.fen, report);
     if (source.kind === 'moves') {
       if (source.from) return positionOfLabel(source.from);
-      return startOfTags(source.moves) ?? initialPosition;
+      return startOfTags(source.moves, report) ?? initialPosition;
     }
     if (source.at) return positionOfLabel(source.at);
     return source.after ? initialPosition : undefined;
-  }
-
-  /** The `FEN` tag of a pasted game (PGN standard, 9.7.2). */
-  function startOfTags(moves: MovetextDraft | undefined): Position | undefined {
-    const tag = moves?.movetext.tags.find(({ name }) => name === 'FEN');
-    if (!tag || !moves) return undefined;
-    const place = {
-      file: moves.file,
-      start: moves.pointAt(tag.valueSpan.start),
-      end: moves.pointAt(tag.valueSpan.end),
-    };
-    return positionOfFen({ text: tag.value, place });
   }
 
   /** Plays a block; false while it is being played already, that is, where it needs itself. */
@@ -203,13 +210,19 @@ export function buildCourse(draft: CourseDraft): Course {
     }
   }
 
-  function resolveProseMoves(node: ProseMovesNode, chapter: number, own?: NodeRef): void {
+  /** Finds the moves that a text mentions in the blocks from `last` back to the chapter's first. */
+  function resolveProseMoves(
+    node: ProseMovesNode,
+    chapter: number,
+    last: number,
+    own?: NodeRef,
+  ): void {
     const blocks = chapters[chapter]?.blocks ?? [];
-    const last = own ? own.block : blocks.findLastIndex(({ state }) => state === 'played');
     let found: { block: number; run: number[] } | undefined;
     for (let index = last; index >= 0; index--) {
       const block = blocks[index];
       if (block?.draft.kind !== 'moves' && block?.draft.kind !== 'game') continue;
+      play(chapter, index);
       const scope: ProseScope = {
         nodes: block.tree.nodes,
         ...(own && own.block === index ? { at: own.node } : {}),
@@ -232,8 +245,10 @@ export function buildCourse(draft: CourseDraft): Course {
     const { file } = chapter.draft;
     const placeOf = (node: RootContent | PhrasingContent) => placeOfNode(node, file);
     let shown: NodeRef | undefined;
+    let last = -1;
     walkText(chapter.draft.body.children, (node) => {
       if (node.type === 'courseBlock') {
+        last = node.block;
         play(index, node.block);
         const block = chapter.blocks[node.block];
         shown = block?.shows ?? shown;
@@ -244,7 +259,7 @@ export function buildCourse(draft: CourseDraft): Course {
             walkText(comment.content, (inner) => {
               if (inner.type === 'courseDirective') {
                 say(inner, tree.nodes[comment.node], at, placeOf(inner));
-              } else if (inner.type === 'proseMoves') resolveProseMoves(inner, index, at);
+              } else if (inner.type === 'proseMoves') resolveProseMoves(inner, index, last, at);
             });
           }
         }
@@ -252,11 +267,11 @@ export function buildCourse(draft: CourseDraft): Course {
           walkText(text, (inner) => {
             if (inner.type === 'courseDirective') {
               say(inner, block?.shows && nodeAt(block.shows), block?.shows, placeOf(inner));
-            } else if (inner.type === 'proseMoves') resolveProseMoves(inner, index);
+            } else if (inner.type === 'proseMoves') resolveProseMoves(inner, index, last);
           });
         }
       } else if (node.type === 'proseMoves') {
-        resolveProseMoves(node, index);
+        resolveProseMoves(node, index, last);
         shown = node.moves.at(-1)?.target ?? shown;
       } else if (node.type === 'courseDirective') {
         if (shown || node.name === 'allow') say(node, shown && nodeAt(shown), shown, placeOf(node));
@@ -332,31 +347,6 @@ function joinGraph(block: Block, graph: Course['graph']): Block {
   return leaves ? { ...block, leaves } : block;
 }
 
-/** Every place where a name is given, in the order of the text. */
-function collectSites(chapters: readonly ChapterInWork[]): LabelSite[] {
-  const sites: LabelSite[] = [];
-  const add = (node: RootContent | PhrasingContent, file: string, at?: NodeRef) => {
-    if (node.type !== 'courseDirective' || node.name !== 'here') return;
-    const site = { name: node.argument, place: placeOfNode(node, file), directive: node };
-    sites.push(at ? { ...site, at } : site);
-  };
-  for (const [index, { draft, blocks }] of chapters.entries()) {
-    walkText(draft.body.children, (node) => {
-      add(node, draft.file);
-      if (node.type !== 'courseBlock') return;
-      const block = blocks[node.block];
-      if (!block) return;
-      // Only the block's own tree has addresses; a name in an exercise's line is reported later.
-      for (const { content, node: at } of block.tree.comments) {
-        walkText(content, (inner) =>
-          add(inner, draft.file, { chapter: index, block: node.block, node: at }),
-        );
-      }
-    });
-  }
-  return sites;
-}
-
 /** All texts of a chapter: its body, its comments, its captions and questions. */
 function textsOf({ draft, blocks }: ChapterInWork): (RootContent | PhrasingContent)[][] {
   return [
@@ -366,15 +356,4 @@ function textsOf({ draft, blocks }: ChapterInWork): (RootContent | PhrasingConte
       ...textsOfDraft(block.draft),
     ]),
   ];
-}
-
-function placeOfNode(node: RootContent | PhrasingContent, file: string): Place {
-  const point = (
-    at: { line: number; column: number; offset?: number | undefined } | undefined,
-  ) => ({
-    line: at?.line ?? 1,
-    column: at?.column ?? 1,
-    offset: at?.offset ?? 0,
-  });
-  return { file, start: point(node.position?.start), end: point(node.position?.end) };
 }

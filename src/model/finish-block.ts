@@ -76,9 +76,9 @@ function position(
   };
 }
 
-function drawn(draft: DiagramDraft, { tree }: BlockInWork) {
+function drawn(draft: DiagramDraft, { tree, shows }: BlockInWork) {
   // What the text behind a diagram says of its board is drawn on it too.
-  const said = draft.at ? undefined : tree.nodes.at(-1);
+  const said = draft.at || !shows ? undefined : tree.nodes[shows.node];
   return {
     caption: draft.caption,
     ...(draft.alt === undefined ? {} : { alt: draft.alt }),

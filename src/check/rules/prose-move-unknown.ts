@@ -49,7 +49,9 @@ Inline code without a move number, such as \`Nf3\`, is left alone.
       yield {
         place,
         message: `No block above has ${name}.`,
-        hint: `${there.length > 0 ? `There the chapter has ${there.join(', ')}. ` : ''}Put the move into a block, as a variation, or write it without its number.`,
+        hint: there.includes(name)
+          ? 'The chapter has it only further down: put these words behind that block, or write the move without its number.'
+          : `${there.length > 0 ? `There the chapter has ${there.join(', ')}. ` : ''}Put the move into a block, as a variation, or write it without its number.`,
       };
     }
   },

@@ -1,0 +1,39 @@
+import { isFenFault, type Position, parseFen } from '../chess/index.ts';
+import type { Place } from '../diagnostics/index.ts';
+import type { MovetextDraft, PlacedText } from '../read/index.ts';
+
+type Report = (place: Place, message: string, hint: string) => void;
+
+/** The position of a FEN; what is wrong with it is reported at the field or the rank where it shows. */
+export function positionOfFen({ text, place }: PlacedText, report: Report): Position | undefined {
+  const position = parseFen(text);
+  if (!isFenFault(position)) return position;
+  const from = Math.min(position.offset, text.length);
+  const length = Math.max(1, text.slice(from).search(/[\s/]|$/));
+  const point = (shift: number) => ({
+    line: place.start.line,
+    column: place.start.column + shift,
+    offset: place.start.offset + shift,
+  });
+  report(
+    { file: place.file, start: point(from), end: point(from + length) },
+    `This FEN is no position: ${position.reason}.`,
+    'Copy the FEN again from where it was made, or set the piece right by hand.',
+  );
+  return undefined;
+}
+
+/** The `FEN` tag of a pasted game (PGN standard, 9.7.2). */
+export function startOfTags(
+  moves: MovetextDraft | undefined,
+  report: Report,
+): Position | undefined {
+  const tag = moves?.movetext.tags.find(({ name }) => name === 'FEN');
+  if (!tag || !moves) return undefined;
+  const place = {
+    file: moves.file,
+    start: moves.pointAt(tag.valueSpan.start),
+    end: moves.pointAt(tag.valueSpan.end),
+  };
+  return positionOfFen({ text: tag.value, place }, report);
+}

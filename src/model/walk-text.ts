@@ -1,0 +1,24 @@
+import type { PhrasingContent, RootContent } from 'mdast';
+
+type TextNode = RootContent | PhrasingContent;
+
+/** Walks text nodes in order, at any depth. */
+export function walkText(nodes: readonly TextNode[], visit: (node: TextNode) => void): void {
+  for (const node of nodes) {
+    visit(node);
+    if ('children' in node) walkText(node.children, visit);
+  }
+}
+
+/** Walks the nodes that stand before one of them. */
+export function walkUntil(
+  nodes: readonly TextNode[],
+  end: TextNode,
+  visit: (node: TextNode) => void,
+): void {
+  let reached = false;
+  walkText(nodes, (node) => {
+    reached ||= node === end;
+    if (!reached) visit(node);
+  });
+}
