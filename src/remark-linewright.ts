@@ -28,7 +28,7 @@ declare module 'vfile' {
 export function remarkLinewright(this: Processor, options: RemarkLinewrightOptions = {}) {
   remarkCourse.call(this);
   return (tree: Root, file: VFile): void => {
-    const source = { path: file.path ?? 'chapter.md', text: String(file) };
+    const source = { path: file.path ?? 'chapter.md', text: String(file).replace(/^\uFEFF/, '') };
     const media = new Set(options.media ?? []);
     const chapter = readChapter(source, { media, frontMatter: 'optional' }, tree);
     const course = buildCourse({

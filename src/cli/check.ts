@@ -1,16 +1,8 @@
-import { readFile, rename, writeFile } from 'node:fs/promises';
-import path from 'node:path';
 import { rules } from '../check/index.ts';
-import {
-  applyFixes,
-  type Diagnostic,
-  type Fix,
-  reportGithub,
-  reportJson,
-  reportSarif,
-} from '../diagnostics/index.ts';
+import { type Diagnostic, reportGithub, reportJson, reportSarif } from '../diagnostics/index.ts';
 import { count, exitCodes, printFindings } from './console.ts';
 import { loadCourse } from './load-course.ts';
+import { mendFiles } from './mend-files.ts';
 import { packageVersion } from './package-version.ts';
 
 export const checkFormats = ['text', 'json', 'sarif', 'github'] as const;
@@ -25,7 +17,7 @@ export async function check(folder: string, { format, fix }: CheckOptions): Prom
   let loaded = await loadCourse(folder);
   let mended = 0;
   if (fix) {
-    mended = await mend(folder, loaded.diagnostics);
+    mended = await mendFiles(folder, loaded.diagnostics);
     if (mended > 0) loaded = await loadCourse(folder);
   }
   if (format !== 'text') process.stdout.write(report(format, loaded.diagnostics, folder));
@@ -56,24 +48,4 @@ function report(
     case 'github':
       return reportGithub(diagnostics, folder.replace(/^\.\/?|\/$/g, '').replaceAll('\\', '/'));
   }
-}
-
-/** Makes the safe repairs in the author's files and returns how many they were. */
-async function mend(folder: string, diagnostics: readonly Diagnostic[]): Promise<number> {
-  const byFile = new Map<string, Fix[]>();
-  for (const fix of diagnostics.flatMap(({ fixes = [] }) => fixes)) {
-    byFile.set(fix.place.file, [...(byFile.get(fix.place.file) ?? []), fix]);
-  }
-  let mended = 0;
-  for (const [file, fixes] of byFile) {
-    const full = path.join(folder, file);
-    const text = await readFile(full, 'utf8');
-    // The places count from behind a byte order mark.
-    const mark = text.startsWith('\uFEFF') ? '\uFEFF' : '';
-    const fresh = `${full}.linewright-new`;
-    await writeFile(fresh, mark + applyFixes(text.slice(mark.length), fixes));
-    await rename(fresh, full);
-    mended += fixes.length;
-  }
-  return mended;
 }

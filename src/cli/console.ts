@@ -6,7 +6,9 @@ export const exitCodes = { clean: 0, findings: 1, failed: 2 } as const;
 
 /** Whether a stream takes colours: a terminal, unless NO_COLOR or FORCE_COLOR say otherwise. */
 export function takesColor(stream: NodeJS.WriteStream): boolean {
-  return stream.isTTY ? stream.hasColors() : process.env.FORCE_COLOR !== undefined;
+  if (stream.isTTY) return stream.hasColors();
+  const { FORCE_COLOR: force } = process.env;
+  return force !== undefined && force !== '0' && force !== 'false';
 }
 
 /** Prints the findings of a course, if it has any, with their source lines. */

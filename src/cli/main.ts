@@ -73,6 +73,14 @@ function parsePort(text: string): number {
   return port;
 }
 
+// Whoever reads the output may close it early, as `head` does: that is no fault.
+for (const stream of [process.stdout, process.stderr]) {
+  stream.on('error', (error: NodeJS.ErrnoException) => {
+    if (error.code !== 'EPIPE') throw error;
+    process.exit();
+  });
+}
+
 try {
   await program.parseAsync();
 } catch (error) {
@@ -89,6 +97,9 @@ function explain(error: unknown): number {
   else if (error instanceof Error && error.name === 'SiteError') {
     const hint = 'hint' in error ? ` ${sentence(String(error.hint))}` : '';
     process.stderr.write(`${sentence(error.message)}${hint}\n`);
+  } else if (error instanceof Error && 'syscall' in error && 'code' in error) {
+    // The system refuses: a folder that may not be written, a disk that is full.
+    process.stderr.write(`${sentence(error.message.replace(/^\w+: /, ''))} (${error.code})\n`);
   } else {
     const stack = error instanceof Error ? error.stack : String(error);
     process.stderr.write(`This is a fault in Linewright, not in your course.\n${stack}\n`);

@@ -1,4 +1,4 @@
-export { chapterLimit, findFiles, NoCourseError } from './find-files.ts';
+export { findFiles, NoCourseError } from './find-files.ts';
 export { isLabel, parseArrow, parseList } from './names.ts';
 export type * from './nodes.ts';
 export { directiveNames } from './nodes.ts';

@@ -107,11 +107,25 @@ function readFrontMatter(
   const first = body.children[0];
   if (first?.type !== 'yaml') {
     if (demand === 'optional') return {};
-    const top = file.pointAt(0);
+    const dashes = /^\s*---[ \t]*$/m.exec(file.text);
+    const opened = dashes && file.text.slice(0, dashes.index).trim() === '' ? dashes : undefined;
+    const start = opened ? opened.index + opened[0].search(/-/) : 0;
     context.report({
-      place: { file: file.file, start: top, end: top },
-      message: 'This chapter has no front matter, so it has no title.',
-      hint: 'Begin the file with three lines: `---`, `title: …`, `---`.',
+      place: {
+        file: file.file,
+        start: file.pointAt(start),
+        end: file.pointAt(opened ? start + 3 : 0),
+      },
+      message: !opened
+        ? 'This chapter has no front matter, so it has no title.'
+        : start > 0
+          ? 'The front matter does not begin in the first line, so it is not read.'
+          : 'The front matter is opened here and never closed.',
+      hint: !opened
+        ? 'Begin the file with three lines: `---`, `title: …`, `---`.'
+        : start > 0
+          ? 'Remove what stands before it, also empty lines and spaces.'
+          : 'Put a line `---` after its last line.',
     });
     return {};
   }
