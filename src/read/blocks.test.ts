@@ -1,0 +1,112 @@
+import { describe, expect, test } from 'vitest';
+import { problemsOf, readOne } from './testing/read-one.ts';
+
+const messages = (text: string) => readOne(text).problems.map(({ message }) => message);
+
+describe('attributes', () => {
+  test('are read with their places, in either quotes or none', () => {
+    const text = '- ```moves from="a" view=\'black\'\n  1. e4\n  ```';
+    const [block] = readOne(text).blocks;
+    expect(block).toMatchObject({ kind: 'moves', view: 'black', from: { text: 'a' } });
+    const place = block?.kind === 'moves' ? block.from?.place : undefined;
+    expect(text.slice(place?.start.offset, place?.end.offset)).toBe('a');
+  });
+
+  test.each([
+    ['form="x"', 'form: A `moves` block has no attribute `form`.'],
+    ['view="green"', 'green: `green` is no side to view the board from.'],
+    ['from="a b"', 'a b: `a b` is no name for a position.'],
+    ['view="white" view="black"', 'view: The attribute `view` is given twice.'],
+    [
+      'from="a" fen="4k3/8/8/8/8/8/8/4K3 w - - 0 1"',
+      'fen: This block says twice where it starts: `from` and `fen`.',
+    ],
+    ['{x}', '{x}: This cannot be read as an attribute.'],
+    ['from="a', 'from="a: The value of `from` begins with a quotation mark that is never closed.'],
+  ])('%s', (attributes, expected) => {
+    expect(problemsOf(`\`\`\`moves ${attributes}\n1. e4\n\`\`\``)).toEqual([expected]);
+  });
+});
+
+describe('names of blocks', () => {
+  test.each([
+    ['move', 'Did you mean `moves`?'],
+    ['Moves', 'Did you mean `moves`?'],
+    ['diagramm', 'Did you mean `diagram`?'],
+    ['moves{view=white}', 'Write a space behind `moves`, and attributes as name="value".'],
+  ])('%s', (name, hint) => {
+    expect(readOne(`\`\`\`${name}\nx\n\`\`\``).problems).toMatchObject([{ hint }]);
+  });
+
+  test.each(['js', 'yaml', 'make', 'text', 'c++', ''])('%j is other code', (name) => {
+    const draft = readOne(`\`\`\`${name}\nx\n\`\`\``);
+    expect(draft.problems).toEqual([]);
+    expect(draft.body.children).toMatchObject([{ type: 'code', value: 'x' }]);
+  });
+});
+
+describe('a block that is not closed', () => {
+  test.each([
+    '```moves',
+    '```moves\n1. e4',
+    '```moves\n1. e4 e5\n\nA text, with `7.Bg2`.\n\n- a list',
+    '```moves\n1. e4 ```\n\nText',
+    '```moves\n1. e4\n    ```\n\nText',
+    '````moves\n1. e4\n```\n\nText',
+    '> ```moves\n> 1. e4\n\nText',
+    '~~~moves\n1. e4\n```\n\nText',
+  ])('%j gives one finding', (text) => {
+    expect(messages(text)).toEqual([
+      'This `moves` block is opened here and never closed: all that follows is taken for a part of it.',
+    ]);
+  });
+
+  test('before the next block names that one', () => {
+    const text = '```moves\n1. e4\n\nText.\n\n```diagram at="x"\ncaption: y\n```\n\nMore.';
+    expect(messages(text)).toEqual([
+      'This `moves` block is opened here and not closed before the next block, in line 6.',
+    ]);
+  });
+
+  test.each([
+    '```moves\n```',
+    '```moves\n\n```',
+    '```moves\n1. e4\n`````',
+    '> ```moves\n> 1. e4\n> ```  ',
+  ])('%j is closed', (text) => expect(messages(text)).toEqual([]));
+});
+
+describe('front matter', () => {
+  const required = (text: string) => problemsOf(text);
+
+  test.each([
+    [
+      '---\ntitle: A\nsummary: B\nid: some-name\n---\n\nText',
+      { title: 'A', summary: 'B', id: 'some-name' },
+    ],
+    ['---\r\ntitle: "A: B"\r\n---\r\n', { title: 'A: B', id: '1' }],
+  ])('%j', (text, expected) => {
+    expect(readOne(text)).toMatchObject({ ...expected, problems: [] });
+  });
+
+  test.each([
+    ['---\ntitle: A\nid: index\n---', /^index: `id` must be another word/],
+    ['---\ntitle: A\nid: a b\n---', /^a b: `id` must be letters, digits and hyphens/],
+    ['---\ntitle: [a]\n---', /^\[a\]: `title` must be a text/],
+    ['---\ntitle:\n---', /^: `title` must be a text/],
+    ['---\ntitle: A\ntitel: B\n---', /^titel: The front matter has no `titel`/],
+    [
+      '---\ntitle: A: B\n---',
+      /^A: B: The front matter cannot be read here: a value that contains `: `/,
+    ],
+  ])('%j', (text, expected) => {
+    expect(required(text)).toEqual([expect.stringMatching(expected)]);
+  });
+});
+
+test('one wrong line of a block does not hide the others', () => {
+  const [block] = readOne(
+    '```diagram after="1. e4"\ncaption: Words\ncolour: red\nmark: e4\nalt: 3\n```',
+  ).blocks;
+  expect(block).toMatchObject({ marks: [{ text: 'e4' }], caption: [{ value: 'Words' }] });
+});

@@ -1,0 +1,111 @@
+import type { Parent, RootContent } from 'mdast';
+import { describe, expect, test } from 'vitest';
+import { problemsOf, readOne, shape } from './testing/read-one.ts';
+
+function paragraph(text: string, media: readonly string[] = []): string[] {
+  const [first] = readOne(text, media).body.children as (RootContent & Partial<Parent>)[];
+  return shape(first?.children ?? []);
+}
+
+test.each([
+  ['ratio 3:1, White:Black', ['"ratio 3:1, White:Black"']],
+  ['a:b[c', ['"a:b[c"']],
+  ['::here[x] and :::here', ['"::here[x] and :::here"']],
+  ['See [it](pos:main).', ['"See "', 'pos(main: "it")', '"."']],
+  ['<pos:main>', ['pos(main: "pos:main")']],
+])('%s', (text, expected) => {
+  expect(paragraph(text)).toEqual(expected);
+});
+
+describe('links by reference', () => {
+  test.each(['[text][x]', '[x][]', '[X]'])('%s', (link) => {
+    const text = `${link}\n\n[x]: pos:main`;
+    expect(paragraph(text)[0]).toMatch(/^pos\(main: /);
+    expect(readOne(text).body.children).toHaveLength(1);
+  });
+
+  test('the first of two definitions counts, also in a quote', () => {
+    expect(paragraph('[a]\n\n> [a]: pos:one\n\n[a]: pos:two')).toEqual(['pos(one: "a")']);
+  });
+
+  test('other definitions stay', () => {
+    expect(
+      readOne('[a]\n\n[a]: https://example.org').body.children.map(({ type }) => type),
+    ).toEqual(['paragraph', 'definition']);
+  });
+});
+
+describe('moves in inline code', () => {
+  test.each([
+    ['`7...Be7`', ['moves(7...Be7)']],
+    ['`7.Bg2`', ['moves(7.Bg2)']],
+    ['`7. Bg2 Be7 8. O-O`', ['moves(7. Bg2 | Be7 | 8. O-O)']],
+    ['`12…Nxd4+!`', ['moves(12…Nxd4+!)']],
+    ['`1.e8=Q#`', ['moves(1.e8=Q#)']],
+    ['`0-0`', ['code(0-0)']],
+    ['`Bg2`', ['code(Bg2)']],
+    ['`1.5 pawns`', ['code(1.5 pawns)']],
+    ['`3.14`', ['code(3.14)']],
+    ['`7.Bg2 (7.Be2)`', ['code(7.Bg2 (7.Be2))']],
+    ['`7.`', ['code(7.)']],
+  ])('%s', (text, expected) => {
+    expect(paragraph(text)).toEqual(expected);
+  });
+
+  test('are counted on from the first', () => {
+    const [{ children }] = readOne('`7...Be7 8.O-O O-O`').body.children as [Parent];
+    const [node] = children;
+    expect(node?.type === 'proseMoves' && node.moves).toMatchObject([
+      { san: 'Be7', number: 7, color: 'black' },
+      { san: 'O-O', number: 8, color: 'white' },
+      { san: 'O-O', number: 8, color: 'black' },
+    ]);
+  });
+});
+
+describe('pictures', () => {
+  const media = ['media/a.png', 'media/deep/b c.png'];
+
+  test.each([
+    ['![x](media/a.png)', 'media/a.png'],
+    ['![x](../media/a.png)', 'media/a.png'],
+    ['![x](../media/./a.png "Title")', 'media/a.png'],
+    ['![x](<../media/deep/b c.png>)', 'media/deep/b c.png'],
+    ['![x](media/deep/b%20c.png)', 'media/deep/b c.png'],
+    ['![x][p]\n\n[p]: media/a.png', 'media/a.png'],
+    ['![p]\n\n[p]: <media/deep/b c.png>', 'media/deep/b c.png'],
+  ])('%s', (text, path) => {
+    expect(paragraph(text, media)).toEqual([`image(${path})`]);
+    expect(readOne(text, media).media).toEqual([path]);
+  });
+
+  test.each([
+    ['../../x.png', 'The picture ../../x.png lies outside the course folder.'],
+    ['/etc/x.png', 'The picture /etc/x.png lies outside the course folder.'],
+    ['%2e%2e/%2E%2E/x.png', 'The picture %2e%2e/%2E%2E/x.png lies outside the course folder.'],
+    ['..\\\\..\\\\x.png', 'The picture ..\\..\\x.png lies outside the course folder.'],
+    [
+      'media/../course.yaml',
+      'There is no picture media/../course.yaml in the media/ folder of the course.',
+    ],
+    [
+      'https://a.example/x.png',
+      'The picture https://a.example/x.png would be fetched from another site.',
+    ],
+    ['//a.example/x.png', 'The picture //a.example/x.png would be fetched from another site.'],
+    ['media/b.png', 'There is no picture media/b.png in the media/ folder of the course.'],
+    ['%', 'There is no picture % in the media/ folder of the course.'],
+  ])('%s is refused', (url, message) => {
+    expect(problemsOf(`![x](${url})`, media)).toEqual([`![x](${url}): ${message}`]);
+    expect(problemsOf(`![x][r]\n\n[r]: ${url}`, media)).toEqual([`![x][r]: ${message}`]);
+  });
+});
+
+test('text that is nested too deep is told once', () => {
+  for (const text of [`${'>'.repeat(3000)} x`, `${'**'.repeat(500)}x${'**'.repeat(500)}`]) {
+    expect(problemsOf(text)).toEqual([
+      expect.stringContaining('This text is nested more than 50 levels deep.'),
+    ]);
+  }
+  expect(problemsOf(`${'>'.repeat(40)} x`)).toEqual([]);
+});

@@ -1,0 +1,55 @@
+import type { PhrasingContent, RootContent } from 'mdast';
+import { readChapter } from '../read-chapter.ts';
+import type { ChapterDraft } from '../types.ts';
+
+/** Reads one chapter that has no other files beside it than the pictures named. */
+export function readOne(text: string, media: readonly string[] = []): ChapterDraft {
+  return readChapter(
+    { path: 'chapters/1.md', text },
+    { media: new Set(media), frontMatter: 'optional' },
+  );
+}
+
+/** The problems of a chapter as `stretch of the text: message`. */
+export function problemsOf(text: string, media: readonly string[] = []): string[] {
+  return readOne(text, media).problems.map(
+    ({ place, message }) => `${text.slice(place.start.offset, place.end.offset)}: ${message}`,
+  );
+}
+
+/** Text nodes in short: `type` or `type(what it holds)`; texts that meet are one. */
+export function shape(nodes: readonly (RootContent | PhrasingContent)[]): string[] {
+  const shapes = nodes.flatMap((node): string[] => {
+    switch (node.type) {
+      case 'text':
+        return [JSON.stringify(node.value)];
+      case 'courseDirective':
+        return [`:${node.name}(${node.argument})`];
+      case 'positionLink':
+        return [`pos(${node.label}: ${shape(node.children).join(' ')})`];
+      case 'proseMoves':
+        return [`moves(${node.moves.map(({ text }) => text).join(' | ')})`];
+      case 'inlineCode':
+        return [`code(${node.value})`];
+      case 'image':
+        return [`image(${node.url})`];
+      default:
+        return ['children' in node ? `${node.type}(${shape(node.children).join(' ')})` : node.type];
+    }
+  });
+  const joined: string[] = [];
+  for (const next of shapes) {
+    const last = joined.at(-1);
+    if (!last?.startsWith('"') || !next.startsWith('"')) joined.push(next);
+    else joined[joined.length - 1] = JSON.stringify(JSON.parse(last) + JSON.parse(next));
+  }
+  return joined;
+}
+
+/** The first comment of the chapter's first block of moves. */
+export function firstComment(draft: ChapterDraft): string[] {
+  const [block] = draft.blocks;
+  if (block?.kind !== 'moves') return [];
+  const [content] = block.moves.comments.values();
+  return shape(content ?? []);
+}
