@@ -61,6 +61,19 @@ describe('rooms import only what lies before them', () => {
     });
   }
 
+  test('the table itself leads back nowhere', () => {
+    const reached = (room: string): ReadonlySet<string> => {
+      const seen = new Set<string>();
+      const open = [...(mayImport[room] ?? [])];
+      for (let next = open.pop(); next !== undefined; next = open.pop()) {
+        if (!seen.has(next)) open.push(...(mayImport[next] ?? []));
+        seen.add(next);
+      }
+      return seen;
+    };
+    expect(Object.keys(mayImport).filter((room) => reached(room).has(room))).toEqual([]);
+  });
+
   test('every room is in the table', () => {
     const rooms = readdirSync(src, { withFileTypes: true })
       .filter((entry) => entry.isDirectory())

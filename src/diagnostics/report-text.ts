@@ -27,11 +27,12 @@ export function reportText(
   for (const diagnostic of diagnostics) {
     const severity = paint(diagnostic.severity === 'error' ? 'red' : 'yellow', diagnostic.severity);
     report += `${paint('bold', address(diagnostic.place))}  ${severity}  ${diagnostic.rule}\n`;
-    report += `  ${diagnostic.message}\n`;
+    report += `  ${printable(diagnostic.message)}\n`;
     report += excerpt(diagnostic.place, lines, (text) => paint('red', text));
-    if (diagnostic.hint !== undefined) report += `  ${paint('cyan', 'hint:')} ${diagnostic.hint}\n`;
+    if (diagnostic.hint !== undefined)
+      report += `  ${paint('cyan', 'hint:')} ${printable(diagnostic.hint)}\n`;
     for (const related of diagnostic.related) {
-      report += `  ${paint('dim', 'see:')} ${address(related.place)}  ${related.message}\n`;
+      report += `  ${paint('dim', 'see:')} ${address(related.place)}  ${printable(related.message)}\n`;
       report += excerpt(related.place, lines, (text) => paint('dim', text));
     }
     report += '\n';
@@ -40,7 +41,7 @@ export function reportText(
 }
 
 function address(place: Place): string {
-  return `${place.file}:${place.start.line}:${place.start.column}`;
+  return `${printable(place.file)}:${place.start.line}:${place.start.column}`;
 }
 
 function summary(diagnostics: readonly Diagnostic[]): string {
@@ -77,7 +78,7 @@ function excerpt(
   const from = place.start.column - 1;
   const to = place.end.line === place.start.line ? place.end.column - 1 : line.length;
   const cut = from > excerptWidth * 0.7 ? from - Math.floor(excerptWidth * 0.4) : 0;
-  const shown = line.slice(cut, cut + excerptWidth).replaceAll('\t', ' ');
+  const shown = printable(line.slice(cut, cut + excerptWidth));
   const before = cut > 0 ? '…' : '';
   const behind = cut + excerptWidth < line.length ? '…' : '';
   const length = Math.max(1, Math.min(to, cut + excerptWidth) - from);
@@ -87,4 +88,9 @@ function excerpt(
     `  ${number} | ${before}${shown}${behind}\n` +
     `  ${' '.repeat(number.length)} | ${indent}${paint('^'.repeat(length))}\n`
   );
+}
+
+/** Control characters would act on the terminal; each becomes a space, so that carets still fit. */
+function printable(text: string): string {
+  return text.replace(/\p{Cc}/gu, ' ');
 }

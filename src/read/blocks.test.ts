@@ -110,3 +110,13 @@ test('one wrong line of a block does not hide the others', () => {
   ).blocks;
   expect(block).toMatchObject({ marks: [{ text: 'e4' }], caption: [{ value: 'Words' }] });
 });
+
+test('a directive in a quoted caption is read without its escapes', () => {
+  const [block] = readOne(
+    '```diagram after="1. e4"\ncaption: "So :end[he says \\"no\\"]"\n```',
+  ).blocks;
+  expect(block?.kind === 'diagram' && block.caption.at(-1)).toMatchObject({
+    type: 'courseDirective',
+    argument: 'he says "no"',
+  });
+});
