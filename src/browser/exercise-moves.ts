@@ -30,14 +30,14 @@ export function findTyped(
   legal: readonly ExerciseMove[],
   letters: Letters,
 ): ExerciseMove[] | undefined {
-  const bare = typed.replace(/^\s*\d+\s*(?:\.+|…)?\s*/, '').replace(/[\s+#!?]+$/g, '');
+  const bare = typed.replace(/^\s*\d+(?:\s*(?:\.+|…)\s*|\s+)/, '').replace(/[\s+#!?]+$/g, '');
   const castling = /^[o0]-?[o0](-?[o0])?$/i.exec(bare);
   if (castling !== null) {
     const side = castling[1] === undefined ? /^O-O(?!-O)/ : /^O-O-O/;
     return legal.filter(({ san }) => side.test(san));
   }
   const short = bare.replace(/e\.?p\.?$/, '').replace(/[\sx:×=()-]/g, '');
-  const shape = /^(\p{L}?)([a-h]?[1-8]?)([a-h][1-8])(\p{L}?)$/u;
+  const shape = /^(\p{Lu}?)([a-h]?[1-8]?)([a-h][1-8])(\p{L}?)$/u;
   // `bc3` is the pawn on the b-file before it is a bishop in small letters.
   const readings = [short, short.charAt(0).toUpperCase() + short.slice(1)];
   let readable = false;

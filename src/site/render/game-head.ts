@@ -18,14 +18,11 @@ export function gameHead({ course, strings }: RenderContext, block: GameBlock): 
   };
   const [white, black] = [player('White'), player('Black')];
   const result = resultInPrint(tag('Result') ?? block.result);
-  const players: (ElementContent | string)[] = [];
-  if (white !== undefined || black !== undefined) {
-    players.push(`${white ?? strings.someone} – ${black ?? strings.someone}`);
-  }
-  if (result !== undefined) {
-    if (players.length > 0) players.push(' ');
-    players.push(element('span', { className: ['result'] }, [result]));
-  }
+  const known = white !== undefined || black !== undefined;
+  const players: (ElementContent | string)[] = [
+    `${white ?? strings.someone} – ${black ?? strings.someone}`,
+    ...(result === undefined ? [] : [' ', element('span', { className: ['result'] }, [result])]),
+  ];
 
   const event = tag('Event');
   const round = tag('Round');
@@ -38,7 +35,7 @@ export function gameHead({ course, strings }: RenderContext, block: GameBlock): 
     date,
   ].filter((fact) => fact !== undefined);
   return [
-    ...(players.length > 0 ? [element('p', { className: ['players'] }, players)] : []),
+    ...(known ? [element('p', { className: ['players'] }, players)] : []),
     ...(facts.length > 0 ? [element('p', { className: ['event'] }, [facts.join(', ')])] : []),
   ];
 }
