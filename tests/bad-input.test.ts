@@ -31,12 +31,31 @@ const cases: Readonly<Record<string, Files>> = {
   'a course without chapters': { 'course.yaml': settings },
   'broken YAML in front matter': course('---\ntitle: "One\n---\n\nText.\n'),
   'no title': course('---\nsummary: None\n---\n'),
+  'front matter that is never closed': course('---\ntitle: One\n\nText.\n'),
+  'front matter behind an empty line': course('\n---\ntitle: One\n---\n'),
+  'no front matter': course('Text.\n'),
+  'no side': { ...course(chapter('Text.')), 'course.yaml': 'title: A course\n' },
+  'a value with a colon': {
+    ...course(chapter('Text.')),
+    'course.yaml': `summary: One: two\n${settings}`,
+  },
   'not UTF-8 but Latin-1': course(Buffer.from(chapter('Die Er\u00f6ffnung.'), 'latin1')),
   'not UTF-8 but UTF-16': course(Buffer.from(`\uFEFF${chapter('Text.')}`, 'utf16le')),
   'a chapter of 5 MB': course(chapter('word '.repeat(1_048_576))),
   'an unclosed variation': course(moves('1. e4 e5 (1... c5 2. Nf3')),
   'an unclosed comment': course(moves('1. e4 {Best by test. e5 2. Nf3')),
   'an unclosed block': course('---\ntitle: One\n---\n\n```moves\n1. e4\n'),
+  'a block that is closed only by the next': course(
+    chapter('```moves\n1. e4 e5 2. Nf3\n\nText.\n\n```moves\n1. d4 d5 2. c4\n```'),
+  ),
+  'text that is nested too deep': course(chapter(`${'>'.repeat(200)} Text.`)),
+  'a picture of another site, by reference': course(
+    chapter('![x][y]\n\n[y]: https://example.org/x.png'),
+  ),
+  'blocks that start from each other': course(
+    `${moves('1. e4 {:here[a]} e5 2. Nf3', ' from="b"')}\n${moves('1... c5 {:here[b]} 2. Nf3', ' from="a"').slice(20)}`,
+  ),
+  'a chapter whose name ends otherwise': course(chapter('Text.'), { 'chapters/2.MD': 'Text.' }),
   'a label given twice': course(moves('1. e4 {:here[x]} e5 2. Nf3 {:here[x]}')),
   'a label that two chapters fight for': course(moves('1. e4 {:here[x]} e5 2. Nf3'), {
     'chapters/2.md': moves('1. e4 e5 2. Nf3 Nc6 3. Bb5 {:here[x]}'),

@@ -1,6 +1,6 @@
 #!/usr/bin/env node
 import { Command, InvalidArgumentError, Option } from 'commander';
-import { NoCourseError } from '../read/index.ts';
+import { isWebAddress, NoCourseError } from '../read/index.ts';
 import { type BuildOptions, build } from './build.ts';
 import { type CheckOptions, check, checkFormats } from './check.ts';
 import { exitCodes } from './console.ts';
@@ -39,7 +39,11 @@ program
   .argument('[dir]', 'the course folder', '.')
   .option('--out <dir>', 'the folder to publish to (default: site in the course folder)')
   .option('--base <path>', 'path on the host, for the page that answers missing addresses')
-  .option('--site <url>', 'address that the site will have (default: the setting `site`)')
+  .option(
+    '--site <url>',
+    'address that the site will have (default: the setting `site`)',
+    parseSite,
+  )
   .action(async (folder: string, options: BuildOptions) => {
     process.exitCode = await build(folder, options);
   });
@@ -64,6 +68,13 @@ program
     const { preview } = await import('./preview.ts');
     await preview(folder, options);
   });
+
+function parseSite(text: string): string {
+  if (!isWebAddress(text)) {
+    throw new InvalidArgumentError('A site has an address that begins with `https://`.');
+  }
+  return text.replace(/\/+$/, '');
+}
 
 function parsePort(text: string): number {
   const port = Number(text);
@@ -99,7 +110,7 @@ function explain(error: unknown): number {
     process.stderr.write(`${sentence(error.message)}${hint}\n`);
   } else if (error instanceof Error && 'syscall' in error && 'code' in error) {
     // The system refuses: a folder that may not be written, a disk that is full.
-    process.stderr.write(`${sentence(error.message.replace(/^\w+: /, ''))} (${error.code})\n`);
+    process.stderr.write(`${sentence(`${error.message.replace(/^\w+: /, '')} (${error.code})`)}\n`);
   } else {
     const stack = error instanceof Error ? error.stack : String(error);
     process.stderr.write(`This is a fault in Linewright, not in your course.\n${stack}\n`);

@@ -5,5 +5,6 @@ export { directiveNames } from './nodes.ts';
 export { blockNames } from './read-block.ts';
 export { readChapter, reservedIds } from './read-chapter.ts';
 export { readCourse } from './read-course.ts';
+export { isWebAddress } from './read-settings.ts';
 export { remarkCourse } from './remark-course.ts';
 export type * from './types.ts';

@@ -82,7 +82,8 @@ function isLanguageTag(tag: string): boolean {
   }
 }
 
-function isWebAddress(address: string): boolean {
+/** Whether a text is an address that a site can be published at. */
+export function isWebAddress(address: string): boolean {
   return URL.canParse(address) && /^https?:\/\/[^/]/.test(address);
 }
 
