@@ -276,9 +276,11 @@ describe('on a phone', () => {
     ));
 });
 
-test('nothing moves while a page loads', async () => {
+test('nothing moves when the board comes alive', async () => {
   for (const viewport of [windows.wide, windows.phone]) {
     const { page } = await openPage(browser, { viewport });
+    // How far a late font moves lines depends on the fonts of the machine.
+    await page.route('**/*.woff2', (route) => route.abort());
     await page.addInitScript(() => {
       const shifts: number[] = [];
       Object.assign(window, { shifts });
@@ -289,12 +291,9 @@ test('nothing moves while a page loads', async () => {
       }).observe({ type: 'layout-shift', buffered: true });
     });
     await page.goto(`${server.address}isolated-pawn.html`);
+    await page.locator('.board-step').first().waitFor();
     await settled(page);
-    const moved = await page.evaluate(() =>
-      (window as unknown as { shifts: number[] }).shifts.reduce((sum, shift) => sum + shift, 0),
-    );
-    // 0.1 is where a shift begins to disturb: Core Web Vitals, web.dev/articles/cls.
-    expect(moved).toBeLessThan(0.02);
+    expect(await page.evaluate(() => Reflect.get(window, 'shifts'))).toEqual([]);
     await page.context().close();
   }
 });
