@@ -21,6 +21,8 @@ export interface SiteData {
     /** Of the first lines of every page. */
     readonly fonts: readonly string[];
   };
+  /** Path of the picture for links to the course. */
+  readonly card: string;
   /** The symbols of all boards. */
   readonly sprite: string;
   readonly chapters: readonly ChapterPage[];
@@ -39,7 +41,7 @@ export interface ChapterPage {
   /** A small board for the contents page. */
   readonly emblem?: string;
   /** Path of the picture for links to this page. */
-  readonly card?: string;
+  readonly card: string;
 }
 
 export interface NamedPositions {

@@ -3,8 +3,8 @@ import { join } from 'node:path';
 import { initialPosition } from '../../chess/index.ts';
 import { cardSize, drawBoard, drawCard } from '../../draw/index.ts';
 import { makePngs, type PngJob } from '../../draw/pngs.ts';
-import type { Course } from '../../model/types.ts';
-import { cardName, diagramNames, imagePath, pictureOf } from '../render/diagram-images.ts';
+import type { Chapter, Course } from '../../model/types.ts';
+import { cardPath, diagramNames, imagePath, pictureOf } from '../render/diagram-images.ts';
 import { emblematic } from '../render/site.ts';
 
 /** Width of a diagram's picture, in CSS pixels. */
@@ -16,8 +16,8 @@ interface NamedJob {
 }
 
 /**
- * Writes the pictures of all diagrams, once and in double size, and a card for each chapter, which
- * other sites show beside a link to it. Returns their paths.
+ * Writes the pictures of all diagrams, once and in double size, and the cards that other sites show
+ * beside a link to the course or a chapter. Returns their paths.
  */
 export async function writeImages(
   course: Course,
@@ -29,7 +29,7 @@ export async function writeImages(
 ): Promise<string[]> {
   const jobs = [...diagramJobs(course), ...(await cardJobs(course))];
   const writes: Promise<void>[] = [];
-  await mkdir(join(out, 'images'), { recursive: true });
+  await mkdir(join(out, 'images', 'cards'), { recursive: true });
   await makePngs(
     jobs.map(({ job }) => job),
     (index, png) => {
@@ -60,21 +60,20 @@ function diagramJobs(course: Course): NamedJob[] {
 
 async function cardJobs(course: Course): Promise<NamedJob[]> {
   const { title, author, language } = course.settings;
-  const jobs: NamedJob[] = [];
-  for (const chapter of course.chapters) {
-    const shown = emblematic(chapter);
+  const job = async (chapter?: Chapter): Promise<NamedJob> => {
+    const known = chapter ?? course.chapters[0];
+    const shown = known && emblematic(known);
     const svg = await drawCard({
       course: title,
-      chapter: chapter.title,
+      chapter: chapter?.title,
       author,
       placement: (shown?.position ?? initialPosition).fen,
-      view: shown?.block.view ?? 'white',
+      view: shown?.block.view ?? (course.settings.side === 'black' ? 'black' : 'white'),
       language,
     });
-    jobs.push({
-      path: decodeURIComponent(imagePath(cardName(chapter), 1)),
-      job: { svg, ...cardSize },
-    });
-  }
+    return { path: decodeURIComponent(cardPath(chapter)), job: { svg, ...cardSize } };
+  };
+  const jobs = [await job()];
+  for (const chapter of course.chapters) jobs.push(await job(chapter));
   return jobs;
 }

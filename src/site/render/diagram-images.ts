@@ -30,7 +30,10 @@ export function pictureOf(block: DiagramBlock) {
   return { placement: position.fen, view, marks, arrows, lastMove, turn };
 }
 
-/** Names the picture that links to a chapter show. */
-export function cardName({ id }: Chapter): string {
-  return `card-${id}`;
+/** Where the picture stands that other sites show beside a link to a chapter, or to the course. */
+export function cardPath(chapter?: Chapter): string {
+  // No diagram has such a name: theirs lie in no folder, and have a hyphen.
+  return chapter === undefined
+    ? 'images/course.png'
+    : `images/cards/${encodeURIComponent(chapter.id)}.png`;
 }

@@ -6,7 +6,7 @@ import { stringsFor } from '../strings/index.ts';
 import { type Addresses, assignAddresses } from './addresses.ts';
 import { renderChapter } from './chapter.ts';
 import { positionInWords, type RenderContext } from './context.ts';
-import { cardName, imagePath } from './diagram-images.ts';
+import { cardPath } from './diagram-images.ts';
 
 /** With more chapters the contents page shows no boards: it would grow too heavy. */
 const mostEmblems = 40;
@@ -30,6 +30,7 @@ export function renderSite(
     ...(place.site !== undefined && { site: place.site.replace(/\/+$/, '') }),
     ...(place.base !== undefined && { base: place.base }),
     assets: place.assets,
+    card: cardPath(),
     sprite: pieceSprite(),
     chapters: course.chapters.map((chapter) => chapterPage({ ...base, chapter })),
     positions: namedPositions(course, addresses),
@@ -48,7 +49,7 @@ function chapterPage(context: RenderContext): ChapterPage {
     html: renderChapter(context),
     ...(board !== undefined && { board }),
     ...(emblem !== undefined && { emblem }),
-    card: imagePath(cardName(chapter), 1),
+    card: cardPath(chapter),
   };
 }
 
