@@ -4,5 +4,5 @@ import { makeClaimsPage } from './handbook/claims-page.ts';
 import { makeRulesPage } from './handbook/rules-page.ts';
 
 const chapters = new URL('../content/handbook/chapters/', import.meta.url);
-writeFileSync(new URL('07-rules.md', chapters), makeRulesPage());
-writeFileSync(new URL('08-claims.md', chapters), makeClaimsPage());
+writeFileSync(new URL('08-rules.md', chapters), makeRulesPage());
+writeFileSync(new URL('09-claims.md', chapters), makeClaimsPage());
