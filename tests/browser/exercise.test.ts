@@ -1,6 +1,16 @@
-import type { Browser, Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { demoBase, demoSite, launchBrowser, openPage, serveFolder } from './browser.ts';
+import { mkdir, mkdtemp, writeFile } from 'node:fs/promises';
+import path from 'node:path';
+import type { Browser, BrowserContextOptions, Locator, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import {
+  demoBase,
+  demoSite,
+  launchBrowser,
+  linewright,
+  openPage,
+  serveFolder,
+  windows,
+} from './browser.ts';
 
 let browser: Browser;
 let server: { address: string; close: () => void };
@@ -15,8 +25,11 @@ afterAll(async () => {
 });
 
 /** The first exercise of the course: the queen on a4 is caught by 14...Nb4, seen from Black's side. */
-async function solving(use: (exercise: Locator, page: Page) => Promise<void>): Promise<void> {
-  const { page, faults } = await openPage(browser);
+async function solving(
+  use: (exercise: Locator, page: Page) => Promise<void>,
+  options: BrowserContextOptions = {},
+): Promise<void> {
+  const { page, faults } = await openPage(browser, options);
   try {
     await page.goto(`${server.address}isolated-pawn.html`);
     const exercise = page.locator('.exercise').first();
@@ -85,3 +98,186 @@ test('the answer can be asked for', () =>
     await exercise.getByRole('button', { name: 'Show the answer' }).click();
     await expect.poll(() => exercise.locator('[aria-live]').textContent()).toContain('The answer:');
   }));
+
+const square = (exercise: Locator, name: string) =>
+  exercise.locator(`.squares [data-square="${name}"]`);
+const verdict = (exercise: Locator) => exercise.locator('.verdict').textContent();
+/** What the exercise's board draws on a square, such as `#piece-bn`. */
+const drawnOn = async (exercise: Locator, name: string) => {
+  const piece = exercise.locator(`.pieces [data-square="${name}"]`);
+  return (await piece.count()) === 0 ? undefined : piece.getAttribute('href');
+};
+
+test('the keyboard walks over the squares and chooses', () =>
+  solving(async (exercise, page) => {
+    // Black sits below: h1 is the first square, and to the right lie g, f, e, d, c.
+    await square(exercise, 'h1').focus();
+    for (const key of ['ArrowRight', 'ArrowRight', 'ArrowRight', 'ArrowRight', 'ArrowRight']) {
+      await page.keyboard.press(key);
+    }
+    for (let rank = 1; rank < 6; rank++) await page.keyboard.press('ArrowDown');
+    expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe(
+      'c6, Black knight',
+    );
+    await page.keyboard.press('Enter');
+    expect(await square(exercise, 'c6').getAttribute('aria-pressed')).toBe('true');
+    await page.keyboard.press('ArrowUp');
+    await page.keyboard.press('ArrowUp');
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('Space');
+    expect(await verdict(exercise)).toBe('Right.');
+  }));
+
+test('a move that the author names as wrong is shown with his comment, and one may try again', () =>
+  solving(async (exercise) => {
+    await square(exercise, 'c6').click();
+    await square(exercise, 'd4').click();
+    expect(await verdict(exercise)).toBe('Not the answer.');
+    expect(await exercise.locator('.exercise-talk').textContent()).toContain('This helps White');
+    expect(await drawnOn(exercise, 'd4')).toBe('#piece-bn');
+    // The next touch is on the exercise's own position again.
+    await square(exercise, 'c6').click();
+    expect(await drawnOn(exercise, 'd4')).toBe('#piece-wn');
+    expect(await verdict(exercise)).toBe('');
+    await square(exercise, 'b4').click();
+    expect(await verdict(exercise)).toBe('Right.');
+  }));
+
+test('a good move that is not the answer is told from a wrong one', () =>
+  solving(async (_first, page) => {
+    const exercise = page.locator('.exercise').nth(2);
+    await type(exercise, 'Bb6');
+    expect(await verdict(exercise)).toBe('Good too, but not the answer.');
+    expect(await exercise.locator('.exercise-talk').textContent()).toContain('Not bad at all');
+  }));
+
+test('what cannot be: a piece that does not go there, the other side, what is no move', () =>
+  solving(async (exercise) => {
+    await square(exercise, 'c6').click();
+    await square(exercise, 'c5').click();
+    expect(await verdict(exercise)).toBe('The knight on c6 cannot go to c5.');
+    await square(exercise, 'a4').click();
+    expect(await verdict(exercise)).toBe('Black is to move.');
+    await type(exercise, 'please');
+    expect(await verdict(exercise)).toBe('“please” is not a move; write it as Nf3.');
+    expect(await drawnOn(exercise, 'c6')).toBe('#piece-bn');
+  }));
+
+test('the rest of the answer is played through; Start again asks anew, as a reload does', () =>
+  solving(async (exercise, page) => {
+    await type(exercise, '13...Nb4');
+    await exercise.getByRole('button', { name: 'On', exact: true }).click();
+    expect(await exercise.locator('.move[aria-current]').allTextContents()).toEqual([
+      '14.\u00a0Qb3',
+    ]);
+    expect(await drawnOn(exercise, 'b3')).toBe('#piece-wq');
+    await exercise.locator('.move', { hasText: 'a5' }).click();
+    expect(await drawnOn(exercise, 'a5')).toBe('#piece-bp');
+    expect(new URL(page.url()).hash).toBe('');
+    await exercise.getByRole('button', { name: 'Start again' }).click();
+    expect(await drawnOn(exercise, 'a5')).toBeUndefined();
+    expect(await exercise.locator('.exercise-talk .move').count()).toBe(0);
+    await type(exercise, 'Nb4');
+    await page.reload();
+    expect(await verdict(exercise)).toBe('');
+    await type(exercise, 'Nb4');
+    expect(await verdict(exercise)).toBe('Right.');
+  }));
+
+test('the lines of an exercise are none of the page’s own board', () =>
+  solving(async (exercise, page) => {
+    const caption = page.locator('.board-caption');
+    // The last moves before the exercise: the board has followed the scrolling.
+    await expect.poll(() => caption.textContent()).toBe('after 23.Rcxd5');
+    await type(exercise, 'Nb4');
+    await exercise.getByRole('button', { name: 'On', exact: true }).click();
+    expect(await caption.textContent()).toBe('after 23.Rcxd5');
+  }));
+
+test('without a script there are the question, the board, and the folded answer', () =>
+  solving(
+    async (exercise) => {
+      expect(await exercise.locator('svg.board').isVisible()).toBe(true);
+      expect(await exercise.getByText('What do you play?').isVisible()).toBe(true);
+      const answer = exercise.locator('.answer');
+      expect(await answer.locator('.moves').first().isVisible()).toBe(false);
+      await answer.locator('summary').click();
+      expect(await answer.locator('.answer-line').textContent()).toContain('Nb4');
+      expect(await exercise.locator('input, .squares').count()).toBe(0);
+    },
+    { javaScriptEnabled: false },
+  ));
+
+test('on a phone fingers answer, and the page’s own board gives way', () =>
+  solving(
+    async (exercise, page) => {
+      await exercise.locator('.exercise-board').evaluate((board) => {
+        board.scrollIntoView({ block: 'center' });
+      });
+      await expect
+        .poll(async () => (await page.locator('.beside').boundingBox())?.y)
+        .toBeLessThan(-100);
+      const size = await square(exercise, 'c6').boundingBox();
+      // WCAG 2.2, 2.5.8: a target is at least 24 by 24 pixels.
+      expect(Math.min(size?.width ?? 0, size?.height ?? 0)).toBeGreaterThanOrEqual(24);
+      await square(exercise, 'c6').tap();
+      await square(exercise, 'b4').tap();
+      expect(await verdict(exercise)).toBe('Right.');
+      for (const button of await exercise.locator('button:visible:not(.squares *)').all()) {
+        expect((await button.boundingBox())?.height).toBeGreaterThanOrEqual(44);
+      }
+    },
+    { viewport: windows.phone, hasTouch: true, isMobile: true },
+  ));
+
+test('on paper stand the questions with their first positions, and the answers at the end', () =>
+  solving(async (exercise, page) => {
+    await type(exercise, 'Nb4');
+    await page.emulateMedia({ media: 'print' });
+    await page.evaluate(() => window.dispatchEvent(new Event('beforeprint')));
+    expect(await drawnOn(exercise, 'c6')).toBe('#piece-bn');
+    expect(await exercise.locator('.exercise-talk').isVisible()).toBe(false);
+    const answers = page.locator('.answers');
+    expect(await answers.isVisible()).toBe(true);
+    expect(await answers.textContent()).toContain('Nb4');
+    await page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
+    await page.emulateMedia({ media: 'screen' });
+    expect(await answers.isVisible()).toBe(false);
+    expect(await drawnOn(exercise, 'c6')).toBeUndefined();
+  }));
+
+test('a pawn on the last rank asks what it becomes', async () => {
+  const folder = await mkdtemp(path.join(inject('runFolder'), 'promotion-'));
+  await mkdir(path.join(folder, 'chapters'));
+  await writeFile(path.join(folder, 'course.yaml'), 'title: Pawns\nside: white\n');
+  await writeFile(
+    path.join(folder, 'chapters', '1.md'),
+    '---\ntitle: Last ranks\n---\n\n```exercise fen="8/2P5/8/8/8/k7/2K5/8 w - - 0 1"\nask: Win.\nanswer: c8=R\nwrong: c8=Q+ {Check, and no more.}\n```\n',
+  );
+  const out = path.join(folder, 'site');
+  await linewright(['build', folder, '--out', out]);
+  const site = await serveFolder(out);
+  const { page, faults } = await openPage(browser);
+  try {
+    await page.goto(`${site.address}1.html`);
+    const exercise = page.locator('.exercise');
+    await square(exercise, 'c7').click();
+    await square(exercise, 'c8').click();
+    const choice = exercise.getByRole('group', { name: 'The pawn becomes a' });
+    expect(await choice.getByRole('button').count()).toBe(4);
+    await page.keyboard.press('Escape');
+    expect(await choice.isVisible()).toBe(false);
+    await type(exercise, 'c8');
+    await choice.getByRole('button', { name: 'queen' }).click();
+    expect(await verdict(exercise)).toBe('Not the answer.');
+    await square(exercise, 'c7').click();
+    await square(exercise, 'c8').click();
+    await choice.getByRole('button', { name: 'rook' }).click();
+    expect(await verdict(exercise)).toBe('Right.');
+    expect(await drawnOn(exercise, 'c8')).toBe('#piece-wr');
+    expect(faults.list).toEqual([]);
+  } finally {
+    await page.context().close();
+    site.close();
+  }
+});
