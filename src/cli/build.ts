@@ -1,4 +1,5 @@
 import path from 'node:path';
+import { startAstro } from '../site/build/start-astro.ts';
 import { cacheFolder } from './cache-folder.ts';
 import { count, exitCodes, printFindings } from './console.ts';
 import { loadCourse } from './load-course.ts';
@@ -18,28 +19,38 @@ export function defaultOutput(folder: string): string {
 /** `linewright build`: checks the course and, if it has no error, publishes its site. */
 export async function build(folder: string, options: BuildOptions): Promise<number> {
   const start = performance.now();
-  const loaded = await loadCourse(folder);
-  printFindings(loaded, process.stderr);
-  const out = options.out ?? defaultOutput(folder);
-  if (!loaded.checked) {
-    process.stderr.write('Nothing was published; an earlier site stands as it was.\n');
-    return exitCodes.findings;
+  // Both take a second to load: Astro on another core, and while files are waited for.
+  const astro = await startAstro();
+  const site = import('../site/index.ts');
+  try {
+    const loaded = await loadCourse(folder);
+    printFindings(loaded, process.stderr);
+    const out = options.out ?? defaultOutput(folder);
+    if (!loaded.checked) {
+      process.stderr.write('Nothing was published; an earlier site stands as it was.\n');
+      return exitCodes.findings;
+    }
+    const { buildSite } = await site;
+    const progress = createProgressLine(process.stderr);
+    const summary = await buildSite(
+      loaded.checked,
+      {
+        out,
+        folder,
+        base: options.base,
+        site: options.site,
+        cacheDir: cacheFolder(),
+        onProgress: ({ stage, done, all }) => progress.show(stage, done, all),
+      },
+      astro,
+    ).finally(progress.clear);
+    const seconds = ((performance.now() - start) / 1000).toFixed(1);
+    process.stdout.write(
+      `${count(loaded.course.chapters.length, 'chapter')}, ${count(summary.pages, 'page')}, ` +
+        `${count(summary.images, 'picture')} in ${seconds} s: ${out}\n`,
+    );
+    return exitCodes.clean;
+  } finally {
+    await astro.stop();
   }
-  // Astro takes half a second to load: only a build pays for it.
-  const { buildSite } = await import('../site/index.ts');
-  const progress = createProgressLine(process.stderr);
-  const summary = await buildSite(loaded.checked, {
-    out,
-    folder,
-    base: options.base,
-    site: options.site,
-    cacheDir: cacheFolder(),
-    onProgress: ({ stage, done, all }) => progress.show(stage, done, all),
-  }).finally(progress.clear);
-  const seconds = ((performance.now() - start) / 1000).toFixed(1);
-  process.stdout.write(
-    `${count(loaded.course.chapters.length, 'chapter')}, ${count(summary.pages, 'page')}, ` +
-      `${count(summary.images, 'picture')} in ${seconds} s: ${out}\n`,
-  );
-  return exitCodes.clean;
 }

@@ -1,13 +1,12 @@
 /** The site: a checked course becomes a folder of static files. */
-import { cp, readdir, writeFile } from 'node:fs/promises';
+import { cp, readdir, rename, writeFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import type { CheckedCourse } from '../check/index.ts';
 import type { Course } from '../model/index.ts';
 import { copyAssets, readAssets } from './build/assets.ts';
 import { writeImages } from './build/images.ts';
 import { checkReplaceable, markerFile, replaceFolder } from './build/replace-folder.ts';
-import { runAstro } from './build/run-astro.ts';
-import { withWorkFolder } from './build/work-folder.ts';
+import { type AstroProcess, startAstro } from './build/start-astro.ts';
 import { renderSite } from './render/site.ts';
 
 export { SiteError } from './site-error.ts';
@@ -41,10 +40,22 @@ export interface SiteSummary {
 
 /**
  * Builds the site of a course. The previous output stands untouched until the new one is whole,
- * and is then replaced in one step.
+ * and is then replaced in one step. A process from `startAstro`, started while the course was
+ * read, saves the time that Astro takes to load; the caller stops it.
  * @throws SiteError for what the author can mend; the message says what, the hint how.
  */
 export async function buildSite(
+  checked: CheckedCourse,
+  options: SiteOptions,
+  astro?: AstroProcess,
+): Promise<SiteSummary> {
+  if (astro !== undefined) return buildWith(astro, checked, options);
+  const started = await startAstro();
+  return buildWith(started, checked, options).finally(() => started.stop());
+}
+
+async function buildWith(
+  astro: AstroProcess,
   { course }: CheckedCourse,
   options: SiteOptions,
 ): Promise<SiteSummary> {
@@ -57,23 +68,25 @@ export async function buildSite(
     site: options.site ?? course.settings.site,
     base: options.base,
   });
-  return withWorkFolder(async (work) => {
-    onProgress?.({ stage: 'pages', done: 0, all: course.chapters.length });
-    const made = await runAstro(work, data);
-    const images = await writeImages(course, made, {
+  onProgress?.({ stage: 'pages', done: 0, all: course.chapters.length });
+  // Astro empties its folder first: what is made at the same time goes beside it.
+  const [made, images] = await Promise.all([
+    astro.build(data),
+    writeImages(course, astro.work, {
       cacheDir: options.cacheDir,
       onDone: (done, all) => onProgress?.({ stage: 'images', done, all }),
-    });
-    await copyAssets(made);
-    if (options.folder !== undefined) await copyMedia(course, options.folder, made);
-    const marker = { generator: 'linewright', title: course.settings.title };
-    await writeFile(join(made, markerFile), `${JSON.stringify(marker, null, 2)}\n`);
-    const files = await filesIn(made);
-    await replaceFolder(made, out);
-    const pages = files.filter((file) => file.endsWith('.html')).length;
-    onProgress?.({ stage: 'done', done: pages, all: pages });
-    return { pages, images: images.length, files };
-  });
+    }),
+  ]);
+  await rename(join(astro.work, 'images'), join(made, 'images'));
+  await copyAssets(made);
+  if (options.folder !== undefined) await copyMedia(course, options.folder, made);
+  const marker = { generator: 'linewright', title: course.settings.title };
+  await writeFile(join(made, markerFile), `${JSON.stringify(marker, null, 2)}\n`);
+  const files = await filesIn(made);
+  await replaceFolder(made, out);
+  const pages = files.filter((file) => file.endsWith('.html')).length;
+  onProgress?.({ stage: 'done', done: pages, all: pages });
+  return { pages, images: images.length, files };
 }
 
 /** Copies the pictures that chapters show; a link that leads out of `media/` is none of them. */

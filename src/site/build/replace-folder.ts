@@ -46,7 +46,19 @@ export async function replaceFolder(made: string, out: string): Promise<void> {
   } finally {
     await rm(fresh, { recursive: true, force: true });
   }
+  await keepHostFiles(old, out);
   await rm(old, { recursive: true, force: true, maxRetries: 3 });
+}
+
+/**
+ * Moves along what no build makes and a host or a repository keeps in the folder, such as `.git`,
+ * `.nojekyll`, `.well-known` and `CNAME`.
+ */
+async function keepHostFiles(old: string, out: string): Promise<void> {
+  const names = await readdir(old).catch((error) => ignoreMissing(error) ?? []);
+  for (const name of names) {
+    if (name.startsWith('.') || name === 'CNAME') await rename(join(old, name), join(out, name));
+  }
 }
 
 /** A rename, or a copy where the two folders lie on different devices. */
