@@ -30,10 +30,11 @@ export function cleanRawHtml(tree: Nodes, isOurs: (node: Element) => boolean): R
       ...defaultSchema.attributes,
       '*': [...(defaultSchema.attributes?.['*'] ?? []), 'className', 'dataAt', 'loading'],
     },
-    // Nothing is fetched from another host: only relative addresses remain.
     protocols: { ...defaultSchema.protocols, src: ['data'] },
+    strip: ['script', 'style'],
     clobber: [],
   });
+  visit(clean, 'element', keepOwnAddresses);
   visit(clean, 'element', (node, index, parent) => {
     if (node.tagName !== standIn || parent === undefined || index === undefined) return;
     const names = node.properties.className;
@@ -41,4 +42,13 @@ export function cleanRawHtml(tree: Nodes, isOurs: (node: Element) => boolean): R
     if (part !== undefined) parent.children[index] = part;
   });
   return clean.type === 'root' ? clean : { type: 'root', children: [clean as Element] };
+}
+
+/**
+ * Nothing is fetched from another host. An address without a scheme may still name one, as
+ * `//host/x.png` does, and browsers read a backslash as a slash.
+ */
+function keepOwnAddresses({ properties }: Element): void {
+  delete properties.srcSet;
+  if (/^[\s\\/]*[\\/]{2}|\\/.test(String(properties.src ?? ''))) delete properties.src;
 }

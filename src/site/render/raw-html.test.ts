@@ -1,0 +1,32 @@
+import { toHtml } from 'hast-util-to-html';
+import { expect, test } from 'vitest';
+import { cleanRawHtml } from './raw-html.ts';
+
+function clean(value: string): string {
+  const tree = { type: 'root' as const, children: [{ type: 'raw' as const, value }] };
+  return toHtml(cleanRawHtml(tree as never, () => false));
+}
+
+test('no picture is fetched from another host, however its address is written', () => {
+  for (const address of [
+    'https://host/x.png',
+    '//host/x.png',
+    '\\\\host\\x.png',
+    '/\\host/x.png',
+    ' //host/x.png',
+    'HTTP://host/x.png',
+  ]) {
+    expect(clean(`<img src="${address}" alt="a">`), address).not.toContain('host');
+  }
+  const picture =
+    '<picture><source srcset="https://host/x.png"><img srcset="//host/y.png 2x" alt="a"></picture>';
+  expect(clean(picture)).not.toContain('host');
+  expect(clean('<img src="media/x.png" alt="a">')).toContain('src="media/x.png"');
+});
+
+test('what could run goes, what is text stays', () => {
+  const html = clean(
+    '<b onclick="a()">bold</b><script>a()</script><a href="javascript:a()">link</a><style>*{}</style>',
+  );
+  expect(html).toBe('<b>bold</b><a>link</a>');
+});
