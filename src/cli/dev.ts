@@ -6,6 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { watch } from 'chokidar';
 import sirv from 'sirv';
 import { reportText } from '../diagnostics/index.ts';
+import { startAstro } from '../site/build/start-astro.ts';
 import { cacheFolder } from './cache-folder.ts';
 import { printFindings } from './console.ts';
 import { loadCourse } from './load-course.ts';
@@ -25,16 +26,19 @@ export async function dev(folder: string, { port }: { port: number }): Promise<v
   const listeners = new Set<ServerResponse>();
   let state = { version: 0, findings: '' };
   let built = false;
+  // Astro is always loaded and waiting, so that a change is on the page a second sooner.
+  let astro = startAstro();
 
   const publish = async (): Promise<void> => {
     const loaded = await loadCourse(folder);
     printFindings(loaded, process.stdout);
     if (loaded.checked) {
       const site = path.join(out, 'site');
-      const { pages } = await buildSite(loaded.checked, {
-        out: site,
-        folder,
-        cacheDir: cacheFolder(),
+      const ready = await astro;
+      const options = { out: site, folder, cacheDir: cacheFolder() };
+      const { pages } = await buildSite(loaded.checked, options, ready).finally(() => {
+        astro = startAstro();
+        return ready.stop();
       });
       built = true;
       process.stdout.write(`${new Date().toLocaleTimeString()}  ${pages} pages are up to date.\n`);
@@ -44,6 +48,10 @@ export async function dev(folder: string, { port }: { port: number }): Promise<v
     const { diagnostics, textOf } = loaded;
     const findings =
       diagnostics.length === 0 ? '' : reportText(diagnostics, { textOf, color: false });
+    tell(findings);
+  };
+
+  const tell = (findings: string): void => {
     state = { version: state.version + 1, findings };
     for (const listener of listeners) send(listener, state);
   };
@@ -59,7 +67,9 @@ export async function dev(folder: string, { port }: { port: number }): Promise<v
     do {
       again = false;
       running = publish().catch((error: unknown) => {
-        process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`);
+        const message = error instanceof Error ? error.message : String(error);
+        process.stderr.write(`${message}\n`);
+        tell(message);
       });
       await running;
     } while (again);
@@ -82,10 +92,8 @@ export async function dev(folder: string, { port }: { port: number }): Promise<v
       return;
     }
     if (url.endsWith('/') || url.endsWith('.html')) {
-      const page = built
-        ? path.join(out, 'site', path.posix.normalize(url.endsWith('/') ? `${url}index.html` : url))
-        : undefined;
-      void answerPage(response, page);
+      const page = url.endsWith('/') ? `${url}index.html` : url;
+      void answerPage(response, built ? path.join(out, 'site', inside(page)) : undefined);
       return;
     }
     files(request, response, () => answerText(response, 404, 'There is no such file.\n'));
@@ -105,7 +113,10 @@ export async function dev(folder: string, { port }: { port: number }): Promise<v
   const stop = (): void => {
     void watcher.close();
     server.close();
-    void rm(out, { recursive: true, force: true }).then(() => process.exit(0));
+    void Promise.all([
+      astro.then((waiting) => waiting.stop()),
+      rm(out, { recursive: true, force: true }),
+    ]).then(() => process.exit(0));
   };
   process.once('SIGINT', stop);
   process.once('SIGTERM', stop);
@@ -115,11 +126,20 @@ function send(response: ServerResponse, state: { version: number; findings: stri
   response.write(`data: ${JSON.stringify(state)}\n\n`);
 }
 
+/** The path that an address names, which no `..` leads out of. */
+function inside(url: string): string {
+  try {
+    return path.posix.normalize(`/${decodeURIComponent(url)}`);
+  } catch {
+    return url;
+  }
+}
+
 const scriptTag = `<script src="${live}/live.js" defer></script>`;
 
 /** A page of the site with the script that follows changes, or a bare page for the findings. */
 async function answerPage(response: ServerResponse, file: string | undefined): Promise<void> {
-  const html = file && (await readFile(decodeURIComponent(file), 'utf8').catch(() => undefined));
+  const html = file && (await readFile(file, 'utf8').catch(() => undefined));
   if (file && html === undefined) return answerText(response, 404, 'There is no such page.\n');
   const page =
     html || '<!doctype html><html lang="en"><meta charset="utf-8"><title>Findings</title></html>';

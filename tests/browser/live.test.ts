@@ -1,0 +1,63 @@
+/** `linewright dev`: what changes on the disk comes to the page, and so do the findings. */
+import { type ChildProcess, spawn } from 'node:child_process';
+import { mkdir, mkdtemp, writeFile } from 'node:fs/promises';
+import path from 'node:path';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { launchBrowser, openPage } from './browser.ts';
+
+let browser: Browser;
+let preview: ChildProcess;
+let address: string;
+let chapter: string;
+
+const text = (moves: string) => `---\ntitle: One\n---\n\n\`\`\`moves\n${moves}\n\`\`\`\n`;
+
+beforeAll(async () => {
+  const folder = await mkdtemp(path.join(inject('runFolder'), 'live-'));
+  chapter = path.join(folder, 'chapters', '1.md');
+  await mkdir(path.dirname(chapter));
+  await writeFile(path.join(folder, 'course.yaml'), 'title: Small\nside: white\n');
+  await writeFile(chapter, text('1. e4 e5 2. Nf3'));
+  preview = spawn(process.execPath, ['dist/cli/main.js', 'dev', folder, '--port', '4280']);
+  address = await new Promise((resolve, reject) => {
+    let said = '';
+    preview.stdout?.on('data', (chunk) => {
+      said += chunk;
+      const [url] = /http:\S+/.exec(said) ?? [];
+      if (url !== undefined) resolve(url);
+    });
+    preview.stderr?.on('data', (chunk) => {
+      said += chunk;
+    });
+    preview.on('exit', () => reject(new Error(said)));
+  });
+  browser = await launchBrowser();
+});
+afterAll(async () => {
+  await browser?.close();
+  const ended = new Promise((resolve) => preview.once('exit', resolve));
+  preview.kill();
+  await ended;
+});
+
+test('a change is shown; a broken move shows the finding while the old page stays', async () => {
+  const { page } = await openPage(browser);
+  await page.goto(`${address}1.html`);
+  const moves = page.locator('.move');
+  const findings = page.locator('[data-findings]');
+  expect(await moves.last().textContent()).toContain('Nf3');
+
+  await writeFile(chapter, text('1. e4 e5 2. Bc4'));
+  await expect.poll(() => moves.last().textContent(), { timeout: 60_000 }).toContain('Bc4');
+  expect(await findings.count()).toBe(0);
+
+  await writeFile(chapter, text('1. e4 e5 2. Ke3'));
+  await findings.waitFor({ timeout: 60_000 });
+  expect(await findings.textContent()).toContain('2.Ke3 cannot be played');
+  expect(await moves.last().textContent()).toContain('Bc4');
+
+  await writeFile(chapter, text('1. e4 e5 2. Ke2'));
+  await expect.poll(() => moves.last().textContent(), { timeout: 60_000 }).toContain('Ke2');
+  expect(await findings.count()).toBe(0);
+});
