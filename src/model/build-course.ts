@@ -134,11 +134,11 @@ export function buildCourse(draft: CourseDraft): Course {
   /** The position that a block starts from; absent where it has none, which is told elsewhere. */
   function startOf({ draft: source }: BlockInWork): Position | undefined {
     if (source.kind === 'pattern') return undefined;
-    if (source.kind === 'game') return startOfTags(source.moves, report) ?? initialPosition;
+    if (source.kind === 'game') return startOfTags(source.moves, report);
     if (source.fen) return positionOfFen(source.fen, report);
     if (source.kind === 'moves') {
       if (source.from) return positionOfLabel(source.from);
-      return startOfTags(source.moves, report) ?? initialPosition;
+      return startOfTags(source.moves, report);
     }
     if (source.at) return positionOfLabel(source.at);
     return source.after ? initialPosition : undefined;
@@ -319,7 +319,7 @@ export function buildCourse(draft: CourseDraft): Course {
       body: chapter.body,
       media: chapter.media,
       blocks: blocks.map((block, blockIndex) =>
-        finishBlock(block, { index: blockIndex, chapter: index, view, nodeAt, keyOfLabel }),
+        finishBlock(block, { index: blockIndex, chapter: index, view, nodeAt, keyOfLabel, report }),
       ),
     }),
   );

@@ -1,4 +1,5 @@
 import type { Color } from '../chess/index.ts';
+import type { Place } from '../diagnostics/index.ts';
 import {
   type DiagramDraft,
   type ExerciseDraft,
@@ -22,6 +23,7 @@ export interface BlockPlace {
   readonly view: Color;
   readonly nodeAt: (ref: NodeRef) => TreeNode | undefined;
   readonly keyOfLabel: (name: string) => string | undefined;
+  readonly report: (place: Place, message: string, hint: string) => void;
 }
 
 /**
@@ -114,6 +116,14 @@ function game(draft: GameDraft, block: BlockInWork, place: BlockPlace) {
   };
   const first = limit(draft.from, 'first', 0);
   const last = limit(draft.to, 'last', endOfMainLine(nodes));
+  if (last <= first && draft.to && unknownLimits.length === 0) {
+    const from = draft.from ? `\`${draft.from.text}\`` : 'its start';
+    place.report(
+      draft.to.place,
+      `The game has no move from ${from} to \`${draft.to.text}\`.`,
+      'Let the second of the two come later in the game than the first.',
+    );
+  }
   const tag = draft.moves?.movetext.tags.find(({ name }) => name === 'Result');
   const pointAt = draft.moves?.pointAt;
   return {

@@ -33,6 +33,28 @@ describe('a game', () => {
     expect(shown(attributes)).toEqual(expected);
   });
 
+  test.each([' from=3 to=2', ' from="bishop" to="knight"', ' from="knight" to="knight"'])(
+    'cannot be shown %s',
+    (attributes) => {
+      const { problems } = courseOf(moves(line) + game(played, attributes));
+      expect(problems.map(({ message }) => message)).toEqual([
+        expect.stringMatching(/^The game has no move from `\w+` to `\w+`\.$/),
+      ]);
+    },
+  );
+
+  test('with a wrong FEN tag has that fault only', () => {
+    const course = courseOf(game('[FEN "4k3/8/8/8/8/8/8/4K2R w KQ - 0 30"]\n\n30. O-O Kd7 *'));
+    expect(course.problems.map(({ message }) => message)).toEqual([
+      expect.stringMatching(/^This FEN is no position: White cannot have the right to castle/),
+    ]);
+    expect(
+      gameOf(course)
+        ?.nodes.slice(1)
+        .map(({ fault }) => fault?.kind),
+    ).toEqual(['after-fault', 'after-fault']);
+  });
+
   test('starts from its FEN tag, and a limit counts as that does', () => {
     const fen = '4k3/8/8/8/8/8/8/4K2R w K - 0 30';
     const course = courseOf(

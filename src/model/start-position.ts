@@ -1,4 +1,4 @@
-import { isFenFault, type Position, parseFen } from '../chess/index.ts';
+import { initialPosition, isFenFault, type Position, parseFen } from '../chess/index.ts';
 import type { Place } from '../diagnostics/index.ts';
 import type { MovetextDraft, PlacedText } from '../read/index.ts';
 
@@ -23,13 +23,16 @@ export function positionOfFen({ text, place }: PlacedText, report: Report): Posi
   return undefined;
 }
 
-/** The `FEN` tag of a pasted game (PGN standard, 9.7.2). */
+/**
+ * Where a pasted game starts: the position of its `FEN` tag (PGN standard, 9.7.2), else the initial
+ * one. Where the tag is wrong, nobody knows, and its moves are not judged.
+ */
 export function startOfTags(
   moves: MovetextDraft | undefined,
   report: Report,
 ): Position | undefined {
   const tag = moves?.movetext.tags.find(({ name }) => name === 'FEN');
-  if (!tag || !moves) return undefined;
+  if (!tag || !moves) return initialPosition;
   const place = {
     file: moves.file,
     start: moves.pointAt(tag.valueSpan.start),

@@ -73,6 +73,7 @@ describe('moves, however they are spelled', () => {
     'e8=(Q)+',
     'e8/Q',
     'exd6 e.p.',
+    'exd6e.p.',
     'exd6 e.p.+',
     'exd6+ e.p.',
     'exd6ep',

@@ -23,7 +23,7 @@ export function scanMove(text: string, at: number): number | undefined {
   if (isDash(text.charCodeAt(at))) {
     return isNullMove(text, at) ? at + 2 : undefined;
   }
-  const bodyEnd = scanWord(text, at);
+  const bodyEnd = withoutEnPassant(text, scanWord(text, at));
   if (!isMoveLike(text, at, bodyEnd)) return undefined;
   let end = scanPromotion(text, bodyEnd);
   end = scanCheck(text, end);
@@ -75,6 +75,14 @@ function scanPromotion(text: string, at: number): number {
   if ((rank !== 49 && rank !== 56) || (next !== 40 && next !== 61)) return at;
   bracketedPromotion.lastIndex = at;
   return bracketedPromotion.test(text) ? bracketedPromotion.lastIndex : at;
+}
+
+/** Where the `e` of a word belongs to `e.p.`, written without a space: `exd6e.p.`. */
+function withoutEnPassant(text: string, end: number): number {
+  const rank = text.charAt(end - 2);
+  if ((rank !== '3' && rank !== '6') || text.charAt(end) !== '.') return end;
+  enPassant.lastIndex = end - 1;
+  return enPassant.test(text) ? end - 1 : end;
 }
 
 /** `e.p.` after the capture of a pawn on the third or sixth rank. */

@@ -120,3 +120,33 @@ test('a directive in a quoted caption is read without its escapes', () => {
     argument: 'he says "no"',
   });
 });
+
+describe('what could not mean anything is told', () => {
+  const exercise = (body: string) => `\`\`\`exercise after="1. e4"\nask: Which?\n${body}\n\`\`\``;
+  const pattern = (body: string) => `\`\`\`pattern\ntitle: A\n${body}\n\`\`\``;
+
+  test.each([
+    ['```game\n```', '```game: This game has no moves.'],
+    ['```game\n[White "A. Coach"]\n\n*\n```', '```game: This game has no moves.'],
+    [
+      '```game file="games/a.pgn"\n\n1. e4\n1... e5\n\n```',
+      '1. e4\n1... e5: This block takes its game from games/a.pgn, so what stands in it is not read.',
+    ],
+    [exercise('answer: ""'), '"": No move stands under `answer` here.'],
+    [exercise('answer: []'), '[]: No move stands under `answer` here.'],
+    [
+      exercise('answer: 1... e5\nwrong:\n  - 1... d5\n  - "{Words}"'),
+      '"{Words}": No move stands under `wrong` here.',
+    ],
+    [pattern('white: d4 Nd4'), 'Nd4: Two pieces of this pattern stand on d4.'],
+    [pattern('white: d4\nblack: [d4]'), 'd4: Two pieces of this pattern stand on d4.'],
+    [pattern('white: d1 d4'), 'd1: No pawn can stand on d1.'],
+    [pattern('black: Ke8 Kd8\nwhite: Ke1'), "Kd8: This pattern has two kings of Black's."],
+    [
+      pattern('white: d4\nempty: e5 d4'),
+      'd4: d4 must be empty in this pattern, and a piece of it stands there.',
+    ],
+  ])('%j', (text, expected) => {
+    expect(problemsOf(text, [], { 'games/a.pgn': '1. d4 *' })).toEqual([expected]);
+  });
+});

@@ -73,3 +73,13 @@ test('in prose a brace behind a directive is told', () => {
     ':mark[e5]{color=red}: `:mark[…]` takes nothing in braces.',
   ]);
 });
+
+test.each([
+  ['[%clk 0:05:00]', []],
+  ['[%eval 0.3] [%clk 0:05:00] A *pawn*.', ['"A "', 'emphasis("pawn")', '"."']],
+  ['100% [so](pos:a) :mark[e4]', ['"100% "', 'pos(a: "so")', '" "', ':mark(e4)']],
+])('commands between programs are no words: %s', (text, expected) => {
+  expect(comment(text)).toEqual(expected);
+  const { problems } = readOne(inMoves(`[%clk 0:05:00] :mark[z9]`));
+  expect(problems[0]?.place.start.column).toBe(23);
+});

@@ -1,8 +1,9 @@
 import { z } from 'zod';
+import type { Place } from '../diagnostics/index.ts';
 import { type BlockContext, pickAttribute } from './block-context.ts';
 import type { Fence } from './fence.ts';
 import { itemsOf, listOf, readBody, readBodyText, textValue } from './read-body.ts';
-import { readMoves } from './read-moves.ts';
+import { isEmpty, readMoves } from './read-moves.ts';
 import { readPosition } from './read-position.ts';
 import type { YamlResult } from './read-yaml.ts';
 import type { MovetextDraft } from './types.ts';
@@ -45,11 +46,20 @@ function readLines(
   yaml: YamlResult<unknown>,
   context: BlockContext,
 ): MovetextDraft[] {
-  return itemsOf(value, key, yaml).map(({ text }, index) =>
-    readMoves(
-      text,
-      typeof value === 'string' ? yaml.locatorOf(key) : yaml.locatorOf(key, index),
-      context,
-    ),
-  );
+  const items = itemsOf(value, key, yaml);
+  if (value !== undefined && items.length === 0) reportEmpty(yaml.placeOf(key), key, context);
+  return items.map(({ text, place }, index) => {
+    const locator = typeof value === 'string' ? yaml.locatorOf(key) : yaml.locatorOf(key, index);
+    const line = readMoves(text, locator, context);
+    if (isEmpty(line)) reportEmpty(place, key, context);
+    return line;
+  });
+}
+
+function reportEmpty(place: Place, key: string, { report }: BlockContext): void {
+  report({
+    place,
+    message: `No move stands under \`${key}\` here.`,
+    hint: `Write ${lines}.`,
+  });
 }

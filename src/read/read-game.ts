@@ -2,7 +2,7 @@ import { createLocator, nearestName } from '../diagnostics/index.ts';
 import { parseGames } from '../movetext/index.ts';
 import type { BlockContext } from './block-context.ts';
 import type { Fence } from './fence.ts';
-import { readMoves, readMovetext } from './read-moves.ts';
+import { isEmpty, readMoves, readMovetext } from './read-moves.ts';
 import type { MovetextDraft, PlacedText } from './types.ts';
 
 /** Reads a `game`: movetext with tags in the body, or a game of a file in `games/`. */
@@ -19,11 +19,27 @@ export function readGame(fence: Fence, context: BlockContext) {
         hint: 'Write file="games/….pgn" before it, or leave the number out.',
       });
     }
-    return {
-      moves: readMoves(fence.content, fence.pointAt, context),
-      file: context.source.file,
-      ...limits,
-    };
+    const moves = readMoves(fence.content, fence.pointAt, context);
+    if (fence.closed && isEmpty(moves)) {
+      context.report({
+        place: fence.opening,
+        message: 'This game has no moves.',
+        hint: 'Write them between this line and the closing one, or name a file: file="games/….pgn".',
+      });
+    }
+    return { moves, file: context.source.file, ...limits };
+  }
+  const written = fence.content.search(/\S/);
+  if (written >= 0) {
+    context.report({
+      place: {
+        file: context.source.file,
+        start: fence.pointAt(written),
+        end: fence.pointAt(fence.content.trimEnd().length),
+      },
+      message: `This block takes its game from ${file.text}, so what stands in it is not read.`,
+      hint: 'Leave out these lines, or the attribute `file`.',
+    });
   }
   return { moves: readFile(file, number, context), file: file.text, ...limits };
 }

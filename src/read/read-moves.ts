@@ -15,6 +15,11 @@ export function readMoves(
   return readMovetext(parseMovetext(text), pointAt, context);
 }
 
+/** Whether movetext has no move, and nothing that could be meant as one. */
+export function isEmpty({ movetext }: MovetextDraft): boolean {
+  return movetext.line.moves.length === 0 && movetext.problems.length === 0;
+}
+
 /** Reads the comments of movetext that is parsed already, and reports its problems. */
 export function readMovetext(
   movetext: Movetext,
@@ -37,14 +42,24 @@ export function readMovetext(
     for (const item of items) {
       if (item.type === 'variation') lines.push(item.line);
       else {
+        const text = withoutCommands(item.text);
         if (comments === 'plain') {
-          contents.set(item, [{ type: 'text', value: item.text.trim() }]);
+          const value = text.trim().replace(/ {2,}/g, ' ');
+          contents.set(item, value === '' ? [] : [{ type: 'text', value }]);
           continue;
         }
         const inFile = (offset: number) => pointAt(item.span.start + offset);
-        contents.set(item, readInlineText(item.text, inFile, context));
+        contents.set(item, readInlineText(text, inFile, context));
       }
     }
   }
   return { movetext, file: context.source.file, pointAt, comments: contents };
+}
+
+/**
+ * Programs leave commands to each other in the comments of games, such as `[%clk 0:05:00]` (common
+ * practice beside the PGN standard): no words for a reader. Spaces keep the places of the others.
+ */
+function withoutCommands(text: string): string {
+  return text.replace(/\[%[^[\]]*\]/g, (command) => ' '.repeat(command.length));
 }

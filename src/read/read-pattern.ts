@@ -53,6 +53,7 @@ export function readPattern(fence: Fence, context: BlockContext) {
       hint: 'Name squares with `white: …` and `black: …`.',
     });
   }
+  reportImpossible(placed, empty, context);
   return { title: body.title ?? '', pieces: placed, empty, at, reversed: body.reversed ?? false };
 }
 
@@ -65,4 +66,48 @@ function keep(
 ): boolean {
   if (!sound) report({ place: item.place, message: `\`${item.text}\` ${what}.`, hint });
   return sound;
+}
+
+/** Tells of what no position can hold, since such a pattern would match nothing, ever. */
+function reportImpossible(
+  pieces: readonly PatternPiece[],
+  empty: readonly PlacedText[],
+  { report }: BlockContext,
+): void {
+  const taken = new Set<string>();
+  for (const { square, kind, color, place } of pieces) {
+    if (taken.has(square)) {
+      report({
+        place,
+        message: `Two pieces of this pattern stand on ${square}.`,
+        hint: 'Keep one of them.',
+      });
+    } else if (kind === 'pawn' && /[18]$/.test(square)) {
+      report({
+        place,
+        message: `No pawn can stand on ${square}.`,
+        hint: 'A bare square is a pawn; name a piece with its letter, such as `Rd1`.',
+      });
+    } else if (
+      kind === 'king' &&
+      pieces.some(
+        (other) => other.kind === kind && other.color === color && taken.has(other.square),
+      )
+    ) {
+      report({
+        place,
+        message: `This pattern has two kings of ${color === 'white' ? "White's" : "Black's"}.`,
+        hint: 'Keep one of them.',
+      });
+    }
+    taken.add(square);
+  }
+  for (const { text, place } of empty) {
+    if (!taken.has(text)) continue;
+    report({
+      place,
+      message: `${text} must be empty in this pattern, and a piece of it stands there.`,
+      hint: 'Take the square out of one of the two lists.',
+    });
+  }
 }

@@ -64,7 +64,7 @@ export function readSettings(file: SourceFile): SettingsDraft {
   const places: Record<string, Place> = {};
   for (const key of Object.keys(settings)) places[key] = yaml.placeOf(key);
   for (const rule of Object.keys(settings.rules)) {
-    places[`rules.${rule}`] = yaml.placeOf('rules', rule);
+    places[`rules.${rule}`] = yaml.keyPlaceOf('rules', rule);
   }
   return { settings, places, problems };
 }
@@ -75,6 +75,8 @@ export function missingSettings(): SettingsDraft {
 }
 
 function isLanguageTag(tag: string): boolean {
+  // Longer first parts are well-formed too, but none is in use: `english` is no tag.
+  if (!/^[a-z]{2,3}(?:-|$)/i.test(tag)) return false;
   try {
     return Intl.getCanonicalLocales(tag).length === 1;
   } catch {

@@ -27,6 +27,8 @@ export interface YamlResult<T> {
   readonly problems: readonly YamlProblem[];
   /** Where the value at a path stands, else the whole text's first line. */
   readonly placeOf: (...path: Path) => Place;
+  /** Where the name at a path stands. */
+  readonly keyPlaceOf: (...path: Path) => Place;
   /** From an offset in the text at a path to its point in the file, whatever YAML style it has. */
   readonly locatorOf: (...path: Path) => (offset: number) => Point;
 }
@@ -47,7 +49,8 @@ export function readYaml<Schema extends z.ZodObject>(
     lineCounter: new LineCounter(),
   });
   const places = createPlaces(source, document);
-  const { placeOf, locatorOf } = places;
+  const { placeOf, keyPlaceOf, locatorOf } = places;
+  const ways = { placeOf, keyPlaceOf, locatorOf };
   const fault = ({ what, hint, start, end }: YamlFault) => ({
     sound: {},
     problems: [
@@ -57,8 +60,7 @@ export function readYaml<Schema extends z.ZodObject>(
         hint,
       },
     ],
-    placeOf,
-    locatorOf,
+    ...ways,
   });
   const [error] = document.errors;
   if (error) return fault(explainYaml(error, document, source.text));
@@ -70,12 +72,12 @@ export function readYaml<Schema extends z.ZodObject>(
   }
   const result = schema.safeParse(data);
   if (result.success) {
-    return { value: result.data, sound: result.data, problems: [], placeOf, locatorOf };
+    return { value: result.data, sound: result.data, problems: [], ...ways };
   }
   const problems = result.error.issues.flatMap((issue) =>
     describeIssue(issue, source, schema, document, places),
   );
-  return { sound: soundPart(schema, data), problems, placeOf, locatorOf };
+  return { sound: soundPart(schema, data), problems, ...ways };
 }
 
 function soundPart<Schema extends z.ZodObject>(
@@ -103,27 +105,29 @@ function createPlaces(source: YamlSource, document: Document) {
       end: source.pointAt(Math.min(Math.max(start, end), last)),
     };
   };
-  const whole = span(0, source.text.search(/\r|\n|$/));
+  const firstLine = span(0, source.text.search(/\r|\n|$/));
   const nodeAt = (path: Path) => {
     const node = document.getIn(path, true);
     return isNode(node) && node.range ? { node, range: node.range } : undefined;
   };
   return {
     span,
-    whole,
+    firstLine,
     placeOf(...path: Path): Place {
       const found = nodeAt(path);
-      return found ? span(found.range[0], found.range[1]) : whole;
+      return found ? span(found.range[0], found.range[1]) : firstLine;
     },
-    keyPlace(path: Path, key: string): Place {
+    keyPlaceOf(...whole: Path): Place {
+      const path = whole.slice(0, -1);
+      const key = String(whole.at(-1));
       const map = path.length === 0 ? document.contents : document.getIn(path, true);
       const pair = isMap(map) ? map.items.find((item) => String(item.key) === key) : undefined;
       const node = pair?.key;
-      return isNode(node) && node.range ? span(node.range[0], node.range[1]) : whole;
+      return isNode(node) && node.range ? span(node.range[0], node.range[1]) : firstLine;
     },
     locatorOf(...path: Path): (offset: number) => Point {
       const found = nodeAt(path);
-      if (!found || !isScalar(found.node)) return () => whole.start;
+      if (!found || !isScalar(found.node)) return () => firstLine.start;
       const { node, range } = found;
       const written = source.text.slice(range[0], range[1]);
       const offsets = alignScalar(written, String(node.value), node.type);
@@ -137,7 +141,7 @@ function describeIssue(
   source: YamlSource,
   schema: z.ZodObject,
   document: Document,
-  { whole, placeOf, keyPlace }: Places,
+  { firstLine, placeOf, keyPlaceOf }: Places,
 ): YamlProblem[] {
   const path = issue.path.filter((step) => typeof step !== 'symbol');
   const name = path.join('.');
@@ -147,7 +151,7 @@ function describeIssue(
       const near = nearestName(key, keys);
       const list = keys.map((known) => `\`${known}\``).join(', ');
       return {
-        place: keyPlace(path, key),
+        place: keyPlaceOf(...path, key),
         message: `${capital(source.name)} has no \`${[...path, key].join('.')}\`.`,
         hint: near ? `Did you mean \`${near}\`?` : `The names are ${list}.`,
       };
@@ -156,7 +160,7 @@ function describeIssue(
   if (path.length > 0 && !document.hasIn(path)) {
     return [
       {
-        place: whole,
+        place: firstLine,
         message: `${capital(source.name)} has no \`${name}\`, which it needs.`,
         hint: `Add a line \`${name}: …\`${issue.message ? ` (${issue.message})` : ''}.`,
       },
@@ -165,7 +169,7 @@ function describeIssue(
   if (path.length === 0) {
     return [
       {
-        place: whole,
+        place: firstLine,
         message: `${capital(source.name)} must be ${issue.message}.`,
         hint: 'Begin each line with a name and a colon, such as `title: …`.',
       },

@@ -1,8 +1,8 @@
 import { nearestName } from '../../diagnostics/index.ts';
-import { defineCourseRule } from '../course-rule.ts';
+import { type CourseRule, defineCourseRule } from '../course-rule.ts';
 
-/** Takes the ids of all rules, to know which of the `rules` setting exist. */
-export function makeCourseSetting(ruleIds: () => readonly string[]) {
+/** Takes all rules, to know which of the `rules` setting exist and can be changed. */
+export function makeCourseSetting(allRules: () => readonly CourseRule[]) {
   return defineCourseRule({
     id: 'course-setting',
     severity: 'error',
@@ -46,10 +46,26 @@ or \`off\`; rules without which a course cannot be built cannot be changed.
         findings: [
           {
             file: 'course.yaml',
-            start: '4:17',
-            end: '4:20',
+            start: '4:3',
+            end: '4:15',
             message: 'There is no rule `move-numbers`.',
             hint: 'Did you mean `move-number`?',
+          },
+        ],
+      },
+      {
+        title: 'A rule that no course can do without',
+        course: {
+          'course.yaml': 'title: Test\nside: white\nrules:\n  move-illegal: off\n',
+          'chapters/1.md': '---\ntitle: One\n---\n',
+        },
+        findings: [
+          {
+            file: 'course.yaml',
+            start: '4:3',
+            end: '4:15',
+            message: 'The rule `move-illegal` cannot be changed: nothing is published against it.',
+            hint: 'Leave this line out.',
           },
         ],
       },
@@ -60,12 +76,24 @@ or \`off\`; rules without which a course cannot be built cannot be changed.
       }
       for (const rule of Object.keys(course.settings.rules)) {
         const place = course.settingPlaces[`rules.${rule}`];
-        if (!place || ruleIds().includes(rule)) continue;
-        const near = nearestName(rule, ruleIds());
+        if (!place) continue;
+        const known = allRules().find(({ id }) => id === rule);
+        if (known?.always) {
+          yield {
+            place,
+            message: `The rule \`${rule}\` cannot be changed: nothing is published against it.`,
+            hint: 'Leave this line out.',
+          };
+        }
+        if (known) continue;
+        const names = allRules()
+          .filter(({ always }) => !always)
+          .map(({ id }) => id);
+        const near = nearestName(rule, names);
         yield {
           place,
           message: `There is no rule \`${rule}\`.`,
-          hint: near ? `Did you mean \`${near}\`?` : `The rules are ${ruleIds().join(', ')}.`,
+          hint: near ? `Did you mean \`${near}\`?` : `The rules are ${names.join(', ')}.`,
         };
       }
     },

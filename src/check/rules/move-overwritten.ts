@@ -47,7 +47,7 @@ go to e2 (a pinned knight does not count), \`0-0\` with zeros, \`e8Q\` without \
       };
       yield {
         place,
-        message: `${moveName(node, parent)} is written as ${written}.`,
+        message: `${moveName(node, parent)} is written as ${written.replace(/\.$/, '')}.`,
         hint: `Write ${right}.`,
         fixes: [{ place, text: right }],
       };

@@ -2,17 +2,32 @@ import type { PhrasingContent, RootContent } from 'mdast';
 import { readChapter } from '../read-chapter.ts';
 import type { ChapterDraft } from '../types.ts';
 
-/** Reads one chapter that has no other files beside it than the pictures named. */
-export function readOne(text: string, media: readonly string[] = []): ChapterDraft {
+/** Files of `games/` by their path. */
+type Games = Readonly<Record<string, string>>;
+
+/** Reads one chapter that has no other files beside it than the pictures and games given. */
+export function readOne(
+  text: string,
+  media: readonly string[] = [],
+  games: Games = {},
+): ChapterDraft {
   return readChapter(
     { path: 'chapters/1.md', text },
-    { media: new Set(media), frontMatter: 'optional' },
+    {
+      media: new Set(media),
+      games: Object.entries(games).map(([path, game]) => ({ path, text: game })),
+      frontMatter: 'optional',
+    },
   );
 }
 
 /** The problems of a chapter as `stretch of the text: message`. */
-export function problemsOf(text: string, media: readonly string[] = []): string[] {
-  return readOne(text, media).problems.map(
+export function problemsOf(
+  text: string,
+  media: readonly string[] = [],
+  games: Games = {},
+): string[] {
+  return readOne(text, media, games).problems.map(
     ({ place, message }) => `${text.slice(place.start.offset, place.end.offset)}: ${message}`,
   );
 }
