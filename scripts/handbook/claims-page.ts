@@ -17,8 +17,17 @@ may be joined, \`pinned f3 and loose e4\`. A claim about something that is not t
 
 The boards below are checked as any other.
 
+| claim | written |
+| --- | --- |
+${[...claimKinds].map(makeRow).join('\n')}
+
 ${[...claimKinds].map(makeSection).join('\n\n')}
 `;
+}
+
+function makeRow({ name, usage }: ClaimKind): string {
+  const id = name.replaceAll(' ', '-');
+  return `| [${name}](#${id}) | ${usage.map((form) => `\`${form}\``).join(', ')} |`;
 }
 
 function makeSection({ name, usage, definition, source, examples }: ClaimKind): string {

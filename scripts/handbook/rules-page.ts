@@ -17,8 +17,16 @@ id: rules
 Each rule has an id, which stands in its findings and in the \`rules\` of \`course.yaml\`. An *error* stops
 the build, a *warning* does not. The examples are the checker's own tests.
 
+| rule | finds |
+| --- | --- |
+${rules.map(makeRow).join('\n')}
+
 ${sections.join('\n\n')}
 `;
+}
+
+function makeRow({ id, finds }: CourseRule): string {
+  return `| [\`${id}\`](#${id}) | ${finds} |`;
 }
 
 function makeSection(rule: CourseRule): string {

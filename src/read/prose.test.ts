@@ -1,5 +1,6 @@
 import type { Parent, RootContent } from 'mdast';
 import { describe, expect, test } from 'vitest';
+import { readCourse } from './read-course.ts';
 import { problemsOf, readOne, shape } from './testing/read-one.ts';
 
 function paragraph(text: string, media: readonly string[] = []): string[] {
@@ -108,4 +109,75 @@ test('text that is nested too deep is told once', () => {
     ]);
   }
   expect(problemsOf(`${'>'.repeat(40)} x`)).toEqual([]);
+});
+
+describe('what is almost of the course language, and would be shown as text', () => {
+  test.each([
+    ['So :end', ':end: `:end` has no brackets, so it is only a word.'],
+    ['So :claim [mate]', ':claim: `:claim` has no brackets, so it is only a word.'],
+    ['::claim[mate]', '::claim[: `:claim[…]` has more than one colon here, so it is only text.'],
+    ['*:::here[x]*', ':::here[: `:here[…]` has more than one colon here, so it is only text.'],
+    ['[text](pos: x)', '](pos:: This cannot be read as a link, so it is only text.'],
+    ['[text]( pos:x', ']( pos: This cannot be read as a link, so it is only text.'],
+  ])('%s', (text, expected) => {
+    expect(problemsOf(text)).toEqual([expected]);
+    const comment = `\`\`\`moves\n1. e4 {${text}} e5\n\`\`\``;
+    expect(problemsOf(comment)).toHaveLength(1);
+  });
+
+  test.each(['White:here', 'at 10:30', 'a \\:mark', '`::claim[mate]`', 'end: here'])(
+    '%s is not',
+    (text) => {
+      expect(problemsOf(text)).toEqual([]);
+    },
+  );
+});
+
+describe('links to files of the course', () => {
+  const course = (text: string) =>
+    readCourse(
+      {
+        chapters: [
+          { path: 'chapters/1.md', text },
+          { path: 'chapters/02-a b.md', text: '' },
+        ],
+        games: [],
+        media: ['media/sheet.pdf'],
+        problems: [],
+      },
+      { frontMatter: 'optional' },
+    );
+  const problems = (text: string) => course(text).chapters[0]?.problems;
+
+  test.each([
+    ['[x](1.md)', 'chapters/1.md'],
+    ['[x](02-a%20b.md#plans)', 'chapters/02-a b.md#plans'],
+    ['[x](<chapters/02-a b.md>)', 'chapters/02-a b.md'],
+    ['[x][y]\n\n[y]: ./1.md', 'chapters/1.md'],
+    ['[x](../media/sheet.pdf)', 'media/sheet.pdf'],
+    ['[x](#plans)', '#plans'],
+    ['[x](positions.html)', 'positions.html'],
+    ['[x](https://example.org/a.md)', 'https://example.org/a.md'],
+  ])('%s', (text, url) => {
+    const [chapter] = course(text).chapters;
+    const [paragraph] = chapter?.body.children ?? [];
+    expect(paragraph).toMatchObject({ children: [{ type: 'link', url }] });
+    expect(problems(text)).toEqual([]);
+    expect(chapter?.media).toEqual(url.startsWith('media') ? [url] : []);
+  });
+
+  test.each([
+    ['[x](2.md)', '2.md', 'Did you mean `1.md`?'],
+    ['[x](media/shet.pdf)', 'media/shet.pdf', 'Did you mean `media/sheet.pdf`?'],
+    ['[x](../../etc/passwd)', '../../etc/passwd', /^Name a chapter as/],
+    ['[x](%zz.md)', '%zz.md', /^Name a chapter as/],
+    ['[x][y]\n\n[y]: games/1.pgn', 'games/1.pgn', /^Name a chapter as/],
+  ])('%s leads nowhere', (text, url, hint) => {
+    expect(problems(text)).toMatchObject([
+      {
+        message: `This link leads to ${url}, and nothing of that name is published.`,
+        hint: typeof hint === 'string' ? hint : expect.stringMatching(hint),
+      },
+    ]);
+  });
 });

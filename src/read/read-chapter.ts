@@ -49,6 +49,8 @@ const schema = z.strictObject(
 export interface ChapterOptions {
   /** Paths of the files in `media/`. */
   readonly media: ReadonlySet<string>;
+  /** Paths of all chapters, to find where links lead; default: links are left alone. */
+  readonly chapters?: ReadonlySet<string>;
   /** The PGN files of `games/`. */
   readonly games?: readonly SourceFile[];
   /** Without front matter the title is the file's name; default: front matter is required. */
@@ -58,7 +60,7 @@ export interface ChapterOptions {
 /** Reads one chapter. A tree that a unified pipeline has parsed already may be given with it. */
 export function readChapter(
   source: SourceFile,
-  { media, games = [], frontMatter = 'required' }: ChapterOptions,
+  { media, chapters, games = [], frontMatter = 'required' }: ChapterOptions,
   tree?: Root,
 ): ChapterDraft {
   const file: FileText = {
@@ -77,6 +79,7 @@ export function readChapter(
     source: file,
     definitions: takeDefinitions(body),
     media,
+    chapters,
     usedMedia,
     games: new Map(games.map((game) => [game.path, game])),
     report,
@@ -176,7 +179,7 @@ function takeDefinitions(body: Root): Map<string, Definition> {
       if (child.type !== 'definition') return true;
       // CommonMark: of several definitions of one name the first counts.
       if (!definitions.has(child.identifier)) definitions.set(child.identifier, child);
-      return !child.url.startsWith('pos:');
+      return !/^pos:/i.test(child.url);
     });
   };
   take(body);

@@ -11,8 +11,9 @@ export function readCourse(
     ? readSettings(files.settings)
     : missingSettings();
   const media = new Set(files.media);
+  const paths = new Set(files.chapters.map(({ path }) => path));
   const chapters = files.chapters.map((file) =>
-    readChapter(file, { ...options, media, games: files.games }),
+    readChapter(file, { ...options, media, chapters: paths, games: files.games }),
   );
   return {
     settings,

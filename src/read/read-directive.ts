@@ -22,8 +22,18 @@ export function readDirective(
     context.source.text.slice(place.start.offset, place.end.offset).replace(nextLine, '\n');
   const asText: PhrasingContent = { type: 'text', value: raw, ...positionOf(node) };
   const opening = 1 + node.name.length;
-  if (raw.charAt(opening) !== '[') return asText;
   const name = directiveNames.find((known) => known === node.name);
+  if (raw.charAt(opening) !== '[') {
+    const before = context.source.text.charAt(place.start.offset - 1);
+    if (name && !/[\p{L}\p{N}]/u.test(before)) {
+      context.report({
+        place,
+        message: `\`:${name}\` has no brackets, so it is only a word.`,
+        hint: `Write \`:${name}[…]\`, without a space before the bracket. For a plain colon write \`\\:\`.`,
+      });
+    }
+    return asText;
+  }
   if (!name) {
     const near = nearestName(node.name, directiveNames);
     context.report({

@@ -2,6 +2,7 @@ import { createLocator, nearestName } from '../diagnostics/index.ts';
 import { parseGames } from '../movetext/index.ts';
 import type { BlockContext } from './block-context.ts';
 import type { Fence } from './fence.ts';
+import { isLabel } from './names.ts';
 import { isEmpty, readMoves, readMovetext } from './read-moves.ts';
 import type { MovetextDraft, PlacedText } from './types.ts';
 
@@ -10,7 +11,7 @@ export function readGame(fence: Fence, context: BlockContext) {
   const { attributes } = fence;
   const file = attributes.get('file');
   const number = attributes.get('number');
-  const limits = { ...placed('from', fence), ...placed('to', fence) };
+  const limits = { ...limit('from', fence, context), ...limit('to', fence, context) };
   if (!file) {
     if (number) {
       context.report({
@@ -44,8 +45,16 @@ export function readGame(fence: Fence, context: BlockContext) {
   return { moves: readFile(file, number, context), file: file.text, ...limits };
 }
 
-function placed<Name extends 'from' | 'to'>(name: Name, fence: Fence) {
+/** A move number or the name of a position. */
+function limit<Name extends 'from' | 'to'>(name: Name, fence: Fence, { report }: BlockContext) {
   const value = fence.attributes.get(name);
+  if (value && !isLabel(value.text)) {
+    report({
+      place: value.place,
+      message: `\`${value.text}\` is neither a move number nor a name for a position.`,
+      hint: `Write ${name}=12, or ${name}="…" with a name that \`:here[…]\` gives.`,
+    });
+  }
   return (value ? { [name]: { text: value.text, place: value.place } } : {}) as {
     [key in Name]?: PlacedText;
   };

@@ -6,14 +6,16 @@ import type {
   Parent,
   PhrasingContent,
   RootContent,
+  Text,
 } from 'mdast';
 import type { Point } from '../diagnostics/index.ts';
 import { limitNesting } from './limit-nesting.ts';
 import { readInline } from './markdown.ts';
 import { isLabel, labelHint } from './names.ts';
-import type { PositionLinkNode } from './nodes.ts';
+import { directiveNames, type PositionLinkNode } from './nodes.ts';
 import { readDirective } from './read-directive.ts';
 import { readProseMoves } from './read-prose-moves.ts';
+import { resolveLink } from './resolve-link.ts';
 import { resolveMedia } from './resolve-media.ts';
 import { placeOf, positionOf, type TextContext } from './text-context.ts';
 
@@ -46,6 +48,9 @@ export function readTextNodes(
 
 function readNode(node: RootContent | PhrasingContent, context: TextContext) {
   switch (node.type) {
+    case 'text':
+      reportAlmost(node, context);
+      return node;
     case 'textDirective':
       return readDirective(node, context);
     case 'link':
@@ -63,20 +68,52 @@ function readNode(node: RootContent | PhrasingContent, context: TextContext) {
   }
 }
 
+const almost = new RegExp(`:{2,}(${directiveNames.join('|')})\\[|\\]\\(\\s*pos(?::|$)`, 'g');
+
+/** What was meant to mean something and is plain text: it would be shown, and check nothing. */
+function reportAlmost(node: Text, context: TextContext): void {
+  if (node.value.search(almost) < 0) return;
+  const { start, end } = placeOf(node, context);
+  const { text, file, pointAt } = context.source;
+  for (const { 0: whole, 1: name, index } of text
+    .slice(start.offset, end.offset)
+    .matchAll(almost)) {
+    const at = start.offset + index;
+    context.report({
+      place: { file, start: pointAt(at), end: pointAt(at + whole.length) },
+      message: name
+        ? `\`:${name}[…]\` has more than one colon here, so it is only text.`
+        : 'This cannot be read as a link, so it is only text.',
+      hint: name
+        ? `Write one colon: \`:${name}[…]\`.`
+        : 'Write `[text](pos:name)` with both brackets closed and no space in the name.',
+    });
+  }
+}
+
 function readLink(node: Link, context: TextContext): PositionLinkNode | Link {
-  return node.url.startsWith('pos:') ? positionLink(node.url, node, context) : node;
+  if (/^pos:/i.test(node.url)) return positionLink(node.url, node, context);
+  if (!context.chapters) return node;
+  const { chapters, media } = context;
+  const resolved = resolveLink(node.url, context.source.file, { chapters, media });
+  if ('problem' in resolved) {
+    context.report({ place: placeOf(node, context), ...resolved.problem });
+    return node;
+  }
+  if (resolved.media !== undefined) context.usedMedia.add(resolved.media);
+  return { ...node, url: resolved.url };
 }
 
+/** `[text][name]`: becomes a plain link, so that its file is found like any other. */
 function readLinkReference(node: LinkReference, context: TextContext) {
-  const url = context.definitions.get(node.identifier)?.url;
-  return url?.startsWith('pos:') ? positionLink(url, node, context) : node;
+  const definition = context.definitions.get(node.identifier);
+  if (!definition) return node;
+  const { url, title } = definition;
+  const { children } = node;
+  return readLink({ type: 'link', url, ...{ title }, children, ...positionOf(node) }, context);
 }
 
-function positionLink(
-  url: string,
-  node: Link | LinkReference,
-  context: TextContext,
-): PositionLinkNode {
+function positionLink(url: string, node: Link, context: TextContext): PositionLinkNode {
   let label = url.slice('pos:'.length);
   try {
     label = decodeURIComponent(label);

@@ -9,6 +9,8 @@ export interface TextContext {
   /** The `[name]: address` definitions of the chapter by their identifier. */
   readonly definitions: ReadonlyMap<string, Definition>;
   readonly media: ReadonlySet<string>;
+  /** The paths of all chapters; absent where they are not known, and links stay as they are. */
+  readonly chapters: ReadonlySet<string> | undefined;
   readonly usedMedia: Set<string>;
   readonly report: (problem: Omit<CourseProblem, 'rule'>) => void;
 }

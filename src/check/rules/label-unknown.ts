@@ -1,4 +1,5 @@
 import { nearestName } from '../../diagnostics/index.ts';
+import { isLabel } from '../../read/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { labelUses } from '../label-uses.ts';
 
@@ -44,8 +45,8 @@ position that some \`:here[name]\` in the course has named.
   ],
   *find(course) {
     for (const { name, place } of labelUses(course)) {
-      // Where a name could not be placed, its own place has a finding.
-      if (course.labels[name] || course.unplacedLabels.includes(name)) continue;
+      // What is no name, and a name that could not be placed, have findings of their own.
+      if (!isLabel(name) || course.labels[name] || course.unplacedLabels.includes(name)) continue;
       const near = nearestName(name, Object.keys(course.labels));
       yield {
         place,

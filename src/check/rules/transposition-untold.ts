@@ -36,7 +36,7 @@ both lines is the same line.
       ],
     },
     {
-      title: 'Told by :same, told by a link',
+      title: 'Told by `:same`, told by a link',
       course:
         '```moves\n1. d4 d5 2. c4 e6 {:here[qgd]} 3. Nc3\n```\n\n```moves\n1. c4 e6 2. d4 d5 {:same[qgd]}\n```\n\n```moves\n1. e4 c5 2. Nf3 {:here[open]} e6\n```\n\n```moves\n1. Nf3 c5 2. e4 {We know [this](pos:open).}\n```',
       side: 'both',

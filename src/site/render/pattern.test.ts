@@ -51,7 +51,7 @@ test('with the colours exchanged is told apart', () => {
   expect(plain.trim().split('\n').slice(-2)).toEqual(['2.c4', '2...e6']);
   expect(reversed.trim().split('\n').slice(0, 3)).toEqual([
     'In this chapter, after',
-    'the position at the start',
+    'at the start',
     '1.Ke2',
   ]);
 });

@@ -84,7 +84,7 @@ export function proseHandlers(context: RenderContext, headingShift: number): Han
       return element(`h${Math.min(6, node.depth + headingShift)}`, { id }, state.all(node));
     },
     link(state, node: Link) {
-      const href = siteHref(context, node.url, placeOf(context, node));
+      const href = siteHref(context, node.url);
       const title = node.title ? { title: node.title } : {};
       return element(href === undefined ? 'span' : 'a', { href, ...title }, state.all(node));
     },

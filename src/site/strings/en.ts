@@ -36,7 +36,7 @@ export const en = {
   notFoundLead: 'The address may be mistyped, or the chapter may have a new name.',
   toContents: 'To the contents',
 
-  startPosition: 'the position at the start',
+  startPosition: 'at the start',
   after: (move: string) => `after ${move}`,
   inChapter: (position: string, chapter: string) => `${position} in “${chapter}”`,
   sameAs: 'the same position as',
@@ -44,7 +44,7 @@ export const en = {
   alternative: (reason: string) =>
     reason === '' ? '(an alternative)' : `(an alternative: ${reason})`,
   lineEnds: (reason: string) => `– ${reason}`,
-  startsFrom: 'From',
+  startsFrom: 'From the position',
   toMove: { white: 'White to move', black: 'Black to move' },
   picture: 'Picture',
   pictureTwice: 'double size',

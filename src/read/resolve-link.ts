@@ -1,0 +1,49 @@
+import path from 'node:path/posix';
+import { nearestName } from '../diagnostics/index.ts';
+
+/** The files of a course that a link may lead to, by their paths. */
+export interface LinkTargets {
+  readonly chapters: ReadonlySet<string>;
+  readonly media: ReadonlySet<string>;
+}
+
+type Resolved =
+  | { readonly url: string; readonly media?: string }
+  | { readonly problem: { readonly message: string; readonly hint: string } };
+
+/**
+ * Finds the file that a link names: a chapter relative to this one, or something in `media/`.
+ * Its address becomes the path from the course folder. Whole addresses, headings and pages of the
+ * site stay as they are: what they lead to is not known here.
+ */
+export function resolveLink(
+  url: string,
+  chapter: string,
+  { chapters, media }: LinkTargets,
+): Resolved {
+  const [, written = '', rest = ''] = /^([^?#]*)(.*)$/s.exec(url) ?? [];
+  if (written === '' || /^(?:[a-z][a-z0-9+.-]*:|\/|.*\.html$)/i.test(written)) return { url };
+  let file = written.replaceAll('\\', '/');
+  try {
+    file = decodeURIComponent(file);
+  } catch {
+    // Written with a stray %: taken as it stands.
+  }
+  const candidates = [path.join(path.dirname(chapter), file), path.normalize(file)];
+  const inMedia = candidates.find((candidate) => media.has(candidate));
+  if (inMedia !== undefined) return { url: inMedia + rest, media: inMedia };
+  const inChapters = candidates.find((candidate) => chapters.has(candidate));
+  if (inChapters !== undefined) return { url: inChapters + rest };
+  const known = [...chapters, ...media].map((target) =>
+    path.dirname(target) === path.dirname(chapter) ? path.basename(target) : target,
+  );
+  const near = nearestName(file, known);
+  return {
+    problem: {
+      message: `This link leads to ${url}, and nothing of that name is published.`,
+      hint: near
+        ? `Did you mean \`${near}\`?`
+        : 'Name a chapter as `….md`, a file as `media/…`, or a whole address that begins with `https://`.',
+    },
+  };
+}
