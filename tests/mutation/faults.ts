@@ -6,6 +6,7 @@
 import { legalMoves, type Position, sideToMove } from '../../src/chess/index.ts';
 import type { Place } from '../../src/diagnostics/index.ts';
 import type { MoveNode, MovesBlock } from '../../src/model/index.ts';
+import { blockNames } from '../../src/read/index.ts';
 import { type CourseInMemory, textOf } from './course-in-memory.ts';
 
 export interface Fault {
@@ -56,11 +57,20 @@ function replace(
   return { file: place.file, text: changed, note: `${place.file}:${line}: ${note}`, must };
 }
 
+/** The text with blanks for fenced code that is only shown: it is no part of the course. */
+function withoutSource(text: string): string {
+  const fence = /^(`{3,}|~{3,})([^\n]*)\n[\s\S]*?^\1[`~]*[ \t]*$/gm;
+  return text.replace(fence, (code: string, _marks: string, info: string) =>
+    blockNames.some((name) => info.trim().split(/\s/)[0] === name)
+      ? code
+      : code.replace(/[^\n]/g, ' '),
+  );
+}
+
 /** Every place where a pattern stands in a chapter. */
 function* matches(course: CourseInMemory, pattern: RegExp) {
   for (const { path, text } of course.files.chapters) {
-    // Not in examples of source, which are no part of the course.
-    const plain = text.replace(/(`{4,})[\s\S]*?\1/g, (code) => ' '.repeat(code.length));
+    const plain = withoutSource(text);
     const prose = plain.replace(/``?[^`\n]+``?/g, (code) => ' '.repeat(code.length));
     for (const match of prose.matchAll(pattern)) {
       const at = (offset: number) => ({

@@ -30,3 +30,9 @@ test('what could run goes, what is text stays', () => {
   );
   expect(html).toBe('<b>bold</b><a>link</a>');
 });
+
+test('links keep their classes', () => {
+  expect(clean('<a class="prose-move" href="#x">1.e4</a><!-- n -->')).toContain(
+    'class="prose-move"',
+  );
+});

@@ -28,6 +28,11 @@ export function cleanRawHtml(tree: Nodes, isOurs: (node: Element) => boolean): R
     tagNames: [...(defaultSchema.tagNames ?? []), standIn, 'figure', 'figcaption', 'abbr'],
     attributes: {
       ...defaultSchema.attributes,
+      // The default lets links keep but one class; the site's own links have several.
+      a: [
+        ...(defaultSchema.attributes?.a ?? []).filter((name) => !Array.isArray(name)),
+        'className',
+      ],
       '*': [...(defaultSchema.attributes?.['*'] ?? []), 'className', 'dataAt', 'loading'],
     },
     protocols: { ...defaultSchema.protocols, src: ['data'] },
