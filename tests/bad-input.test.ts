@@ -68,6 +68,7 @@ const cases: Readonly<Record<string, Files>> = {
   ),
   'a picture outside the course': course(chapter('![x](../../secret.png)')),
   'a picture outside the course, encoded': course(chapter('![x](%2e%2e/%2e%2e/secret.png)')),
+  'a picture by its path on this computer': course(chapter('![x](/home/coach/board.png)')),
   'a picture of another site': course(chapter('![x](https://example.org/x.png)')),
   'an unknown setting': {
     ...course(chapter('Text.')),
@@ -78,6 +79,28 @@ const cases: Readonly<Record<string, Files>> = {
     'course.yaml': 'title: 7\nside: white\n',
   },
   'an unknown attribute': course(moves('1. e4', ' form="x"')),
+  'a rule that cannot be switched off': {
+    ...course(chapter('Text.')),
+    'course.yaml': `${settings}rules:\n  move-illegal: off\n`,
+  },
+  'a link to a chapter that is none': course(chapter('[There](2.md).')),
+  'a directive without brackets': course(moves('1. e4 e5 {:end} 2. Nf3')),
+  'a directive with two colons': course(`${moves('1. e4 e5 2. Nf3')}\n::claim[mate]\n`),
+  'a game without moves': course(chapter('```game\n[White "A. Coach"]\n```')),
+  'a game of a file, and in the block': course(chapter('```game file="games/a.pgn"\n1. e4\n```'), {
+    'games/a.pgn': '1. d4 *\n',
+  }),
+  'a game that is shown backwards': course(chapter('```game from=2 to=1\n1. e4 e5 2. Nf3\n```')),
+  'a game from a FEN that is none': course(
+    chapter('```game\n[FEN "4k3/8/8/8/8/8/8/4K2R w KQ - 0 30"]\n\n30. O-O Kd7 *\n```'),
+  ),
+  'a game file that is none': course(chapter('```game file="games/a.pgn"\n```')),
+  'an exercise without an answer': course(
+    chapter('```exercise after="1. e4"\nask: Which reply?\nanswer: ""\n```'),
+  ),
+  'a pattern with two pieces on one square': course(
+    chapter('```pattern\ntitle: Both\nwhite: d4\nblack: d4\n```'),
+  ),
   'several faults in one run': course(
     `${moves('1. e5 (1. d4 Nd5) e4')}\n[x](pos:nowhere), \`9.Qh8\`\n`,
     { 'chapters/2.md': moves('1. e4 e5 3. Nf3') },
@@ -91,6 +114,10 @@ function run(name: string, files: Files): string {
     mkdirSync(path.dirname(path.join(folder, file)), { recursive: true });
     writeFileSync(path.join(folder, file), content);
   }
+  return check(folder);
+}
+
+function check(folder: string): string {
   const { status, stdout, stderr } = spawnSync(process.execPath, [cli, 'check', folder], {
     encoding: 'utf8',
     env: { ...process.env, NO_COLOR: '1' },
@@ -98,7 +125,11 @@ function run(name: string, files: Files): string {
   return `exit ${status}\n${stdout}${stderr}`.replaceAll(folder, 'FOLDER');
 }
 
-const outputs = new Map(Object.entries(cases).map(([name, files]) => [name, run(name, files)]));
+const outputs = new Map([
+  ['a folder that does not exist', check(path.join(work, 'nowhere'))],
+  ['a file instead of a folder', check(cli)],
+  ...Object.entries(cases).map(([name, files]) => [name, run(name, files)] as const),
+]);
 
 test('every message is the one that was read and approved', () => {
   const all = [...outputs].map(([name, output]) => `=== ${name}\n${output}`).join('\n');

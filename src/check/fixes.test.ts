@@ -85,3 +85,30 @@ test('a second run has nothing to do, and comments are as they were', () => {
     { numRuns: 80 },
   );
 });
+
+/** Words of moves, sound and broken, in any order: what can be mended among them is mended once. */
+const anyWord = fc.constantFrom(
+  ...['1. ', '2. ', '3... ', '7.', ...opening, ...overwritten, 'Qh5++', 'exd6e.p.', 'b8Q', 'Kz9'],
+  ...['(', ')', '{7. x+}', '!?', '+', '=', '*', '\n', '\r\n', '\t', '; 7. e4\n'],
+);
+const mixture = fc
+  .tuple(fc.integer({ min: 0, max: 6 }), fc.array(anyWord, { maxLength: 15 }))
+  .map(([sound, words]) => [...opening.slice(0, sound), ...words].join(' '));
+const anyBlock = fc.oneof(
+  mixture.map((moves) => `\`\`\`moves\n${moves}\n\`\`\`\n`),
+  mixture.map((moves) => `\`\`\`game\n[Result "1-0"]\n\n${moves}\n\`\`\`\n`),
+  mixture.map(
+    (moves) =>
+      `\`\`\`exercise fen="r1bqkbnr/pppp1ppp/2n5/4p3/4P3/5N2/PPPP1PPP/RNBQKB1R w KQkq - 2 3"\nask: x\nanswer: ${JSON.stringify(moves)}\n\`\`\`\n`,
+  ),
+);
+
+test('of any mixture of moves, a second run has nothing to do', () => {
+  fc.assert(
+    fc.property(fc.array(anyBlock, { maxLength: 3 }), (blocks) => {
+      const once = mend(blocks.join('\n'));
+      expect(mend(once.text)).toEqual({ text: once.text, fixes: 0 });
+    }),
+    { numRuns: 150 },
+  );
+});

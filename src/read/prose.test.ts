@@ -167,7 +167,7 @@ describe('links to files of the course', () => {
   });
 
   test.each([
-    ['[x](2.md)', '2.md', 'Did you mean `1.md`?'],
+    ['[x](02-ab.md)', '02-ab.md', 'Did you mean `02-a b.md`?'],
     ['[x](media/shet.pdf)', 'media/shet.pdf', 'Did you mean `media/sheet.pdf`?'],
     ['[x](../../etc/passwd)', '../../etc/passwd', /^Name a chapter as/],
     ['[x](%zz.md)', '%zz.md', /^Name a chapter as/],

@@ -34,7 +34,8 @@ export function resolveLink(
   if (inMedia !== undefined) return { url: inMedia + rest, media: inMedia };
   const inChapters = candidates.find((candidate) => chapters.has(candidate));
   if (inChapters !== undefined) return { url: inChapters + rest };
-  const known = [...chapters, ...media].map((target) =>
+  const others = [...chapters, ...media].filter((target) => target !== chapter);
+  const known = others.map((target) =>
     path.dirname(target) === path.dirname(chapter) ? path.basename(target) : target,
   );
   const near = nearestName(file, known);
