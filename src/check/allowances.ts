@@ -1,6 +1,5 @@
 import type { Diagnostic, Place } from '../diagnostics/index.ts';
-import type { Course } from '../model/index.ts';
-import { placeOfNode } from './place-of-node.ts';
+import { type Course, placeOfNode } from '../model/index.ts';
 import { walkTexts } from './walk-course.ts';
 
 /** `:allow[rule reason]`: findings of that rule which begin on its line are not told. */
@@ -14,15 +13,19 @@ export function findAllowances(course: Course): Allowance[] {
   walkTexts(course, (node, chapter) => {
     if (node.type !== 'courseDirective' || node.name !== 'allow') return;
     const [rule = ''] = node.argument.split(' ');
-    allowances.push({ rule, place: placeOfNode(node, chapter) });
+    allowances.push({ rule, place: placeOfNode(node, chapter.file) });
   });
   return allowances;
 }
 
-/** The findings that no allowance covers, and the allowances that cover none. */
+/**
+ * The findings that no allowance covers, and the allowances that cover none. Rules in `always`
+ * cannot be excepted.
+ */
 export function applyAllowances(
   diagnostics: readonly Diagnostic[],
   allowances: readonly Allowance[],
+  always: ReadonlySet<string>,
 ): { told: Diagnostic[]; unused: Allowance[] } {
   if (allowances.length === 0) return { told: [...diagnostics], unused: [] };
   const used = new Set<Allowance>();
@@ -30,6 +33,7 @@ export function applyAllowances(
     const covering = allowances.filter(
       (allowance) =>
         allowance.rule === rule &&
+        !always.has(rule) &&
         allowance.place.file === place.file &&
         allowance.place.start.line === place.start.line,
     );

@@ -22,16 +22,11 @@ export function checkCourse(course: Course): CheckResult {
       found.push(makeDiagnostic(rule, setting ?? rule.severity, finding));
     }
   }
-  const allowances = findAllowances(course);
   const always = new Set(rules.filter((rule) => rule.always).map(({ id }) => id));
-  const { told, unused } = applyAllowances(
-    found,
-    allowances.filter(({ rule }) => !always.has(rule)),
-  );
-  const useless = [...unused, ...allowances.filter(({ rule }) => always.has(rule))];
+  const { told, unused } = applyAllowances(found, findAllowances(course), always);
   const sorted = sortDiagnostics([
     ...told,
-    ...useless.map((allowance) =>
+    ...unused.map((allowance) =>
       makeDiagnostic(allowUnused, allowUnused.severity, describeUnused(allowance, rules)),
     ),
   ]);

@@ -3,6 +3,7 @@ import type { Place } from '../diagnostics/index.ts';
 import type { Block, Course, MoveNode, NodeRef, Statement } from '../model/index.ts';
 import type { ClaimContext } from './claims/index.ts';
 import { moveName } from './move-name.ts';
+import { type Occurrence, occurrenceAt, positionOfLabel } from './occurrences.ts';
 
 /** A claim of the course, where it stands and what it is judged by. */
 export interface ClaimInCourse {
@@ -48,10 +49,7 @@ function inCourse(
     side: course.settings.side,
     covered: course.graph[position.key]?.moves.map(({ san }) => san) ?? [],
     played: () => (ref ? movesTo(course, ref) : []),
-    labelled(name) {
-      const label = course.labels[name];
-      return label && nodeAt(course, label.ref)?.position;
-    },
+    labelled: (name) => positionOfLabel(course, name),
   };
   return { ...claim, context };
 }
@@ -67,10 +65,10 @@ function movesTo(course: Course, ref: NodeRef): PlayedMove[] {
   const moves: PlayedMove[] = [];
   const seen = new Set<Block>();
   for (let at: NodeRef | undefined = ref; at; ) {
-    const block: Block | undefined = blockAt(course, at);
-    if (!block || seen.has(block)) break;
+    const { block, node: last }: Occurrence = occurrenceAt(course, at);
+    if (seen.has(block)) break;
     seen.add(block);
-    let node = block.nodes[at.node];
+    let node: MoveNode | undefined = last;
     while (node?.parent !== undefined) {
       if (node.move) moves.push(node.move);
       node = block.nodes[node.parent];
@@ -79,14 +77,6 @@ function movesTo(course: Course, ref: NodeRef): PlayedMove[] {
     at = from === undefined ? undefined : course.labels[from]?.ref;
   }
   return moves.reverse();
-}
-
-function blockAt(course: Course, { chapter, block }: NodeRef): Block | undefined {
-  return course.chapters[chapter]?.blocks[block];
-}
-
-function nodeAt(course: Course, ref: NodeRef): MoveNode | undefined {
-  return blockAt(course, ref)?.nodes[ref.node];
 }
 
 /** What stands around the text of a claim: `:claim[` and `]`, nothing, or quotes in YAML. */

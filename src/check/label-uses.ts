@@ -1,5 +1,4 @@
-import type { Block, Course, LabelUse } from '../model/index.ts';
-import { placeOfNode } from './place-of-node.ts';
+import { type Block, type Course, type LabelUse, placeOfNode } from '../model/index.ts';
 import { walkTexts } from './walk-course.ts';
 
 /** A use of a name, and what uses it. */
@@ -17,9 +16,9 @@ export function labelUses(course: Course): UseOfLabel[] {
   }
   walkTexts(course, (node, chapter) => {
     if (node.type === 'positionLink') {
-      uses.push({ name: node.label, place: placeOfNode(node, chapter), by: 'link' });
+      uses.push({ name: node.label, place: placeOfNode(node, chapter.file), by: 'link' });
     } else if (node.type === 'courseDirective' && (node.name === 'same' || node.name === 'later')) {
-      uses.push({ name: node.argument, place: placeOfNode(node, chapter), by: node.name });
+      uses.push({ name: node.argument, place: placeOfNode(node, chapter.file), by: node.name });
     }
   });
   return uses;

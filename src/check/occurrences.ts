@@ -1,3 +1,4 @@
+import type { Position } from '../chess/index.ts';
 import type { Place } from '../diagnostics/index.ts';
 import {
   type Block,
@@ -58,8 +59,8 @@ export function linkedLabels(node: MoveNode): string[] {
   return labels;
 }
 
-/** The key of a named position. */
-export function keyOfLabel(course: Course, name: string): string | undefined {
+/** A named position; absent where the name does not exist or its move cannot be played. */
+export function positionOfLabel(course: Course, name: string): Position | undefined {
   const ref = course.labels[name]?.ref;
-  return ref && occurrenceAt(course, ref).node.position?.key;
+  return ref && occurrenceAt(course, ref).node.position;
 }

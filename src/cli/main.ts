@@ -1,7 +1,7 @@
 #!/usr/bin/env node
 import { Command, InvalidArgumentError, Option } from 'commander';
 import { isWebAddress, NoCourseError } from '../read/index.ts';
-import { type BuildOptions, build } from './build.ts';
+import type { BuildOptions } from './build.ts';
 import { type CheckOptions, check, checkFormats } from './check.ts';
 import { exitCodes } from './console.ts';
 import { packageVersion } from './package-version.ts';
@@ -45,6 +45,7 @@ program
     parseSite,
   )
   .action(async (folder: string, options: BuildOptions) => {
+    const { build } = await import('./build.ts');
     process.exitCode = await build(folder, options);
   });
 

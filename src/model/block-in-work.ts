@@ -1,6 +1,7 @@
 import type { PhrasingContent, RootContent } from 'mdast';
 import type { BlockDraft, ExerciseDraft, MovetextDraft, NodeRef } from '../read/index.ts';
 import { type BlockTree, makeBlockTree, type TreeNode } from './block-tree.ts';
+import { mainLine } from './main-line.ts';
 
 /** A block while the model is being made. */
 export interface BlockInWork {
@@ -48,11 +49,7 @@ const noMoves: MovetextDraft = {
   comments: new Map(),
 };
 
-/** The last node of the main line. */
+/** The index of the main line's last node. */
 export function endOfMainLine(nodes: readonly TreeNode[]): number {
-  let end = 0;
-  for (let next = nodes[0]?.children[0]; next !== undefined; next = nodes[end]?.children[0]) {
-    end = next;
-  }
-  return end;
+  return mainLine(nodes).at(-1)?.index ?? 0;
 }

@@ -35,7 +35,6 @@ import { walkText, walkUntil } from './walk-text.ts';
 interface ChapterInWork {
   readonly draft: ChapterDraft;
   readonly blocks: BlockInWork[];
-  state: 'new' | 'open' | 'resolved';
 }
 
 /**
@@ -52,7 +51,6 @@ export function buildCourse(draft: CourseDraft): Course {
     (chapter): ChapterInWork => ({
       draft: chapter,
       blocks: chapter.blocks.map((block) => makeBlockInWork(block, chapter.file)),
-      state: 'new',
     }),
   );
   for (const chapter of chapters) {
@@ -102,30 +100,27 @@ export function buildCourse(draft: CourseDraft): Course {
     const { chapter: index, within } = site;
     const chapter = chapters[index];
     if (!chapter) return undefined;
-    const showing: (number | ProseMovesNode)[] = [];
-    const blocksBefore = new Map<ProseMovesNode, number>();
-    let last = -1;
-    if (within !== undefined) showing.push(within);
+    /** What shows a position, in the order of the text: a block, or moves and the block before. */
+    const showing: { readonly block: number; readonly moves?: ProseMovesNode }[] = [];
+    if (within !== undefined) showing.push({ block: within });
     else {
+      let block = -1;
       walkUntil(chapter.draft.body.children, site.directive, (node) => {
         if (node.type === 'courseBlock') {
-          last = node.block;
-          showing.push(node.block);
-        } else if (node.type === 'proseMoves') {
-          showing.push(node);
-          blocksBefore.set(node, last);
-        }
+          block = node.block;
+          showing.push({ block });
+        } else if (node.type === 'proseMoves') showing.push({ block, moves: node });
       });
     }
-    for (const item of showing.reverse()) {
-      if (typeof item === 'number') {
-        if (!play(index, item)) return 'circle';
-        const shows = chapter.blocks[item]?.shows;
-        if (shows) return shows;
-      } else {
-        resolveProseMoves(item, index, blocksBefore.get(item) ?? -1);
-        const target = item.moves.at(-1)?.target;
+    for (const { block, moves } of showing.reverse()) {
+      if (moves) {
+        resolveProseMoves(moves, index, block);
+        const target = moves.moves.at(-1)?.target;
         if (target) return target;
+      } else {
+        if (!play(index, block)) return 'circle';
+        const shows = chapter.blocks[block]?.shows;
+        if (shows) return shows;
       }
     }
     return undefined;
@@ -238,10 +233,35 @@ export function buildCourse(draft: CourseDraft): Course {
     }
   }
 
-  function resolveChapter(index: number): void {
-    const chapter = chapters[index];
-    if (chapter?.state !== 'new') return;
-    chapter.state = 'open';
+  /** Resolves what the comments, captions and questions of a block say. */
+  function hearBlock(
+    block: BlockInWork,
+    file: string,
+    place: { chapter: number; block: number },
+  ): void {
+    const hear = (
+      content: readonly (RootContent | PhrasingContent)[],
+      speaksOf: { node: TreeNode | undefined; at: NodeRef | undefined },
+      own?: NodeRef,
+    ) =>
+      walkText(content, (inner) => {
+        if (inner.type === 'courseDirective') {
+          say(inner, speaksOf.node, speaksOf.at, placeOfNode(inner, file));
+        } else if (inner.type === 'proseMoves') {
+          resolveProseMoves(inner, place.chapter, place.block, own);
+        }
+      });
+    for (const tree of treesOf(block)) {
+      for (const { node, content } of tree.comments) {
+        const at = tree === block.tree ? { ...place, node } : undefined;
+        hear(content, { node: tree.nodes[node], at }, at);
+      }
+    }
+    const at = block.shows;
+    for (const text of textsOfDraft(block.draft)) hear(text, { node: at && nodeAt(at), at });
+  }
+
+  function resolveChapter(chapter: ChapterInWork, index: number): void {
     const { file } = chapter.draft;
     const placeOf = (node: RootContent | PhrasingContent) => placeOfNode(node, file);
     let shown: NodeRef | undefined;
@@ -252,24 +272,7 @@ export function buildCourse(draft: CourseDraft): Course {
         play(index, node.block);
         const block = chapter.blocks[node.block];
         shown = block?.shows ?? shown;
-        for (const tree of block ? treesOf(block) : []) {
-          for (const comment of tree.comments) {
-            const own = { chapter: index, block: node.block, node: comment.node };
-            const at = tree === block?.tree ? own : undefined;
-            walkText(comment.content, (inner) => {
-              if (inner.type === 'courseDirective') {
-                say(inner, tree.nodes[comment.node], at, placeOf(inner));
-              } else if (inner.type === 'proseMoves') resolveProseMoves(inner, index, last, at);
-            });
-          }
-        }
-        for (const text of block ? textsOfDraft(block.draft) : []) {
-          walkText(text, (inner) => {
-            if (inner.type === 'courseDirective') {
-              say(inner, block?.shows && nodeAt(block.shows), block?.shows, placeOf(inner));
-            } else if (inner.type === 'proseMoves') resolveProseMoves(inner, index, last);
-          });
-        }
+        if (block) hearBlock(block, file, { chapter: index, block: node.block });
       } else if (node.type === 'proseMoves') {
         resolveProseMoves(node, index, last);
         shown = node.moves.at(-1)?.target ?? shown;
@@ -284,10 +287,9 @@ export function buildCourse(draft: CourseDraft): Course {
         }
       }
     });
-    chapter.state = 'resolved';
   }
 
-  for (const index of chapters.keys()) resolveChapter(index);
+  for (const [index, chapter] of chapters.entries()) resolveChapter(chapter, index);
 
   const labels: Record<string, Label> = Object.create(null);
   const unplacedLabels: string[] = [];

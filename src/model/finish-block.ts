@@ -12,6 +12,7 @@ import {
 } from '../read/index.ts';
 import { type BlockInWork, endOfMainLine } from './block-in-work.ts';
 import type { TreeNode } from './block-tree.ts';
+import { mainLine } from './main-line.ts';
 import { placementOf } from './match-pattern.ts';
 import type { Block, LabelUse, Statement } from './types.ts';
 
@@ -157,19 +158,16 @@ function findLimit(
 ): number | undefined {
   const number = /^\d+$/.test(text) ? Number(text) : undefined;
   const key = number === undefined ? keyOfLabel(text) : undefined;
-  let found: number | undefined;
-  for (let node = nodes[0]; node; ) {
-    const next: TreeNode | undefined =
-      node.children[0] === undefined ? undefined : nodes[node.children[0]];
-    if (number !== undefined) {
-      if (which === 'first' && next?.move?.number === number && found === undefined) {
-        found = node.index;
-      }
-      if (which === 'last' && node.move?.number === number) found = node.index;
-    } else if (key !== undefined && node.position?.key === key) return node.index;
-    node = next;
+  const line = mainLine(nodes);
+  if (number === undefined) {
+    return key === undefined
+      ? undefined
+      : line.find(({ position }) => position?.key === key)?.index;
   }
-  return found;
+  const isMove = ({ move }: TreeNode) => move?.number === number;
+  if (which === 'last') return line.findLast(isMove)?.index;
+  // The position before the move; the start has no move, so there always is one.
+  return line[line.findIndex(isMove) - 1]?.index;
 }
 
 function tagsAndResult(moves: MovetextDraft | undefined, { tree }: BlockInWork) {

@@ -1,3 +1,4 @@
+import { mainLine } from './main-line.ts';
 import type { GameExit, GraphPosition, MoveNode } from './types.ts';
 
 /**
@@ -9,12 +10,10 @@ export function followGame(
   graph: Readonly<Record<string, GraphPosition>>,
 ): GameExit | undefined {
   let exit: GameExit | undefined;
-  for (let node = nodes[0]; node; ) {
-    const [nextIndex] = node.children;
-    const next = nextIndex === undefined ? undefined : nodes[nextIndex];
-    const [ref] = (node.position && graph[node.position.key]?.at) ?? [];
-    if (ref) exit = { node: node.index, ref, ...(next ? { next: next.index } : {}) };
-    node = next;
+  for (const { index, position, children } of mainLine(nodes)) {
+    const [ref] = (position && graph[position.key]?.at) ?? [];
+    const [next] = children;
+    if (ref) exit = { node: index, ref, ...(next === undefined ? {} : { next }) };
   }
   // The initial position alone is no part of a course.
   return exit && exit.node > 0 ? exit : undefined;

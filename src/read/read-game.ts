@@ -1,10 +1,10 @@
-import { createLocator, nearestName } from '../diagnostics/index.ts';
-import { parseGames } from '../movetext/index.ts';
+import { createLocator, nearestName, type Point } from '../diagnostics/index.ts';
+import { type Movetext, parseGames } from '../movetext/index.ts';
 import type { BlockContext } from './block-context.ts';
 import type { Fence } from './fence.ts';
 import { isLabel } from './names.ts';
 import { isEmpty, readMoves, readMovetext } from './read-moves.ts';
-import type { MovetextDraft, PlacedText } from './types.ts';
+import type { MovetextDraft, PlacedText, SourceFile } from './types.ts';
 
 /** Reads a `game`: movetext with tags in the body, or a game of a file in `games/`. */
 export function readGame(fence: Fence, context: BlockContext) {
@@ -60,6 +60,24 @@ function limit<Name extends 'from' | 'to'>(name: Name, fence: Fence, { report }:
   };
 }
 
+interface ParsedFile {
+  /** The games that have moves. */
+  readonly games: readonly Movetext[];
+  readonly pointAt: (offset: number) => Point;
+}
+
+const parsed = new WeakMap<SourceFile, ParsedFile>();
+
+/** A file of many games is parsed once, however many blocks take a game from it. */
+function gamesOf(source: SourceFile): ParsedFile {
+  const known = parsed.get(source) ?? {
+    games: parseGames(source.text).filter(({ line }) => line.moves.length > 0),
+    pointAt: createLocator(source.text),
+  };
+  parsed.set(source, known);
+  return known;
+}
+
 function readFile(
   file: PlacedText,
   number: PlacedText | undefined,
@@ -77,7 +95,7 @@ function readFile(
     });
     return undefined;
   }
-  const games = parseGames(source.text).filter(({ line }) => line.moves.length > 0);
+  const { games, pointAt } = gamesOf(source);
   const index = number === undefined ? 1 : Number(number.text);
   const game = Number.isInteger(index) ? games[index - 1] : undefined;
   if (!game) {
@@ -98,8 +116,8 @@ function readFile(
       ...context.source,
       file: source.path,
       text: source.text,
-      pointAt: createLocator(source.text),
+      pointAt,
     },
   };
-  return readMovetext(game, inFile.source.pointAt, inFile, 'plain');
+  return readMovetext(game, pointAt, inFile, 'plain');
 }

@@ -1,5 +1,6 @@
 import path from 'node:path/posix';
 import { nearestName } from '../diagnostics/index.ts';
+import { candidatePaths } from './candidate-paths.ts';
 
 /** The files of a course that a link may lead to, by their paths. */
 export interface LinkTargets {
@@ -23,16 +24,10 @@ export function resolveLink(
 ): Resolved {
   const [, written = '', rest = ''] = /^([^?#]*)(.*)$/s.exec(url) ?? [];
   if (written === '' || /^(?:[a-z][a-z0-9+.-]*:|\/|.*\.html$)/i.test(written)) return { url };
-  let file = written.replaceAll('\\', '/');
-  try {
-    file = decodeURIComponent(file);
-  } catch {
-    // Written with a stray %: taken as it stands.
-  }
-  const candidates = [path.join(path.dirname(chapter), file), path.normalize(file)];
-  const inMedia = candidates.find((candidate) => media.has(candidate));
+  const { file, paths } = candidatePaths(written, chapter);
+  const inMedia = paths.find((candidate) => media.has(candidate));
   if (inMedia !== undefined) return { url: inMedia + rest, media: inMedia };
-  const inChapters = candidates.find((candidate) => chapters.has(candidate));
+  const inChapters = paths.find((candidate) => chapters.has(candidate));
   if (inChapters !== undefined) return { url: inChapters + rest };
   const others = [...chapters, ...media].filter((target) => target !== chapter);
   const known = others.map((target) =>

@@ -1,5 +1,6 @@
 import path from 'node:path/posix';
 import { nearestName } from '../diagnostics/index.ts';
+import { candidatePaths } from './candidate-paths.ts';
 
 /**
  * Finds the picture that a chapter names: relative to the chapter, or to the course folder.
@@ -18,16 +19,10 @@ export function resolveMedia(
       },
     };
   }
-  let file = url.replace(/[?#].*$/, '').replaceAll('\\', '/');
-  try {
-    file = decodeURIComponent(file);
-  } catch {
-    // Written with a stray %: taken as it stands.
-  }
-  const candidates = [path.join(path.dirname(chapter), file), path.normalize(file)];
-  const found = candidates.find((candidate) => media.has(candidate));
+  const { file, paths } = candidatePaths(url.replace(/[?#].*$/, ''), chapter);
+  const found = paths.find((candidate) => media.has(candidate));
   if (found !== undefined) return { path: found };
-  if (file.startsWith('/') || candidates.every((candidate) => candidate.startsWith('..'))) {
+  if (file.startsWith('/') || paths.every((candidate) => candidate.startsWith('..'))) {
     return {
       problem: {
         message: `The picture ${url} lies outside the course folder.`,

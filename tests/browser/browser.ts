@@ -7,7 +7,7 @@ import path from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import sirv from 'sirv';
-import { inject } from 'vitest';
+import { afterAll, beforeAll, inject } from 'vitest';
 import { findChromium } from '../setup/find-chromium.ts';
 
 /** Nothing but the pages under test: no updates, no syncing, no first-run pages. */
@@ -128,4 +128,34 @@ export async function linewright(args: readonly string[]): Promise<string> {
   });
   if (code !== 0) throw new Error(`linewright ${args.join(' ')} ended with ${code}:\n${said}`);
   return said;
+}
+
+/** A Chromium and the example course's site, for the tests of one file. */
+export interface Demo {
+  readonly browser: Browser;
+  /** The folder of the site. */
+  readonly site: string;
+  /** Where it is served, below `demoBase`. */
+  readonly address: string;
+}
+
+/** Opens them before a file's tests and closes them behind; to be read within tests only. */
+export function useDemo(): () => Demo {
+  let demo: Demo | undefined;
+  let close: (() => void) | undefined;
+  beforeAll(async () => {
+    const browser = await launchBrowser();
+    const site = await demoSite();
+    const server = await serveFolder(site, demoBase);
+    close = server.close;
+    demo = { browser, site, address: server.address };
+  });
+  afterAll(async () => {
+    await demo?.browser.close();
+    close?.();
+  });
+  return () => {
+    if (!demo) throw new Error('the example course is served within tests only');
+    return demo;
+  };
 }

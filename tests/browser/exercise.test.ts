@@ -1,37 +1,19 @@
 import { mkdir, mkdtemp, writeFile } from 'node:fs/promises';
 import path from 'node:path';
-import type { Browser, BrowserContextOptions, Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import {
-  demoBase,
-  demoSite,
-  launchBrowser,
-  linewright,
-  openPage,
-  serveFolder,
-  windows,
-} from './browser.ts';
+import type { BrowserContextOptions, Locator, Page } from 'playwright-core';
+import { expect, inject, test } from 'vitest';
+import { linewright, openPage, serveFolder, useDemo, windows } from './browser.ts';
 
-let browser: Browser;
-let server: { address: string; close: () => void };
-
-beforeAll(async () => {
-  browser = await launchBrowser();
-  server = await serveFolder(await demoSite(), demoBase);
-});
-afterAll(async () => {
-  await browser.close();
-  server.close();
-});
+const demo = useDemo();
 
 /** The first exercise of the course: the queen on a4 is caught by 14...Nb4, seen from Black's side. */
 async function solving(
   use: (exercise: Locator, page: Page) => Promise<void>,
   options: BrowserContextOptions = {},
 ): Promise<void> {
-  const { page, faults } = await openPage(browser, options);
+  const { page, faults } = await openPage(demo().browser, options);
   try {
-    await page.goto(`${server.address}isolated-pawn.html`);
+    await page.goto(`${demo().address}isolated-pawn.html`);
     const exercise = page.locator('.exercise').first();
     await exercise.scrollIntoViewIfNeeded();
     await use(exercise, page);
@@ -257,7 +239,7 @@ test('a pawn on the last rank asks what it becomes', async () => {
   const out = path.join(folder, 'site');
   await linewright(['build', folder, '--out', out]);
   const site = await serveFolder(out);
-  const { page, faults } = await openPage(browser);
+  const { page, faults } = await openPage(demo().browser);
   try {
     await page.goto(`${site.address}1.html`);
     const exercise = page.locator('.exercise');

@@ -4,30 +4,17 @@ import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { demoBase, demoSite, launchBrowser, openPage, serveFolder } from './browser.ts';
+import { describe, expect, test } from 'vitest';
+import { openPage, useDemo } from './browser.ts';
 
-let browser: Browser;
-let site: string;
-let server: { address: string; close: () => void };
-
-beforeAll(async () => {
-  browser = await launchBrowser();
-  site = await demoSite();
-  server = await serveFolder(site, demoBase);
-});
-afterAll(async () => {
-  await browser.close();
-  server.close();
-});
+const demo = useDemo();
 
 describe('axe-core finds nothing', () => {
   for (const colorScheme of ['light', 'dark'] as const) {
     for (const name of ['index.html', 'move-orders.html', 'positions.html', '404.html']) {
       test(`on ${name}, ${colorScheme}`, async () => {
-        const { page } = await openPage(browser, { colorScheme });
-        await page.goto(server.address + name);
+        const { page } = await openPage(demo().browser, { colorScheme });
+        await page.goto(demo().address + name);
         const { violations } = await new AxeBuilder({ page }).analyze();
         await page.context().close();
         const said = violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
@@ -38,8 +25,8 @@ describe('axe-core finds nothing', () => {
 });
 
 test('without script the moves, diagrams, questions and folded answers are there', async () => {
-  const { page, faults } = await openPage(browser, { javaScriptEnabled: false });
-  await page.goto(`${server.address}isolated-pawn.html`);
+  const { page, faults } = await openPage(demo().browser, { javaScriptEnabled: false });
+  await page.goto(`${demo().address}isolated-pawn.html`);
   expect(await page.locator('a.move').count()).toBeGreaterThan(100);
   expect(await page.locator('.diagram svg').first().isVisible()).toBe(true);
   const exercise = page.locator('.exercise').first();
@@ -52,23 +39,25 @@ test('without script the moves, diagrams, questions and folded answers are there
 });
 
 test('a double-click on the file is enough', async () => {
-  const { page } = await openPage(browser);
-  await page.goto(`${pathToFileURL(path.join(site, 'isolated-pawn.html'))}#tarrasch`);
+  const { page } = await openPage(demo().browser);
+  await page.goto(`${pathToFileURL(path.join(demo().site, 'isolated-pawn.html'))}#tarrasch`);
   await page.locator('course-board svg.board').waitFor();
   expect(await page.locator('.board-caption').textContent()).toContain('after 3...c5');
   await page.context().close();
 });
 
 test('a chapter is light: 60 KB with its script and style, of which 20 KB script, compressed', () => {
-  const size = (file: string) => gzipSync(readFileSync(path.join(site, file)), { level: 9 }).length;
-  const assets = readdirSync(path.join(site, 'assets'));
+  const size = (file: string) =>
+    gzipSync(readFileSync(path.join(demo().site, file)), { level: 9 }).length;
+  const assets = readdirSync(path.join(demo().site, 'assets'));
   const sum = (ending: string) =>
     assets
       .filter((file) => file.endsWith(ending))
       .reduce((all, file) => all + size(`assets/${file}`), 0);
   const [html, css, js] = [size('isolated-pawn.html'), sum('.css'), sum('.js')];
   const moves =
-    readFileSync(path.join(site, 'isolated-pawn.html'), 'utf8').split('class="move"').length - 1;
+    readFileSync(path.join(demo().site, 'isolated-pawn.html'), 'utf8').split('class="move"')
+      .length - 1;
   console.log(
     `isolated-pawn.html, ${moves} moves: HTML ${html}, CSS ${css}, script ${js} bytes compressed`,
   );

@@ -1,18 +1,8 @@
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { demoBase, demoSite, launchBrowser, openPage, serveFolder, windows } from './browser.ts';
+import type { BrowserContextOptions, Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { openPage, useDemo, windows } from './browser.ts';
 
-let browser: Browser;
-let server: { address: string; close: () => void };
-
-beforeAll(async () => {
-  browser = await launchBrowser();
-  server = await serveFolder(await demoSite(), demoBase);
-});
-afterAll(async () => {
-  await browser.close();
-  server.close();
-});
+const demo = useDemo();
 
 /** Runs `use` on a page of the course, and expects no fault on it. */
 async function reading(
@@ -20,9 +10,9 @@ async function reading(
   use: (page: Page) => Promise<void>,
   options: BrowserContextOptions = {},
 ): Promise<void> {
-  const { page, faults } = await openPage(browser, options);
+  const { page, faults } = await openPage(demo().browser, options);
   try {
-    await page.goto(server.address + address);
+    await page.goto(demo().address + address);
     await page.locator('course-board svg.board').waitFor();
     await use(page);
     expect(faults.list).toEqual([]);
@@ -278,7 +268,7 @@ describe('on a phone', () => {
 
 test('nothing moves when the board comes alive', async () => {
   for (const viewport of [windows.wide, windows.phone]) {
-    const { page } = await openPage(browser, { viewport });
+    const { page } = await openPage(demo().browser, { viewport });
     // How far a late font moves lines depends on the fonts of the machine.
     await page.route('**/*.woff2', (route) => route.abort());
     await page.addInitScript(() => {
@@ -290,7 +280,7 @@ test('nothing moves when the board comes alive', async () => {
         }
       }).observe({ type: 'layout-shift', buffered: true });
     });
-    await page.goto(`${server.address}isolated-pawn.html`);
+    await page.goto(`${demo().address}isolated-pawn.html`);
     await page.locator('.board-step').first().waitFor();
     await settled(page);
     expect(await page.evaluate(() => Reflect.get(window, 'shifts'))).toEqual([]);

@@ -1,5 +1,5 @@
 import { isMate, isStalemate, sideToMove } from '../../chess/index.ts';
-import type { GameBlock, MoveNode } from '../../model/index.ts';
+import { type MoveNode, mainLine } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { placeOf } from '../occurrences.ts';
 
@@ -51,8 +51,8 @@ Laws of Chess, articles 5.1 and 5.2). The result behind the moves must be the on
             hint: 'Correct one of the two.',
           };
         }
-        const last = lastOf(block);
-        const end = last.position && outcome(last);
+        const last = mainLine(block.nodes).at(-1);
+        const end = last && outcome(last);
         if (!end || result === undefined || result === end.result) continue;
         const parent = last.parent === undefined ? undefined : block.nodes[last.parent];
         yield {
@@ -64,16 +64,6 @@ Laws of Chess, articles 5.1 and 5.2). The result behind the moves must be the on
     }
   },
 });
-
-function lastOf({ nodes }: GameBlock): MoveNode {
-  const [root] = nodes;
-  if (!root) throw new RangeError('a block has a start position');
-  let last = root;
-  for (let next = last.children[0]; next !== undefined; next = last.children[0]) {
-    last = nodes[next] ?? last;
-  }
-  return last;
-}
 
 function outcome({ position }: MoveNode): { name: string; result: string } | undefined {
   if (!position) return undefined;

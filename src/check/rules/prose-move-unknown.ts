@@ -1,7 +1,6 @@
-import type { Chapter, MoveNode, ProseMove } from '../../model/index.ts';
+import { type Chapter, type MoveNode, type ProseMove, placeOfNode } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { moveName } from '../move-name.ts';
-import { placeOfNode } from '../place-of-node.ts';
 import { walkTexts } from '../walk-course.ts';
 
 export const proseMoveUnknown = defineCourseRule({
@@ -41,7 +40,7 @@ Inline code without a move number, such as \`Nf3\`, is left alone.
     walkTexts(course, (node, chapter) => {
       if (node.type !== 'proseMoves') return;
       const move = node.moves.find(({ target }) => !target);
-      if (move) found.push({ move, chapter, place: placeOfNode(node, chapter) });
+      if (move) found.push({ move, chapter, place: placeOfNode(node, chapter.file) });
     });
     for (const { move, chapter, place } of found) {
       const name = `${move.number}${move.color === 'white' ? '.' : '...'}${move.san}`;

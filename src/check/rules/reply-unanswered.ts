@@ -55,12 +55,12 @@ move of the course's own side, marked \`?\`, \`??\` or \`?!\`, is bad.
     const advice = adviceOf(course);
     for (const { block, node, parent } of movesOf(course)) {
       if (block.kind !== 'moves' || node.children.length > 0) continue;
-      // Where movetext could not be read, nobody knows where its lines were meant to end.
-      if (isUnreadable(course, block)) continue;
       const { position } = node;
       if (!position || !node.written || sideToMove(position) !== side) continue;
       if (advice.has(position.key) || isClosed(node) || isRefutation(node, block, side)) continue;
       if (isMate(position) || isStalemate(position)) continue;
+      // Where movetext could not be read, nobody knows where its lines were meant to end.
+      if (isUnreadable(course, block)) continue;
       const mover = side === 'white' ? 'White' : 'Black';
       yield {
         place: node.written.place,

@@ -2,11 +2,11 @@ import type { Course, GraphPosition, MoveNode } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { moveName } from '../move-name.ts';
 import {
-  keyOfLabel,
   linkedLabels,
   type Occurrence,
   occurrenceAt,
   placeOf,
+  positionOfLabel,
   whereIs,
 } from '../occurrences.ts';
 
@@ -99,7 +99,7 @@ function comesBack({ block, parent }: Occurrence, key: string): boolean {
 }
 
 function tells(node: MoveNode, position: GraphPosition, course: Course): boolean {
-  const named = (name: string) => keyOfLabel(course, name) === position.key;
+  const named = (name: string) => positionOfLabel(course, name)?.key === position.key;
   return (
     node.statements.some(({ name, argument }) => name === 'same' && named(argument)) ||
     linkedLabels(node).some(named)

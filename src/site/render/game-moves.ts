@@ -1,4 +1,4 @@
-import type { GameBlock, MoveNode } from '../../model/types.ts';
+import { type GameBlock, type MoveNode, mainLine } from '../../model/index.ts';
 
 /** The part of a game that its block shows, as a tree of its own. */
 export interface GameMoves {
@@ -25,7 +25,7 @@ export function gameMoves(block: GameBlock): GameMoves {
 }
 
 function cut({ nodes, first, last }: GameBlock): GameMoves {
-  const line = mainLine(nodes);
+  const line = mainLine(nodes).map(({ index }) => index);
   const lead = new Set(first === 0 ? [] : line.slice(0, line.indexOf(first) + 1));
   const kept: MoveNode[] = [];
   const isKept = new Set<number>();
@@ -69,12 +69,4 @@ function remap({ after }: MoveNode, at: (index: number) => number[]): MoveNode['
     if (item.type === 'comment') return [item];
     return at(item.first).map((first) => ({ ...item, first }));
   });
-}
-
-function mainLine(nodes: readonly MoveNode[]): number[] {
-  const line: number[] = [];
-  for (let node = nodes[0]; node !== undefined; node = nodes[node.children[0] ?? -1]) {
-    line.push(node.index);
-  }
-  return line;
 }

@@ -1,8 +1,7 @@
-import type { Element, ElementContent, Nodes } from 'hast';
+import type { Element, ElementContent } from 'hast';
 import type { Heading, Image, Link, Paragraph, PhrasingContent } from 'mdast';
 import { defaultHandlers, type Handlers, type State } from 'mdast-util-to-hast';
 import { toString as plainText } from 'mdast-util-to-string';
-import type { Place } from '../../diagnostics/place.ts';
 import type {
   BlockNode,
   DirectiveNode,
@@ -10,7 +9,6 @@ import type {
   PositionLinkNode,
   ProseMovesNode,
 } from '../../model/types.ts';
-import { SiteError } from '../site-error.ts';
 import type { RenderContext } from './context.ts';
 import { renderDiagram } from './diagram.ts';
 import { renderDirective } from './directives.ts';
@@ -24,8 +22,6 @@ import { sanHtml } from './notation.ts';
 import { renderPattern } from './pattern.ts';
 import { slug } from './slug.ts';
 import { tidySpaces } from './tidy-spaces.ts';
-
-type Placed = { readonly position?: Nodes['position'] };
 
 /** How the nodes of the course language, and those that the site prints in its own way, become HTML. */
 export function proseHandlers(context: RenderContext, headingShift: number): Handlers {
@@ -89,13 +85,6 @@ export function proseHandlers(context: RenderContext, headingShift: number): Han
       return element(href === undefined ? 'span' : 'a', { href, ...title }, state.all(node));
     },
     image(_state: State, node: Image): Element {
-      if (/^(?:[a-z][a-z0-9+.-]*:|\/\/)/i.test(node.url)) {
-        throw new SiteError(
-          `the picture "${node.url}" would be fetched from another host`,
-          'put it into the course folder media/ and refer to it as media/…',
-          placeOf(context, node),
-        );
-      }
       return element(
         'img',
         {
@@ -123,16 +112,4 @@ export function proseHandlers(context: RenderContext, headingShift: number): Han
 /** The position that a directive in prose speaks of: the board shows it while it is read. */
 function speaksOf(node: PhrasingContent): NodeRef | undefined {
   return node.type === 'courseDirective' ? node.at : undefined;
-}
-
-/** A Markdown node's place in the chapter's file. */
-function placeOf({ chapter }: RenderContext, { position }: Placed): Place {
-  const point = (
-    at: { line: number; column: number; offset?: number | undefined } | undefined,
-  ) => ({
-    line: at?.line ?? 1,
-    column: at?.column ?? 1,
-    offset: at?.offset ?? 0,
-  });
-  return { file: chapter.file, start: point(position?.start), end: point(position?.end) };
 }

@@ -1,6 +1,6 @@
 import { describePosition, type Position, sideToMove } from '../../chess/index.ts';
 import { drawBoardInPage, pieceSprite } from '../../draw/index.ts';
-import type { Block, Chapter, Course, MovesBlock } from '../../model/types.ts';
+import { type Block, type Chapter, type Course, mainLine } from '../../model/index.ts';
 import type { ChapterPage, NamedPositions, SiteData } from '../site-data.ts';
 import { stringsFor } from '../strings/index.ts';
 import { type Addresses, assignAddresses } from './addresses.ts';
@@ -86,16 +86,8 @@ export function emblematic({
     }
   }
   const line = blocks.find((block) => block.kind === 'moves');
-  const position = line && endOfMainLine(line);
+  const position = line && mainLine(line.nodes).findLast((node) => node.position)?.position;
   return line && position && { position, block: line };
-}
-
-function endOfMainLine({ nodes }: MovesBlock): Position | undefined {
-  let position = nodes[0]?.position;
-  for (let node = nodes[0]; node !== undefined; node = nodes[node.children[0] ?? -1]) {
-    position = node.position ?? position;
-  }
-  return position;
 }
 
 function namedPositions(course: Course, addresses: Addresses): NamedPositions[] {
