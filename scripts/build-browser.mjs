@@ -1,7 +1,8 @@
 /**
- * Makes what browsers load, into dist/assets: one script, one style sheet, the fonts, and
- * manifest.json with their names. Names carry a hash of the content, so that a host may let
- * browsers keep them for ever.
+ * Makes what browsers load, into dist/assets: scripts, style sheets, the fonts, and manifest.json
+ * with their names. Names carry a hash of the content, so that a host may let browsers keep them
+ * for ever. The script and the sheet `course` are those of every page; others are loaded beside
+ * them where they are needed.
  */
 import { createHash } from 'node:crypto';
 import { copyFile, mkdir, readFile, rm, writeFile } from 'node:fs/promises';
@@ -15,19 +16,25 @@ const out = join(root, 'dist', 'assets');
 const fontPackage = dirname(
   createRequire(import.meta.url).resolve('@fontsource/source-serif-4/package.json'),
 );
-/** In the order of the cascade. */
-const sheets = [
-  'draw/board.css',
-  'site/styles/fonts.css',
-  'site/styles/page.css',
-  'site/styles/contents.css',
-  'site/styles/moves.css',
-  'site/styles/exercise.css',
-  'site/styles/game.css',
-  'site/styles/pattern.css',
-  'site/styles/reading-board.css',
-  'site/styles/print.css',
-];
+/** Scripts by name, and where each begins in src/browser. */
+const scripts = {
+  course: 'main.ts',
+};
+/** Style sheets by name, and their parts in src/, in the order of the cascade. */
+const sheets = {
+  course: [
+    'draw/board.css',
+    'site/styles/fonts.css',
+    'site/styles/page.css',
+    'site/styles/contents.css',
+    'site/styles/moves.css',
+    'site/styles/exercise.css',
+    'site/styles/game.css',
+    'site/styles/pattern.css',
+    'site/styles/reading-board.css',
+    'site/styles/print.css',
+  ],
+};
 /** What the first lines of a chapter are set in: pages ask for them ahead of the style sheet. */
 const firstFonts = [
   'source-serif-4-latin-400-normal.woff2',
@@ -39,14 +46,24 @@ const target = ['chrome109', 'firefox115', 'safari16'];
 export async function buildBrowser() {
   await rm(out, { recursive: true, force: true });
   await mkdir(out, { recursive: true });
-  const manifest = { script: await writeScript(), ...(await writeStyle()) };
+  const fonts = await writeFonts();
+  const manifest = {
+    scripts: await allOf(scripts, writeScript),
+    styles: await allOf(sheets, (name, parts) => writeStyle(name, parts, fonts)),
+    fonts: firstFonts.map((name) => fonts.get(name)),
+  };
   await writeFile(join(out, 'manifest.json'), `${JSON.stringify(manifest, null, 2)}\n`);
   return manifest;
 }
 
-async function writeScript() {
+async function allOf(list, write) {
+  const entries = Object.entries(list).map(async ([name, from]) => [name, await write(name, from)]);
+  return Object.fromEntries(await Promise.all(entries));
+}
+
+async function writeScript(name, start) {
   const result = await build({
-    entryPoints: [join(root, 'src', 'browser', 'main.ts')],
+    entryPoints: [join(root, 'src', 'browser', start)],
     bundle: true,
     // A classic script: a module would not load from a double-clicked page (file://).
     format: 'iife',
@@ -55,14 +72,22 @@ async function writeScript() {
     write: false,
     legalComments: 'none',
   });
-  return writeHashed('course', 'js', result.outputFiles[0].text);
+  return writeHashed(name, 'js', result.outputFiles[0].text);
 }
 
-async function writeStyle() {
-  const parts = await Promise.all(
-    sheets.map((sheet) => readFile(join(root, 'src', sheet), 'utf8')),
-  );
-  const css = [...parts, await figurines()].join('\n');
+async function writeStyle(name, parts, fonts) {
+  const texts = await Promise.all(parts.map((part) => readFile(join(root, 'src', part), 'utf8')));
+  if (name === 'course') texts.push(await figurines());
+  const css = texts
+    .join('\n')
+    .replaceAll(/url\("([^"]+\.woff2)"\)/g, (_, font) => `url("${fonts.get(font)}")`);
+  const { code } = await transform(css, { loader: 'css', minify: true, target });
+  return writeHashed(name, 'css', code);
+}
+
+/** Copies the fonts that the style sheets name; returns their hashed names by their own. */
+async function writeFonts() {
+  const css = await readFile(join(root, 'src', 'site', 'styles', 'fonts.css'), 'utf8');
   const names = new Map();
   for (const [, name] of css.matchAll(/url\("([^"]+\.woff2)"\)/g)) {
     const file = join(fontPackage, 'files', name);
@@ -71,13 +96,7 @@ async function writeStyle() {
     names.set(name, hashed);
   }
   await copyFile(join(fontPackage, 'LICENSE'), join(out, 'source-serif-4-licence.txt'));
-  const named = css.replaceAll(
-    /url\("([^"]+\.woff2)"\)/g,
-    (_, name) => `url("${names.get(name)}")`,
-  );
-  const { code } = await transform(named, { loader: 'css', minify: true, target });
-  const fonts = firstFonts.map((name) => names.get(name));
-  return { style: await writeHashed('course', 'css', code), fonts };
+  return names;
 }
 
 /** The figures of figurine notation, cut from the pieces of the boards. */

@@ -10,6 +10,10 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   chess: [],
   movetext: [],
   diagnostics: [],
+  // Words for readers, by language.
+  strings: [],
+  // A course's positions as one table, and what is looked up in it; no course model.
+  lookup: ['chess', 'movetext'],
   // The stages.
   read: ['chess', 'movetext', 'diagnostics'],
   model: ['chess', 'diagnostics', 'movetext', 'read'],
@@ -17,11 +21,32 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   // Pictures know boards, not courses.
   draw: ['chess'],
   // Makes pages of what was checked; it names the browser's data where the two meet.
-  site: ['check', 'chess', 'diagnostics', 'draw', 'model', 'movetext', 'browser'],
-  // Runs at the reader's: boards to draw, no rules, no course.
-  browser: ['chess', 'draw'],
+  site: [
+    'check',
+    'chess',
+    'diagnostics',
+    'draw',
+    'model',
+    'movetext',
+    'strings',
+    'lookup',
+    'browser',
+  ],
+  // Runs at the reader's: boards to draw, no course model.
+  browser: ['chess', 'draw', 'lookup', 'movetext'],
   // Puts the stages together.
-  cli: ['check', 'chess', 'diagnostics', 'model', 'read', 'site'],
+  cli: [
+    'check',
+    'chess',
+    'diagnostics',
+    'draw',
+    'lookup',
+    'model',
+    'movetext',
+    'read',
+    'site',
+    'strings',
+  ],
 };
 
 interface Import {

@@ -12,9 +12,15 @@ export interface SettingsDraft {
 
 const text = (what: string) => z.string({ error: what }).trim().min(1, { error: what });
 
+const courseId = 'letters, digits and hyphens, such as `tarrasch-defence`';
+
 const schema = z.strictObject(
   {
     title: text('a text, the title of the course'),
+    id: z
+      .string({ error: courseId })
+      .regex(/^[\p{L}\p{N}]+(?:-[\p{L}\p{N}]+)*$/u, { error: courseId })
+      .optional(),
     side: z.enum(['white', 'black', 'both'], { error: '`white`, `black` or `both`' }),
     author: text('a text').optional(),
     summary: text('a text').optional(),

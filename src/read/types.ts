@@ -26,6 +26,11 @@ export type Side = Color | 'both';
 
 export interface CourseSettings {
   readonly title: string;
+  /**
+   * Names the course through all its editions, so that what a reader has practised is found again;
+   * made from the title unless given.
+   */
+  readonly id?: string;
   readonly side: Side;
   readonly author?: string;
   readonly summary?: string;

@@ -63,7 +63,7 @@ async function buildWith(
   const { onProgress } = options;
   await checkReplaceable(out);
   onProgress?.({ stage: 'text', done: 0, all: course.chapters.length });
-  const data = renderSite(course, {
+  const rendered = renderSite(course, {
     assets: await readAssets(),
     site: options.site ?? course.settings.site,
     base: options.base,
@@ -71,7 +71,7 @@ async function buildWith(
   onProgress?.({ stage: 'pages', done: 0, all: course.chapters.length });
   // Astro empties its folder first: what is made at the same time goes beside it.
   const [made, images] = await Promise.all([
-    astro.build(data),
+    astro.build(rendered.data),
     writeImages(course, astro.work, {
       cacheDir: options.cacheDir,
       onDone: (done, all) => onProgress?.({ stage: 'images', done, all }),
@@ -79,6 +79,7 @@ async function buildWith(
   ]);
   await rename(join(astro.work, 'images'), join(made, 'images'));
   await copyAssets(made);
+  for (const { path, content } of rendered.files) await writeFile(join(made, path), content);
   if (options.folder !== undefined) await copyMedia(course, options.folder, made);
   const marker = { generator: 'linewright', title: course.settings.title };
   await writeFile(join(made, markerFile), `${JSON.stringify(marker, null, 2)}\n`);

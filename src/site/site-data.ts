@@ -15,18 +15,31 @@ export interface SiteData {
   readonly site?: string;
   /** Path that the site will have on its host; only the page for missing addresses needs it. */
   readonly base?: string;
-  readonly assets: {
-    readonly script: string;
-    readonly style: string;
-    /** Of the first lines of every page. */
-    readonly fonts: readonly string[];
-  };
+  readonly assets: AssetPaths;
+  /** Path of the script with the table of all positions (`lookup/types.ts`). */
+  readonly table: string;
   /** Path of the picture for links to the course. */
   readonly card: string;
   /** The symbols of all boards. */
   readonly sprite: string;
   readonly chapters: readonly ChapterPage[];
   readonly positions: readonly NamedPositions[];
+}
+
+/** Paths in the site of what the package's own build made for browsers. */
+export interface AssetPaths {
+  /** By the names in `scripts/build-browser.mjs`. */
+  readonly scripts: Readonly<Record<string, string>>;
+  readonly styles: Readonly<Record<string, string>>;
+  /** Of the first lines of every page. */
+  readonly fonts: readonly string[];
+}
+
+/** A file of the site that is no page: made while the pages are rendered. */
+export interface SiteFile {
+  /** Relative to the site, with `/`. */
+  readonly path: string;
+  readonly content: string | Uint8Array;
 }
 
 export interface ChapterPage {

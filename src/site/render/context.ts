@@ -1,5 +1,5 @@
 import type { Chapter, Course, MoveNode, NodeRef } from '../../model/types.ts';
-import type { Strings } from '../strings/index.ts';
+import type { Strings } from '../../strings/index.ts';
 import type { Addresses } from './addresses.ts';
 import { type Notation, numberedMove } from './notation.ts';
 

@@ -1,6 +1,6 @@
 import type { ElementContent } from 'hast';
 import type { PieceKind, PlayedMove } from '../../chess/types.ts';
-import type { Strings } from '../strings/index.ts';
+import type { Strings } from '../../strings/index.ts';
 
 const kinds: Readonly<Record<string, PieceKind>> = {
   K: 'king',

@@ -1,26 +1,35 @@
 import { describePosition, type Position, sideToMove } from '../../chess/index.ts';
 import { drawBoardInPage, pieceSprite } from '../../draw/index.ts';
+import type { CourseTable } from '../../lookup/index.ts';
 import { type Block, type Chapter, type Course, mainLine } from '../../model/index.ts';
-import type { ChapterPage, NamedPositions, SiteData } from '../site-data.ts';
-import { stringsFor } from '../strings/index.ts';
+import { stringsFor } from '../../strings/index.ts';
+import type { ChapterPage, NamedPositions, SiteData, SiteFile } from '../site-data.ts';
 import { type Addresses, assignAddresses } from './addresses.ts';
 import { renderChapter } from './chapter.ts';
 import { positionInWords, type RenderContext } from './context.ts';
+import { makeCourseTable } from './course-table.ts';
 import { cardPath } from './diagram-images.ts';
 
 /** With more chapters the contents page shows no boards: it would grow too heavy. */
 const mostEmblems = 40;
 
+/** What the pages show, and the files that stand beside them. */
+export interface RenderedSite {
+  readonly data: SiteData;
+  readonly files: readonly SiteFile[];
+}
+
 /** Renders all that the pages show. @throws SiteError for what cannot be published. */
 export function renderSite(
   course: Course,
   place: Pick<SiteData, 'assets'> & { site?: string | undefined; base?: string | undefined },
-): SiteData {
+): RenderedSite {
   const { settings } = course;
   const strings = stringsFor(settings.language);
   const addresses = assignAddresses(course);
   const base = { course, addresses, strings, notation: { style: settings.notation, strings } };
-  return {
+  const table = tableFile(makeCourseTable(course, addresses));
+  const data: SiteData = {
     language: settings.language,
     title: settings.title,
     side: settings.side,
@@ -30,10 +39,24 @@ export function renderSite(
     ...(place.site !== undefined && { site: place.site.replace(/\/+$/, '') }),
     ...(place.base !== undefined && { base: place.base }),
     assets: place.assets,
+    table: table.path,
     card: cardPath(),
     sprite: pieceSprite(),
     chapters: course.chapters.map((chapter) => chapterPage({ ...base, chapter })),
     positions: namedPositions(course, addresses),
+  };
+  return { data, files: [table] };
+}
+
+/**
+ * The table as a script, since a page that was opened from a folder (file://) may load scripts but
+ * not fetch, and so may a worker. Parsed as JSON: that is faster than as a literal.
+ */
+function tableFile(table: CourseTable): SiteFile {
+  const text = JSON.stringify(JSON.stringify(table));
+  return {
+    path: `course-table.${table.edition}.js`,
+    content: `globalThis.courseTable=JSON.parse(${text});\n`,
   };
 }
 

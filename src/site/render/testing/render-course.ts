@@ -21,8 +21,8 @@ export function renderCourse(
     { frontMatter: 'optional' },
   );
   const course = buildCourse(draft);
-  const { chapters: pages } = renderSite(course, { assets: { script: '', style: '', fonts: [] } });
-  return pages.map(({ html }) => html);
+  const { data } = renderSite(course, { assets: { scripts: {}, styles: {}, fonts: [] } });
+  return data.chapters.map(({ html }) => html);
 }
 
 /** The text of HTML as a reader sees it, boards left out, spaces joined. */

@@ -1,7 +1,5 @@
-import type { PieceKind } from '../../chess/types.ts';
-
-/** Every word the site itself says, in English. Another language is another file of this shape. */
-export const en = {
+/** What the pages of chapters say, their boards, exercises and games. */
+export const page = {
   pieceLetters: { king: 'K', queen: 'Q', rook: 'R', bishop: 'B', knight: 'N', pawn: '' },
   pieceNames: {
     king: 'king',
@@ -129,10 +127,4 @@ export const en = {
     check: 'check',
     mate: 'mate',
   },
-} satisfies Catalogue;
-
-interface Catalogue {
-  readonly pieceLetters: Readonly<Record<PieceKind, string>>;
-  readonly pieceNames: Readonly<Record<PieceKind, string>>;
-  readonly [id: string]: unknown;
-}
+};

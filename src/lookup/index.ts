@@ -1,0 +1,3 @@
+export { moveOf, positionOf } from './find.ts';
+export { givenTable } from './given-table.ts';
+export type * from './types.ts';

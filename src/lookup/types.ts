@@ -1,0 +1,52 @@
+/**
+ * A course as one table of positions: what practice, comparing and searching look up in the
+ * reader's browser, and `linewright compare` on the author's machine. Plain, serialisable data.
+ */
+export interface CourseTable {
+  /** Raised when a reader of an older table would misread this one. */
+  readonly format: 1;
+  /** The course through all its editions. */
+  readonly course: string;
+  /** Another one for every change of the table. */
+  readonly edition: string;
+  readonly title: string;
+  readonly language: string;
+  readonly side: 'white' | 'black' | 'both';
+  readonly chapters: readonly TableChapter[];
+  readonly positions: readonly TablePosition[];
+}
+
+export interface TableChapter {
+  readonly title: string;
+  /** File name of its page. */
+  readonly page: string;
+}
+
+/** A position, once, however it is reached. */
+export interface TablePosition {
+  /** `Position.key`: the first four fields of the FEN. */
+  readonly key: string;
+  /** Where it stands, in the order of the course: index of the chapter and id within its page. */
+  readonly at: readonly (readonly [chapter: number, id: string])[];
+  /** The author's names for it. */
+  readonly names?: readonly string[];
+  /** The moves that the course has from here, the advice first. */
+  readonly moves: readonly TableMove[];
+}
+
+/**
+ * What a move is to the course: its own side's `advice`, an `option` that it mentions beside, or
+ * a move that it calls `bad`; a `reply` of the other side that it covers. With a course for both
+ * sides every move that is not bad is an `option`.
+ */
+export type TableMoveKind = 'advice' | 'option' | 'bad' | 'reply';
+
+export interface TableMove {
+  /** Canonical SAN, in English letters. */
+  readonly san: string;
+  /** Index of the position that it leads to. */
+  readonly to: number;
+  readonly kind: TableMoveKind;
+  /** Where it stands, as `TablePosition.at`. */
+  readonly at: readonly (readonly [chapter: number, id: string])[];
+}

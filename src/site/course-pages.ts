@@ -1,0 +1,15 @@
+import type { Strings } from '../strings/index.ts';
+import type { SiteData } from './site-data.ts';
+
+/** A page of the site that is no chapter. */
+export interface CoursePage {
+  readonly file: string;
+  readonly title: string;
+}
+
+/** The pages beside the chapters that this course has, as the contents and every head list them. */
+export function coursePages(data: SiteData, strings: Strings): CoursePage[] {
+  return [
+    ...(data.positions.length > 0 ? [{ file: 'positions.html', title: strings.positions }] : []),
+  ];
+}

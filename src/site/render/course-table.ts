@@ -1,0 +1,69 @@
+import { createHash } from 'node:crypto';
+import { adviceOf, isMarkedBad } from '../../check/index.ts';
+import { sideToMove } from '../../chess/index.ts';
+import type { CourseTable, TableMove, TableMoveKind, TablePosition } from '../../lookup/index.ts';
+import type { Course, GraphMove, GraphPosition, NodeRef } from '../../model/types.ts';
+import type { Addresses } from './addresses.ts';
+import { nodeAt } from './context.ts';
+import { slug } from './slug.ts';
+
+/** The positions of a course's `moves` blocks as one table, for the reader's browser. */
+export function makeCourseTable(course: Course, addresses: Addresses): CourseTable {
+  const graph = Object.values(course.graph);
+  const indexOf = new Map(graph.map(({ key }, index) => [key, index]));
+  const place = (ref: NodeRef) => [ref.chapter, addresses.id(ref)] as const;
+  const named = namesByKey(course);
+
+  const moveOf = (position: GraphPosition, move: GraphMove): TableMove => ({
+    san: move.san,
+    to: indexOf.get(move.to) ?? 0,
+    kind: kindOf(course, position, move),
+    at: move.at.map(place),
+  });
+  const positions = graph.map((position): TablePosition => {
+    const names = named.get(position.key);
+    const moves = position.moves.map((move) => moveOf(position, move));
+    return {
+      key: position.key,
+      at: position.at.map(place),
+      ...(names !== undefined && { names }),
+      moves: moves.sort((a, b) => Number(b.kind === 'advice') - Number(a.kind === 'advice')),
+    };
+  });
+
+  const { title, language, side, id } = course.settings;
+  const table = {
+    format: 1,
+    course: id ?? slug(title),
+    title,
+    language,
+    side,
+    chapters: course.chapters.map(({ title, index }) => ({ title, page: addresses.page(index) })),
+    positions,
+  } as const;
+  const edition = createHash('sha256').update(JSON.stringify(table)).digest('hex').slice(0, 12);
+  return { ...table, edition };
+}
+
+function kindOf(course: Course, position: GraphPosition, move: GraphMove): TableMoveKind {
+  const { side } = course.settings;
+  const nodes = move.at.flatMap((ref) => nodeAt(course, ref) ?? []);
+  if (side !== 'both' && sideToMove(position) !== side) return 'reply';
+  const advised = adviceOf(course)
+    .get(position.key)
+    ?.some(({ san }) => san === move.san);
+  if (advised) return 'advice';
+  return nodes.some(isMarkedBad) ? 'bad' : 'option';
+}
+
+function namesByKey(course: Course): ReadonlyMap<string, string[]> {
+  const names = new Map<string, string[]>();
+  for (const { name, ref } of Object.values(course.labels)) {
+    const key = nodeAt(course, ref)?.position?.key;
+    if (key === undefined) continue;
+    const there = names.get(key);
+    if (there) there.push(name);
+    else names.set(key, [name]);
+  }
+  return names;
+}

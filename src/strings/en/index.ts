@@ -1,0 +1,4 @@
+import { page } from './page.ts';
+
+/** Every word that Linewright itself says to readers, in English; a section is a file. */
+export const en = { ...page };

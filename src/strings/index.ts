@@ -1,0 +1,24 @@
+import { de } from './de/index.ts';
+import { en } from './en/index.ts';
+import { es } from './es/index.ts';
+
+export type Strings = typeof en;
+
+const catalogues = new Map<string, Strings>(Object.entries({ de, en, es }));
+
+/** The catalogue for a BCP 47 tag; a language without one gets English. */
+export function stringsFor(language: string): Strings {
+  return catalogues.get(primaryOf(language)) ?? en;
+}
+
+const rightToLeft = new Set(['ar', 'dv', 'fa', 'he', 'ku', 'ps', 'sd', 'ug', 'ur', 'yi']);
+
+/** The writing direction of a BCP 47 tag's language. */
+export function directionOf(language: string): 'ltr' | 'rtl' {
+  return rightToLeft.has(primaryOf(language)) ? 'rtl' : 'ltr';
+}
+
+function primaryOf(language: string): string {
+  const [primary = ''] = language.toLowerCase().split('-');
+  return primary;
+}
