@@ -10,6 +10,11 @@ import { cleanRawHtml } from './raw-html.ts';
 
 /** The body of a chapter as HTML, below its title. */
 export function renderChapter(context: RenderContext): string {
+  return toHtml(chapterTree(context), { allowDangerousHtml: true });
+}
+
+/** The body of a chapter as a tree; the boards in it are as the medium makes them. */
+export function chapterTree(context: RenderContext): Root {
   const { chapter, strings } = context;
   let hasRawHtml = false;
   let topHeading = false;
@@ -29,7 +34,7 @@ export function renderChapter(context: RenderContext): string {
   });
   const clean = hasRawHtml || tree.type !== 'root' ? cleanRawHtml(tree, isBlock) : tree;
   alignByClass(clean);
-  return toHtml(clean, { allowDangerousHtml: true });
+  return clean;
 }
 
 /** A body that begins with its chapter's title would show it twice. */
@@ -40,8 +45,12 @@ function withoutTitle({ body, title }: Chapter): Chapter['body'] {
 }
 
 function withAnswers({ blocks }: Chapter, body: Chapter['body']): Chapter['body'] {
-  if (!blocks.some(({ kind }) => kind === 'exercise')) return body;
-  return { ...body, children: [...body.children, { type: 'courseAnswers' }] };
+  const exercises: number[] = [];
+  visit(body, 'courseBlock', ({ block }) => {
+    if (blocks[block]?.kind === 'exercise') exercises.push(block);
+  });
+  if (exercises.length === 0) return body;
+  return { ...body, children: [...body.children, { type: 'courseAnswers', exercises }] };
 }
 
 /** What a block of the course language became; nothing else has these classes before cleaning. */

@@ -1,6 +1,7 @@
 import type { Chapter, Course, MoveNode, NodeRef } from '../../model/types.ts';
 import type { Strings } from '../../strings/index.ts';
 import type { Addresses } from './addresses.ts';
+import type { Medium } from './medium.ts';
 import { type Notation, numberedMove } from './notation.ts';
 
 /** What every part of a chapter's rendering needs to know. */
@@ -10,6 +11,7 @@ export interface RenderContext {
   readonly addresses: Addresses;
   readonly strings: Strings;
   readonly notation: Notation;
+  readonly medium: Medium;
 }
 
 /** A place in the moves of the course: of a block of moves or of a game. */

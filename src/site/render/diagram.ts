@@ -1,7 +1,6 @@
-import type { Element, ElementContent } from 'hast';
+import type { Element } from 'hast';
 import { toString as plainText } from 'mdast-util-to-string';
 import { describePosition } from '../../chess/index.ts';
-import { drawBoardInPage } from '../../draw/index.ts';
 import type { DiagramBlock, NodeRef } from '../../model/types.ts';
 import type { RenderContext } from './context.ts';
 import { diagramNames, imagePath, pictureOf } from './diagram-images.ts';
@@ -21,8 +20,7 @@ export function renderDiagram(
 
   const caption = plainText(block.caption);
   const desc = block.alt ?? describePosition(block.position);
-  const svg = drawBoardInPage({ ...picture, title: caption, desc });
-  const board: ElementContent = { type: 'raw', value: svg };
+  const board = context.medium.board({ ...picture, title: caption, desc });
   const ref = placeInText(context, block);
   const still =
     ref === undefined

@@ -5,9 +5,11 @@ import { exerciseLines, exerciseNumber } from './exercise.ts';
 import { element } from './hast.ts';
 import type { RenderComment } from './moves-block.ts';
 
-/** Stands at the end of a chapter that has exercises. */
+/** Stands at the end of a text that has exercises. */
 export interface AnswersNode extends Node {
   type: 'courseAnswers';
+  /** Places in `Chapter.blocks` of the exercises. */
+  exercises: readonly number[];
 }
 
 declare module 'mdast' {
@@ -19,11 +21,13 @@ declare module 'mdast' {
 /** The answers to a chapter's exercises: on paper they stand at its end; a screen does not show them. */
 export function renderAnswers(
   context: RenderContext,
+  { exercises }: AnswersNode,
   renderText: RenderComment,
 ): Element | undefined {
   const { chapter, strings } = context;
-  const answers = chapter.blocks.flatMap((block) => {
-    if (block.kind !== 'exercise' || block.position === undefined) return [];
+  const answers = exercises.flatMap((index) => {
+    const block = chapter.blocks[index];
+    if (block?.kind !== 'exercise' || block.position === undefined) return [];
     const number = strings.exerciseNumber(exerciseNumber(chapter, block));
     return [
       element('p', { className: ['exercise-number'] }, [number]),

@@ -1,6 +1,5 @@
 import type { Element, ElementContent } from 'hast';
 import { describePosition, listMoves, sideToMove } from '../../chess/index.ts';
-import { drawBoardInPage } from '../../draw/index.ts';
 import type { Chapter, ExerciseBlock, ExerciseLine, MoveNode } from '../../model/types.ts';
 import type { RenderContext } from './context.ts';
 import { element } from './hast.ts';
@@ -27,7 +26,7 @@ export function renderExercise(
   const turn = sideToMove(position);
   const number = exerciseNumber(chapter, block);
   const title = strings.exerciseNumber(number);
-  const svg = drawBoardInPage({
+  const board = context.medium.board({
     placement: position.fen,
     view,
     turn,
@@ -71,7 +70,7 @@ export function renderExercise(
           element('span', { className: ['to-move'] }, [strings.toMove[turn]]),
         ]),
       ]),
-      element('div', { className: ['exercise-board'] }, [{ type: 'raw', value: svg }]),
+      element('div', { className: ['exercise-board'] }, [board]),
       element('div', { className: ['exercise-help'] }, [
         ...hint,
         fold('answer', strings.answer, exerciseLines(context, block, renderText, true)),

@@ -1,5 +1,4 @@
 import type { Element } from 'hast';
-import { drawBoardInPage } from '../../draw/index.ts';
 import type { PatternBlock } from '../../model/types.ts';
 import type { RenderContext } from './context.ts';
 import { element } from './hast.ts';
@@ -17,7 +16,7 @@ export function renderPattern(context: RenderContext, block: PatternBlock): Elem
     piecesInWords(context, block, 'black'),
     ...(empty.length > 0 ? [strings.patternEmpty(empty.join(' '))] : []),
   ].join(' ');
-  const board = drawBoardInPage({ placement, view, marks: empty, title, desc });
+  const board = context.medium.board({ placement, view, marks: empty, title, desc });
   const id = addresses.id({ chapter: block.chapter, block: block.index, node: 0 });
   const plain = patternPlaces(
     context,
@@ -28,7 +27,7 @@ export function renderPattern(context: RenderContext, block: PatternBlock): Elem
     matches.filter((match) => match.reversed),
   );
   return element('figure', { className: ['pattern'], id }, [
-    element('div', { className: ['still'] }, [{ type: 'raw', value: board }]),
+    element('div', { className: ['still'] }, [board]),
     element('figcaption', {}, [
       element('p', { className: ['pattern-title'] }, [title]),
       ...(empty.length > 0

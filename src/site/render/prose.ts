@@ -5,6 +5,8 @@ import { toString as plainText } from 'mdast-util-to-string';
 import type {
   BlockNode,
   DirectiveNode,
+  GameBlock,
+  MovesBlock,
   NodeRef,
   PositionLinkNode,
   ProseMovesNode,
@@ -13,7 +15,7 @@ import type { RenderContext } from './context.ts';
 import { renderDiagram } from './diagram.ts';
 import { renderDirective } from './directives.ts';
 import { renderExercise } from './exercise.ts';
-import { renderAnswers } from './exercise-answers.ts';
+import { type AnswersNode, renderAnswers } from './exercise-answers.ts';
 import { renderGame } from './game.ts';
 import { element, text } from './hast.ts';
 import { siteHref } from './links.ts';
@@ -38,20 +40,22 @@ export function proseHandlers(context: RenderContext, headingShift: number): Han
   const phrasingOf = (state: State) => (content: readonly PhrasingContent[]) =>
     state.all({ type: 'paragraph', children: tidySpaces(content) });
 
+  const below = (block: MovesBlock | GameBlock) => context.medium.below?.(block) ?? [];
+
   return {
-    courseAnswers: (state) => renderAnswers(context, phrasingOf(state)),
+    courseAnswers: (state, node: AnswersNode) => renderAnswers(context, node, phrasingOf(state)),
     courseBlock(state, node: BlockNode) {
       const block = chapter.blocks[node.block];
       const phrasing = phrasingOf(state);
       switch (block?.kind) {
         case 'moves':
-          return renderMoves(context, block, phrasing);
+          return [renderMoves(context, block, phrasing), ...below(block)];
         case 'diagram':
           return renderDiagram(context, block, phrasing);
         case 'exercise':
           return renderExercise(context, block, phrasing);
         case 'game':
-          return renderGame(context, block, phrasing);
+          return [renderGame(context, block, phrasing), ...below(block)];
         case 'pattern':
           return renderPattern(context, block);
         default:

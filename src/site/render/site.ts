@@ -9,6 +9,7 @@ import { renderChapter } from './chapter.ts';
 import { positionInWords, type RenderContext } from './context.ts';
 import { makeCourseTable } from './course-table.ts';
 import { cardPath } from './diagram-images.ts';
+import { pageMedium } from './medium.ts';
 
 /** With more chapters the contents page shows no boards: it would grow too heavy. */
 const mostEmblems = 40;
@@ -27,7 +28,8 @@ export function renderSite(
   const { settings } = course;
   const strings = stringsFor(settings.language);
   const addresses = assignAddresses(course);
-  const base = { course, addresses, strings, notation: { style: settings.notation, strings } };
+  const notation = { style: settings.notation, strings };
+  const base = { course, addresses, strings, notation, medium: pageMedium };
   const table = tableFile(makeCourseTable(course, addresses));
   const data: SiteData = {
     language: settings.language,
