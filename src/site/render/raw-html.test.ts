@@ -1,6 +1,7 @@
 import { toHtml } from 'hast-util-to-html';
 import { expect, test } from 'vitest';
 import { cleanRawHtml } from './raw-html.ts';
+import { readableText, renderCourse } from './testing/render-course.ts';
 
 function clean(value: string): string {
   const tree = { type: 'root' as const, children: [{ type: 'raw' as const, value }] };
@@ -35,4 +36,13 @@ test('links keep their classes', () => {
   expect(clean('<a class="prose-move" href="#x">1.e4</a><!-- n -->')).toContain(
     'class="prose-move"',
   );
+});
+
+test('blocks that hold moves keep them beside raw HTML', () => {
+  const exercise =
+    '```exercise after="1. e4"\nask: And now?\nanswer: 1... e5 2. Nf3\nwrong: 1... f6\n```\n';
+  const [plain = ''] = renderCourse([exercise]);
+  const [mixed = ''] = renderCourse([`<b>HTML</b>\n\n${exercise}`]);
+  expect(readableText(mixed)).toBe(`HTML\n${readableText(plain)}`);
+  expect(readableText(plain).match(/1\.\.\. f6/g)).toHaveLength(2);
 });

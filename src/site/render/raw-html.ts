@@ -1,7 +1,7 @@
 import type { Element, Nodes, Root } from 'hast';
 import { raw } from 'hast-util-raw';
 import { defaultSchema, sanitize } from 'hast-util-sanitize';
-import { visit } from 'unist-util-visit';
+import { SKIP, visit } from 'unist-util-visit';
 
 /** Stands for a part that the site made itself while the author's HTML is cleaned. */
 const standIn = 'course-part';
@@ -21,14 +21,16 @@ export function cleanRawHtml(tree: Nodes, isOurs: (node: Element) => boolean): R
       properties: { className: [String(ours.length - 1)] },
       children: [],
     };
-    return index + 1;
+    // What is within it stays with it.
+    return [SKIP, index + 1];
   });
   const clean = sanitize(raw(tree), {
     ...defaultSchema,
     tagNames: [...(defaultSchema.tagNames ?? []), standIn, 'figure', 'figcaption', 'abbr'],
     attributes: {
       ...defaultSchema.attributes,
-      // The default lets links keep but one class; the site's own links have several.
+      // The default lets these keep but one class each; the site's own have others.
+      h2: ['className'],
       a: [
         ...(defaultSchema.attributes?.a ?? []).filter((name) => !Array.isArray(name)),
         'className',
