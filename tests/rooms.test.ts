@@ -34,6 +34,18 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   ],
   // Runs at the reader's: boards to draw, no course model.
   browser: ['chess', 'draw', 'lookup', 'movetext'],
+  // Sends out what was checked as files: the renderer of chapters is the site's.
+  publish: [
+    'check',
+    'chess',
+    'diagnostics',
+    'draw',
+    'lookup',
+    'model',
+    'movetext',
+    'strings',
+    'site',
+  ],
   // Puts the stages together.
   cli: [
     'check',
@@ -43,6 +55,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
     'lookup',
     'model',
     'movetext',
+    'publish',
     'read',
     'site',
     'strings',

@@ -4,6 +4,7 @@ import { isWebAddress, NoCourseError } from '../read/index.ts';
 import type { BuildOptions } from './build.ts';
 import { type CheckOptions, check, checkFormats } from './check.ts';
 import { exitCodes } from './console.ts';
+import { type ExportOptions, exportFormats } from './export-formats.ts';
 import { packageVersion } from './package-version.ts';
 
 const program = new Command('linewright')
@@ -47,6 +48,26 @@ program
   .action(async (folder: string, options: BuildOptions) => {
     const { build } = await import('./build.ts');
     process.exitCode = await build(folder, options);
+  });
+
+program
+  .command('export')
+  .description('check a course and write it as one file')
+  .argument('[dir]', 'the course folder', '.')
+  .addOption(
+    new Option('--format <format>', 'of the file: `epub` is an e-book')
+      .choices(exportFormats)
+      .makeOptionMandatory(),
+  )
+  .option('--out <file>', 'the file to write (default: named after the course, in its folder)')
+  .option(
+    '--site <url>',
+    'address that the site will have (default: the setting `site`)',
+    parseSite,
+  )
+  .action(async (folder: string, options: ExportOptions) => {
+    const { exportCourse } = await import('./export.ts');
+    process.exitCode = await exportCourse(folder, options);
   });
 
 program

@@ -4,6 +4,7 @@ export { type BoardFile, drawBoard } from './board.ts';
 export { boardCss } from './board-css.ts';
 export { type Caption, drawCaptionedBoard } from './caption.ts';
 export { type Card, cardSize, drawCard, makeCard } from './card.ts';
+export { coverSize, drawCover } from './cover.ts';
 export type { LastMove } from './marks.ts';
 export { drawBoardInPage, pieceSprite } from './page-board.ts';
 export { type Theme, themes } from './paint.ts';

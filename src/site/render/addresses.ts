@@ -19,8 +19,9 @@ const ofThePage = /^(?:board|piece|turn|coordinate|dark|page)-/;
 /**
  * Gives every move of the course its id: its label, else `b2-12-Nf3` (`b2-12b-Nf6` for Black).
  * A block's start position has the id of the block, `b2`; so has all that a block does not show.
+ * `ending` is that of the chapters' files.
  */
-export function assignAddresses(course: Course): Addresses {
+export function assignAddresses(course: Course, ending = 'html'): Addresses {
   const taken = course.chapters.map(() => new Set<string>());
   const claimId = (chapter: number, wish: string): string => {
     const ids = taken[chapter] ?? new Set();
@@ -45,7 +46,7 @@ export function assignAddresses(course: Course): Addresses {
     }),
   );
 
-  const page = (chapter: number): string => `${course.chapters[chapter]?.id ?? 'index'}.html`;
+  const page = (chapter: number): string => `${course.chapters[chapter]?.id ?? 'index'}.${ending}`;
   const id = (ref: NodeRef): string => {
     const block = ids[ref.chapter]?.[ref.block];
     return block?.[ref.node] ?? block?.[0] ?? '';

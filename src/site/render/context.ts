@@ -1,6 +1,6 @@
 import type { Chapter, Course, MoveNode, NodeRef } from '../../model/types.ts';
-import type { Strings } from '../../strings/index.ts';
-import type { Addresses } from './addresses.ts';
+import { type Strings, stringsFor } from '../../strings/index.ts';
+import { type Addresses, assignAddresses } from './addresses.ts';
 import type { Medium } from './medium.ts';
 import { type Notation, numberedMove } from './notation.ts';
 
@@ -12,6 +12,18 @@ export interface RenderContext {
   readonly strings: Strings;
   readonly notation: Notation;
   readonly medium: Medium;
+}
+
+/** What the rendering of all chapters of a course shares; `ending` is that of their files. */
+export function contextOf(
+  course: Course,
+  medium: Medium,
+  ending = 'html',
+): Omit<RenderContext, 'chapter'> {
+  const { language, notation } = course.settings;
+  const strings = stringsFor(language);
+  const addresses = assignAddresses(course, ending);
+  return { course, addresses, strings, notation: { style: notation, strings }, medium };
 }
 
 /** A place in the moves of the course: of a block of moves or of a game. */

@@ -5,7 +5,7 @@ import type { CourseTable, TableMove, TableMoveKind, TablePosition } from '../..
 import type { Course, GraphMove, GraphPosition, NodeRef } from '../../model/types.ts';
 import type { Addresses } from './addresses.ts';
 import { nodeAt } from './context.ts';
-import { slug } from './slug.ts';
+import { courseId } from './course-id.ts';
 
 /** The positions of a course's `moves` blocks as one table, for the reader's browser. */
 export function makeCourseTable(course: Course, addresses: Addresses): CourseTable {
@@ -31,10 +31,10 @@ export function makeCourseTable(course: Course, addresses: Addresses): CourseTab
     };
   });
 
-  const { title, language, side, id } = course.settings;
+  const { title, language, side } = course.settings;
   const table = {
     format: 1,
-    course: id ?? slug(title),
+    course: courseId(course),
     title,
     language,
     side,

@@ -4,9 +4,9 @@ import type { CourseTable } from '../../lookup/index.ts';
 import { type Block, type Chapter, type Course, mainLine } from '../../model/index.ts';
 import { stringsFor } from '../../strings/index.ts';
 import type { ChapterPage, NamedPositions, SiteData, SiteFile } from '../site-data.ts';
-import { type Addresses, assignAddresses } from './addresses.ts';
+import type { Addresses } from './addresses.ts';
 import { renderChapter } from './chapter.ts';
-import { positionInWords, type RenderContext } from './context.ts';
+import { contextOf, positionInWords, type RenderContext } from './context.ts';
 import { makeCourseTable } from './course-table.ts';
 import { cardPath } from './diagram-images.ts';
 import { pageMedium } from './medium.ts';
@@ -26,10 +26,8 @@ export function renderSite(
   place: Pick<SiteData, 'assets'> & { site?: string | undefined; base?: string | undefined },
 ): RenderedSite {
   const { settings } = course;
-  const strings = stringsFor(settings.language);
-  const addresses = assignAddresses(course);
-  const notation = { style: settings.notation, strings };
-  const base = { course, addresses, strings, notation, medium: pageMedium };
+  const base = contextOf(course, pageMedium);
+  const { addresses } = base;
   const table = tableFile(makeCourseTable(course, addresses));
   const data: SiteData = {
     language: settings.language,

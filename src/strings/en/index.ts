@@ -1,4 +1,5 @@
+import { book } from './book.ts';
 import { page } from './page.ts';
 
 /** Every word that Linewright itself says to readers, in English; a section is a file. */
-export const en = { ...page };
+export const en = { ...book, ...page };

@@ -1,4 +1,5 @@
 import type { Strings } from '../index.ts';
+import { book } from './book.ts';
 import { page } from './page.ts';
 
-export const es: Strings = { ...page };
+export const es: Strings = { ...book, ...page };

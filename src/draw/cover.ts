@@ -1,0 +1,37 @@
+import { drawBoard } from './board.ts';
+import type { Card } from './card.ts';
+import { layOutCard } from './card-layout.ts';
+import { palettes } from './paint.ts';
+import { showable } from './showable.ts';
+
+/** CSS pixels of a cover; drawn in double size it is 1600 by 2400 (common practice, no source). */
+export const coverSize = { width: 800, height: 1200 } as const;
+const { width, height } = coverSize;
+const margin = 72;
+const boardSide = width - 2 * margin + 24;
+
+/**
+ * The cover of a book: the titles above, a position below, as an SVG that needs no font. Of signs
+ * that the fonts lack see `showable`.
+ * @throws RangeError for a placement that cannot be drawn.
+ */
+export async function drawCover({
+  course,
+  author,
+  placement,
+  view,
+  language = 'en',
+}: Omit<Card, 'chapter'>): Promise<string> {
+  const ignore = () => {};
+  const title = await showable(course, ignore);
+  const below = author ? await showable(author, ignore) : '';
+  const boardY = height - margin - boardSide + 12;
+  const box = { x: margin, y: margin, width: width - 2 * margin, height: boardY - margin - 24 };
+  const words = title || below ? await layOutCard({ above: '', title, below }, language, box) : '';
+  const board = drawBoard({ placement, view, size: boardSide }).replace(
+    '<svg ',
+    `<svg x="${margin - 12}" y="${boardY}" `,
+  );
+  const sheet = `<rect width="${width}" height="${height}" fill="${palettes.light.sheet}"/>`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}">${sheet}${board}${words}</svg>`;
+}

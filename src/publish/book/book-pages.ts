@@ -1,0 +1,150 @@
+import type { Element, ElementContent, Root } from 'hast';
+import { visit } from 'unist-util-visit';
+import type { Chapter, Course } from '../../model/index.ts';
+import { element } from '../../site/render/index.ts';
+import { type Strings, stringsFor } from '../../strings/index.ts';
+import { fitTree } from './fit-tree.ts';
+import type { BookPicture } from './media.ts';
+import { type ContentsEntry, makeNavigation } from './navigation.ts';
+import type { BookItem } from './package-document.ts';
+import { hrefIn, idsIn } from './places.ts';
+import { makeXhtml } from './xhtml.ts';
+
+export interface RenderedChapter {
+  readonly chapter: Chapter;
+  /** Its file's name. */
+  readonly file: string;
+  readonly tree: Root;
+}
+
+export interface BookPage extends BookItem {
+  readonly content: string;
+}
+
+/** All pages of a book in their order, and whether every picture in them is described. */
+export function bookPages(
+  course: Course,
+  chapters: readonly RenderedChapter[],
+  { site, media }: { site: string | undefined; media: ReadonlyMap<string, BookPicture> },
+): { pages: BookPage[]; described: boolean } {
+  const { language, title } = course.settings;
+  const strings = stringsFor(language);
+  const idsOf = new Map(chapters.map(({ file, tree }) => [file, idsIn(tree)]));
+  const src = (url: string) => {
+    if (url.startsWith('../images/')) return url;
+    const picture = media.get(decodeURI(url));
+    return picture && `../${picture.path}`;
+  };
+  const bodies = chapters.map(({ file, tree }) =>
+    fitTree(tree, { href: hrefIn(file, idsOf, site), src }),
+  );
+  const page = (path: string, name: string, body: readonly ElementContent[]): BookPage => ({
+    path,
+    type: 'application/xhtml+xml',
+    inSpine: true,
+    content: makeXhtml({ language, title: name }, body),
+  });
+  const contents = chapters.map(({ chapter, file }, index): ContentsEntry => {
+    const href = `../text/${encodeURIComponent(file)}`;
+    const parts = headings(bodies[index] ?? [], href);
+    return { href, title: chapter.title, parts };
+  });
+  const landmarks = [
+    { href: 'cover.xhtml', type: 'cover', title: strings.cover },
+    { href: 'title.xhtml', type: 'titlepage', title: strings.titlePage },
+    { href: 'contents.xhtml', type: 'toc', title: strings.contents },
+    ...contents.slice(0, 1).map(({ href }) => ({ href, type: 'bodymatter', title: strings.text })),
+  ];
+  return {
+    pages: [
+      page('front/cover.xhtml', strings.cover, [cover(strings, title)]),
+      page('front/title.xhtml', title, titlePage(course, strings, site)),
+      {
+        ...page(
+          'front/contents.xhtml',
+          strings.contents,
+          makeNavigation(strings, contents, landmarks),
+        ),
+        properties: 'nav',
+      },
+      ...chapters.map(({ chapter, file }, index) =>
+        page(`text/${file}`, chapter.title, chapterPage(chapter, strings, bodies[index] ?? [])),
+      ),
+    ],
+    described: bodies.every(isDescribed),
+  };
+}
+
+function cover(strings: Strings, title: string): Element {
+  const picture = {
+    className: ['cover'],
+    role: 'doc-cover',
+    src: '../images/cover.png',
+    alt: strings.cardAlt(title),
+  };
+  return element('section', { 'epub:type': 'cover' }, [element('img', picture, [])]);
+}
+
+function titlePage({ settings }: Course, strings: Strings, site: string | undefined): Element[] {
+  const { title, author, side, summary, licence } = settings;
+  const line = (className: string, content: (ElementContent | string)[]) =>
+    element('p', { className: [className] }, content);
+  return [
+    element('section', { className: ['title-page'], 'epub:type': 'titlepage' }, [
+      element('h1', {}, [title]),
+      ...(author === undefined ? [] : [line('author', [strings.by(author)])]),
+      line('side', [strings.sideTaught[side]]),
+      ...(summary === undefined ? [] : [line('summary', [summary.trim()])]),
+      ...(licence === undefined ? [] : [line('licence', [strings.licence(licence)])]),
+      ...(site === undefined
+        ? []
+        : [line('online', [`${strings.courseOnline} `, element('a', { href: site }, [site])])]),
+    ]),
+  ];
+}
+
+function chapterPage(
+  { index, title, summary }: Chapter,
+  strings: Strings,
+  body: readonly ElementContent[],
+): Element[] {
+  return [
+    element('section', { 'epub:type': 'chapter', role: 'doc-chapter' }, [
+      element('header', {}, [
+        element('p', { className: ['number'] }, [strings.chapterNumber(index + 1)]),
+        element('h1', {}, [title]),
+        ...(summary === undefined
+          ? []
+          : [element('p', { className: ['summary'] }, [summary.trim()])]),
+      ]),
+      ...body,
+    ]),
+  ];
+}
+
+/** The headings of the second level, for the contents. */
+function headings(body: readonly ElementContent[], href: string): ContentsEntry['parts'] {
+  return body.flatMap((node) => {
+    if (node.type !== 'element' || node.tagName !== 'h2') return [];
+    const { id } = node.properties;
+    return typeof id === 'string'
+      ? [{ href: `${href}#${encodeURIComponent(id)}`, title: wordsIn(node) }]
+      : [];
+  });
+}
+
+function wordsIn(node: Element): string {
+  let words = '';
+  visit(node, 'text', ({ value }) => {
+    words += value;
+  });
+  return words.trim();
+}
+
+function isDescribed(body: readonly ElementContent[]): boolean {
+  let described = true;
+  visit({ type: 'root', children: [...body] }, 'element', ({ tagName, properties }) => {
+    if (tagName === 'img' && !properties.alt) described = false;
+  });
+  return described;
+}

@@ -1,0 +1,109 @@
+import type { CheckedCourse } from '../../check/index.ts';
+import { initialPosition } from '../../chess/index.ts';
+import { coverSize, drawCover, makePng } from '../../draw/index.ts';
+import type { Course } from '../../model/index.ts';
+import {
+  chapterTree,
+  contextOf,
+  courseId,
+  emblematic,
+  makeStill,
+} from '../../site/render/index.ts';
+import { directionOf } from '../../strings/index.ts';
+import { lastBoard } from '../last-board.ts';
+import { collectPictures } from '../pictures.ts';
+import { bookCss } from './book-css.ts';
+import { bookPages, type RenderedChapter } from './book-pages.ts';
+import { readPictures } from './media.ts';
+import { type BookItem, makePackage } from './package-document.ts';
+import { nameUuid } from './uuid.ts';
+import { zipBook } from './zip-book.ts';
+
+export interface BookOptions {
+  /** The course's folder, whose pictures the chapters show. */
+  readonly folder: string;
+  /** When the course was last changed: the book tells it, and nothing in it is newer. */
+  readonly modified: Date;
+  /** Address of the course's site; else the course's own setting. */
+  readonly site?: string | undefined;
+  /** Folder of finished images, kept between builds. */
+  readonly cacheDir?: string | undefined;
+}
+
+/** The space of the identifiers of our books: a random UUID, never to be changed. */
+const bookSpace = '0b0a3b5e-6d1f-4a52-9c0e-7f5d2c6b8e41';
+
+/**
+ * The course as an e-book, EPUB 3.3. The same course and options give the same bytes, and every
+ * edition of a course has the same identifier.
+ */
+export async function makeBook(
+  { course }: CheckedCourse,
+  options: BookOptions,
+): Promise<Uint8Array> {
+  const { settings } = course;
+  const boards = collectPictures('../images');
+  const medium = { board: boards.board, below: lastBoard(course, boards.board) };
+  const context = contextOf(course, medium, 'xhtml');
+  const chapters = course.chapters.map(
+    (chapter): RenderedChapter => ({
+      chapter,
+      file: context.addresses.page(chapter.index),
+      tree: makeStill(chapterTree({ ...context, chapter })),
+    }),
+  );
+  const media = await readPictures(course, options.folder);
+  const site = options.site ?? settings.site;
+  const { pages, described } = bookPages(course, chapters, { site, media });
+
+  const pictures = [...(await boards.draw(options.cacheDir))].map(([path, bytes]) => ({
+    path: path.replace('../', ''),
+    type: 'image/png',
+    bytes,
+  }));
+  const cover = { path: 'images/cover.png', type: 'image/png', properties: 'cover-image' } as const;
+  const items: BookItem[] = [
+    ...pages,
+    { path: 'book.css', type: 'text/css' },
+    cover,
+    ...pictures,
+    ...media.values(),
+  ];
+  const { title, language, author, summary, licence } = settings;
+  const packageDocument = makePackage(
+    {
+      identifier: `urn:uuid:${nameUuid(bookSpace, courseId(course))}`,
+      title,
+      language,
+      direction: directionOf(language),
+      author,
+      summary: summary?.trim(),
+      licence,
+      modified: options.modified,
+      described,
+      accessibility: context.strings.accessibility,
+    },
+    items,
+  );
+  return zipBook([
+    ['package.opf', packageDocument],
+    ...pages.map(({ path, content }) => [path, content] as const),
+    ['book.css', bookCss],
+    [cover.path, await coverOf(course)],
+    ...[...pictures, ...media.values()].map(({ path, bytes }) => [path, bytes] as const),
+  ]);
+}
+
+async function coverOf(course: Course): Promise<Uint8Array> {
+  const { title, author, language, side } = course.settings;
+  const [first] = course.chapters;
+  const shown = first && emblematic(first);
+  const svg = await drawCover({
+    course: title,
+    author,
+    placement: (shown?.position ?? initialPosition).fen,
+    view: shown?.block.view ?? (side === 'black' ? 'black' : 'white'),
+    language,
+  });
+  return makePng(svg, { width: coverSize.width, scale: 2 });
+}

@@ -1,0 +1,39 @@
+import { readFile } from 'node:fs/promises';
+import path from 'node:path';
+import type { Course } from '../../model/index.ts';
+
+/** Kinds of pictures that every reading system shows (EPUB 3.3, section 3.2), by file ending. */
+export const bookPictures: Readonly<Record<string, string>> = {
+  '.gif': 'image/gif',
+  '.jpeg': 'image/jpeg',
+  '.jpg': 'image/jpeg',
+  '.png': 'image/png',
+  '.svg': 'image/svg+xml',
+  '.webp': 'image/webp',
+};
+
+export interface BookPicture {
+  /** Relative to the package document. */
+  readonly path: string;
+  readonly type: string;
+  readonly bytes: Uint8Array;
+}
+
+/** The author's pictures that a book can have, by the paths that chapters name them with. */
+export async function readPictures(
+  course: Course,
+  folder: string,
+): Promise<ReadonlyMap<string, BookPicture>> {
+  const pictures = new Map<string, BookPicture>();
+  for (const file of new Set(course.chapters.flatMap(({ media }) => media))) {
+    const ending = path.extname(file).toLowerCase();
+    const type = bookPictures[ending];
+    if (type === undefined) continue;
+    pictures.set(file, {
+      path: `media/picture-${pictures.size + 1}${ending}`,
+      type,
+      bytes: await readFile(path.join(folder, file)),
+    });
+  }
+  return pictures;
+}

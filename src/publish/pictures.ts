@@ -1,0 +1,52 @@
+import { createHash } from 'node:crypto';
+import type { Element } from 'hast';
+import { type BoardPicture, drawBoard, makePngs, type PngJob } from '../draw/index.ts';
+import { element } from '../site/render/index.ts';
+
+/** The boards that a text shows, as picture files. */
+export interface Pictures {
+  /** A board as an image in the text; what it shows is in its alternative text. */
+  readonly board: (picture: BoardPicture) => Element;
+  /** Draws all that were asked for: PNG files by their addresses in the text. */
+  readonly draw: (cacheDir?: string) => Promise<ReadonlyMap<string, Uint8Array>>;
+}
+
+/** Width of a board in CSS pixels; the file has twice as many, for dense screens and print. */
+const width = 320;
+const scale = 2;
+
+/**
+ * Collects boards. Their files are named by what they show, so that a picture which a mail program
+ * has kept, or a reader's service has stored, never shows another position after a revision.
+ */
+export function collectPictures(folder: string): Pictures {
+  const jobs = new Map<string, PngJob>();
+  const board = ({ title, desc, ...picture }: BoardPicture): Element => {
+    const svg = drawBoard(picture);
+    const name = createHash('sha256').update(svg).digest('hex').slice(0, 12);
+    const src = `${folder}/board-${name}.png`;
+    jobs.set(src, { svg, width, scale });
+    const alt = desc ?? title ?? '';
+    return element('img', { className: ['board'], src, alt, width, height: width }, []);
+  };
+  const draw = async (cacheDir?: string) => {
+    const paths = [...jobs.keys()];
+    const files = new Map<string, Uint8Array>();
+    await makePngs(
+      [...jobs.values()],
+      (index, png) => {
+        const path = paths[index];
+        if (path !== undefined) files.set(path, png);
+      },
+      { cache: cacheDir },
+    );
+    // In the order of the text, whichever was drawn first.
+    return new Map(
+      paths.flatMap((path) => {
+        const png = files.get(path);
+        return png === undefined ? [] : [[path, png]];
+      }),
+    );
+  };
+  return { board, draw };
+}

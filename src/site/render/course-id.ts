@@ -1,0 +1,7 @@
+import type { Course } from '../../model/types.ts';
+import { slug } from './slug.ts';
+
+/** The name of a course through all its editions: as set, else made from its title. */
+export function courseId({ settings: { id, title } }: Course): string {
+  return id ?? slug(title);
+}

@@ -1,0 +1,10 @@
+export const book = {
+  boardAfter: (move: string) => `Nach ${move}`,
+  cover: 'Umschlag',
+  titlePage: 'Titelseite',
+  landmarks: 'Wegmarken',
+  text: 'Text',
+  courseOnline: 'Der Kurs im Netz:',
+  accessibility:
+    'Jedes Brett ist in Worten beschrieben, und alle Züge stehen im Text. Das Buch braucht keine Farben, keinen Ton und kein Skript.',
+};

@@ -1,0 +1,10 @@
+export const book = {
+  boardAfter: (move: string) => `Tras ${move}`,
+  cover: 'Cubierta',
+  titlePage: 'Portada',
+  landmarks: 'Puntos de referencia',
+  text: 'Texto',
+  courseOnline: 'El curso en la red:',
+  accessibility:
+    'Cada tablero está descrito con palabras y todas las jugadas están en el texto. El libro no necesita colores, sonido ni scripts.',
+};
