@@ -28,6 +28,7 @@ const sheets = {
     'site/styles/page.css',
     'site/styles/contents.css',
     'site/styles/moves.css',
+    'site/styles/board.css',
     'site/styles/exercise.css',
     'site/styles/game.css',
     'site/styles/pattern.css',

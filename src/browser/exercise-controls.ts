@@ -1,44 +1,12 @@
-import type { Color, PieceKind } from '../chess/types.ts';
-import { pieceId } from '../draw/piece-paths.ts';
+import type { MoveEntry } from './board/move-entry.ts';
 import type { ExerciseWords } from './exercise-words.ts';
 
 /** Where a move is typed, and where one gives up. */
-export function controls(
-  words: ExerciseWords,
-  on: { readonly onTyped: (text: string) => void; readonly onGiveUp: () => void },
-): { readonly element: HTMLElement; clear(): void } {
+export function makeControls(entry: MoveEntry, giveUp: string, onGiveUp: () => void): HTMLElement {
   const element = document.createElement('div');
   element.className = 'exercise-controls';
-  const form = document.createElement('form');
-  const label = document.createElement('label');
-  const input = document.createElement('input');
-  Object.assign(input, {
-    type: 'text',
-    autocomplete: 'off',
-    autocapitalize: 'off',
-    spellcheck: false,
-    size: 7,
-    maxLength: 20,
-  });
-  input.setAttribute('enterkeyhint', 'go');
-  label.append(`${words.typed} `, input);
-  const play = document.createElement('button');
-  play.type = 'submit';
-  play.textContent = words.play;
-  form.append(label, play);
-  form.addEventListener('submit', (event) => {
-    event.preventDefault();
-    const text = input.value.trim();
-    if (text === '') input.focus();
-    else on.onTyped(text);
-  });
-  element.append(form, button(words.giveUp, on.onGiveUp));
-  return {
-    element,
-    clear: () => {
-      input.value = '';
-    },
-  };
+  element.append(entry.element, button(giveUp, onGiveUp));
+  return element;
 }
 
 type StepOfTalk = 'back' | 'on' | 'again';
@@ -65,7 +33,7 @@ export function talkOf(lines: readonly HTMLElement[], words: ExerciseWords): Tal
   steps.className = 'exercise-steps';
   const back = sign('←', words.back, () => listener('back'));
   const on = sign('→', words.on, () => listener('on'));
-  const again = button(words.again, () => listener('again'));
+  const again = button(words.exercise.again, () => listener('again'));
   steps.append(back, on, again);
   element.append(live, steps);
   return {
@@ -84,47 +52,6 @@ export function talkOf(lines: readonly HTMLElement[], words: ExerciseWords): Tal
       listener = next;
     },
     focus: () => on.focus({ preventScroll: true }),
-  };
-}
-
-/** Asks what a pawn becomes. */
-export function askPromotion(
-  words: ExerciseWords,
-  color: Color,
-): {
-  readonly element: HTMLElement;
-  ask(onChosen: (kind: PieceKind) => void): void;
-  clear(): void;
-} {
-  const element = document.createElement('div');
-  element.className = 'promotion';
-  element.setAttribute('role', 'group');
-  element.setAttribute('aria-label', words.promote);
-  element.hidden = true;
-  const clear = () => {
-    element.hidden = true;
-    element.replaceChildren();
-  };
-  element.addEventListener('keydown', (event) => {
-    if (event.key === 'Escape') clear();
-  });
-  return {
-    element,
-    clear,
-    ask(onChosen) {
-      const kinds = ['queen', 'rook', 'bishop', 'knight'] as const;
-      const choices = kinds.map((kind) => {
-        const choice = sign('', words.pieces[kind], () => {
-          clear();
-          onChosen(kind);
-        });
-        choice.innerHTML = `<svg viewBox="0 0 10 10" aria-hidden="true"><use href="#${pieceId({ color, kind })}"/></svg>`;
-        return choice;
-      });
-      element.replaceChildren(`${words.promote} `, ...choices);
-      element.hidden = false;
-      choices[0]?.focus();
-    },
   };
 }
 

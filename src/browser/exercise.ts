@@ -1,11 +1,16 @@
-import type { Color, PieceKind } from '../chess/types.ts';
+import type { Color } from '../chess/types.ts';
 import type { BoardPicture } from '../draw/picture.ts';
-import { drawOn, type Glide } from './draw-on.ts';
-import { askPromotion, controls, type Talk, talkOf } from './exercise-controls.ts';
-import { type ExerciseMove, findTyped, readLegal } from './exercise-moves.ts';
-import { makeSquares } from './exercise-squares.ts';
-import { type ExerciseWords, fill } from './exercise-words.ts';
+import { type BoardMove, onBoard } from './board/board-state.ts';
+import { wordsOf } from './board/board-words.ts';
+import { CourseBoard } from './board/course-board.ts';
+import type { Glide } from './board/draw-on.ts';
+import { fill } from './board/fill.ts';
+import { makeMoveEntry } from './board/move-entry.ts';
+import { readLegal } from './board/read-legal.ts';
+import { makeControls, type Talk, talkOf } from './exercise-controls.ts';
+import type { ExerciseWords } from './exercise-words.ts';
 import { readSpots, type Spot } from './spots.ts';
+import { describe, type Words } from './words.ts';
 
 /** A line of the exercise: its element in the page and its first position and move. */
 interface Line {
@@ -22,12 +27,12 @@ export function startExercises(root: ParentNode): void {
 }
 
 function startExercise(section: HTMLElement): void {
-  const { words: json = '{}', legal: list = '', p: placement = '', last = '' } = section.dataset;
-  const svg = section.querySelector('.exercise-board > svg');
+  const { legal: list = '', p: placement = '', last = '' } = section.dataset;
+  const found = section.querySelector('course-board');
   const fold = section.querySelector<HTMLElement>('.exercise-help > .answer');
-  if (svg === null || fold === null) return;
-  const board: Element = svg;
-  const words = JSON.parse(json) as ExerciseWords;
+  if (!(found instanceof CourseBoard) || fold === null) return;
+  const board: CourseBoard = found;
+  const words = wordsOf<ExerciseWords & Words>(section);
   const view: Color = section.dataset.view === 'black' ? 'black' : 'white';
   const turn: Color = section.dataset.turn === 'black' ? 'black' : 'white';
   const legal = readLegal(list);
@@ -37,50 +42,37 @@ function startExercise(section: HTMLElement): void {
   /** The move of a line that is shown; absent at the exercise's own position. */
   let current: Spot | undefined;
 
-  const squares = makeSquares(svg, view, words, {
-    onTouch: () => {
-      promotion.clear();
-      if (current !== undefined) ask();
-    },
-    onMove: (from, to, piece) => {
-      const named = legal.filter((move) => move.from === from && move.to === to);
-      if (named.length > 0) return choose(named);
-      const parts = { piece: words.pieces[piece.kind], from, to };
-      return reply(fill(words.cannotGo, parts), []);
-    },
-    onOther: () => reply(words.notYours[turn], []),
-  });
   const talk: Talk = talkOf(
     lines.map(({ element }) => element),
     words,
   );
-  const promotion = askPromotion(words, turn);
-  const answering = controls(words, {
-    onTyped: (typed) => {
-      if (current !== undefined) ask();
-      const found = findTyped(typed, legal, words.letters);
-      if (found === undefined) {
-        const example = `${words.letters.knight}f3`;
-        return reply(fill(words.unreadable, { text: typed, example }), []);
-      }
-      if (found.length === 0) return reply(fill(words.illegal, { move: typed }), []);
-      const [first] = found;
-      if (found.some(({ from }) => from !== first?.from)) {
-        const moves = found.map(({ san }) => san).join(` ${words.or} `);
-        return reply(fill(words.unclear, { text: typed, moves }), []);
-      }
-      return choose(found);
+  const backToQuestion = () => {
+    if (current !== undefined) ask();
+  };
+  onBoard(board, 'course-board-touch', backToQuestion);
+  onBoard(board, 'course-board-move', judge);
+  onBoard(board, 'course-board-refuse', ({ piece, from, to }) => {
+    const parts = { piece: words.pieces[piece.kind], from, to: to ?? '' };
+    reply(to === undefined ? words.notYours[turn] : fill(words.cannotGo, parts), []);
+  });
+  const entry = makeMoveEntry(words, {
+    legal: () => legal,
+    onMoves: (moves) => {
+      backToQuestion();
+      board.make(moves);
     },
-    onGiveUp: () => {
-      if (current !== undefined) ask();
-      end(words.given, answers());
+    onUnread: (message) => {
+      backToQuestion();
+      reply(message, []);
     },
   });
+  const answering = makeControls(entry, words.exercise.giveUp, () => {
+    backToQuestion();
+    end(words.exercise.given, answers());
+  });
 
-  svg.after(squares.element, promotion.element);
-  svg.setAttribute('aria-hidden', 'true');
-  fold.replaceWith(answering.element);
-  svg.parentElement?.after(talk.element);
+  fold.replaceWith(answering);
+  board.after(talk.element);
 
   function draw(spot: Spot | undefined, glide?: Glide): void {
     const toMove = spot?.move === undefined ? turn : otherSide(spot.move.color);
@@ -88,8 +80,13 @@ function startExercise(section: HTMLElement): void {
       spot === undefined
         ? { placement, lastMove, turn }
         : { ...spot, lastMove: spot.move ?? lastMove, turn: toMove };
-    drawOn(board, picture, view, glide);
-    squares.setUp(picture.placement, toMove);
+    board.show({
+      ...picture,
+      view,
+      glide,
+      description: describe(picture.placement, words),
+      legal: spot === undefined ? legal : [],
+    });
   }
 
   /** Shows a position of a line; `undefined` is the exercise's own. */
@@ -105,7 +102,7 @@ function startExercise(section: HTMLElement): void {
   function ask(): void {
     show(undefined, false);
     reply('', []);
-    answering.element.hidden = false;
+    answering.hidden = false;
     section.classList.remove('answered');
   }
 
@@ -116,8 +113,8 @@ function startExercise(section: HTMLElement): void {
 
   /** The answer is known: what is left is to play it through. */
   function end(message: string, shown: readonly Line[], reached?: Spot): void {
-    const hadFocus = answering.element.contains(document.activeElement);
-    answering.element.hidden = true;
+    const hadFocus = answering.contains(document.activeElement);
+    answering.hidden = true;
     section.classList.add('answered');
     reply(message, shown);
     show(reached ?? shown[0]?.start, reached !== undefined);
@@ -126,19 +123,8 @@ function startExercise(section: HTMLElement): void {
 
   const answers = () => lines.filter(({ kind }) => kind === 'answer');
 
-  function choose(moves: readonly ExerciseMove[]): void {
-    const [only] = moves;
-    if (only !== undefined && moves.length === 1) judge(only);
-    else {
-      promotion.ask((kind: PieceKind) => {
-        const move = moves.find((each) => each.promotion === kind);
-        if (move !== undefined) judge(move);
-      });
-    }
-  }
-
-  function judge(move: ExerciseMove): void {
-    answering.clear();
+  function judge(move: BoardMove): void {
+    entry.clear();
     const named = lines.filter(({ start }) => start.children[0]?.move?.san === move.san);
     const [line] = named;
     const reached = line?.start.children[0];
@@ -146,12 +132,12 @@ function startExercise(section: HTMLElement): void {
       const first = lines[0]?.start.children[0]?.move;
       const number = first ? `${first.number}${turn === 'white' ? '.' : '...'}` : '';
       draw(undefined);
-      reply(fill(words.legal, { move: number + move.san }), []);
+      reply(fill(words.exercise.legal, { move: number + move.san }), []);
     } else if (line.kind === 'answer') {
       const others = answers().filter((each) => !named.includes(each));
-      end(words.right, [...named, ...others], reached);
+      end(words.exercise.right, [...named, ...others], reached);
     } else {
-      reply(words[line.kind], named);
+      reply(words.exercise[line.kind], named);
       show(reached, true);
     }
   }
@@ -162,7 +148,7 @@ function startExercise(section: HTMLElement): void {
   talk.onStep((way) => {
     if (way === 'again') {
       ask();
-      squares.element.querySelector<HTMLElement>('[tabindex="0"]')?.focus({ preventScroll: true });
+      board.focusSquares();
     } else step(way === 'back' ? current?.parent : current?.children[0]);
   });
   talk.element.addEventListener('click', (event) => {
@@ -224,7 +210,7 @@ function makeWay(sections: readonly HTMLElement[]): void {
     { threshold: 0.3 },
   );
   for (const section of sections) {
-    const board = section.querySelector('.exercise-board');
+    const board = section.querySelector('course-board');
     if (board !== null) observer.observe(board);
   }
 }

@@ -1,10 +1,10 @@
 /** The script of every page: it makes live what the page holds, and does nothing elsewhere. */
-import { CourseBoard } from './board-element.ts';
+import { CourseBoard } from './board/course-board.ts';
 import { startExercises } from './exercise.ts';
 import { startReading } from './reading.ts';
 
 customElements.define('course-board', CourseBoard);
-const board = document.querySelector('course-board');
+const board = document.querySelector('.beside course-board');
 const article = document.querySelector('article');
 if (article !== null) startExercises(article);
 if (board instanceof CourseBoard && article !== null) startReading(board, article);

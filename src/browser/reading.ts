@@ -1,6 +1,7 @@
 import { hashOf, noteAddress, pushAddress } from './address.ts';
-import type { BoardWish, CourseBoard } from './board-element.ts';
-import { wishEvent } from './board-element.ts';
+import { onBoard } from './board/board-state.ts';
+import { wordsOf } from './board/board-words.ts';
+import type { CourseBoard } from './board/course-board.ts';
 import { followReading, spotOfHash, spotOfLink } from './follow.ts';
 import { createHold } from './hold.ts';
 import { listenForKeys, type Step } from './keys.ts';
@@ -9,7 +10,7 @@ import { caption, describe, numbered, spoken, type Words } from './words.ts';
 
 /** Makes a chapter live: its board follows the text, the moves, the keys and the address. */
 export function startReading(board: CourseBoard, article: HTMLElement): void {
-  const words = JSON.parse(board.dataset.words ?? '{}') as Words;
+  const words = wordsOf<Words>(board);
   const spots = readSpots(article);
   const [first] = spots.values();
   if (first === undefined) return;
@@ -78,8 +79,7 @@ export function startReading(board: CourseBoard, article: HTMLElement): void {
   }
 
   listenForKeys((wish) => step(target(wish)));
-  board.addEventListener(wishEvent, (event) => {
-    const wish = (event as CustomEvent<BoardWish>).detail;
+  onBoard(board, 'course-board-wish', (wish) => {
     step(wish.go === 'choice' ? current?.children[wish.choice] : target(wish.go));
   });
 

@@ -41,7 +41,7 @@ test('without script the moves, diagrams, questions and folded answers are there
 test('a double-click on the file is enough', async () => {
   const { page } = await openPage(demo().browser);
   await page.goto(`${pathToFileURL(path.join(demo().site, 'isolated-pawn.html'))}#tarrasch`);
-  await page.locator('course-board svg.board').waitFor();
+  await page.locator('.beside svg.board').waitFor();
   expect(await page.locator('.board-caption').textContent()).toContain('after 3...c5');
   await page.context().close();
 });

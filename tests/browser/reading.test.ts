@@ -13,7 +13,7 @@ async function reading(
   const { page, faults } = await openPage(demo().browser, options);
   try {
     await page.goto(demo().address + address);
-    await page.locator('course-board svg.board').waitFor();
+    await page.locator('.beside svg.board').waitFor();
     await use(page);
     expect(faults.list).toEqual([]);
   } finally {
@@ -33,7 +33,7 @@ const settled = (page: Page) => page.waitForTimeout(400);
 /** What the board draws on a square, such as `#piece-bp`; undefined for an empty one. */
 function pieceOn(page: Page, square: string): Promise<string | undefined> {
   return page.evaluate((name) => {
-    const piece = document.querySelector(`course-board .pieces [data-square="${name}"]`);
+    const piece = document.querySelector(`.beside .pieces [data-square="${name}"]`);
     return piece?.getAttribute('href') ?? undefined;
   }, square);
 }
@@ -131,7 +131,7 @@ describe('with the mouse', () => {
 
   test('the buttons step, take branches and turn the board', () =>
     reading('isolated-pawn.html#three-nc3', async (page) => {
-      const board = page.locator('course-board');
+      const board = page.locator('.beside course-board');
       await board.getByRole('button', { name: '3...Nf6' }).click();
       expect(await caption(page)).toBe('after 3...Nf6');
       await board.getByRole('button', { name: 'Back' }).click();
@@ -192,16 +192,16 @@ describe('with the keyboard', () => {
   test('a step is told to readers who do not see the board', () =>
     reading('isolated-pawn.html#three-nc3', async (page) => {
       await page.keyboard.press('ArrowRight');
-      const live = page.locator('course-board [aria-live]');
+      const live = page.locator('.beside [aria-live]');
       expect(await live.textContent()).toBe('Black: pawn to c5');
-      const label = await page.locator('course-board svg.board').getAttribute('aria-label');
+      const label = await page.locator('.beside svg.board').getAttribute('aria-label');
       expect(label).toContain('after 3...c5');
       expect(label).toContain('king e8');
     }));
 
   test('everything that acts can be reached and is named', () =>
     reading('isolated-pawn.html#tarrasch', async (page) => {
-      const board = page.locator('course-board');
+      const board = page.locator('.beside course-board');
       for (const name of ['Back', 'On', 'Turn the board']) {
         const button = board.getByRole('button', { name });
         await button.focus();
@@ -224,7 +224,7 @@ describe('on a phone', () => {
           await settled(page);
           expect(await caption(page)).toBe('after 3...c5');
           expect(await pieceOn(page, 'c5')).toBe('#piece-bp');
-          const board = await page.locator('course-board svg.board').boundingBox();
+          const board = await page.locator('.beside svg.board').boundingBox();
           expect(board?.y).toBeGreaterThanOrEqual(0);
           expect((board?.y ?? 0) + (board?.height ?? 0)).toBeLessThanOrEqual(viewport.height);
         },
@@ -236,7 +236,7 @@ describe('on a phone', () => {
     reading(
       'isolated-pawn.html',
       async (page) => {
-        const drawn = page.locator('course-board svg.board');
+        const drawn = page.locator('.beside svg.board');
         await page.getByRole('button', { name: 'Fold the board away' }).tap();
         expect(await drawn.isVisible()).toBe(false);
         await page.locator('a[rel="next"]').tap();

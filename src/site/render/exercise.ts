@@ -38,13 +38,6 @@ export function renderExercise(
     ({ san, from, to, promotion }) =>
       `${sanText(san, strings)}:${from}${to}${promotion === undefined ? '' : promotionLetter[promotion]}`,
   );
-  const words = {
-    ...strings.exercise,
-    letters: strings.pieceLetters,
-    pieces: strings.pieceNames,
-    white: strings.white,
-    black: strings.black,
-  };
   const properties = {
     className: ['exercise'],
     ariaLabel: title,
@@ -54,7 +47,6 @@ export function renderExercise(
     dataP: placementOf(position.fen),
     ...(lastMove && { dataLast: lastMove.from + lastMove.to }),
     dataLegal: legal.join(' '),
-    dataWords: JSON.stringify(words),
   };
   const hint =
     block.hint.length === 0
@@ -70,7 +62,9 @@ export function renderExercise(
           element('span', { className: ['to-move'] }, [strings.toMove[turn]]),
         ]),
       ]),
-      element('div', { className: ['exercise-board'] }, [board]),
+      element('course-board', { className: ['exercise-board'] }, [
+        element('div', { className: ['board-stand'] }, [board]),
+      ]),
       element('div', { className: ['exercise-help'] }, [
         ...hint,
         fold('answer', strings.answer, exerciseLines(context, block, renderText, true)),

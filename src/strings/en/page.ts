@@ -73,25 +73,13 @@ export const page = {
 
   /** What an exercise says while it is answered; gaps in braces. It travels to the browser as data. */
   exercise: {
-    board: 'Board: choose a piece, then its square; the arrow keys walk over the squares',
-    typed: 'Your move',
-    play: 'Play',
     giveUp: 'Show the answer',
     again: 'Start again',
-    back: 'Back',
-    on: 'On',
-    promote: 'The pawn becomes a',
     right: 'Right.',
     also: 'Good too, but not the answer.',
     wrong: 'Not the answer.',
     legal: '{move} can be played, but it is not the answer.',
-    illegal: '{move} is not a legal move here.',
-    cannotGo: 'The {piece} on {from} cannot go to {to}.',
-    notYours: { white: 'White is to move.', black: 'Black is to move.' },
-    unclear: '“{text}” could be {moves}.',
-    unreadable: '“{text}” is not a move; write it as {example}.',
     given: 'The answer:',
-    or: 'or',
   },
 
   patternEmpty: (squares: string) => `Empty: ${squares}.`,
@@ -107,7 +95,7 @@ export const page = {
   footnoteBack: 'Back to the text',
   showOnBoard: 'Show on the board',
 
-  /** The words of the reading board; they travel to the browser as data. */
+  /** The words of the boards; they travel to the browser as data. */
   board: {
     label: 'Board',
     start: 'at the start',
@@ -126,5 +114,14 @@ export const page = {
     promotes: 'becomes a',
     check: 'check',
     mate: 'mate',
+    squares: 'Board: choose a piece, then its square; the arrow keys walk over the squares',
+    typed: 'Your move',
+    play: 'Play',
+    promote: 'The pawn becomes a',
+    illegal: '{move} is not a legal move here.',
+    cannotGo: 'The {piece} on {from} cannot go to {to}.',
+    notYours: { white: 'White is to move.', black: 'Black is to move.' },
+    unclear: '“{text}” could be {moves}.',
+    unreadable: '“{text}” is not a move; write it as {example}.',
   },
 };

@@ -1,55 +1,56 @@
-import type { Color, Piece, Square } from '../chess/types.ts';
-import { squareAt, squareCorner } from '../draw/geometry.ts';
-import { readPlacement } from '../draw/placement.ts';
-import type { ExerciseWords } from './exercise-words.ts';
+import type { Color, Square } from '../../chess/types.ts';
+import { squareAt, squareCorner } from '../../draw/geometry.ts';
 
-/** The squares of a board that is answered on: one button each, over the drawing. */
+/** The squares of a board that is acted on: one button each, over the drawing. */
 export interface Squares {
   readonly element: HTMLElement;
-  /** What stands on the board, and whose pieces may be moved. */
-  setUp(placement: string, turn: Color): void;
-  release(): void;
+  /** Sets the squares as the board is seen, with their names and what may be dragged. */
+  setUp(
+    view: Color,
+    nameOf: (square: Square) => string,
+    mayDrag: (square: Square) => boolean,
+  ): void;
+  /** Marks a square as chosen; `undefined` none. */
+  choose(square: Square | undefined): void;
+  readonly chosen: Square | undefined;
+  focus(): void;
 }
 
-/** What the reader does; `onTouch` comes before anything else. */
 export interface SquaresEvents {
+  /** Comes before anything else. */
   readonly onTouch: () => void;
-  readonly onMove: (from: Square, to: Square, piece: Piece) => void;
-  /** A piece was chosen whose side is not to move. */
-  readonly onOther: () => void;
+  /** A tap, a click, or Enter. */
+  readonly onTap: (square: Square) => void;
+  /** The end of a drag; `to` is absent outside the board. */
+  readonly onDrop: (from: Square, to: Square | undefined) => void;
 }
 
 /** Pixels that a pointer may stray in a tap. */
 const strayInTap = 6;
 
 /**
- * A move is two taps, a drag, or, with the keyboard, two squares chosen with Enter: the arrow
- * keys walk over the board, which is one stop for the Tab key.
+ * Everything that a drag does two taps do too. With the keyboard the arrow keys walk over the
+ * board, which is one stop for the Tab key; Enter chooses and Escape lets go.
  */
 export function makeSquares(
   svg: Element,
-  view: Color,
-  words: ExerciseWords,
-  { onTouch, onMove, onOther }: SquaresEvents,
+  label: string,
+  { onTouch, onTap, onDrop }: SquaresEvents,
 ): Squares {
   const element = document.createElement('div');
   element.className = 'squares';
   element.setAttribute('role', 'group');
-  element.setAttribute('aria-label', words.board);
+  element.setAttribute('aria-label', label);
+  const inOrder = Array.from({ length: 64 }, (_, index) => {
+    const button = document.createElement('button');
+    button.type = 'button';
+    button.tabIndex = index === 0 ? 0 : -1;
+    return button;
+  });
+  element.append(...inOrder);
   const buttons = new Map<Square, HTMLButtonElement>();
-  for (let row = 0; row < 8; row++) {
-    for (let column = 0; column < 8; column++) {
-      const square = squareAt({ x: column * 10 + 5, y: row * 10 + 5 }, view) ?? '';
-      const button = document.createElement('button');
-      button.type = 'button';
-      button.tabIndex = buttons.size === 0 ? 0 : -1;
-      button.dataset.square = square;
-      buttons.set(square, button);
-      element.append(button);
-    }
-  }
-  let pieces = new Map<Square, Piece>();
-  let turn: Color = 'white';
+  let view: Color = 'white';
+  let mayDrag: (square: Square) => boolean = () => false;
   let chosen: Square | undefined;
   let drag: { from: Square; x: number; y: number; moving: boolean } | undefined;
   let dragged = false;
@@ -63,27 +64,17 @@ export function makeSquares(
   function walkTo(square: Square | undefined): void {
     const button = square === undefined ? undefined : buttons.get(square);
     if (button === undefined) return;
-    for (const other of buttons.values()) other.tabIndex = -1;
+    for (const other of inOrder) other.tabIndex = -1;
     button.tabIndex = 0;
-  }
-
-  function act(square: Square): void {
-    onTouch();
-    walkTo(square);
-    const piece = pieces.get(square);
-    const mover = chosen === undefined ? undefined : pieces.get(chosen);
-    if (chosen === square) choose(undefined);
-    else if (piece?.color === turn) choose(square);
-    else if (chosen !== undefined && mover !== undefined) {
-      const from = chosen;
-      choose(undefined);
-      onMove(from, square, mover);
-    } else if (piece !== undefined) onOther();
   }
 
   element.addEventListener('click', (event) => {
     const square = squareOf(event.target);
-    if (square !== undefined && !dragged) act(square);
+    if (square !== undefined && !dragged) {
+      onTouch();
+      walkTo(square);
+      onTap(square);
+    }
     dragged = false;
   });
   element.addEventListener('pointerdown', (event) => {
@@ -98,7 +89,7 @@ export function makeSquares(
     if (!drag.moving) {
       if (Math.hypot(dx, dy) < strayInTap) return;
       onTouch();
-      if (pieces.get(drag.from)?.color !== turn) {
+      if (!mayDrag(drag.from)) {
         drag = undefined;
         return;
       }
@@ -116,14 +107,12 @@ export function makeSquares(
     if (from === undefined) return;
     // A click follows the end of a drag, and is none.
     dragged = true;
-    const piece = pieces.get(from);
     const to = squareUnder(event);
     choose(undefined);
     carry(svg, from, 0, 0);
-    if (piece !== undefined && to !== undefined && to !== from) {
-      walkTo(to);
-      onMove(from, to, piece);
-    }
+    if (to === from) return;
+    walkTo(to);
+    onDrop(from, to);
   });
   element.addEventListener('pointercancel', () => {
     if (drag?.moving) carry(svg, drag.from, 0, 0);
@@ -156,18 +145,26 @@ export function makeSquares(
 
   return {
     element,
-    setUp(placement, toMove) {
-      turn = toMove;
-      pieces = new Map(readPlacement(placement).map(({ square, piece }) => [square, piece]));
-      for (const [square, button] of buttons) {
-        const piece = pieces.get(square);
-        const name = piece && `${words[piece.color]} ${words.pieces[piece.kind]}`;
-        button.setAttribute('aria-label', name === undefined ? square : `${square}, ${name}`);
-        button.classList.toggle('movable', piece?.color === turn);
-      }
+    setUp(seen, nameOf, drags) {
+      view = seen;
+      mayDrag = drags;
       choose(undefined);
+      buttons.clear();
+      for (const [index, button] of inOrder.entries()) {
+        const point = { x: (index % 8) * 10 + 5, y: (index >> 3) * 10 + 5 };
+        const square = squareAt(point, view) ?? '';
+        buttons.set(square, button);
+        button.dataset.square = square;
+        button.setAttribute('aria-label', nameOf(square));
+        button.classList.toggle('movable', drags(square));
+      }
     },
-    release: () => choose(undefined),
+    choose,
+    get chosen() {
+      return chosen;
+    },
+    focus: () =>
+      element.querySelector<HTMLElement>('[tabindex="0"]')?.focus({ preventScroll: true }),
   };
 }
 

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { type ExerciseMove, findTyped, readLegal } from './exercise-moves.ts';
+import type { BoardMove } from './board-state.ts';
+import { readLegal } from './read-legal.ts';
+import { findTyped } from './typed-move.ts';
 
 const english = { king: 'K', queen: 'Q', rook: 'R', bishop: 'B', knight: 'N', pawn: '' };
 const german = { king: 'K', queen: 'D', rook: 'T', bishop: 'L', knight: 'S', pawn: '' };
@@ -9,7 +11,7 @@ const legal = readLegal(
   'O-O:e1g1 Nbd2:b1d2 Nfd2:f3d2 bxc3:b2c3 Bxc3:d2c3 e8=Q+:e7e8q e8=N:e7e8n exd8=Q:e7d8q Ke2:e1e2 d4:d2d4',
 );
 
-const names = (found: ExerciseMove[] | undefined) => found?.map(({ san }) => san);
+const names = (found: BoardMove[] | undefined) => found?.map(({ san }) => san);
 const find = (typed: string, letters = english) => names(findTyped(typed, legal, letters));
 
 test('legal moves are read with their squares and promotion', () => {

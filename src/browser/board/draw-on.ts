@@ -1,8 +1,8 @@
-import type { Color, Square } from '../chess/types.ts';
-import { squareCorner } from '../draw/geometry.ts';
-import { overMarkup, pieceMarkup, turnHref, underMarkup } from '../draw/page-board.ts';
-import type { BoardPicture } from '../draw/picture.ts';
-import { readPlacement } from '../draw/placement.ts';
+import type { Color, Square } from '../../chess/types.ts';
+import { squareCorner } from '../../draw/geometry.ts';
+import { overMarkup, pieceMarkup, turnHref, underMarkup } from '../../draw/page-board.ts';
+import type { BoardPicture } from '../../draw/picture.ts';
+import { readPlacement } from '../../draw/placement.ts';
 
 /** Two squares, in the order that a piece passes from one to the other. */
 export interface Glide {

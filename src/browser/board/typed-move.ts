@@ -1,35 +1,16 @@
-import { type PieceKind, pieceKinds, type Square } from '../chess/types.ts';
-
-/** A legal move as the page carries it. */
-export interface ExerciseMove {
-  /** As the page prints it, in the letters of its language. */
-  readonly san: string;
-  readonly from: Square;
-  readonly to: Square;
-  readonly promotion?: PieceKind | undefined;
-}
+import { type PieceKind, pieceKinds, type Square } from '../../chess/types.ts';
+import type { BoardMove } from './board-state.ts';
 
 type Letters = Readonly<Record<PieceKind, string>>;
 
 const english: Letters = { king: 'K', queen: 'Q', rook: 'R', bishop: 'B', knight: 'N', pawn: '' };
 
-/** Reads `data-legal`: `Nf3:g1f3 e8=Q:e7e8q`. */
-export function readLegal(text: string): ExerciseMove[] {
-  return text.split(' ').flatMap((entry) => {
-    const [, san, from, to, letter = ''] =
-      /^(.+):([a-h][1-8])([a-h][1-8])([qrbn]?)$/.exec(entry) ?? [];
-    if (san === undefined || from === undefined || to === undefined) return [];
-    const promotion = letter === '' ? undefined : kindOf(letter.toUpperCase(), english);
-    return [{ san, from, to, promotion }];
-  });
-}
-
 /** The legal moves that a typed move names; `undefined` if it is no move at all. */
 export function findTyped(
   typed: string,
-  legal: readonly ExerciseMove[],
+  legal: readonly BoardMove[],
   letters: Letters,
-): ExerciseMove[] | undefined {
+): BoardMove[] | undefined {
   const bare = typed.replace(/^\s*\d+(?:\s*(?:\.+|…)\s*|\s+)/, '').replace(/[\s+#!?]+$/g, '');
   const castling = /^[o0]-?[o0](-?[o0])?$/i.exec(bare);
   if (castling !== null) {

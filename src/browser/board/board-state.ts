@@ -1,0 +1,66 @@
+import type { Color, Piece, PieceKind, Square } from '../../chess/types.ts';
+import type { BoardPicture } from '../../draw/picture.ts';
+import type { Glide } from './draw-on.ts';
+
+/** A move that can be played on a board. */
+export interface BoardMove {
+  /** As the page prints it, in the letters of its language. */
+  readonly san: string;
+  readonly from: Square;
+  readonly to: Square;
+  readonly promotion?: PieceKind | undefined;
+}
+
+/** What a board is told to show; of its parts only those are there that `data-parts` names. */
+export interface BoardState extends BoardPicture {
+  readonly view: Color;
+  /** For readers who do not see the board: its pieces in words. */
+  readonly description: string;
+  /** The moves that the reader may play here; without them the board is only looked at. */
+  readonly legal?: readonly BoardMove[] | undefined;
+  /** What stands under the board, and where in the page it leads. */
+  readonly caption?: { readonly text: string; readonly href: string } | undefined;
+  /** The moves from here where lines part; fewer than two are no choice. */
+  readonly choices?: readonly string[] | undefined;
+  /** Whether there is a step to take. */
+  readonly canGoBack?: boolean | undefined;
+  readonly canGoOn?: boolean | undefined;
+  /** A piece glides from the first square to the second: a step of one move, either way. */
+  readonly glide?: Glide | undefined;
+}
+
+/** What a reader asks of the board; `choice` counts from 0. */
+export type BoardWish =
+  | { readonly go: 'back' | 'on' }
+  | { readonly go: 'choice'; readonly choice: number };
+
+/** A try that is no legal move; without `to` it is a piece of the side that is not to move. */
+export interface BoardRefusal {
+  readonly piece: Piece;
+  readonly from: Square;
+  readonly to?: Square | undefined;
+}
+
+/** The events of a board by name, with their details. */
+export interface BoardEvents {
+  /** A step or a choice was asked for. */
+  'course-board-wish': BoardWish;
+  /** The reader touches the squares; comes before anything else. */
+  'course-board-touch': undefined;
+  /** A legal move was made; the board shows it only when it is told to. */
+  'course-board-move': BoardMove;
+  'course-board-refuse': BoardRefusal;
+  /** The board was folded away, or came back. */
+  'course-board-fold': undefined;
+}
+
+/** Listens to a board's event. */
+export function onBoard<Name extends keyof BoardEvents>(
+  board: EventTarget,
+  name: Name,
+  listener: (detail: BoardEvents[Name]) => void,
+): void {
+  board.addEventListener(name, (event) =>
+    listener((event as CustomEvent<BoardEvents[Name]>).detail),
+  );
+}

@@ -1,0 +1,36 @@
+import type { Color, PieceKind } from '../../chess/types.ts';
+
+/** What a board says in the page's language; pages send it as data (`data-words`). */
+export interface BoardWords {
+  readonly back: string;
+  readonly on: string;
+  readonly or: string;
+  readonly next: string;
+  readonly turn: string;
+  readonly fold: string;
+  readonly unfold: string;
+  /** Names the squares of a board that is played on, and tells how keys work there. */
+  readonly squares: string;
+  readonly promote: string;
+  readonly white: string;
+  readonly black: string;
+  readonly letters: Readonly<Record<PieceKind, string>>;
+  readonly pieces: Readonly<Record<PieceKind, string>>;
+}
+
+/** `e4, White knight`, or only `e4`. */
+export function squareInWords(
+  square: string,
+  piece: { readonly color: Color; readonly kind: PieceKind } | undefined,
+  words: BoardWords,
+): string {
+  return piece === undefined
+    ? square
+    : `${square}, ${words[piece.color]} ${words.pieces[piece.kind]}`;
+}
+
+/** The words that a page sends: of the element itself, else of what it stands in. */
+export function wordsOf<Words>(element: Element): Words {
+  const holder = element.closest<HTMLElement>('[data-words]');
+  return JSON.parse(holder?.dataset.words ?? '{}') as Words;
+}

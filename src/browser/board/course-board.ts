@@ -1,0 +1,208 @@
+import type { Color } from '../../chess/types.ts';
+import { drawBoardInPage } from '../../draw/page-board.ts';
+import type { BoardEvents, BoardMove, BoardState } from './board-state.ts';
+import { type BoardWords, wordsOf } from './board-words.ts';
+import { drawOn } from './draw-on.ts';
+import { makePlaying, type Playing } from './playing.ts';
+
+/**
+ * `<course-board>`: the one board of the site. Data go in by `show`, what the reader does comes
+ * out as events (`BoardEvents`); it holds no moves, and only its orientation is its own.
+ *
+ *     <course-board data-parts="caption steps turn fold choices voice" data-words="{…}">
+ *       <div class="board-stand"><svg class="board">…</svg></div>
+ *     </course-board>
+ *
+ *     onBoard(board, 'course-board-move', (move) => board.show(after(move)));
+ *     board.show({ placement, view, turn, description, legal });
+ *
+ * `data-parts` names what stands under the board. `data-words` may stand on anything around it.
+ * Without a drawing inside it makes its own; the page has the symbols (`pieceSprite`).
+ */
+export class CourseBoard extends HTMLElement {
+  #words: BoardWords | undefined;
+  #state: BoardState | undefined;
+  #playing: Playing | undefined;
+  #turned = false;
+  readonly #caption = make('a', 'board-caption');
+  readonly #choices = make('p', 'board-choices');
+  readonly #live = make('p', 'unseen');
+  readonly #back = button('board-step');
+  readonly #on = button('board-step');
+  readonly #turn = button('board-turn');
+  readonly #fold = button('board-fold');
+
+  connectedCallback(): void {
+    if (this.#words !== undefined) return;
+    const words = wordsOf<BoardWords>(this);
+    this.#words = words;
+    const parts = new Set((this.dataset.parts ?? '').split(' '));
+    label(this.#back, '←', words.back);
+    label(this.#on, '→', words.on);
+    label(this.#turn, '⇅', words.turn);
+    this.#live.setAttribute('aria-live', 'polite');
+    const steps = make('span', 'board-controls');
+    if (parts.has('steps')) steps.append(this.#back, this.#on);
+    if (parts.has('turn')) steps.append(this.#turn);
+    if (parts.has('fold')) steps.append(this.#fold);
+    const line = make('p', 'board-line');
+    if (parts.has('caption')) line.append(this.#caption);
+    if (steps.hasChildNodes()) line.append(steps);
+    if (line.hasChildNodes()) this.append(line);
+    if (parts.has('choices')) this.append(this.#choices);
+    if (parts.has('voice')) this.append(this.#live);
+    this.#back.addEventListener('click', () => this.#tell('course-board-wish', { go: 'back' }));
+    this.#on.addEventListener('click', () => this.#tell('course-board-wish', { go: 'on' }));
+    this.#turn.addEventListener('click', () => {
+      this.#turned = !this.#turned;
+      this.#turn.setAttribute('aria-pressed', String(this.#turned));
+      if (this.#state !== undefined) this.#draw({ ...this.#state, glide: undefined });
+    });
+    this.#turn.setAttribute('aria-pressed', 'false');
+    if (!parts.has('fold')) return;
+    this.#fold.addEventListener('click', () => this.#setFolded(!this.classList.contains('folded')));
+    this.#setFolded(recall('board-folded') === 'yes');
+  }
+
+  show(state: BoardState): void {
+    this.#state = state;
+    this.#caption.textContent = state.caption?.text ?? '';
+    this.#caption.setAttribute('href', state.caption?.href ?? '');
+    setDisabled(this.#back, !state.canGoBack);
+    setDisabled(this.#on, !state.canGoOn);
+    this.#showChoices(state.choices ?? []);
+    this.#draw(state);
+  }
+
+  /** Speaks to readers who do not see the board, where it has the part `voice`. */
+  say(text: string): void {
+    this.#live.textContent = text;
+  }
+
+  /** Makes a move that was named elsewhere; of several, the reader chooses what a pawn becomes. */
+  make(moves: readonly BoardMove[]): void {
+    this.#playing?.make(moves);
+  }
+
+  /** Puts the focus on the squares of a board that is played on. */
+  focusSquares(): void {
+    this.#playing?.focus();
+  }
+
+  #draw(state: BoardState): void {
+    const svg = this.querySelector('svg.board') ?? this.#makeDrawing(state);
+    const view = this.#turned ? (state.view === 'white' ? 'black' : 'white') : state.view;
+    drawOn(svg, state, view, state.glide);
+    this.#setPlaying(svg, state, view);
+    if (state.legal !== undefined) {
+      // Its squares tell what stands on them.
+      svg.setAttribute('aria-hidden', 'true');
+      return;
+    }
+    const what = [state.caption?.text, state.title, state.description];
+    svg.removeAttribute('aria-hidden');
+    svg.setAttribute('role', 'img');
+    svg.setAttribute('aria-label', what.filter((part) => part).join('. '));
+  }
+
+  #makeDrawing(state: BoardState): Element {
+    const stand = this.querySelector('.board-stand') ?? make('div', 'board-stand');
+    stand.innerHTML = drawBoardInPage({ ...state, turn: state.turn });
+    if (!stand.isConnected) this.prepend(stand);
+    const svg = stand.querySelector('svg');
+    if (svg === null) throw new Error('a board draws itself as svg');
+    return svg;
+  }
+
+  #setPlaying(svg: Element, { legal, placement, turn = 'white' }: BoardState, view: Color): void {
+    const words = this.#words;
+    if (legal === undefined || words === undefined) {
+      for (const element of this.#playing?.elements ?? []) element.remove();
+      this.#playing = undefined;
+      return;
+    }
+    if (this.#playing === undefined) {
+      this.#playing = makePlaying(svg, words, {
+        onTouch: () => this.#tell('course-board-touch', undefined),
+        onMove: (move) => this.#tell('course-board-move', move),
+        onRefuse: (refusal) => this.#tell('course-board-refuse', refusal),
+      });
+      svg.after(...this.#playing.elements);
+    }
+    this.#playing.setUp(placement, turn, view, legal);
+  }
+
+  #showChoices(choices: readonly string[]): void {
+    const words = this.#words;
+    if (words === undefined || choices.length < 2) {
+      this.#choices.replaceChildren();
+      return;
+    }
+    const parts = choices.flatMap((name, choice) => {
+      const link = button('board-choice');
+      link.textContent = name;
+      link.addEventListener('click', () =>
+        this.#tell('course-board-wish', { go: 'choice', choice }),
+      );
+      const before = choice === 0 ? words.next : choice === 1 ? ` ${words.or}` : ',';
+      return [`${before} `, link];
+    });
+    this.#choices.replaceChildren(...parts);
+  }
+
+  #setFolded(folded: boolean): void {
+    const words = this.#words;
+    this.classList.toggle('folded', folded);
+    this.#fold.setAttribute('aria-expanded', String(!folded));
+    if (words) label(this.#fold, folded ? '▾' : '▴', folded ? words.unfold : words.fold);
+    remember('board-folded', folded ? 'yes' : 'no');
+    this.#tell('course-board-fold', undefined);
+  }
+
+  #tell<Name extends keyof BoardEvents>(name: Name, detail: BoardEvents[Name]): void {
+    this.dispatchEvent(new CustomEvent(name, { detail, bubbles: true }));
+  }
+}
+
+function make<Name extends keyof HTMLElementTagNameMap>(
+  name: Name,
+  className: string,
+): HTMLElementTagNameMap[Name] {
+  const element = document.createElement(name);
+  element.className = className;
+  return element;
+}
+
+function button(className: string): HTMLButtonElement {
+  const element = make('button', className);
+  element.type = 'button';
+  return element;
+}
+
+function label(element: HTMLElement, sign: string, words: string): void {
+  element.textContent = sign;
+  element.setAttribute('aria-label', words);
+  element.title = words;
+}
+
+/** Not `disabled`: a button that loses the focus under the reader's finger is a trap. */
+function setDisabled(element: HTMLElement, disabled: boolean): void {
+  element.setAttribute('aria-disabled', String(disabled));
+}
+
+/** Kept for the visit; a browser that refuses storage only forgets. */
+function remember(key: string, value: string): void {
+  try {
+    sessionStorage.setItem(key, value);
+  } catch {
+    // Storage is a convenience.
+  }
+}
+
+function recall(key: string): string | null {
+  try {
+    return sessionStorage.getItem(key);
+  } catch {
+    return null;
+  }
+}
