@@ -2,6 +2,7 @@
 import { Command, InvalidArgumentError, Option } from 'commander';
 import { isWebAddress, NoCourseError } from '../read/index.ts';
 import type { BuildOptions } from './build.ts';
+import type { ChangesOptions } from './changes.ts';
 import { type CheckOptions, check, checkFormats } from './check.ts';
 import { exitCodes } from './console.ts';
 import { type ExportOptions, exportFormats } from './export-formats.ts';
@@ -71,6 +72,27 @@ program
   });
 
 program
+  .command('changes')
+  .description('tell what changed for a student between two editions of a course')
+  .argument('<old>', 'a folder, or a git revision of the course')
+  .argument('<new>', 'a folder, or a git revision of the course')
+  .argument(
+    '[dir]',
+    'the course folder that revisions are of (default: NEW, or the current folder)',
+  )
+  .addOption(
+    new Option('--format <format>', 'of what is printed')
+      .choices(['text', 'markdown', 'json'])
+      .default('text'),
+  )
+  .option('--write', 'add it to the news of the course instead, to be published with it', false)
+  .option('--date <date>', 'date of the news', parseDate, today())
+  .action(async (before: string, after: string, folder, options: ChangesOptions) => {
+    const { changes } = await import('./changes.ts');
+    process.exitCode = await changes(before, after, folder, options);
+  });
+
+program
   .command('dev')
   .description('show a course while it is being written, with its findings')
   .argument('[dir]', 'the course folder', '.')
@@ -96,6 +118,20 @@ function parseSite(text: string): string {
     throw new InvalidArgumentError('A site has an address that begins with `https://`.');
   }
   return text.replace(/\/+$/, '');
+}
+
+function parseDate(text: string): string {
+  if (!/^\d{4}-\d{2}-\d{2}$/.test(text) || Number.isNaN(Date.parse(text))) {
+    throw new InvalidArgumentError('A date is written as year, month and day: 2026-11-25.');
+  }
+  return text;
+}
+
+/** The date where the author is. */
+function today(): string {
+  const now = new Date();
+  const two = (number: number) => String(number).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
 function parsePort(text: string): number {

@@ -1,5 +1,6 @@
 import type { Strings } from '../index.ts';
 import { book } from './book.ts';
+import { changes } from './changes.ts';
 import { page } from './page.ts';
 
-export const de: Strings = { ...book, ...page };
+export const de: Strings = { ...book, ...changes, ...page };

@@ -1,5 +1,6 @@
 import { book } from './book.ts';
+import { changes } from './changes.ts';
 import { page } from './page.ts';
 
 /** Every word that Linewright itself says to readers, in English; a section is a file. */
-export const en = { ...book, ...page };
+export const en = { ...book, ...changes, ...page };

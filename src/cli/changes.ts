@@ -1,0 +1,96 @@
+import { access, mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { compareCourses, writeChanges } from '../publish/changes/index.ts';
+import { makeNews } from '../publish/changes/make-news.ts';
+import { count, exitCodes, printFindings } from './console.ts';
+import { writeRevision } from './git-revision.ts';
+import { type LoadedCourse, loadCourse } from './load-course.ts';
+
+export interface ChangesOptions {
+  readonly format: 'text' | 'markdown' | 'json';
+  /** Adds a file to the course's `news/` instead of printing. */
+  readonly write: boolean;
+  /** `2026-11-25`: the date of that file. */
+  readonly date: string;
+}
+
+/**
+ * `linewright changes`: what changed for a student between two editions. Each is a folder, or a
+ * git revision of the course in `folder`.
+ */
+export async function changes(
+  before: string,
+  after: string,
+  given: string | undefined,
+  options: ChangesOptions,
+): Promise<number> {
+  // `changes v1.0 my-course` speaks of that course's own revision.
+  const folder = given ?? (await firstCourse([after, before])) ?? '.';
+  const [old, now] = await Promise.all([load(before, folder), load(after, folder)]);
+  if (!now.checked) {
+    printFindings(now, process.stderr);
+    process.stderr.write(`Nothing was compared: ${after} has errors.\n`);
+    return exitCodes.findings;
+  }
+  if (!old.checked) {
+    const errors = old.diagnostics.filter(({ severity }) => severity === 'error').length;
+    process.stderr.write(
+      `${before} has ${count(errors, 'error')} by today's rules; moves that cannot be played count as missing there.\n`,
+    );
+  }
+  const found = compareCourses(old.course, now.checked);
+  const { language } = now.course.settings;
+  const isEmpty = found.chapters.length === 0 && found.side === undefined;
+  if (options.write) {
+    if (isEmpty) process.stdout.write('Nothing changed on the board: no news was written.\n');
+    else {
+      const news = makeNews(found, { language, date: options.date, from: before });
+      const file = await addNews(folder, options.date, news);
+      process.stdout.write(
+        `${file} is written. Edit it as you like; the next build publishes it.\n`,
+      );
+    }
+  } else if (options.format === 'json') {
+    process.stdout.write(`${JSON.stringify(found, null, 2)}\n`);
+  } else if (isEmpty) process.stdout.write('Nothing changed on the board.\n');
+  else process.stdout.write(writeChanges(found, { language, form: options.format }));
+  return exitCodes.clean;
+}
+
+async function load(edition: string, course: string): Promise<LoadedCourse> {
+  if (await isCourse(edition)) return loadCourse(edition);
+  const folder = await mkdtemp(path.join(tmpdir(), 'linewright-revision-'));
+  try {
+    await writeRevision(edition, course, folder);
+    return await loadCourse(folder);
+  } finally {
+    await rm(folder, { recursive: true, force: true });
+  }
+}
+
+async function firstCourse(folders: readonly string[]): Promise<string | undefined> {
+  for (const folder of folders) if (await isCourse(folder)) return folder;
+  return undefined;
+}
+
+function isCourse(folder: string): Promise<boolean> {
+  return access(path.join(folder, 'course.yaml')).then(
+    () => true,
+    () => false,
+  );
+}
+
+/** Writes a file that does not exist yet: `2026-11-25.md`, else `2026-11-25-2.md`, … */
+async function addNews(folder: string, date: string, text: string): Promise<string> {
+  await mkdir(path.join(folder, 'news'), { recursive: true });
+  for (let number = 1; ; number++) {
+    const file = path.join(folder, 'news', `${date}${number === 1 ? '' : `-${number}`}.md`);
+    try {
+      await writeFile(file, text, { flag: 'wx' });
+      return file;
+    } catch (error) {
+      if (!(error instanceof Error && 'code' in error && error.code === 'EEXIST')) throw error;
+    }
+  }
+}

@@ -1,0 +1,131 @@
+import { execFile } from 'node:child_process';
+import { access, mkdir, writeFile } from 'node:fs/promises';
+import path from 'node:path';
+import { NoCourseError } from '../read/index.ts';
+
+/** What a course is read from; all else in the folder is left where it is. */
+const courseFiles = /^(?:course\.ya?ml|(?:chapters|games|media|news)\/[^\n]+)$/;
+
+/**
+ * Writes the files that a course had in a git revision into an empty folder. Pictures are written
+ * empty: only their names matter to what is read.
+ * @throws NoCourseError for a folder that is in no repository and a revision that does not exist.
+ */
+export async function writeRevision(revision: string, course: string, into: string): Promise<void> {
+  await access(course).catch(() => {
+    throw new NoCourseError(`The folder ${course} does not exist. Name the folder of the course.`);
+  });
+  const git = (args: readonly string[], input?: string) => runGit(course, args, input);
+  const inside = await git(['rev-parse', '--show-prefix']);
+  if (inside.code !== 0) throw new NoCourseError(whyNoRepository(course, revision, inside.error));
+  const prefix = inside.output.toString('utf8').replace(/\r?\n$/, '');
+  const found = await git([
+    'rev-parse',
+    '--verify',
+    '--quiet',
+    '--end-of-options',
+    `${revision}^{commit}`,
+  ]);
+  const commit = found.output.toString('utf8').trim();
+  if (found.code !== 0) throw new NoCourseError(await whyNoRevision(course, revision));
+
+  const tree = await git([
+    'ls-tree',
+    '-r',
+    '-z',
+    '--name-only',
+    '--full-tree',
+    `${commit}:${prefix}`,
+  ]);
+  const names = tree.output
+    .toString('utf8')
+    .split('\0')
+    .filter((name) => courseFiles.test(name));
+  if (tree.code !== 0 || !names.includes('course.yaml')) {
+    const folder = prefix === '' ? 'The repository' : `The folder ${prefix.replace(/\/$/, '')}`;
+    throw new NoCourseError(
+      `${folder} was no course in ${revision}: it had no course.yaml. ` +
+        'If the course stood elsewhere then, write that revision into a folder with `git worktree add` and name the folder.',
+    );
+  }
+  const texts = names.filter((name) => !name.startsWith('media/'));
+  const contents = await readBlobs(git, commit, prefix, texts);
+  for (const name of names) {
+    const file = path.join(into, ...name.split('/'));
+    await mkdir(path.dirname(file), { recursive: true });
+    await writeFile(file, contents.get(name) ?? '');
+  }
+}
+
+type Git = (args: readonly string[], input?: string) => Promise<Answer>;
+
+/** The contents of files, all by one process; links within the repository are followed. */
+async function readBlobs(
+  git: Git,
+  commit: string,
+  prefix: string,
+  names: readonly string[],
+): Promise<Map<string, Buffer>> {
+  const asked = names.map((name) => `${commit}:${prefix}${name}\n`).join('');
+  const { code, output, error } = await git(['cat-file', '--batch', '--follow-symlinks'], asked);
+  if (code !== 0) throw new NoCourseError(`git could not read that revision: ${error}`);
+  const contents = new Map<string, Buffer>();
+  let at = 0;
+  for (const name of names) {
+    const end = output.indexOf('\n', at);
+    const head = output.toString('utf8', at, end);
+    at = end + 1;
+    const size = Number(/ blob (\d+)$/.exec(head)?.[1] ?? Number.NaN);
+    if (Number.isNaN(size)) {
+      throw new NoCourseError(`git could not read ${name} of that revision: it says “${head}”.`);
+    }
+    contents.set(name, output.subarray(at, at + size));
+    at += size + 1;
+  }
+  return contents;
+}
+
+interface Answer {
+  readonly code: number;
+  readonly output: Buffer;
+  readonly error: string;
+}
+
+function runGit(folder: string, args: readonly string[], input = ''): Promise<Answer> {
+  return new Promise((resolve, reject) => {
+    const child = execFile(
+      'git',
+      ['-C', folder, ...args],
+      { encoding: 'buffer', maxBuffer: Number.POSITIVE_INFINITY },
+      (error, output, said) => {
+        if (error && error.code === 'ENOENT') {
+          const message =
+            'To read a revision of a course git is needed, and it is not installed. Install it, or name two folders.';
+          reject(new NoCourseError(message));
+        } else {
+          const code = typeof error?.code === 'number' ? error.code : error ? 1 : 0;
+          resolve({ code, output, error: said.toString('utf8').trim() });
+        }
+      },
+    );
+    // A git that ended early takes no input; why it ended is told by its code.
+    child.stdin?.on('error', () => {});
+    child.stdin?.end(input);
+  });
+}
+
+function whyNoRepository(course: string, revision: string, said: string): string {
+  if (!/not a git repository/i.test(said)) return `git cannot be used in ${course}: ${said}`;
+  return (
+    `${revision} is no folder, and ${course} is in no git repository that could have a revision of that name. ` +
+    'Name a folder, or the course folder behind the two revisions.'
+  );
+}
+
+async function whyNoRevision(course: string, revision: string): Promise<string> {
+  const shallow = await runGit(course, ['rev-parse', '--is-shallow-repository']);
+  const what = `${revision} is neither a folder with a course nor a revision of the repository that ${course} is in.`;
+  return shallow.output.toString('utf8').trim() === 'true'
+    ? `${what} This clone is shallow, so older revisions are missing: fetch them with \`git fetch --unshallow --tags\`.`
+    : `${what} \`git tag\` and \`git log --oneline\` list the revisions.`;
+}

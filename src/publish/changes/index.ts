@@ -1,0 +1,3 @@
+export { compareCourses } from './compare-courses.ts';
+export type * from './types.ts';
+export { writeChanges } from './write-changes.ts';

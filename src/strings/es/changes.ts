@@ -1,0 +1,55 @@
+import type { Strings } from '../index.ts';
+
+export const changes: Pick<Strings, 'changes'> = {
+  changes: {
+    page: 'Novedades',
+    lead: 'Lo que ha cambiado en este curso, lo último primero.',
+    feed: (course) => `${course}: novedades`,
+    titleOf: (date) => `Novedades del ${date}`,
+    nothing: 'Nada ha cambiado en el tablero.',
+    side: {
+      white: 'El curso es ahora para las blancas.',
+      black: 'El curso es ahora para las negras.',
+      both: 'El curso es ahora para ambos bandos.',
+    },
+    newChapter: (positions) =>
+      `Un capítulo nuevo con ${positions} ${positions === 1 ? 'posición nueva' : 'posiciones nuevas'}.`,
+    droppedChapter: (positions) =>
+      `Este capítulo se ha retirado, y con él ${positions} ${positions === 1 ? 'posición' : 'posiciones'}.`,
+    kinds: {
+      advice: 'Otras recomendaciones',
+      reply: 'Nuevas respuestas tratadas',
+      extended: 'Variantes que continúan',
+      start: 'Variantes nuevas',
+      option: 'Nuevas alternativas',
+      judged: 'Jugadas con nuevo juicio',
+      assessment: 'Otras valoraciones',
+      dropped: 'Retirado',
+      exercise: 'Ejercicios',
+      pattern: 'Estructuras',
+    },
+    advice: '{at}: {now}, ya no {before}.',
+    adviceGiven: '{at}: el curso recomienda ahora {now}.',
+    adviceWithdrawn: '{at}: {before} ya no se recomienda.',
+    why: (reason) => `Por qué: ${reason}`,
+    replyAnswered: '{at}: {move}, y la respuesta es {answer}.',
+    moveAdded: '{at}: {move}.',
+    lineAdded: 'Desde una posición propia, {at}: {move}.',
+    moveDropped: '{at}: {move}.',
+    calledBad: '{at}: {move} se considera ahora una mala jugada.',
+    calledBadNoMore: '{at}: {move} ya no se considera una mala jugada.',
+    assessment: '{at}: {now}, ya no {before}.',
+    positions: (count) => `${count} posiciones nuevas`,
+    positionsDropped: (count) => `${count} posiciones`,
+    exercise: {
+      new: '{exercise} es nuevo.',
+      changed: '{exercise} tiene otra solución o juzga otras jugadas.',
+      dropped: '{exercise} se ha retirado.',
+    },
+    pattern: {
+      new: '{pattern} es nueva.',
+      changed: '{pattern} tiene otras piezas.',
+      dropped: '{pattern} se ha retirado.',
+    },
+  },
+};
