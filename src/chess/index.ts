@@ -5,6 +5,7 @@ export {
   otherColor,
   pieceAt,
   readBoard,
+  readPlacement,
   sideToMove,
   squaresOf,
 } from './board.ts';

@@ -1,6 +1,6 @@
 import path from 'node:path';
 import type { CheckedCourse } from '../check/index.ts';
-import { makeBook } from '../publish/index.ts';
+import { bookFindings, makeBook } from '../publish/index.ts';
 import { courseId } from '../site/render/index.ts';
 import { cacheFolder } from './cache-folder.ts';
 import { exitCodes, printFindings } from './console.ts';
@@ -12,8 +12,9 @@ import { replaceFile } from './replace-file.ts';
 /** `linewright export`: checks the course and, if it has no error, writes it as one file. */
 export async function exportCourse(folder: string, options: ExportOptions): Promise<number> {
   const loaded = await loadCourse(folder);
-  printFindings(loaded, process.stderr);
-  const { checked, course } = loaded;
+  const { checked, course, textOf } = loaded;
+  const more = checked ? bookFindings(checked) : [];
+  printFindings({ diagnostics: [...loaded.diagnostics, ...more], textOf }, process.stderr);
   if (!checked) {
     process.stderr.write('Nothing was written; an earlier file stands as it was.\n');
     return exitCodes.findings;

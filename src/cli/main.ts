@@ -6,6 +6,7 @@ import type { ChangesOptions } from './changes.ts';
 import { type CheckOptions, check, checkFormats } from './check.ts';
 import { exitCodes } from './console.ts';
 import { type ExportOptions, exportFormats } from './export-formats.ts';
+import type { LetterOptions } from './letter.ts';
 import { packageVersion } from './package-version.ts';
 
 const program = new Command('linewright')
@@ -49,6 +50,37 @@ program
   .action(async (folder: string, options: BuildOptions) => {
     const { build } = await import('./build.ts');
     process.exitCode = await build(folder, options);
+  });
+
+program
+  .command('letter')
+  .description('check a course and write a chapter, a part of one or positions as an e-mail')
+  .usage('[options] <chapter> [dir] | --positions <names> [dir]')
+  .argument('[chapter]', 'its id, its number or its file')
+  .argument('[dir]', 'the course folder (default: ".")')
+  .option('--section <heading>', 'only what stands below this heading of the chapter')
+  .option(
+    '--positions <names>',
+    'instead of a chapter: named positions, as in `main,iqp`',
+    parseNames,
+  )
+  .option('--out <dir>', 'the folder to write (default: in `letters` in the course folder)')
+  .option(
+    '--site <url>',
+    'address of the course, where links lead (default: the setting `site`)',
+    parseSite,
+  )
+  .option(
+    '--images <url>',
+    'address where you will put the pictures (default: they are attached)',
+    parseSite,
+  )
+  .option('--subject <text>', 'of the message (default: the titles)')
+  .option('--from <address>', 'who sends it')
+  .option('--to <address>', 'who gets it')
+  .action(async (chapter: string | undefined, dir: string | undefined, options: LetterOptions) => {
+    const { letter } = await import('./letter.ts');
+    process.exitCode = await letter(chapter, dir, options);
   });
 
 program
@@ -134,6 +166,10 @@ function today(): string {
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
+function parseNames(text: string): string[] {
+  return text.split(',').flatMap((name) => name.trim() || []);
+}
+
 function parsePort(text: string): number {
   const port = Number(text);
   if (!/^\d+$/.test(text) || port > 65535) {
@@ -163,7 +199,7 @@ function explain(error: unknown): number {
     return 'exitCode' in error && error.exitCode === 0 ? exitCodes.clean : exitCodes.failed;
   }
   if (error instanceof NoCourseError) process.stderr.write(`${error.message}\n`);
-  else if (error instanceof Error && error.name === 'SiteError') {
+  else if (error instanceof Error && /^(?:Site|Publish)Error$/.test(error.name)) {
     const hint = 'hint' in error ? ` ${sentence(String(error.hint))}` : '';
     process.stderr.write(`${sentence(error.message)}${hint}\n`);
   } else if (error instanceof Error && 'syscall' in error && 'code' in error) {
@@ -177,5 +213,5 @@ function explain(error: unknown): number {
 }
 
 function sentence(text: string): string {
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}${/[.?!]$/.test(text) ? '' : '.'}`;
 }

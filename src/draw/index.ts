@@ -7,7 +7,7 @@ export { type Card, cardSize, drawCard, makeCard } from './card.ts';
 export { coverSize, drawCover } from './cover.ts';
 export type { LastMove } from './marks.ts';
 export { drawBoardInPage, pieceSprite } from './page-board.ts';
-export { type Theme, themes } from './paint.ts';
+export { palettes, type Theme, themes } from './paint.ts';
 export type { BoardPicture } from './picture.ts';
 export { makePng, type PngSize } from './png.ts';
 export { makePngs, type PngJob, type PngsOptions } from './pngs.ts';

@@ -23,7 +23,7 @@ export function lastBoard(
     const shown = next?.kind === 'diagram' || next?.kind === 'exercise' ? next.position : undefined;
     if (shown?.key === position.key) return [];
     const turn = sideToMove(position);
-    const title = strings.boardAfter(numberedMove(move, strings));
+    const title = strings.book.boardAfter(numberedMove(move, strings));
     const picture = board({
       placement: position.fen,
       view: block.view,

@@ -7,6 +7,8 @@ import { element } from '../site/render/index.ts';
 export interface Pictures {
   /** A board as an image in the text; what it shows is in its alternative text. */
   readonly board: (picture: BoardPicture) => Element;
+  /** In CSS pixels. */
+  readonly size: { readonly width: number; readonly height: number };
   /** Draws all that were asked for: PNG files by their addresses in the text. */
   readonly draw: (cacheDir?: string) => Promise<ReadonlyMap<string, Uint8Array>>;
 }
@@ -48,5 +50,5 @@ export function collectPictures(folder: string): Pictures {
       }),
     );
   };
-  return { board, draw };
+  return { board, size: { width, height: width }, draw };
 }

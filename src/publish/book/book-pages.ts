@@ -50,14 +50,16 @@ export function bookPages(
     return { href, title: chapter.title, parts };
   });
   const landmarks = [
-    { href: 'cover.xhtml', type: 'cover', title: strings.cover },
-    { href: 'title.xhtml', type: 'titlepage', title: strings.titlePage },
+    { href: 'cover.xhtml', type: 'cover', title: strings.book.cover },
+    { href: 'title.xhtml', type: 'titlepage', title: strings.book.titlePage },
     { href: 'contents.xhtml', type: 'toc', title: strings.contents },
-    ...contents.slice(0, 1).map(({ href }) => ({ href, type: 'bodymatter', title: strings.text })),
+    ...contents
+      .slice(0, 1)
+      .map(({ href }) => ({ href, type: 'bodymatter', title: strings.book.text })),
   ];
   return {
     pages: [
-      page('front/cover.xhtml', strings.cover, [cover(strings, title)]),
+      page('front/cover.xhtml', strings.book.cover, [cover(strings, title)]),
       page('front/title.xhtml', title, titlePage(course, strings, site)),
       {
         ...page(
@@ -98,7 +100,9 @@ function titlePage({ settings }: Course, strings: Strings, site: string | undefi
       ...(licence === undefined ? [] : [line('licence', [strings.licence(licence)])]),
       ...(site === undefined
         ? []
-        : [line('online', [`${strings.courseOnline} `, element('a', { href: site }, [site])])]),
+        : [
+            line('online', [`${strings.book.courseOnline} `, element('a', { href: site }, [site])]),
+          ]),
     ]),
   ];
 }

@@ -1,5 +1,6 @@
 import type { CheckedCourse } from '../../check/index.ts';
 import { initialPosition } from '../../chess/index.ts';
+import type { Diagnostic } from '../../diagnostics/index.ts';
 import { coverSize, drawCover, makePng } from '../../draw/index.ts';
 import type { Course } from '../../model/index.ts';
 import {
@@ -11,10 +12,11 @@ import {
 } from '../../site/render/index.ts';
 import { directionOf } from '../../strings/index.ts';
 import { lastBoard } from '../last-board.ts';
+import { pictureFindings } from '../picture-findings.ts';
 import { collectPictures } from '../pictures.ts';
 import { bookCss } from './book-css.ts';
 import { bookPages, type RenderedChapter } from './book-pages.ts';
-import { readPictures } from './media.ts';
+import { bookPictures, readPictures } from './media.ts';
 import { type BookItem, makePackage } from './package-document.ts';
 import { nameUuid } from './uuid.ts';
 import { zipBook } from './zip-book.ts';
@@ -81,7 +83,7 @@ export async function makeBook(
       licence,
       modified: options.modified,
       described,
-      accessibility: context.strings.accessibility,
+      accessibility: context.strings.book.accessibility,
     },
     items,
   );
@@ -92,6 +94,12 @@ export async function makeBook(
     [cover.path, await coverOf(course)],
     ...[...pictures, ...media.values()].map(({ path, bytes }) => [path, bytes] as const),
   ]);
+}
+
+/** What a reader of the book would miss: pictures of a kind that it cannot have. */
+export function bookFindings({ course }: CheckedCourse): Diagnostic[] {
+  const what = { rule: 'book-picture', readers: 'e-readers' };
+  return pictureFindings(course.chapters, bookPictures, what);
 }
 
 async function coverOf(course: Course): Promise<Uint8Array> {

@@ -31,7 +31,7 @@ export function makeNavigation(
       list(contents),
     ]),
     element('nav', { 'epub:type': 'landmarks', hidden: true, id: 'landmarks' }, [
-      element('h2', {}, [strings.landmarks]),
+      element('h2', {}, [strings.book.landmarks]),
       list(landmarks.map(({ href, type, title }) => [link(href, title, { 'epub:type': type })])),
     ]),
   ];

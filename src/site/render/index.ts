@@ -1,5 +1,6 @@
 /** What a chapter says, as HTML: for the pages of the site, for books and for letters. */
 export { chapterTree } from './chapter.ts';
+export { compose } from './compose.ts';
 export { contextOf, nodeAt, positionInWords, type RenderContext } from './context.ts';
 export { courseId } from './course-id.ts';
 export { pictureOf } from './diagram-images.ts';
@@ -7,4 +8,5 @@ export { element, text } from './hast.ts';
 export type { Medium } from './medium.ts';
 export { numberedMove, sanText } from './notation.ts';
 export { emblematic } from './site.ts';
+export { slug } from './slug.ts';
 export { makeStill } from './still.ts';

@@ -1,5 +1,7 @@
-export const book = {
-  boardAfter: (move: string) => `Nach ${move}`,
+import type { book as english } from '../en/book.ts';
+
+export const book: typeof english = {
+  boardAfter: (move) => `Nach ${move}`,
   cover: 'Umschlag',
   titlePage: 'Titelseite',
   landmarks: 'Wegmarken',

@@ -1,5 +1,7 @@
-export const book = {
-  boardAfter: (move: string) => `Tras ${move}`,
+import type { book as english } from '../en/book.ts';
+
+export const book: typeof english = {
+  boardAfter: (move) => `Tras ${move}`,
   cover: 'Cubierta',
   titlePage: 'Portada',
   landmarks: 'Puntos de referencia',

@@ -1,0 +1,100 @@
+import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { type LetterChoice, makeLetter, PublishError } from '../publish/index.ts';
+import { checkReplaceable, markerFile, replaceFolder } from '../site/build/replace-folder.ts';
+import { cacheFolder } from './cache-folder.ts';
+import { count, exitCodes, printFindings } from './console.ts';
+import { loadCourse } from './load-course.ts';
+
+export interface LetterOptions {
+  readonly section?: string;
+  readonly positions?: readonly string[];
+  readonly out?: string;
+  readonly site?: string;
+  readonly images?: string;
+  readonly subject?: string;
+  readonly from?: string;
+  readonly to?: string;
+}
+
+/**
+ * `linewright letter`: checks the course and, if it has no error, writes a folder with
+ * `letter.html`, `letter.txt`, `letter.eml` and `images/`.
+ */
+export async function letter(
+  chapter: string | undefined,
+  dir: string | undefined,
+  options: LetterOptions,
+): Promise<number> {
+  const { choice, folder } = choose(chapter, dir, options);
+  const loaded = await loadCourse(folder);
+  if (!loaded.checked) {
+    printFindings(loaded, process.stderr);
+    process.stderr.write('Nothing was written; an earlier letter stands as it was.\n');
+    return exitCodes.findings;
+  }
+  const { site, images, subject, from, to } = options;
+  const date = letterDate();
+  const cacheDir = cacheFolder();
+  const settings = { folder, date, site, images, subject, from, to, cacheDir };
+  const made = await makeLetter(loaded.checked, choice, settings);
+  const diagnostics = [...loaded.diagnostics, ...made.findings];
+  printFindings({ diagnostics, textOf: loaded.textOf }, process.stderr);
+
+  const out = path.resolve(options.out ?? path.join(folder, 'letters', made.name));
+  await checkReplaceable(out);
+  const work = await mkdtemp(path.join(tmpdir(), 'linewright-letter-'));
+  try {
+    const files: (readonly [string, string | Uint8Array])[] = [
+      ['letter.html', made.html],
+      ['letter.txt', made.text],
+      ['letter.eml', made.message],
+      ...[...made.pictures].map(([name, { bytes }]) => [name, bytes] as const),
+      [markerFile, `${JSON.stringify({ generator: 'linewright' }, null, 2)}\n`],
+    ];
+    await mkdir(path.join(work, 'letter', 'images'), { recursive: true });
+    for (const [name, content] of files) await writeFile(path.join(work, 'letter', name), content);
+    await replaceFolder(path.join(work, 'letter'), out);
+  } finally {
+    await rm(work, { recursive: true, force: true });
+  }
+  const shown = options.out ?? path.join(folder, 'letters', made.name);
+  process.stdout.write(
+    `${shown}: letter.html ${kilobytes(Buffer.byteLength(made.html))}, letter.txt ` +
+      `${kilobytes(Buffer.byteLength(made.text))}, letter.eml ${kilobytes(made.message.length)}, ` +
+      `${count(made.pictures.size, 'picture')}\n`,
+  );
+  return exitCodes.clean;
+}
+
+function choose(
+  chapter: string | undefined,
+  dir: string | undefined,
+  { section, positions }: LetterOptions,
+): { choice: LetterChoice; folder: string } {
+  if (positions === undefined) {
+    if (chapter !== undefined) return { choice: { chapter, section }, folder: dir ?? '.' };
+    throw new PublishError(
+      'a letter needs a chapter or positions',
+      'write `linewright letter 1`, or `linewright letter --positions main,iqp`',
+    );
+  }
+  if (dir !== undefined || section !== undefined) {
+    throw new PublishError(
+      'a letter tells either a chapter or positions',
+      'leave out the chapter, or `--positions`',
+    );
+  }
+  return { choice: { positions }, folder: chapter ?? '.' };
+}
+
+/** Now, unless SOURCE_DATE_EPOCH says otherwise (reproducible-builds.org). */
+function letterDate(): Date {
+  const told = process.env.SOURCE_DATE_EPOCH;
+  return told !== undefined && /^\d{1,11}$/.test(told) ? new Date(Number(told) * 1000) : new Date();
+}
+
+function kilobytes(bytes: number): string {
+  return `${Math.ceil(bytes / 1000)} KB`;
+}

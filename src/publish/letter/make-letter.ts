@@ -1,0 +1,138 @@
+import type { RootContent } from 'hast';
+import { visit } from 'unist-util-visit';
+import type { CheckedCourse } from '../../check/index.ts';
+import type { Diagnostic } from '../../diagnostics/index.ts';
+import type { BoardPicture } from '../../draw/index.ts';
+import { slug } from '../../site/render/index.ts';
+import { stringsFor } from '../../strings/index.ts';
+import { pictureFindings } from '../picture-findings.ts';
+import { collectPictures } from '../pictures.ts';
+import { checkAddresses } from './check-addresses.ts';
+import { chooseText, type LetterChoice } from './choose-text.ts';
+import { letterLong } from './letter-findings.ts';
+import { letterFrame } from './letter-frame.ts';
+import { makeMailHtml } from './mail-html.ts';
+import { type MailPicture, mailTree } from './mail-tree.ts';
+import { contentIdOf, makeMessage } from './message.ts';
+import { makePlainText } from './plain-text.ts';
+import { letterPictures, readMedia } from './read-media.ts';
+import { renderText } from './render-text.ts';
+import { lettersInWords, textBoard } from './text-board.ts';
+
+export interface LetterOptions {
+  /** The course's folder, whose pictures the chapters show. */
+  readonly folder: string;
+  readonly date: Date;
+  /** Address of the course's site, where links lead; else the course's own setting. */
+  readonly site?: string | undefined;
+  /** Address of a folder that will hold the pictures; without it they are attached. */
+  readonly images?: string | undefined;
+  readonly subject?: string | undefined;
+  readonly from?: string | undefined;
+  readonly to?: string | undefined;
+  /** Folder of finished images, kept between runs. */
+  readonly cacheDir?: string | undefined;
+}
+
+export interface Letter {
+  /** A name for its folder, after what it tells. */
+  readonly name: string;
+  readonly html: string;
+  readonly text: string;
+  /** The whole message: what an `.eml` file holds. */
+  readonly message: Uint8Array;
+  /** By their paths beside the HTML. */
+  readonly pictures: ReadonlyMap<string, { readonly type: string; readonly bytes: Uint8Array }>;
+  readonly findings: readonly Diagnostic[];
+}
+
+/**
+ * A chapter, a part of one or named positions as a letter.
+ * @throws PublishError for what the course does not have, and for addresses that are none.
+ */
+export async function makeLetter(
+  { course }: CheckedCourse,
+  choice: LetterChoice,
+  options: LetterOptions,
+): Promise<Letter> {
+  checkAddresses('from', options.from);
+  checkAddresses('to', options.to);
+  const { settings } = course;
+  const strings = stringsFor(settings.language);
+  const text = chooseText(course, choice);
+  const site = options.site ?? settings.site;
+  const frame = letterFrame(course, text, { site, page: pageOf(text, site) });
+  const subject = options.subject ?? `${settings.title}: ${text.title}`;
+
+  const boards = collectPictures('images');
+  const media = await readMedia(text, options.folder);
+  const content = renderText(course, text, boards.board, site);
+  const drawn = await boards.draw(options.cacheDir);
+  const pictures = new Map([
+    ...[...drawn].map(([path, bytes]) => [path, { type: 'image/png', bytes }] as const),
+    ...[...media.values()].map(({ path, type, bytes }) => [path, { type, bytes }] as const),
+  ]);
+  const preview = text.summary?.trim() ?? beginningOf(content);
+  const htmlWith = (addressOf: (path: string) => string) => {
+    const pictureAt = (url: string): MailPicture | undefined => {
+      const size = drawn.has(url) ? { path: url, ...boards.size } : media.get(decodeURI(url));
+      return size && { src: addressOf(size.path), width: size.width, height: size.height };
+    };
+    const letter = { language: settings.language, subject, preview };
+    return makeMailHtml(letter, frame, mailTree(content, pictureAt));
+  };
+
+  let hasBoards = false;
+  const letters = (picture: BoardPicture) => {
+    hasBoards = true;
+    return textBoard(picture, strings);
+  };
+  const plain = renderText(course, text, letters, site);
+  const legend = hasBoards ? strings.letter.textBoards(lettersInWords(strings)) : undefined;
+  const words = makePlainText(frame, legend, plain);
+
+  const { images, from, to, date } = options;
+  const fetched = (path: string) => `${images}/${path.replace(/^images\//, '')}`;
+  const html = htmlWith(images === undefined ? (path) => path : fetched);
+  const attached = images === undefined ? htmlWith((path) => `cid:${contentIdOf(path)}`) : html;
+  const message = await makeMessage({
+    subject,
+    from,
+    to,
+    date,
+    text: words,
+    html: attached,
+    pictures: images === undefined ? pictures : new Map(),
+  });
+  const longer = attached.length > html.length ? attached : html;
+  const findings = [
+    ...letterLong(longer, text),
+    ...pictureFindings(text.chapters, letterPictures, {
+      rule: 'letter-picture',
+      readers: 'mail programs',
+    }),
+  ];
+  return { name: text.name, html, text: words, message, pictures, findings };
+}
+
+/** The first words of the text. */
+function beginningOf(content: readonly RootContent[]): string {
+  const paragraph = content.find((node) => node.type === 'element' && node.tagName === 'p');
+  let words = '';
+  visit(paragraph ?? { type: 'root', children: [...content] }, 'text', ({ value }) => {
+    words += value;
+  });
+  const [start = ''] = /^.{0,140}(?=\s|$)/s.exec(words.replaceAll(/\s+/g, ' ').trim()) ?? [];
+  return start;
+}
+
+/** Where the text stands on the site, if it stands on one page of it. */
+function pageOf(
+  { chapters, onePage, above, title }: ReturnType<typeof chooseText>,
+  site: string | undefined,
+): string | undefined {
+  const [chapter] = chapters;
+  if (site === undefined || !onePage || chapter === undefined) return undefined;
+  const heading = above === undefined ? '' : `#${encodeURIComponent(slug(title))}`;
+  return `${site}/${encodeURI(chapter.id)}.html${heading}`;
+}

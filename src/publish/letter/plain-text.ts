@@ -1,0 +1,77 @@
+import type { Element, ElementContent, RootContent } from 'hast';
+import { toHtml } from 'hast-util-to-html';
+import { convert, type FormatCallback } from 'html-to-text';
+import { element, text } from '../../site/render/index.ts';
+import type { LetterFrame } from './letter-frame.ts';
+
+/** Columns of a line (RFC 5322, 2.1.1 has 78 as the most; quoting takes some). */
+const wordwrap = 72;
+
+/**
+ * A letter as plain text. Boards are letters already (`textBoard`); only links that lead out of the
+ * course keep their addresses, since every move would have one.
+ */
+export function makePlainText(
+  { head, foot }: LetterFrame,
+  legend: string | undefined,
+  body: readonly RootContent[],
+): string {
+  const tree = [
+    ...head,
+    ...(legend === undefined ? [] : [element('p', {}, [legend])]),
+    ...body.flatMap((node) => (node.type === 'doctype' ? [] : forText(node))),
+    element('p', {}, ['-- ']),
+    ...foot,
+  ];
+  const words = convert(toHtml({ type: 'root', children: tree }), {
+    wordwrap,
+    formatters: { heading, note },
+    selectors: [
+      ...['h1', 'h2', 'h3', 'h4', 'h5', 'h6'].map((selector) => ({ selector, format: 'heading' })),
+      { selector: 'a', options: { linkBrackets: ['<', '>'], hideLinkHrefIfSameAsText: true } },
+      { selector: 'ul', options: { itemPrefix: '- ' } },
+      { selector: 'ul.variations', format: 'unorderedList', options: { itemPrefix: '   ' } },
+      { selector: 'sup', format: 'note' },
+      {
+        selector: 'table',
+        format: 'dataTable',
+        options: { uppercaseHeaderCells: false, colSpacing: 2, maxColumnWidth: 32 },
+      },
+    ],
+  });
+  return `${words.replaceAll('\u00a0', ' ').trim()}\n`;
+}
+
+function forText(node: ElementContent): ElementContent[] {
+  if (node.type !== 'element') return node.type === 'text' ? [node] : [];
+  const names = [node.properties.className].flat();
+  if (names.includes('data-footnote-backref')) return [];
+  if (node.tagName === 'img') {
+    const { alt } = node.properties;
+    return alt ? [text(`[${alt}]`)] : [];
+  }
+  const children = node.children.flatMap(forText);
+  const toPosition = names.includes('position-link') || names.includes('prose-move');
+  return toPosition ? children : [{ ...node, children } satisfies Element];
+}
+
+/** A heading with a line below it: capitals would spoil the names of moves. */
+const heading: FormatCallback = (node, walk, builder) => {
+  const sign = node.name === 'h1' ? '=' : '-';
+  builder.openBlock({ leadingLineBreaks: node.name === 'h1' ? 1 : 3 });
+  walk(node.children, builder);
+  builder.closeBlock({
+    trailingLineBreaks: 2,
+    blockTransform: (block) => {
+      const width = Math.max(...block.split('\n').map((line) => line.length));
+      return `${block}\n${sign.repeat(width)}`;
+    },
+  });
+};
+
+/** The number of a note. */
+const note: FormatCallback = (node, walk, builder) => {
+  builder.addInline('[', { noWordTransform: true });
+  walk(node.children, builder);
+  builder.addInline(']', { noWordTransform: true });
+};

@@ -1,0 +1,48 @@
+import { readFile } from 'node:fs/promises';
+import path from 'node:path';
+import { imageMetadata } from 'astro/assets/utils';
+import type { LetterText } from './choose-text.ts';
+
+/** Kinds of pictures that every mail program shows (caniemail: image formats), by file ending. */
+export const letterPictures: Readonly<Record<string, string>> = {
+  '.gif': 'image/gif',
+  '.jpeg': 'image/jpeg',
+  '.jpg': 'image/jpeg',
+  '.png': 'image/png',
+};
+
+export interface LetterPicture {
+  /** Relative to the letter. */
+  readonly path: string;
+  readonly type: string;
+  readonly bytes: Uint8Array;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** The column of a letter leaves this many pixels for a picture. */
+const widest = 552;
+
+/** The author's pictures that a letter can show, by the paths that chapters name them with. */
+export async function readMedia(
+  { chapters }: LetterText,
+  folder: string,
+): Promise<ReadonlyMap<string, LetterPicture>> {
+  const pictures = new Map<string, LetterPicture>();
+  for (const file of new Set(chapters.flatMap(({ media }) => media))) {
+    const ending = path.extname(file).toLowerCase();
+    const type = letterPictures[ending];
+    if (type === undefined) continue;
+    const bytes = await readFile(path.join(folder, file));
+    const { width, height } = await imageMetadata(bytes, file);
+    const scale = Math.min(1, widest / width);
+    pictures.set(file, {
+      path: `images/picture-${pictures.size + 1}${ending}`,
+      type,
+      bytes,
+      width: Math.round(width * scale),
+      height: Math.round(height * scale),
+    });
+  }
+  return pictures;
+}
