@@ -10,8 +10,8 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   chess: [],
   movetext: [],
   diagnostics: [],
-  // Words for readers, by language.
-  strings: [],
+  // Words for readers, by language; the English meanings of glyphs stand in their table.
+  strings: ['movetext'],
   // A course's positions as one table, and what is looked up in it; no course model.
   lookup: ['chess', 'movetext'],
   // The stages.

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { en } from '../strings/en/index.ts';
 import { describePosition } from './describe.ts';
 import { isFenFault, parseFen } from './fen.ts';
 import { initialPosition } from './initial.ts';
@@ -6,11 +7,11 @@ import { initialPosition } from './initial.ts';
 function describeFen(fen: string): string {
   const position = parseFen(fen);
   if (isFenFault(position)) throw new Error(position.reason);
-  return describePosition(position);
+  return describePosition(position, en.position);
 }
 
 test('both sides from king to pawns, then whose move it is', () => {
-  expect(describePosition(initialPosition)).toBe(
+  expect(describePosition(initialPosition, en.position)).toBe(
     'White: king e1, queen d1, rooks a1 h1, bishops c1 f1, knights b1 g1, pawns a2 b2 c2 d2 e2 f2 g2 h2. ' +
       'Black: king e8, queen d8, rooks a8 h8, bishops c8 f8, knights b8 g8, pawns a7 b7 c7 d7 e7 f7 g7 h7. ' +
       'White to move.',

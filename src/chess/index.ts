@@ -9,7 +9,7 @@ export {
   sideToMove,
   squaresOf,
 } from './board.ts';
-export { describePosition } from './describe.ts';
+export { describePosition, type PositionWords } from './describe.ts';
 export { isFenFault, parseFen } from './fen.ts';
 export { initialPosition } from './initial.ts';
 export { makeFen } from './make-fen.ts';

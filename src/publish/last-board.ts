@@ -32,7 +32,7 @@ export function lastBoard(
       lastMove: move,
       turn,
       title,
-      desc: describePosition(position),
+      desc: describePosition(position, strings.position),
     });
     return [
       element('figure', { className: ['diagram', 'last'] }, [

@@ -19,7 +19,7 @@ export function renderDiagram(
   if (picture === undefined || block.position === undefined || name === undefined) return undefined;
 
   const caption = plainText(block.caption);
-  const desc = block.alt ?? describePosition(block.position);
+  const desc = block.alt ?? describePosition(block.position, strings.position);
   const board = context.medium.board({ ...picture, title: caption, desc });
   const ref = placeInText(context, block);
   const still =

@@ -32,7 +32,7 @@ export function renderExercise(
     turn,
     lastMove,
     title,
-    desc: describePosition(position),
+    desc: describePosition(position, strings.position),
   });
   const legal = listMoves(position).map(
     ({ san, from, to, promotion }) =>

@@ -28,7 +28,7 @@ export function gameExit(context: RenderContext, block: GameBlock): ElementConte
 
   const ownMove = { chapter: block.chapter, block: block.index, node: next.index };
   const played = moveLink(context, ownMove, numberedMove(next.move, strings));
-  const side = strings[next.move.color];
+  const side = strings.gameLeaves.sides[next.move.color];
   const moveOf = (ref: NodeRef): ElementContent[] => {
     const move = nodeAt(course, ref)?.move;
     return move === undefined ? [] : [moveLink(context, ref, numberedMove(move, strings))];

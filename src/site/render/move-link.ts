@@ -1,6 +1,7 @@
 import type { ElementContent } from 'hast';
 import type { MoveNode } from '../../model/types.ts';
-import { glyphMeaning, glyphSign } from '../../movetext/glyphs.ts';
+import { glyphSign } from '../../movetext/glyphs.ts';
+import type { Strings } from '../../strings/index.ts';
 import type { RenderContext } from './context.ts';
 import { element } from './hast.ts';
 import type { MoveTree } from './move-tree.ts';
@@ -35,9 +36,10 @@ export function moveLink(
   const dots = move.color === 'white' ? '.' : '...';
   const number = withNumber ? [`${move.number}${dots}${noBreak}`] : [];
   const words = [...number, ...sanHtml(move.san, context.notation)];
+  const glyphs = node.glyphs.flatMap((nag) => glyph(nag, context.strings));
   const id = tree.idOf?.(node);
   if (id === undefined) {
-    return [element('span', { className: ['move'] }, words), ...node.glyphs.flatMap(glyph)];
+    return [element('span', { className: ['move'] }, words), ...glyphs];
   }
   const link = element(
     'a',
@@ -52,7 +54,7 @@ export function moveLink(
     },
     words,
   );
-  return [link, ...node.glyphs.flatMap(glyph)];
+  return [link, ...glyphs];
 }
 
 /** The attributes that set the board: the placement, the marked squares and the arrows. */
@@ -72,9 +74,9 @@ export function placementOf(fen: string): string {
   return fen.slice(0, fen.indexOf(' '));
 }
 
-function glyph(nag: number): ElementContent[] {
+function glyph(nag: number, strings: Strings): ElementContent[] {
   const sign = glyphSign(nag);
-  const meaning = glyphMeaning(nag);
+  const meaning = strings.glyph(nag);
   const shown = sign ?? meaning;
   if (shown === undefined) return [];
   const drawn = drawnSigns[shown];

@@ -62,7 +62,7 @@ function tableFile(table: CourseTable): SiteFile {
 
 function chapterPage(context: RenderContext): ChapterPage {
   const { chapter, course } = context;
-  const board = readingBoard(chapter);
+  const board = readingBoard(context);
   const emblem = course.chapters.length <= mostEmblems ? emblemOf(chapter) : undefined;
   return {
     id: chapter.id,
@@ -77,7 +77,7 @@ function chapterPage(context: RenderContext): ChapterPage {
 }
 
 /** The board beside the text as it stands before anything is read. */
-function readingBoard({ blocks }: Chapter): string | undefined {
+function readingBoard({ chapter: { blocks }, strings }: RenderContext): string | undefined {
   const first = blocks.find((block) => block.kind === 'moves' || block.kind === 'game');
   const start = first?.nodes[0]?.position;
   if (first === undefined || start === undefined) return undefined;
@@ -85,7 +85,7 @@ function readingBoard({ blocks }: Chapter): string | undefined {
     placement: start.fen,
     view: first.view,
     turn: sideToMove(start),
-    desc: describePosition(start),
+    desc: describePosition(start, strings.position),
   });
 }
 

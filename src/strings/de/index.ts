@@ -1,7 +1,9 @@
 import type { Strings } from '../index.ts';
 import { book } from './book.ts';
 import { changes } from './changes.ts';
+import { glyph } from './glyph.ts';
 import { letter } from './letter.ts';
 import { page } from './page.ts';
+import { position } from './position.ts';
 
-export const de: Strings = { ...changes, ...page, book, letter };
+export const de: Strings = { book, ...changes, glyph, letter, ...page, position };

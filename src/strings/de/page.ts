@@ -20,8 +20,8 @@ export const page: typeof english = {
   positionsLead:
     'Alle Stellungen des Kurses, die einen Namen haben, in der Reihenfolge des Textes.',
   noPositions: 'Keine Stellung dieses Kurses hat einen Namen.',
-  previous: 'Zurück:',
-  next: 'Weiter:',
+  previous: 'Zurück',
+  next: 'Weiter',
   by: (author) => `von ${author}`,
   sideTaught: {
     white: 'Ein Kurs für Weiß',
@@ -55,6 +55,7 @@ export const page: typeof english = {
   round: (round) => `Runde ${round}`,
   gameGoesOn: (move) => `Die Züge bis ${move} sind ausgelassen.`,
   gameLeaves: {
+    sides: { white: 'Weiß', black: 'Schwarz' },
     advised:
       '{side} verlässt den Kurs {after}: Der Kurs empfiehlt {advice}; hier geschah {played}.',
     covered:
@@ -118,7 +119,7 @@ export const page: typeof english = {
     play: 'Ziehen',
     promote: 'Der Bauer wird',
     illegal: '{move} ist hier kein regelgemäßer Zug.',
-    cannotGo: 'Von {from} nach {to}: So kann diese Figur nicht ziehen ({piece}).',
+    cannotGo: '{piece} {from} kann nicht nach {to} ziehen.',
     notYours: { white: 'Weiß ist am Zug.', black: 'Schwarz ist am Zug.' },
     unclear: '„{text}“ könnte {moves} sein.',
     unreadable: '„{text}“ ist kein Zug; geschrieben wird er wie {example}.',

@@ -1,7 +1,9 @@
+import { glyphMeaning } from '../../movetext/glyphs.ts';
 import { book } from './book.ts';
 import { changes } from './changes.ts';
 import { letter } from './letter.ts';
 import { page } from './page.ts';
+import { position } from './position.ts';
 
 /** Every word that Linewright itself says to readers, in English; a section is a file. */
-export const en = { ...changes, ...page, book, letter };
+export const en = { book, ...changes, letter, ...page, position, glyph: glyphMeaning };

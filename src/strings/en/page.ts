@@ -54,6 +54,7 @@ export const page = {
   gameGoesOn: (move: number) => `The moves up to ${move} are left out.`,
   /** Where a game leaves the course; gaps in braces. */
   gameLeaves: {
+    sides: { white: 'White', black: 'Black' },
     advised:
       '{side} leaves the course {after}: the course advises {advice}; here {played} was played.',
     covered:

@@ -19,8 +19,8 @@ export const page: typeof english = {
   positions: 'Posiciones con nombre',
   positionsLead: 'Todas las posiciones del curso que tienen nombre, en el orden del texto.',
   noPositions: 'Ninguna posición de este curso tiene nombre.',
-  previous: 'Anterior:',
-  next: 'Siguiente:',
+  previous: 'Anterior',
+  next: 'Siguiente',
   by: (author) => `por ${author}`,
   sideTaught: {
     white: 'Un curso para las blancas',
@@ -54,6 +54,7 @@ export const page: typeof english = {
   round: (round) => `ronda ${round}`,
   gameGoesOn: (move) => `Se omiten las jugadas hasta la ${move}.`,
   gameLeaves: {
+    sides: { white: 'Las blancas', black: 'Las negras' },
     advised:
       '{side} se apartan del curso {after}: el curso aconseja {advice}; aquí se jugó {played}.',
     covered:
@@ -118,7 +119,7 @@ export const page: typeof english = {
     play: 'Jugar',
     promote: 'El peón se convierte en',
     illegal: '{move} no es una jugada legal aquí.',
-    cannotGo: 'De {from} a {to}: esta pieza no puede ir así ({piece}).',
+    cannotGo: 'La pieza de {from} ({piece}) no puede ir a {to}.',
     notYours: { white: 'Juegan las blancas.', black: 'Juegan las negras.' },
     unclear: '«{text}» podría ser {moves}.',
     unreadable: '«{text}» no es una jugada; se escribe como {example}.',
