@@ -1,6 +1,6 @@
 /** The site: a checked course becomes a folder of static files. */
-import { cp, readdir, rename, writeFile } from 'node:fs/promises';
-import { join, resolve } from 'node:path';
+import { cp, mkdir, readdir, rename, writeFile } from 'node:fs/promises';
+import { dirname, join, resolve } from 'node:path';
 import type { CheckedCourse } from '../check/index.ts';
 import type { Course } from '../model/index.ts';
 import { copyAssets, readAssets } from './build/assets.ts';
@@ -8,6 +8,7 @@ import { writeImages } from './build/images.ts';
 import { checkReplaceable, markerFile, replaceFolder } from './build/replace-folder.ts';
 import { type AstroProcess, startAstro } from './build/start-astro.ts';
 import { renderSite } from './render/site.ts';
+import type { Download } from './site-data.ts';
 
 export { SiteError } from './site-error.ts';
 
@@ -22,7 +23,14 @@ export interface SiteOptions {
   readonly site?: string | undefined;
   /** Folder of finished images, kept between builds. */
   readonly cacheDir?: string | undefined;
+  /** Files that readers may take along; the contents page names them. */
+  readonly downloads?: readonly SiteDownload[] | undefined;
   readonly onProgress?: ((progress: SiteProgress) => void) | undefined;
+}
+
+/** A file made of the whole course, for other programs and for reading elsewhere. */
+export interface SiteDownload extends Download {
+  readonly make: () => Promise<Uint8Array>;
 }
 
 export interface SiteProgress {
@@ -67,6 +75,7 @@ async function buildWith(
     assets: await readAssets(),
     site: options.site ?? course.settings.site,
     base: options.base,
+    downloads: (options.downloads ?? []).map(({ kind, path }) => ({ kind, path })),
   });
   onProgress?.({ stage: 'pages', done: 0, all: course.chapters.length });
   // Astro empties its folder first: what is made at the same time goes beside it.
@@ -80,6 +89,10 @@ async function buildWith(
   await rename(join(astro.work, 'images'), join(made, 'images'));
   await copyAssets(made);
   for (const { path, content } of rendered.files) await writeFile(join(made, path), content);
+  for (const { path, make } of options.downloads ?? []) {
+    await mkdir(dirname(join(made, path)), { recursive: true });
+    await writeFile(join(made, path), await make());
+  }
   if (options.folder !== undefined) await copyMedia(course, options.folder, made);
   const marker = { generator: 'linewright', title: course.settings.title };
   await writeFile(join(made, markerFile), `${JSON.stringify(marker, null, 2)}\n`);

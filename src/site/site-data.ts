@@ -24,6 +24,14 @@ export interface SiteData {
   readonly sprite: string;
   readonly chapters: readonly ChapterPage[];
   readonly positions: readonly NamedPositions[];
+  readonly downloads: readonly Download[];
+}
+
+/** A file of the site that is not read in a browser. */
+export interface Download {
+  readonly kind: 'book' | 'moves';
+  /** Relative to the site, with `/`. */
+  readonly path: string;
 }
 
 /** Paths in the site of what the package's own build made for browsers. */

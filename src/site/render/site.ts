@@ -23,7 +23,11 @@ export interface RenderedSite {
 /** Renders all that the pages show. @throws SiteError for what cannot be published. */
 export function renderSite(
   course: Course,
-  place: Pick<SiteData, 'assets'> & { site?: string | undefined; base?: string | undefined },
+  place: Pick<SiteData, 'assets'> & {
+    site?: string | undefined;
+    base?: string | undefined;
+    downloads?: SiteData['downloads'];
+  },
 ): RenderedSite {
   const { settings } = course;
   const base = contextOf(course, pageMedium);
@@ -44,6 +48,7 @@ export function renderSite(
     sprite: pieceSprite(),
     chapters: course.chapters.map((chapter) => chapterPage({ ...base, chapter })),
     positions: namedPositions(course, addresses),
+    downloads: place.downloads ?? [],
   };
   return { data, files: [table] };
 }

@@ -33,6 +33,9 @@ export const page: typeof english = {
   pages: 'Seiten des Kurses',
   cardAlt: (title) => `Ein Brett und der Titel: ${title}`,
 
+  takeAlong: 'Zum Mitnehmen',
+  download: { book: 'Der Kurs als E-Book (EPUB)', moves: 'Die Züge für Schachprogramme (PGN)' },
+
   notFound: 'Diese Seite gibt es nicht',
   notFoundLead: 'Die Adresse ist vielleicht vertippt, oder das Kapitel hat einen neuen Namen.',
   toContents: 'Zum Inhalt',

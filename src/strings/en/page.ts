@@ -30,6 +30,9 @@ export const page = {
   pages: 'Pages of the course',
   cardAlt: (title: string) => `A board and the title: ${title}`,
 
+  takeAlong: 'To take along',
+  download: { book: 'The course as an e-book (EPUB)', moves: 'The moves for chess programs (PGN)' },
+
   notFound: 'There is no such page',
   notFoundLead: 'The address may be mistyped, or the chapter may have a new name.',
   toContents: 'To the contents',

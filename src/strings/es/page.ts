@@ -32,6 +32,12 @@ export const page: typeof english = {
   pages: 'Páginas del curso',
   cardAlt: (title) => `Un tablero y el título: ${title}`,
 
+  takeAlong: 'Para llevar',
+  download: {
+    book: 'El curso como libro electrónico (EPUB)',
+    moves: 'Las jugadas para programas de ajedrez (PGN)',
+  },
+
   notFound: 'Esta página no existe',
   notFoundLead: 'Puede que la dirección esté mal escrita o que el capítulo tenga otro nombre.',
   toContents: 'Al índice',
