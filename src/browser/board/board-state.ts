@@ -41,6 +41,11 @@ export interface BoardRefusal {
   readonly to?: Square | undefined;
 }
 
+/** What the reader set up by hand: the first field of a FEN, legal or not. */
+export interface BoardEdit {
+  readonly placement: string;
+}
+
 /** The events of a board by name, with their details. */
 export interface BoardEvents {
   /** A step or a choice was asked for. */
@@ -50,6 +55,8 @@ export interface BoardEvents {
   /** A legal move was made; the board shows it only when it is told to. */
   'course-board-move': BoardMove;
   'course-board-refuse': BoardRefusal;
+  /** A piece was set, moved or taken off (`set-up.ts`); the board shows it only when told to. */
+  'course-board-edit': BoardEdit;
   /** The board was folded away, or came back. */
   'course-board-fold': undefined;
 }

@@ -3,6 +3,7 @@ import { drawBoardInPage } from '../../draw/page-board.ts';
 import type { BoardEvents, BoardMove, BoardState } from './board-state.ts';
 import { type BoardWords, wordsOf } from './board-words.ts';
 import { drawOn } from './draw-on.ts';
+import type { Hands } from './hands.ts';
 import { makePlaying, type Playing } from './playing.ts';
 
 /**
@@ -16,13 +17,15 @@ import { makePlaying, type Playing } from './playing.ts';
  *     onBoard(board, 'course-board-move', (move) => board.show(after(move)));
  *     board.show({ placement, view, turn, description, legal });
  *
- * `data-parts` names what stands under the board. `data-words` may stand on anything around it.
+ * `data-parts` names what stands under the board; `set-up.ts` lets its pieces be set by hand. `data-words` may stand on anything around it.
  * Without a drawing inside it makes its own; the page has the symbols (`pieceSprite`).
  */
 export class CourseBoard extends HTMLElement {
   #words: BoardWords | undefined;
   #state: BoardState | undefined;
   #playing: Playing | undefined;
+  #makeHands: ((svg: Element) => Hands) | undefined;
+  #hands: Hands | undefined;
   #turned = false;
   readonly #caption = make('a', 'board-caption');
   readonly #choices = make('p', 'board-choices');
@@ -84,6 +87,11 @@ export class CourseBoard extends HTMLElement {
     this.#playing?.make(moves);
   }
 
+  /** Before the first `show`: the squares are for other acts than moves (`set-up.ts`). */
+  giveTo(makeHands: (svg: Element) => Hands): void {
+    this.#makeHands = makeHands;
+  }
+
   /** Puts the focus on the squares of a board that is played on. */
   focusSquares(): void {
     this.#playing?.focus();
@@ -93,8 +101,8 @@ export class CourseBoard extends HTMLElement {
     const svg = this.querySelector('svg.board') ?? this.#makeDrawing(state);
     const view = this.#turned ? (state.view === 'white' ? 'black' : 'white') : state.view;
     drawOn(svg, state, view, state.glide);
-    this.#setPlaying(svg, state, view);
-    if (state.legal !== undefined) {
+    this.#setHands(svg, state, view);
+    if (this.#hands !== undefined) {
       // Its squares tell what stands on them.
       svg.setAttribute('aria-hidden', 'true');
       return;
@@ -114,22 +122,27 @@ export class CourseBoard extends HTMLElement {
     return svg;
   }
 
-  #setPlaying(svg: Element, { legal, placement, turn = 'white' }: BoardState, view: Color): void {
+  /** Whatever acts on the squares stays as long as it is the same that does. */
+  #setHands(svg: Element, state: BoardState, view: Color): void {
     const words = this.#words;
-    if (legal === undefined || words === undefined) {
-      for (const element of this.#playing?.elements ?? []) element.remove();
+    if (state.legal === undefined && this.#playing !== undefined) {
+      for (const element of this.#playing.elements) element.remove();
+      this.#hands = undefined;
       this.#playing = undefined;
-      return;
     }
-    if (this.#playing === undefined) {
-      this.#playing = makePlaying(svg, words, {
-        onTouch: () => this.#tell('course-board-touch', undefined),
-        onMove: (move) => this.#tell('course-board-move', move),
-        onRefuse: (refusal) => this.#tell('course-board-refuse', refusal),
-      });
-      svg.after(...this.#playing.elements);
+    if (this.#hands === undefined) {
+      if (this.#makeHands !== undefined) this.#hands = this.#makeHands(svg);
+      else if (state.legal !== undefined && words !== undefined) {
+        this.#playing = makePlaying(svg, words, {
+          onTouch: () => this.#tell('course-board-touch', undefined),
+          onMove: (move) => this.#tell('course-board-move', move),
+          onRefuse: (refusal) => this.#tell('course-board-refuse', refusal),
+        });
+        this.#hands = this.#playing;
+      }
+      svg.after(...(this.#hands?.elements ?? []));
     }
-    this.#playing.setUp(placement, turn, view, legal);
+    this.#hands?.setUp(state, view);
   }
 
   #showChoices(choices: readonly string[]): void {

@@ -1,15 +1,13 @@
 import type { Color, Piece, Square } from '../../chess/types.ts';
 import { readPlacement } from '../../draw/placement.ts';
-import type { BoardMove, BoardRefusal } from './board-state.ts';
+import type { BoardMove, BoardRefusal, BoardState } from './board-state.ts';
 import { type BoardWords, squareInWords } from './board-words.ts';
+import type { Hands } from './hands.ts';
 import { askPromotion } from './promotion.ts';
 import { makeSquares } from './squares.ts';
 
 /** The part of a board on which moves are made. */
-export interface Playing {
-  /** The squares, and what a pawn becomes. */
-  readonly elements: readonly HTMLElement[];
-  setUp(placement: string, turn: Color, view: Color, legal: readonly BoardMove[]): void;
+export interface Playing extends Hands {
   /** Makes the move, or asks which promotion is meant. */
   make(moves: readonly BoardMove[]): void;
   focus(): void;
@@ -62,7 +60,7 @@ export function makePlaying(svg: Element, words: BoardWords, events: PlayingEven
 
   return {
     elements: [squares.element, promotion.element],
-    setUp(placement, toMove, view, moves) {
+    setUp({ placement, turn: toMove = 'white', legal: moves = [] }: BoardState, view) {
       pieces = new Map(readPlacement(placement).map(({ square, piece }) => [square, piece]));
       turn = toMove;
       legal = moves;

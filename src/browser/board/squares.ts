@@ -1,5 +1,6 @@
 import type { Color, Square } from '../../chess/types.ts';
 import { squareAt, squareCorner } from '../../draw/geometry.ts';
+import { listenForDrags } from './drags.ts';
 
 /** The squares of a board that is acted on: one button each, over the drawing. */
 export interface Squares {
@@ -12,6 +13,8 @@ export interface Squares {
   ): void;
   /** Marks a square as chosen; `undefined` none. */
   choose(square: Square | undefined): void;
+  /** The square at a point of the window. */
+  squareUnder(point: { clientX: number; clientY: number }): Square | undefined;
   readonly chosen: Square | undefined;
   focus(): void;
 }
@@ -23,10 +26,9 @@ export interface SquaresEvents {
   readonly onTap: (square: Square) => void;
   /** The end of a drag; `to` is absent outside the board. */
   readonly onDrop: (from: Square, to: Square | undefined) => void;
+  /** Delete, or the key beside it that also takes away what was written. */
+  readonly onErase?: (square: Square) => void;
 }
-
-/** Pixels that a pointer may stray in a tap. */
-const strayInTap = 6;
 
 /**
  * Everything that a drag does two taps do too. With the keyboard the arrow keys walk over the
@@ -35,7 +37,7 @@ const strayInTap = 6;
 export function makeSquares(
   svg: Element,
   label: string,
-  { onTouch, onTap, onDrop }: SquaresEvents,
+  { onTouch, onTap, onDrop, onErase }: SquaresEvents,
 ): Squares {
   const element = document.createElement('div');
   element.className = 'squares';
@@ -52,8 +54,7 @@ export function makeSquares(
   let view: Color = 'white';
   let mayDrag: (square: Square) => boolean = () => false;
   let chosen: Square | undefined;
-  let drag: { from: Square; x: number; y: number; moving: boolean } | undefined;
-  let dragged = false;
+  let dragged: Square | undefined;
 
   function choose(square: Square | undefined): void {
     if (chosen !== undefined) buttons.get(chosen)?.setAttribute('aria-pressed', 'false');
@@ -70,59 +71,44 @@ export function makeSquares(
 
   element.addEventListener('click', (event) => {
     const square = squareOf(event.target);
-    if (square !== undefined && !dragged) {
-      onTouch();
-      walkTo(square);
-      onTap(square);
-    }
-    dragged = false;
+    if (square === undefined) return;
+    onTouch();
+    walkTo(square);
+    onTap(square);
   });
-  element.addEventListener('pointerdown', (event) => {
-    dragged = false;
-    const from = squareOf(event.target);
-    if (!event.isPrimary || event.button !== 0 || from === undefined) return;
-    drag = { from, x: event.clientX, y: event.clientY, moving: false };
-  });
-  element.addEventListener('pointermove', (event) => {
-    if (drag === undefined || !event.isPrimary) return;
-    const [dx, dy] = [event.clientX - drag.x, event.clientY - drag.y];
-    if (!drag.moving) {
-      if (Math.hypot(dx, dy) < strayInTap) return;
+  listenForDrags(element, {
+    onStart(target) {
+      const from = squareOf(target);
       onTouch();
-      if (!mayDrag(drag.from)) {
-        drag = undefined;
-        return;
-      }
-      drag.moving = true;
-      choose(drag.from);
-      element.setPointerCapture(event.pointerId);
+      if (from === undefined || !mayDrag(from)) return false;
+      dragged = from;
+      choose(from);
       element.classList.add('dragging');
-    }
-    const unit = 80 / element.getBoundingClientRect().width;
-    carry(svg, drag.from, dx * unit, dy * unit);
-  });
-  element.addEventListener('pointerup', (event) => {
-    const from = drag?.moving ? drag.from : undefined;
-    endDrag();
-    if (from === undefined) return;
-    // A click follows the end of a drag, and is none.
-    dragged = true;
-    const to = squareUnder(event);
-    choose(undefined);
-    carry(svg, from, 0, 0);
-    if (to === from) return;
-    walkTo(to);
-    onDrop(from, to);
-  });
-  element.addEventListener('pointercancel', () => {
-    if (drag?.moving) carry(svg, drag.from, 0, 0);
-    choose(undefined);
-    endDrag();
+      return true;
+    },
+    onMove(dx, dy) {
+      const unit = 80 / element.getBoundingClientRect().width;
+      if (dragged !== undefined) carry(svg, dragged, dx * unit, dy * unit);
+    },
+    onEnd(event) {
+      const from = dragged;
+      dragged = undefined;
+      element.classList.remove('dragging');
+      choose(undefined);
+      if (from === undefined) return;
+      carry(svg, from, 0, 0);
+      if (event === undefined) return;
+      const to = squareUnder(event);
+      if (to === from) return;
+      walkTo(to);
+      onDrop(from, to);
+    },
   });
   element.addEventListener('keydown', (event) => {
     const square = squareOf(event.target);
     if (square === undefined || event.altKey || event.ctrlKey || event.metaKey) return;
     if (event.key === 'Escape') choose(undefined);
+    if (event.key === 'Delete' || event.key === 'Backspace') onErase?.(square);
     const way = ways[event.key];
     if (way === undefined) return;
     event.preventDefault();
@@ -132,12 +118,7 @@ export function makeSquares(
     if (next !== undefined) buttons.get(next)?.focus();
   });
 
-  function endDrag(): void {
-    drag = undefined;
-    element.classList.remove('dragging');
-  }
-
-  function squareUnder({ clientX, clientY }: PointerEvent): Square | undefined {
+  function squareUnder({ clientX, clientY }: { clientX: number; clientY: number }) {
     const { left, top, width, height } = element.getBoundingClientRect();
     const point = { x: ((clientX - left) / width) * 80, y: ((clientY - top) / height) * 80 };
     return squareAt(point, view);
@@ -160,6 +141,7 @@ export function makeSquares(
       }
     },
     choose,
+    squareUnder,
     get chosen() {
       return chosen;
     },

@@ -1,4 +1,5 @@
 import type { Strings } from '../index.ts';
+import { board } from './board.ts';
 import { book } from './book.ts';
 import { changes } from './changes.ts';
 import { glyph } from './glyph.ts';
@@ -6,4 +7,4 @@ import { letter } from './letter.ts';
 import { page } from './page.ts';
 import { position } from './position.ts';
 
-export const es: Strings = { book, ...changes, glyph, letter, ...page, position };
+export const es: Strings = { ...board, book, ...changes, glyph, letter, ...page, position };

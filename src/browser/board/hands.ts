@@ -1,0 +1,10 @@
+import type { Color } from '../../chess/types.ts';
+import type { BoardState } from './board-state.ts';
+
+/** What lies over a board's drawing and is acted on: moves are played there, or pieces are set. */
+export interface Hands {
+  /** They stand right behind the drawing, the first over it. */
+  readonly elements: readonly HTMLElement[];
+  /** Follows what the board shows, as seen from `view`. */
+  setUp(state: BoardState, view: Color): void;
+}
