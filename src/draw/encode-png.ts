@@ -1,5 +1,5 @@
 import { crc32, deflateSync } from 'node:zlib';
-import { choosePalette } from './palette.ts';
+import { choosePalette, type PaletteOptions } from './palette.ts';
 
 /** The eight bytes that every PNG starts with (section 5.2). */
 const signature = Buffer.from([137, 80, 78, 71, 13, 10, 26, 10]);
@@ -12,15 +12,18 @@ export interface Pixels {
 }
 
 /** Raised when the same pixels would be encoded to other bytes, so that caches are re-made. */
-export const encoderVersion = 1;
+export const encoderVersion = 2;
 
 /**
- * An indexed PNG (PNG specification, third edition) of at most `limit` colours; unless said,
- * sixteen where they can stand for all, else 256. Boards are a few inks and their blends, so this
+ * An indexed PNG (PNG specification, third edition) of at most `limit` colours; unless said, of
+ * as few as can stand for all. Boards are a few inks and their blends, so this
  * is a quarter of the size of full colour, and looks the same.
  */
-export function encodePng({ width, height, rgba }: Pixels, limit?: number): Uint8Array {
-  const { colours, indexOf } = choosePalette(rgba, limit);
+export function encodePng(
+  { width, height, rgba }: Pixels,
+  options: PaletteOptions = {},
+): Uint8Array {
+  const { colours, indexOf } = choosePalette(rgba, options);
   const depth = [1, 2, 4].find((bits) => colours.length <= 2 ** bits) ?? 8;
   const perByte = 8 / depth;
   const rowBytes = Math.ceil((width * depth) / 8);

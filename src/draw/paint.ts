@@ -23,8 +23,21 @@ export const inks = [
 ] as const;
 export type Ink = (typeof inks)[number];
 
-export const themes = ['light', 'dark', 'print'] as const;
+export const themes = ['light', 'dark', 'print', 'two-tone'] as const;
 export type Theme = (typeof themes)[number];
+
+/**
+ * What a theme does without. Flat squares and pieces with no light edge around them have few
+ * blends, which makes small files.
+ */
+const leftOut: Readonly<Record<Theme, readonly Ink[]>> = {
+  light: [],
+  dark: [],
+  print: [],
+  'two-tone': ['hatch', 'white-edge', 'black-edge'],
+};
+
+const twoTone = { paper: '#fdfbf6', tint: '#d9d4c9', ink: '#211d18' };
 
 /** `print` is one colour on white: everything must be told apart without hue. */
 export const palettes: Readonly<Record<Theme, Readonly<Record<Ink, string>>>> = {
@@ -76,6 +89,23 @@ export const palettes: Readonly<Record<Theme, Readonly<Record<Ink, string>>>> = 
     threat: '#000000',
     guard: '#000000',
   },
+  // For picture files: paper, tint and ink, and colour only where an arrow needs it.
+  'two-tone': {
+    sheet: twoTone.paper,
+    paper: twoTone.paper,
+    tint: twoTone.tint,
+    hatch: twoTone.tint,
+    ink: twoTone.ink,
+    'white-piece': twoTone.paper,
+    'black-piece': twoTone.ink,
+    'white-edge': twoTone.paper,
+    'black-edge': twoTone.paper,
+    'last-move': twoTone.ink,
+    mark: twoTone.ink,
+    plan: '#1f4e9c',
+    threat: '#c2401c',
+    guard: '#8c4f68',
+  },
 };
 
 export interface Paint {
@@ -125,7 +155,14 @@ export function classMarkup(shapes: readonly Shape[]): string {
 
 /** The shapes as SVG paths with presentation attributes, for files that stand alone. */
 export function themeMarkup(shapes: readonly Shape[], theme: Theme): string {
-  return shapes.map(({ part, d }) => `<path ${paintAttributes(part, theme)} d="${d}"/>`).join('');
+  return shapes
+    .filter(({ part }) => isPainted(paints[part], theme))
+    .map(({ part, d }) => `<path ${paintAttributes(part, theme)} d="${d}"/>`)
+    .join('');
+}
+
+function isPainted({ fill, stroke }: Paint, theme: Theme): boolean {
+  return fill !== undefined || (stroke !== undefined && !leftOut[theme].includes(stroke));
 }
 
 /** Presentation attributes of a part in a theme. */
@@ -133,7 +170,8 @@ export function paintAttributes(part: Part, theme: Theme): string {
   const { fill, stroke, width, dash, round }: Paint = paints[part];
   const palette = palettes[theme];
   const attributes = [`fill="${fill ? palette[fill] : 'none'}"`];
-  if (stroke) attributes.push(`stroke="${palette[stroke]}" stroke-width="${width}"`);
+  if (!stroke || leftOut[theme].includes(stroke)) return attributes.join(' ');
+  attributes.push(`stroke="${palette[stroke]}" stroke-width="${width}"`);
   if (dash) attributes.push(`stroke-dasharray="${dash}"`);
   if (round) attributes.push('stroke-linecap="round" stroke-linejoin="round"');
   return attributes.join(' ');

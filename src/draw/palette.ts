@@ -13,22 +13,57 @@ interface Counted {
 }
 
 /**
- * When a palette stands for the pixels so that nothing is lost to the eye; chosen by looking at
- * boards at 192 to 1120 pixels. `edges` bounds the root of the mean square error of the pixels that
- * are not exact, of 255; `hue` bounds the error of any colour that is a `share` of all pixels, so
- * that a thin arrow keeps its own hue.
+ * When a palette stands for the pixels so that nothing is lost to the eye, and the sizes that are
+ * tried before 256; chosen by looking at boards at 192 to 1120 pixels. `edges` bounds the root of
+ * the mean square error of the pixels that are not exact, of 255; `shade` bounds the error of any
+ * colour that is a `share` of all pixels, and `hue` what of it is no grey, so that a thin arrow keeps
+ * its own hue; `area` bounds the error of one that is a hundredth, so that two grounds stay two.
  */
-const faithful = { edges: 16, hue: 36, share: 1 / 2500 };
+interface Fidelity {
+  readonly sizes: readonly number[];
+  readonly edges: number;
+  readonly shade: number;
+  readonly hue: number;
+  readonly share: number;
+  readonly area: number;
+}
 
-/** The sizes that are tried before 256: the first fits four bits a pixel. */
-const smallSizes = [16, 32, 64, 128];
+/** Sixteen colours fit four bits a pixel. */
+const fine: Fidelity = {
+  sizes: [16, 32, 64, 128],
+  edges: 16,
+  shade: 36,
+  hue: 36,
+  share: 1 / 2500,
+  area: 36,
+};
 
-/** As few colours as stand for all pixels, or as many as `limit` says, whatever it costs. */
-export function choosePalette(rgba: Uint8Array, limit?: number): Palette {
+/** For pixels half as wide as those of CSS: an edge needs fewer steps from ink to paper. */
+const dense: Fidelity = {
+  ...fine,
+  sizes: [5, 6, 8, 12, ...fine.sizes],
+  edges: 28,
+  shade: 60,
+  hue: 16,
+  area: 12,
+};
+
+export interface PaletteOptions {
+  /** The most colours, whatever it costs; unless said, as few as stand for all pixels. */
+  readonly limit?: number | undefined;
+  /** Whether two pixels or more make one of CSS. */
+  readonly isDense?: boolean | undefined;
+}
+
+export function choosePalette(
+  rgba: Uint8Array,
+  { limit, isDense = false }: PaletteOptions = {},
+): Palette {
   const found = histogram(rgba);
-  for (const size of limit === undefined ? smallSizes : []) {
+  const fidelity = isDense ? dense : fine;
+  for (const size of limit === undefined ? fidelity.sizes : []) {
     const colours = reduce(found, size);
-    if (isFaithful(found, colours)) return paletteOf(colours);
+    if (isFaithful(found, colours, fidelity)) return paletteOf(colours);
   }
   return paletteOf(reduce(found, limit ?? 256));
 }
@@ -62,6 +97,10 @@ function split(pixel: number): Rgb {
 
 function distance(a: Rgb, b: Rgb): number {
   return (a[0] - b[0]) ** 2 + (a[1] - b[1]) ** 2 + (a[2] - b[2]) ** 2;
+}
+
+function sum([red, green, blue]: Rgb): number {
+  return red + green + blue;
 }
 
 function nearest(rgb: Rgb, colours: readonly Rgb[]): number {
@@ -145,19 +184,27 @@ function centre(box: readonly Counted[]): Rgb {
   return [Math.round(red), Math.round(green), Math.round(blue)];
 }
 
-function isFaithful(found: readonly Counted[], colours: readonly Rgb[]): boolean {
+function isFaithful(
+  found: readonly Counted[],
+  colours: readonly Rgb[],
+  { edges, shade, hue, share, area }: Fidelity,
+): boolean {
   const pixels = found.reduce((sum, { count }) => sum + count, 0);
   let squares = 0;
   let inexact = 0;
   for (const { rgb, count } of found) {
-    const far = distance(rgb, colours[nearest(rgb, colours)] ?? rgb);
-    if (far > faithful.hue ** 2 && count > pixels * faithful.share) return false;
+    const colour = colours[nearest(rgb, colours)] ?? rgb;
+    const far = distance(rgb, colour);
+    const stray = far - (sum(rgb) - sum(colour)) ** 2 / 3;
+    const isSeen = count > pixels * share;
+    if (isSeen && (far > shade ** 2 || stray > hue ** 2)) return false;
+    if (far > area ** 2 && count > pixels / 100) return false;
     if (far > 0) {
       squares += far * count;
       inexact += count;
     }
   }
-  return squares <= inexact * faithful.edges ** 2;
+  return squares <= inexact * edges ** 2;
 }
 
 function paletteOf(colours: readonly Rgb[]): Palette {

@@ -36,7 +36,7 @@ export async function pngCache(folder: string): Promise<PngCache> {
 
 function keyOf(job: PngJob): string {
   return createHash('sha256')
-    .update(`png ${encoderVersion}\n${pngWidth(job)} ${job.colours ?? ''}\n`)
+    .update(`png ${encoderVersion}\n${pngWidth(job)} ${job.scale ?? 1} ${job.colours ?? ''}\n`)
     .update(job.svg)
     .digest('hex');
 }

@@ -7,8 +7,8 @@ export interface PngSize {
   /** Image pixels to a CSS pixel; 1 unless said. */
   readonly scale?: number | undefined;
   /**
-   * The most colours it may have, 2 to 256. Unless said, sixteen where that loses nothing that can
-   * be seen. A board in one colour takes a third less room with 4, and shows it only at scale 1.
+   * The most colours it may have, 2 to 256. Unless said, as few as lose nothing that can be seen;
+   * from scale 2 on, where pixels are half as wide, that is fewer.
    */
   readonly colours?: number | undefined;
 }
@@ -35,7 +35,7 @@ export function makePng(svg: string, size: PngSize): Uint8Array {
   }
   const image = picture.render();
   const pixels = { width: image.width, height: image.height, rgba: image.pixels };
-  return encodePng(pixels, size.colours);
+  return encodePng(pixels, { limit: size.colours, isDense: (size.scale ?? 1) >= 2 });
 }
 
 /** Width in image pixels. @throws RangeError for what is out of bounds. */
