@@ -5,6 +5,7 @@ import type { BuildOptions } from './build.ts';
 import type { ChangesOptions } from './changes.ts';
 import { type CheckOptions, check, checkFormats } from './check.ts';
 import { exitCodes } from './console.ts';
+import { defineDiagram } from './diagram-command.ts';
 import { type ExportOptions, exportFormats } from './export-formats.ts';
 import type { LetterOptions } from './letter.ts';
 import { packageVersion } from './package-version.ts';
@@ -123,6 +124,8 @@ program
     const { changes } = await import('./changes.ts');
     process.exitCode = await changes(before, after, folder, options);
   });
+
+defineDiagram(program.command('diagram'));
 
 program
   .command('dev')

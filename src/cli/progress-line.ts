@@ -11,11 +11,17 @@ export function createProgressLine(stream: NodeJS.WriteStream) {
   return {
     show(stage: string, done: number, all: number): void {
       if (!terminal) return;
-      const numbers = stage === 'images' ? ` ${done}/${all}` : '';
+      const numbers = stage === 'images' ? ` ${bar(done, all)} ${done}/${all}` : '';
       stream.write(`\r\x1b[K${words[stage] ?? stage}${numbers}`);
     },
     clear(): void {
       if (terminal) stream.write('\r\x1b[K');
     },
   };
+}
+
+/** How much is done, twenty signs long. */
+function bar(done: number, all: number): string {
+  const full = all === 0 ? 0 : Math.floor((20 * done) / all);
+  return `[${'='.repeat(full)}${' '.repeat(20 - full)}]`;
 }

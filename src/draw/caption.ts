@@ -34,6 +34,7 @@ export async function drawCaptionedBoard(
       fontSize: unit * 4,
       lineHeight: 1.3,
       textAlign: 'center',
+      textWrap: 'balance',
       color: ink,
     },
     shown,

@@ -3,6 +3,7 @@ import { drawBoard } from './board.ts';
 import { type CardWords, layOutCard } from './card-layout.ts';
 import { palettes } from './paint.ts';
 import { makePng } from './png.ts';
+import type { PngJob } from './pngs.ts';
 import { showable } from './showable.ts';
 
 export interface Card {
@@ -25,7 +26,20 @@ const { width, height } = cardSize;
 const boardSide = 534;
 const margin = (height - boardSide) / 2;
 
-/** A card as `drawCard` draws it, as a PNG. For many cards give their SVGs to `makePngs`. */
+/** Raised when the same card would be laid out in another way, so that caches are re-made. */
+const layoutVersion = 1;
+
+/**
+ * A card for `makePngs`. To set its words takes twenty times as long as to draw a board, so it is
+ * laid out only where the cache has no image of the same words and position.
+ */
+export function cardJob(card: Card, onLoss?: (message: string) => void): PngJob {
+  const { placement, view } = card;
+  const key = `card ${layoutVersion} ${JSON.stringify(card)} ${drawBoard({ placement, view })}`;
+  return { ...cardSize, key, draw: () => drawCard(card, onLoss) };
+}
+
+/** A card as `drawCard` draws it, as a PNG. For many cards see `cardJob`. */
 export async function makeCard(
   card: Card,
   onLoss?: (message: string) => void,

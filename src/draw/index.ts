@@ -3,7 +3,7 @@ export type { ArrowMeaning, BoardArrow } from './arrows.ts';
 export { type BoardFile, drawBoard } from './board.ts';
 export { boardCss } from './board-css.ts';
 export { type Caption, drawCaptionedBoard } from './caption.ts';
-export { type Card, cardSize, drawCard, makeCard } from './card.ts';
+export { type Card, cardJob, drawCard, makeCard } from './card.ts';
 export { coverSize, drawCover } from './cover.ts';
 export type { LastMove } from './marks.ts';
 export { drawBoardInPage, pieceSprite } from './page-board.ts';

@@ -36,8 +36,10 @@ export async function pngCache(folder: string): Promise<PngCache> {
 
 function keyOf(job: PngJob): string {
   return createHash('sha256')
-    .update(`png ${encoderVersion}\n${pngWidth(job)} ${job.scale ?? 1} ${job.colours ?? ''}\n`)
-    .update(job.svg)
+    .update(
+      `png ${encoderVersion} ${'svg' in job ? 'svg' : 'key'}\n${pngWidth(job)} ${job.scale ?? 1} ${job.colours ?? ''}\n`,
+    )
+    .update('svg' in job ? job.svg : job.key)
     .digest('hex');
 }
 

@@ -59,8 +59,10 @@ test.each(themes)('the palette keeps to the colours drawn, theme %s', (theme) =>
 });
 
 test('boards are small: 560 pixels, once and in double size', () => {
-  const print = drawBoard({ placement: middlegame, theme: 'print' });
+  const lastMove = { from: 'c1', to: 'g5' };
+  const twoTone = drawBoard({ placement: middlegame, lastMove, turn: 'white', theme: 'two-tone' });
   expect(makePng(board, { width: 560 }).length).toBeLessThan(16_000);
   expect(makePng(board, { width: 560, scale: 2 }).length).toBeLessThan(40_000);
-  expect(makePng(print, { width: 560, scale: 2, colours: 4 }).length).toBeLessThan(25_000);
+  expect(makePng(twoTone, { width: 560 }).length).toBeLessThan(15_000);
+  expect(makePng(twoTone, { width: 560, scale: 2 }).length).toBeLessThan(25_000);
 });

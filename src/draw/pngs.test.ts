@@ -6,7 +6,7 @@ import { drawBoard } from './board.ts';
 import { makePng } from './png.ts';
 import { makePngs, type PngJob } from './pngs.ts';
 
-const jobs: PngJob[] = Array.from({ length: 12 }, (_, index) => ({
+const jobs = Array.from({ length: 12 }, (_, index) => ({
   svg: drawBoard({ placement: '8/8/8/3k4/8/3K4/8/8', marks: [`a${1 + (index % 8)}`] }),
   width: 100 + index,
 }));
@@ -76,6 +76,26 @@ describe('the cache', () => {
       pngs: same,
     });
     expect((await readFile(join(folder, second))).equals(whole)).toBe(true);
+  });
+
+  test('draws a late picture once, and tells it apart by its key', async () => {
+    let drawn = 0;
+    const late = (key: string): PngJob => ({
+      width: 100,
+      key,
+      draw: async () => {
+        drawn += 1;
+        return drawBoard({ placement: '8/8/8/3k4/8/3K4/8/8' });
+      },
+    });
+    const list = [late('one'), ...jobs];
+    const { pngs } = await run({ cache: folder, threads: 2 }, list);
+    expect(await run({ cache: folder, threads: 2 }, list)).toEqual({
+      counts: { drawn: 0, cached: 13 },
+      pngs,
+    });
+    expect(drawn).toBe(1);
+    expect((await run({ cache: folder }, [late('two')])).counts.drawn).toBe(1);
   });
 
   test('tells apart size and number of colours', async () => {

@@ -3,8 +3,13 @@ import { Worker } from 'node:worker_threads';
 import { makePng, type PngSize, pngWidth } from './png.ts';
 import { pngCache } from './png-cache.ts';
 
-export interface PngJob extends PngSize {
-  readonly svg: string;
+/** An image of a finished SVG, or of one that is drawn only where the cache has no image of it. */
+export type PngJob = PngSize & ({ readonly svg: string } | LatePicture);
+
+export interface LatePicture {
+  /** Everything that the picture depends on: another picture has another key. */
+  readonly key: string;
+  readonly draw: () => Promise<string>;
 }
 
 export interface PngsOptions {
@@ -15,8 +20,9 @@ export interface PngsOptions {
 }
 
 /** What a worker is told, and what it answers. */
-export interface WorkerJob extends PngJob {
+export interface WorkerJob extends PngSize {
   readonly index: number;
+  readonly svg: string;
 }
 export type WorkerAnswer =
   | { readonly index: number; readonly png: Uint8Array }
@@ -39,28 +45,38 @@ export async function makePngs(
 ): Promise<{ readonly drawn: number; readonly cached: number }> {
   for (const job of jobs) pngWidth(job);
   const cache = folder === undefined ? undefined : await pngCache(folder);
-  const missing: WorkerJob[] = [];
+  const missing: Missing[] = [];
   for (const [index, job] of jobs.entries()) {
     const png = await cache?.read(job);
     if (png) onDone(index, png);
-    else missing.push({ ...job, index });
+    else missing.push({ job, index });
   }
-  const finish = async (job: WorkerJob, png: Uint8Array) => {
-    onDone(job.index, png);
+  const finish = async ({ job, index }: Missing, png: Uint8Array) => {
+    onDone(index, png);
     await cache?.write(job, png);
   };
   if (missing.length < worthThreads || threads < 2) {
-    for (const job of missing) await finish(job, makePng(job.svg, job));
+    for (const found of missing) await finish(found, makePng(await svgOf(found.job), found.job));
   } else {
     await drawInThreads(missing, Math.min(threads, missing.length), finish);
   }
   return { drawn: missing.length, cached: jobs.length - missing.length };
 }
 
+/** A job that the cache has no image of, with its place. */
+interface Missing {
+  readonly job: PngJob;
+  readonly index: number;
+}
+
+async function svgOf(job: PngJob): Promise<string> {
+  return 'svg' in job ? job.svg : job.draw();
+}
+
 async function drawInThreads(
-  jobs: readonly WorkerJob[],
+  jobs: readonly Missing[],
   count: number,
-  finish: (job: WorkerJob, png: Uint8Array) => Promise<void>,
+  finish: (job: Missing, png: Uint8Array) => Promise<void>,
 ): Promise<void> {
   const queue = jobs.values();
   const workers = Array.from({ length: count }, () => new Worker(workerFile));
@@ -80,25 +96,25 @@ const workerFile = new URL(
 /** Gives a worker one job after another until the queue, which all workers share, is empty. */
 function serve(
   worker: Worker,
-  queue: Iterator<WorkerJob>,
-  finish: (job: WorkerJob, png: Uint8Array) => Promise<void>,
+  queue: Iterator<Missing>,
+  finish: (job: Missing, png: Uint8Array) => Promise<void>,
 ): Promise<void> {
   return new Promise((resolve, reject) => {
-    let current: WorkerJob | undefined;
-    const next = () => {
+    let current: Missing | undefined;
+    const next = async () => {
       const { value, done } = queue.next();
-      if (done) resolve();
-      else {
-        current = value;
-        worker.postMessage(value);
-      }
+      if (done) return resolve();
+      current = value;
+      const { width, scale, colours } = value.job;
+      const svg = await svgOf(value.job);
+      worker.postMessage({ index: value.index, svg, width, scale, colours } satisfies WorkerJob);
     };
     worker.on('error', reject);
     worker.on('exit', (code) => reject(new Error(`a drawing thread stopped with code ${code}`)));
     worker.on('message', (answer: WorkerAnswer) => {
       if ('error' in answer || !current) reject('error' in answer ? answer.error : answer);
-      else finish(current, answer.png).then(next, reject);
+      else finish(current, answer.png).then(next).catch(reject);
     });
-    next();
+    next().catch(reject);
   });
 }

@@ -1,5 +1,5 @@
 export { findFiles, NoCourseError } from './find-files.ts';
-export { isLabel, parseArrow, parseList } from './names.ts';
+export { arrowProblem, isLabel, parseArrow, parseList, squareProblem } from './names.ts';
 export type * from './nodes.ts';
 export { directiveNames } from './nodes.ts';
 export { blockNames } from './read-block.ts';

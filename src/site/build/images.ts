@@ -1,8 +1,7 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { initialPosition } from '../../chess/index.ts';
-import { cardSize, drawBoard, drawCard } from '../../draw/index.ts';
-import { makePngs, type PngJob } from '../../draw/pngs.ts';
+import { cardJob, drawBoard, makePngs, type PngJob } from '../../draw/index.ts';
 import type { Chapter, Course } from '../../model/types.ts';
 import { cardPath, diagramNames, imagePath, pictureOf } from '../render/diagram-images.ts';
 import { emblematic } from '../render/site.ts';
@@ -27,7 +26,7 @@ export async function writeImages(
     readonly onDone?: ((done: number, all: number) => void) | undefined;
   },
 ): Promise<string[]> {
-  const jobs = [...diagramJobs(course), ...(await cardJobs(course))];
+  const jobs = [...diagramJobs(course), ...cardJobs(course)];
   const writes: Promise<void>[] = [];
   await mkdir(join(out, 'images', 'cards'), { recursive: true });
   await makePngs(
@@ -49,7 +48,7 @@ function diagramJobs(course: Course): NamedJob[] {
       const block = chapter.blocks[index];
       const picture = block?.kind === 'diagram' ? pictureOf(block) : undefined;
       if (picture === undefined) return [];
-      const svg = drawBoard(picture);
+      const svg = drawBoard({ ...picture, theme: 'two-tone' });
       return ([1, 2] as const).map((scale) => ({
         path: decodeURIComponent(imagePath(name, scale)),
         job: { svg, width: diagramWidth, scale },
@@ -58,12 +57,12 @@ function diagramJobs(course: Course): NamedJob[] {
   );
 }
 
-async function cardJobs(course: Course): Promise<NamedJob[]> {
+function cardJobs(course: Course): NamedJob[] {
   const { title, author, language } = course.settings;
-  const job = async (chapter?: Chapter): Promise<NamedJob> => {
+  const job = (chapter?: Chapter): NamedJob => {
     const known = chapter ?? course.chapters[0];
     const shown = known && emblematic(known);
-    const svg = await drawCard({
+    const card = cardJob({
       course: title,
       chapter: chapter?.title,
       author,
@@ -71,9 +70,7 @@ async function cardJobs(course: Course): Promise<NamedJob[]> {
       view: shown?.block.view ?? (course.settings.side === 'black' ? 'black' : 'white'),
       language,
     });
-    return { path: decodeURIComponent(cardPath(chapter)), job: { svg, ...cardSize } };
+    return { path: decodeURIComponent(cardPath(chapter)), job: card };
   };
-  const jobs = [await job()];
-  for (const chapter of course.chapters) jobs.push(await job(chapter));
-  return jobs;
+  return [job(), ...course.chapters.map((chapter) => job(chapter))];
 }
