@@ -33,13 +33,14 @@ export function positionOfLabel({ course }: CheckedCourse, name: string): FoundP
   return found(node.position, node.move);
 }
 
-/** @throws PublishError with the place in the text where it goes wrong. */
+/** @throws PublishError that quotes what is wrong. */
 export function positionOfFen(text: string): FoundPosition {
   const position = parseFen(text);
   if (!isFenFault(position)) return { position };
   const { reason, offset } = position;
+  const at = /^[^\s/]+/.exec(text.slice(offset))?.[0];
   throw new PublishError(
-    `this FEN is no position: ${reason}.\n  ${text}\n  ${' '.repeat(offset)}^\n`,
+    `this FEN is no position: ${reason}${at === undefined ? '' : ` (at \`${at}\`)`}`,
     'copy the FEN again from where it was made, or set the piece right by hand',
   );
 }
