@@ -22,6 +22,7 @@ const scripts = {
 };
 /** Style sheets by name, and their parts in src/, in the order of the cascade. */
 const sheets = {
+  changes: ['site/styles/news.css'],
   course: [
     'draw/board.css',
     'site/styles/fonts.css',

@@ -19,6 +19,7 @@ import { moveNumber } from './rules/move-number.ts';
 import { moveOverwritten } from './rules/move-overwritten.ts';
 import { moveSuffix } from './rules/move-suffix.ts';
 import { moveUnreadable } from './rules/move-unreadable.ts';
+import { newsLink } from './rules/news-link.ts';
 import { patternNotThere } from './rules/pattern-not-there.ts';
 import { proseMoveUnknown } from './rules/prose-move-unknown.ts';
 import { replyUnanswered } from './rules/reply-unanswered.ts';
@@ -51,5 +52,6 @@ export const rules: readonly CourseRule[] = [
   gameIllegal,
   gameResult,
   patternNotThere,
+  newsLink,
   allowUnused,
 ];

@@ -22,6 +22,7 @@ export function runExample(files: readonly SourceFile[], rule: string): Diagnost
       chapters: files.filter(({ path }) => path.startsWith('chapters/')),
       games: files.filter(({ path }) => path.startsWith('games/')),
       media: files.map(({ path }) => path).filter((path) => path.startsWith('media/')),
+      news: files.filter(({ path }) => path.startsWith('news/')),
       problems: [],
     },
     { frontMatter: 'optional' },

@@ -100,7 +100,7 @@ export async function dev(folder: string, { port }: { port: number }): Promise<v
   }, port);
 
   let timer: NodeJS.Timeout | undefined;
-  const watcher = watch(['course.yaml', 'chapters', 'games', 'media'], {
+  const watcher = watch(['course.yaml', 'chapters', 'games', 'media', 'news'], {
     cwd: path.resolve(folder),
     ignoreInitial: true,
   });

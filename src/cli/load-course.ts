@@ -18,6 +18,7 @@ export async function loadCourse(folder: string): Promise<LoadedCourse> {
   for (const file of [
     ...files.chapters,
     ...files.games,
+    ...(files.news ?? []),
     ...(files.settings ? [files.settings] : []),
   ]) {
     texts.set(file.path, file);

@@ -298,13 +298,12 @@ export function buildCourse(draft: CourseDraft): Course {
     if (ref) labels[name] = { name, ref, place };
     else unplacedLabels.push(name);
   }
-  for (const chapter of chapters) {
-    for (const text of textsOf(chapter)) {
-      walkText(text, (node) => {
-        const target = node.type === 'positionLink' ? labels[node.label]?.ref : undefined;
-        if (node.type === 'positionLink' && target) node.target = target;
-      });
-    }
+  const { news = [] } = draft;
+  for (const text of [...chapters.flatMap(textsOf), ...news.map(({ body }) => body.children)]) {
+    walkText(text, (node) => {
+      const target = node.type === 'positionLink' ? labels[node.label]?.ref : undefined;
+      if (node.type === 'positionLink' && target) node.target = target;
+    });
   }
   const view = draft.settings.side === 'both' ? 'white' : draft.settings.side;
   const keyOfLabel = (name: string) => {
@@ -333,11 +332,14 @@ export function buildCourse(draft: CourseDraft): Course {
       ...chapter,
       blocks: chapter.blocks.map((block) => joinGraph(block, graph)),
     })),
+    news: news
+      .map(({ problems: _, ...entry }) => entry)
+      .sort((a, b) => (b.date + b.name > a.date + a.name ? 1 : -1)),
     labels,
     repeatedLabels: sites.repeated.map(({ name, place }) => ({ name, place })),
     unplacedLabels,
     graph,
-    problems: [...draft.problems, ...problems],
+    problems: [...draft.problems, ...problems, ...news.flatMap((entry) => entry.problems)],
   };
 }
 

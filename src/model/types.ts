@@ -6,7 +6,7 @@ import type { PhrasingContent, Root } from 'mdast';
 import type { Color, MoveFault, PieceKind, PlayedMove, Position, Square } from '../chess/types.ts';
 import type { Place } from '../diagnostics/place.ts';
 import type { NodeRef } from '../read/nodes.ts';
-import type { CourseProblem, CourseSettings } from '../read/types.ts';
+import type { CourseProblem, CourseSettings, NewsDraft } from '../read/types.ts';
 
 export type * from '../read/nodes.ts';
 export type { CourseProblem, CourseSettings, Side } from '../read/types.ts';
@@ -14,6 +14,8 @@ export type { CourseProblem, CourseSettings, Side } from '../read/types.ts';
 export interface Course {
   readonly settings: CourseSettings;
   readonly chapters: readonly Chapter[];
+  /** The latest first. */
+  readonly news: readonly News[];
   /** Every named position; where a name stands twice, the first. */
   readonly labels: Readonly<Record<string, Label>>;
   /** Labels that were given again: the later places. */
@@ -42,6 +44,9 @@ export interface Chapter {
   readonly media: readonly string[];
   readonly blocks: readonly Block[];
 }
+
+/** What the author tells students of a new edition. */
+export type News = Omit<NewsDraft, 'problems'>;
 
 export type Block = MovesBlock | DiagramBlock | ExerciseBlock | GameBlock | PatternBlock;
 

@@ -44,11 +44,13 @@ export async function findFiles(folder: string): Promise<CourseFiles> {
   }
   const chapters = await readAll(names, 'chapter-unreadable');
   const games = await readAll(await list('games', '.pgn'), 'chapter-unreadable');
+  const news = await readAll(await list('news', '.md'), 'chapter-unreadable');
   const isFile = (file: SourceFile | undefined) => file !== undefined;
   return {
     ...(settings ? { settings } : {}),
     games: games.filter(isFile),
     chapters: chapters.filter(isFile),
+    news: news.filter(isFile),
     media: entries.includes('media') ? await listMedia(folder, problems) : [],
     problems,
   };

@@ -1,4 +1,4 @@
-import type { Code, Definition, Parent, Root, RootContent, Yaml } from 'mdast';
+import type { Code, Definition, Parent, Root, RootContent } from 'mdast';
 import { z } from 'zod';
 import { createLocator, lineStarts, type Place } from '../diagnostics/index.ts';
 import type { BlockContext } from './block-context.ts';
@@ -6,8 +6,8 @@ import type { FileText } from './fence.ts';
 import { limitNesting } from './limit-nesting.ts';
 import type { BlockNode } from './nodes.ts';
 import { readBlock } from './read-block.ts';
+import { readFrontMatter } from './read-front-matter.ts';
 import { readTextNodes } from './read-text-nodes.ts';
-import { readYaml } from './read-yaml.ts';
 import { courseProcessor } from './remark-course.ts';
 import type { BlockDraft, ChapterDraft, CourseProblem, SourceFile } from './types.ts';
 
@@ -90,7 +90,12 @@ export function readChapter(
     report,
     reportMoves: (problem) => problems.push({ rule: 'move-unreadable', ...problem }),
   };
-  const front = readFrontMatter(body, file, frontMatter, context);
+  const front = readFrontMatter(body, file, {
+    schema,
+    what: 'chapter',
+    demand: frontMatter,
+    report,
+  });
   const blocks: BlockDraft[] = [];
   readBlocks(body, blocks, context);
   readTextNodes(body, context);
@@ -104,58 +109,6 @@ export function readChapter(
     media: [...usedMedia].sort(),
     problems,
   };
-}
-
-function readFrontMatter(
-  body: Root,
-  file: FileText,
-  demand: 'required' | 'optional',
-  context: BlockContext,
-): { title?: string | undefined; id?: string | undefined; summary?: string | undefined } {
-  const first = body.children[0];
-  if (first?.type !== 'yaml') {
-    if (demand === 'optional') return {};
-    const dashes = /^\s*---[ \t]*$/m.exec(file.text);
-    const opened = dashes && file.text.slice(0, dashes.index).trim() === '' ? dashes : undefined;
-    const start = opened ? opened.index + opened[0].search(/-/) : 0;
-    context.report({
-      place: {
-        file: file.file,
-        start: file.pointAt(start),
-        end: file.pointAt(opened ? start + 3 : 0),
-      },
-      message: !opened
-        ? 'This chapter has no front matter, so it has no title.'
-        : start > 0
-          ? 'The front matter does not begin in the first line, so it is not read.'
-          : 'The front matter is opened here and never closed.',
-      hint: !opened
-        ? 'Begin the file with three lines: `---`, `title: …`, `---`.'
-        : start > 0
-          ? 'Remove what stands before it, also empty lines and spaces.'
-          : 'Put a line `---` after its last line.',
-    });
-    return {};
-  }
-  body.children.shift();
-  const contentStart = frontMatterStart(first, file);
-  const yaml = readYaml(
-    {
-      file: file.file,
-      text: first.value,
-      pointAt: (offset) => file.pointAt(contentStart + offset),
-      name: 'the front matter',
-    },
-    schema,
-  );
-  for (const problem of yaml.problems) context.report(problem);
-  return yaml.sound;
-}
-
-/** The offset of the line after `---`. */
-function frontMatterStart(node: Yaml, file: FileText): number {
-  const line = file.pointAt(node.position?.start.offset ?? 0).line;
-  return file.lineStarts[line] ?? 0;
 }
 
 /** Replaces fenced blocks of the course language, at any depth, by block nodes. */
@@ -176,7 +129,7 @@ function readBlocks(parent: Parent, blocks: BlockDraft[], context: BlockContext)
 }
 
 /** The chapter's definitions; those of positions go, since no other reader knows such an address. */
-function takeDefinitions(body: Root): Map<string, Definition> {
+export function takeDefinitions(body: Root): Map<string, Definition> {
   const definitions = new Map<string, Definition>();
   const take = (parent: Parent) => {
     parent.children = parent.children.filter((child: RootContent) => {

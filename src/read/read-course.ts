@@ -1,4 +1,5 @@
 import { type ChapterOptions, readChapter, topOf } from './read-chapter.ts';
+import { readNews } from './read-news.ts';
 import { missingSettings, readSettings } from './read-settings.ts';
 import type { ChapterDraft, CourseDraft, CourseFiles, CourseProblem } from './types.ts';
 
@@ -15,10 +16,12 @@ export function readCourse(
   const chapters = files.chapters.map((file) =>
     readChapter(file, { ...options, media, chapters: paths, games: files.games }),
   );
+  const news = (files.news ?? []).map((file) => readNews(file, { media, chapters: paths }));
   return {
     settings,
     settingPlaces: places,
     chapters,
+    news,
     problems: [...files.problems, ...problems, ...repeatedIds(chapters)],
   };
 }

@@ -19,6 +19,8 @@ export interface CourseFiles {
   readonly games: readonly SourceFile[];
   /** Paths of everything in `media/`. */
   readonly media: readonly string[];
+  /** The files of `news/`. */
+  readonly news?: readonly SourceFile[];
   readonly problems: readonly CourseProblem[];
 }
 
@@ -45,7 +47,7 @@ export interface CourseSettings {
 
 /** Something the reader could not make sense of; `rule` is the rule that reports it. */
 export interface CourseProblem {
-  readonly rule: 'course-setting' | 'chapter-unreadable' | 'move-unreadable';
+  readonly rule: 'course-setting' | 'chapter-unreadable' | 'move-unreadable' | 'news-link';
   readonly place: Place;
   readonly message: string;
   readonly hint: string;
@@ -55,6 +57,7 @@ export interface CourseDraft {
   readonly settings: CourseSettings;
   readonly settingPlaces: Readonly<Record<string, Place>>;
   readonly chapters: readonly ChapterDraft[];
+  readonly news?: readonly NewsDraft[];
   readonly problems: readonly CourseProblem[];
 }
 
@@ -65,6 +68,19 @@ export interface ChapterDraft {
   readonly file: string;
   readonly body: Root;
   readonly blocks: readonly BlockDraft[];
+  readonly media: readonly string[];
+  readonly problems: readonly CourseProblem[];
+}
+
+/** What an author tells students of a new edition; its links may lead to positions. */
+export interface NewsDraft {
+  /** The file's name without its ending: the id on the page of all news. */
+  readonly name: string;
+  readonly title: string;
+  /** `2026-11-25`. */
+  readonly date: string;
+  readonly file: string;
+  readonly body: Root;
   readonly media: readonly string[];
   readonly problems: readonly CourseProblem[];
 }

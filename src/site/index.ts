@@ -103,9 +103,9 @@ async function buildWith(
   return { pages, images: images.length, files };
 }
 
-/** Copies the pictures that chapters show; a link that leads out of `media/` is none of them. */
+/** Copies the pictures that chapters and news show; a link that leads out of `media/` is none of them. */
 async function copyMedia(course: Course, folder: string, out: string): Promise<void> {
-  for (const file of new Set(course.chapters.flatMap(({ media }) => media))) {
+  for (const file of new Set([...course.chapters, ...course.news].flatMap(({ media }) => media))) {
     await cp(join(folder, file), join(out, file));
   }
 }

@@ -25,6 +25,9 @@ export interface SiteData {
   readonly chapters: readonly ChapterPage[];
   readonly positions: readonly NamedPositions[];
   readonly downloads: readonly Download[];
+  readonly news: readonly NewsEntry[];
+  /** Path of the feed of news, where there is one. */
+  readonly feed?: string;
 }
 
 /** A file of the site that is not read in a browser. */
@@ -63,6 +66,16 @@ export interface ChapterPage {
   readonly emblem?: string;
   /** Path of the picture for links to this page. */
   readonly card: string;
+}
+
+export interface NewsEntry {
+  readonly id: string;
+  readonly title: string;
+  /** `2026-11-25`. */
+  readonly date: string;
+  /** The date in words. */
+  readonly day: string;
+  readonly html: string;
 }
 
 export interface NamedPositions {

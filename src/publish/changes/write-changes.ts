@@ -78,15 +78,13 @@ function describeChange(change: Change, strings: Strings): PhrasingContent[] {
     }
     case 'extended':
     case 'option':
+    case 'start': {
+      const own = change.kind === 'start' ? link(change.at, words.ownStart) : at;
       return [
-        ...fill(words.moveAdded, { at, move: move(change.move) }),
+        ...fill(words.moveAdded, { at: own, move: move(change.move) }),
         ...more(change.positions, words.positions),
       ];
-    case 'start':
-      return [
-        ...fill(words.lineAdded, { at, move: move(change.move) }),
-        ...more(change.positions, words.positions),
-      ];
+    }
     case 'judged':
       return fill(change.bad ? words.calledBad : words.calledBadNoMore, {
         at,

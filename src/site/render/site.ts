@@ -9,7 +9,9 @@ import { renderChapter } from './chapter.ts';
 import { contextOf, positionInWords, type RenderContext } from './context.ts';
 import { makeCourseTable } from './course-table.ts';
 import { cardPath } from './diagram-images.ts';
+import { feedPath, makeFeed } from './feed.ts';
 import { pageMedium } from './medium.ts';
+import { renderNews } from './news.ts';
 
 /** With more chapters the contents page shows no boards: it would grow too heavy. */
 const mostEmblems = 40;
@@ -33,6 +35,8 @@ export function renderSite(
   const base = contextOf(course, pageMedium);
   const { addresses } = base;
   const table = tableFile(makeCourseTable(course, addresses));
+  const site = place.site?.replace(/\/+$/, '');
+  const feed = site !== undefined && course.news.length > 0 ? [makeFeed(base, site)] : [];
   const data: SiteData = {
     language: settings.language,
     title: settings.title,
@@ -40,7 +44,7 @@ export function renderSite(
     ...(settings.author !== undefined && { author: settings.author }),
     ...(settings.summary !== undefined && { summary: settings.summary }),
     ...(settings.licence !== undefined && { licence: settings.licence }),
-    ...(place.site !== undefined && { site: place.site.replace(/\/+$/, '') }),
+    ...(site !== undefined && { site }),
     ...(place.base !== undefined && { base: place.base }),
     assets: place.assets,
     table: table.path,
@@ -49,8 +53,10 @@ export function renderSite(
     chapters: course.chapters.map((chapter) => chapterPage({ ...base, chapter })),
     positions: namedPositions(course, addresses),
     downloads: place.downloads ?? [],
+    news: renderNews(base),
+    ...(feed.length > 0 && { feed: feedPath }),
   };
-  return { data, files: [table] };
+  return { data, files: [table, ...feed] };
 }
 
 /**

@@ -5,6 +5,7 @@ export const changes: Pick<Strings, 'changes'> = {
     page: 'Was neu ist',
     lead: 'Was sich in diesem Kurs geändert hat, das Neueste zuerst.',
     feed: (course) => `${course}: was neu ist`,
+    subscribe: 'Die Neuigkeiten als Feed',
     titleOf: (date) => `Neu am ${date}`,
     nothing: 'Auf dem Brett hat sich nichts geändert.',
     side: {
@@ -34,7 +35,7 @@ export const changes: Pick<Strings, 'changes'> = {
     why: (reason) => `Warum: ${reason}`,
     replyAnswered: '{at}: {move}, und die Antwort ist {answer}.',
     moveAdded: '{at}: {move}.',
-    lineAdded: 'Aus einer eigenen Stellung, {at}: {move}.',
+    ownStart: 'aus einer eigenen Stellung',
     moveDropped: '{at}: {move}.',
     calledBad: '{at}: {move} gilt jetzt als schlechter Zug.',
     calledBadNoMore: '{at}: {move} gilt nicht mehr als schlechter Zug.',

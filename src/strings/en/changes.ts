@@ -4,6 +4,7 @@ export const changes = {
     page: 'What is new',
     lead: 'What changed in this course, the latest first.',
     feed: (course: string) => `${course}: what is new`,
+    subscribe: 'The news as a feed',
     titleOf: (date: string) => `What is new on ${date}`,
     nothing: 'Nothing changed on the board.',
     side: {
@@ -33,7 +34,7 @@ export const changes = {
     why: (reason: string) => `Why: ${reason}`,
     replyAnswered: '{at}: {move}, and the answer is {answer}.',
     moveAdded: '{at}: {move}.',
-    lineAdded: 'From a position of its own, {at}: {move}.',
+    ownStart: 'from a position of its own',
     moveDropped: '{at}: {move}.',
     calledBad: '{at}: {move} is called a bad move now.',
     calledBadNoMore: '{at}: {move} is no longer called a bad move.',

@@ -5,6 +5,7 @@ export const changes: Pick<Strings, 'changes'> = {
     page: 'Novedades',
     lead: 'Lo que ha cambiado en este curso, lo último primero.',
     feed: (course) => `${course}: novedades`,
+    subscribe: 'Las novedades como canal',
     titleOf: (date) => `Novedades del ${date}`,
     nothing: 'Nada ha cambiado en el tablero.',
     side: {
@@ -34,7 +35,7 @@ export const changes: Pick<Strings, 'changes'> = {
     why: (reason) => `Por qué: ${reason}`,
     replyAnswered: '{at}: {move}, y la respuesta es {answer}.',
     moveAdded: '{at}: {move}.',
-    lineAdded: 'Desde una posición propia, {at}: {move}.',
+    ownStart: 'desde una posición propia',
     moveDropped: '{at}: {move}.',
     calledBad: '{at}: {move} se considera ahora una mala jugada.',
     calledBadNoMore: '{at}: {move} ya no se considera una mala jugada.',

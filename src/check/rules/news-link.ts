@@ -1,0 +1,69 @@
+import { nearestName } from '../../diagnostics/index.ts';
+import { placeOfNode, walkText } from '../../model/index.ts';
+import { defineCourseRule } from '../course-rule.ts';
+
+export const newsLink = defineCourseRule({
+  id: 'news-link',
+  severity: 'warning',
+  finds: 'News that links to something which the course has no more.',
+  documentation: `
+News stays while the course goes on: a name or a chapter that it links to may be gone. The words stay
+and the link is left out; the rest of the course is published all the same.
+`,
+  examples: [
+    {
+      title: 'A name that was taken out, and one that is there',
+      course: {
+        'chapters/1.md': '```moves\n1. e4 {:here[main]} e5\n```',
+        'news/2026-11-25.md':
+          '---\ntitle: New\ndate: 2026-11-25\n---\n\n[Here](pos:main) and [there](pos:mian).',
+      },
+      findings: [
+        {
+          file: 'news/2026-11-25.md',
+          start: '6:22',
+          end: '6:39',
+          message: 'No position of the course is named `mian`, so this is shown without a link.',
+          hint: 'Did you mean `main`?',
+        },
+      ],
+    },
+    {
+      title: 'A chapter that was renamed',
+      course: {
+        'chapters/exchange.md': '```moves\n1. e4 e5\n```',
+        'news/2026-11-25.md':
+          '---\ntitle: New\ndate: 2026-11-25\n---\n\n[Here](../chapters/1.md#b1).',
+      },
+      findings: [
+        {
+          file: 'news/2026-11-25.md',
+          start: '6:1',
+          end: '6:28',
+          message: 'This link leads to ../chapters/1.md#b1, and nothing of that name is published.',
+          hint: 'Name a chapter as `….md`, a file as `media/…`, or a whole address that begins with `https://`.',
+        },
+      ],
+    },
+  ],
+  *find(course) {
+    for (const { rule, ...problem } of course.problems) if (rule === 'news-link') yield problem;
+    for (const { body, file } of course.news) {
+      const unknown: { label: string; place: ReturnType<typeof placeOfNode> }[] = [];
+      walkText(body.children, (node) => {
+        if (node.type !== 'positionLink' || node.target) return;
+        unknown.push({ label: node.label, place: placeOfNode(node, file) });
+      });
+      for (const { label, place } of unknown) {
+        const near = nearestName(label, Object.keys(course.labels));
+        yield {
+          place,
+          message: `No position of the course is named \`${label}\`, so this is shown without a link.`,
+          hint: near
+            ? `Did you mean \`${near}\`?`
+            : 'Link to another position, or leave the link out.',
+        };
+      }
+    }
+  },
+});

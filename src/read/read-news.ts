@@ -1,0 +1,118 @@
+import type { Parent, Root, RootContent } from 'mdast';
+import { z } from 'zod';
+import { createLocator, lineStarts } from '../diagnostics/index.ts';
+import type { FileText } from './fence.ts';
+import { limitNesting } from './limit-nesting.ts';
+import { blockNames } from './read-block.ts';
+import { takeDefinitions } from './read-chapter.ts';
+import { readFrontMatter } from './read-front-matter.ts';
+import { readTextNodes } from './read-text-nodes.ts';
+import { courseProcessor } from './remark-course.ts';
+import { type LinkTargets, resolveLink } from './resolve-link.ts';
+import { placeOf, type TextContext } from './text-context.ts';
+import type { CourseProblem, NewsDraft, SourceFile } from './types.ts';
+
+const date = 'a date as year, month and day, such as `2026-11-25`';
+const title = 'a text, the title of the news';
+
+const schema = z.strictObject(
+  {
+    title: z.string({ error: title }).trim().min(1, { error: title }),
+    date: z
+      .string({ error: date })
+      .regex(/^\d{4}-\d{2}-\d{2}$/, { error: date })
+      .refine(isDay, { error: date }),
+    from: z.string({ error: 'a text (in quotes if it is a number)' }).optional(),
+  },
+  { error: 'a list of `name: value` lines' },
+);
+
+function isDay(text: string): boolean {
+  const day = new Date(`${text}T00:00:00Z`);
+  return !Number.isNaN(day.getTime()) && day.toISOString().startsWith(text);
+}
+
+/**
+ * Reads a file of `news/`: Markdown that links to the course and shows no moves of its own. News
+ * grows old: a link to what the course has no more is a problem of the rule `news-link`, and plain text.
+ */
+export function readNews(source: SourceFile, targets: LinkTargets): NewsDraft {
+  const file: FileText = {
+    file: source.path,
+    text: source.text,
+    lineStarts: lineStarts(source.text),
+    pointAt: createLocator(source.text),
+  };
+  const problems: CourseProblem[] = [];
+  const report: TextContext['report'] = (problem) =>
+    problems.push({ rule: 'chapter-unreadable', ...problem });
+  const body: Root = courseProcessor.parse(source.text);
+  limitNesting(body, { source: file, report });
+  const usedMedia = new Set<string>();
+  const context: TextContext = {
+    source: file,
+    definitions: takeDefinitions(body),
+    media: targets.media,
+    chapters: undefined,
+    usedMedia,
+    report,
+  };
+  const front = readFrontMatter(body, file, {
+    schema,
+    what: 'news file',
+    demand: 'required',
+    report,
+  });
+  readTextNodes(body, context);
+  resolveLinks(body, { ...context, targets, problems });
+  return {
+    name: source.path.replace(/^.*\//, '').replace(/\.md$/, ''),
+    title: front.title ?? '',
+    date: front.date ?? '',
+    file: source.path,
+    body,
+    media: [...usedMedia].sort(),
+    problems,
+  };
+}
+
+interface NewsContext extends TextContext {
+  readonly targets: LinkTargets;
+  readonly problems: CourseProblem[];
+}
+
+/** Finds the files that links name, and reports what stands only in chapters. */
+function resolveLinks(parent: Parent, context: NewsContext): void {
+  parent.children = parent.children.flatMap((node): RootContent[] => {
+    if (node.type === 'code') reportBlock(node.lang ?? '', node, context);
+    if (node.type === 'courseDirective') {
+      context.report({
+        place: placeOf(node, context),
+        message: `\`:${node.name}[…]\` speaks of a position, and news shows none.`,
+        hint: 'Write it in a chapter, and link to the position with `[text](pos:name)`.',
+      });
+    }
+    if ('children' in node) resolveLinks(node, context);
+    if (node.type !== 'link') return [node];
+    const resolved = resolveLink(node.url, context.source.file, context.targets);
+    if ('problem' in resolved) {
+      context.problems.push({
+        rule: 'news-link',
+        place: placeOf(node, context),
+        ...resolved.problem,
+      });
+      return node.children;
+    }
+    if (resolved.media !== undefined) context.usedMedia.add(resolved.media);
+    return [{ ...node, url: resolved.url }];
+  });
+}
+
+function reportBlock(name: string, node: RootContent, context: NewsContext): void {
+  if (!blockNames.some((known) => known === name)) return;
+  context.report({
+    place: placeOf(node, context),
+    message: `A \`${name}\` block stands in a chapter; news shows none.`,
+    hint: 'Put it into a chapter, and link to it.',
+  });
+}
