@@ -40,6 +40,17 @@ wrong: 1... f6 {Nein.}
 hint: Die Mitte.
 \`\`\`
 
+> Ein Zitat
+
+- Eins
+- Zwei
+
+1. Erstens
+
+        const brett = 'leer';
+
+---
+
 | a | b |
 | --- | ---: |
 | 1 | \`2.Nf3\` |

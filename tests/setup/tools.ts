@@ -3,9 +3,10 @@ import { existsSync } from 'node:fs';
 import { findChromium } from './find-chromium.ts';
 
 /**
- * What the tests need beside npm's packages: a Chromium for the browser tests, and the table of
- * openings in Debian's pgn-extract for the tests against outside data. On Debian as root they are
- * installed; elsewhere the browser must be there, and the tests on the table are skipped.
+ * What the tests need beside npm's packages: a Chromium for the browser tests, the table of
+ * openings in Debian's pgn-extract for the tests against outside data, and the EPUBCheck of the W3C.
+ * On Debian as root they are installed; elsewhere the browser must be there, and the tests on the
+ * table and by EPUBCheck are skipped.
  */
 export default function setup(): void {
   const missing = [];
@@ -13,6 +14,7 @@ export default function setup(): void {
   if (!existsSync('/usr/share/pgn-extract/eco.pgn') && !existsSync('/usr/bin/pgn-extract')) {
     missing.push('pgn-extract');
   }
+  if (!existsSync('/usr/share/java/epubcheck.jar')) missing.push('epubcheck');
   if (missing.length > 0 && process.getuid?.() === 0 && existsSync('/usr/bin/apt-get')) {
     const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
     execFileSync('apt-get', ['update', '-qq'], { stdio: 'ignore', env });

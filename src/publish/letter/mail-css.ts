@@ -16,7 +16,7 @@ ul, ol { margin: 0 0 14px; padding-${start}: 26px; }
 li { margin: 0 0 6px; }
 blockquote { margin: 0 0 14px; padding-${start}: 16px; border-${start}: 2px solid #d8d0c1; }
 pre { margin: 0 0 14px; font-size: 14px; line-height: 20px; white-space: pre-wrap; }
-code { font-size: 15px; }
+.code { font-family: monospace; }
 hr { margin: 24px 0; border: 0; border-top: 1px solid #b9b0a0; }
 td.part > .above, td.part > .number { margin: 0 0 4px; font-size: 15px; line-height: 20px; color: #6a6257; }
 .part .summary { margin: 0 0 24px; font-style: italic; }

@@ -8,7 +8,8 @@ const renamed: Readonly<Record<string, string>> = {
   figure: 'div',
   figcaption: 'div',
   article: 'div',
-  tt: 'code',
+  code: 'span',
+  tt: 'span',
   strike: 's',
 };
 const unwrapped = new Set(['picture', 'source', 'input', 'abbr']);
@@ -69,6 +70,7 @@ function plain(node: ElementContent, around: Surroundings): ElementContent[] {
   const isLines = is('variations') || around.parent === 'variations';
   const tagName = isLines ? 'div' : (renamed[node.tagName] ?? node.tagName);
   const properties = kept(node, tagName);
+  if (/^(?:code|tt)$/.test(node.tagName)) properties.className = ['code'];
   return [
     { type: 'element', tagName, properties, children: mainLine ? joined(children) : children },
   ];

@@ -1,0 +1,118 @@
+/** `letter` and `export --format epub` by the built program: what they write, and what they leave alone. */
+import { spawnSync } from 'node:child_process';
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+
+const cli = path.resolve(import.meta.dirname, '../../dist/cli/main.js');
+const work = mkdtempSync(path.join(tmpdir(), 'linewright-send-'));
+const course = path.join(work, 'course');
+const chapter = path.join(course, 'chapters', '1.md');
+const out = path.join(course, 'letters', '1');
+const book = path.join(course, 'small.epub');
+const sound = '---\ntitle: Ä\n---\n\n```moves\n1. e4 {:here[e4]} e5 2. Nf3\n```\n';
+afterAll(() => rmSync(work, { recursive: true, force: true }));
+
+function linewright(...args: readonly string[]) {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [cli, ...args], {
+    encoding: 'utf8',
+    env: {
+      ...process.env,
+      NO_COLOR: '1',
+      LINEWRIGHT_CACHE: path.join(inject('runFolder'), 'cache'),
+      SOURCE_DATE_EPOCH: '1772366400',
+    },
+  });
+  return { status, said: (stdout + stderr).replaceAll(work, 'WORK') };
+}
+
+beforeAll(() => {
+  mkdirSync(path.dirname(chapter), { recursive: true });
+  writeFileSync(path.join(course, 'course.yaml'), 'title: Small\nside: white\n');
+  writeFileSync(chapter, sound);
+});
+
+test('a letter is a folder of three files and its pictures', () => {
+  const { status, said } = linewright('letter', '1', course);
+  expect(said).toMatch(
+    /^WORK\/course\/letters\/1: letter.html \d KB, letter.txt 1 KB, letter.eml \d+ KB, 1 picture\n$/,
+  );
+  expect(status).toBe(0);
+  expect(readdirSync(out).sort()).toEqual([
+    'images',
+    'letter.eml',
+    'letter.html',
+    'letter.txt',
+    'linewright.json',
+  ]);
+  const [picture] = readdirSync(path.join(out, 'images'));
+  expect(readFileSync(path.join(out, 'letter.html'), 'utf8')).toContain(`src="images/${picture}"`);
+});
+
+test('an e-book is one file, named after the course', () => {
+  const { status, said } = linewright('export', course, '--format', 'epub');
+  expect(said).toMatch(/^WORK\/course\/small\.epub: \d+ KB\n$/);
+  expect(status).toBe(0);
+});
+
+test('of a course with an error nothing is sent out, and what was made before stays', () => {
+  const before = [readFileSync(path.join(out, 'letter.eml')), readFileSync(book)];
+  try {
+    for (const fault of [sound.replace('e4', 'e5'), Buffer.from(sound, 'latin1')]) {
+      writeFileSync(chapter, fault);
+      const letter = linewright('letter', '1', course);
+      const { said } = linewright('check', course);
+      expect(letter).toEqual({
+        status: 1,
+        said: `${said}Nothing was written; an earlier letter stands as it was.\n`,
+      });
+      const exported = linewright('export', course, '--format', 'epub');
+      expect(exported).toEqual({
+        status: 1,
+        said: `${said}Nothing was written; an earlier file stands as it was.\n`,
+      });
+    }
+  } finally {
+    writeFileSync(chapter, sound);
+  }
+  expect([readFileSync(path.join(out, 'letter.eml')), readFileSync(book)]).toEqual(before);
+});
+
+test.each([
+  [['letter', '2', course], 'There is no chapter `2`. The chapters are `1`.\n'],
+  [['letter', '1', course, '--section', 'x'], 'The chapter “Ä” has no heading `x`. It has none.\n'],
+  [
+    ['letter', '--positions', 'e5', course],
+    'No position of the course is named `e5`. Did you mean `e4`?\n',
+  ],
+  [
+    ['letter', '--positions', ',', course],
+    'No position is named. Give their names, such as `--positions main,iqp`.\n',
+  ],
+  [
+    ['letter'],
+    'A letter needs a chapter or positions. Write `linewright letter 1`, or `linewright letter --positions main,iqp`.\n',
+  ],
+  [
+    ['letter', '1', course, '--to', 'me'],
+    '`--to me` is no e-mail address. Write it as `coach@club.example`, or as `"A. Coach" <coach@club.example>`.\n',
+  ],
+  [
+    ['letter', '1', course, '--out', course],
+    'The folder WORK/course holds something that is no earlier build, and would be lost. Name another folder with --out, or empty this one first.\n',
+  ],
+])('%j cannot be done, and says why', (args, message) => {
+  const before = readdirSync(course);
+  expect(linewright(...args)).toEqual({ status: 2, said: message });
+  expect(readdirSync(course)).toEqual(before);
+  expect(existsSync(chapter)).toBe(true);
+});
