@@ -24,7 +24,7 @@ const scale = 2;
 export function collectPictures(folder: string): Pictures {
   const jobs = new Map<string, PngJob>();
   const board = ({ title, desc, ...picture }: BoardPicture): Element => {
-    const svg = drawBoard(picture);
+    const svg = drawBoard({ ...picture, theme: 'two-tone' });
     const name = createHash('sha256').update(svg).digest('hex').slice(0, 12);
     const src = `${folder}/board-${name}.png`;
     jobs.set(src, { svg, width, scale });
