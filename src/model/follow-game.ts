@@ -1,3 +1,4 @@
+import { initialPosition } from '../chess/index.ts';
 import { mainLine } from './main-line.ts';
 import type { GameExit, GraphPosition, MoveNode } from './types.ts';
 
@@ -15,6 +16,7 @@ export function followGame(
     const [next] = children;
     if (ref) exit = { node: index, ref, ...(next === undefined ? {} : { next }) };
   }
-  // The initial position alone is no part of a course.
-  return exit && exit.node > 0 ? exit : undefined;
+  // A start that the course knows counts, but not the initial position alone.
+  const isInitial = exit?.node === 0 && nodes[0]?.position?.key === initialPosition.key;
+  return isInitial ? undefined : exit;
 }

@@ -86,6 +86,12 @@ describe('a game', () => {
       next,
     );
   });
+
+  test('leaves the course at its start, where that is a position that the course knows', () => {
+    const fen = 'rnbqkbnr/pppp1ppp/8/4p3/4P3/8/PPPP1PPP/RNBQKBNR w KQkq - 0 2';
+    const found = gameOf(courseOf(moves(line) + game(`[SetUp "1"]\n[FEN "${fen}"]\n\n2. f4`)));
+    expect(found?.leaves).toMatchObject({ node: 0, next: 1 });
+  });
 });
 
 describe('an exercise', () => {

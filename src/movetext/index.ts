@@ -11,6 +11,7 @@ export type {
   PlainTag,
   PlainVariation,
 } from './plain.ts';
+export { type MainLine, type MainLineStep, readMainLine } from './read-main-line.ts';
 export type {
   Comment,
   Glyph,

@@ -7,6 +7,7 @@
 import { kindOfLetter } from '../board.ts';
 import { fileOf, rankOf, squareAt } from '../squares.ts';
 import { type PieceKind, type Position, pieceKinds, type Square } from '../types.ts';
+import { writeKey } from './write-key.ts';
 
 /** A move: the from-square, the to-square and what a pawn becomes, in seven bits each. */
 export type SearchMove = number;
@@ -24,6 +25,8 @@ const diagonal = [15, 17, -15, -17];
 const around = [...straight, ...diagonal];
 const jumps = [14, 18, 31, 33, -14, -18, -31, -33];
 const promotions = [queen, knight, rook, bishop];
+
+const fileNumbers = { c: 2, g: 6 };
 
 /** The rights KQkq as bits; a move from or to one of these squares leaves only the bits given. */
 const rightsLeft = new Map([
@@ -102,6 +105,31 @@ export class SearchBoard {
     return found;
   }
 
+  /** The same of the pieces of one kind that go to one square; castling is not among them. */
+  movesTo(square: Square, kind: PieceKind): SearchMove[] {
+    const found: SearchMove[] = [];
+    const number = pieceKinds.indexOf(kind) + 1;
+    for (let from = 0; from < 120; from++) {
+      if (from & 0x88) from += 7;
+      else if (this.at(from) === number * this.turn) this.movesFrom(from, number, found);
+    }
+    const to = numberOf(square);
+    return found.filter((move) => ((move >> 7) & 0x7f) === to);
+  }
+
+  /** Castling, to the `g` or the `c` file. */
+  castling(file: 'g' | 'c'): SearchMove | undefined {
+    const found: SearchMove[] = [];
+    this.castlings(found);
+    return found.find((move) => ((move >> 7) & 7) === fileNumbers[file]);
+  }
+
+  /** `Position.key` of the board as it stands. */
+  key(): string {
+    const passed = this.enPassant >= 0 && this.canPass() ? nameOf(this.enPassant) : undefined;
+    return writeKey(this.cells, this.turn, this.rights, passed);
+  }
+
   /** Plays a move of `moves`; false, and nothing is changed, if it leaves the own king in check. */
   make(move: SearchMove): boolean {
     const { cells, turn } = this;
@@ -178,6 +206,19 @@ export class SearchBoard {
       ...(promotion && { promotion }),
       ...(taken && { taken: { kind: taken, square: nameOf(takenAt) } }),
     };
+  }
+
+  /** Whether an en-passant capture is legal. */
+  private canPass(): boolean {
+    const beside = this.enPassant - 16 * this.turn;
+    for (const from of [beside - 1, beside + 1]) {
+      if (from & 0x88 || this.at(from) * this.turn !== pawn) continue;
+      if (this.make(from | (this.enPassant << 7))) {
+        this.unmake();
+        return true;
+      }
+    }
+    return false;
   }
 
   private at(square: number): number {

@@ -12,10 +12,13 @@ export function gameExit(context: RenderContext, block: GameBlock): ElementConte
   const { course, strings } = context;
   const { leaves, nodes } = block;
   const last = leaves && nodes[leaves.node];
-  if (leaves === undefined || last?.move === undefined || last.position === undefined) {
+  if (leaves === undefined || last?.position === undefined) {
     return [text(strings.gameLeaves.never)];
   }
-  const there = strings.after(numberedMove(last.move, strings));
+  const there =
+    last.move === undefined
+      ? strings.startPosition
+      : strings.after(numberedMove(last.move, strings));
   const chapter = course.chapters[leaves.ref.chapter];
   const elsewhere = leaves.ref.chapter !== block.chapter && chapter !== undefined;
   const after = positionLink(

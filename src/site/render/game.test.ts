@@ -56,6 +56,14 @@ describe('where a game leaves the course', () => {
     );
   });
 
+  test('at its own start', () => {
+    const fen = 'r1bqkbnr/pppp1ppp/2n5/4p3/4P3/5N2/PPPP1PPP/RNBQKB1R w KQkq - 2 3';
+    const tags = `[SetUp "1"]\n[FEN "${fen}"]\n`;
+    expect(game('3. Bc4 *', { tags }).split('\n').at(-1)).toBe(
+      'White leaves the course at the start: the course advises 3.Bb5; here 3.Bc4 was played.',
+    );
+  });
+
   test('the other side plays what the course has no answer to', () => {
     expect(exit('1. e4 e5 2. Nf3 Nc6 3. Bb5 Nf6 *')).toBe(
       'Black leaves the course after 3.Bb5: the course answers 3...a6; here 3...Nf6 was played.',

@@ -1,0 +1,95 @@
+import { initialPosition, isFenFault, type Position, parseFen } from '../../chess/index.ts';
+import { type MainLineStep, readMainLine } from '../../movetext/index.ts';
+import type { CourseTable } from '../types.ts';
+import { decodeGame } from './decode-game.ts';
+import { followMoves } from './follow-moves.ts';
+import { createGameSplitter, type GameBytes } from './split-games.ts';
+import type { ComparedGame, GameHead } from './types.ts';
+
+/** Compares the games of one PGN file with a course while the file is read. */
+export interface Comparison {
+  /**
+   * The games that end within the bytes given so far, in the order of the file. They are compared
+   * one by one as the caller asks for them, so that it can rest in between; all of them must be
+   * taken before the next bytes.
+   */
+  readonly push: (chunk: Uint8Array) => Iterable<ComparedGame>;
+  /** The rest. */
+  readonly end: () => Iterable<ComparedGame>;
+}
+
+export function compareGames(table: CourseTable): Comparison {
+  const splitter = createGameSplitter();
+  let number = 0;
+  function* compared(games: readonly GameBytes[]): Generator<ComparedGame> {
+    for (const game of games) {
+      const result = compareGame(table, game, number + 1);
+      if (result === undefined) continue;
+      number++;
+      yield result;
+    }
+  }
+  return {
+    push: (chunk) => compared(splitter.push(chunk)),
+    end: () => compared(splitter.end()),
+  };
+}
+
+/** One game; nothing where there is neither tag nor move, as in the covering words of a mail. */
+function compareGame(
+  table: CourseTable,
+  { bytes, tooLong }: GameBytes,
+  number: number,
+): ComparedGame | undefined {
+  const { tags, steps } = readMainLine(decodeGame(bytes));
+  const head = headOf(tags, number);
+  const broken = (kind: 'start' | 'too-long', written: string, reason: string): ComparedGame => ({
+    ...head,
+    kind: 'broken',
+    fault: { kind, written, at: '', reason },
+  });
+  if (tooLong) return broken('too-long', '', '');
+  const variant = tags.get('Variant') ?? '';
+  if (!ordinary.test(variant)) return { ...head, kind: 'variant', variant };
+  const start = startOf(tags);
+  if (isFenFault(start)) return broken('start', tags.get('FEN') ?? '', start.reason);
+  const rest = steps[Symbol.iterator]();
+  const first = rest.next();
+  if (first.done) return tags.size === 0 ? undefined : { ...head, kind: 'empty' };
+  if (first.value.kind !== 'move' && tags.size === 0) return undefined;
+  const { exit, fault } = followMoves(table, start, chain(first.value, rest));
+  if (fault !== undefined) return { ...head, kind: 'broken', fault };
+  return exit === undefined ? { ...head, kind: 'apart' } : { ...head, kind: 'met', exit };
+}
+
+/** What the `Variant` tag says of the game that everybody plays; the tag is common practice. */
+const ordinary = /^\s*(?:\?|-|standard|chess|normal|classical|from position)?\s*$/i;
+
+/** The `FEN` tag (PGN standard, 9.7.2), else the initial position. */
+function startOf(tags: ReadonlyMap<string, string>): ReturnType<typeof parseFen> | Position {
+  const fen = tags.get('FEN') ?? '';
+  return fen.trim() === '' ? initialPosition : parseFen(fen);
+}
+
+function* chain(first: MainLineStep, rest: Iterator<MainLineStep>): Generator<MainLineStep> {
+  yield first;
+  for (let next = rest.next(); !next.done; next = rest.next()) yield next.value;
+}
+
+function headOf(tags: ReadonlyMap<string, string>, number: number): GameHead {
+  const value = (name: string) => {
+    const text = (tags.get(name) ?? '').trim();
+    return /^[?.]*$/.test(text) ? '' : text;
+  };
+  const result = results.find((each) => each === value('Result')) ?? '*';
+  return {
+    number,
+    white: value('White'),
+    black: value('Black'),
+    event: value('Event'),
+    date: value('Date').replace(/(?:\.\?+)+$/, ''),
+    result,
+  };
+}
+
+const results = ['1-0', '0-1', '1/2-1/2', '*'] as const;
