@@ -4,6 +4,7 @@ import { isWebAddress, NoCourseError } from '../read/index.ts';
 import type { BuildOptions } from './build.ts';
 import type { ChangesOptions } from './changes.ts';
 import { type CheckOptions, check, checkFormats } from './check.ts';
+import { type CompareOptions, compareFormats } from './compare-formats.ts';
 import { exitCodes } from './console.ts';
 import { defineDiagram } from './diagram-command.ts';
 import { type ExportOptions, exportFormats } from './export-formats.ts';
@@ -126,6 +127,21 @@ program
   });
 
 defineDiagram(program.command('diagram'));
+
+program
+  .command('compare')
+  .description('tell where games leave a course, and how often')
+  .argument('<games>', 'a PGN file, or - for the standard input')
+  .argument('[dir]', 'the course folder', '.')
+  .addOption(
+    new Option('--format <format>', 'of the report').choices(compareFormats).default('text'),
+  )
+  .option('--player <name>', 'only games in which this player has the side of the course')
+  .option('--all', 'every position instead of the most frequent', false)
+  .action(async (games: string, folder: string, options: CompareOptions) => {
+    const { compare } = await import('./compare.ts');
+    process.exitCode = await compare(games, folder, options);
+  });
 
 program
   .command('dev')

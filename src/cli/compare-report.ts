@@ -1,0 +1,165 @@
+import {
+  byPosition,
+  type ComparedGame,
+  type GameMove,
+  linesOf,
+  type PositionRow,
+} from '../lookup/games/index.ts';
+import type { CourseTable } from '../lookup/index.ts';
+import type { Course } from '../model/index.ts';
+import { count } from './console.ts';
+
+/** Games that were compared with a course, and what they were compared with. */
+export interface ComparedCourse {
+  readonly course: Course;
+  readonly table: CourseTable;
+  readonly games: readonly ComparedGame[];
+  /** The name that was asked for, or nothing. */
+  readonly player: string;
+  /** Games of that player with the side that the course does not teach. */
+  readonly otherSide: number;
+}
+
+/** So many positions of each kind, and of broken games, are shown unless all are asked for. */
+const most = 10;
+
+const headings = {
+  advised: 'Where the course gives advice, and something else was played',
+  covered: 'Replies that the course does not answer',
+  known: 'Where the course knows other moves',
+  ended: 'Where the course ends, and games went on',
+  within: 'Where games ended within the course',
+} as const;
+
+/** What authors want most comes first: the replies that their course lacks. */
+const order = ['covered', 'advised', 'known', 'ended', 'within'] as const;
+
+/** The comparison as a person reads it in a terminal: sums, then positions, most games first. */
+export function reportComparison(compared: ComparedCourse, { all }: { all: boolean }): string {
+  const { table, games } = compared;
+  const limit = all ? Number.POSITIVE_INFINITY : most;
+  const rows = byPosition(table, games);
+  const lineOf = linesOf(table);
+  const parts = [summary(compared), brokenGames(games, limit)];
+  for (const leaving of order) {
+    const some = rows.filter((row) => row.leaving === leaving);
+    if (some.length === 0) continue;
+    const shown = some.slice(0, limit).map((row) => rowText(row, compared, lineOf(row.position)));
+    const rest = some.length - shown.length;
+    const more = rest > 0 ? `   … and ${count(rest, 'position')} more: --all shows them\n` : '';
+    parts.push(`${headings[leaving]}\n${shown.join('')}${more}`);
+  }
+  return parts.filter((part) => part !== '').join('\n');
+}
+
+function summary({ games, player, otherSide, table }: ComparedCourse): string {
+  const sum = (kind: ComparedGame['kind']) => games.filter((game) => game.kind === kind).length;
+  const whose = player === '' ? '' : ` of ${player}`;
+  const lines = [
+    `${count(games.length, 'game')}${whose}: ${sum('met')} meet the course, ${sum('apart')} never enter it.`,
+  ];
+  if (otherSide > 0) {
+    const side = table.side === 'white' ? 'Black' : 'White';
+    lines.push(
+      `${count(otherSide, 'game')} with ${side} not counted: the course is for the other side.`,
+    );
+  }
+  if (sum('empty') > 0) lines.push(`${count(sum('empty'), 'game')} without moves.`);
+  if (sum('variant') > 0) {
+    const names = new Set(games.flatMap((game) => (game.kind === 'variant' ? [game.variant] : [])));
+    lines.push(
+      `${count(sum('variant'), 'game')} of other variants left out: ${[...names].join(', ')}.`,
+    );
+  }
+  return `${lines.join('\n')}\n`;
+}
+
+function brokenGames(games: readonly ComparedGame[], limit: number): string {
+  const broken = games.flatMap((game) => (game.kind === 'broken' ? [game] : []));
+  if (broken.length === 0) return '';
+  const shown = broken
+    .slice(0, limit)
+    .map((game) => `   ${nameOf(game)}: ${faultText(game.fault)}\n`);
+  const rest = broken.length - shown.length;
+  const more = rest > 0 ? `   … and ${rest} more: --all shows them\n` : '';
+  return `${count(broken.length, 'game')} left out, since they cannot be followed\n${shown.join('')}${more}`;
+}
+
+function nameOf({ number, white, black, date }: ComparedGame): string {
+  const players = white || black ? `, ${white || '?'} – ${black || '?'}` : '';
+  return `game ${number}${players}${date ? `, ${date}` : ''}`;
+}
+
+function faultText({
+  kind,
+  written,
+  at,
+  reason,
+}: Extract<ComparedGame, { kind: 'broken' }>['fault']): string {
+  const why = reason === '' ? '' : `: ${reason}`;
+  switch (kind) {
+    case 'illegal':
+      return `${at}${written} cannot be played${why}.`;
+    case 'ambiguous':
+      return `${at}${written} could be more than one move${why}.`;
+    case 'unreadable':
+      return `“${written}” at move ${at} is no move${why}.`;
+    case 'comment-unclosed':
+      return `a comment is never closed: ${written}`;
+    case 'variation-unclosed':
+      return `a variation is never closed: ${written}`;
+    case 'start':
+      return `its start is no position${why}. FEN: ${written}`;
+    case 'too-long':
+      return 'it is longer than any game can be.';
+  }
+}
+
+function rowText(
+  row: PositionRow,
+  { course, table }: ComparedCourse,
+  line: readonly GameMove[] | undefined,
+): string {
+  const place = placeOf(course, table.positions[row.position]?.key ?? '');
+  const games = String(row.games.length).padStart(6);
+  const [first] = row.games;
+  const next = first?.exit.next;
+  const last = first?.exit.last;
+  const where = line
+    ? line.length === 0
+      ? 'the initial position'
+      : line.map((move, at) => numbered(move, at === 0)).join(' ')
+    : last
+      ? `after ${numbered(last, true)}`
+      : 'at the start of the game';
+  const name = (san: string) => (next ? numbered({ ...next, san }, true) : san);
+  const has = row.moves.map(({ san }) => san).join(', ');
+  const verb = { advised: 'advises', covered: 'answers', known: 'has', ended: '', within: '' }[
+    row.leaving
+  ];
+  const few = row.played.slice(0, 5).map(({ san, games }) => `${name(san)} (${games})`);
+  const rest = row.played.length - few.length;
+  const played =
+    few.length === 0 ? '' : `played: ${few.join(', ')}${rest > 0 ? `, ${rest} other moves` : ''}`;
+  const { won, drawn, lost } = row.score;
+  const score =
+    won + drawn + lost === 0
+      ? ''
+      : `score of ${table.side === 'black' ? 'Black' : 'White'}: +${won} =${drawn} -${lost}`;
+  const facts = [verb && `the course ${verb}: ${has}`, played, score].filter((fact) => fact !== '');
+  return `${games}  ${where}${place ? `   ${place}` : ''}\n${facts.map((fact) => `        ${fact}\n`).join('')}`;
+}
+
+/** `1.d4`, `d5`: the moves of Black with their number only at the start of a line. */
+function numbered({ san, color, number }: GameMove, first: boolean): string {
+  if (color === 'white') return `${number}.${san}`;
+  return first ? `${number}...${san}` : san;
+}
+
+/** Where the course first shows a position, as `file:line`. */
+export function placeOf(course: Course, key: string): string | undefined {
+  const [ref] = course.graph[key]?.at ?? [];
+  const block = ref && course.chapters[ref.chapter]?.blocks[ref.block];
+  const place = (ref && block?.nodes[ref.node]?.written?.place) ?? block?.place;
+  return place && `${place.file}:${place.start.line}`;
+}
