@@ -12,5 +12,6 @@ export function coursePages(data: SiteData, strings: Strings): CoursePage[] {
   return [
     ...(data.news.length > 0 ? [{ file: 'changes.html', title: strings.changes.page }] : []),
     ...(data.positions.length > 0 ? [{ file: 'positions.html', title: strings.positions }] : []),
+    { file: 'compare.html', title: strings.compare.title },
   ];
 }

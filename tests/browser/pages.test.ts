@@ -11,7 +11,13 @@ const demo = useDemo();
 
 describe('axe-core finds nothing', () => {
   for (const colorScheme of ['light', 'dark'] as const) {
-    for (const name of ['index.html', 'move-orders.html', 'positions.html', '404.html']) {
+    for (const name of [
+      'index.html',
+      'move-orders.html',
+      'positions.html',
+      'compare.html',
+      '404.html',
+    ]) {
       test(`on ${name}, ${colorScheme}`, async () => {
         const { page } = await openPage(demo().browser, { colorScheme });
         await page.goto(demo().address + name);

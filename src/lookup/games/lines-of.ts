@@ -1,4 +1,4 @@
-import { initialPosition } from '../../chess/index.ts';
+import { initialPosition } from '../../chess/initial.ts';
 import { positionOf } from '../find.ts';
 import type { CourseTable } from '../types.ts';
 import type { GameMove } from './types.ts';

