@@ -126,6 +126,24 @@ try {
   const built = measure([cli, 'build', big, '--out', path.join(work, 'big-site')], work);
   line('plain Astro, blocks as code', plain);
   line('build', built, `${(built.seconds / plain.seconds).toFixed(2)} x plain Astro`);
+
+  console.log('\ncomparing games with the demo course (process start included)');
+  const pair = await readFile(path.join(demo, 'games/lantern-street.pgn'), 'utf8');
+  const games = (count: number) => {
+    const file = path.join(work, `games-${count}.pgn`);
+    writeFileSync(file, `${pair}\n`.repeat(count / 2));
+    return file;
+  };
+  const [few, many] = [400, 8000];
+  const bareGames = measure([path.join(root, 'tests/bench/bare-games.ts'), games(few)], root, 1);
+  const compared = measure([cli, 'compare', games(many), demo], work, 1);
+  const rate = (count: number, { seconds }: { seconds: number }) => count / seconds;
+  line(`${few} whole games: bare replay`, bareGames, `${rate(few, bareGames).toFixed(0)} games/s`);
+  line(
+    `${many} whole games: compare`,
+    compared,
+    `${rate(many, compared).toFixed(0)} games/s, ${(rate(many, compared) / rate(few, bareGames)).toFixed(1)} x the bare replay`,
+  );
 } finally {
   rmSync(work, { recursive: true, force: true });
 }
