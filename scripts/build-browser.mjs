@@ -19,6 +19,7 @@ const fontPackage = dirname(
 /** Scripts by name, and where each begins in src/browser. */
 const scripts = {
   course: 'main.ts',
+  practice: 'practice/main.ts',
 };
 /** Style sheets by name, and their parts in src/, in the order of the cascade. */
 const sheets = {
@@ -36,6 +37,7 @@ const sheets = {
     'site/styles/reading-board.css',
     'site/styles/print.css',
   ],
+  practice: ['site/styles/practice.css'],
 };
 /** What the first lines of a chapter are set in: pages ask for them ahead of the style sheet. */
 const firstFonts = [

@@ -6,5 +6,15 @@ import { glyph } from './glyph.ts';
 import { letter } from './letter.ts';
 import { page } from './page.ts';
 import { position } from './position.ts';
+import { practice } from './practice.ts';
 
-export const de: Strings = { ...board, book, ...changes, glyph, letter, ...page, position };
+export const de: Strings = {
+  ...board,
+  book,
+  ...changes,
+  glyph,
+  letter,
+  ...page,
+  position,
+  ...practice,
+};

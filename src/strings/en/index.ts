@@ -5,6 +5,16 @@ import { changes } from './changes.ts';
 import { letter } from './letter.ts';
 import { page } from './page.ts';
 import { position } from './position.ts';
+import { practice } from './practice.ts';
 
 /** Every word that Linewright itself says to readers, in English; a section is a file. */
-export const en = { ...board, book, ...changes, letter, ...page, position, glyph: glyphMeaning };
+export const en = {
+  ...board,
+  book,
+  ...changes,
+  letter,
+  ...page,
+  position,
+  ...practice,
+  glyph: glyphMeaning,
+};
