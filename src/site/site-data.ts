@@ -15,11 +15,17 @@ export interface SiteData {
   readonly site?: string;
   /** Path that the site will have on its host; only the page for missing addresses needs it. */
   readonly base?: string;
+  /** Whether the site has a worker that keeps it for reading offline. */
+  readonly offline: boolean;
   readonly assets: AssetPaths;
   /** Path of the script with the table of all positions (`lookup/types.ts`). */
   readonly table: string;
   /** Path of the picture for links to the course. */
   readonly card: string;
+  /** Paths of the icons of a browser's tab and of a phone's start page. */
+  readonly icons: { readonly tab: string; readonly touch: string };
+  /** Colours of the paper, for what a browser draws around a page. */
+  readonly sheet: { readonly light: string; readonly dark: string };
   /** The symbols of all boards. */
   readonly sprite: string;
   readonly chapters: readonly ChapterPage[];

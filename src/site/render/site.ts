@@ -1,9 +1,12 @@
 import { describePosition, type Position, sideToMove } from '../../chess/index.ts';
 import { drawBoardInPage, pieceSprite } from '../../draw/index.ts';
+import { palettes } from '../../draw/paint.ts';
 import type { CourseTable } from '../../lookup/index.ts';
 import { type Block, type Chapter, type Course, mainLine } from '../../model/index.ts';
 import { stringsFor } from '../../strings/index.ts';
 import type { ChapterPage, NamedPositions, SiteData, SiteFile } from '../site-data.ts';
+import { appManifest } from '../web-app/app-manifest.ts';
+import { iconPath, tabIcon, touchIcon } from '../web-app/icons.ts';
 import type { Addresses } from './addresses.ts';
 import { renderChapter } from './chapter.ts';
 import { contextOf, positionInWords, type RenderContext } from './context.ts';
@@ -25,7 +28,7 @@ export interface RenderedSite {
 /** Renders all that the pages show. @throws SiteError for what cannot be published. */
 export function renderSite(
   course: Course,
-  place: Pick<SiteData, 'assets'> & {
+  place: Pick<SiteData, 'assets' | 'offline'> & {
     site?: string | undefined;
     base?: string | undefined;
     downloads?: SiteData['downloads'];
@@ -46,9 +49,12 @@ export function renderSite(
     ...(settings.licence !== undefined && { licence: settings.licence }),
     ...(site !== undefined && { site }),
     ...(place.base !== undefined && { base: place.base }),
+    offline: place.offline,
     assets: place.assets,
     table: table.path,
     card: cardPath(),
+    icons: { tab: iconPath('icon.svg'), touch: iconPath(touchIcon.name) },
+    sheet: { light: palettes.light.sheet, dark: palettes.dark.sheet },
     sprite: pieceSprite(),
     chapters: course.chapters.map((chapter) => chapterPage({ ...base, chapter })),
     positions: namedPositions(course, addresses),
@@ -56,7 +62,7 @@ export function renderSite(
     news: renderNews(base),
     ...(feed.length > 0 && { feed: feedPath }),
   };
-  return { data, files: [table, ...feed] };
+  return { data, files: [table, ...feed, appManifest(course), tabIcon(course)] };
 }
 
 /**
