@@ -34,6 +34,7 @@ const sheets = {
     'site/styles/game.css',
     'site/styles/pattern.css',
     'site/styles/reading-board.css',
+    'site/styles/handout.css',
     'site/styles/print.css',
   ],
 };

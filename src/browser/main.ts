@@ -11,3 +11,8 @@ if (article !== null) startExercises(article);
 if (board instanceof CourseBoard && article !== null) startReading(board, article);
 const edition = document.querySelector<HTMLElement>('.edition');
 if (edition !== null) followEditions(edition);
+const printNow = document.querySelector<HTMLElement>('.print-now');
+if (printNow !== null) {
+  printNow.hidden = false;
+  printNow.addEventListener('click', () => print());
+}

@@ -11,6 +11,7 @@ export interface CoursePage {
 export function coursePages(data: SiteData, strings: Strings): CoursePage[] {
   return [
     ...(data.news.length > 0 ? [{ file: 'changes.html', title: strings.changes.page }] : []),
+    { file: 'print.html', title: strings.handout.page },
     ...(data.positions.length > 0 ? [{ file: 'positions.html', title: strings.positions }] : []),
   ];
 }

@@ -29,6 +29,7 @@ export interface SiteData {
   /** The symbols of all boards. */
   readonly sprite: string;
   readonly chapters: readonly ChapterPage[];
+  readonly handout: Handout;
   readonly positions: readonly NamedPositions[];
   readonly downloads: readonly Download[];
   readonly news: readonly NewsEntry[];
@@ -82,6 +83,18 @@ export interface NewsEntry {
   /** The date in words. */
   readonly day: string;
   readonly html: string;
+}
+
+/** The whole course on one page, for paper. */
+export interface Handout {
+  readonly chapters: readonly {
+    readonly number: number;
+    readonly title: string;
+    readonly summary?: string;
+    readonly html: string;
+    /** The answers of its exercises, which stand at the end of the handout. */
+    readonly answers?: string;
+  }[];
 }
 
 export interface NamedPositions {

@@ -14,12 +14,12 @@ export function followEditions(notice: HTMLElement): void {
   if ('connection' in navigator && (navigator.connection as { saveData?: boolean }).saveData)
     return;
 
-  const read = serviceWorker.controller;
   let registration: ServiceWorkerRegistration | undefined;
   const tell = (): void => {
-    if (read !== null && !isLocalHost(location.hostname)) notice.hidden = false;
+    if (!isLocalHost(location.hostname)) notice.hidden = false;
   };
   let asked = false;
+  let first = serviceWorker.controller === null;
   notice.querySelector('a')?.addEventListener('click', (event) => {
     if (!registration?.waiting) return;
     event.preventDefault();
@@ -29,7 +29,8 @@ export function followEditions(notice: HTMLElement): void {
   serviceWorker.addEventListener('controllerchange', () => {
     // Another window of the course may have asked.
     if (asked) location.reload();
-    else tell();
+    else if (!first) tell();
+    first = false;
   });
 
   const start = async (): Promise<void> => {
@@ -38,7 +39,7 @@ export function followEditions(notice: HTMLElement): void {
     registration.addEventListener('updatefound', () => {
       const installing = registration?.installing;
       installing?.addEventListener('statechange', () => {
-        if (installing.state === 'installed') tell();
+        if (installing.state === 'installed' && registration?.active) tell();
       });
     });
   };

@@ -16,7 +16,7 @@ export interface KeptFiles {
 
 /** For other sites and for machines; pictures in double size yield to the single size. */
 const forOthers =
-  /^(?:images\/cards\/.*|images\/course\.png|.*@2x\.png|linewright\.json|sitemap\.xml|robots\.txt|.*licence\.txt)$/;
+  /^(?:images\/cards\/.*|images\/course\.png|.*@2x\.png|.*\.epub|linewright\.json|feed\.xml|sitemap\.xml|robots\.txt|.*licence\.txt)$/;
 
 /** What a reader offline needs of a site's files, given relative to its folder. */
 export async function keptFiles(folder: string, files: readonly string[]): Promise<KeptFiles> {

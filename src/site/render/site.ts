@@ -13,6 +13,7 @@ import { contextOf, positionInWords, type RenderContext } from './context.ts';
 import { makeCourseTable } from './course-table.ts';
 import { cardPath } from './diagram-images.ts';
 import { feedPath, makeFeed } from './feed.ts';
+import { renderHandout } from './handout/handout.ts';
 import { pageMedium } from './medium.ts';
 import { renderNews } from './news.ts';
 
@@ -57,6 +58,7 @@ export function renderSite(
     sheet: { light: palettes.light.sheet, dark: palettes.dark.sheet },
     sprite: pieceSprite(),
     chapters: course.chapters.map((chapter) => chapterPage({ ...base, chapter })),
+    handout: renderHandout(course),
     positions: namedPositions(course, addresses),
     downloads: place.downloads ?? [],
     news: renderNews(base),

@@ -4,6 +4,7 @@ import { book } from './book.ts';
 import { changes } from './changes.ts';
 import { edition } from './edition.ts';
 import { glyph } from './glyph.ts';
+import { handout } from './handout.ts';
 import { letter } from './letter.ts';
 import { page } from './page.ts';
 import { position } from './position.ts';
@@ -14,6 +15,7 @@ export const de: Strings = {
   ...changes,
   edition,
   glyph,
+  handout,
   letter,
   ...page,
   position,

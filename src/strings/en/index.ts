@@ -3,6 +3,7 @@ import { board } from './board.ts';
 import { book } from './book.ts';
 import { changes } from './changes.ts';
 import { edition } from './edition.ts';
+import { handout } from './handout.ts';
 import { letter } from './letter.ts';
 import { page } from './page.ts';
 import { position } from './position.ts';
@@ -13,6 +14,7 @@ export const en = {
   book,
   ...changes,
   edition,
+  handout,
   letter,
   ...page,
   position,
