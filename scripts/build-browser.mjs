@@ -37,6 +37,7 @@ const sheets = {
     'site/styles/game.css',
     'site/styles/pattern.css',
     'site/styles/reading-board.css',
+    'site/styles/handout.css',
     'site/styles/print.css',
   ],
   compare: ['site/styles/compare.css'],
@@ -59,6 +60,7 @@ export async function buildBrowser() {
     styles: await allOf(sheets, (name, parts) => writeStyle(name, parts, fonts)),
     fonts: firstFonts.map((name) => fonts.get(name)),
   };
+  await buildWorker();
   await writeFile(join(out, 'manifest.json'), `${JSON.stringify(manifest, null, 2)}\n`);
   return manifest;
 }
@@ -80,6 +82,20 @@ async function writeScript(name, start) {
     legalComments: 'none',
   });
   return writeHashed(name, 'js', result.outputFiles[0].text);
+}
+
+/** The service worker: no asset, since it stands at a site's root and has a list before it. */
+async function buildWorker() {
+  await build({
+    entryPoints: [join(root, 'src/browser/offline/worker.ts')],
+    outfile: join(root, 'dist/offline/offline.js'),
+    bundle: true,
+    format: 'iife',
+    minify: true,
+    target,
+    define: { 'process.env.NODE_ENV': '"production"' },
+    legalComments: 'none',
+  });
 }
 
 async function writeStyle(name, parts, fonts) {

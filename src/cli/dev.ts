@@ -35,7 +35,7 @@ export async function dev(folder: string, { port }: { port: number }): Promise<v
     if (loaded.checked) {
       const site = path.join(out, 'site');
       const ready = await astro;
-      const options = { out: site, folder, cacheDir: cacheFolder() };
+      const options = { out: site, folder, cacheDir: cacheFolder(), offline: false };
       const { pages } = await buildSite(loaded.checked, options, ready).finally(() => {
         astro = startAstro();
         return ready.stop();

@@ -12,6 +12,7 @@ export function coursePages(data: SiteData, strings: Strings): CoursePage[] {
   return [
     ...(data.notes === undefined ? [] : [{ file: 'practice.html', title: strings.practicePage }]),
     ...(data.news.length > 0 ? [{ file: 'changes.html', title: strings.changes.page }] : []),
+    { file: 'print.html', title: strings.handout.page },
     ...(data.positions.length > 0 ? [{ file: 'positions.html', title: strings.positions }] : []),
     { file: 'compare.html', title: strings.compare.title },
   ];

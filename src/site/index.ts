@@ -7,8 +7,11 @@ import { copyAssets, readAssets } from './build/assets.ts';
 import { writeImages } from './build/images.ts';
 import { checkReplaceable, markerFile, replaceFolder } from './build/replace-folder.ts';
 import { type AstroProcess, startAstro } from './build/start-astro.ts';
+import { writeWorker } from './offline/write-worker.ts';
 import { renderSite } from './render/site.ts';
 import type { Download } from './site-data.ts';
+
+import { sitemapFiles } from './sitemap.ts';
 
 export { SiteError } from './site-error.ts';
 
@@ -21,6 +24,8 @@ export interface SiteOptions {
   readonly base?: string | undefined;
   /** Address of the site; else the course's own setting. */
   readonly site?: string | undefined;
+  /** Whether readers keep the course for reading offline; so it is unless said. */
+  readonly offline?: boolean | undefined;
   /** Folder of finished images, kept between builds. */
   readonly cacheDir?: string | undefined;
   /** Files that readers may take along; the contents page names them. */
@@ -44,6 +49,8 @@ export interface SiteSummary {
   readonly images: number;
   /** Every file, relative to the output, with `/`, sorted. */
   readonly files: readonly string[];
+  /** What a reader's browser keeps for reading offline, and the files too large for that. */
+  readonly kept: { readonly bytes: number; readonly left: readonly string[] };
 }
 
 /**
@@ -76,6 +83,7 @@ async function buildWith(
     site: options.site ?? course.settings.site,
     base: options.base,
     downloads: (options.downloads ?? []).map(({ kind, path }) => ({ kind, path })),
+    offline: options.offline ?? true,
   });
   onProgress?.({ stage: 'pages', done: 0, all: course.chapters.length });
   // Astro empties its folder first: what is made at the same time goes beside it.
@@ -96,11 +104,21 @@ async function buildWith(
   if (options.folder !== undefined) await copyMedia(course, options.folder, made);
   const marker = { generator: 'linewright', title: course.settings.title };
   await writeFile(join(made, markerFile), `${JSON.stringify(marker, null, 2)}\n`);
+  const { site } = rendered.data;
+  if (site !== undefined) {
+    for (const { path, content } of sitemapFiles(site, await filesIn(made))) {
+      await writeFile(join(made, path), content);
+    }
+  }
+  // Last, since it lists all that was written.
+  const kept = rendered.data.offline
+    ? await writeWorker(made, await filesIn(made))
+    : { bytes: 0, left: [] };
   const files = await filesIn(made);
   await replaceFolder(made, out);
   const pages = files.filter((file) => file.endsWith('.html')).length;
   onProgress?.({ stage: 'done', done: pages, all: pages });
-  return { pages, images: images.length, files };
+  return { pages, images: images.length, files, kept };
 }
 
 /** Copies the pictures that chapters and news show; a link that leads out of `media/` is none of them. */

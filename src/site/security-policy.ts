@@ -7,6 +7,7 @@ export const securityPolicy = [
   "font-src 'self'",
   "connect-src 'self'",
   "manifest-src 'self'",
+  "worker-src 'self'",
   "base-uri 'none'",
   "form-action 'none'",
 ].join('; ');

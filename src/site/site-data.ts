@@ -16,6 +16,8 @@ export interface SiteData {
   readonly site?: string;
   /** Path that the site will have on its host; only the page for missing addresses needs it. */
   readonly base?: string;
+  /** Whether the site has a worker that keeps it for reading offline. */
+  readonly offline: boolean;
   readonly assets: AssetPaths;
   /** Path of the script with the table of all positions (`lookup/types.ts`). */
   readonly table: string;
@@ -26,9 +28,14 @@ export interface SiteData {
   readonly notes?: string;
   /** Path of the picture for links to the course. */
   readonly card: string;
+  /** Paths of the icons of a browser's tab and of a phone's start page. */
+  readonly icons: { readonly tab: string; readonly touch: string };
+  /** Colours of the paper, for what a browser draws around a page. */
+  readonly sheet: { readonly light: string; readonly dark: string };
   /** The symbols of all boards. */
   readonly sprite: string;
   readonly chapters: readonly ChapterPage[];
+  readonly handout: Handout;
   readonly positions: readonly NamedPositions[];
   readonly downloads: readonly Download[];
   readonly news: readonly NewsEntry[];
@@ -82,6 +89,18 @@ export interface NewsEntry {
   /** The date in words. */
   readonly day: string;
   readonly html: string;
+}
+
+/** The whole course on one page, for paper. */
+export interface Handout {
+  readonly chapters: readonly {
+    readonly number: number;
+    readonly title: string;
+    readonly summary?: string;
+    readonly html: string;
+    /** The answers of its exercises, which stand at the end of the handout. */
+    readonly answers?: string;
+  }[];
 }
 
 export interface NamedPositions {

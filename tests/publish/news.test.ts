@@ -26,6 +26,7 @@ function courseWith(news: Readonly<Record<string, string>>, settings = '') {
 const render = (news: Readonly<Record<string, string>>, site?: string, settings?: string) =>
   renderSite(courseWith(news, settings), {
     assets: { scripts: {}, styles: {}, fonts: [] },
+    offline: false,
     site,
   });
 

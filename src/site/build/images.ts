@@ -5,6 +5,7 @@ import { cardJob, drawBoard, makePngs, type PngJob } from '../../draw/index.ts';
 import type { Chapter, Course } from '../../model/types.ts';
 import { cardPath, diagramNames, imagePath, pictureOf } from '../render/diagram-images.ts';
 import { emblematic } from '../render/site.ts';
+import { iconJobs } from '../web-app/icons.ts';
 
 /** Width of a diagram's picture, in CSS pixels. */
 const diagramWidth = 560;
@@ -16,7 +17,7 @@ interface NamedJob {
 
 /**
  * Writes the pictures of all diagrams, once and in double size, and the cards that other sites show
- * beside a link to the course or a chapter. Returns their paths.
+ * beside a link to the course or a chapter; returns their paths. The icons are written as well.
  */
 export async function writeImages(
   course: Course,
@@ -26,9 +27,12 @@ export async function writeImages(
     readonly onDone?: ((done: number, all: number) => void) | undefined;
   },
 ): Promise<string[]> {
-  const jobs = [...diagramJobs(course), ...cardJobs(course)];
+  const pictures = [...diagramJobs(course), ...cardJobs(course)];
+  const jobs = [...pictures, ...iconJobs(course)];
   const writes: Promise<void>[] = [];
-  await mkdir(join(out, 'images', 'cards'), { recursive: true });
+  for (const folder of ['cards', 'icons']) {
+    await mkdir(join(out, 'images', folder), { recursive: true });
+  }
   await makePngs(
     jobs.map(({ job }) => job),
     (index, png) => {
@@ -39,7 +43,7 @@ export async function writeImages(
     { cache: options.cacheDir },
   );
   await Promise.all(writes);
-  return jobs.map(({ path }) => path);
+  return pictures.map(({ path }) => path);
 }
 
 function diagramJobs(course: Course): NamedJob[] {

@@ -4,6 +4,7 @@ import { describePosition } from '../../chess/index.ts';
 import type { DiagramBlock, NodeRef } from '../../model/types.ts';
 import type { RenderContext } from './context.ts';
 import { diagramNames, imagePath, pictureOf } from './diagram-images.ts';
+import { diagramNumbers } from './diagram-numbers.ts';
 import { element } from './hast.ts';
 import type { RenderComment } from './moves-block.ts';
 
@@ -45,10 +46,21 @@ export function renderDiagram(
       },
       [label],
     );
+  const number = diagramNumbers(context.course)[chapter.index]?.get(block.index);
+  const numbered =
+    context.medium.numbersDiagrams === true && number !== undefined
+      ? [
+          element('span', { className: ['diagram-number'] }, [
+            strings.handout.diagramNumber(number),
+          ]),
+          ' ',
+        ]
+      : [];
   const id = addresses.id({ chapter: block.chapter, block: block.index, node: 0 });
   return element('figure', { className: ['diagram'], id }, [
     still,
     element('figcaption', {}, [
+      ...numbered,
       ...words,
       ...(words.length > 0 ? [' '] : []),
       element('span', { className: ['to-move'] }, [strings.toMove[picture.turn]]),

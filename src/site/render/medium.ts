@@ -6,11 +6,14 @@ import type { GameBlock, MovesBlock } from '../../model/types.ts';
 export interface Medium {
   /** A board that stands in the text. */
   readonly board: (picture: BoardPicture) => ElementContent;
+  /** Whether diagrams are numbered through the course. */
+  readonly numbersDiagrams?: boolean;
   /** What stands below moves that a reader cannot play through; a page shows a board beside them. */
   readonly below?: (block: MovesBlock | GameBlock) => ElementContent[];
 }
 
 /** A page of the site: boards are drawn into it, and a script moves the one beside the text. */
 export const pageMedium: Medium = {
+  numbersDiagrams: true,
   board: (picture) => ({ type: 'raw', value: drawBoardInPage(picture) }),
 };

@@ -1,10 +1,13 @@
 import { createHash } from 'node:crypto';
 import { describePosition, type Position, sideToMove } from '../../chess/index.ts';
 import { drawBoardInPage, pieceSprite } from '../../draw/index.ts';
+import { palettes } from '../../draw/paint.ts';
 import type { CourseNotes, CourseTable } from '../../lookup/index.ts';
 import { type Block, type Chapter, type Course, mainLine } from '../../model/index.ts';
 import { stringsFor } from '../../strings/index.ts';
 import type { ChapterPage, NamedPositions, SiteData, SiteFile } from '../site-data.ts';
+import { appManifest } from '../web-app/app-manifest.ts';
+import { iconPath, tabIcon, touchIcon } from '../web-app/icons.ts';
 import type { Addresses } from './addresses.ts';
 import { renderChapter } from './chapter.ts';
 import { contextOf, positionInWords, type RenderContext } from './context.ts';
@@ -12,6 +15,7 @@ import { makeCourseNotes } from './course-notes.ts';
 import { makeCourseTable } from './course-table.ts';
 import { cardPath } from './diagram-images.ts';
 import { feedPath, makeFeed } from './feed.ts';
+import { renderHandout } from './handout/handout.ts';
 import { pageMedium } from './medium.ts';
 import { renderNews } from './news.ts';
 
@@ -27,7 +31,7 @@ export interface RenderedSite {
 /** Renders all that the pages show. @throws SiteError for what cannot be published. */
 export function renderSite(
   course: Course,
-  place: Pick<SiteData, 'assets'> & {
+  place: Pick<SiteData, 'assets' | 'offline'> & {
     site?: string | undefined;
     base?: string | undefined;
     downloads?: SiteData['downloads'];
@@ -52,18 +56,23 @@ export function renderSite(
     ...(settings.licence !== undefined && { licence: settings.licence }),
     ...(site !== undefined && { site }),
     ...(place.base !== undefined && { base: place.base }),
+    offline: place.offline,
     assets: place.assets,
     table: table.path,
     ...(notes && { notes: notes.path }),
     card: cardPath(),
+    icons: { tab: iconPath('icon.svg'), touch: iconPath(touchIcon.name) },
+    sheet: { light: palettes.light.sheet, dark: palettes.dark.sheet },
     sprite: pieceSprite(),
     chapters: course.chapters.map((chapter) => chapterPage({ ...base, chapter })),
+    handout: renderHandout(course),
     positions: namedPositions(course, addresses),
     downloads: place.downloads ?? [],
     news: renderNews(base),
     ...(feed.length > 0 && { feed: feedPath }),
   };
-  return { data, files: [table, ...(notes ? [notes] : []), ...feed] };
+  const beside = [...(notes ? [notes] : []), ...feed];
+  return { data, files: [table, ...beside, appManifest(course), tabIcon(course)] };
 }
 
 /**

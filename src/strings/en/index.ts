@@ -3,6 +3,8 @@ import { board } from './board.ts';
 import { book } from './book.ts';
 import { changes } from './changes.ts';
 import { compare } from './compare.ts';
+import { edition } from './edition.ts';
+import { handout } from './handout.ts';
 import { letter } from './letter.ts';
 import { page } from './page.ts';
 import { position } from './position.ts';
@@ -18,5 +20,7 @@ export const en = {
   ...page,
   position,
   ...practice,
+  edition,
+  handout,
   glyph: glyphMeaning,
 };

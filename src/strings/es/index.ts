@@ -3,7 +3,9 @@ import { board } from './board.ts';
 import { book } from './book.ts';
 import { changes } from './changes.ts';
 import { compare } from './compare.ts';
+import { edition } from './edition.ts';
 import { glyph } from './glyph.ts';
+import { handout } from './handout.ts';
 import { letter } from './letter.ts';
 import { page } from './page.ts';
 import { position } from './position.ts';
@@ -19,4 +21,6 @@ export const es: Strings = {
   ...page,
   position,
   ...practice,
+  edition,
+  handout,
 };

@@ -21,7 +21,10 @@ export function renderCourse(
     { frontMatter: 'optional' },
   );
   const course = buildCourse(draft);
-  const { data } = renderSite(course, { assets: { scripts: {}, styles: {}, fonts: [] } });
+  const { data } = renderSite(course, {
+    assets: { scripts: {}, styles: {}, fonts: [] },
+    offline: false,
+  });
   return data.chapters.map(({ html }) => html);
 }
 

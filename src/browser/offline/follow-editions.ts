@@ -1,0 +1,49 @@
+import { isLocalHost } from './local-host.ts';
+import { takeOver } from './take-over.ts';
+
+/**
+ * Keeps the course for reading offline, and tells when a newer edition is there. The page is never
+ * loaded anew by itself: a reader may be in the middle of a line.
+ * @param notice stands hidden in the page, and names the worker in `data-worker`.
+ */
+export function followEditions(notice: HTMLElement): void {
+  const { worker } = notice.dataset;
+  const { serviceWorker } = navigator;
+  // Missing where the address is not safe (http:, file:). Some readers pay by the byte.
+  if (worker === undefined || !serviceWorker || !location.protocol.startsWith('http')) return;
+  if ('connection' in navigator && (navigator.connection as { saveData?: boolean }).saveData)
+    return;
+
+  let registration: ServiceWorkerRegistration | undefined;
+  const tell = (): void => {
+    if (!isLocalHost(location.hostname)) notice.hidden = false;
+  };
+  let asked = false;
+  let first = serviceWorker.controller === null;
+  notice.querySelector('a')?.addEventListener('click', (event) => {
+    if (!registration?.waiting) return;
+    event.preventDefault();
+    asked = true;
+    registration.waiting.postMessage(takeOver);
+  });
+  serviceWorker.addEventListener('controllerchange', () => {
+    // Another window of the course may have asked.
+    if (asked) location.reload();
+    else if (!first) tell();
+    first = false;
+  });
+
+  const start = async (): Promise<void> => {
+    registration = await serviceWorker.register(worker);
+    if (registration.waiting) tell();
+    registration.addEventListener('updatefound', () => {
+      const installing = registration?.installing;
+      installing?.addEventListener('statechange', () => {
+        if (installing.state === 'installed' && registration?.active) tell();
+      });
+    });
+  };
+  const report = (error: unknown): void => console.warn('This course is not kept offline.', error);
+  if (document.readyState === 'complete') start().catch(report);
+  else addEventListener('load', () => start().catch(report));
+}

@@ -1,0 +1,39 @@
+import { createHash } from 'node:crypto';
+import { readFile, stat } from 'node:fs/promises';
+import { join } from 'node:path';
+
+/** A larger file, such as a film, is not fetched by a reader who only came to read a page. */
+const largest = 8_000_000;
+
+/** What readers get without a word, for reading offline. */
+export interface KeptFiles {
+  /** SHA-256 in base64 by the address within the site. */
+  readonly hashes: Readonly<Record<string, string>>;
+  readonly bytes: number;
+  /** Files too large to be kept. */
+  readonly left: readonly string[];
+}
+
+/** For other sites and for machines; pictures in double size yield to the single size. */
+const forOthers =
+  /^(?:images\/cards\/.*|images\/course\.png|.*@2x\.png|.*\.epub|linewright\.json|feed\.xml|sitemap\.xml|robots\.txt|.*licence\.txt)$/;
+
+/** What a reader offline needs of a site's files, given relative to its folder. */
+export async function keptFiles(folder: string, files: readonly string[]): Promise<KeptFiles> {
+  const hashes: Record<string, string> = {};
+  const left: string[] = [];
+  let bytes = 0;
+  for (const file of files) {
+    if (forOthers.test(file)) continue;
+    const { size } = await stat(join(folder, file));
+    if (size > largest) {
+      left.push(file);
+      continue;
+    }
+    const content = await readFile(join(folder, file));
+    const address = file.split('/').map(encodeURIComponent).join('/');
+    hashes[address] = createHash('sha256').update(content).digest('base64');
+    bytes += size;
+  }
+  return { hashes, bytes, left };
+}

@@ -1,0 +1,51 @@
+import type { Element, ElementContent, Properties, Root, RootContent } from 'hast';
+import { toString as plainText } from 'mdast-util-to-string';
+import { element } from '../hast.ts';
+
+/** How a chapter's tree is changed to stand on one page with all others. */
+export interface Fit {
+  /** The id that an id of the chapter's own page gets. */
+  readonly id: (id: string) => string;
+  /** A link's new address, and where it leads in words where they help on paper. */
+  readonly link: (
+    href: string,
+    words: string,
+  ) => { readonly href: string; readonly place?: string | undefined };
+}
+
+/** A chapter that only shows (`makeStill`) becomes a part of the handout: its headings go down by one. */
+export function fitForPaper(tree: Root, fit: Fit): Root {
+  return { ...tree, children: tree.children.flatMap((node): RootContent[] => fitNode(node, fit)) };
+}
+
+function fitNode<Kind extends RootContent | ElementContent>(
+  node: Kind,
+  fit: Fit,
+): (Kind | ElementContent)[] {
+  if (node.type !== 'element') return [node];
+  const children = node.children.flatMap((child) => fitNode(child, fit) as ElementContent[]);
+  const properties: Properties = { ...node.properties };
+  for (const name of ['id', 'ariaDescribedBy', 'ariaLabelledBy']) {
+    const id = properties[name];
+    if (typeof id === 'string') properties[name] = fit.id(id);
+  }
+  const { href } = properties;
+  const after: ElementContent[] = [];
+  if (node.tagName === 'a' && typeof href === 'string') {
+    const { href: there, place } = fit.link(href, plainText(node));
+    properties.href = there;
+    const classes = [properties.className].flat();
+    const telling = !classes.includes('prose-move') && !('dataFootnoteRef' in properties);
+    if (place !== undefined && telling) {
+      after.push(element('span', { className: ['place'] }, [` (${place})`]));
+    }
+  }
+  return [{ ...(node as Element), tagName: fitTag(node.tagName), properties, children }, ...after];
+}
+
+function fitTag(name: string): string {
+  // The page's script would make it live.
+  if (name === 'course-board') return 'div';
+  const [, level] = /^h([2-5])$/.exec(name) ?? [];
+  return level === undefined ? name : `h${Number(level) + 1}`;
+}

@@ -1,0 +1,65 @@
+import type { SiteData } from './site-data.ts';
+
+/**
+ * What a page is, for search engines: a course of schema.org with its chapters, or a chapter that
+ * is part of one. JSON for a script element that no browser runs.
+ */
+export function structuredData(data: SiteData, page: string): string {
+  const site = data.site ?? '';
+  const address = (file: string) => `${site}/${file === 'index.html' ? '' : file}`;
+  const author = data.author === undefined ? {} : { author: person(data.author) };
+  const about = {
+    inLanguage: data.language,
+    isAccessibleForFree: true,
+    learningResourceType: 'course',
+    educationalUse: 'self-study',
+    ...author,
+    ...(isAddress(data.licence) && { license: data.licence }),
+  };
+  const course = {
+    '@type': 'Course',
+    '@id': `${site}/#course`,
+    name: data.title,
+    url: address('index.html'),
+    ...about,
+  };
+  const chapter = data.chapters.find(({ id }) => `${id}.html` === page);
+  const content =
+    chapter === undefined
+      ? {
+          ...course,
+          description: data.summary ?? data.title,
+          image: `${site}/${data.card}`,
+          ...(data.author !== undefined && { provider: person(data.author) }),
+          hasPart: data.chapters.map(({ id, title, number }) => ({
+            '@type': 'LearningResource',
+            name: title,
+            position: number,
+            url: address(`${id}.html`),
+          })),
+        }
+      : {
+          '@type': 'LearningResource',
+          name: chapter.title,
+          ...(chapter.summary !== undefined && { description: chapter.summary }),
+          url: address(page),
+          position: chapter.number,
+          image: `${site}/${chapter.card}`,
+          ...about,
+          learningResourceType: 'chapter',
+          isPartOf: course,
+        };
+  // In a script element a tag would end it.
+  return JSON.stringify({ '@context': 'https://schema.org', ...content }).replaceAll(
+    '<',
+    '\\u003c',
+  );
+}
+
+function person(name: string) {
+  return { '@type': 'Person', name };
+}
+
+function isAddress(text: string | undefined): boolean {
+  return text !== undefined && /^https?:\/\//.test(text);
+}

@@ -1,0 +1,49 @@
+import { palettes } from '../../draw/paint.ts';
+import type { Course } from '../../model/types.ts';
+import { directionOf } from '../../strings/index.ts';
+import type { SiteFile } from '../site-data.ts';
+import { iconPath, iconSizes } from './icons.ts';
+
+/** So much of a name fits below an icon (common practice, no source). */
+const shortName = 14;
+
+/** What makes the course a thing that can be installed (W3C Web Application Manifest). */
+export function appManifest({ settings }: Course): SiteFile {
+  const { title, summary, language } = settings;
+  const manifest = {
+    name: title,
+    short_name: shorten(title),
+    ...(summary !== undefined && { description: summary }),
+    lang: language,
+    dir: directionOf(language),
+    id: './',
+    start_url: './index.html',
+    scope: './',
+    display: 'minimal-ui',
+    background_color: palettes.light.sheet,
+    theme_color: palettes.light.sheet,
+    icons: [
+      { src: iconPath('icon.svg'), type: 'image/svg+xml', sizes: 'any' },
+      ...iconSizes.map(({ name, size, purpose }) => ({
+        src: iconPath(name),
+        type: 'image/png',
+        sizes: `${size}x${size}`,
+        purpose,
+      })),
+    ],
+  };
+  return { path: 'course.webmanifest', content: `${JSON.stringify(manifest, null, 2)}\n` };
+}
+
+/** The first words of a title, as many as there is room for. */
+function shorten(title: string): string {
+  if (title.length <= shortName) return title;
+  const words = title.split(/[\s:–—]+/);
+  let short = '';
+  for (const word of words) {
+    const longer = short === '' ? word : `${short} ${word}`;
+    if (longer.length > shortName) break;
+    short = longer;
+  }
+  return short === '' ? title.slice(0, shortName) : short;
+}

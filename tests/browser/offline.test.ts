@@ -1,0 +1,199 @@
+/** The course without a network: kept after one visit, as a whole edition or not at all. */
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import type { Page } from 'playwright-core';
+import { afterAll, afterEach, beforeEach, expect, test } from 'vitest';
+import { writeWorker } from '../../src/site/offline/write-worker.ts';
+import { serveFolder, useDemo } from './browser.ts';
+
+const demo = useDemo();
+const work = mkdtempSync(path.join(tmpdir(), 'linewright-offline-'));
+afterAll(() => rmSync(work, { recursive: true, force: true }));
+
+let folder: string;
+let server: Awaited<ReturnType<typeof serveFolder>>;
+/** Where the copy is served; not the name of the reader's own machine, which is treated otherwise. */
+let address: string;
+
+beforeEach(async () => {
+  folder = mkdtempSync(path.join(work, 'site-'));
+  // As `demoBase` has it: the page for missing addresses knows where it stands.
+  cpSync(demo().site, path.join(folder, 'tarrasch'), { recursive: true });
+  server = await serveFolder(folder, '/club/');
+  address = server.address.replace('127.0.0.1', 'club.localhost');
+});
+afterEach(() => server.close());
+
+const site = () => path.join(folder, 'tarrasch');
+const filesOf = (at: string) =>
+  readdirSync(at, { recursive: true, encoding: 'utf8', withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => path.relative(at, path.join(entry.parentPath, entry.name)));
+
+async function visit(name = 'tarrasch/isolated-pawn.html'): Promise<Page> {
+  const context = await demo().browser.newContext();
+  const page = await context.newPage();
+  await page.goto(address + name);
+  return page;
+}
+
+/** Resolves when the worker has kept everything and answers for the page. */
+async function kept(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+    if (navigator.serviceWorker.controller) return;
+    await new Promise((resolve) =>
+      navigator.serviceWorker.addEventListener('controllerchange', resolve, { once: true }),
+    );
+  });
+}
+
+/** Changes the title on a page and names the new content in the worker's list. */
+async function publish(title: string, pageFile = 'index.html'): Promise<void> {
+  const file = path.join(site(), pageFile);
+  writeFileSync(file, readFileSync(file, 'utf8').replace(/<h1>[^<]*/, `<h1>${title}`));
+  await writeWorker(
+    site(),
+    filesOf(site()).filter((name) => name !== 'offline.js'),
+  );
+}
+
+const update = (page: Page) =>
+  page.evaluate(async () => {
+    const registration = await navigator.serviceWorker.ready;
+    await registration.update().catch(() => undefined);
+  });
+
+test('after one visit every page opens, and all that it shows or links is there', async () => {
+  const page = await visit();
+  await kept(page);
+  server.close();
+  const failed: string[] = [];
+  page.on('requestfailed', (request) => failed.push(request.url()));
+  for (const file of filesOf(site()).filter((name) => name.endsWith('.html'))) {
+    await page.goto(`${address}tarrasch/${file}`);
+    expect(await page.locator('h1').first().isVisible(), file).toBe(true);
+    // Chromium asks for icons and the manifest on its own terms; what the page asks for is there.
+    const own = failed.filter((url) => !/webmanifest|icons\//.test(url));
+    expect(own, file).toEqual([]);
+  }
+  await page.goto(`${address}tarrasch/`);
+  expect(await page.locator('.chapters li').count()).toBe(3);
+  await page.goto(`${address}tarrasch/isolated-pawn.html?from=mail#tarrasch`);
+  expect(await page.locator('.board-caption').textContent()).toContain('after 3...c5');
+  const pictures = await page.evaluate(async () => {
+    const links = [...document.querySelectorAll<HTMLAnchorElement>('.pictures a')];
+    const answers = links.map(async ({ href }) => (await (await fetch(href)).blob()).size);
+    return Promise.all(answers);
+  });
+  expect(pictures.length).toBeGreaterThan(2);
+  expect(Math.min(...pictures)).toBeGreaterThan(1000);
+  await page.goto(`${address}tarrasch/no-such-chapter.html`);
+  expect(await page.locator('body.missing h1').textContent()).toBe('There is no such page');
+  await page.context().close();
+});
+
+test('a new edition is told, and comes when the reader asks for it', async () => {
+  const page = await visit('tarrasch/index.html');
+  await kept(page);
+  const before = await page.locator('h1').textContent();
+  await publish('The second edition');
+  await update(page);
+  const notice = page.locator('.edition');
+  await notice.waitFor();
+  expect(await notice.textContent()).toContain('A new edition of this course is there.');
+  // Until then the old edition stands, whole, on every page that is opened.
+  await page.reload();
+  expect(await page.locator('h1').textContent()).toBe(before);
+  await notice.waitFor();
+  await notice.locator('a').click();
+  await page.locator('h1', { hasText: 'The second edition' }).waitFor();
+  expect(await notice.isVisible()).toBe(false);
+  server.close();
+  await page.reload();
+  expect(await page.locator('h1').textContent()).toBe('The second edition');
+  await page.context().close();
+});
+
+test('an edition that is only half uploaded is not taken', async () => {
+  const page = await visit('tarrasch/index.html');
+  await kept(page);
+  const old = readFileSync(path.join(site(), 'index.html'), 'utf8');
+  await publish('The second edition');
+  writeFileSync(path.join(site(), 'index.html'), old);
+  const outcome = await page.evaluate(async () => {
+    const registration = await navigator.serviceWorker.ready;
+    const ended = new Promise<string>((resolve) => {
+      registration.addEventListener('updatefound', () => {
+        const { installing } = registration;
+        installing?.addEventListener('statechange', () => resolve(installing.state));
+      });
+    });
+    await registration.update().catch(() => undefined);
+    return ended;
+  });
+  expect(outcome).toBe('redundant');
+  expect(await page.locator('.edition').isVisible()).toBe(false);
+  server.close();
+  await page.reload();
+  expect(await page.locator('.chapters li').count()).toBe(3);
+  await page.context().close();
+});
+
+test('with no room left the course is read online, and half an edition is thrown away', async () => {
+  const context = await demo().browser.newContext();
+  const page = await context.newPage();
+  const session = await context.newCDPSession(page);
+  const { origin } = new URL(address);
+  await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 60_000 });
+  const failed = page.waitForEvent('console', (message) =>
+    message.text().startsWith('This course is not kept offline.'),
+  );
+  await page.goto(`${address}tarrasch/isolated-pawn.html`);
+  // The failure may be told through the state of the worker alone.
+  const redundant = page.evaluate(async () => {
+    for (;;) {
+      const registration = await navigator.serviceWorker.getRegistration();
+      if (!registration?.installing && !registration?.active && !registration?.waiting) {
+        if ((await caches.keys()).length === 0) return;
+      }
+      await new Promise((resolve) => setTimeout(resolve, 50));
+    }
+  });
+  await Promise.race([failed, redundant]);
+  await page.goto(`${address}tarrasch/index.html`);
+  expect(await page.locator('.chapters li').count()).toBe(3);
+  await context.close();
+});
+
+test('two courses of one host keep out of each other', async () => {
+  cpSync(site(), path.join(folder, 'other'), { recursive: true });
+  const page = await visit('tarrasch/index.html');
+  await kept(page);
+  await page.goto(`${address}other/index.html`);
+  await kept(page);
+  server.close();
+  for (const course of ['tarrasch', 'other']) {
+    await page.goto(`${address}${course}/move-orders.html`);
+    expect(await page.locator('h1').isVisible()).toBe(true);
+  }
+  const caches = await page.evaluate(() => self.caches.keys());
+  expect(caches).toHaveLength(2);
+  await page.context().close();
+});
+
+test('on the own machine what the server has comes first, whatever course was there before', async () => {
+  const context = await demo().browser.newContext();
+  const page = await context.newPage();
+  await page.goto(`${server.address}tarrasch/index.html`);
+  await kept(page);
+  const file = path.join(site(), 'index.html');
+  writeFileSync(file, readFileSync(file, 'utf8').replace(/<h1>[^<]*/, '<h1>Another course'));
+  await page.reload();
+  expect(await page.locator('h1').textContent()).toBe('Another course');
+  server.close();
+  await page.goto(`${server.address}tarrasch/isolated-pawn.html`);
+  expect(await page.locator('h1').isVisible()).toBe(true);
+  await context.close();
+});
