@@ -19,10 +19,14 @@ const fontPackage = dirname(
 /** Scripts by name, and where each begins in src/browser. */
 const scripts = {
   course: 'main.ts',
+  // For other sites: each course wraps it and gives it a name that stays.
+  embed: 'embed/main.ts',
 };
 /** Style sheets by name, and their parts in src/, in the order of the cascade. */
 const sheets = {
   changes: ['site/styles/news.css'],
+  embed: ['site/styles/embed.css'],
+  snippets: ['site/styles/snippets.css'],
   course: [
     'draw/board.css',
     'site/styles/fonts.css',

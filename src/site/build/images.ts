@@ -3,7 +3,11 @@ import { join } from 'node:path';
 import { initialPosition } from '../../chess/index.ts';
 import { cardJob, drawBoard, makePngs, type PngJob } from '../../draw/index.ts';
 import type { Chapter, Course } from '../../model/types.ts';
+import { contextOf } from '../render/context.ts';
 import { cardPath, diagramNames, imagePath, pictureOf } from '../render/diagram-images.ts';
+import { positionPicture } from '../render/embed-pages.ts';
+import { findEmbeds } from '../render/embeds.ts';
+import { pageMedium } from '../render/medium.ts';
 import { emblematic } from '../render/site.ts';
 
 /** Width of a diagram's picture, in CSS pixels. */
@@ -15,7 +19,7 @@ interface NamedJob {
 }
 
 /**
- * Writes the pictures of all diagrams, once and in double size, and the cards that other sites show
+ * Writes the pictures of all diagrams, once and in double size, of named positions, and the cards that other sites show
  * beside a link to the course or a chapter. Returns their paths.
  */
 export async function writeImages(
@@ -26,9 +30,11 @@ export async function writeImages(
     readonly onDone?: ((done: number, all: number) => void) | undefined;
   },
 ): Promise<string[]> {
-  const jobs = [...diagramJobs(course), ...cardJobs(course)];
+  const jobs = [...diagramJobs(course), ...positionJobs(course), ...cardJobs(course)];
   const writes: Promise<void>[] = [];
-  await mkdir(join(out, 'images', 'cards'), { recursive: true });
+  for (const folder of ['cards', 'positions']) {
+    await mkdir(join(out, 'images', folder), { recursive: true });
+  }
   await makePngs(
     jobs.map(({ job }) => job),
     (index, png) => {
@@ -55,6 +61,15 @@ function diagramJobs(course: Course): NamedJob[] {
       }));
     }),
   );
+}
+
+/** Named positions, which other sites may show with a link. */
+function positionJobs(course: Course): NamedJob[] {
+  const { addresses, strings } = contextOf(course, pageMedium);
+  return findEmbeds(course, addresses, strings).map((embed) => ({
+    path: decodeURIComponent(positionPicture(embed)),
+    job: { svg: drawBoard({ ...embed.picture, theme: 'two-tone' }), width: diagramWidth },
+  }));
 }
 
 function cardJobs(course: Course): NamedJob[] {

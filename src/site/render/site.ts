@@ -9,6 +9,7 @@ import { renderChapter } from './chapter.ts';
 import { contextOf, positionInWords, type RenderContext } from './context.ts';
 import { makeCourseTable } from './course-table.ts';
 import { cardPath } from './diagram-images.ts';
+import { makeEmbedPages, makeSnippets, scriptSnippet } from './embed-pages.ts';
 import { feedPath, makeFeed } from './feed.ts';
 import { pageMedium } from './medium.ts';
 import { renderNews } from './news.ts';
@@ -53,10 +54,13 @@ export function renderSite(
     chapters: course.chapters.map((chapter) => chapterPage({ ...base, chapter })),
     positions: namedPositions(course, addresses),
     downloads: place.downloads ?? [],
+    embeds: makeSnippets(base, site),
+    embedScript: scriptSnippet(site),
     news: renderNews(base),
     ...(feed.length > 0 && { feed: feedPath }),
   };
-  return { data, files: [table, ...feed] };
+  const boards = makeEmbedPages(base, { assets: place.assets, site });
+  return { data, files: [table, ...feed, ...boards] };
 }
 
 /**

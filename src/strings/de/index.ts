@@ -2,9 +2,19 @@ import type { Strings } from '../index.ts';
 import { board } from './board.ts';
 import { book } from './book.ts';
 import { changes } from './changes.ts';
+import { embed } from './embed.ts';
 import { glyph } from './glyph.ts';
 import { letter } from './letter.ts';
 import { page } from './page.ts';
 import { position } from './position.ts';
 
-export const de: Strings = { ...board, book, ...changes, glyph, letter, ...page, position };
+export const de: Strings = {
+  ...board,
+  book,
+  ...changes,
+  ...embed,
+  glyph,
+  letter,
+  ...page,
+  position,
+};
