@@ -22,10 +22,14 @@ const scripts = {
   compare: 'compare/main.ts',
   'compare-worker': 'compare/worker.ts',
   practice: 'practice/main.ts',
+  // For other sites: each course wraps it and gives it a name that stays.
+  embed: 'embed/main.ts',
 };
 /** Style sheets by name, and their parts in src/, in the order of the cascade. */
 const sheets = {
   changes: ['site/styles/news.css'],
+  embed: ['site/styles/embed.css'],
+  snippets: ['site/styles/snippets.css'],
   course: [
     'draw/board.css',
     'site/styles/fonts.css',

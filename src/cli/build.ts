@@ -49,6 +49,10 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
       `${count(loaded.course.chapters.length, 'chapter')}, ${count(summary.pages, 'page')}, ` +
         `${count(summary.images, 'picture')} in ${seconds} s: ${out}\n`,
     );
+    const boards = 'boards/list.html';
+    if (summary.files.includes(boards)) {
+      process.stdout.write(`Boards for other sites: ${path.join(out, boards)}\n`);
+    }
     return exitCodes.clean;
   } finally {
     await astro.stop();

@@ -4,21 +4,24 @@ import { type Ink, inks, type Paint, paints, palettes, type Theme } from './pain
  * The style sheet of boards in pages: the file `board.css` beside this one, which a test keeps
  * equal. Each ink is a custom property `--board-…` of the root, so a page can set its own.
  * The dark theme follows the reader's system unless the root says `data-theme="light"` or `"dark"`;
- * print is one colour.
+ * print is one colour. For `host` the inks are those of the element whose shadow the style is in.
  */
-export function boardCss(): string {
+export function boardCss(scope: 'page' | 'host' = 'page'): string {
+  const root = (test = '') =>
+    scope === 'page' ? `:root${test}` : test === '' ? ':host' : `:host(${test})`;
+  const light = root();
+  const notLight = root(':not([data-theme="light"])');
+  const dark = root('[data-theme="dark"]');
   const rules = Object.entries(paints).map(([part, paint]) => rule(`.${part}`, painted(paint)));
   return [
     '/* Made from src/draw/paint.ts by `npx vitest run src/draw -u`; do not edit. */',
-    rule(':root', theme('light')),
+    rule(light, theme('light')),
     '@media (prefers-color-scheme: dark) {',
-    indent(rule(':root:not([data-theme="light"])', theme('dark'))),
+    indent(rule(notLight, theme('dark'))),
     '}',
-    rule(':root[data-theme="dark"]', theme('dark')),
+    rule(dark, theme('dark')),
     '@media print {',
-    indent(
-      rule(':root,\n:root:not([data-theme="light"]),\n:root[data-theme="dark"]', theme('print')),
-    ),
+    indent(rule([light, notLight, dark].join(',\n'), theme('print'))),
     '}',
     rule('.board', ['display: block', 'width: 100%', 'height: auto']),
     rule('.board-sprite', ['position: absolute']),

@@ -3,7 +3,9 @@ import { cp, mkdir, readdir, rename, writeFile } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
 import type { CheckedCourse } from '../check/index.ts';
 import type { Course } from '../model/index.ts';
+import { stringsFor } from '../strings/index.ts';
 import { copyAssets, readAssets } from './build/assets.ts';
+import { writeEmbedScript } from './build/embed-script.ts';
 import { writeImages } from './build/images.ts';
 import { checkReplaceable, markerFile, replaceFolder } from './build/replace-folder.ts';
 import { type AstroProcess, startAstro } from './build/start-astro.ts';
@@ -96,7 +98,11 @@ async function buildWith(
   ]);
   await rename(join(astro.work, 'images'), join(made, 'images'));
   await copyAssets(made);
-  for (const { path, content } of rendered.files) await writeFile(join(made, path), content);
+  for (const { path, content } of rendered.files) {
+    await mkdir(dirname(join(made, path)), { recursive: true });
+    await writeFile(join(made, path), content);
+  }
+  await writeEmbedScript(made, rendered.data.assets, stringsFor(course.settings.language));
   for (const { path, make } of options.downloads ?? []) {
     await mkdir(dirname(join(made, path)), { recursive: true });
     await writeFile(join(made, path), await make());

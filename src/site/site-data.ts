@@ -38,6 +38,10 @@ export interface SiteData {
   readonly handout: Handout;
   readonly positions: readonly NamedPositions[];
   readonly downloads: readonly Download[];
+  /** Boards for other sites. */
+  readonly embeds: readonly EmbedChapter[];
+  /** The line that loads their script. */
+  readonly embedScript: string;
   readonly news: readonly NewsEntry[];
   /** Path of the feed of news, where there is one. */
   readonly feed?: string;
@@ -79,6 +83,22 @@ export interface ChapterPage {
   readonly emblem?: string;
   /** Path of the picture for links to this page. */
   readonly card: string;
+}
+
+export interface EmbedChapter {
+  readonly title: string;
+  readonly entries: readonly {
+    readonly label: string;
+    /** Such as `after 7...Be7`. */
+    readonly words: string;
+    readonly href: string;
+    /** The page that is made for frames. */
+    readonly page: string;
+    /** What is copied into another page. */
+    readonly frame: string;
+    readonly element: string;
+    readonly picture: string;
+  }[];
 }
 
 export interface NewsEntry {

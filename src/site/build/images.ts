@@ -3,7 +3,11 @@ import { join } from 'node:path';
 import { initialPosition } from '../../chess/index.ts';
 import { cardJob, drawBoard, makePngs, type PngJob } from '../../draw/index.ts';
 import type { Chapter, Course } from '../../model/types.ts';
+import { contextOf } from '../render/context.ts';
 import { cardPath, diagramNames, imagePath, pictureOf } from '../render/diagram-images.ts';
+import { positionPicture } from '../render/embed-pages.ts';
+import { findEmbeds } from '../render/embeds.ts';
+import { pageMedium } from '../render/medium.ts';
 import { emblematic } from '../render/site.ts';
 import { iconJobs } from '../web-app/icons.ts';
 
@@ -16,8 +20,9 @@ interface NamedJob {
 }
 
 /**
- * Writes the pictures of all diagrams, once and in double size, and the cards that other sites show
- * beside a link to the course or a chapter; returns their paths. The icons are written as well.
+ * Writes the pictures of all diagrams, once and in double size, of named positions, and the cards
+ * that other sites show beside a link to the course or a chapter; returns their paths. The icons
+ * are written as well.
  */
 export async function writeImages(
   course: Course,
@@ -27,10 +32,10 @@ export async function writeImages(
     readonly onDone?: ((done: number, all: number) => void) | undefined;
   },
 ): Promise<string[]> {
-  const pictures = [...diagramJobs(course), ...cardJobs(course)];
+  const pictures = [...diagramJobs(course), ...positionJobs(course), ...cardJobs(course)];
   const jobs = [...pictures, ...iconJobs(course)];
   const writes: Promise<void>[] = [];
-  for (const folder of ['cards', 'icons']) {
+  for (const folder of ['cards', 'icons', 'positions']) {
     await mkdir(join(out, 'images', folder), { recursive: true });
   }
   await makePngs(
@@ -59,6 +64,15 @@ function diagramJobs(course: Course): NamedJob[] {
       }));
     }),
   );
+}
+
+/** Named positions, which other sites may show with a link. */
+function positionJobs(course: Course): NamedJob[] {
+  const { addresses, strings } = contextOf(course, pageMedium);
+  return findEmbeds(course, addresses, strings).map((embed) => ({
+    path: decodeURIComponent(positionPicture(embed)),
+    job: { svg: drawBoard({ ...embed.picture, theme: 'two-tone' }), width: diagramWidth },
+  }));
 }
 
 function cardJobs(course: Course): NamedJob[] {

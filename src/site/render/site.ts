@@ -14,6 +14,7 @@ import { contextOf, positionInWords, type RenderContext } from './context.ts';
 import { makeCourseNotes } from './course-notes.ts';
 import { makeCourseTable } from './course-table.ts';
 import { cardPath } from './diagram-images.ts';
+import { makeEmbedPages, makeSnippets, scriptSnippet } from './embed-pages.ts';
 import { feedPath, makeFeed } from './feed.ts';
 import { renderHandout } from './handout/handout.ts';
 import { pageMedium } from './medium.ts';
@@ -68,10 +69,13 @@ export function renderSite(
     handout: renderHandout(course),
     positions: namedPositions(course, addresses),
     downloads: place.downloads ?? [],
+    embeds: makeSnippets(base, site),
+    embedScript: scriptSnippet(site),
     news: renderNews(base),
     ...(feed.length > 0 && { feed: feedPath }),
   };
-  const beside = [...(notes ? [notes] : []), ...feed];
+  const boards = makeEmbedPages(base, { assets: place.assets, site });
+  const beside = [...(notes ? [notes] : []), ...feed, ...boards];
   return { data, files: [table, ...beside, appManifest(course), tabIcon(course)] };
 }
 

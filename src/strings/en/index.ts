@@ -4,6 +4,7 @@ import { book } from './book.ts';
 import { changes } from './changes.ts';
 import { compare } from './compare.ts';
 import { edition } from './edition.ts';
+import { embed } from './embed.ts';
 import { handout } from './handout.ts';
 import { letter } from './letter.ts';
 import { page } from './page.ts';
@@ -22,5 +23,6 @@ export const en = {
   ...practice,
   edition,
   handout,
+  ...embed,
   glyph: glyphMeaning,
 };

@@ -4,6 +4,7 @@ import { book } from './book.ts';
 import { changes } from './changes.ts';
 import { compare } from './compare.ts';
 import { edition } from './edition.ts';
+import { embed } from './embed.ts';
 import { glyph } from './glyph.ts';
 import { handout } from './handout.ts';
 import { letter } from './letter.ts';
@@ -16,6 +17,7 @@ export const es: Strings = {
   book,
   ...changes,
   compare,
+  ...embed,
   glyph,
   letter,
   ...page,

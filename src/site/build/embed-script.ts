@@ -1,0 +1,22 @@
+import { mkdir, readFile, writeFile } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
+import type { Strings } from '../../strings/index.ts';
+import { boardWords } from '../board-words.ts';
+import { embedScript } from '../render/embed-pages.ts';
+import type { AssetPaths } from '../site-data.ts';
+
+/**
+ * Writes the script that other sites include, under a name that stays, with the words of the
+ * course's language. The package's own copy of it is not published beside it.
+ */
+export async function writeEmbedScript(
+  out: string,
+  assets: AssetPaths,
+  strings: Strings,
+): Promise<void> {
+  const code = await readFile(join(out, assets.scripts.embed ?? ''), 'utf8');
+  const words = boardWords(strings, { toMove: strings.toMove, open: strings.embed.open });
+  const file = join(out, embedScript);
+  await mkdir(dirname(file), { recursive: true });
+  await writeFile(file, `(function(courseBoardWords){${code}})(${words});\n`);
+}

@@ -1,0 +1,124 @@
+import { describePosition, type PlayedMove, sideToMove } from '../../chess/index.ts';
+import type { BoardPicture } from '../../draw/index.ts';
+import {
+  type Block,
+  type Course,
+  type MoveNode,
+  mainLine,
+  type NodeRef,
+} from '../../model/index.ts';
+import type { Strings } from '../../strings/index.ts';
+import type { Addresses } from './addresses.ts';
+import { nodeAt, positionInWords } from './context.ts';
+import { sanText } from './notation.ts';
+
+/** A named position with the line it stands in, to be shown on other sites. */
+export interface Embed {
+  readonly label: string;
+  /** Names its page and its picture: the label, with a number where file systems see no difference. */
+  readonly name: string;
+  readonly chapter: number;
+  /** Where it stands in the course, relative to the site. */
+  readonly href: string;
+  /** `after 7...Be7`. */
+  readonly words: string;
+  /** The position in words. */
+  readonly alt: string;
+  readonly picture: BoardPicture;
+  /** The attributes of `<course-board>` (`browser/embed/read-line.ts`), but for `href`. */
+  readonly attributes: Readonly<Record<string, string>>;
+}
+
+/** Files of the folder that are no position's. */
+const taken = ['list', 'board'];
+
+/** Every named position of a course, in the order of the course. */
+export function findEmbeds(course: Course, addresses: Addresses, strings: Strings): Embed[] {
+  const names = new Set(taken);
+  return Object.values(course.labels)
+    .sort(({ ref: a }, { ref: b }) => a.chapter - b.chapter || a.block - b.block || a.node - b.node)
+    .flatMap(({ name: label, ref }): Embed[] => {
+      const block = course.chapters[ref.chapter]?.blocks[ref.block];
+      const node = nodeAt(course, ref);
+      if (!block || !node?.position) return [];
+      const { position, move, marks, arrows } = node;
+      const { view } = block;
+      let name = label;
+      for (let count = 2; names.has(name.toLowerCase()); count++) name = `${label}-${count}`;
+      names.add(name.toLowerCase());
+      const turn = sideToMove(position);
+      return [
+        {
+          label,
+          name,
+          chapter: ref.chapter,
+          href: addresses.href(ref),
+          words: positionInWords(course, ref, strings, ref.chapter),
+          alt: describePosition(position, strings.position),
+          picture: { placement: position.fen, view, marks, arrows, lastMove: move, turn },
+          attributes: attributesOf(lineThrough(course, label, ref, block), block, strings),
+        },
+      ];
+    });
+}
+
+interface Line {
+  readonly nodes: readonly MoveNode[];
+  /** Index of the named position. */
+  readonly at: number;
+}
+
+/** The moves that lead to a position within its block, and those that lead on. */
+function lineThrough(course: Course, label: string, ref: NodeRef, { nodes }: Block): Line {
+  const into: MoveNode[] = [];
+  for (let node = nodes[ref.node]; node; node = nodes[node.parent ?? -1]) into.unshift(node);
+  const onward: MoveNode[] = [];
+  for (let node = next(nodes, into.at(-1)); node; node = next(nodes, node)) onward.push(node);
+  return {
+    nodes: [...into, ...(onward.length > 0 ? onward : continuation(course, label))],
+    at: into.length - 1,
+  };
+}
+
+function next(nodes: readonly MoveNode[], node: MoveNode | undefined): MoveNode | undefined {
+  return nodes[node?.children[0] ?? -1];
+}
+
+/** Where a line ends at a name, the first block that starts from it goes on. */
+function continuation(course: Course, label: string): MoveNode[] {
+  for (const { blocks } of course.chapters) {
+    for (const block of blocks) {
+      if (block.kind === 'moves' && block.from?.name === label)
+        return mainLine(block.nodes).slice(1);
+    }
+  }
+  return [];
+}
+
+function attributesOf({ nodes, at }: Line, { view }: Block, strings: Strings) {
+  const moves = nodes.flatMap(({ move }, index) => (move && index > 0 ? [move] : []));
+  const shown = nodes[at];
+  const arrows = (meaning: string) =>
+    (shown?.arrows ?? [])
+      .filter((arrow) => arrow.meaning === meaning)
+      .map(({ from, to }) => `${from}-${to}`)
+      .join(' ');
+  const all = {
+    fen: nodes[0]?.position?.fen ?? '',
+    moves: moves.map(inUci).join(' '),
+    sans: moves.map(({ san }) => sanText(san, strings)).join(' '),
+    at: at === 0 ? '' : String(at),
+    view: view === 'black' ? view : '',
+    mark: shown?.marks.join(' ') ?? '',
+    plan: arrows('plan'),
+    threat: arrows('threat'),
+    guard: arrows('guard'),
+  };
+  return Object.fromEntries(Object.entries(all).filter(([, value]) => value !== ''));
+}
+
+const letters = { queen: 'q', rook: 'r', bishop: 'b', knight: 'n', king: '', pawn: '' } as const;
+
+function inUci({ from, to, promotion }: PlayedMove): string {
+  return from + to + (promotion ? letters[promotion] : '');
+}

@@ -1,0 +1,15 @@
+import type { Strings } from '../index.ts';
+
+export const embed: Pick<Strings, 'embed'> = {
+  embed: {
+    open: 'Im Kurs öffnen',
+    page: 'Bretter für andere Seiten',
+    lead: 'Kopieren Sie den Text eines Kastens in den Quelltext Ihrer Seite.',
+    noSite:
+      'Setzen Sie statt ADDRESS die Adresse des veröffentlichten Kurses ein, oder tragen Sie `site` in course.yaml ein und erzeugen Sie die Seiten neu.',
+    frame: 'Ein Rahmen mit einem Brett zum Durchspielen',
+    element: 'Dasselbe als Teil der Seite, mit Skript und ohne Rahmen',
+    picture: 'Ein Bild mit einem Verweis, ganz ohne Skript',
+    script: 'Einmal je Seite, vor ihren Brettern:',
+  },
+};

@@ -1,0 +1,15 @@
+import type { Strings } from '../index.ts';
+
+export const embed: Pick<Strings, 'embed'> = {
+  embed: {
+    open: 'Abrir en el curso',
+    page: 'Tableros para otros sitios',
+    lead: 'Copie el texto de un recuadro en el código de su página.',
+    noSite:
+      'Ponga la dirección del curso publicado en lugar de ADDRESS, o indique `site` en course.yaml y genere el sitio de nuevo.',
+    frame: 'Un marco con un tablero para recorrer las jugadas',
+    element: 'Lo mismo como parte de la página, con un script y sin marco',
+    picture: 'Una imagen con un enlace, sin ningún script',
+    script: 'Una vez por página, antes de sus tableros:',
+  },
+};
