@@ -19,6 +19,8 @@ const fontPackage = dirname(
 /** Scripts by name, and where each begins in src/browser. */
 const scripts = {
   course: 'main.ts',
+  search: 'search.ts',
+  tree: 'tree.ts',
 };
 /** Style sheets by name, and their parts in src/, in the order of the cascade. */
 const sheets = {
@@ -36,6 +38,7 @@ const sheets = {
     'site/styles/reading-board.css',
     'site/styles/print.css',
   ],
+  finding: ['site/styles/finding.css', 'site/styles/tree.css'],
 };
 /** What the first lines of a chapter are set in: pages ask for them ahead of the style sheet. */
 const firstFonts = [

@@ -8,9 +8,15 @@ export interface CoursePage {
 }
 
 /** The pages beside the chapters that this course has, as the contents and every head list them. */
-export function coursePages(data: SiteData, strings: Strings): CoursePage[] {
+export function coursePages(data: SiteData, { finding }: Strings): CoursePage[] {
+  const { positions, transpositions, patterns, news } = data;
   return [
-    ...(data.news.length > 0 ? [{ file: 'changes.html', title: strings.changes.page }] : []),
-    ...(data.positions.length > 0 ? [{ file: 'positions.html', title: strings.positions }] : []),
+    { file: 'search.html', title: finding.pageNames.search },
+    { file: 'tree.html', title: finding.pageNames.tree },
+    ...(positions.length + transpositions.length > 0
+      ? [{ file: 'positions.html', title: finding.pageNames.positions }]
+      : []),
+    ...(patterns.length > 0 ? [{ file: 'patterns.html', title: finding.pageNames.patterns }] : []),
+    ...(news.length > 0 ? [{ file: 'changes.html', title: finding.pageNames.news }] : []),
   ];
 }

@@ -12,6 +12,8 @@ import { cardPath } from './diagram-images.ts';
 import { feedPath, makeFeed } from './feed.ts';
 import { pageMedium } from './medium.ts';
 import { renderNews } from './news.ts';
+import { patternEntries } from './pattern-entries.ts';
+import { transpositions } from './transpositions.ts';
 
 /** With more chapters the contents page shows no boards: it would grow too heavy. */
 const mostEmblems = 40;
@@ -34,9 +36,10 @@ export function renderSite(
   const { settings } = course;
   const base = contextOf(course, pageMedium);
   const { addresses } = base;
-  const table = tableFile(makeCourseTable(course, addresses));
   const site = place.site?.replace(/\/+$/, '');
   const feed = site !== undefined && course.news.length > 0 ? [makeFeed(base, site)] : [];
+  const courseTable = makeCourseTable(course, addresses);
+  const table = tableFile(courseTable);
   const data: SiteData = {
     language: settings.language,
     title: settings.title,
@@ -55,6 +58,8 @@ export function renderSite(
     downloads: place.downloads ?? [],
     news: renderNews(base),
     ...(feed.length > 0 && { feed: feedPath }),
+    transpositions: transpositions(courseTable, base.strings),
+    patterns: patternEntries(base),
   };
   return { data, files: [table, ...feed] };
 }
