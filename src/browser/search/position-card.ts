@@ -49,7 +49,7 @@ export function positionCard(table: CourseTable, index: number, words: SearchWor
   return element('div', { class: 'position-card' }, still, told);
 }
 
-/** `Stands in “The pawn on d5”, again; in “Move orders”`. */
+/** `Stands in “The pawn on d5” 2 3; in “Move orders”`: a chapter's first place, then the others. */
 function places(table: CourseTable, index: number, words: SearchWords): Element {
   const line = element('p', {}, element('span', { class: 'told-label' }, `${words.places} `));
   let before: number | undefined;
@@ -59,11 +59,11 @@ function places(table: CourseTable, index: number, words: SearchWords): Element 
     const title = table.chapters[chapter]?.title ?? '';
     number = chapter === before ? number + 1 : 1;
     const link = element('a', { href: hrefOf(table, place) });
-    link.textContent = number > 1 ? words.again : fill(words.inChapter, { chapter: title });
+    link.textContent = number > 1 ? `${number}` : fill(words.inChapter, { chapter: title });
     if (number > 1) {
       link.setAttribute('aria-label', fill(words.againIn, { chapter: title, number: `${number}` }));
     }
-    if (before !== undefined) line.append(number > 1 ? ', ' : '; ');
+    if (before !== undefined) line.append(number > 1 ? ' ' : '; ');
     line.append(link);
     before = chapter;
   }

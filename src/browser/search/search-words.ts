@@ -14,7 +14,6 @@ export interface SearchWords extends MoveWords, Pick<Words, 'white' | 'black' | 
   readonly after: string;
   readonly start: string;
   readonly inChapter: string;
-  readonly again: string;
   readonly againIn: string;
   readonly board: string;
   readonly places: string;

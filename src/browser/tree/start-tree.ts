@@ -62,13 +62,13 @@ export function startTree(place: HTMLElement, table: CourseTable): void {
     const moves = table.positions[root]?.moves ?? [];
     if (moves.length === 0) continue;
     if (ways.roots.length > 1) place.append(heading(table, root, words));
-    const list = element('ul', { class: 'tree', role: 'list', 'aria-label': words.label });
+    const list = element('ul', { class: 'tree-lines', role: 'list', 'aria-label': words.label });
     place.append(list);
     grow(list, root, moves);
   }
   // A Map goes on with what is added meanwhile: the tree unfolds in breadth.
   for (const fold of items.keys()) {
-    if (place.querySelectorAll('.tree li').length >= shownAtFirst) break;
+    if (place.querySelectorAll('.tree-lines li').length >= shownAtFirst) break;
     setFolded(fold, false);
   }
 
@@ -81,7 +81,7 @@ export function startTree(place: HTMLElement, table: CourseTable): void {
   };
   const controls = element('p', { class: 'tree-controls' });
   controls.append(all(words.unfoldAll, false), all(words.foldAll, true));
-  place.querySelector('.tree, h2')?.before(controls);
+  place.querySelector('.tree-lines, h2')?.before(controls);
 
   listenForFolds(place, setFolded);
   place.addEventListener('click', (event) => {

@@ -1,5 +1,4 @@
 import { copyFile, mkdir, writeFile } from 'node:fs/promises';
-import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import type { PagefindIndex } from 'pagefind';
 import { escapeXml } from '../../draw/xml.ts';
@@ -9,7 +8,7 @@ import type { ChapterPage, SiteData } from '../site-data.ts';
 export const wordIndexFolder = 'pagefind';
 
 /** What is not the author's text, or stands a second time among the answers. */
-const notText = ['svg', '.pictures', '.exercise details'];
+const notText = ['svg', '.glyph', '.pictures', '.exercise details'];
 
 /** Ready-made controls that come with an index and that no page uses. */
 const unused = /^pagefind-(?:ui|modular-ui|component-ui|highlight)\./;
@@ -42,8 +41,8 @@ export async function writeWordIndex(data: SiteData, out: string): Promise<strin
     await mkdir(dirname(file), { recursive: true });
     await writeFile(file, content);
   }
-  const own = dirname(createRequire(import.meta.url).resolve('pagefind'));
-  await copyFile(join(own, '..', 'LICENSE'), join(out, wordIndexFolder, 'licence.txt'));
+  const licence = new URL('../LICENSE/LICENSE', import.meta.resolve('pagefind'));
+  await copyFile(licence, join(out, wordIndexFolder, 'licence.txt'));
   return undefined;
 }
 

@@ -12,7 +12,9 @@ export function patternEntries(context: SharedContext): PatternEntry[] {
     const ref = { chapter: block.chapter, block: block.index, node: 0 };
     return [
       {
-        html: toHtml(renderPattern(context, block, `pattern-${index + 1}`)),
+        html: toHtml(renderPattern(context, block, `pattern-${index + 1}`), {
+          allowDangerousHtml: true,
+        }),
         chapter: course.chapters[block.chapter]?.title ?? '',
         href: addresses.href(ref),
       },

@@ -27,7 +27,6 @@ export const finding: typeof english = {
     after: 'nach {move}',
     start: 'zu Beginn',
     inChapter: 'in „{chapter}“',
-    again: 'noch einmal',
     againIn: 'in „{chapter}“, Stelle {number}',
     board: 'Die Stellung {where}',
     places: 'Steht',

@@ -28,7 +28,6 @@ export const finding = {
     after: 'after {move}',
     start: 'at the start',
     inChapter: 'in “{chapter}”',
-    again: 'again',
     againIn: 'in “{chapter}”, place {number}',
     board: 'The position {where}',
     places: 'Stands',

@@ -27,7 +27,6 @@ export const finding: typeof english = {
     after: 'tras {move}',
     start: 'al comienzo',
     inChapter: 'en «{chapter}»',
-    again: 'otra vez',
     againIn: 'en «{chapter}», lugar {number}',
     board: 'La posición {where}',
     places: 'Está',
