@@ -28,7 +28,7 @@ export function answerFault(search: Fault, words: SearchWords): Answer {
           'code',
           {},
           text.slice(0, fault.offset),
-          element('mark', {}, text.slice(fault.offset).split(' ', 1)[0] || '…'),
+          element('mark', {}, text.slice(fault.offset).split(/[\s/]/, 1)[0] || '…'),
         ),
       ),
       element('p', {}, before, element('code', {}, initialPosition.fen), after),

@@ -3,6 +3,7 @@ import { searchPositions } from '../../lookup/search/search-positions.ts';
 import { wordsOf } from '../board/board-words.ts';
 import { showAnswer } from './answer.ts';
 import { answerPosition } from './answer-position.ts';
+import { startBoardSearch } from './board-search.ts';
 import { makeWordSearch } from './search-by-words.ts';
 import type { SearchWords } from './search-words.ts';
 
@@ -30,8 +31,11 @@ export function startSearch(place: HTMLElement, table: CourseTable): void {
     findWords();
   });
 
+  const forBoard = place.querySelector('.for-board');
   const forPosition = formIn(place, '.for-position');
   const findPosition = () => {
+    // What is found stands below, and must be in sight.
+    forBoard?.removeAttribute('open');
     const text = forPosition.field.value;
     note({ position: text });
     const search = searchPositions(table, text, words.letters);
@@ -48,6 +52,8 @@ export function startSearch(place: HTMLElement, table: CourseTable): void {
     event.preventDefault();
     findPosition();
   });
+
+  if (forBoard !== null) startBoardSearch(forBoard, table, words);
 
   const asked = new URLSearchParams(location.hash.slice(1));
   forWords.field.value = asked.get('words') ?? '';

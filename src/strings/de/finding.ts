@@ -21,6 +21,8 @@ export const finding: typeof english = {
   searchBoard: 'Ein Brett aufstellen',
   searchBoardLead:
     'Stellen Sie Figuren auf das Brett. Wenige genügen: Was gefunden wird, hat sie auf diesen Feldern und vielleicht andere daneben.',
+  searchBoardEmpty: 'Brett leeren',
+  searchBoardFull: 'Alle Figuren aufstellen',
 
   search: {
     searching: 'Es wird gesucht …',
@@ -121,6 +123,5 @@ export const finding: typeof english = {
   patternsTitle: 'Muster',
   patternsLead:
     'Die Bauernstrukturen und Figurenaufstellungen, die der Kurs nennt, und wo sie stehen.',
-  noPatterns: 'Dieser Kurs beschreibt kein Muster.',
   patternFrom: (chapter) => `Aus „${chapter}“`,
 };

@@ -21,6 +21,8 @@ export const finding = {
   searchBoard: 'Set up a board',
   searchBoardLead:
     'Put pieces on the board. A few are enough: what is found has them on these squares, and may have others beside.',
+  searchBoardEmpty: 'Empty the board',
+  searchBoardFull: 'Set up all pieces',
 
   /** What the search says; gaps in braces. It travels to the browser as data. */
   search: {
@@ -119,6 +121,5 @@ export const finding = {
 
   patternsTitle: 'Patterns',
   patternsLead: 'The pawn structures and set-ups that the course names, and where they stand.',
-  noPatterns: 'This course describes no pattern.',
   patternFrom: (chapter: string) => `From “${chapter}”`,
 };

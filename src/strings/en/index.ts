@@ -8,4 +8,13 @@ import { page } from './page.ts';
 import { position } from './position.ts';
 
 /** Every word that Linewright itself says to readers, in English; a section is a file. */
-export const en = { ...board, book, ...changes, finding, letter, ...page, position, glyph: glyphMeaning };
+export const en = {
+  ...board,
+  book,
+  ...changes,
+  finding,
+  letter,
+  ...page,
+  position,
+  glyph: glyphMeaning,
+};

@@ -21,6 +21,8 @@ export const finding: typeof english = {
   searchBoard: 'Colocar un tablero',
   searchBoardLead:
     'Ponga piezas en el tablero. Bastan unas pocas: lo que se encuentra las tiene en esas casillas y puede tener otras además.',
+  searchBoardEmpty: 'Vaciar el tablero',
+  searchBoardFull: 'Colocar todas las piezas',
 
   search: {
     searching: 'Buscando…',
@@ -121,6 +123,5 @@ export const finding: typeof english = {
   patternsTitle: 'Patrones',
   patternsLead:
     'Las estructuras de peones y disposiciones de piezas que el curso nombra, y dónde están.',
-  noPatterns: 'Este curso no describe ningún patrón.',
   patternFrom: (chapter) => `De «${chapter}»`,
 };

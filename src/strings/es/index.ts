@@ -8,4 +8,13 @@ import { letter } from './letter.ts';
 import { page } from './page.ts';
 import { position } from './position.ts';
 
-export const es: Strings = { ...board, book, ...changes, finding, glyph, letter, ...page, position };
+export const es: Strings = {
+  ...board,
+  book,
+  ...changes,
+  finding,
+  glyph,
+  letter,
+  ...page,
+  position,
+};
