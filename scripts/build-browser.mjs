@@ -24,6 +24,8 @@ const scripts = {
   practice: 'practice/main.ts',
   // For other sites: each course wraps it and gives it a name that stays.
   embed: 'embed/main.ts',
+  search: 'search.ts',
+  tree: 'tree.ts',
 };
 /** Style sheets by name, and their parts in src/, in the order of the cascade. */
 const sheets = {
@@ -46,6 +48,7 @@ const sheets = {
   ],
   compare: ['site/styles/compare.css'],
   practice: ['site/styles/practice.css'],
+  finding: ['site/styles/finding.css', 'site/styles/tree.css'],
 };
 /** What the first lines of a chapter are set in: pages ask for them ahead of the style sheet. */
 const firstFonts = [

@@ -60,7 +60,10 @@ export function spoken({ move }: Spot, words: Words): string {
 const pieceKinds = ['king', 'queen', 'rook', 'bishop', 'knight', 'pawn'] as const;
 
 /** The pieces on the board, side by side: `White: king g1, queen d1, …. Black: …`. */
-export function describe(placement: string, words: Words): string {
+export function describe(
+  placement: string,
+  words: Pick<Words, 'pieces' | 'white' | 'black'>,
+): string {
   const pieces = readPlacement(placement);
   const sides = (['white', 'black'] as const).map((color) => {
     const named = pieceKinds.flatMap((kind) => {

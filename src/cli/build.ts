@@ -44,6 +44,12 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
       },
       astro,
     ).finally(progress.clear);
+    if (summary.noWordIndex !== undefined) {
+      process.stderr.write(
+        `The site has no search by words, since its indexer cannot run here (${summary.noWordIndex}).\n` +
+          'Install Linewright again without leaving out optional packages; all other pages are whole.\n',
+      );
+    }
     const seconds = ((performance.now() - start) / 1000).toFixed(1);
     process.stdout.write(
       `${count(loaded.course.chapters.length, 'chapter')}, ${count(summary.pages, 'page')}, ` +

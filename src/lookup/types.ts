@@ -28,6 +28,8 @@ export interface TablePosition {
   readonly key: string;
   /** Where it stands, in the order of the course: index of the chapter and id within its page. */
   readonly at: readonly (readonly [chapter: number, id: string])[];
+  /** The full-move number, where a block begins here that is not from move 1. */
+  readonly number?: number;
   /** The author's names for it. */
   readonly names?: readonly string[];
   /** The moves that the course has from here, the advice first. */

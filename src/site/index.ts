@@ -9,6 +9,7 @@ import { writeEmbedScript } from './build/embed-script.ts';
 import { writeImages } from './build/images.ts';
 import { checkReplaceable, markerFile, replaceFolder } from './build/replace-folder.ts';
 import { type AstroProcess, startAstro } from './build/start-astro.ts';
+import { wordIndexFolder, writeWordIndex } from './build/word-index.ts';
 import { writeWorker } from './offline/write-worker.ts';
 import { renderSite } from './render/site.ts';
 import type { Download } from './site-data.ts';
@@ -49,6 +50,8 @@ export interface SiteProgress {
 export interface SiteSummary {
   readonly pages: number;
   readonly images: number;
+  /** Why there is no index for the search by words; absent where there is one. */
+  readonly noWordIndex?: string;
   /** Every file, relative to the output, with `/`, sorted. */
   readonly files: readonly string[];
   /** What a reader's browser keeps for reading offline, and the files too large for that. */
@@ -89,14 +92,18 @@ async function buildWith(
   });
   onProgress?.({ stage: 'pages', done: 0, all: course.chapters.length });
   // Astro empties its folder first: what is made at the same time goes beside it.
-  const [made, images] = await Promise.all([
+  const [made, images, noWordIndex] = await Promise.all([
     astro.build(rendered.data),
     writeImages(course, astro.work, {
       cacheDir: options.cacheDir,
       onDone: (done, all) => onProgress?.({ stage: 'images', done, all }),
     }),
+    writeWordIndex(rendered.data, astro.work),
   ]);
   await rename(join(astro.work, 'images'), join(made, 'images'));
+  if (noWordIndex === undefined) {
+    await rename(join(astro.work, wordIndexFolder), join(made, wordIndexFolder));
+  }
   await copyAssets(made);
   for (const { path, content } of rendered.files) {
     await mkdir(dirname(join(made, path)), { recursive: true });
@@ -124,7 +131,13 @@ async function buildWith(
   await replaceFolder(made, out);
   const pages = files.filter((file) => file.endsWith('.html')).length;
   onProgress?.({ stage: 'done', done: pages, all: pages });
-  return { pages, images: images.length, files, kept };
+  return {
+    pages,
+    images: images.length,
+    ...(noWordIndex !== undefined && { noWordIndex }),
+    files,
+    kept,
+  };
 }
 
 /** Copies the pictures that chapters and news show; a link that leads out of `media/` is none of them. */

@@ -37,6 +37,8 @@ export interface SiteData {
   readonly chapters: readonly ChapterPage[];
   readonly handout: Handout;
   readonly positions: readonly NamedPositions[];
+  readonly transpositions: readonly Transposition[];
+  readonly patterns: readonly PatternEntry[];
   readonly downloads: readonly Download[];
   /** Boards for other sites. */
   readonly embeds: readonly EmbedChapter[];
@@ -132,6 +134,31 @@ export interface NamedPositions {
     /** Such as `after 7...Be7`. */
     readonly words: string;
   }[];
+}
+
+/** A position in which different orders of moves meet. */
+export interface Transposition {
+  /** The last move of the first way, `9.b3`. */
+  readonly move: string;
+  /** The author's names for it. */
+  readonly names?: readonly string[];
+  readonly href: string;
+  /** The last move that all ways share; absent where they part at the start. */
+  readonly after?: string;
+  readonly ways: readonly {
+    /** From where the ways part. */
+    readonly moves: string;
+    readonly href: string;
+    readonly chapter: string;
+  }[];
+}
+
+/** A pattern of the course, as the page of all patterns shows it. */
+export interface PatternEntry {
+  readonly html: string;
+  /** The chapter that it stands in, and where. */
+  readonly chapter: string;
+  readonly href: string;
 }
 
 /** Name of the environment variable that tells the pages where their data are. */

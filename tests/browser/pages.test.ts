@@ -16,6 +16,7 @@ describe('axe-core finds nothing', () => {
       'move-orders.html',
       'positions.html',
       'compare.html',
+      'patterns.html',
       '404.html',
     ]) {
       test(`on ${name}, ${colorScheme}`, async () => {

@@ -4,22 +4,22 @@ import { type Addresses, assignAddresses } from './addresses.ts';
 import type { Medium } from './medium.ts';
 import { type Notation, numberedMove } from './notation.ts';
 
-/** What every part of a chapter's rendering needs to know. */
-export interface RenderContext {
+/** What the rendering of all pages of a course shares. */
+export interface SharedContext {
   readonly course: Course;
-  readonly chapter: Chapter;
   readonly addresses: Addresses;
   readonly strings: Strings;
   readonly notation: Notation;
   readonly medium: Medium;
 }
 
-/** What the rendering of all chapters of a course shares; `ending` is that of their files. */
-export function contextOf(
-  course: Course,
-  medium: Medium,
-  ending = 'html',
-): Omit<RenderContext, 'chapter'> {
+/** What every part of a chapter's rendering needs to know. */
+export interface RenderContext extends SharedContext {
+  readonly chapter: Chapter;
+}
+
+/** The context of a course; `ending` is that of its chapters' files. */
+export function contextOf(course: Course, medium: Medium, ending = 'html'): SharedContext {
   const { language, notation } = course.settings;
   const strings = stringsFor(language);
   const addresses = assignAddresses(course, ending);

@@ -26,6 +26,7 @@ export function makeCourseTable(course: Course, addresses: Addresses): CourseTab
     return {
       key: position.key,
       at: position.at.map(place),
+      ...numberOf(position),
       ...(names !== undefined && { names }),
       moves: moves.sort((a, b) => Number(b.kind === 'advice') - Number(a.kind === 'advice')),
     };
@@ -43,6 +44,12 @@ export function makeCourseTable(course: Course, addresses: Addresses): CourseTab
   } as const;
   const edition = createHash('sha256').update(JSON.stringify(table)).digest('hex').slice(0, 12);
   return { ...table, edition };
+}
+
+/** Of a position that a block begins with: what follows is numbered from there. */
+function numberOf({ at, fen }: GraphPosition): Pick<TablePosition, 'number'> {
+  const number = Number(fen.slice(fen.lastIndexOf(' ') + 1));
+  return at[0]?.node === 0 && number > 1 ? { number } : {};
 }
 
 function kindOf(course: Course, position: GraphPosition, move: GraphMove): TableMoveKind {

@@ -1,5 +1,5 @@
 import type { NodeRef, PatternMatch } from '../../model/types.ts';
-import { nodeAt, type RenderContext } from './context.ts';
+import { nodeAt, type SharedContext } from './context.ts';
 import { numberedMove } from './notation.ts';
 
 /** A position that has the pattern. */
@@ -17,16 +17,20 @@ export interface PatternPlaces {
   readonly places: readonly PatternPlace[];
 }
 
-/** Each position once, in the chapter that the reader is in if it stands there, else where it stands first. */
+/**
+ * Each position once, in the chapter that the reader is in if it stands there, else where it stands
+ * first. `here` is that chapter; absent on a page that is none.
+ */
 export function patternPlaces(
-  context: RenderContext,
+  context: SharedContext,
   matches: readonly PatternMatch[],
+  here: number | undefined,
 ): PatternPlaces[] {
-  const { course, chapter, addresses, strings } = context;
+  const { course, addresses, strings } = context;
   const names = namesByKey(context);
   const refs = matches.flatMap(({ key }) => {
     const at = course.graph[key]?.at ?? [];
-    const ref = at.find((place) => place.chapter === chapter.index) ?? at[0];
+    const ref = at.find((place) => place.chapter === here) ?? at[0];
     return ref === undefined ? [] : [{ key, ref }];
   });
   refs.sort((a, b) => inOrder(a.ref, b.ref));
@@ -35,7 +39,7 @@ export function patternPlaces(
     const move = nodeAt(course, ref)?.move;
     const name = names.get(key);
     const place = {
-      href: addresses.href(ref, chapter.index),
+      href: addresses.href(ref, here),
       words: move ? numberedMove(move, strings) : strings.startPosition,
       ...(name !== undefined && { name }),
     };
@@ -46,7 +50,7 @@ export function patternPlaces(
   return [...chapters].map(([index, places]) => ({ chapter: index, places }));
 }
 
-function namesByKey({ course }: RenderContext): ReadonlyMap<string, string> {
+function namesByKey({ course }: SharedContext): ReadonlyMap<string, string> {
   const names = new Map<string, string>();
   for (const { name, ref } of Object.values(course.labels)) {
     const key = nodeAt(course, ref)?.position?.key;

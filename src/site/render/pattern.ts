@@ -1,15 +1,23 @@
 import type { Element } from 'hast';
 import type { PatternBlock } from '../../model/types.ts';
-import type { RenderContext } from './context.ts';
+import type { SharedContext } from './context.ts';
 import { element } from './hast.ts';
 import { type PatternPlace, type PatternPlaces, patternPlaces } from './pattern-places.ts';
 
 /** So many positions are told at once; the rest of a longer list is folded. */
 const shownAtOnce = 12;
 
-/** A placement on a small board, and every position of the course that has it. */
-export function renderPattern(context: RenderContext, block: PatternBlock): Element {
-  const { strings, addresses } = context;
+/**
+ * A placement on a small board, and every position of the course that has it. `here` is the chapter
+ * that the reader is in; absent on a page that is none.
+ */
+export function renderPattern(
+  context: SharedContext,
+  block: PatternBlock,
+  id: string,
+  here?: number,
+): Element {
+  const { strings } = context;
   const { placement, view, empty, matches, title } = block;
   const desc = [
     piecesInWords(context, block, 'white'),
@@ -17,14 +25,15 @@ export function renderPattern(context: RenderContext, block: PatternBlock): Elem
     ...(empty.length > 0 ? [strings.patternEmpty(empty.join(' '))] : []),
   ].join(' ');
   const board = context.medium.board({ placement, view, marks: empty, title, desc });
-  const id = addresses.id({ chapter: block.chapter, block: block.index, node: 0 });
   const plain = patternPlaces(
     context,
     matches.filter(({ reversed }) => !reversed),
+    here,
   );
   const reversed = patternPlaces(
     context,
     matches.filter((match) => match.reversed),
+    here,
   );
   return element('figure', { className: ['pattern'], id }, [
     element('div', { className: ['still'] }, [board]),
@@ -34,18 +43,22 @@ export function renderPattern(context: RenderContext, block: PatternBlock): Elem
         ? [element('p', { className: ['legend'] }, [strings.patternLegend])]
         : []),
       element('p', { className: ['count'] }, [strings.patternCount(matches.length)]),
-      ...list(context, plain),
+      ...list(context, plain, here),
       ...(reversed.length > 0
         ? [
             element('p', { className: ['count'] }, [strings.patternReversed]),
-            ...list(context, reversed),
+            ...list(context, reversed, here),
           ]
         : []),
     ]),
   ]);
 }
 
-function list(context: RenderContext, chapters: readonly PatternPlaces[]): Element[] {
+function list(
+  context: SharedContext,
+  chapters: readonly PatternPlaces[],
+  here: number | undefined,
+): Element[] {
   const { strings } = context;
   let room = shownAtOnce;
   const shown: Element[] = [];
@@ -59,8 +72,8 @@ function list(context: RenderContext, chapters: readonly PatternPlaces[]): Eleme
     const later = places.slice(room);
     room -= now.length;
     hidden += later.length;
-    if (now.length > 0) shown.push(inChapter(context, chapter, now));
-    if (later.length > 0) folded.push(inChapter(context, chapter, later));
+    if (now.length > 0) shown.push(inChapter(context, chapter, now, here));
+    if (later.length > 0) folded.push(inChapter(context, chapter, later, here));
   }
   if (hidden === 0) return shown;
   const summary = element('summary', {}, [strings.patternMore(hidden)]);
@@ -68,13 +81,13 @@ function list(context: RenderContext, chapters: readonly PatternPlaces[]): Eleme
 }
 
 function inChapter(
-  context: RenderContext,
+  context: SharedContext,
   chapter: number,
   places: readonly PatternPlace[],
+  here: number | undefined,
 ): Element {
   const { course, strings } = context;
   const title = course.chapters[chapter]?.title ?? '';
-  const here = chapter === context.chapter.index;
   const items = places.map(({ href, words, name }) =>
     element('li', {}, [
       element('a', { className: ['position-link'], href }, [name ?? words]),
@@ -82,13 +95,13 @@ function inChapter(
     ]),
   );
   return element('div', { className: ['places'] }, [
-    element('p', {}, [here ? strings.patternHere : strings.patternThere(title)]),
+    element('p', {}, [chapter === here ? strings.patternHere : strings.patternThere(title)]),
     element('ul', { role: 'list' }, items),
   ]);
 }
 
 function piecesInWords(
-  { strings }: RenderContext,
+  { strings }: SharedContext,
   { pieces }: PatternBlock,
   color: 'white' | 'black',
 ): string {

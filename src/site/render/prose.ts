@@ -8,6 +8,7 @@ import type {
   GameBlock,
   MovesBlock,
   NodeRef,
+  PatternBlock,
   PositionLinkNode,
   ProseMovesNode,
 } from '../../model/types.ts';
@@ -40,6 +41,9 @@ export function proseHandlers(context: RenderContext, headingShift: number): Han
   const phrasingOf = (state: State) => (content: readonly PhrasingContent[]) =>
     state.all({ type: 'paragraph', children: tidySpaces(content) });
 
+  const idOf = ({ index }: PatternBlock) =>
+    addresses.id({ chapter: chapter.index, block: index, node: 0 });
+
   const below = (block: MovesBlock | GameBlock) => context.medium.below?.(block) ?? [];
 
   return {
@@ -57,7 +61,7 @@ export function proseHandlers(context: RenderContext, headingShift: number): Han
         case 'game':
           return [renderGame(context, block, phrasing), ...below(block)];
         case 'pattern':
-          return renderPattern(context, block);
+          return renderPattern(context, block, idOf(block), chapter.index);
         default:
           return undefined;
       }

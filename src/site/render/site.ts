@@ -19,6 +19,8 @@ import { feedPath, makeFeed } from './feed.ts';
 import { renderHandout } from './handout/handout.ts';
 import { pageMedium } from './medium.ts';
 import { renderNews } from './news.ts';
+import { patternEntries } from './pattern-entries.ts';
+import { transpositions } from './transpositions.ts';
 
 /** With more chapters the contents page shows no boards: it would grow too heavy. */
 const mostEmblems = 40;
@@ -41,12 +43,12 @@ export function renderSite(
   const { settings } = course;
   const base = contextOf(course, pageMedium);
   const { addresses } = base;
+  const site = place.site?.replace(/\/+$/, '');
+  const feed = site !== undefined && course.news.length > 0 ? [makeFeed(base, site)] : [];
   const courseTable = makeCourseTable(course, addresses);
   const table = tableFile(courseTable);
   const advises = courseTable.positions.some(({ moves }) => moves[0]?.kind === 'advice');
   const notes = advises ? notesFile(makeCourseNotes(base, courseTable)) : undefined;
-  const site = place.site?.replace(/\/+$/, '');
-  const feed = site !== undefined && course.news.length > 0 ? [makeFeed(base, site)] : [];
   const data: SiteData = {
     language: settings.language,
     title: settings.title,
@@ -73,6 +75,8 @@ export function renderSite(
     embedScript: scriptSnippet(site),
     news: renderNews(base),
     ...(feed.length > 0 && { feed: feedPath }),
+    transpositions: transpositions(courseTable, base.strings),
+    patterns: patternEntries(base),
   };
   const boards = makeEmbedPages(base, { assets: place.assets, site });
   const beside = [...(notes ? [notes] : []), ...feed, ...boards];

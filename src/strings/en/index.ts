@@ -5,6 +5,7 @@ import { changes } from './changes.ts';
 import { compare } from './compare.ts';
 import { edition } from './edition.ts';
 import { embed } from './embed.ts';
+import { finding } from './finding.ts';
 import { handout } from './handout.ts';
 import { letter } from './letter.ts';
 import { page } from './page.ts';
@@ -24,5 +25,6 @@ export const en = {
   edition,
   handout,
   ...embed,
+  finding,
   glyph: glyphMeaning,
 };

@@ -5,6 +5,7 @@ import { changes } from './changes.ts';
 import { compare } from './compare.ts';
 import { edition } from './edition.ts';
 import { embed } from './embed.ts';
+import { finding } from './finding.ts';
 import { glyph } from './glyph.ts';
 import { handout } from './handout.ts';
 import { letter } from './letter.ts';
@@ -18,6 +19,7 @@ export const es: Strings = {
   ...changes,
   compare,
   ...embed,
+  finding,
   glyph,
   letter,
   ...page,

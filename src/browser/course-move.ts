@@ -1,0 +1,38 @@
+import { type CourseTable, moveText, type PieceLetters, type WayMove } from '../lookup/index.ts';
+import { element } from './element.ts';
+
+export interface MoveWords {
+  readonly letters: PieceLetters;
+  /** What each kind of move is called; empty for what needs no word. */
+  readonly kinds: Readonly<Record<'advice' | 'option' | 'bad' | 'reply', string>>;
+}
+
+/** The address of a place in the course, as seen from a page that is no chapter. */
+export function hrefOf(
+  { chapters }: CourseTable,
+  [chapter, id]: readonly [number, string],
+): string {
+  return `${chapters[chapter]?.page ?? 'index.html'}#${encodeURIComponent(id)}`;
+}
+
+/**
+ * A move of the course as a link to where it stands, set by what it is to the course, and the word
+ * for that: seen where the type alone would not tell an option from a bad move.
+ */
+export function courseMove(
+  table: CourseTable,
+  step: WayMove,
+  words: MoveWords,
+  bare = false,
+): Node[] {
+  const { move } = step;
+  // A course for both sides has no side whose moves would be advice.
+  const kind = table.side === 'both' && move.kind === 'option' ? 'reply' : move.kind;
+  const [place] = move.at;
+  const link = element('a', { class: `course-move ${kind}` }, moveText(step, words.letters, bare));
+  if (place !== undefined) link.href = hrefOf(table, place);
+  const word = words.kinds[kind];
+  if (word === '') return [link];
+  const seen = kind === 'advice' ? 'unseen' : 'move-kind';
+  return [link, element('span', { class: seen }, ` ${word}`)];
+}

@@ -1,0 +1,37 @@
+import { initialPosition } from '../../chess/initial.ts';
+import type { PositionSearch } from '../../lookup/search/search-positions.ts';
+import { fill } from '../board/fill.ts';
+import { element } from '../element.ts';
+import type { Answer } from './answer.ts';
+import { reasonIn } from './answer-moves.ts';
+import type { SearchWords } from './search-words.ts';
+
+type Fault = Extract<PositionSearch, { kind: 'fen-fault' | 'unreadable' }>;
+
+/** Why a text names no position, where it goes wrong, and what would. */
+export function answerFault(search: Fault, words: SearchWords): Answer {
+  if (search.kind === 'unreadable') {
+    const shown = search.words.length > 60 ? `${search.words.slice(0, 60)} …` : search.words;
+    const sentence = fill(words.unreadable, { words: shown, example: '1.d4 d5 2.c4' });
+    return { status: [sentence], found: [] };
+  }
+  const { text, fault } = search;
+  const [before = '', after = ''] = words.fenHelp.split('{example}');
+  return {
+    status: [words.noFen, ' ', ...reasonIn(fault.reason, words)],
+    found: [
+      element(
+        'p',
+        {},
+        `${words.fenHere} `,
+        element(
+          'code',
+          {},
+          text.slice(0, fault.offset),
+          element('mark', {}, text.slice(fault.offset).split(/[\s/]/, 1)[0] || '…'),
+        ),
+      ),
+      element('p', {}, before, element('code', {}, initialPosition.fen), after),
+    ],
+  };
+}

@@ -1,0 +1,27 @@
+import type { CourseTable } from '../../lookup/index.ts';
+import { fill } from '../board/fill.ts';
+import { element } from '../element.ts';
+import { cappedList } from './capped-list.ts';
+import type { SearchWords } from './search-words.ts';
+import { firstPlace, where } from './where.ts';
+
+const shownAtOnce = 20;
+
+/** Positions as links to where they stand, with what more there is to say of each. */
+export function positionList(
+  table: CourseTable,
+  positions: readonly number[],
+  words: SearchWords,
+  sentence: (index: number, where: string) => string = (_, place) => place,
+): Element[] {
+  return cappedList(positions, shownAtOnce, words.more, (index) => {
+    const { at = [], names = [] } = table.positions[index] ?? {};
+    const title = table.chapters[at[0]?.[0] ?? -1]?.title ?? '';
+    return [
+      element('a', { href: firstPlace(table, index) }, sentence(index, where(table, index, words))),
+      ...names.flatMap((name) => [' ', element('span', { class: 'position-name' }, name)]),
+      ' ',
+      element('span', { class: 'chapter' }, fill(words.inChapter, { chapter: title })),
+    ];
+  });
+}

@@ -1,0 +1,59 @@
+import type { CourseTable } from '../../lookup/index.ts';
+import { fill } from '../board/fill.ts';
+import { element } from '../element.ts';
+import { type Answer, showAnswer } from './answer.ts';
+import { cappedList } from './capped-list.ts';
+import { chapterFound } from './chapter-found.ts';
+import { positionList } from './position-list.ts';
+import { counted, type SearchWords } from './search-words.ts';
+import { searchIndex } from './word-index.ts';
+
+/** So many chapters are searched for their parts. */
+const chaptersRead = 30;
+const shownAtOnce = 10;
+
+/** Searches the names of positions and the text of the chapters. */
+export function makeWordSearch(section: Element, table: CourseTable, words: SearchWords) {
+  let asked = 0;
+  return async (text: string): Promise<void> => {
+    const mine = ++asked;
+    const query = text.trim();
+    if (query === '') return showAnswer(section, { status: [words.emptyWords], found: [] });
+    const named = namesFound(table, query, words);
+    if (location.protocol === 'file:') {
+      return showAnswer(section, { status: [words.fromFolder], found: named });
+    }
+    section.querySelector('.status')?.replaceChildren(words.searching);
+    const answer = await inText(query, named, words).catch((error: unknown): Answer => {
+      console.error(error);
+      return { status: [words.noIndex], found: named };
+    });
+    // Of two searches the later one counts, however long each takes.
+    if (mine === asked) showAnswer(section, answer);
+  };
+}
+
+async function inText(query: string, named: readonly Node[], words: SearchWords): Promise<Answer> {
+  const results = await searchIndex(query);
+  const chapters = await Promise.all(results.slice(0, chaptersRead).map((result) => result.data()));
+  const status =
+    results.length === 0
+      ? fill(words.noWords, { words: query })
+      : counted(words.chaptersFound, results.length);
+  const list = cappedList(chapters, shownAtOnce, words.more, (chapter) =>
+    chapterFound(chapter, words),
+  );
+  return { status: [status], found: [...named, ...(chapters.length > 0 ? list : [])] };
+}
+
+function namesFound(table: CourseTable, query: string, words: SearchWords): Node[] {
+  const wanted = query.toLowerCase().replace(/\s+/g, '-');
+  const found = table.positions.flatMap(({ names = [] }, index) =>
+    names.some((name) => name.toLowerCase().includes(wanted)) ? [index] : [],
+  );
+  if (found.length === 0) return [];
+  return [
+    element('p', { class: 'found-chapter' }, words.namesFound),
+    ...positionList(table, found, words),
+  ];
+}

@@ -1,0 +1,18 @@
+import { type CourseTable, moveText, waysOf } from '../../lookup/index.ts';
+import { fill } from '../board/fill.ts';
+import { hrefOf } from '../course-move.ts';
+import type { SearchWords } from './search-words.ts';
+
+/** A position in words: `after 7...Be7`. */
+export function where(table: CourseTable, position: number, words: SearchWords): string {
+  const last = waysOf(table).last(position);
+  return last === undefined
+    ? words.start
+    : fill(words.after, { move: moveText(last, words.letters) });
+}
+
+/** The address of the first place of a position. */
+export function firstPlace(table: CourseTable, position: number): string {
+  const [place] = table.positions[position]?.at ?? [];
+  return place === undefined ? 'index.html' : hrefOf(table, place);
+}

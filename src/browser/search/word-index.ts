@@ -1,0 +1,51 @@
+/** What is used of the index's own script, which the page loads when it is first asked for. */
+interface IndexScript {
+  options(options: { readonly excerptLength: number }): Promise<void>;
+  init(): Promise<void>;
+  search(
+    words: string,
+  ): Promise<{ readonly results: readonly { data(): Promise<ChapterFound> }[] }>;
+}
+
+/** A chapter that has the words. */
+export interface ChapterFound {
+  readonly raw_url: string;
+  readonly meta: { readonly title?: string };
+  readonly anchors: readonly { readonly id: string; readonly location: number }[];
+  /** Its parts from heading to heading. */
+  readonly sub_results: readonly PartFound[];
+}
+
+export interface PartFound {
+  readonly title: string;
+  /** The text around the words as HTML, where they are in `<mark>`. */
+  readonly excerpt: string;
+  /** Where the words stand, counted in words of the chapter. */
+  readonly locations: readonly number[];
+}
+
+let script: Promise<IndexScript> | undefined;
+
+/**
+ * Searches the index of the site. The script and all it fetches lie in the site itself.
+ * @throws where the index is missing or cannot run.
+ */
+export async function searchIndex(
+  words: string,
+): Promise<readonly { data(): Promise<ChapterFound> }[]> {
+  script ??= load();
+  try {
+    return (await (await script).search(words)).results;
+  } catch (error) {
+    script = undefined;
+    throw error;
+  }
+}
+
+async function load(): Promise<IndexScript> {
+  const address = new URL('pagefind/pagefind.js', document.baseURI).href;
+  const loaded = (await import(address)) as IndexScript;
+  await loaded.options({ excerptLength: 24 });
+  await loaded.init();
+  return loaded;
+}

@@ -1,0 +1,34 @@
+import type { CourseTable, TableMove, WayMove, Ways } from '../../lookup/index.ts';
+
+/** Moves that the course has without a choice between them. */
+export interface CourseLine {
+  readonly moves: readonly WayMove[];
+  /** Index of the position that it ends in. */
+  readonly end: number;
+  /** The moves that the course goes on with; none where it ends or is told elsewhere. */
+  readonly onward: readonly TableMove[];
+  /** Whether its last position hangs on another move: what follows is told there. */
+  readonly meets: boolean;
+}
+
+/** The line that a move begins: on to a choice, to its end, or to where it meets another. */
+export function lineFrom(
+  { positions }: CourseTable,
+  ways: Ways,
+  from: number,
+  first: TableMove,
+): CourseLine {
+  const moves: WayMove[] = [];
+  let at = from;
+  let next: TableMove | undefined = first;
+  while (next !== undefined) {
+    moves.push(ways.step(at, next));
+    const home = ways.last(next.to);
+    if (home?.move !== next) return { moves, end: next.to, onward: [], meets: true };
+    at = next.to;
+    const onward = positions[at]?.moves ?? [];
+    if (onward.length !== 1) return { moves, end: at, onward, meets: false };
+    next = onward[0];
+  }
+  return { moves, end: at, onward: [], meets: false };
+}

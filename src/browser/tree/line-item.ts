@@ -1,0 +1,75 @@
+import { type CourseTable, moveText, type Ways } from '../../lookup/index.ts';
+import { fill } from '../board/fill.ts';
+import { courseMove } from '../course-move.ts';
+import { element } from '../element.ts';
+import type { CourseLine } from './course-lines.ts';
+import type { TreeWords } from './tree-words.ts';
+
+/** A line as an item of the tree. */
+export interface LineItem {
+  readonly item: HTMLLIElement;
+  /** Unfolds what the line goes on with; absent where it does not. */
+  readonly fold?: HTMLButtonElement;
+  /** The list of what it goes on with, empty until it is unfolded for the first time. */
+  readonly list?: HTMLUListElement;
+}
+
+/** The id of the move by which the tree reaches a position. */
+export function idOfPosition(position: number): string {
+  return `position-${position}`;
+}
+
+export function makeLineItem(
+  table: CourseTable,
+  ways: Ways,
+  line: CourseLine,
+  words: TreeWords,
+): LineItem {
+  const text = element('span', { class: 'tree-text' });
+  let interrupted = true;
+  line.moves.forEach((step, index) => {
+    const parts = courseMove(table, step, words, !interrupted && step.color === 'black');
+    const [link] = parts;
+    const last = index === line.moves.length - 1;
+    if (link instanceof HTMLElement && !(last && line.meets)) link.id = idOfPosition(step.move.to);
+    text.append(...(index === 0 ? [] : [' ']), ...parts);
+    interrupted = parts.some((part) => part instanceof Element && part.matches('.move-kind'));
+    for (const name of table.positions[step.move.to]?.names ?? []) {
+      text.append(' ', element('span', { class: 'position-name' }, name));
+      interrupted = true;
+    }
+  });
+  if (line.meets) text.append(' ', ...told(table, ways, line.end, words));
+  const row = element('div', { class: 'tree-line' }, text);
+  const item = element('li', {}, row);
+  if (line.onward.length === 0) return { item };
+
+  const count = String(line.onward.length);
+  const last = line.moves.at(-1);
+  const move = last === undefined ? '' : moveText(last, words.letters);
+  const list = element('ul', { role: 'list' });
+  list.hidden = true;
+  const fold = element('button', {
+    type: 'button',
+    class: 'tree-fold',
+    'aria-expanded': 'false',
+    'aria-label': fill(words.unfold, { count, move }),
+  });
+  row.prepend(fold);
+  text.append(' ', element('span', { class: 'tree-ways' }, fill(words.ways, { count })));
+  item.append(list);
+  return { item, fold, list };
+}
+
+/** Where the course is told that a line comes into. */
+function told({ positions }: CourseTable, ways: Ways, end: number, words: TreeWords): Node[] {
+  const home = ways.last(end);
+  const move = home === undefined ? words.start : moveText(home, words.letters);
+  const goesOn = (positions[end]?.moves.length ?? 0) > 0;
+  const link = element(
+    'a',
+    { class: 'tree-see', href: `#${idOfPosition(end)}` },
+    fill(goesOn ? words.see : words.same, { move }),
+  );
+  return [element('span', { class: 'tree-meets' }, link)];
+}

@@ -1,0 +1,63 @@
+import {
+  type CourseTable,
+  lineText,
+  moveText,
+  type WayMove,
+  type Ways,
+  waysOf,
+} from '../../lookup/index.ts';
+import type { Strings } from '../../strings/index.ts';
+import type { Transposition } from '../site-data.ts';
+
+/** The positions in which different orders of moves meet, in the order of the course. */
+export function transpositions(table: CourseTable, strings: Strings): Transposition[] {
+  const ways = waysOf(table);
+  const { pieceLetters } = strings;
+  const place = ([chapter, id]: readonly [number, string]) => ({
+    href: `${table.chapters[chapter]?.page}#${encodeURIComponent(id)}`,
+    chapter: table.chapters[chapter]?.title ?? '',
+  });
+  return table.positions.flatMap(({ at, names }, index): Transposition[] => {
+    const [first] = at;
+    const last = ways.last(index);
+    const lines = linesTo(table, ways, index);
+    if (lines.length < 2 || first === undefined || last === undefined) return [];
+    const shared = sharedStart(lines);
+    const [parting] = lines[0]?.slice(shared - 1, shared) ?? [];
+    return [
+      {
+        move: moveText(last, pieceLetters),
+        ...(names !== undefined && { names }),
+        href: place(first).href,
+        ...(parting !== undefined && { after: moveText(parting, pieceLetters) }),
+        ways: lines.flatMap((line) => {
+          const [there] = line.at(-1)?.move.at ?? [];
+          if (there === undefined) return [];
+          return [{ moves: lineText(line.slice(shared), pieceLetters), ...place(there) }];
+        }),
+      },
+    ];
+  });
+}
+
+/** One line for each position in which the last move is played. */
+function linesTo({ positions }: CourseTable, ways: Ways, index: number): WayMove[][] {
+  return [...new Set(ways.into(index))].flatMap((from) => {
+    const move = positions[from]?.moves.find(({ to }) => to === index);
+    return move === undefined ? [] : [[...ways.to(from), ways.step(from, move)]];
+  });
+}
+
+/** With how many moves all lines begin; of each at least the last is its own. */
+function sharedStart(lines: readonly (readonly WayMove[])[]): number {
+  const [first = []] = lines;
+  let shared = 0;
+  while (
+    lines.every(
+      (line) => shared < line.length - 1 && line[shared]?.move.to === first[shared]?.move.to,
+    )
+  ) {
+    shared++;
+  }
+  return shared;
+}

@@ -1,0 +1,252 @@
+/** Finding things in the published course: words, positions, boards, the tree. */
+import path from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { openPage, useDemo } from './browser.ts';
+
+const demo = useDemo();
+
+async function on(name: string, use: (page: Page) => Promise<void>): Promise<void> {
+  const { page, faults } = await openPage(demo().browser);
+  try {
+    await page.goto(demo().address + name);
+    await use(page);
+    expect(faults.list).toEqual([]);
+  } finally {
+    await page.context().close();
+  }
+}
+
+const status = (page: Page, section: string) =>
+  page.locator(`section:has(${section}) .status`).textContent();
+
+async function searchPosition(page: Page, text: string): Promise<string> {
+  await page.fill('#page-position', text);
+  await page.press('#page-position', 'Enter');
+  return (await status(page, '.for-position')) ?? '';
+}
+
+describe('words', () => {
+  test('are found in their chapter, and a result leads to where they stand', () =>
+    on('search.html', async (page) => {
+      await page.fill('#page-words', 'student lost a league game');
+      await page.press('#page-words', 'Enter');
+      const result = page.locator('.found-list > li').first();
+      await result.waitFor();
+      expect(await status(page, '.for-words')).toBe('Found in one chapter.');
+      expect(await result.locator('.found-chapter').textContent()).toBe(
+        'Other doors to the same room',
+      );
+      expect(await result.locator('mark').allTextContents()).toContain('league');
+      await result.locator('ul a').first().click();
+      await page.waitForURL(/move-orders\.html/);
+      await page.goBack();
+      // What was searched for stands in the address.
+      await page.locator('.found-list > li').first().waitFor();
+      expect(await page.inputValue('#page-words')).toBe('student lost a league game');
+    }));
+
+  test('lead to a place that the chapter has, and its board shows it', () =>
+    on('search.html', async (page) => {
+      await page.fill('#page-words', 'spends the evening behind it');
+      await page.press('#page-words', 'Enter');
+      await page.locator('.found-list ul a').first().click();
+      await page.waitForURL(/isolated-pawn\.html#/);
+      const id = decodeURIComponent(new URL(page.url()).hash.slice(1));
+      expect(await page.locator(`[id="${id}"]`).count()).toBe(1);
+      await page.locator('.board-caption').waitFor();
+      expect(await page.locator('.board-caption').textContent()).toBe('after 3...Nf6');
+    }));
+
+  test('that are nowhere, or a name', () =>
+    on('search.html', async (page) => {
+      await page.fill('#page-words', 'xylophone');
+      await page.press('#page-words', 'Enter');
+      await page.getByText('No chapter has “xylophone”.').waitFor();
+      await page.fill('#page-words', 'queens gambit');
+      await page.press('#page-words', 'Enter');
+      const named = page.locator('.found-list a', { hasText: 'after 2...e6' });
+      await named.waitFor();
+      expect(await named.getAttribute('href')).toBe('isolated-pawn.html#queens-gambit');
+    }));
+
+  test('need the published site, which a page from a folder says; positions do not', async () => {
+    const { page } = await openPage(demo().browser);
+    await page.goto(String(pathToFileURL(path.join(demo().site, 'search.html'))));
+    await page.fill('#page-words', 'isolated');
+    await page.press('#page-words', 'Enter');
+    expect(await status(page, '.for-words')).toContain('needs the published site');
+    expect(await searchPosition(page, '1.d4 d5')).toContain('The course has this position');
+    await page.context().close();
+  });
+});
+
+describe('a position', () => {
+  test('is found by moves or FEN, with its board, its places and what follows', () =>
+    on('search.html', async (page) => {
+      const said = await searchPosition(page, '1.c4 e6 2.d4 d5');
+      expect(said).toBe('The course has this position: after 2...e6.');
+      const card = page.locator('.position-card');
+      expect(await card.locator('svg .pieces use').count()).toBe(32);
+      expect(await card.textContent()).toContain('White to move');
+      await card.locator('a', { hasText: 'after 2...e6' }).click();
+      await page.waitForURL(/isolated-pawn\.html#queens-gambit$/);
+      await page.goBack();
+      const fen = 'rnbqkbnr/ppp2ppp/4p3/3p4/2PP4/8/PP2PPPP/RNBQKBNR w KQ - 0 3';
+      expect(await searchPosition(page, fen)).toContain('does not have this position');
+      expect(await page.locator('.found-list').textContent()).toContain(
+        'after 2...e6, but the castling rights differ',
+      );
+    }));
+
+  test('that leaves the course tells where', () =>
+    on('search.html', async (page) => {
+      expect(await searchPosition(page, '1.d4 d5 2.c4 e6 3.Qa4+')).toBe(
+        'The course knows this up to 2...e6; it does not have 3.Qa4+.',
+      );
+      expect(await searchPosition(page, '1.d4 d5 2.Nf4')).toContain(
+        'Nf4 cannot be played after 1...d5. The reason: ',
+      );
+    }));
+
+  test('that is none tells what is wrong, where, and what would be right', () =>
+    on('search.html', async (page) => {
+      const said = await searchPosition(page, 'rnbqkbnr/pppppppp/8/8/9/8/PPPPPPPP/RNBQKBNR w - -');
+      expect(said).toContain('This is no FEN. The reason: 9 stands for no piece');
+      expect(await page.locator('.found mark').textContent()).toBe('9');
+      expect(await searchPosition(page, '<b>what</b> is this?')).toContain(
+        '“<b>what</b> is this?” is neither a FEN nor moves.',
+      );
+      expect(await searchPosition(page, ' ')).toBe('Type or paste a FEN or moves.');
+    }));
+
+  test('can be set up on a board, a piece at a time', () =>
+    on('search.html', async (page) => {
+      await page.locator('.for-board summary').click();
+      const set = async (piece: string, square: string) => {
+        await page.getByRole('button', { name: piece, exact: true }).click();
+        await page.locator(`.squares [data-square="${square}"]`).click();
+      };
+      await set('White pawn', 'd4');
+      const count = await page.evaluate(() => {
+        const pawns = (globalThis.courseTable?.positions ?? []).filter(({ key }) => {
+          const fourth = key.split('/')[4]?.replace(/\d/g, (empty) => ' '.repeat(Number(empty)));
+          return fourth?.charAt(3) === 'P';
+        });
+        return pawns.length;
+      });
+      expect(count).toBeGreaterThan(50);
+      expect(await status(page, '.for-board')).toBe(`${count} positions have them among others:`);
+      expect(await page.locator('.found-list a').count()).toBe(20);
+      await page.getByRole('button', { name: 'Show 20 more' }).click();
+      expect(await page.locator('.found-list a').count()).toBe(40);
+      expect(await page.locator(':focus').textContent()).toMatch(/^after /);
+      await set('Black knight', 'a1');
+      expect(await status(page, '.for-board')).toBe(
+        'No position of the course has these pieces on these squares.',
+      );
+      await page.getByRole('button', { name: 'Set up all pieces' }).click();
+      expect(await status(page, '.for-board')).toBe('One position has just these pieces:');
+      await page.getByRole('button', { name: 'Empty the board' }).click();
+      expect(await status(page, '.for-board')).toBe('Put a piece on the board.');
+    }));
+});
+
+describe('the tree', () => {
+  test('unfolds by mouse and by keys, and folds again', () =>
+    on('tree.html', async (page) => {
+      await page.getByRole('button', { name: 'Fold everything' }).click();
+      const folds = page.locator('.tree-fold:visible');
+      const folded = await folds.count();
+      const first = folds.first();
+      await first.click();
+      expect(await first.getAttribute('aria-expanded')).toBe('true');
+      expect(await folds.count()).toBeGreaterThan(folded);
+      await first.focus();
+      await page.keyboard.press('ArrowLeft');
+      expect(await first.getAttribute('aria-expanded')).toBe('false');
+      await page.keyboard.press('ArrowRight');
+      await page.keyboard.press('ArrowRight');
+      const second = folds.nth(1);
+      expect(await second.evaluate((button) => button === document.activeElement)).toBe(true);
+      await page.keyboard.press('Enter');
+      expect(await second.getAttribute('aria-expanded')).toBe('true');
+      await page.keyboard.press('ArrowUp');
+      expect(await first.evaluate((button) => button === document.activeElement)).toBe(true);
+    }));
+
+  test('has every position once, and its moves lead to where they stand', () =>
+    on('tree.html', async (page) => {
+      await page.getByRole('button', { name: 'Unfold everything' }).click();
+      const { positions, hrefs, seen } = await page.evaluate(() => ({
+        positions: globalThis.courseTable?.positions.length ?? 0,
+        hrefs: [...document.querySelectorAll('.tree-lines a.course-move')].map(
+          (link) => link.getAttribute('href') ?? '',
+        ),
+        seen: [...document.querySelectorAll('[id^="position-"]')].map(({ id }) => id),
+      }));
+      const roots = await page.locator('.tree-lines[aria-label]').count();
+      expect(new Set(seen).size).toBe(seen.length);
+      expect(seen.length).toBe(positions - roots);
+      const pages = new Map<string, Set<string>>();
+      for (const name of new Set(hrefs.map((href) => href.replace(/#.*/, '')))) {
+        const html = await (await page.request.get(demo().address + name)).text();
+        pages.set(name, new Set([...html.matchAll(/ id="([^"]+)"/g)].map(([, id = '']) => id)));
+      }
+      const lost = hrefs.filter((href) => {
+        const [name = '', id = ''] = href.split('#');
+        return !pages.get(name)?.has(decodeURIComponent(id));
+      });
+      expect(lost).toEqual([]);
+    }));
+
+  test('tells where a line that meets another goes on, and leads there', () =>
+    on('tree.html', async (page) => {
+      const see = page.locator('a.tree-see').first();
+      const target = await see.getAttribute('href');
+      await see.click();
+      const focused = page.locator(':focus');
+      expect(`#${await focused.getAttribute('id')}`).toBe(target);
+      expect(new URL(page.url()).hash).toBe(target);
+    }));
+
+  test('is opened at a position by its address', () =>
+    on('search.html', async (page) => {
+      await searchPosition(page, '1.d4 d5 2.c4 e6 3.Nc3 c5 4.cxd5 exd5 5.Nf3');
+      await page.locator('a', { hasText: 'Show in the tree' }).click();
+      await page.waitForURL(/tree\.html#position-/);
+      expect(await page.locator(':focus').textContent()).toBe('5.Nf3');
+    }));
+});
+
+test('without script the pages say what is missing, and link the chapters', async () => {
+  const { page } = await openPage(demo().browser, { javaScriptEnabled: false });
+  for (const name of ['search.html', 'tree.html']) {
+    await page.goto(demo().address + name);
+    const note = page.locator('main noscript');
+    expect(await note.textContent()).toContain('JavaScript');
+    expect(await note.locator('a').count()).toBe(3);
+  }
+  await page.context().close();
+});
+
+test('axe-core finds nothing once something is found, unfolded, set up', async () => {
+  for (const colorScheme of ['light', 'dark'] as const) {
+    const { page } = await openPage(demo().browser, { colorScheme });
+    await page.goto(`${demo().address}search.html#words=isolated`);
+    await page.locator('.found-list').waitFor();
+    await searchPosition(page, '1.d4 d5 2.c4 e6');
+    await page.locator('.for-board summary').click();
+    const found = await new AxeBuilder({ page }).analyze();
+    await page.goto(`${demo().address}tree.html`);
+    await page.locator('.tree-fold').nth(3).click();
+    const tree = await new AxeBuilder({ page }).analyze();
+    await page.context().close();
+    const said = [...found.violations, ...tree.violations].map(
+      ({ id, nodes }) => `${id}: ${nodes[0]?.html}`,
+    );
+    expect(said).toEqual([]);
+  }
+});
