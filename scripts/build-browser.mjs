@@ -21,6 +21,7 @@ const scripts = {
   course: 'main.ts',
   compare: 'compare/main.ts',
   'compare-worker': 'compare/worker.ts',
+  practice: 'practice/main.ts',
 };
 /** Style sheets by name, and their parts in src/, in the order of the cascade. */
 const sheets = {
@@ -39,6 +40,7 @@ const sheets = {
     'site/styles/print.css',
   ],
   compare: ['site/styles/compare.css'],
+  practice: ['site/styles/practice.css'],
 };
 /** What the first lines of a chapter are set in: pages ask for them ahead of the style sheet. */
 const firstFonts = [

@@ -10,6 +10,7 @@ export interface CoursePage {
 /** The pages beside the chapters that this course has, as the contents and every head list them. */
 export function coursePages(data: SiteData, strings: Strings): CoursePage[] {
   return [
+    ...(data.notes === undefined ? [] : [{ file: 'practice.html', title: strings.practicePage }]),
     ...(data.news.length > 0 ? [{ file: 'changes.html', title: strings.changes.page }] : []),
     ...(data.positions.length > 0 ? [{ file: 'positions.html', title: strings.positions }] : []),
     { file: 'compare.html', title: strings.compare.title },

@@ -8,6 +8,7 @@ export interface SiteData {
   readonly language: string;
   readonly title: string;
   readonly side: 'white' | 'black' | 'both';
+  readonly notation: 'letters' | 'figurines';
   readonly author?: string;
   readonly summary?: string;
   readonly licence?: string;
@@ -18,6 +19,11 @@ export interface SiteData {
   readonly assets: AssetPaths;
   /** Path of the script with the table of all positions (`lookup/types.ts`). */
   readonly table: string;
+  /**
+   * Path of the script with what practice needs beside it (`lookup/course-notes.ts`); absent where
+   * the course advises no moves.
+   */
+  readonly notes?: string;
   /** Path of the picture for links to the course. */
   readonly card: string;
   /** The symbols of all boards. */

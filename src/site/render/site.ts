@@ -1,12 +1,14 @@
+import { createHash } from 'node:crypto';
 import { describePosition, type Position, sideToMove } from '../../chess/index.ts';
 import { drawBoardInPage, pieceSprite } from '../../draw/index.ts';
-import type { CourseTable } from '../../lookup/index.ts';
+import type { CourseNotes, CourseTable } from '../../lookup/index.ts';
 import { type Block, type Chapter, type Course, mainLine } from '../../model/index.ts';
 import { stringsFor } from '../../strings/index.ts';
 import type { ChapterPage, NamedPositions, SiteData, SiteFile } from '../site-data.ts';
 import type { Addresses } from './addresses.ts';
 import { renderChapter } from './chapter.ts';
 import { contextOf, positionInWords, type RenderContext } from './context.ts';
+import { makeCourseNotes } from './course-notes.ts';
 import { makeCourseTable } from './course-table.ts';
 import { cardPath } from './diagram-images.ts';
 import { feedPath, makeFeed } from './feed.ts';
@@ -34,13 +36,17 @@ export function renderSite(
   const { settings } = course;
   const base = contextOf(course, pageMedium);
   const { addresses } = base;
-  const table = tableFile(makeCourseTable(course, addresses));
+  const courseTable = makeCourseTable(course, addresses);
+  const table = tableFile(courseTable);
+  const advises = courseTable.positions.some(({ moves }) => moves[0]?.kind === 'advice');
+  const notes = advises ? notesFile(makeCourseNotes(base, courseTable)) : undefined;
   const site = place.site?.replace(/\/+$/, '');
   const feed = site !== undefined && course.news.length > 0 ? [makeFeed(base, site)] : [];
   const data: SiteData = {
     language: settings.language,
     title: settings.title,
     side: settings.side,
+    notation: settings.notation,
     ...(settings.author !== undefined && { author: settings.author }),
     ...(settings.summary !== undefined && { summary: settings.summary }),
     ...(settings.licence !== undefined && { licence: settings.licence }),
@@ -48,6 +54,7 @@ export function renderSite(
     ...(place.base !== undefined && { base: place.base }),
     assets: place.assets,
     table: table.path,
+    ...(notes && { notes: notes.path }),
     card: cardPath(),
     sprite: pieceSprite(),
     chapters: course.chapters.map((chapter) => chapterPage({ ...base, chapter })),
@@ -56,7 +63,7 @@ export function renderSite(
     news: renderNews(base),
     ...(feed.length > 0 && { feed: feedPath }),
   };
-  return { data, files: [table, ...feed] };
+  return { data, files: [table, ...(notes ? [notes] : []), ...feed] };
 }
 
 /**
@@ -68,6 +75,16 @@ function tableFile(table: CourseTable): SiteFile {
   return {
     path: `course-table.${table.edition}.js`,
     content: `globalThis.courseTable=JSON.parse(${text});\n`,
+  };
+}
+
+/** What practice needs beside the table, in the same way; named by its content. */
+function notesFile(notes: CourseNotes): SiteFile {
+  const json = JSON.stringify(notes);
+  const edition = createHash('sha256').update(json).digest('hex').slice(0, 12);
+  return {
+    path: `course-notes.${edition}.js`,
+    content: `globalThis.courseNotes=JSON.parse(${JSON.stringify(json)});\n`,
   };
 }
 

@@ -6,6 +6,7 @@ import { compare } from './compare.ts';
 import { letter } from './letter.ts';
 import { page } from './page.ts';
 import { position } from './position.ts';
+import { practice } from './practice.ts';
 
 /** Every word that Linewright itself says to readers, in English; a section is a file. */
 export const en = {
@@ -16,5 +17,6 @@ export const en = {
   letter,
   ...page,
   position,
+  ...practice,
   glyph: glyphMeaning,
 };

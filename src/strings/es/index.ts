@@ -7,6 +7,7 @@ import { glyph } from './glyph.ts';
 import { letter } from './letter.ts';
 import { page } from './page.ts';
 import { position } from './position.ts';
+import { practice } from './practice.ts';
 
 export const es: Strings = {
   ...board,
@@ -17,4 +18,5 @@ export const es: Strings = {
   letter,
   ...page,
   position,
+  ...practice,
 };

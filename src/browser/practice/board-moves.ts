@@ -1,0 +1,54 @@
+import { type Color, type LegalMove, listMoves, type Position } from '../../chess/index.ts';
+import type { BoardMove } from '../board/board-state.ts';
+import type { PracticeCourse, Step } from './practice-course.ts';
+import type { Session } from './session.ts';
+import { type PageWords, printed } from './words.ts';
+
+const known = new WeakMap<PracticeCourse, Map<number, Position>>();
+
+/** A position of the course for the rules; its move counters are not the line's. */
+export function positionAt(course: PracticeCourse, index: number): Position {
+  const positions = known.get(course) ?? new Map<number, Position>();
+  known.set(course, positions);
+  const key = course.table.positions[index]?.key ?? '';
+  const position = positions.get(index) ?? { key, fen: `${key} 0 1` };
+  positions.set(index, position);
+  return position;
+}
+
+/** The squares of a move of the course. @throws if it is not legal, which the check rules out. */
+export function squaresOfStep(course: PracticeCourse, { from, move }: Step): LegalMove {
+  const found = listMoves(positionAt(course, from)).find(({ san }) => san === move.san);
+  if (found === undefined) throw new Error(`${move.san} is not legal in position ${from}`);
+  return found;
+}
+
+/** A move that can be made on the board, with its canonical SAN. */
+export interface NamedMove extends BoardMove {
+  readonly canonical: string;
+}
+
+export function movesAt(course: PracticeCourse, index: number, words: PageWords): NamedMove[] {
+  return listMoves(positionAt(course, index)).map(({ san, from, to, promotion }) => ({
+    san: printed(san, words),
+    canonical: san,
+    from,
+    to,
+    promotion,
+  }));
+}
+
+/** The number and the side of the line's next move after so many of its own. */
+export function turnAfter(
+  { course, start }: Pick<Session, 'course' | 'start'>,
+  plies: number,
+): { readonly number: number; readonly color: Color } {
+  const [, side] = positionAt(course, start.position).key.split(' ');
+  const ply = start.number * 2 + (side === 'b' ? 1 : 0) + plies;
+  return { number: ply >> 1, color: ply % 2 === 0 ? 'white' : 'black' };
+}
+
+/** `3...`: what stands before a move. */
+export function numberSign({ number, color }: { number: number; color: Color }): string {
+  return `${number}${color === 'white' ? '.' : '...'}`;
+}

@@ -1,0 +1,49 @@
+import { focusable, make, makeButton } from './dom.ts';
+import type { How } from './item.ts';
+import type { Session } from './session.ts';
+import { counted, type PageWords, printedNodes } from './words.ts';
+
+/** What came of a session, and where to read about the moves that were missed. */
+export function makeEndView(
+  session: Session,
+  words: PageWords,
+  onBack: () => void,
+): { readonly element: HTMLElement; start(): void } {
+  const { practice } = words;
+  const { outcomes, tasks } = session;
+  const early = session.stage.kind !== 'end';
+  const count = (...hows: How[]) => outcomes.filter(({ how }) => hows.includes(how)).length;
+  const heading = focusable(make('h2', '', early ? practice.endedEarly : practice.ended));
+  const sentences = [
+    outcomes.length === 0 ? practice.answeredNone : counted(practice.answered, outcomes.length),
+    ...(count('known') > 0 ? [counted(practice.atOnce, count('known'))] : []),
+    ...(count('slow') > 0 ? [counted(practice.slowly, count('slow'))] : []),
+  ];
+  const element = make('section', 'practice-end', heading, make('p', '', sentences.join(' ')));
+  const missed = outcomes.filter(({ how }) => how === 'wrong' || how === 'shown');
+  if (missed.length > 0) {
+    const list = make('ul', 'practice-missed');
+    for (const { position } of missed) list.append(missedMove(session, position, words));
+    element.append(make('p', '', counted(practice.missed, missed.length)), list);
+  }
+  const unasked = tasks.filter(({ show, graded, notBefore }) => !show && !graded && notBefore);
+  if (unasked.length > 0) element.append(make('p', '', counted(practice.seen, unasked.length)));
+  element.append(make('p', 'practice-onward', makeButton(practice.toOverview, onBack)));
+  return { element, start: () => heading.focus() };
+}
+
+/** The advised move of a position, as a link to its place in the course. */
+function missedMove({ course }: Session, index: number, words: PageWords): HTMLElement {
+  const position = course.table.positions[index];
+  const advice = position?.moves.find(({ kind }) => kind === 'advice');
+  const item = make('li', '');
+  if (advice === undefined) return item;
+  const link = make('a', '', ...printedNodes(advice.san, words));
+  const [[chapter, id] = []] = advice.at;
+  const place = chapter === undefined ? undefined : course.table.chapters[chapter];
+  if (place !== undefined && id !== undefined) {
+    link.href = `${place.page}#${encodeURIComponent(id)}`;
+    item.append(link, ` – ${place.title}`);
+  }
+  return item;
+}

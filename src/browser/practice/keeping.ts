@@ -1,0 +1,38 @@
+import { make, makeButton } from './dom.ts';
+import type { PageWords } from './words.ts';
+
+export interface KeepingEvents {
+  readonly onSave: () => void;
+  /** @returns what to tell the reader. */
+  readonly onLoad: (file: File) => Promise<string>;
+}
+
+/** Where progress is saved to a file and read from one. */
+export function makeKeeping(words: PageWords, { onSave, onLoad }: KeepingEvents): HTMLElement {
+  const { practice } = words;
+  const input = make('input', '');
+  input.type = 'file';
+  input.accept = '.json,application/json';
+  input.hidden = true;
+  const told = make('p', 'practice-status');
+  told.setAttribute('role', 'status');
+  input.addEventListener('change', async () => {
+    const [file] = input.files ?? [];
+    if (file === undefined) return;
+    told.textContent = '';
+    told.textContent = await onLoad(file);
+    // So that the same file can be chosen again.
+    input.value = '';
+  });
+  const save = makeButton(practice.save, onSave);
+  const load = makeButton(practice.load, () => input.click());
+  return make(
+    'section',
+    'practice-keeping',
+    make('h2', '', practice.keeping),
+    make('p', '', practice.keepingHelp),
+    make('p', 'practice-onward', save, load),
+    input,
+    told,
+  );
+}

@@ -1,0 +1,139 @@
+/** The script of the practice page. */
+import { givenNotes, givenTable } from '../../lookup/index.ts';
+import { wordsOf } from '../board/board-words.ts';
+import { fill } from '../board/fill.ts';
+import type { Words } from '../words.ts';
+import { chosenChapters, rememberChapters } from './chosen-chapters.ts';
+import { dayOf } from './day.ts';
+import { make } from './dom.ts';
+import { makeEndView } from './end-view.ts';
+import type { Progress } from './overview.ts';
+import { practiceCourse } from './practice-course.ts';
+import { makeProgressFile, readProgressFile } from './progress-file.ts';
+import { saveFile } from './save-file.ts';
+import { answered } from './schedule.ts';
+import { begin, type Outcome } from './session.ts';
+import { makeSessionView, type SessionView } from './session-view.ts';
+import { makeStartView } from './start-view.ts';
+import { openStore, type Store } from './store.ts';
+import { counted, type PageWords } from './words.ts';
+
+const place = document.getElementById('practice');
+if (place !== null) void startPractice(place);
+
+async function startPractice(place: HTMLElement): Promise<void> {
+  const words = wordsOf<PageWords & Words>(place);
+  const { practice } = words;
+  const table = givenTable();
+  const course = practiceCourse(table, givenNotes());
+  const trouble = make('p', 'practice-trouble');
+  trouble.setAttribute('role', 'alert');
+  trouble.hidden = true;
+  const stand = make('div', '');
+  place.replaceChildren(trouble, stand);
+
+  let session: SessionView | undefined;
+  /** What is known of each position answered in this session, to see what other tabs do. */
+  let dueAtBegin: ReadonlySet<number> = new Set();
+  const store: Store = await openStore(table.course, () => void refresh());
+
+  const start = makeStartView(course, words, chosenChapters(course), {
+    onChapters: (chapters) => rememberChapters(course, chapters),
+    onBegin: (tasks, chapters) => {
+      // Asked for once there is something to lose; the browser decides, perhaps without a word.
+      void navigator.storage?.persist?.().catch(() => false);
+      dueAtBegin = new Set(tasks.map(({ position }) => position));
+      session = makeSessionView(begin(course, tasks, chapters), words, {
+        onOutcome: (outcome) => void keep(outcome),
+        onEnd: (ended) => {
+          session = undefined;
+          const end = makeEndView(ended, words, async () => {
+            await showStart();
+            start.start();
+          });
+          showIn('ended', end.element);
+          end.start();
+        },
+      });
+      showIn('playing', session.element);
+      session.start();
+    },
+    onSave: async () => {
+      const text = makeProgressFile(table, (await store.all()).values(), Date.now());
+      saveFile(`${table.course}-practice.json`, text);
+    },
+    onLoad: load,
+  });
+
+  function showIn(stage: 'start' | 'playing' | 'ended', element: HTMLElement): void {
+    document.body.dataset.practice = stage;
+    stand.replaceChildren(element);
+    scrollTo({ top: 0 });
+  }
+
+  async function showStart(): Promise<void> {
+    await refresh();
+    showIn('start', start.element);
+  }
+
+  async function keep({ position, how }: Outcome): Promise<void> {
+    const item = course.itemAt.get(position);
+    if (item === undefined) return;
+    await store.change(item.key, (before) => answered(before, item, how, Date.now()));
+    tellTrouble();
+  }
+
+  async function load(file: File): Promise<string> {
+    let text: string;
+    try {
+      text = await file.text();
+    } catch {
+      return practice.unreadable;
+    }
+    const read = readProgressFile(text, table.course);
+    if ('fault' in read) {
+      if (read.fault === 'other-course') return fill(practice.otherCourse, { title: read.title });
+      const told = {
+        'not-progress': practice.notProgress,
+        'cut-short': practice.cutShort,
+        newer: practice.newer,
+      };
+      return told[read.fault];
+    }
+    const taken = await store.merge(read.items);
+    await refresh();
+    return taken === 0 ? practice.notTaken : counted(practice.taken, taken);
+  }
+
+  async function refresh(): Promise<void> {
+    const progress = await store.all();
+    tellTrouble();
+    start.show(progress, dayOf(Date.now()));
+    session?.answeredElsewhere(answeredToday(progress));
+  }
+
+  function answeredToday(progress: Progress): ReadonlySet<number> {
+    const today = dayOf(Date.now());
+    const done = [...dueAtBegin].filter((position) => {
+      const item = course.itemAt.get(position);
+      const kept = item && progress.get(item.key);
+      return kept !== undefined && kept.last === today && item?.advice.includes(kept.advice);
+    });
+    return new Set(done);
+  }
+
+  function tellTrouble(): void {
+    const text = store.trouble === undefined ? '' : practice[store.trouble];
+    trouble.hidden = text === '';
+    if (trouble.textContent !== text) trouble.textContent = text;
+  }
+
+  // The day may have changed, or another tab has practised.
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'visible') void refresh();
+  });
+  addEventListener('pageshow', (event) => {
+    if (event.persisted) void refresh();
+  });
+  await showStart();
+}

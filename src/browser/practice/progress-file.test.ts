@@ -1,0 +1,50 @@
+import { describe, expect, test } from 'vitest';
+import { makeProgressFile, readProgressFile } from './progress-file.ts';
+import { answered } from './schedule.ts';
+import { smallCourse } from './testing/small-course.ts';
+
+const course = smallCourse([['e4 e5 Nf3 Nc6 Bb5']]);
+const now = Date.UTC(2026, 2, 10);
+const items = course.items.map((item) => answered(undefined, item, 'known', now));
+const text = makeProgressFile(course.table, items, now);
+
+test('what was saved is read again', () => {
+  expect(readProgressFile(text, 'small')).toEqual({ items });
+  expect(readProgressFile(`\uFEFF${text}`, 'small')).toEqual({ items });
+});
+
+describe('nothing is taken from a file', () => {
+  test('of another course, which is named', () => {
+    expect(readProgressFile(text, 'other')).toEqual({ fault: 'other-course', title: 'Small' });
+  });
+
+  test('that is cut short, wherever', () => {
+    const head = text.indexOf('"version"');
+    for (let end = head; end < text.length - 3; end += 7) {
+      expect(readProgressFile(text.slice(0, end), 'small')).toEqual({ fault: 'cut-short' });
+    }
+  });
+
+  test('that has lost items', () => {
+    const data = JSON.parse(text) as { items: unknown[] };
+    const less = JSON.stringify({ ...data, items: data.items.slice(1) });
+    expect(readProgressFile(less, 'small')).toEqual({ fault: 'cut-short' });
+  });
+
+  test.each([
+    ['nothing', ''],
+    ['other text', '1. e4 e5'],
+    ['other JSON', '{"items":[]}'],
+    ['null', 'null'],
+    ['a bad value', text.replace(/"stability": [\d.]+/, '"stability": "much"')],
+    ['markup for a key', text.replace(/"key": "[^"]+"/, '"key": "<img src=x>"')],
+    ['an unknown answer', text.replaceAll('"known"', '"guessed"')],
+  ])('that holds %s', (_, bad) => {
+    expect(readProgressFile(bad, 'small')).toEqual({ fault: 'not-progress' });
+  });
+
+  test('of a later edition of the page', () => {
+    const later = text.replace('"version": 1', '"version": 2');
+    expect(readProgressFile(later, 'small')).toEqual({ fault: 'newer' });
+  });
+});

@@ -1,0 +1,28 @@
+import type { Item } from './item.ts';
+
+/** A move that is asked next in a week or later is known. */
+const knownFrom = 7;
+
+/** `changed`: learnt, but the course has other advice there now. */
+export type Standing = 'new' | 'changed' | 'learning' | 'known';
+
+export function standingOf(item: Item | undefined, advice: readonly string[]): Standing {
+  if (item === undefined) return 'new';
+  if (!advice.includes(item.advice)) return 'changed';
+  return item.due - item.last >= knownFrom ? 'known' : 'learning';
+}
+
+/** Whether an item is to be asked today: it is due, or the course has changed its advice. */
+export function isDue(item: Item | undefined, advice: readonly string[], today: number): boolean {
+  if (item === undefined) return false;
+  if (!advice.includes(item.advice)) return true;
+  return dueDay(item, today) <= today;
+}
+
+/**
+ * The day on which an item is asked. An answer from the day after tomorrow or later was given by
+ * a wrong clock: it is asked now, and that puts it right.
+ */
+export function dueDay({ due, last }: Item, today: number): number {
+  return last > today + 1 ? today : due;
+}

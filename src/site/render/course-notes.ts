@@ -1,0 +1,110 @@
+import type { Element } from 'hast';
+import { toHtml } from 'hast-util-to-html';
+import { toHast } from 'mdast-util-to-hast';
+import { visit } from 'unist-util-visit';
+import {
+  type CourseNotes,
+  type CourseTable,
+  type LineStart,
+  type MoveNote,
+  noteName,
+} from '../../lookup/index.ts';
+import type { CommentNode, MoveNode, MovesBlock } from '../../model/types.ts';
+import { nodeAt, type RenderContext } from './context.ts';
+import { proseHandlers } from './prose.ts';
+import { tidySpaces } from './tidy-spaces.ts';
+
+/** What the author says of the moves that a practising reader may try, and where lines begin. */
+export function makeCourseNotes(
+  base: Omit<RenderContext, 'chapter'>,
+  table: CourseTable,
+): CourseNotes {
+  const { course } = base;
+  const notes: Record<string, MoveNote> = {};
+  Object.values(course.graph).forEach(({ moves }, position) => {
+    for (const { san, at } of moves) {
+      const kind = table.positions[position]?.moves.find((move) => move.san === san)?.kind;
+      if (kind === undefined || kind === 'reply') continue;
+      const nodes = at.flatMap((ref) => {
+        const node = nodeAt(course, ref);
+        const chapter = course.chapters[ref.chapter];
+        const block = chapter?.blocks[ref.block];
+        if (node === undefined || chapter === undefined || block?.kind !== 'moves') return [];
+        return [{ node, block, context: { ...base, chapter } }];
+      });
+      const note = noteOf(nodes);
+      if (note !== undefined) notes[noteName(position, san)] = note;
+    }
+  });
+  return { format: 1, starts: startsOf(base, table), notes };
+}
+
+interface Told {
+  readonly node: MoveNode;
+  readonly block: MovesBlock;
+  readonly context: RenderContext;
+}
+
+/** The comments on a move wherever it stands, each once. */
+function noteOf(places: readonly Told[]): MoveNote | undefined {
+  const texts = places.flatMap(({ node, block, context }) =>
+    commentsOn(node, block).map((comment) => renderComment(comment, context)),
+  );
+  const html = [...new Set(texts)].filter((text) => text !== '').join(' ');
+  const nodes = places.map(({ node }) => node);
+  const marks = [...new Set(nodes.flatMap((node) => node.marks))];
+  const arrows = nodes.flatMap((node) => node.arrows);
+  if (html === '' && marks.length === 0 && arrows.length === 0) return undefined;
+  return {
+    html,
+    ...(marks.length > 0 && { marks }),
+    ...(arrows.length > 0 && {
+      arrows: arrows.map(({ meaning, from, to }) => ({ meaning, from, to })),
+    }),
+  };
+}
+
+/** Those behind the move, and those that open the variation which it begins. */
+function commentsOn(node: MoveNode, { nodes }: MovesBlock): CommentNode[] {
+  const opening = nodes
+    .flatMap(({ after }) => after)
+    .flatMap((item) => (item.type === 'variation' && item.first === node.index ? item.before : []));
+  return [...opening, ...node.after.filter((item) => item.type === 'comment')];
+}
+
+function renderComment({ content }: CommentNode, context: RenderContext): string {
+  const paragraph = toHast(
+    { type: 'paragraph', children: tidySpaces(content) },
+    { handlers: proseHandlers(context, 0) },
+  );
+  leadFromAnywhere(paragraph, context);
+  return paragraph.type === 'element' ? toHtml(paragraph.children) : '';
+}
+
+/** A link within a chapter names its page, since the notes are read on another. */
+function leadFromAnywhere(
+  tree: ReturnType<typeof toHast>,
+  { chapter, addresses }: RenderContext,
+): void {
+  visit(tree, 'element', ({ tagName, properties }: Element) => {
+    const { href } = properties;
+    if (tagName !== 'a' || typeof href !== 'string' || !href.startsWith('#')) return;
+    properties.href = addresses.page(chapter.index) + href;
+  });
+}
+
+function startsOf(
+  { course }: Omit<RenderContext, 'chapter'>,
+  { positions }: CourseTable,
+): LineStart[] {
+  const indexOf = new Map(positions.map(({ key }, index) => [key, index]));
+  return course.chapters.flatMap((chapter) =>
+    chapter.blocks.flatMap((block) => {
+      const [start] = block.kind === 'moves' ? block.nodes : [];
+      const position = start?.position && indexOf.get(start.position.key);
+      if (start?.position === undefined || position === undefined) return [];
+      const number = Number(start.position.fen.slice(start.position.fen.lastIndexOf(' ') + 1));
+      return [{ chapter: chapter.index, position, number }];
+    }),
+  );
+}

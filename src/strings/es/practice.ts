@@ -1,0 +1,116 @@
+import type { practice as english } from '../en/practice.ts';
+
+export const practice: typeof english = {
+  practicePage: 'Práctica',
+  practiceLead:
+    'Juegue de memoria las jugadas del curso. Lo que sabe se pregunta cada vez menos; lo que falla vuelve mañana.',
+  practiceNeedsScript:
+    'Para practicar hace falta JavaScript, que está desactivado en este navegador.',
+  practiceEmpty: 'Este curso no recomienda jugadas, así que no hay nada que practicar.',
+
+  practice: {
+    moves: { one: 'una jugada', other: '{n} jugadas' },
+    untouched:
+      'Todavía no ha empezado. El curso recomienda {moves}. Cada una se le enseña una vez, con lo que el autor dice de ella; después se le pregunta.',
+    due: { one: 'Una jugada toca hoy.', other: '{n} jugadas tocan hoy.' },
+    nothingDue: 'Hoy no toca nada.',
+    changed: {
+      one: 'Para una de ellas el curso recomienda ahora otra cosa.',
+      other: 'Para {n} de ellas el curso recomienda ahora otra cosa.',
+    },
+    fresh: {
+      one: 'Una jugada es todavía nueva para usted.',
+      other: '{n} jugadas son todavía nuevas para usted.',
+    },
+    allSeen: 'Ha visto todas las jugadas de estos capítulos.',
+    ahead: 'Mañana tocan {tomorrow}; en siete días, {week}.',
+    beginDue: { one: 'Jugar la que toca', other: 'Jugar las {n} que tocan' },
+    beginNew: { one: 'Aprender una jugada nueva', other: 'Aprender {n} jugadas nuevas' },
+    noneChosen: 'Ningún capítulo está marcado. Marque los que quiera practicar.',
+
+    overview: 'Lo que sabe',
+    overviewHelp: 'Solo se practican los capítulos marcados.',
+    chapter: 'Capítulo',
+    known: 'Sabidas',
+    learning: 'En curso',
+    unseen: 'Nuevas',
+    dueNow: 'Tocan',
+    whole: 'Todo el curso',
+    wholeHelp: 'Una jugada que está en varios capítulos cuenta una vez.',
+    resting: {
+      one: 'Una jugada que aprendió no está en esta edición del curso. Descansa, y vuelve si el curso la recupera.',
+      other:
+        '{n} jugadas que aprendió no están en esta edición del curso. Descansan, y vuelven si el curso las recupera.',
+    },
+
+    keeping: 'Su progreso',
+    keepingHelp:
+      'Se guarda en este navegador y no se envía a ninguna parte. Para llevarlo a otro navegador, guárdelo en un archivo y lea allí el archivo.',
+    save: 'Guardar en un archivo',
+    load: 'Leer de un archivo',
+    taken: {
+      one: 'Leído: se tomó una jugada del archivo.',
+      other: 'Leído: se tomaron {n} jugadas del archivo.',
+    },
+    notTaken: 'Leído: nada en el archivo es posterior a lo que hay aquí.',
+    notProgress: 'Este archivo no contiene el progreso de una práctica. No se ha cambiado nada.',
+    cutShort:
+      'Este archivo está cortado. No se ha cambiado nada. Vuelva a guardarlo en el lugar de donde viene.',
+    otherCourse: 'Este archivo es de otro curso, «{title}». No se ha cambiado nada.',
+    newer:
+      'Este archivo se guardó con una edición posterior de esta página. No se ha cambiado nada. Recargue la página e inténtelo de nuevo.',
+    unreadable: 'No se puede leer este archivo. No se ha cambiado nada.',
+    denied:
+      'Este navegador no deja que la página guarde nada. Puede practicar igualmente; guarde su progreso en un archivo antes de irse.',
+    full: 'El navegador no tiene más sitio: lo que responda no se guarda. Guarde su progreso en un archivo antes de irse, o haga sitio.',
+
+    help: 'Cómo funciona',
+    helpText: [
+      'Usted juega con un bando y la página con el otro, con las jugadas que trata el curso. Las jugadas que no tocan se hacen por usted por el camino.',
+      'No hay que poner notas. Una jugada que encuentra al momento vuelve al cabo de unos días, luego de semanas, luego de meses. Si le costó tiempo o una pista, vuelve antes. Si el primer intento fue malo, o pidió ver la jugada, vuelve en la misma sesión y otra vez mañana.',
+      'Una buena jugada que el curso solo menciona no es un error: se le pregunta de nuevo. «Sabidas» son las que se preguntarán dentro de una semana o más tarde. El día empieza a las cuatro de la mañana.',
+      'Haga las jugadas en el tablero arrastrando o tocando dos casillas, recorra las casillas con las flechas y elija con Intro, o escríbalas.',
+    ],
+
+    session: 'La línea',
+    left: { one: 'Queda una jugada', other: 'Quedan {n} jugadas' },
+    stop: 'Parar aquí',
+    yourMove: 'Le toca jugar.',
+    played: '{side} juegan {move}.',
+    newMove: 'Nueva para usted: el curso juega {move}. Hágala en el tablero.',
+    changedMove: 'Consejo nuevo: aquí el curso juega ahora {move}. Hágala en el tablero.',
+    notShown: 'Aquí el curso juega {move}. Juegue esa.',
+    shown: 'Bien. Dentro de un rato se le preguntará.',
+    right: '{move} es correcta.',
+    option: '{move} también es buena, y el curso la menciona. Recomienda otra: ¿cuál?',
+    bad: '{move} es un error. Inténtelo de nuevo.',
+    other: '{move} se puede jugar, pero aquí el curso hace otra cosa. Inténtelo de nuevo.',
+    hint: 'Pista',
+    hinted: 'Se mueve esta pieza: {piece} en {square}.',
+    show: 'Ver la jugada',
+    given: 'El curso juega {move}. Vuelve antes del final.',
+    on: 'Seguir',
+    nextLine: 'Otra línea',
+    finish: 'Al final',
+    blank: 'su jugada',
+
+    ended: 'Eso es todo por ahora',
+    endedEarly: 'Ha parado',
+    answered: { one: 'Respondió una jugada.', other: 'Respondió {n} jugadas.' },
+    answeredNone: 'No respondió ninguna jugada.',
+    atOnce: { one: 'Una la supo al momento.', other: '{n} las supo al momento.' },
+    slowly: {
+      one: 'Una le costó tiempo o una pista.',
+      other: '{n} le costaron tiempo o una pista.',
+    },
+    missed: {
+      one: 'Una no la supo. Vuelve mañana:',
+      other: '{n} no las supo. Vuelven mañana:',
+    },
+    seen: {
+      one: 'Una jugada nueva se le enseñó y aún no se le ha preguntado.',
+      other: '{n} jugadas nuevas se le enseñaron y aún no se le han preguntado.',
+    },
+    toOverview: 'Volver al resumen',
+  },
+};
