@@ -6,7 +6,6 @@ export const practice: typeof english = {
     'Spielen Sie die Züge des Kurses aus dem Gedächtnis. Was Sie können, wird immer seltener gefragt; was Sie verfehlen, kommt morgen wieder.',
   practiceNeedsScript:
     'Zum Üben wird JavaScript gebraucht, das in diesem Browser abgeschaltet ist.',
-  practiceEmpty: 'Dieser Kurs empfiehlt keine Züge, es gibt also nichts zu üben.',
 
   practice: {
     moves: { one: 'einen Zug', other: '{n} Züge' },

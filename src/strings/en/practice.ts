@@ -4,7 +4,6 @@ export const practice = {
   practiceLead:
     'Play the moves of the course from memory. What you know is asked more and more seldom; what you miss comes back tomorrow.',
   practiceNeedsScript: 'Practice needs JavaScript, which is switched off in this browser.',
-  practiceEmpty: 'This course advises no moves, so there is nothing to practise.',
 
   practice: {
     moves: { one: 'one move', other: '{n} moves' },

@@ -6,7 +6,6 @@ export const practice: typeof english = {
     'Juegue de memoria las jugadas del curso. Lo que sabe se pregunta cada vez menos; lo que falla vuelve mañana.',
   practiceNeedsScript:
     'Para practicar hace falta JavaScript, que está desactivado en este navegador.',
-  practiceEmpty: 'Este curso no recomienda jugadas, así que no hay nada que practicar.',
 
   practice: {
     moves: { one: 'una jugada', other: '{n} jugadas' },

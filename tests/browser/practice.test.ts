@@ -1,0 +1,465 @@
+/** Practice in the browser: over days, in two tabs, without storage, from files, by keys alone. */
+import { readFile, writeFile } from 'node:fs/promises';
+import path from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { AxeBuilder } from '@axe-core/playwright';
+import type { BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
+import { describe, expect, inject, test } from 'vitest';
+import type { CourseTable } from '../../src/lookup/index.ts';
+import { openPage, useDemo, windows } from './browser.ts';
+
+const demo = useDemo();
+const firstDay = new Date('2026-03-10T18:00:00');
+const dayAfter = (days: number) => new Date(firstDay.getTime() + days * 86_400_000);
+
+/** The practice page of the example course, on the first of the simulated days. */
+async function practising(
+  use: (page: Page, context: BrowserContext) => Promise<void>,
+  { prepare, ...options }: BrowserContextOptions & { prepare?: (page: Page) => Promise<void> } = {},
+): Promise<void> {
+  const { page, faults } = await openPage(demo().browser, options);
+  try {
+    await page.clock.setFixedTime(firstDay);
+    await addPlayer(page);
+    await prepare?.(page);
+    await open(page);
+    await use(page, page.context());
+    expect(faults.list).toEqual([]);
+  } finally {
+    await page.context().close();
+  }
+}
+
+async function open(page: Page): Promise<void> {
+  await page.goto(`${demo().address}practice.html`);
+  await page.locator('.practice-today').waitFor();
+}
+
+const today = (page: Page) => page.locator('.practice-today').textContent();
+const status = (page: Page) => page.locator('.practice-talk [role=status]').textContent();
+const line = (page: Page) => page.locator('.practice-line').textContent();
+const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name });
+
+async function type(page: Page, move: string): Promise<void> {
+  await page.locator('.move-entry input').fill(move);
+  await page.keyboard.press('Enter');
+}
+
+/**
+ * What the course advises in the position that is drawn, read from its pieces; and the same until
+ * the session ends, in one go: `wrong` counts the questions that get a wrong move first.
+ */
+async function addPlayer(page: Page): Promise<void> {
+  await page.addInitScript(() => {
+    const find = <Found extends Element = HTMLElement>(selector: string) =>
+      document.querySelector<Found>(selector);
+    const seen = (selector: string) => find(selector)?.checkVisibility() === true;
+    const advice = () => {
+      const letters = new Map<string, string>();
+      for (const use of document.querySelectorAll<SVGUseElement>('.practice-board .pieces use')) {
+        const [, color, kind = ''] = /-([wb])(.)$/.exec(use.getAttribute('href') ?? '') ?? [];
+        letters.set(use.dataset.square ?? '', color === 'w' ? kind.toUpperCase() : kind);
+      }
+      const ranks = [8, 7, 6, 5, 4, 3, 2, 1].map((rank) =>
+        [...'abcdefgh'].map((file) => letters.get(file + rank) ?? '1').join(''),
+      );
+      const placement = ranks.join('/').replace(/1+/g, (empty) => String(empty.length));
+      const here = globalThis.courseTable?.positions.find(({ key }) => key.startsWith(placement));
+      return here?.moves.find(({ kind }) => kind === 'advice')?.san ?? '';
+    };
+    const type = (move: string) => {
+      const input = find<HTMLInputElement>('.move-entry input');
+      if (input === null) return;
+      input.value = move;
+      input.form?.requestSubmit();
+    };
+    const step = () => {
+      if (seen('.practice-talk .practice-onward'))
+        find('.practice-talk .practice-onward button')?.click();
+      else type(advice());
+    };
+    const playOn = (wrong: number) => {
+      let left = wrong;
+      for (let steps = 0; find('.practice-end') === null && steps < 500; steps++) {
+        if (left > 0 && seen('.practice-help')) {
+          left--;
+          type('a6');
+        }
+        step();
+      }
+    };
+    Object.assign(globalThis, { player: { step, playOn } });
+  });
+}
+
+/** Plays a session to its end. */
+async function playOn(page: Page, wrong = 0): Promise<void> {
+  await page.evaluate(`player.playOn(${wrong})`);
+  await page.locator('.practice-end').waitFor();
+}
+
+const learn = (page: Page) => button(page, /^Learn/).click();
+const toOverview = (page: Page) => button(page, 'Back to the overview').click();
+/** The row of the whole course: known, learning, new, due. */
+async function tally(page: Page): Promise<number[]> {
+  return (await page.locator('tfoot td').allTextContents()).map(Number);
+}
+
+test('over several days: learnt, not asked, asked when due, missed, asked again', () =>
+  practising(async (page) => {
+    expect(await today(page)).toMatch(/^You have not begun yet\. The course advises \d+ moves\./);
+    const [, , all = 0] = await tally(page);
+    await learn(page);
+    await playOn(page);
+    expect(await page.locator('.practice-end').textContent()).toContain('8 you knew at once.');
+    await toOverview(page);
+    expect(await tally(page)).toEqual([0, 8, all - 8, 0]);
+    expect(await today(page)).toContain('Nothing is due today.');
+
+    await page.clock.setFixedTime(dayAfter(1));
+    await open(page);
+    expect(await today(page)).toContain('Nothing is due today.');
+
+    await page.clock.setFixedTime(dayAfter(3));
+    await open(page);
+    expect(await today(page)).toContain('8 moves are due today.');
+    await button(page, 'Play the 8 moves that are due').click();
+    await playOn(page, 1);
+    expect(await page.locator('.practice-end').textContent()).toContain('One you did not know.');
+    expect(await page.locator('.practice-missed a').getAttribute('href')).toMatch(/\.html#/);
+    await toOverview(page);
+    // Seven are asked in two weeks: known. The one that was missed comes tomorrow or so.
+    expect(await tally(page)).toEqual([7, 1, all - 8, 0]);
+
+    await page.clock.setFixedTime(dayAfter(5));
+    await open(page);
+    expect(await today(page)).toContain('One move is due today.');
+    // The clock is put back two years: nothing is lost, and what seems to come from the future is asked.
+    await page.clock.setFixedTime(dayAfter(-700));
+    await open(page);
+    expect(await tally(page)).toEqual([7, 1, all - 8, 8]);
+  }));
+
+test('a wrong move, a legal one, one that the course mentions, and one that it warns of are told apart', () =>
+  practising(
+    async (page) => {
+      await learn(page);
+      await page.evaluate('player.step()');
+      expect(await status(page)).toMatch(/^Good\. .* White plays .* the course plays 2\.\.\.e6\./);
+      for (let n = 0; n < 30 && !(await page.locator('.practice-help').isVisible()); n++) {
+        await page.evaluate('player.step()');
+      }
+      expect(await status(page)).toBe('White plays 1.d4. Your move.');
+      expect(await line(page)).toBe('1.\u00a0d4 ');
+      await type(page, 'Ke4');
+      expect(await status(page)).toBe('Ke4 is not a legal move here.');
+      await type(page, 'Nf6');
+      expect(await status(page)).toBe(
+        '1...Nf6 is good too, and the course mentions it. It advises another move: which?',
+      );
+      expect(await page.locator('.practice-said').textContent()).toBe('A comment on it.');
+      await type(page, 'f6');
+      expect(await status(page)).toBe('1...f6 is a mistake. Try again.');
+      await type(page, 'a6');
+      expect(await status(page)).toContain('can be played, but the course does something else');
+      expect(await page.locator('.practice-said').textContent()).toBe('');
+      await button(page, 'Hint').click();
+      expect(await status(page)).toBe('It is a move of the pawn on d7.');
+      await button(page, 'Show the move').click();
+      expect(await status(page)).toContain('The course plays 1...d5.');
+    },
+    {
+      prepare: async (page) => {
+        await changeTable(page, (table) => {
+          const [first] = table.positions[1]?.moves ?? [];
+          if (first === undefined) throw new Error('the course begins otherwise');
+          const more = [
+            { ...first, san: 'Nf6', kind: 'option' },
+            { ...first, san: 'f6', kind: 'bad' },
+          ] as const;
+          return withMoves(table, 1, [first, ...more]);
+        });
+        await page.route(/course-notes/, async (route) => {
+          const response = await route.fetch();
+          const more = `courseNotes.notes["1 Nf6"]={html:"A comment on it."};`;
+          await route.fulfill({
+            body: `${await response.text()}${more}`,
+            contentType: 'text/javascript',
+          });
+        });
+      },
+    },
+  ));
+
+/** Serves another edition of the course from now on. */
+async function changeTable(page: Page, change: (table: CourseTable) => CourseTable): Promise<void> {
+  await page.unroute(/course-table/);
+  await page.route(/course-table/, async (route) => {
+    const text = await (await route.fetch()).text();
+    const [, json = '""'] = /JSON\.parse\((.*)\);\s*$/s.exec(text) ?? [];
+    const table = change(JSON.parse(JSON.parse(json) as string) as CourseTable);
+    const body = `globalThis.courseTable=${JSON.stringify(table)};`;
+    await route.fulfill({ body, contentType: 'text/javascript' });
+  });
+}
+
+function withMoves(
+  table: CourseTable,
+  index: number,
+  moves: CourseTable['positions'][number]['moves'],
+): CourseTable {
+  const positions = table.positions.map((position, at) =>
+    at === index ? { ...position, moves } : position,
+  );
+  return { ...table, positions };
+}
+
+test('a new edition: changed advice is asked again, what is gone rests and comes back', () =>
+  practising(async (page) => {
+    await learn(page);
+    await playOn(page);
+    await changeTable(page, (table) => {
+      const [first] = table.positions[1]?.moves ?? [];
+      if (first === undefined) throw new Error('the course begins otherwise');
+      // 1...Nf6 leads elsewhere, but for its key nothing is asked of that position.
+      return withMoves(table, 1, [{ ...first, san: 'Nf6' }]);
+    });
+    await open(page);
+    expect(await today(page)).toMatch(
+      /^One move is due today\. For one of them the course has new advice\./,
+    );
+    await button(page, 'Play the move that is due').click();
+    expect(await status(page)).toContain('New advice: here the course now plays 1...Nf6.');
+    await playOn(page);
+    await toOverview(page);
+    expect(await today(page)).toContain('Nothing is due today.');
+
+    await changeTable(page, (table) => withMoves(table, 1, []));
+    await open(page);
+    const resting = page.locator('.practice-resting');
+    expect(await resting.textContent()).toContain(
+      'One move that you learnt is not in this edition',
+    );
+    await page.unroute(/course-table/);
+    await open(page);
+    expect(await resting.isVisible()).toBe(false);
+    expect(await today(page)).toContain('One move is due today.');
+  }));
+
+test('two tabs lose nothing, and each sees what the other did', () =>
+  practising(async (page, context) => {
+    const other = await context.newPage();
+    await other.clock.setFixedTime(firstDay);
+    await addPlayer(other);
+    await open(other);
+    const [, , all = 0] = await tally(page);
+    // Both learn, but not the same: here one chapter only.
+    await other.getByRole('checkbox').first().uncheck();
+    await learn(page);
+    await learn(other);
+    await playOn(page);
+    await playOn(other);
+    await toOverview(page);
+    await toOverview(other);
+    const [, learning = 0, unseen = 0] = await tally(page);
+    expect(learning).toBeGreaterThan(8);
+    expect(learning + unseen).toBe(all);
+    expect(await tally(other)).toEqual(await tally(page));
+    // What is answered in one shows in the other without a touch.
+    await learn(page);
+    await playOn(page);
+    await expect.poll(async () => (await tally(other))[1]).toBeGreaterThan(learning);
+  }));
+
+describe('where nothing can be kept', () => {
+  test('storage denied is told; one can practise and take the progress along', () =>
+    practising(
+      async (page) => {
+        const trouble = page.getByRole('alert');
+        expect(await trouble.textContent()).toContain('does not let the page keep anything');
+        await learn(page);
+        await playOn(page);
+        await toOverview(page);
+        expect((await tally(page))[1]).toBe(8);
+        expect(JSON.parse(await savedText(page))).toMatchObject({ count: 8 });
+      },
+      {
+        prepare: async (page) => {
+          await page.addInitScript(() => {
+            IDBFactory.prototype.open = () => {
+              throw new DOMException('denied', 'SecurityError');
+            };
+          });
+        },
+      },
+    ));
+
+  test('full storage is told at the answer; with room again, all is written', () =>
+    practising(async (page) => {
+      await page.evaluate(() => {
+        const { put } = IDBObjectStore.prototype;
+        IDBObjectStore.prototype.put = () => {
+          throw new DOMException('full', 'QuotaExceededError');
+        };
+        Object.assign(globalThis, {
+          makeRoom: () => {
+            IDBObjectStore.prototype.put = put;
+          },
+        });
+      });
+      const trouble = page.getByRole('alert');
+      await learn(page);
+      await playOn(page);
+      expect(await trouble.textContent()).toContain('no room left');
+      await toOverview(page);
+      expect((await tally(page))[1]).toBe(8);
+      await page.evaluate('makeRoom()');
+      await learn(page);
+      await playOn(page);
+      expect(await trouble.isVisible()).toBe(false);
+      await open(page);
+      expect((await tally(page))[1]).toBe(16);
+    }));
+});
+
+async function savedText(page: Page): Promise<string> {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    button(page, 'Save to a file').click(),
+  ]);
+  expect(download.suggestedFilename()).toBe('tarrasch-defence-practice.json');
+  return readFile(await download.path(), 'utf8');
+}
+
+test('a file takes progress to another browser; a foreign or cut one changes nothing', () =>
+  practising(async (page) => {
+    await learn(page);
+    await playOn(page);
+    await toOverview(page);
+    const before = await tally(page);
+    const text = await savedText(page);
+    await practising(async (elsewhere) => {
+      const untouched = await tally(elsewhere);
+      const told = elsewhere.locator('.practice-keeping [role=status]');
+      const read = async (name: string, content: string) => {
+        const file = path.join(inject('runFolder'), name);
+        await writeFile(file, content);
+        const [chooser] = await Promise.all([
+          elsewhere.waitForEvent('filechooser'),
+          button(elsewhere, 'Read from a file').click(),
+        ]);
+        await chooser.setFiles(file);
+      };
+      const foreign = text
+        .replace('"course": "tarrasch-defence"', '"course": "other"')
+        .replace(/"title": "[^"]*"/, '"title": "The Other Course"');
+      await read('foreign.json', foreign);
+      await expect.poll(() => told.textContent()).toContain('another course, “The Other Course”');
+      await read('cut.json', text.slice(0, 900));
+      await expect.poll(() => told.textContent()).toContain('This file is cut short.');
+      await read('letter.txt', 'Dear student');
+      await expect.poll(() => told.textContent()).toContain('holds no progress');
+      expect(await tally(elsewhere)).toEqual(untouched);
+      await read('good.json', text);
+      await expect.poll(() => told.textContent()).toContain('8 moves were taken');
+      expect(await tally(elsewhere)).toEqual(before);
+      await read('again.json', text);
+      await expect.poll(() => told.textContent()).toContain('nothing in the file is later');
+    });
+  }));
+
+test('keys alone are enough (WCAG 2.1.1), and the focus is where one goes on', () =>
+  practising(async (page) => {
+    const focused = () =>
+      page.evaluate(
+        () =>
+          document.activeElement?.getAttribute('aria-label') ?? document.activeElement?.textContent,
+      );
+    await button(page, /^Learn/).focus();
+    await page.keyboard.press('Enter');
+    expect(await focused()).toBe('The line');
+    await page.keyboard.press('Tab');
+    expect(await focused()).toBe('Stop here');
+    await page.keyboard.press('Tab');
+    // Black sits below: d7 is walked to from h1.
+    expect(await focused()).toMatch(/^h1/);
+    for (const key of [...Array(4).fill('ArrowRight'), ...Array(6).fill('ArrowDown')]) {
+      await page.keyboard.press(key);
+    }
+    expect(await focused()).toBe('d7, Black pawn');
+    await page.keyboard.press('Enter');
+    await page.keyboard.press('ArrowUp');
+    await page.keyboard.press('ArrowUp');
+    await page.keyboard.press('Enter');
+    expect(await status(page)).toContain('2...e6');
+    // 2...e6 has no comment, 3...c5 has one: then the button to go on has the focus.
+    await type(page, 'e6');
+    await type(page, 'c5');
+    expect(await focused()).toBe('On');
+    await page.keyboard.press('Enter');
+    expect(await status(page)).toContain('4...exd5');
+    expect(await page.evaluate(() => document.activeElement?.matches('.squares button'))).toBe(
+      true,
+    );
+  }));
+
+for (const colorScheme of ['light', 'dark'] as const) {
+  test(`axe-core finds nothing, from start to end, ${colorScheme}`, () =>
+    practising(
+      async (page) => {
+        const check = async (where: string) => {
+          const { violations } = await new AxeBuilder({ page }).analyze();
+          const said = violations.map(({ id, nodes }) => `${where}: ${id}: ${nodes[0]?.html}`);
+          expect(said).toEqual([]);
+        };
+        await page.locator('.practice-how summary').click();
+        await check('start');
+        await learn(page);
+        await check('a new move');
+        for (const move of ['d5', 'e6', 'c5']) await type(page, move);
+        await check('a comment');
+        await playOn(page, 2);
+        await check('end');
+      },
+      { colorScheme, viewport: windows.phone },
+    ));
+}
+
+test('on a phone all that is touched is 44 pixels high, and nothing lies beyond the edge', () =>
+  practising(
+    async (page) => {
+      const small = () =>
+        page.evaluate(() => {
+          const found = document.querySelectorAll<HTMLElement>(
+            'main :is(button, summary, label, input)',
+          );
+          return [...found]
+            .filter((each) => each.checkVisibility() && !each.matches('.squares *, label *'))
+            .filter(
+              (each) => each.getBoundingClientRect().height < 43.9 && !each.querySelector('input'),
+            )
+            .map((each) => each.outerHTML);
+        });
+      const fits = () => page.evaluate(() => document.documentElement.scrollWidth <= innerWidth);
+      expect(await small()).toEqual([]);
+      expect(await fits()).toBe(true);
+      await learn(page);
+      expect(await small()).toEqual([]);
+      expect(await fits()).toBe(true);
+    },
+    { viewport: windows.phone, hasTouch: true, isMobile: true },
+  ));
+
+test('a double-click on the file is enough, and progress is kept there too', async () => {
+  const { page } = await openPage(demo().browser);
+  await addPlayer(page);
+  const address = String(pathToFileURL(path.join(demo().site, 'practice.html')));
+  await page.goto(address);
+  await page.locator('.practice-today').waitFor();
+  await learn(page);
+  await playOn(page);
+  await page.goto(address);
+  await page.locator('.practice-today').waitFor();
+  expect((await tally(page))[1]).toBe(8);
+  await page.context().close();
+});
