@@ -1,8 +1,13 @@
 /** What `linewright export` can write; apart from the writing, which takes time to load. */
-export const exportFormats = ['epub'] as const;
+export const exportFormats = ['epub', 'pgn'] as const;
 
 export interface ExportOptions {
-  readonly format: (typeof exportFormats)[number];
+  /** Told by the end of `out` unless given. */
+  readonly format?: (typeof exportFormats)[number];
   readonly out?: string;
   readonly site?: string;
+  /** The only chapter of a PGN file. */
+  readonly chapter?: string;
+  /** Whether a PGN file is in ISO 8859-1 instead of UTF-8. */
+  readonly latin1?: boolean;
 }

@@ -1,40 +1,70 @@
 import path from 'node:path';
 import type { CheckedCourse } from '../check/index.ts';
-import { bookFindings, makeBook } from '../publish/index.ts';
+import { bookFindings, makeBook, PublishError } from '../publish/index.ts';
+import { makePgn, toLatin1 } from '../publish/pgn/index.ts';
 import { courseId } from '../site/render/index.ts';
 import { cacheFolder } from './cache-folder.ts';
-import { exitCodes, printFindings } from './console.ts';
+import { count, exitCodes, printFindings } from './console.ts';
 import { courseDate } from './course-date.ts';
-import type { ExportOptions } from './export-formats.ts';
+import { type ExportOptions, exportFormats } from './export-formats.ts';
 import { loadCourse } from './load-course.ts';
 import { replaceFile } from './replace-file.ts';
 
 /** `linewright export`: checks the course and, if it has no error, writes it as one file. */
 export async function exportCourse(folder: string, options: ExportOptions): Promise<number> {
+  const format = formatOf(options);
   const loaded = await loadCourse(folder);
   const { checked, course, textOf } = loaded;
-  const more = checked ? bookFindings(checked) : [];
+  const more = checked && format === 'epub' ? bookFindings(checked) : [];
   printFindings({ diagnostics: [...loaded.diagnostics, ...more], textOf }, process.stderr);
   if (!checked) {
     process.stderr.write('Nothing was written; an earlier file stands as it was.\n');
     return exitCodes.findings;
   }
-  const out = options.out ?? path.join(folder, `${courseId(course)}.${options.format}`);
-  const content = await contentOf(checked, folder, options);
+  const name = options.chapter ?? courseId(course);
+  const out = options.out ?? path.join(folder, `${name}.${format}`);
+  const content = await contentOf(checked, folder, { ...options, format });
   await replaceFile(out, content);
   process.stdout.write(`${out}: ${Math.ceil(content.length / 1000)} KB\n`);
   return exitCodes.clean;
 }
 
+type Format = (typeof exportFormats)[number];
+
+function formatOf({ format, out, chapter, latin1 }: ExportOptions): Format {
+  const ending = out === undefined ? '' : path.extname(out).slice(1).toLowerCase();
+  const chosen = format ?? exportFormats.find((known) => known === ending);
+  if (chosen === undefined) {
+    throw new PublishError(
+      'an export needs a format',
+      'give `--format epub` or `--format pgn`, or end the name of the file so',
+    );
+  }
+  if (chosen !== 'pgn' && (chapter !== undefined || latin1)) {
+    throw new PublishError(
+      `\`--${latin1 ? 'latin1' : 'chapter'}\` is for PGN files`,
+      'leave it out, or give `--format pgn`',
+    );
+  }
+  return chosen;
+}
+
 async function contentOf(
   checked: CheckedCourse,
   folder: string,
-  { format, site }: ExportOptions,
+  { format, site, chapter, latin1 }: ExportOptions & { readonly format: Format },
 ): Promise<Uint8Array> {
   switch (format) {
     case 'epub': {
       const modified = await courseDate(folder, checked.course);
       return makeBook(checked, { folder, modified, site, cacheDir: cacheFolder() });
+    }
+    case 'pgn': {
+      const text = makePgn(checked, { chapter, site });
+      if (!latin1) return Buffer.from(text);
+      const { bytes, lost } = toLatin1(text);
+      if (lost > 0) process.stderr.write(`${count(lost, 'sign')} ISO 8859-1 lacks became \`?\`.\n`);
+      return bytes;
     }
   }
 }

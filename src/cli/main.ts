@@ -90,9 +90,10 @@ program
   .description('check a course and write it as one file')
   .argument('[dir]', 'the course folder', '.')
   .addOption(
-    new Option('--format <format>', 'of the file: `epub` is an e-book')
-      .choices(exportFormats)
-      .makeOptionMandatory(),
+    new Option(
+      '--format <format>',
+      'of the file, where its name does not tell: `epub` is an e-book',
+    ).choices(exportFormats),
   )
   .option('--out <file>', 'the file to write (default: named after the course, in its folder)')
   .option(
@@ -100,6 +101,8 @@ program
     'address that the site will have (default: the setting `site`)',
     parseSite,
   )
+  .option('--chapter <id>', 'only this chapter, as PGN')
+  .option('--latin1', 'PGN in ISO 8859-1 instead of UTF-8')
   .action(async (folder: string, options: ExportOptions) => {
     const { exportCourse } = await import('./export.ts');
     process.exitCode = await exportCourse(folder, options);

@@ -1,0 +1,147 @@
+import type { RootContent } from 'mdast';
+import type { CheckedCourse } from '../../check/index.ts';
+import { initialPosition } from '../../chess/index.ts';
+import { nearestName } from '../../diagnostics/index.ts';
+import type { Chapter, Course } from '../../model/index.ts';
+import { makeMovetext, type PlainComment, type PlainTag } from '../../movetext/index.ts';
+import { PublishError } from '../publish-error.ts';
+import { type BlockInPgn, blockInPgn } from './game-of-block.ts';
+import { comment } from './lines-of-tree.ts';
+import { plainWords, type WordsContext } from './plain-words.ts';
+
+export interface PgnOptions {
+  /** Id or number of the only chapter to write. */
+  readonly chapter?: string | undefined;
+  /** Address of the site; else the course's own setting. */
+  readonly site?: string | undefined;
+}
+
+/**
+ * A course, or a chapter of it, in the export format of the PGN standard (section 8): each block of
+ * moves, game and exercise is a game, and the text before it a comment before its first move.
+ * Beside the seven tags a game has `Annotator`, `Chapter` and `Section`: the author, and the titles
+ * that it stands under. The standard wants ISO 8859-1; this is UTF-8 text, as programs read today.
+ * @throws PublishError for a chapter that the course does not have.
+ */
+export function makePgn({ course }: CheckedCourse, { chapter, site }: PgnOptions = {}): string {
+  const chapters = chapter === undefined ? course.chapters : [chapterOf(course, chapter)];
+  return chapters
+    .flatMap((each) => gamesOf(course, each, site))
+    .map((game) => makeMovetext(game))
+    .join('\n');
+}
+
+function chapterOf(course: Course, name: string): Chapter {
+  const found = course.chapters.find(({ id }) => id === name) ?? course.chapters[Number(name) - 1];
+  if (found !== undefined) return found;
+  const near = nearestName(
+    name,
+    course.chapters.map(({ id }) => id),
+  );
+  const ids = course.chapters.map(({ id }) => `\`${id}\``).join(', ');
+  throw new PublishError(
+    `the course has no chapter \`${name}\``,
+    near === undefined ? `its chapters are ${ids}` : `did you mean \`${near}\`?`,
+  );
+}
+
+type Game = Parameters<typeof makeMovetext>[0];
+
+/** Text that no game has taken yet, and the heading it stands under. */
+interface Pending {
+  words: PlainComment[];
+  section: string;
+}
+
+function gamesOf(course: Course, chapter: Chapter, site: string | undefined): Game[] {
+  const context: WordsContext = { course, chapter: chapter.index };
+  const games: Game[] = [];
+  const pending: Pending = { words: comment(chapter.summary ?? ''), section: '' };
+  const close = (block: BlockInPgn & { kind: 'game' }): void => {
+    const round = `${chapter.index + 1}.${games.length + 1}`;
+    const tags = tagsOf(course, chapter, { block, round, section: pending.section, site });
+    const result = { text: tags.find(({ name }) => name === 'Result')?.value ?? '*' };
+    const before = [...pending.words, ...block.line.before];
+    games.push({ tags, line: { ...block.line, before, result } });
+    pending.words = [];
+  };
+  for (const part of partsOf(chapter.body.children)) {
+    if (part.type === 'courseBlock') {
+      const block = chapter.blocks[part.block];
+      const made = block && blockInPgn(block, context);
+      if (made?.kind === 'game') close(made);
+      else if (made) pending.words.push(...comment(made.words));
+    } else if (part.type === 'heading') {
+      const title = plainWords(part.children, context);
+      pending.section = title === chapter.title ? '' : title;
+    } else pending.words.push(...comment(plainWords([part], context)));
+  }
+  // Text behind the last game ends it; a chapter of text alone is a game without moves.
+  const last = games.pop();
+  if (last === undefined) {
+    close({ kind: 'game', line: { before: [], moves: [] }, position: initialPosition, tags: [] });
+  } else games.push({ ...last, line: withLastWords(last.line, pending.words) });
+  return games;
+}
+
+function withLastWords(line: Game['line'], words: readonly PlainComment[]): Game['line'] {
+  const move = line.moves.at(-1);
+  if (move === undefined) return { ...line, before: [...line.before, ...words] };
+  const moves = [...line.moves.slice(0, -1), { ...move, after: [...move.after, ...words] }];
+  return { ...line, moves };
+}
+
+/** The text in order, taken apart where a block stands within a quote or a list. */
+function partsOf(nodes: readonly RootContent[]): RootContent[] {
+  return nodes.flatMap((node) => (holdsBlock(node) ? partsOf(node.children) : [node]));
+}
+
+function holdsBlock(node: RootContent): node is RootContent & { children: RootContent[] } {
+  if (!('children' in node)) return false;
+  const children: readonly RootContent[] = node.children;
+  return children.some((child) => child.type === 'courseBlock' || holdsBlock(child));
+}
+
+interface TagFacts {
+  readonly block: BlockInPgn & { readonly kind: 'game' };
+  readonly round: string;
+  readonly section: string;
+  readonly site: string | undefined;
+}
+
+/** The seven tags of the standard in its order, then the others by their names (8.1.1). */
+function tagsOf(
+  { settings }: Course,
+  { title }: Chapter,
+  { block, round, section, site }: TagFacts,
+): PlainTag[] {
+  const own = new Map(block.tags.map(({ name, value }) => [name, value]));
+  const roster: readonly (readonly [string, string])[] = [
+    ['Event', settings.title],
+    ['Site', site ?? settings.site ?? '?'],
+    ['Date', '????.??.??'],
+    ['Round', round],
+    ['White', '?'],
+    ['Black', '?'],
+    ['Result', block.result ?? '*'],
+  ];
+  const others = new Map(own);
+  for (const [name] of roster) others.delete(name);
+  const add = (name: string, value: string | undefined) => {
+    if (value && !others.has(name)) others.set(name, value);
+  };
+  add('Annotator', settings.author);
+  others.set('Chapter', title);
+  others.delete('Section');
+  add('Section', section);
+  others.delete('FEN');
+  others.delete('SetUp');
+  if (block.position.fen !== initialPosition.fen) {
+    others.set('SetUp', '1');
+    others.set('FEN', block.position.fen);
+  }
+  const sorted = [...others].sort(([a], [b]) => (a < b ? -1 : 1));
+  return [...roster.map(([name, value]) => [name, own.get(name) ?? value] as const), ...sorted].map(
+    ([name, value]) => ({ name, value }),
+  );
+}

@@ -1,0 +1,99 @@
+import type { PhrasingContent, RootContent } from 'mdast';
+import type { Course, DirectiveNode } from '../../model/index.ts';
+import { positionInWords } from '../../site/render/index.ts';
+import { stringsFor } from '../../strings/index.ts';
+
+type TextNode = RootContent | PhrasingContent;
+
+/** What an author's text is read with when it becomes plain words. */
+export interface WordsContext {
+  readonly course: Course;
+  /** Index of the chapter that the text stands in. */
+  readonly chapter: number;
+}
+
+/**
+ * Text as plain words with single spaces, as a PGN comment holds it. Directives say what a reader
+ * of the site reads; marks and arrows, which only its boards show, are told in words, since PGN has
+ * no form for them. Claims have been proved and say nothing; addresses on the web follow their words.
+ */
+export function plainWords(nodes: readonly TextNode[], context: WordsContext): string {
+  return nodes
+    .map((node) => wordsOf(node, context))
+    .join('')
+    .replace(/\s+/g, ' ')
+    .trim();
+}
+
+function wordsOf(node: TextNode, context: WordsContext): string {
+  switch (node.type) {
+    case 'text':
+    case 'inlineCode':
+    case 'proseMoves':
+      return node.value;
+    case 'code':
+      return ` ${node.value} `;
+    case 'break':
+      return ' ';
+    case 'html':
+      return node.value.replace(/<[^>]*>/g, '');
+    case 'image':
+      return node.alt ?? '';
+    case 'link': {
+      const words = plainWords(node.children, context);
+      return /^https?:/.test(node.url) && node.url !== words ? `${words} <${node.url}>` : words;
+    }
+    case 'courseDirective':
+      return directiveWords(node, context);
+    case 'footnoteReference':
+      return ` [${node.label ?? node.identifier}]`;
+    case 'footnoteDefinition':
+      return ` [${node.label ?? node.identifier}] ${plainWords(node.children, context)} `;
+    case 'listItem':
+      return ` - ${plainWords(node.children, context)}`;
+    case 'tableRow':
+      return ` ${node.children.map((cell) => plainWords(cell.children, context)).join(' | ')};`;
+    case 'paragraph':
+    case 'heading':
+    case 'blockquote':
+    case 'list':
+    case 'table':
+      return ` ${plainWords(node.children, context)} `;
+    default:
+      return 'children' in node ? node.children.map((each) => wordsOf(each, context)).join('') : '';
+  }
+}
+
+function directiveWords(node: DirectiveNode, { course, chapter }: WordsContext): string {
+  const strings = stringsFor(course.settings.language);
+  const place = () => {
+    const label = course.labels[node.argument];
+    if (label === undefined) return node.argument;
+    return positionInWords(course, label.ref, strings, chapter);
+  };
+  switch (node.name) {
+    case 'same':
+      return `${strings.sameAs} ${place()}`;
+    case 'later':
+      return `${strings.comesLater} ${place()}`;
+    case 'end':
+      return strings.lineEnds(node.argument);
+    case 'option':
+      return strings.alternative(node.argument);
+    case 'mark':
+      return drawn(strings.letter.marked, node.argument);
+    case 'plan':
+    case 'threat':
+    case 'guard':
+      return drawn(strings.letter.arrows[node.name], node.argument);
+    case 'here':
+    case 'claim':
+    case 'allow':
+      return '';
+  }
+}
+
+/** What a board shows, in words: `(Plan: f3-e5, e5-g6)`. */
+export function drawn(what: string, items: string): string {
+  return `(${what}: ${items.split(/[\s,]+/).join(', ')})`;
+}
