@@ -8,6 +8,7 @@ import { type CompareOptions, compareFormats } from './compare-formats.ts';
 import { exitCodes } from './console.ts';
 import { defineDiagram } from './diagram-command.ts';
 import { type ExportOptions, exportFormats } from './export-formats.ts';
+import type { ImportOptions } from './import.ts';
 import type { LetterOptions } from './letter.ts';
 import { packageVersion } from './package-version.ts';
 
@@ -127,6 +128,26 @@ program
   .action(async (before: string, after: string, folder, options: ChangesOptions) => {
     const { changes } = await import('./changes.ts');
     process.exitCode = await changes(before, after, folder, options);
+  });
+
+program
+  .command('import')
+  .description('make the draft of a course from the games of a PGN file')
+  .argument('<file>', 'the PGN file')
+  .option('--out <dir>', 'the folder of the course (default: named after the file)')
+  .addOption(
+    new Option('--side <side>', 'the side that is taught')
+      .choices(['white', 'black', 'both'])
+      .default('both'),
+  )
+  .addOption(
+    new Option('--by <what>', 'what makes a chapter: a game, or the first branch')
+      .choices(['game', 'branch'])
+      .default('game'),
+  )
+  .action(async (file: string, options: ImportOptions) => {
+    const { importPgn } = await import('./import.ts');
+    process.exitCode = await importPgn(file, options);
   });
 
 defineDiagram(program.command('diagram'));

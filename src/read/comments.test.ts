@@ -75,10 +75,10 @@ test('in prose a brace behind a directive is told', () => {
 });
 
 test.each([
-  ['[%clk 0:05:00]', []],
-  ['[%eval 0.3] [%clk 0:05:00] A *pawn*.', ['"A "', 'emphasis("pawn")', '"."']],
+  ['[%clk 0:05:00]', ['"[%clk 0:05:00]"']],
+  ['[%csl Gd5] A *pawn*.', ['"[%csl Gd5] A "', 'emphasis("pawn")', '"."']],
   ['100% [so](pos:a) :mark[e4]', ['"100% "', 'pos(a: "so")', '" "', ':mark(e4)']],
-])('commands between programs are no words: %s', (text, expected) => {
+])('commands between programs stay text: %s', (text, expected) => {
   expect(comment(text)).toEqual(expected);
   const { problems } = readOne(inMoves(`[%clk 0:05:00] :mark[z9]`));
   expect(problems[0]?.place.start.column).toBe(23);

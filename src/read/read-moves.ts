@@ -42,7 +42,7 @@ export function readMovetext(
     for (const item of items) {
       if (item.type === 'variation') lines.push(item.line);
       else {
-        const text = withoutCommands(item.text);
+        const { text } = item;
         if (comments === 'plain') {
           const value = text.trim().replace(/ {2,}/g, ' ');
           contents.set(item, value === '' ? [] : [{ type: 'text', value }]);
@@ -54,12 +54,4 @@ export function readMovetext(
     }
   }
   return { movetext, file: context.source.file, pointAt, comments: contents };
-}
-
-/**
- * Programs leave commands to each other in the comments of games, such as `[%clk 0:05:00]` (common
- * practice beside the PGN standard): no words for a reader. Spaces keep the places of the others.
- */
-function withoutCommands(text: string): string {
-  return text.replace(/\[%[^[\]]*\]/g, (command) => ' '.repeat(command.length));
 }

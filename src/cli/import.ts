@@ -1,0 +1,66 @@
+import { mkdir, readdir, stat, writeFile } from 'node:fs/promises';
+import path from 'node:path';
+import { type DraftOptions, makeDraft, readArchive, writeNotes } from '../publish/draft/index.ts';
+import { PublishError } from '../publish/index.ts';
+import { count, exitCodes } from './console.ts';
+import { loadCourse } from './load-course.ts';
+
+export interface ImportOptions extends Pick<DraftOptions, 'by' | 'side'> {
+  readonly out?: string;
+}
+
+/** So many notes are told in the terminal; all stand in the file. */
+const toldNotes = 12;
+
+/** `linewright import`: the draft of a course from a PGN file, in a folder of its own. */
+export async function importPgn(file: string, options: ImportOptions): Promise<number> {
+  const name = path.basename(file).replace(/\.pgn$/i, '');
+  const folder = options.out ?? name;
+  await checkFile(file);
+  await checkFolder(folder);
+  const { by, side } = options;
+  const draft = await makeDraft(readArchive(file), { by, side, title: name });
+  if (draft.games === 0) {
+    throw new PublishError(`${file} holds no game`, 'give a PGN file with tags or moves');
+  }
+  await mkdir(path.join(folder, 'chapters'), { recursive: true });
+  for (const each of draft.files) await writeFile(path.join(folder, each.path), each.text);
+  const { notes } = draft;
+  if (notes.length > 0) {
+    await writeFile(path.join(folder, 'import-notes.md'), writeNotes(path.basename(file), notes));
+  }
+  for (const { game, line, message } of notes.slice(0, toldNotes)) {
+    process.stderr.write(`${file}:${line}: game ${game}: ${message}\n`);
+  }
+  const more = notes.length - toldNotes;
+  if (more > 0) process.stderr.write(`… and ${more} more.\n`);
+  const { diagnostics } = await loadCourse(folder);
+  process.stdout.write(
+    `${count(draft.games, 'game')}, ${count(draft.chapters, 'chapter')}: ${folder}\n` +
+      (notes.length > 0
+        ? `What was not understood is listed in ${path.join(folder, 'import-notes.md')}.\n`
+        : '') +
+      `\`linewright check ${folder}\` has ${count(diagnostics.length, 'finding')} for you to settle.\n`,
+  );
+  return exitCodes.clean;
+}
+
+async function checkFile(file: string): Promise<void> {
+  const found = await stat(file).catch(() => undefined);
+  if (found === undefined) throw new PublishError(`there is no file ${file}`, 'name a PGN file');
+  if (found.isDirectory()) throw new PublishError(`${file} is a folder`, 'name a PGN file in it');
+}
+
+async function checkFolder(folder: string): Promise<void> {
+  const entries = await readdir(folder).catch((error: NodeJS.ErrnoException) => {
+    if (error.code === 'ENOENT') return [];
+    if (error.code === 'ENOTDIR') return ['a file'];
+    throw error;
+  });
+  if (entries.length > 0) {
+    throw new PublishError(
+      `${folder} is there already, and not empty`,
+      'a draft needs a folder of its own: give `--out DIR`',
+    );
+  }
+}

@@ -1,0 +1,297 @@
+/**
+ * PGN into a course and out again. What comes back is compared as trees of moves, glyphs and words;
+ * arbitrary trees are legal games, walked at random with chess.js by way of our list of legal moves.
+ */
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import fc from 'fast-check';
+import { afterAll, describe, expect, test } from 'vitest';
+import { checkCourse } from '../../src/check/index.ts';
+import { initialPosition, legalMoves, type Position, playMove } from '../../src/chess/index.ts';
+import { buildCourse } from '../../src/model/index.ts';
+import {
+  makeMovetext,
+  type PlainComment,
+  type PlainLine,
+  type PlainMove,
+  type PlainVariation,
+  parseGames,
+} from '../../src/movetext/index.ts';
+import {
+  type ArchivePart,
+  type Draft,
+  makeDraft,
+  readArchive,
+} from '../../src/publish/draft/index.ts';
+import { makePgn } from '../../src/publish/pgn/index.ts';
+import { readCourse } from '../../src/read/index.ts';
+
+const work = mkdtempSync(path.join(tmpdir(), 'linewright-pgn-'));
+afterAll(() => rmSync(work, { recursive: true, force: true }));
+
+async function* partsOf(text: string): AsyncGenerator<ArchivePart> {
+  yield { text, line: 1 };
+}
+
+const draftOf = (text: string, by: 'game' | 'branch' = 'game') =>
+  makeDraft(partsOf(text), { by, side: 'both', title: 'A draft' });
+
+function check({ files }: Draft) {
+  const [settings, ...chapters] = files;
+  if (settings === undefined) throw new Error('a draft has settings');
+  const read = { settings, chapters, games: [], media: [], problems: [] };
+  const result = checkCourse(
+    buildCourse(readCourse({ ...read, settings: { path: 'course.yaml', text: settings.text } })),
+  );
+  const errors = result.diagnostics.filter(({ severity }) => severity === 'error');
+  expect(
+    errors.map(({ message, place }) => `${place.file}:${place.start.line} ${message}`),
+  ).toEqual([]);
+  if (result.checked === undefined) throw new Error('the draft has errors');
+  return result.checked;
+}
+
+const exportOf = (draft: Draft) => parseGames(makePgn(check(draft)));
+
+/** What must survive: moves, glyphs, variations, and the words of comments with single spaces. */
+function outline(line: PlainLine): string {
+  const words = (comments: readonly PlainComment[]) =>
+    comments
+      .map(({ text }) => text.replace(/\s+/g, ' ').trim())
+      .filter((text) => text !== '')
+      .map((text) => ` {${text}}`)
+      .join('');
+  const moves = line.moves.map(({ san, glyphs, after }) => {
+    const items = after.map((item) =>
+      item.type === 'comment' ? words([item]) : ` (${outline(item.line)})`,
+    );
+    return ` ${san.text}${glyphs.map(({ nag }) => `$${nag}`).join('')}${items.join('')}`;
+  });
+  return words(line.before) + moves.join('');
+}
+
+/** Choices that a tree of legal moves is made from. */
+interface Shape {
+  readonly pick: number;
+  readonly glyphs: readonly number[];
+  readonly after: readonly (string | readonly Shape[])[];
+}
+
+const comment = fc
+  .array(
+    fc.oneof(
+      fc.string({ unit: 'grapheme', maxLength: 10 }),
+      fc.constantFrom(
+        ...[' ', '*', '_', '`', '`1.e4`', '\\', '[', ']', '](', '[a](pos:b)', '[a](b)', ':here[x]'],
+        ...[
+          '::mark[e4]',
+          ':claim',
+          '<b>',
+          '&amp;',
+          '&',
+          '{',
+          '}',
+          '}',
+          '|',
+          '#',
+          '- ',
+          '1. ',
+          '![',
+        ],
+        ...[
+          '[%clk 0:01:00]',
+          '[%cal Gf3e5]',
+          '[%x :mark[e4]]',
+          '$1',
+          ';',
+          '(',
+          ')',
+          '\n',
+          '~~~',
+          '```',
+        ],
+        ...[
+          'https://example.org/a_b',
+          '<https://example.org>',
+          'ä',
+          '10:30',
+          'a:b',
+          '[^1]',
+          ':é[x]',
+        ],
+      ),
+    ),
+    { minLength: 1, maxLength: 8 },
+  )
+  .map((parts) => parts.join(''));
+
+const { shapes } = fc.letrec<{ shapes: readonly Shape[]; shape: Shape }>((tie) => ({
+  shape: fc.record({
+    pick: fc.nat(),
+    glyphs: fc.array(fc.integer({ min: 0, max: 255 }), { maxLength: 2 }),
+    after: fc.array(
+      fc.oneof({ maxDepth: 3 }, comment, tie('shapes') as fc.Arbitrary<readonly Shape[]>),
+      { maxLength: 2 },
+    ),
+  }),
+  shapes: fc.array(tie('shape') as fc.Arbitrary<Shape>, { minLength: 1, maxLength: 5 }),
+}));
+
+function lineOf(list: readonly Shape[], start: Position): PlainLine {
+  const moves: PlainMove[] = [];
+  let position = start;
+  for (const { pick, glyphs, after } of list) {
+    const legal = legalMoves(position);
+    const chosen = legal[pick % Math.max(1, legal.length)];
+    if (chosen === undefined) break;
+    const before = position;
+    const played = playMove(position, chosen);
+    if (!('after' in played)) throw new Error(chosen);
+    position = played.after;
+    moves.push({
+      san: { text: played.san },
+      glyphs: glyphs.map((nag) => ({ nag })),
+      after: after.flatMap((item): (PlainComment | PlainVariation)[] => {
+        if (typeof item === 'string') return [brace(item)];
+        const line = lineOf(item, before);
+        return line.moves.length === 0 ? [] : [{ type: 'variation', line }];
+      }),
+    });
+  }
+  return { before: [], moves };
+}
+
+/** With a `}` a comment takes the form that runs to the end of its line. */
+function brace(text: string): PlainComment {
+  const flat = text.replace(/[\r\n\0]/g, ' ');
+  return { type: 'comment', form: flat.includes('}') ? 'line' : 'brace', text: flat };
+}
+
+describe('import, then export', () => {
+  test('keeps every move, variation, comment and glyph', async () => {
+    await fc.assert(
+      fc.asyncProperty(shapes, fc.array(comment, { maxLength: 2 }), async (list, words) => {
+        const line = { ...lineOf(list, initialPosition), before: words.map(brace) };
+        const pgn = makeMovetext({ tags: [{ name: 'White', value: 'A "b" \\' }], line });
+        const draft = await draftOf(pgn);
+        expect(draft.notes).toEqual([]);
+        const games = exportOf(draft);
+        expect(games.flatMap(({ problems }) => problems)).toEqual([]);
+        expect(games.map((game) => outline(game.line))).toEqual([outline(line)]);
+        expect(games[0]?.tags.find(({ name }) => name === 'White')?.value).toBe('A "b" \\');
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  test('keeps the whole of a deeper tree, in blocks that go on from names', async () => {
+    const depth = 100;
+    const pgn = `${'1. e4 ('.repeat(depth)}1. d4${')'.repeat(depth)} 1... e5 *`.replaceAll(
+      '1. e4 (1. e4',
+      '1. e4 (1. c4',
+    );
+    const draft = await draftOf(pgn);
+    expect(draft.notes).toEqual([]);
+    const games = exportOf(draft);
+    expect(games.length).toBe(Math.ceil((depth + 1) / 41));
+    const count = (line: PlainLine): number =>
+      line.moves.reduce(
+        (sum, { after }) =>
+          sum +
+          1 +
+          after.reduce((own, item) => own + (item.type === 'comment' ? 0 : count(item.line)), 0),
+        0,
+      );
+    expect(games.reduce((sum, { line }) => sum + count(line), 0)).toBe(depth + 2);
+  });
+
+  test('of a single game by branch has a chapter for each variation at the first branching', async () => {
+    const draft = await draftOf(
+      '1. e4 e5 (1... c5 2. Nf3) (1... e6 {solid}) 2. Nf3 Nc6 *',
+      'branch',
+    );
+    expect(draft.files.map((file) => file.path)).toEqual([
+      'course.yaml',
+      'chapters/01-1-e4-e5-2-nf3-nc6.md',
+      'chapters/02-1-e4-c5.md',
+      'chapters/03-1-e4-e6.md',
+    ]);
+    expect(exportOf(draft).map(({ line }) => outline(line))).toEqual([
+      ' e4 e5 Nf3 Nc6',
+      ' c5 Nf3',
+      ' e6 {solid}',
+    ]);
+  });
+
+  test('of several games by branch parts them after the moves that they share', async () => {
+    const draft = await draftOf('1. e4 e5 *\n\n1. e4 c5 2. Nf3 *\n\n1. e4 e5 2. Nf3 *', 'branch');
+    expect(draft.files.map((file) => file.path)).toEqual([
+      'course.yaml',
+      'chapters/01-1-e4-e5.md',
+      'chapters/02-1-e4-c5.md',
+    ]);
+  });
+});
+
+describe('what is wrong in a file', () => {
+  test('a line is kept up to an illegal move; the rest is text, and told', async () => {
+    const draft = await draftOf(
+      '[White "A"]\n\n1. e4 e5 (1... c5 2. Ng7 {so} a6) 2. Ke3 {no} Nc6 *\n\n[White "B"]\n\n1. d4 *\n',
+    );
+    expect(draft.notes.map(({ game, line, text }) => `${game} ${line} ${text}`)).toEqual([
+      '1 3 2. Ng7 {so} a6',
+      '1 3 2. Ke3 {no} Nc6',
+    ]);
+    expect(exportOf(draft).map(({ line }) => outline(line))).toEqual([
+      ' e4 e5 ( c5 {[not read: 2. Ng7 {so} a6]}) {[not read: 2. Ke3 {no} Nc6]}',
+      ' d4',
+    ]);
+  });
+
+  test('a game from a FEN that is no position is kept as text', async () => {
+    const draft = await draftOf('[SetUp "1"]\n[FEN "8/8/8 w - - 0 1"]\n\n1. e4 ``` *\n');
+    expect(draft.notes.map(({ message }) => message).join()).toContain('The FEN is no position');
+    expect(draft.files[1]?.text).toContain('1. e4');
+    check(draft);
+  });
+
+  test('a variation that is never closed, and words that are no moves, are told', async () => {
+    const draft = await draftOf('1. e4 (1. d4 d5 *\n\n[White "B"]\n\n1. c4 hello {open\n');
+    expect(draft.notes.map(({ game, text }) => `${game} ${text}`)).toEqual(
+      expect.arrayContaining(['1 (', '2 hello']),
+    );
+    check(draft);
+  });
+
+  test.each([
+    ['UTF-8', Buffer.from('[White "Müller"]\r\n\r\n1. e4 {für} *\r\n')],
+    ['UTF-8 with a mark', Buffer.from('\uFEFF[White "Müller"]\n\n1. e4 {für} *\n')],
+    ['ISO 8859-1', Buffer.from('[White "Müller"]\n\n1. e4 {für} *\n', 'latin1')],
+  ])('a file in %s', async (name, bytes) => {
+    const file = path.join(work, `${name}.pgn`);
+    writeFileSync(file, bytes);
+    const draft = await makeDraft(readArchive(file), { by: 'game', side: 'both', title: 'x' });
+    expect(draft.notes).toEqual([]);
+    const [game] = exportOf(draft);
+    expect(game?.tags.find((tag) => tag.name === 'White')?.value).toBe('Müller');
+    expect(outline(game?.line ?? { before: [], moves: [] })).toBe(' e4 {für}');
+  });
+
+  test('parts of a file end where a game begins, and lines are counted through', async () => {
+    const file = path.join(work, 'many.pgn');
+    writeFileSync(file, '[Event "x"]\n\n1. e4 e5 2. Ke3 *\n\n'.repeat(20_000));
+    const parts: ArchivePart[] = [];
+    for await (const part of readArchive(file, { size: 100_000 })) parts.push(part);
+    expect(parts.length).toBeGreaterThan(2);
+    expect(parts.every(({ text }) => text.startsWith('[Event'))).toBe(true);
+    const last = parts.at(-1);
+    const before = parts
+      .slice(0, -1)
+      .reduce((sum, { text }) => sum + text.split('\n').length - 1, 1);
+    expect(last?.line).toBe(before);
+    expect(parts.map(({ text }) => text).join('')).toHaveLength(
+      '[Event "x"]\n\n1. e4 e5 2. Ke3 *\n\n'.length * 20_000,
+    );
+  });
+});
