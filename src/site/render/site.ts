@@ -13,6 +13,7 @@ import { makeCourseTable } from './course-table.ts';
 import { cardPath } from './diagram-images.ts';
 import { feedPath, makeFeed } from './feed.ts';
 import { pageMedium } from './medium.ts';
+import { chaptersMet } from './meetings.ts';
 import { renderNews } from './news.ts';
 
 /** With more chapters the contents page shows no boards: it would grow too heavy. */
@@ -99,6 +100,7 @@ function chapterPage(context: RenderContext): ChapterPage {
     ...(chapter.summary !== undefined && { summary: chapter.summary }),
     html: renderChapter(context),
     ...(board !== undefined && { board }),
+    met: chaptersMet(context, chapter),
     ...(emblem !== undefined && { emblem }),
     card: cardPath(chapter),
   };
