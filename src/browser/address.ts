@@ -1,29 +1,51 @@
-/** The page's address names the position on the board: `#…` with the id of its element. */
+/**
+ * The page's address names the position that the reader chose: `#…` with the id of its element.
+ * Beside it the history keeps, as its state, which position the board shows: by scrolling that
+ * soon becomes another, and on the way back the reader is to find the page as he left it.
+ */
+interface Place {
+  readonly shown: string;
+}
 
-let waiting: { readonly id: string; readonly timer: ReturnType<typeof setTimeout> } | undefined;
+let timer: ReturnType<typeof setTimeout> | undefined;
+let chosen: string | undefined;
+let shown: string | undefined;
 
 /** Keeps the address in step without filling the history; late, since browsers limit the rate. */
 export function noteAddress(id: string): void {
-  clearTimeout(waiting?.timer);
-  waiting = { id, timer: setTimeout(writeNoted, 200) };
+  chosen = id;
+  noteShown(id);
+}
+
+/** Keeps in the history what the board shows. */
+export function noteShown(id: string): void {
+  shown = id;
+  clearTimeout(timer);
+  timer = setTimeout(writeNoted, 200);
 }
 
 /** A jump within the text, which the browser's Back undoes. */
 export function pushAddress(id: string): void {
-  writeNoted();
-  history.pushState(null, '', hashOf(id));
+  history.pushState({ shown: id } satisfies Place, '', hashOf(id));
+}
+
+/** Writes what was noted: before a jump, and before the page is left. */
+export function writeNoted(): void {
+  clearTimeout(timer);
+  if (shown === undefined) return;
+  history.replaceState({ shown } satisfies Place, '', chosen && hashOf(chosen));
+  chosen = undefined;
+  shown = undefined;
+}
+
+/** What the board showed when the reader was here before. */
+export function shownBefore(): string | undefined {
+  const place = history.state as Partial<Place> | null;
+  return typeof place?.shown === 'string' ? place.shown : undefined;
 }
 
 export function hashOf(id: string): string {
   return `#${encodeURIComponent(id)}`;
 }
 
-/** Before the page is left, since Back returns to the address that was noted. */
 addEventListener('pagehide', writeNoted);
-
-function writeNoted(): void {
-  if (waiting === undefined) return;
-  clearTimeout(waiting.timer);
-  history.replaceState(null, '', hashOf(waiting.id));
-  waiting = undefined;
-}

@@ -1,4 +1,4 @@
-import { hashOf, noteAddress, pushAddress } from './address.ts';
+import { hashOf, noteAddress, noteShown, pushAddress, shownBefore, writeNoted } from './address.ts';
 import { onBoard } from './board/board-state.ts';
 import { wordsOf } from './board/board-words.ts';
 import type { CourseBoard } from './board/course-board.ts';
@@ -6,7 +6,7 @@ import { followReading, spotOfHash, spotOfLink } from './follow.ts';
 import { createHold } from './hold.ts';
 import { listenForKeys, type Step } from './keys.ts';
 import { beside, endOfLine, readSpots, type Spot, startOfBlock } from './spots.ts';
-import { caption, describe, numbered, spoken, type Words } from './words.ts';
+import { caption, describe, numbered, otherPlace, spoken, type Words } from './words.ts';
 
 /** Makes a chapter live: its board follows the text, the moves, the keys and the address. */
 export function startReading(board: CourseBoard, article: HTMLElement): void {
@@ -22,6 +22,7 @@ export function startReading(board: CourseBoard, article: HTMLElement): void {
   function show(spot: Spot): void {
     if (spot === current) return;
     const before = current;
+    noteShown(spot.element.id);
     current?.element.removeAttribute('aria-current');
     if (spot.move !== undefined) spot.element.setAttribute('aria-current', 'true');
     current = spot;
@@ -35,6 +36,7 @@ export function startReading(board: CourseBoard, article: HTMLElement): void {
       caption: { text: caption(spot, words), href: hashOf(spot.element.id) },
       description: describe(spot.placement, words),
       choices: spot.children.map(numbered),
+      also: spot.also.map(({ href, move }) => ({ href, text: otherPlace(href, move, words) })),
       canGoBack: spot.parent !== undefined,
       canGoOn: spot.children.length > 0,
       glide: glideBetween(before, spot),
@@ -90,23 +92,28 @@ export function startReading(board: CourseBoard, article: HTMLElement): void {
     if (link === null || spot === undefined) return;
     event.preventDefault();
     cameFrom.clear();
+    writeNoted();
+    const jumps = link !== spot.element;
+    if (jumps) pushAddress(spot.element.id);
     touch(spot, link);
-    if (link === spot.element) noteAddress(spot.element.id);
-    else pushAddress(spot.element.id);
+    if (!jumps) noteAddress(spot.element.id);
   });
 
-  /** @returns the element of the position that the address names. */
-  function showAddress(): HTMLElement | undefined {
-    const spot = spotOfHash(location.hash, spots);
+  /** @returns the element of the position where the reader was, else of the one in the address. */
+  function showAddress(before = shownBefore()): HTMLElement | undefined {
+    const spot = spotOfHash(before === undefined ? location.hash : hashOf(before), spots);
     if (spot === undefined) hold.release();
     else touch(spot, spot.element);
     return spot?.element;
   }
-  addEventListener('popstate', showAddress);
+  // A link to a place in this page, as those below the board, leaves the page as it is.
+  addEventListener('click', writeNoted, { capture: true });
+  addEventListener('popstate', () => showAddress());
 
   keepRoomAbove(board);
+  const before = shownBefore();
   show(first);
-  const addressed = showAddress();
+  const addressed = showAddress(before);
   // The browser scrolled there before the board had its place above the text.
   if (addressed !== undefined && isFreshVisit()) {
     const reach = () => {

@@ -11,6 +11,8 @@ export interface Spot {
   readonly view: Color;
   readonly marks: readonly Square[];
   readonly arrows: readonly BoardArrow[];
+  /** Where else the course reaches this position: addresses in the site, and the moves there. */
+  readonly also: readonly { readonly href: string; readonly move: string }[];
   /** Absent for a start position. */
   readonly move: SpotMove | undefined;
 }
@@ -63,16 +65,21 @@ function spotOf(
   parent: Spot | undefined,
   ply: number | undefined,
 ): Spot {
-  const { p: placement = '8/8/8/8/8/8/8/8', m = '', mark = '' } = element.dataset;
+  const { p: placement = '8/8/8/8/8/8/8/8', m = '', mark = '', also = '' } = element.dataset;
+  const places = words(also);
   return {
     element,
     parent,
     children: [],
     placement,
     view,
-    marks: squares(mark),
+    marks: words(mark),
+    also: places.flatMap((href, index) => {
+      const move = places[index + 1];
+      return index % 2 === 0 && move !== undefined ? [{ href, move }] : [];
+    }),
     arrows: meanings.flatMap((meaning) =>
-      squares(element.dataset[meaning]).map((pair) => ({
+      words(element.dataset[meaning]).map((pair) => ({
         meaning,
         from: pair.slice(0, 2),
         to: pair.slice(2, 4),
@@ -91,7 +98,7 @@ function spotOf(
   };
 }
 
-function squares(text = ''): string[] {
+function words(text = ''): string[] {
   return text.split(' ').filter((part) => part !== '');
 }
 

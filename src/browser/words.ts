@@ -1,5 +1,6 @@
 import type { PieceKind } from '../chess/types.ts';
 import { readPlacement } from '../draw/placement.ts';
+import { fill } from './board/fill.ts';
 import type { Spot } from './spots.ts';
 
 /** What the page says in its language; the site sends it as data with the board. */
@@ -8,6 +9,9 @@ export interface Words {
   readonly after: string;
   readonly or: string;
   readonly next: string;
+  /** Titles of other chapters, by the addresses of their pages. */
+  readonly chapters: Readonly<Record<string, string>>;
+  readonly inChapter: string;
   readonly back: string;
   readonly on: string;
   readonly turn: string;
@@ -30,6 +34,13 @@ export interface Words {
 export function numbered({ move }: Spot): string {
   if (move === undefined) return '';
   return `${move.number}${move.color === 'white' ? '.' : '...'}${move.san}`;
+}
+
+/** Another place of the position: `after 5.e3 in “White has other ideas”`. */
+export function otherPlace(href: string, move: string, words: Words): string {
+  const position = `${words.after} ${move}`;
+  const chapter = words.chapters[href.replace(/#.*/, '')];
+  return chapter === undefined ? position : fill(words.inChapter, { position, chapter });
 }
 
 /** The line under the board: `after 7...Be7`. */

@@ -81,6 +81,8 @@ export interface ChapterPage {
   readonly html: string;
   /** The reading board as it stands before the first move; absent where there is none to follow. */
   readonly board?: string;
+  /** Titles of the chapters that its board leads to, by the addresses of their pages. */
+  readonly met: Readonly<Record<string, string>>;
   /** A small board for the contents page. */
   readonly emblem?: string;
   /** Path of the picture for links to this page. */

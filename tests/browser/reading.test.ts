@@ -27,6 +27,8 @@ const phone: BrowserContextOptions = { viewport: windows.phone, hasTouch: true, 
 const caption = (page: Page) => page.locator('.board-caption').textContent();
 const currentMoves = (page: Page) => page.locator('.move[aria-current]').allTextContents();
 const hash = (page: Page) => new URL(page.url()).hash;
+/** As long as it takes on a machine that is busy. */
+const soon = { timeout: 20_000 };
 /** Time for the address to be noted, and for the page to follow a scroll. */
 const settled = (page: Page) => page.waitForTimeout(400);
 
@@ -102,6 +104,56 @@ describe('the address', () => {
       expect(await caption(page)).toBe('after 3...c5');
     }));
 });
+
+/** This Chromium keeps no page to come back to: it loads the one that was left anew. */
+describe('the reading place', () => {
+  test('is kept where Back comes from another chapter, also when it was reached by scrolling', () =>
+    reading('isolated-pawn.html', async (page) => {
+      await page.locator('#tarrasch').click();
+      await page.mouse.move(300, 400);
+      await page.mouse.wheel(0, 2600);
+      await expect.poll(() => caption(page), soon).not.toBe('after 3...c5');
+      await settled(page);
+      const place = async () => [await caption(page), await page.evaluate(() => scrollY)];
+      const left = await place();
+      await page.locator('a[rel="next"]').evaluate((link: HTMLElement) => link.click());
+      await page.waitForURL(/other-answers/);
+      await page.goBack();
+      await page.waitForURL(/isolated-pawn\.html#tarrasch$/);
+      await expect.poll(place, soon).toEqual(left);
+      // From here the board follows the text again.
+      await page.mouse.wheel(0, -2000);
+      await expect.poll(() => caption(page), soon).not.toBe(left[0]);
+    }));
+
+  test('is kept by a jump within the text and back', () =>
+    reading('other-answers.html#b13-6b-exd5', async (page) => {
+      await settled(page);
+      const also = page.locator('.board-also');
+      expect(await also.textContent()).toBe('also reached: after 6...Nf6, after 6...Nc6');
+      await also.getByRole('link', { name: 'after 6...Nf6' }).click();
+      await expect.poll(() => caption(page), soon).toBe('after 6...Nf6');
+      expect(hash(page)).toBe('#quiet-e3');
+      expect(await inSight(page, 'quiet-e3')).toBe(true);
+      await page.goBack();
+      await expect.poll(() => caption(page), soon).toBe('after 6...exd5');
+    }));
+});
+
+test('where move orders meet the board leads to the other chapter', () =>
+  reading('move-orders.html#b16-3-d4-2', async (page) => {
+    const also = page.locator('.board-also').getByRole('link');
+    expect(await also.textContent()).toBe('after 3.Nc3 in “The pawn on d5”');
+    // Beginnings that lines share are no meeting.
+    await page.keyboard.press('ArrowLeft');
+    await page.keyboard.press('ArrowLeft');
+    expect(await page.locator('.board-also').textContent()).toBe('');
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('ArrowRight');
+    await also.click();
+    await page.waitForURL(/isolated-pawn\.html#three-nc3$/);
+    expect(await caption(page)).toBe('after 3.Nc3');
+  }));
 
 describe('with the mouse', () => {
   test('a click on a move shows it, and notes it in the address', () =>
@@ -265,6 +317,44 @@ describe('on a phone', () => {
       phone,
     ));
 });
+
+test('on a phone a finger that goes across the board steps; up and down it scrolls the page', () =>
+  reading(
+    'isolated-pawn.html#three-nc3',
+    async (page) => {
+      await settled(page);
+      const touch = await page.context().newCDPSession(page);
+      const box = await page.locator('.beside svg.board').boundingBox();
+      if (box === null) throw new Error('there is no board');
+      const middle = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+      const slide = async (dx: number, dy: number) => {
+        const at = (part: number) => [{ x: middle.x + dx * part, y: middle.y + dy * part }];
+        await touch.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: at(0) });
+        for (const part of [0.25, 0.5, 0.75, 1]) {
+          const touchPoints = at(part);
+          await touch.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints });
+        }
+        await touch.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+      };
+      await slide(-90, 8);
+      await expect.poll(() => caption(page), soon).toBe('after 3...c5');
+      expect(await page.locator('.beside [aria-live]').textContent()).toBe('Black: pawn to c5');
+      await slide(90, -8);
+      await expect.poll(() => caption(page), soon).toBe('after 3.Nc3');
+      const before = await page.evaluate(() => scrollY);
+      await slide(10, -80);
+      await expect.poll(() => page.evaluate(() => scrollY), soon).toBeGreaterThan(before);
+      // WCAG 2.2, 2.5.7 and 2.5.1: what the finger's way does the buttons do, at 44 pixels each.
+      await page.locator('#three-nc3').tap();
+      for (const control of await page.locator('.beside :is(button, a):visible').all()) {
+        const size = await control.boundingBox();
+        const name = await control.textContent();
+        expect(size?.height, name ?? '').toBeGreaterThanOrEqual(44);
+        if (name !== null) expect(size?.width, name).toBeGreaterThanOrEqual(44);
+      }
+    },
+    phone,
+  ));
 
 test('nothing moves when the board comes alive', async () => {
   for (const viewport of [windows.wide, windows.phone]) {

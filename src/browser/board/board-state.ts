@@ -22,6 +22,8 @@ export interface BoardState extends BoardPicture {
   readonly caption?: { readonly text: string; readonly href: string } | undefined;
   /** The moves from here where lines part; fewer than two are no choice. */
   readonly choices?: readonly string[] | undefined;
+  /** Links to other places where this position is reached. */
+  readonly also?: readonly { readonly text: string; readonly href: string }[] | undefined;
   /** Whether there is a step to take. */
   readonly canGoBack?: boolean | undefined;
   readonly canGoOn?: boolean | undefined;

@@ -6,6 +6,7 @@ export interface BoardWords {
   readonly on: string;
   readonly or: string;
   readonly next: string;
+  readonly also: string;
   readonly turn: string;
   readonly fold: string;
   readonly unfold: string;

@@ -5,12 +5,13 @@ import { type BoardWords, wordsOf } from './board-words.ts';
 import { drawOn } from './draw-on.ts';
 import type { Hands } from './hands.ts';
 import { makePlaying, type Playing } from './playing.ts';
+import { listenForSwipes } from './swipe.ts';
 
 /**
  * `<course-board>`: the one board of the site. Data go in by `show`, what the reader does comes
  * out as events (`BoardEvents`); it holds no moves, and only its orientation is its own.
  *
- *     <course-board data-parts="caption steps turn fold choices voice" data-words="{…}">
+ *     <course-board data-parts="caption steps turn fold choices also voice" data-words="{…}">
  *       <div class="board-stand"><svg class="board">…</svg></div>
  *     </course-board>
  *
@@ -29,6 +30,7 @@ export class CourseBoard extends HTMLElement {
   #turned = false;
   readonly #caption = make('a', 'board-caption');
   readonly #choices = make('p', 'board-choices');
+  readonly #also = make('p', 'board-also');
   readonly #live = make('p', 'unseen');
   readonly #back = button('board-step');
   readonly #on = button('board-step');
@@ -52,7 +54,10 @@ export class CourseBoard extends HTMLElement {
     if (parts.has('caption')) line.append(this.#caption);
     if (steps.hasChildNodes()) line.append(steps);
     if (line.hasChildNodes()) this.append(line);
-    if (parts.has('choices')) this.append(this.#choices);
+    const ways = make('div', 'board-ways');
+    if (parts.has('choices')) ways.append(this.#choices);
+    if (parts.has('also')) ways.append(this.#also);
+    if (ways.hasChildNodes()) this.append(ways);
     if (parts.has('voice')) this.append(this.#live);
     this.#back.addEventListener('click', () => this.#tell('course-board-wish', { go: 'back' }));
     this.#on.addEventListener('click', () => this.#tell('course-board-wish', { go: 'on' }));
@@ -62,6 +67,11 @@ export class CourseBoard extends HTMLElement {
       if (this.#state !== undefined) this.#draw({ ...this.#state, glide: undefined });
     });
     this.#turn.setAttribute('aria-pressed', 'false');
+    if (parts.has('steps')) {
+      listenForSwipes(this, '.board-stand', (go) => {
+        if (this.#hands === undefined) this.#tell('course-board-wish', { go });
+      });
+    }
     if (!parts.has('fold')) return;
     this.#fold.addEventListener('click', () => this.#setFolded(!this.classList.contains('folded')));
     this.#setFolded(recall('board-folded') === 'yes');
@@ -74,6 +84,7 @@ export class CourseBoard extends HTMLElement {
     setDisabled(this.#back, !state.canGoBack);
     setDisabled(this.#on, !state.canGoOn);
     this.#showChoices(state.choices ?? []);
+    this.#showAlso(state.also ?? []);
     this.#draw(state);
   }
 
@@ -161,6 +172,16 @@ export class CourseBoard extends HTMLElement {
       return [`${before} `, link];
     });
     this.#choices.replaceChildren(...parts);
+  }
+
+  #showAlso(places: NonNullable<BoardState['also']>): void {
+    const parts = places.flatMap(({ text, href }, index) => {
+      const link = make('a', 'board-place');
+      link.textContent = text;
+      link.setAttribute('href', href);
+      return [index === 0 ? `${this.#words?.also} ` : ', ', link];
+    });
+    this.#also.replaceChildren(...parts);
   }
 
   #setFolded(folded: boolean): void {

@@ -5,6 +5,7 @@ import { gameExit } from './game-exit.ts';
 import { gameHead, resultInPrint } from './game-head.ts';
 import { gameMoves } from './game-moves.ts';
 import { element } from './hast.ts';
+import { meetingsOf } from './meetings.ts';
 import { type RenderComment, setMoves } from './moves-block.ts';
 
 /** A whole game: who played, the moves that are shown, and where it leaves the course. */
@@ -20,7 +21,7 @@ export function renderGame(
   const result = goesOnTo === undefined ? resultInPrint(block.result) : undefined;
   const moves = setMoves(
     context,
-    { nodes, view: block.view, result, idOf, leadsTo },
+    { nodes, view: block.view, result, idOf, leadsTo, meetings: meetingsOf(context, nodes) },
     renderComment,
   );
   const rest = goesOnTo === undefined ? [] : [strings.gameGoesOn(goesOnTo), ' '];

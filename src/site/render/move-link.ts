@@ -41,6 +41,7 @@ export function moveLink(
   if (id === undefined) {
     return [element('span', { className: ['move'] }, words), ...glyphs];
   }
+  const also = tree.meetings?.get(node.index);
   const link = element(
     'a',
     {
@@ -51,6 +52,7 @@ export function moveLink(
       ...boardData(node),
       // The parent is the move before it in the text unless told otherwise.
       ...(node.parent === node.index - 1 ? {} : { dataUp: node.parent }),
+      ...(also !== undefined && { dataAlso: also }),
     },
     words,
   );

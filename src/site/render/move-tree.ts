@@ -12,6 +12,8 @@ export interface MoveTree {
   readonly className?: string;
   /** Id of a move in the page. Absent where moves are only printed, not played through. */
   readonly idOf?: (node: MoveNode) => string;
+  /** Where else the course reaches the positions of its moves, by index (`meetings.ts`). */
+  readonly meetings?: ReadonlyMap<number, string>;
   /** Where the story begins: moves up to this node only lead there. */
   readonly leadsTo?: number;
 }

@@ -4,6 +4,7 @@ import { toString as plainText } from 'mdast-util-to-string';
 import type { MoveNode, MovesBlock, VariationNode } from '../../model/types.ts';
 import { positionInWords, type RenderContext } from './context.ts';
 import { element, text } from './hast.ts';
+import { meetingsOf } from './meetings.ts';
 import { boardData, moveLink } from './move-link.ts';
 import { moveTokens } from './move-tokens.ts';
 import type { MoveTree } from './move-tree.ts';
@@ -43,7 +44,9 @@ export function renderMoves(
   const { chapter, index } = block;
   const idOf = (node: MoveNode) =>
     context.addresses.id({ chapter, block: index, node: node.index });
-  return setMoves(context, { ...block, idOf }, renderComment, fromLine(context, block));
+  const meetings = meetingsOf(context, block.nodes);
+  const tree = { ...block, idOf, meetings };
+  return setMoves(context, tree, renderComment, fromLine(context, block));
 }
 
 /**

@@ -18,6 +18,7 @@ import { makeEmbedPages, makeSnippets, scriptSnippet } from './embed-pages.ts';
 import { feedPath, makeFeed } from './feed.ts';
 import { renderHandout } from './handout/handout.ts';
 import { pageMedium } from './medium.ts';
+import { chaptersMet } from './meetings.ts';
 import { renderNews } from './news.ts';
 import { patternEntries } from './pattern-entries.ts';
 import { transpositions } from './transpositions.ts';
@@ -116,6 +117,7 @@ function chapterPage(context: RenderContext): ChapterPage {
     ...(chapter.summary !== undefined && { summary: chapter.summary }),
     html: renderChapter(context),
     ...(board !== undefined && { board }),
+    met: chaptersMet(context, chapter),
     ...(emblem !== undefined && { emblem }),
     card: cardPath(chapter),
   };

@@ -8,6 +8,7 @@ export const board: typeof english = {
     after: 'nach',
     or: 'oder',
     next: 'weiter mit',
+    also: 'auch erreicht:',
     back: 'Zurück',
     on: 'Weiter',
     turn: 'Brett drehen',

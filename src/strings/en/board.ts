@@ -6,6 +6,8 @@ export const board = {
     after: 'after',
     or: 'or',
     next: 'next',
+    /** Before the other places where the course reaches a position. */
+    also: 'also reached:',
     back: 'Back',
     on: 'On',
     turn: 'Turn the board',

@@ -8,6 +8,7 @@ export const board: typeof english = {
     after: 'tras',
     or: 'o',
     next: 'sigue',
+    also: 'también se llega:',
     back: 'Atrás',
     on: 'Adelante',
     turn: 'Girar el tablero',

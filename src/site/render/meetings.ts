@@ -1,0 +1,66 @@
+import type { Chapter, Course, NodeRef } from '../../model/types.ts';
+import { nodeAt, type RenderContext } from './context.ts';
+import { gameMoves } from './game-moves.ts';
+import type { MoveTree } from './move-tree.ts';
+import { numberedMove } from './notation.ts';
+
+/** A board names no more places than this where move orders meet. */
+const mostPlaces = 6;
+
+/**
+ * Where else the course reaches the position after a move: the first place of each other way to
+ * it. A way is the position before; so beginnings that lines share are none, and a meeting is told
+ * at its first position, as the check asks for (`transposition-untold`).
+ */
+function otherWays(course: Course, key: string, before: string | undefined): NodeRef[] {
+  const ways = new Map<string, NodeRef>();
+  for (const ref of course.graph[key]?.at ?? []) {
+    const node = nodeAt(course, ref);
+    if (node?.parent === undefined) continue;
+    const way = nodeAt(course, { ...ref, node: node.parent })?.position?.key;
+    if (way !== undefined && way !== before && !ways.has(way)) ways.set(way, ref);
+  }
+  return [...ways.values()].slice(0, mostPlaces);
+}
+
+/**
+ * The meetings of a tree's moves as a page carries them, by index: `chapter-2.html#qgd 2...e6`,
+ * an address and the move there, for each other way.
+ */
+export function meetingsOf(
+  { course, chapter, addresses, strings }: RenderContext,
+  nodes: MoveTree['nodes'],
+): ReadonlyMap<number, string> {
+  return new Map(
+    nodes.flatMap(({ index, parent, position }): [number, string][] => {
+      if (parent === undefined || position === undefined) return [];
+      const places = otherWays(course, position.key, nodes[parent]?.position?.key);
+      if (places.length === 0) return [];
+      const told = places.flatMap((ref) => {
+        const move = nodeAt(course, ref)?.move;
+        return move ? [`${addresses.href(ref, chapter.index)} ${numberedMove(move, strings)}`] : [];
+      });
+      return [[index, told.join(' ')]];
+    }),
+  );
+}
+
+/** The titles of the other chapters that meetings lead to, by the addresses of their pages. */
+export function chaptersMet(
+  { course, addresses }: Pick<RenderContext, 'course' | 'addresses'>,
+  { blocks, index }: Chapter,
+): Readonly<Record<string, string>> {
+  const met: Record<string, string> = {};
+  for (const block of blocks) {
+    if (block.kind !== 'moves' && block.kind !== 'game') continue;
+    const nodes = block.kind === 'game' ? gameMoves(block).nodes : block.nodes;
+    for (const { parent, position } of nodes) {
+      if (parent === undefined || position === undefined) continue;
+      for (const ref of otherWays(course, position.key, nodes[parent]?.position?.key)) {
+        const title = course.chapters[ref.chapter]?.title;
+        if (ref.chapter !== index && title !== undefined) met[addresses.page(ref.chapter)] = title;
+      }
+    }
+  }
+  return met;
+}
