@@ -2,6 +2,7 @@ import path from 'node:path';
 import { startAstro } from '../site/build/start-astro.ts';
 import { cacheFolder } from './cache-folder.ts';
 import { count, exitCodes, printFindings } from './console.ts';
+import { courseDownloads } from './downloads.ts';
 import { loadCourse } from './load-course.ts';
 import { createProgressLine } from './progress-line.ts';
 
@@ -40,6 +41,7 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
         base: options.base,
         site: options.site,
         cacheDir: cacheFolder(),
+        downloads: courseDownloads(loaded.checked, folder, options.site),
         onProgress: ({ stage, done, all }) => progress.show(stage, done, all),
       },
       astro,

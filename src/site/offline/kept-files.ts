@@ -15,8 +15,21 @@ export interface KeptFiles {
 }
 
 /** For other sites and for machines; pictures in double size yield to the single size. */
-const forOthers =
-  /^(?:images\/cards\/.*|images\/course\.png|.*@2x\.png|.*\.epub|linewright\.json|feed\.xml|sitemap\.xml|robots\.txt|.*licence\.txt)$/;
+const forOthers = new RegExp(
+  `^(?:${[
+    'assets/embed\\..*',
+    'boards/.*',
+    'files/.*',
+    'images/(?:cards|positions)/.*',
+    'images/course\\.png',
+    '.*@2x\\.png',
+    'feed\\.xml',
+    'linewright\\.json',
+    'robots\\.txt',
+    'sitemap\\.xml',
+    '.*licence\\.txt',
+  ].join('|')})$`,
+);
 
 /** What a reader offline needs of a site's files, given relative to its folder. */
 export async function keptFiles(folder: string, files: readonly string[]): Promise<KeptFiles> {

@@ -1,0 +1,33 @@
+import type { CheckedCourse } from '../check/index.ts';
+import type { SiteDownload } from '../site/index.ts';
+import { courseId } from '../site/render/index.ts';
+import { cacheFolder } from './cache-folder.ts';
+import { courseDate } from './course-date.ts';
+
+/** What a site offers to take along: the course as an e-book, and its moves. */
+export function courseDownloads(
+  checked: CheckedCourse,
+  folder: string,
+  site: string | undefined,
+): SiteDownload[] {
+  const name = courseId(checked.course);
+  return [
+    {
+      kind: 'book',
+      path: `files/${name}.epub`,
+      async make() {
+        const { makeBook } = await import('../publish/index.ts');
+        const modified = await courseDate(folder, checked.course);
+        return makeBook(checked, { folder, modified, site, cacheDir: cacheFolder() });
+      },
+    },
+    {
+      kind: 'moves',
+      path: `files/${name}.pgn`,
+      async make() {
+        const { makePgn } = await import('../publish/pgn/index.ts');
+        return Buffer.from(makePgn(checked, { site }));
+      },
+    },
+  ];
+}
