@@ -20,8 +20,8 @@ export async function importPgn(file: string, options: ImportOptions): Promise<n
   await checkFolder(folder);
   const { by, side } = options;
   const draft = await makeDraft(readArchive(file), { by, side, title: name });
-  if (draft.games === 0) {
-    throw new PublishError(`${file} holds no game`, 'give a PGN file with tags or moves');
+  if (draft.isEmpty) {
+    throw new PublishError(`there is no game in ${file}`, 'give a PGN file that has moves');
   }
   await mkdir(path.join(folder, 'chapters'), { recursive: true });
   for (const each of draft.files) await writeFile(path.join(folder, each.path), each.text);
@@ -48,7 +48,8 @@ export async function importPgn(file: string, options: ImportOptions): Promise<n
 async function checkFile(file: string): Promise<void> {
   const found = await stat(file).catch(() => undefined);
   if (found === undefined) throw new PublishError(`there is no file ${file}`, 'name a PGN file');
-  if (found.isDirectory()) throw new PublishError(`${file} is a folder`, 'name a PGN file in it');
+  if (found.isDirectory())
+    throw new PublishError(`the name ${file} is a folder's`, 'name a PGN file in it');
 }
 
 async function checkFolder(folder: string): Promise<void> {
@@ -59,7 +60,7 @@ async function checkFolder(folder: string): Promise<void> {
   });
   if (entries.length > 0) {
     throw new PublishError(
-      `${folder} is there already, and not empty`,
+      `the folder ${folder} is there already, and not empty`,
       'a draft needs a folder of its own: give `--out DIR`',
     );
   }

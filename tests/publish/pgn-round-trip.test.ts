@@ -264,6 +264,10 @@ describe('what is wrong in a file', () => {
     check(draft);
   });
 
+  test.each(['', ' \n', 'a letter, not a game\n'])('%j holds no game', async (text) => {
+    expect((await draftOf(text)).isEmpty).toBe(true);
+  });
+
   test.each([
     ['UTF-8', Buffer.from('[White "Müller"]\r\n\r\n1. e4 {für} *\r\n')],
     ['UTF-8 with a mark', Buffer.from('\uFEFF[White "Müller"]\n\n1. e4 {für} *\n')],

@@ -44,13 +44,13 @@ describe('a day', () => {
 describe('the schedule', () => {
   test('is that of FSRS in whole days (ts-fsrs used by itself)', () => {
     const scheduler = fsrs({ enable_short_term: false, maximum_interval: 365 });
-    const ratings = [Rating.Good, Rating.Good, Rating.Again, Rating.Hard, Rating.Good] as const;
+    const ratings = [Rating.Good, Rating.Good, Rating.Hard, Rating.Good] as const;
     let card = createEmptyCard(new Date(0));
     const days = ratings.map((rating) => {
       card = scheduler.next(card, card.due, rating).card;
       return card.scheduled_days;
     });
-    expect(gaps(over(['known', 'known', 'wrong', 'slow', 'known']))).toEqual(days);
+    expect(gaps(over(['known', 'known', 'slow', 'known']))).toEqual(days);
   });
 
   test('asks what is known ever later, but once a year at least', () => {
@@ -60,12 +60,13 @@ describe('the schedule', () => {
     expect(days.at(-1)).toBe(365);
   });
 
-  test('asks sooner what was slow, and tomorrow what was new and not known', () => {
+  test('asks sooner what was slow, and tomorrow what was missed, however well it was known', () => {
     const [known = 0] = gaps(over(['known']));
     const [slow = 0] = gaps(over(['slow']));
     expect(slow).toBeLessThan(known);
     expect(gaps(over(['wrong']))).toEqual([1]);
     expect(gaps(over(['shown']))).toEqual([1]);
+    expect(gaps(over(['known', 'known', 'known', 'known', 'wrong'])).at(-1)).toBe(1);
   });
 
   test('counts a move that is known twice a day once, one that is missed always', () => {

@@ -48,8 +48,9 @@ export function answered(before: Item | undefined, asked: Asked, how: How, now: 
     key: asked.key,
     advice: same?.advice ?? asked.advice[0] ?? '',
     last: today,
-    // FSRS keeps grades apart by a day more, also at its limit.
-    due: Math.min(dayOfDate(next.due), today + longest),
+    // A game may come tomorrow: what was missed is asked then, whatever FSRS would allow. It keeps
+    // grades apart by a day more, also at its limit.
+    due: good ? Math.min(dayOfDate(next.due), today + longest) : today + 1,
     stability: next.stability,
     difficulty: next.difficulty,
     answers: (same?.answers ?? 0) + 1,

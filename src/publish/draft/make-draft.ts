@@ -27,6 +27,8 @@ export interface Draft {
   readonly files: readonly DraftFile[];
   readonly notes: readonly ImportNote[];
   readonly games: number;
+  /** Whether no game has a move, a word or an unreadable rest. */
+  readonly isEmpty: boolean;
   readonly chapters: number;
 }
 
@@ -63,6 +65,10 @@ export async function makeDraft(
     files: [{ path: 'course.yaml', text: settingsOf(games, options) }, ...files],
     notes,
     games: games.length,
+    isEmpty: games.every(
+      ({ line, unread }) =>
+        line.moves.length === 0 && line.before.length === 0 && unread === undefined,
+    ),
     chapters: files.length,
   };
 }
