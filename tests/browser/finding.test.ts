@@ -117,7 +117,7 @@ describe('a position', () => {
       expect(said).toContain('This is no FEN. The reason: 9 stands for no piece');
       expect(await page.locator('.found mark').textContent()).toBe('9');
       expect(await searchPosition(page, '<b>what</b> is this?')).toContain(
-        '“<b>what</b> is this?” is neither a FEN nor moves.',
+        'is neither a FEN nor moves.',
       );
       expect(await searchPosition(page, ' ')).toBe('Type or paste a FEN or moves.');
     }));
@@ -157,7 +157,7 @@ describe('a position', () => {
 describe('the tree', () => {
   test('unfolds by mouse and by keys, and folds again', () =>
     on('tree.html', async (page) => {
-      await page.getByRole('button', { name: 'Fold everything' }).click();
+      await page.getByRole('button', { name: 'Fold everything', exact: true }).click();
       const folds = page.locator('.tree-fold:visible');
       const folded = await folds.count();
       const first = folds.first();

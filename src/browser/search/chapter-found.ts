@@ -1,6 +1,6 @@
 import { element } from '../element.ts';
 import { counted, type SearchWords } from './search-words.ts';
-import type { ChapterFound, PartFound } from './word-index.ts';
+import { type ChapterFound, excerptWords, type PartFound } from './word-index.ts';
 
 /** So many parts of a chapter are shown. */
 const partsShown = 4;
@@ -24,10 +24,18 @@ export function chapterFound(found: ChapterFound, words: SearchWords): (Node | s
   ];
 }
 
-/** The last move, board or heading before the words; the page scrolls there and shows it. */
+/**
+ * The last move, board or heading before the words; the page scrolls there and shows it. Of all places
+ * that have one of the words it is where most stand together, as in the excerpt.
+ */
 function nearest({ anchors }: ChapterFound, { locations }: PartFound): string {
-  const [first = 0] = locations;
-  const before = anchors.findLast(({ location }) => location <= first);
+  const together = (start: number) =>
+    locations.filter((at) => at >= start && at < start + excerptWords).length;
+  const best = locations.reduce(
+    (found, start) => (together(start) > together(found) ? start : found),
+    locations[0] ?? 0,
+  );
+  const before = anchors.findLast(({ location }) => location <= best);
   return before === undefined ? '' : `#${encodeURIComponent(before.id)}`;
 }
 

@@ -24,6 +24,9 @@ export interface PartFound {
   readonly locations: readonly number[];
 }
 
+/** How long an excerpt is. */
+export const excerptWords = 24;
+
 let script: Promise<IndexScript> | undefined;
 
 /**
@@ -45,7 +48,7 @@ export async function searchIndex(
 async function load(): Promise<IndexScript> {
   const address = new URL('pagefind/pagefind.js', document.baseURI).href;
   const loaded = (await import(address)) as IndexScript;
-  await loaded.options({ excerptLength: 24 });
+  await loaded.options({ excerptLength: excerptWords });
   await loaded.init();
   return loaded;
 }

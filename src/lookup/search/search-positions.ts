@@ -47,10 +47,10 @@ export function searchPositions(
   return { kind: 'moves', ...followMoves(table, line.moves, letters, start) };
 }
 
-/** Its first word has ranks; a drawn game's result has a `/` too. */
+/** Its first word is ranks and nothing else. */
 function isFenLike(text: string): boolean {
   const [first = ''] = text.split(/\s/, 1);
-  return first.includes('/') && !/[-–½[]/.test(first);
+  return /^\w+(?:\/\w*)+$/.test(first);
 }
 
 function searchFen(table: CourseTable, text: string): PositionSearch {
