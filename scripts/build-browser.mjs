@@ -5,7 +5,7 @@
  * them where they are needed.
  */
 import { createHash } from 'node:crypto';
-import { copyFile, mkdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { copyFile, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -68,6 +68,7 @@ export async function buildBrowser() {
     fonts: firstFonts.map((name) => fonts.get(name)),
   };
   await buildWorker();
+  await writeLicences();
   await writeFile(join(out, 'manifest.json'), `${JSON.stringify(manifest, null, 2)}\n`);
   return manifest;
 }
@@ -87,13 +88,15 @@ async function writeScript(name, start) {
     target,
     write: false,
     legalComments: 'none',
+    metafile: true,
   });
+  notePackages(result.metafile);
   return writeHashed(name, 'js', result.outputFiles[0].text);
 }
 
 /** The service worker: no asset, since it stands at a site's root and has a list before it. */
 async function buildWorker() {
-  await build({
+  const { metafile } = await build({
     entryPoints: [join(root, 'src/browser/offline/worker.ts')],
     outfile: join(root, 'dist/offline/offline.js'),
     bundle: true,
@@ -102,7 +105,33 @@ async function buildWorker() {
     target,
     define: { 'process.env.NODE_ENV': '"production"' },
     legalComments: 'none',
+    metafile: true,
   });
+  notePackages(metafile);
+}
+
+/** Packages whose code stands in the scripts, by name, and their folders. */
+const packages = new Map();
+
+function notePackages({ inputs }) {
+  for (const input of Object.keys(inputs)) {
+    const [folder, name] = /^.*node_modules\/((?:@[^/]+\/)?[^/]+)/.exec(input) ?? [];
+    if (folder !== undefined) packages.set(name, join(root, folder));
+  }
+}
+
+/** Their licences ask to go with the code, which is minified without its comments. */
+async function writeLicences() {
+  const names = [...packages.keys()].sort();
+  const texts = names.map(async (name) => {
+    const folder = packages.get(name);
+    const { version, license } = JSON.parse(await readFile(join(folder, 'package.json'), 'utf8'));
+    const file = (await readdir(folder)).find((entry) => /^licen[cs]e/i.test(entry));
+    if (file === undefined) throw new Error(`${name} has no licence file`);
+    return `${name} ${version} (${license})\n\n${await readFile(join(folder, file), 'utf8')}`;
+  });
+  const all = (await Promise.all(texts)).join(`\n${'-'.repeat(72)}\n\n`);
+  await writeFile(join(out, 'scripts-licence.txt'), all);
 }
 
 async function writeStyle(name, parts, fonts) {

@@ -2,7 +2,7 @@
 export const practice = {
   practicePage: 'Practice',
   practiceLead:
-    'Play the moves of the course from memory. What you know is asked more and more seldom; what you miss comes back tomorrow.',
+    'Play the moves of the course from memory. What you know is asked less and less often; what you miss comes back tomorrow.',
   practiceNeedsScript: 'Practice needs JavaScript, which is switched off in this browser.',
 
   practice: {
