@@ -45,6 +45,8 @@ export async function openPage(
   options: BrowserContextOptions = {},
 ): Promise<{ page: Page; faults: Faults }> {
   const context = await browser.newContext({ viewport: windows.wide, ...options });
+  // The offline worker would fetch the whole site into each context, and answer for its server.
+  await context.addInitScript('delete Navigator.prototype.serviceWorker');
   const page = await context.newPage();
   const list: string[] = [];
   page.on('console', (message) => {

@@ -98,7 +98,7 @@ describe('the address', () => {
 
   test('of the list of named positions leads to each', () =>
     reading('isolated-pawn.html', async (page) => {
-      await page.getByRole('link', { name: 'Named positions' }).click();
+      await page.getByRole('link', { name: 'Positions' }).click();
       await page.getByRole('link', { name: 'tarrasch', exact: true }).click();
       await settled(page);
       expect(await caption(page)).toBe('after 3...c5');
