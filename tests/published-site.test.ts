@@ -142,6 +142,9 @@ test('every link of the example course leads somewhere, under a sub-path', async
     'other-answers.html',
     'move-orders.html',
     'positions.html',
+    'search.html',
+    'tree.html',
+    'patterns.html',
   ]) {
     expect(visited).toContain(`/courses/demo/${name}`);
   }
