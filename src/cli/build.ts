@@ -12,6 +12,9 @@ export interface BuildOptions {
   readonly site?: string;
 }
 
+/** More than a phone should load without being asked (a judgement, no source). */
+const heavy = 50_000_000;
+
 /** Where a course is published to unless `--out` says otherwise. */
 export function defaultOutput(folder: string): string {
   return path.join(folder, 'site');
@@ -60,6 +63,16 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
     const boards = 'boards/list.html';
     if (summary.files.includes(boards)) {
       process.stdout.write(`Boards for other sites: ${path.join(out, boards)}\n`);
+    }
+    const { left, bytes } = summary.kept;
+    if (left.length > 0) {
+      process.stdout.write(`Too large to be kept for reading offline: ${left.join(', ')}\n`);
+    }
+    if (bytes > heavy) {
+      const size = Math.round(bytes / 1_000_000);
+      process.stdout.write(
+        `A reader's browser keeps ${size} MB for reading offline: smaller pictures in media/ would help.\n`,
+      );
     }
     return exitCodes.clean;
   } finally {

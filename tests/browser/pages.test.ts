@@ -1,34 +1,56 @@
 /** Every kind of page: accessible in light and dark, readable without script, light, and from a disk. */
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { AxeBuilder } from '@axe-core/playwright';
 import { describe, expect, test } from 'vitest';
-import { openPage, useDemo } from './browser.ts';
+import { openPage, useDemo, windows } from './browser.ts';
 
 const demo = useDemo();
+/** Every page of the site, whoever adds one. */
+const pageFiles = () => readdirSync(demo().site).filter((name) => name.endsWith('.html'));
 
 describe('axe-core finds nothing', () => {
   for (const colorScheme of ['light', 'dark'] as const) {
-    for (const name of [
-      'index.html',
-      'move-orders.html',
-      'positions.html',
-      'compare.html',
-      'patterns.html',
-      '404.html',
-    ]) {
-      test(`on ${name}, ${colorScheme}`, async () => {
-        const { page } = await openPage(demo().browser, { colorScheme });
+    // A phone in the dark, a desk by day: the two differ in more than colour.
+    const viewport = colorScheme === 'dark' ? windows.phone : windows.wide;
+    test(`on any page, ${colorScheme}`, async () => {
+      const { page, faults } = await openPage(demo().browser, { colorScheme, viewport });
+      for (const name of pageFiles()) {
         await page.goto(demo().address + name);
         const { violations } = await new AxeBuilder({ page }).analyze();
-        await page.context().close();
         const said = violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
-        expect(said).toEqual([]);
-      });
-    }
+        expect(said, name).toEqual([]);
+        const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+        expect(over, `${name} is wider than its window`).toBe(0);
+      }
+      expect(faults.list).toEqual([]);
+      await page.context().close();
+    });
   }
+});
+
+test('without script every page has its text, unique ids, links that lead somewhere, and asks nobody else', async () => {
+  const { page, faults } = await openPage(demo().browser, { javaScriptEnabled: false });
+  for (const name of pageFiles()) {
+    await page.goto(demo().address + name);
+    expect(await page.locator('h1').first().isVisible(), name).toBe(true);
+    // Chromium lets the test look into a page that may run no script of its own.
+    const { twice, nowhere } = await page.evaluate(() => {
+      const ids = [...document.querySelectorAll('[id]')].map(({ id }) => id);
+      const links = [...document.querySelectorAll('a[href^="#"]')].map((link) =>
+        decodeURIComponent((link.getAttribute('href') ?? '').slice(1)),
+      );
+      return {
+        twice: ids.filter((id, index) => ids.indexOf(id) !== index),
+        nowhere: links.filter((id) => id !== '' && !ids.includes(id)),
+      };
+    });
+    expect({ twice, nowhere }, name).toEqual({ twice: [], nowhere: [] });
+  }
+  expect(faults.list).toEqual([]);
+  await page.context().close();
 });
 
 test('without script the moves, diagrams, questions and folded answers are there', async () => {

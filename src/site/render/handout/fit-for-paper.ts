@@ -23,7 +23,12 @@ function fitNode<Kind extends RootContent | ElementContent>(
   fit: Fit,
 ): (Kind | ElementContent)[] {
   if (node.type !== 'element') return [node];
-  const children = node.children.flatMap((child) => fitNode(child, fit) as ElementContent[]);
+  const classes = [node.properties.className].flat();
+  // The places of a pattern have their moves beside them.
+  const within: Fit = classes.includes('places')
+    ? { ...fit, link: (href) => ({ href: fit.link(href, '').href }) }
+    : fit;
+  const children = node.children.flatMap((child) => fitNode(child, within) as ElementContent[]);
   const properties: Properties = { ...node.properties };
   for (const name of ['id', 'ariaDescribedBy', 'ariaLabelledBy']) {
     const id = properties[name];
@@ -34,7 +39,6 @@ function fitNode<Kind extends RootContent | ElementContent>(
   if (node.tagName === 'a' && typeof href === 'string') {
     const { href: there, place } = fit.link(href, plainText(node));
     properties.href = there;
-    const classes = [properties.className].flat();
     const telling = !classes.includes('prose-move') && !('dataFootnoteRef' in properties);
     if (place !== undefined && telling) {
       after.push(element('span', { className: ['place'] }, [` (${place})`]));
