@@ -101,6 +101,16 @@ test('links lead to chapters, headings and moves, or are text', () => {
   expect(page).toContain('href="https://example.org/a?b&#x26;c"');
 });
 
+test('nothing is folded, and lists of positions are words', () => {
+  const page = textOf('mixed', 'text/02.xhtml');
+  expect(page).not.toMatch(/<details|<summary/);
+  const [places = ''] = /<p class="places">.*?<\/p>/.exec(page) ?? [];
+  expect(
+    places.match(/<a class="position-link" href="(?:01|erste|02)?[^"]*#/g)?.length,
+  ).toBeGreaterThan(1);
+  expect(places.replaceAll(/<[^>]*>/g, '')).toMatch(/ 1\.\.\.e5, /);
+});
+
 test('with a site what is not in the book is found there', async () => {
   const files = unzipSync(await bookOf(mixed, 'https://club.example/spanisch'));
   const page = strFromU8(files['EPUB/text/erste.xhtml'] ?? new Uint8Array());

@@ -32,7 +32,7 @@ img { max-width: 100%; height: auto; }
 .answers { margin-top: 2em; border-top: 1px solid; padding-top: 0.8em; }
 .answers-title { font-size: 1.25em; }
 .line-heading { font-style: italic; margin-bottom: 0.2em; }
-.places ul { list-style: none; padding-inline-start: 0; }
+.places { text-align: start; }
 table { border-collapse: collapse; margin: 1em 0; font-size: 0.92em; }
 th, td { padding: 0.25em 0.7em 0.25em 0; text-align: start; vertical-align: top; border-bottom: 1px solid; }
 .align-right { text-align: right; }

@@ -45,7 +45,7 @@ export async function makeBook(
 ): Promise<Uint8Array> {
   const { settings } = course;
   const boards = collectPictures('../images');
-  const medium = { board: boards.board, below: lastBoard(course, boards.board) };
+  const medium = { board: boards.board, folds: false, below: lastBoard(course, boards.board) };
   const context = contextOf(course, medium, 'xhtml');
   const chapters = course.chapters.map(
     (chapter): RenderedChapter => ({

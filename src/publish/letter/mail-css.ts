@@ -26,7 +26,7 @@ td.part > .above, td.part > .number { margin: 0 0 4px; font-size: 15px; line-hei
 .players { margin: 0; font-weight: bold; }
 .diagram, .pattern, .exercise-board { margin: 0 0 22px; text-align: center; }
 .pattern-title, .exercise-number, .line-heading { margin: 0 0 4px; font-weight: bold; }
-.places p { margin: 0; }
+.places { text-align: ${start}; }
 .fold { margin: 0; font-style: italic; }
 .to-move { font-style: italic; }
 img { border: 0; }

@@ -15,7 +15,7 @@ export function renderText(
   board: Medium['board'],
   site: string | undefined,
 ): RootContent[] {
-  const context = contextOf(course, { board, below: lastBoard(course, board) });
+  const context = contextOf(course, { board, folds: false, below: lastBoard(course, board) });
   return chapters.flatMap((chapter) => {
     const tree = makeStill(chapterTree({ ...context, chapter }));
     const page = encodeURI(context.addresses.page(chapter.index));

@@ -8,6 +8,8 @@ export interface Medium {
   readonly board: (picture: BoardPicture) => ElementContent;
   /** Whether diagrams are numbered through the course. */
   readonly numbersDiagrams?: boolean;
+  /** Whether long lists are folded, to be opened by a click. */
+  readonly folds: boolean;
   /** What stands below moves that a reader cannot play through; a page shows a board beside them. */
   readonly below?: (block: MovesBlock | GameBlock) => ElementContent[];
 }
@@ -15,5 +17,6 @@ export interface Medium {
 /** A page of the site: boards are drawn into it, and a script moves the one beside the text. */
 export const pageMedium: Medium = {
   numbersDiagrams: true,
+  folds: true,
   board: (picture) => ({ type: 'raw', value: drawBoardInPage(picture) }),
 };

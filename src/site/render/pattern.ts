@@ -59,14 +59,14 @@ function list(
   chapters: readonly PatternPlaces[],
   here: number | undefined,
 ): Element[] {
-  const { strings } = context;
+  const { strings, medium } = context;
   let room = shownAtOnce;
   const shown: Element[] = [];
   const folded: Element[] = [];
   let hidden = 0;
   const all = chapters.reduce((sum, { places }) => sum + places.length, 0);
   // A fold that would hide a place or two only hides them.
-  if (all <= shownAtOnce + 3) room = all;
+  if (all <= shownAtOnce + 3 || !medium.folds) room = all;
   for (const { chapter, places } of chapters) {
     const now = places.slice(0, room);
     const later = places.slice(room);

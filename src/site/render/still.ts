@@ -1,5 +1,5 @@
 import type { Element, ElementContent, Root, RootContent } from 'hast';
-import { element } from './hast.ts';
+import { element, text } from './hast.ts';
 
 /** What only a page's script, its style sheet or a click makes use of. */
 const forPages = /^data(?!Footnote)|^(?:loading|ariaDescribedBy)$/;
@@ -24,6 +24,7 @@ function still(node: Element): ElementContent[] {
   const children = node.children.flatMap((child) =>
     child.type === 'element' ? still(child) : [child],
   );
+  if (is('places')) return [inOneParagraph(children)];
   if (node.tagName === 'details') return children;
   if (node.tagName === 'summary') return [element('p', { className: ['fold'] }, children)];
   if (is('answers-title')) return [element('h2', node.properties, children)];
@@ -45,4 +46,17 @@ function still(node: Element): ElementContent[] {
   }
   if (properties.role === 'list') delete properties.role;
   return [{ ...node, properties, children }];
+}
+
+/** A list of places, one a line, as words: nobody clicks through them. */
+function inOneParagraph(children: readonly ElementContent[]): Element {
+  const [lead, list] = children.filter((child) => child.type === 'element');
+  const items = list?.children.filter((child) => child.type === 'element') ?? [];
+  const words = items.flatMap(({ children: [link, move] }, index): ElementContent[] => {
+    // The author's name for a position says nothing here: its move does.
+    const shown = link?.type === 'element' && move?.type === 'text';
+    const place = shown ? { ...link, children: [text(move.value.trim())] } : link;
+    return [text(index === 0 ? ' ' : ', '), ...(place === undefined ? [] : [place])];
+  });
+  return element('p', { className: ['places'] }, [...(lead?.children ?? []), ...words, '.']);
 }
