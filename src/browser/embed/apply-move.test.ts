@@ -7,7 +7,7 @@ const letters = { queen: 'q', rook: 'r', bishop: 'b', knight: 'n', king: '', paw
 
 test('moves as the rules do, in random games from the start and where pawns and kings are special', () => {
   const special = [
-    'r3k2r/pppq1ppp/8/3pP3/8/8/PPP2PPP/R3K2R w KQkq d6 0 10',
+    'r3k2r/ppp1qppp/8/3pP3/8/8/PPP2PPP/R3K2R w KQkq d6 0 10',
     '8/P5k1/8/8/8/8/p5K1/8 w - - 0 1',
   ].map((fen) => parseFen(fen));
   fc.assert(
