@@ -1,4 +1,4 @@
-import { mkdir, readFile, writeFile } from 'node:fs/promises';
+import { mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import type { Strings } from '../../strings/index.ts';
 import { boardWords } from '../board-words.ts';
@@ -14,7 +14,9 @@ export async function writeEmbedScript(
   assets: AssetPaths,
   strings: Strings,
 ): Promise<void> {
-  const code = await readFile(join(out, assets.scripts.embed ?? ''), 'utf8');
+  const own = join(out, assets.scripts.embed ?? '');
+  const code = await readFile(own, 'utf8');
+  await rm(own);
   const words = boardWords(strings, { toMove: strings.toMove, open: strings.embed.open });
   const file = join(out, embedScript);
   await mkdir(dirname(file), { recursive: true });

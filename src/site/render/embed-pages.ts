@@ -15,7 +15,7 @@ const width = 400;
 const lines = 76;
 
 /** Nothing but the page's own script and picture; it may be framed by any site. */
-const policy = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'";
+const policy = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:";
 
 type Context = Omit<RenderContext, 'chapter'>;
 
@@ -45,6 +45,8 @@ export function makeEmbedPages(
       meta({ name: 'robots', content: 'noindex' }),
       meta({ name: 'color-scheme', content: 'light dark' }),
       element('title', {}, [`${embed.words} – ${title}`]),
+      // Browsers ask a host for an icon unless they are given one.
+      element('link', { rel: ['icon'], href: 'data:,' }, []),
       element('link', { rel: ['stylesheet'], href: `../${assets.styles.embed ?? ''}` }, []),
       ...(site === undefined
         ? []
