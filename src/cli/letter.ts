@@ -10,6 +10,8 @@ import { loadCourse } from './load-course.ts';
 export interface LetterOptions {
   readonly section?: string;
   readonly positions?: readonly string[];
+  /** The name of news, or `latest`. */
+  readonly news?: string;
   readonly out?: string;
   readonly site?: string;
   readonly images?: string;
@@ -71,22 +73,25 @@ export async function letter(
 function choose(
   chapter: string | undefined,
   dir: string | undefined,
-  { section, positions }: LetterOptions,
+  { section, positions, news }: LetterOptions,
 ): { choice: LetterChoice; folder: string } {
-  if (positions === undefined) {
+  if (news !== undefined && positions === undefined && section === undefined && !dir) {
+    return { choice: { news: news === 'latest' ? undefined : news }, folder: chapter ?? '.' };
+  }
+  if (positions === undefined && news === undefined) {
     if (chapter !== undefined) return { choice: { chapter, section }, folder: dir ?? '.' };
     throw new PublishError(
-      'a letter needs a chapter or positions',
-      'write `linewright letter 1`, or `linewright letter --positions main,iqp`',
+      'a letter needs a chapter, positions or news',
+      'write `linewright letter 1`, `linewright letter --positions main,iqp` or `linewright letter --news latest`',
     );
   }
-  if (dir !== undefined || section !== undefined) {
+  if (dir !== undefined || section !== undefined || news !== undefined) {
     throw new PublishError(
-      'a letter tells either a chapter or positions',
-      'leave out the chapter, or `--positions`',
+      'a letter tells either a chapter, or positions, or news',
+      'leave out all but one of the chapter, `--positions` and `--news`',
     );
   }
-  return { choice: { positions }, folder: chapter ?? '.' };
+  return { choice: { positions: positions ?? [] }, folder: chapter ?? '.' };
 }
 
 /** Now, unless SOURCE_DATE_EPOCH says otherwise (reproducible-builds.org). */

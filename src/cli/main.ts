@@ -57,8 +57,8 @@ program
 
 program
   .command('letter')
-  .description('check a course and write a chapter, a part of one or positions as an e-mail')
-  .usage('[options] <chapter> [dir] | --positions <names> [dir]')
+  .description('check a course and write a chapter, a part of one, positions or news as an e-mail')
+  .usage('[options] <chapter> [dir] | --positions <names> [dir] | --news <name> [dir]')
   .argument('[chapter]', 'its id, its number or its file')
   .argument('[dir]', 'the course folder (default: ".")')
   .option('--section <heading>', 'only what stands below this heading of the chapter')
@@ -66,6 +66,10 @@ program
     '--positions <names>',
     'instead of a chapter: named positions, as in `main,iqp`',
     parseNames,
+  )
+  .option(
+    '--news <name>',
+    'instead of a chapter: news of the course, as in `2026-11-25` or `latest`',
   )
   .option('--out <dir>', 'the folder to write (default: in `letters` in the course folder)')
   .option(

@@ -100,7 +100,7 @@ test.each([
   ],
   [
     ['letter'],
-    'A letter needs a chapter or positions. Write `linewright letter 1`, or `linewright letter --positions main,iqp`.\n',
+    'A letter needs a chapter, positions or news. Write `linewright letter 1`, `linewright letter --positions main,iqp` or `linewright letter --news latest`.\n',
   ],
   [
     ['letter', '1', course, '--to', 'me'],

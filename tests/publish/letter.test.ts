@@ -96,6 +96,17 @@ describe.each(['chapter', 'positions', 'section'])('%s', (name) => {
   });
 });
 
+test('news links to the boards of the site, and names its own place there', async () => {
+  const site = 'https://club.example/t';
+  const { html, text, name } = await letterOf('demo-course', { news: '2026-11-25.md' }, { site });
+  expect(name).toBe('news-2026-11-25');
+  const links = [...html.matchAll(/href="([^"]*)"/g)].map(([, url]) => url);
+  expect(links).toContain(`${site}/isolated-pawn.html#bf8`);
+  expect(links).toContain(`${site}/changes.html#2026-11-25`);
+  expect(links.filter((url) => !url?.startsWith(site))).toEqual([]);
+  expect(text).toContain('Two exercises are new.');
+});
+
 test('head and addresses survive in any language', async () => {
   const mail: Email = await PostalMime.parse(letter('chapter').message);
   expect(mail.subject).toBe('Spanisch: & mehr: Läufer & <Springer>');
@@ -222,6 +233,11 @@ test.each([
     { chapter: 'erste', section: '1. Die Zuge' },
     'the chapter “Läufer & <Springer>” has no heading `1. Die Zuge`',
     'did you mean `1. Die Züge`?',
+  ],
+  [
+    { news: undefined },
+    'the course has no news',
+    'write a file in `news/`, or let `linewright changes OLD NEW --write` begin one',
   ],
   [{ positions: ['stam'] }, 'no position of the course is named `stam`', 'did you mean `stamm`?'],
   [

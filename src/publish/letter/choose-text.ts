@@ -2,16 +2,17 @@ import type { Heading } from 'mdast';
 import { toString as plainText } from 'mdast-util-to-string';
 import { nearestName, type Place } from '../../diagnostics/index.ts';
 import type { Chapter, Course } from '../../model/index.ts';
-import { slug } from '../../site/render/index.ts';
+import { newsId, newsPage, slug } from '../../site/render/index.ts';
 import { stringsFor } from '../../strings/index.ts';
 import { PublishError } from '../publish-error.ts';
 import { headingsOf, narrowChapter } from './narrow-chapter.ts';
 import { positionChapter } from './position-chapter.ts';
 
-/** A chapter, a part of one, or named positions. */
+/** A chapter, a part of one, named positions, or news of the course: the latest unless named. */
 export type LetterChoice =
   | { readonly chapter: string; readonly section?: string | undefined }
-  | { readonly positions: readonly string[] };
+  | { readonly positions: readonly string[] }
+  | { readonly news: string | undefined };
 
 /** What a letter tells. */
 export interface LetterText {
@@ -27,13 +28,14 @@ export interface LetterText {
   readonly place: Place;
   /** The headings by which it can be divided. */
   readonly sections: readonly string[];
-  /** Whether it is one chapter, or a part of one, that stands on one page of the site. */
-  readonly onePage: boolean;
+  /** Where all of it stands in the site, if it stands on one page. */
+  readonly page?: string;
 }
 
 /** @throws PublishError for what the course does not have. */
 export function chooseText(course: Course, choice: LetterChoice): LetterText {
   if ('positions' in choice) return choosePositions(course, choice.positions);
+  if ('news' in choice) return chooseNews(course, choice.news);
   const chapter = findChapter(course, choice.chapter);
   const start = { line: 1, column: 1, offset: 0 };
   const whole = { file: chapter.file, start, end: start };
@@ -46,7 +48,7 @@ export function chooseText(course: Course, choice: LetterChoice): LetterText {
       chapters: [chapter],
       place: whole,
       sections: headingsOf(chapter).map((heading) => plainText(heading)),
-      onePage: true,
+      page: pageOf(chapter),
     };
   }
   const heading = findSection(chapter, choice.section);
@@ -60,7 +62,7 @@ export function chooseText(course: Course, choice: LetterChoice): LetterText {
     chapters: [part],
     place: position ? placeOf(chapter.file, position) : whole,
     sections: headingsOf(part).map((part) => plainText(part)),
-    onePage: true,
+    page: `${pageOf(chapter)}#${encodeURIComponent(slug(title))}`,
   };
 }
 
@@ -130,8 +132,37 @@ function choosePositions(course: Course, names: readonly string[]): LetterText {
     chapters: labels.map((label) => positionChapter(course, label, strings)),
     place: first.place,
     sections: [],
-    onePage: false,
   };
+}
+
+/** What the author tells of an edition, by the name of its file; the latest stands first. */
+function chooseNews({ news }: Course, name: string | undefined): LetterText {
+  const wanted = name?.replace(/^.*\/|\.md$/g, '');
+  const found = wanted === undefined ? news[0] : news.find((each) => each.name === wanted);
+  if (found === undefined) {
+    if (name !== undefined) {
+      const names = news.map((each) => each.name);
+      throw missing(`there is no news \`${name}\``, name, names, 'the news are');
+    }
+    throw new PublishError(
+      'the course has no news',
+      'write a file in `news/`, or let `linewright changes OLD NEW --write` begin one',
+    );
+  }
+  const { title, file, body, media } = found;
+  const start = { line: 1, column: 1, offset: 0 };
+  return {
+    title,
+    name: `news-${slug(found.name)}`,
+    chapters: [{ id: found.name, index: -1, title, file, body, media, blocks: [] }],
+    place: { file, start, end: start },
+    sections: [],
+    page: `${newsPage}#${encodeURIComponent(newsId(found))}`,
+  };
+}
+
+function pageOf({ id }: Chapter): string {
+  return `${encodeURI(id)}.html`;
 }
 
 function missing(

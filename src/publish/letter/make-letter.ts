@@ -3,7 +3,6 @@ import { visit } from 'unist-util-visit';
 import type { CheckedCourse } from '../../check/index.ts';
 import type { Diagnostic } from '../../diagnostics/index.ts';
 import type { BoardPicture } from '../../draw/index.ts';
-import { slug } from '../../site/render/index.ts';
 import { stringsFor } from '../../strings/index.ts';
 import { pictureFindings } from '../picture-findings.ts';
 import { collectPictures } from '../pictures.ts';
@@ -47,7 +46,7 @@ export interface Letter {
 }
 
 /**
- * A chapter, a part of one or named positions as a letter.
+ * A chapter, a part of one, named positions or news as a letter.
  * @throws PublishError for what the course does not have, and for addresses that are none.
  */
 export async function makeLetter(
@@ -61,7 +60,10 @@ export async function makeLetter(
   const strings = stringsFor(settings.language);
   const text = chooseText(course, choice);
   const site = options.site ?? settings.site;
-  const frame = letterFrame(course, text, { site, page: pageOf(text, site) });
+  const frame = letterFrame(course, text, {
+    site,
+    page: site && text.page && `${site}/${text.page}`,
+  });
   const subject = options.subject ?? `${settings.title}: ${text.title}`;
 
   const boards = collectPictures('images');
@@ -127,12 +129,3 @@ function beginningOf(content: readonly RootContent[]): string {
 }
 
 /** Where the text stands on the site, if it stands on one page of it. */
-function pageOf(
-  { chapters, onePage, above, title }: ReturnType<typeof chooseText>,
-  site: string | undefined,
-): string | undefined {
-  const [chapter] = chapters;
-  if (site === undefined || !onePage || chapter === undefined) return undefined;
-  const heading = above === undefined ? '' : `#${encodeURIComponent(slug(title))}`;
-  return `${site}/${encodeURI(chapter.id)}.html${heading}`;
-}

@@ -17,11 +17,16 @@ export function renderNews(context: Omit<RenderContext, 'chapter'>): NewsEntry[]
     timeZone: 'UTC',
   });
   return context.course.news.map((news) => {
-    const id = news.name.replace(/\s+/g, '-');
+    const id = newsId(news);
     const { title, date } = news;
     const words = day.format(new Date(`${date}T00:00:00Z`));
     return { id, title, date, day: words, html: toHtml(newsTree(context, news, id)) };
   });
+}
+
+/** The id of news on its page. */
+export function newsId({ name }: News): string {
+  return name.replace(/\s+/g, '-');
 }
 
 /** The body of news as a tree; its headings stand below its title, its ids are its own in the page. */
