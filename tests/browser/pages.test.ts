@@ -15,11 +15,16 @@ describe('axe-core finds nothing', () => {
   for (const colorScheme of ['light', 'dark'] as const) {
     // A phone in the dark, a desk by day: the two differ in more than colour.
     const viewport = colorScheme === 'dark' ? windows.phone : windows.wide;
-    test(`on any page, ${colorScheme}`, async () => {
+    test(`on any page, ${colorScheme}`, { timeout: 300_000 }, async () => {
       const { page, faults } = await openPage(demo().browser, { colorScheme, viewport });
       for (const name of pageFiles()) {
         await page.goto(demo().address + name);
-        const { violations } = await new AxeBuilder({ page }).analyze();
+        // What is drawn within a board has no words; and the handout's moves, thousands of them, are
+        // those of the chapters' pages.
+        const { violations } = await new AxeBuilder({ page })
+          .exclude('svg.board > *')
+          .exclude('.in-columns .moves')
+          .analyze();
         const said = violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
         expect(said, name).toEqual([]);
         const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);

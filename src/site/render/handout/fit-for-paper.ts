@@ -34,6 +34,8 @@ function fitNode<Kind extends RootContent | ElementContent>(
     const id = properties[name];
     if (typeof id === 'string') properties[name] = fit.id(id);
   }
+  // On one page the exercises of all chapters would be landmarks of one name.
+  if (classes.includes('exercise')) delete properties.ariaLabel;
   const { href } = properties;
   const after: ElementContent[] = [];
   if (node.tagName === 'a' && typeof href === 'string') {
