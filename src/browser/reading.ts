@@ -174,6 +174,8 @@ function keepRoomAbove(board: HTMLElement): void {
     const covered = above ? `${Math.ceil(height)}px` : '0px';
     document.documentElement.style.setProperty('--covered', covered);
   };
-  set();
+  // The observer calls at once, after the page's first layout; only an address cannot wait for it,
+  // and a layout that is forced here is a second one of a long page.
+  if (location.hash !== '') set();
   new ResizeObserver(set).observe(stand);
 }
