@@ -101,7 +101,7 @@ test('news links to the boards of the site, and names its own place there', asyn
   const { html, text, name } = await letterOf('demo-course', { news: '2026-11-25.md' }, { site });
   expect(name).toBe('news-2026-11-25');
   const links = [...html.matchAll(/href="([^"]*)"/g)].map(([, url]) => url);
-  expect(links).toContain(`${site}/isolated-pawn.html#bf8`);
+  expect(links).toContain(`${site}/isolated-pawn.html#forgot-knight`);
   expect(links).toContain(`${site}/changes.html#2026-11-25`);
   expect(links.filter((url) => !url?.startsWith(site))).toEqual([]);
   expect(text).toContain('Two exercises are new.');
