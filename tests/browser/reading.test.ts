@@ -62,7 +62,7 @@ describe('the address', () => {
         'isolated-pawn.html#tarrasch',
         async (page) => {
           await settled(page);
-          expect(await caption(page)).toBe('after 3...c5');
+          await expect.poll(() => caption(page), soon).toBe('after 3...c5');
           expect(await currentMoves(page)).toEqual(['c5']);
           expect(await inSight(page, 'tarrasch')).toBe(true);
           await page.mouse.move(100, 400);
@@ -77,7 +77,7 @@ describe('the address', () => {
   test('of a move without a name shows it', () =>
     reading('isolated-pawn.html#b1-5b-Nc6', async (page) => {
       await settled(page);
-      expect(await caption(page)).toBe('after 5...Nc6');
+      await expect.poll(() => caption(page), soon).toBe('after 5...Nc6');
       expect(await inSight(page, 'b1-5b-Nc6')).toBe(true);
     }));
 
@@ -92,8 +92,8 @@ describe('the address', () => {
       await page.goBack();
       await page.waitForURL(/isolated-pawn\.html/);
       await settled(page);
-      expect(hash(page)).toBe('#tarrasch');
-      expect(await caption(page)).toBe('after 3...c5');
+      await expect.poll(() => hash(page), soon).toBe('#tarrasch');
+      await expect.poll(() => caption(page), soon).toBe('after 3...c5');
     }));
 
   test('of the list of named positions leads to each', () =>
@@ -101,7 +101,7 @@ describe('the address', () => {
       await page.getByRole('link', { name: 'Positions' }).click();
       await page.getByRole('link', { name: 'tarrasch', exact: true }).click();
       await settled(page);
-      expect(await caption(page)).toBe('after 3...c5');
+      await expect.poll(() => caption(page), soon).toBe('after 3...c5');
     }));
 });
 
@@ -133,7 +133,7 @@ describe('the reading place', () => {
       expect(await also.textContent()).toBe('also reached: after 6...Nf6, after 6...Nc6');
       await also.getByRole('link', { name: 'after 6...Nf6' }).click();
       await expect.poll(() => caption(page), soon).toBe('after 6...Nf6');
-      expect(hash(page)).toBe('#quiet-e3');
+      await expect.poll(() => hash(page), soon).toBe('#quiet-e3');
       expect(await inSight(page, 'quiet-e3')).toBe(true);
       await page.goBack();
       await expect.poll(() => caption(page), soon).toBe('after 6...exd5');
@@ -152,18 +152,18 @@ test('where move orders meet the board leads to the other chapter', () =>
     await page.keyboard.press('ArrowRight');
     await also.click();
     await page.waitForURL(/isolated-pawn\.html#three-nc3$/);
-    expect(await caption(page)).toBe('after 3.Nc3');
+    await expect.poll(() => caption(page), soon).toBe('after 3.Nc3');
   }));
 
 describe('with the mouse', () => {
   test('a click on a move shows it, and notes it in the address', () =>
     reading('isolated-pawn.html', async (page) => {
-      expect(await pieceOn(page, 'c5')).toBeUndefined();
+      await expect.poll(() => pieceOn(page, 'c5'), soon).toBeUndefined();
       await page.locator('#tarrasch').click();
-      expect(await pieceOn(page, 'c5')).toBe('#piece-bp');
-      expect(await pieceOn(page, 'c7')).toBeUndefined();
+      await expect.poll(() => pieceOn(page, 'c5'), soon).toBe('#piece-bp');
+      await expect.poll(() => pieceOn(page, 'c7'), soon).toBeUndefined();
       await settled(page);
-      expect(hash(page)).toBe('#tarrasch');
+      await expect.poll(() => hash(page), soon).toBe('#tarrasch');
     }));
 
   test('a click on a move in the prose shows it, and Back returns', () =>
@@ -171,26 +171,26 @@ describe('with the mouse', () => {
       await page.locator('#ed').click();
       await settled(page);
       await page.locator('a.prose-move[href="#tarrasch"]').first().click();
-      expect(await caption(page)).toBe('after 3...c5');
-      expect(hash(page)).toBe('#tarrasch');
+      await expect.poll(() => caption(page), soon).toBe('after 3...c5');
+      await expect.poll(() => hash(page), soon).toBe('#tarrasch');
       await page.goBack();
       await settled(page);
-      expect(await caption(page)).toBe('after 4...exd5');
+      await expect.poll(() => caption(page), soon).toBe('after 4...exd5');
       await page.goForward();
       await settled(page);
-      expect(await caption(page)).toBe('after 3...c5');
+      await expect.poll(() => caption(page), soon).toBe('after 3...c5');
     }));
 
   test('the buttons step, take branches and turn the board', () =>
     reading('isolated-pawn.html#three-nc3', async (page) => {
       const board = page.locator('.beside course-board');
       await board.getByRole('button', { name: '3...Nf6' }).click();
-      expect(await caption(page)).toBe('after 3...Nf6');
+      await expect.poll(() => caption(page), soon).toBe('after 3...Nf6');
       await board.getByRole('button', { name: 'Back' }).click();
-      expect(await caption(page)).toBe('after 3.Nc3');
+      await expect.poll(() => caption(page), soon).toBe('after 3.Nc3');
       // On takes the way that one came back from.
       await board.getByRole('button', { name: 'On' }).click();
-      expect(await caption(page)).toBe('after 3...Nf6');
+      await expect.poll(() => caption(page), soon).toBe('after 3...Nf6');
       expect(await board.getByRole('button', { name: 'On' }).getAttribute('aria-disabled')).toBe(
         'true',
       );
@@ -200,7 +200,7 @@ describe('with the mouse', () => {
       expect(await view()).toBe('white');
       await board.getByRole('button', { name: 'Back' }).click();
       expect(await view()).toBe('white');
-      expect(await pieceOn(page, 'e1')).toBe('#piece-wk');
+      await expect.poll(() => pieceOn(page, 'e1'), soon).toBe('#piece-wk');
     }));
 
   test('the board follows the paragraph that is read', () =>
@@ -220,25 +220,25 @@ describe('with the keyboard', () => {
   test('arrows step from anywhere; on a move the others act too', () =>
     reading('isolated-pawn.html', async (page) => {
       await page.keyboard.press('ArrowRight');
-      expect(await caption(page)).toBe('after 1.d4');
+      await expect.poll(() => caption(page), soon).toBe('after 1.d4');
       await page.keyboard.press('ArrowRight');
       await page.keyboard.press('ArrowLeft');
-      expect(await caption(page)).toBe('after 1.d4');
+      await expect.poll(() => caption(page), soon).toBe('after 1.d4');
 
       await page.locator('#tarrasch').focus();
       await page.keyboard.press('Enter');
-      expect(await caption(page)).toBe('after 3...c5');
+      await expect.poll(() => caption(page), soon).toBe('after 3...c5');
       await page.keyboard.press('ArrowDown');
-      expect(await caption(page)).toBe('after 3...Nf6');
+      await expect.poll(() => caption(page), soon).toBe('after 3...Nf6');
       await page.keyboard.press('ArrowUp');
-      expect(await caption(page)).toBe('after 3...c5');
+      await expect.poll(() => caption(page), soon).toBe('after 3...c5');
       await page.keyboard.press('End');
       await settled(page);
-      expect(await caption(page)).toBe('after 8...O-O');
+      await expect.poll(() => caption(page), soon).toBe('after 8...O-O');
       expect(await inSight(page, 'tabiya')).toBe(true);
       await page.keyboard.press('Home');
       await settled(page);
-      expect(await caption(page)).toBe('at the start');
+      await expect.poll(() => caption(page), soon).toBe('at the start');
     }));
 
   test('a step is told to readers who do not see the board', () =>
@@ -274,8 +274,8 @@ describe('on a phone', () => {
         async (page) => {
           await page.locator('#tarrasch').tap();
           await settled(page);
-          expect(await caption(page)).toBe('after 3...c5');
-          expect(await pieceOn(page, 'c5')).toBe('#piece-bp');
+          await expect.poll(() => caption(page), soon).toBe('after 3...c5');
+          await expect.poll(() => pieceOn(page, 'c5'), soon).toBe('#piece-bp');
           const board = await page.locator('.beside svg.board').boundingBox();
           expect(board?.y).toBeGreaterThanOrEqual(0);
           expect((board?.y ?? 0) + (board?.height ?? 0)).toBeLessThanOrEqual(viewport.height);
