@@ -48,19 +48,7 @@ describe('thousands of games', () => {
   }, async () => {
     const { page, faults } = await openPage(demo().browser);
     await page.goto(`${demo().address}compare.html`);
-    const seen = page.evaluate(
-      () =>
-        new Promise<number>((resolve) => {
-          const bar = document.querySelector('progress');
-          const look = () => {
-            if (bar && bar.value > 0 && bar.value < bar.max) resolve(bar.value / bar.max);
-            else requestAnimationFrame(look);
-          };
-          look();
-        }),
-    );
     await chooseAndWait(page, Buffer.concat([lines, Buffer.from(broken), lines]));
-    expect(await seen).toBeGreaterThan(0);
     expect(await page.getByRole('status').textContent()).toBe('4,029 games were compared.');
     expect(await figure(page, 'Games')).toBe('4,029');
     expect(await figure(page, 'Could not be followed')).toBe('1');
@@ -87,6 +75,9 @@ describe('thousands of games', () => {
     const many = Buffer.concat(Array.from({ length: 12 }, () => lines));
     await page.locator('input[type=file]').setInputFiles(pgn(many));
     await page.locator('.compare-progress span', { hasText: /[1-9]/ }).waitFor();
+    const done = () =>
+      page.locator('progress').evaluate((bar: HTMLProgressElement) => bar.value / bar.max);
+    await expect.poll(done, { timeout: 20_000, interval: 20 }).toBeGreaterThan(0);
     await page.getByRole('button', { name: 'Stop' }).click();
     expect(await page.getByRole('status').textContent()).toMatch(/^Stopped after [\d,]+ games?;/);
     expect(await page.locator('progress').isVisible()).toBe(false);
