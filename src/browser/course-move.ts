@@ -1,4 +1,5 @@
-import { type CourseTable, moveText, type PieceLetters, type WayMove } from '../lookup/index.ts';
+import type { PieceLetters } from '../chess/letters.ts';
+import { type CourseTable, moveText, type WayMove } from '../lookup/index.ts';
 import { element } from './element.ts';
 
 export interface MoveWords {

@@ -1,3 +1,4 @@
+import { numberSign } from '../chess/letters.ts';
 import type { Color } from '../chess/types.ts';
 import type { BoardPicture } from '../draw/picture.ts';
 import { type BoardMove, onBoard } from './board/board-state.ts';
@@ -130,7 +131,7 @@ function startExercise(section: HTMLElement): void {
     const reached = line?.start.children[0];
     if (line === undefined || reached === undefined) {
       const first = lines[0]?.start.children[0]?.move;
-      const number = first ? `${first.number}${turn === 'white' ? '.' : '...'}` : '';
+      const number = first ? numberSign({ number: first.number, color: turn }) : '';
       draw(undefined);
       reply(fill(words.exercise.legal, { move: number + move.san }), []);
     } else if (line.kind === 'answer') {

@@ -1,3 +1,4 @@
+import { numberSign } from '../chess/letters.ts';
 import type { PieceKind } from '../chess/types.ts';
 import { readPlacement } from '../draw/placement.ts';
 import { fill } from './board/fill.ts';
@@ -33,7 +34,7 @@ export interface Words {
 /** `7...Be7`: a move with its number, as the page prints it. */
 export function numbered({ move }: Spot): string {
   if (move === undefined) return '';
-  return `${move.number}${move.color === 'white' ? '.' : '...'}${move.san}`;
+  return numberSign(move) + move.san;
 }
 
 /** Another place of the position: `after 5.e3 in “White has other ideas”`. */

@@ -12,6 +12,13 @@ export {
 export { describePosition, type PositionWords } from './describe.ts';
 export { isFenFault, parseFen } from './fen.ts';
 export { initialPosition } from './initial.ts';
+export {
+  englishLetters,
+  kindOfSanLetter,
+  numberSign,
+  type PieceLetters,
+  sanIn,
+} from './letters.ts';
 export { makeFen } from './make-fen.ts';
 export { listed, nameOf, nameSquares, sideName } from './names.ts';
 export { passMove } from './pass.ts';
@@ -42,4 +49,6 @@ export type {
   Square,
 } from './types.ts';
 export { colors, pieceKinds } from './types.ts';
+export { inUci } from './uci.ts';
 export { pieceValues } from './values.ts';
+export { writePlacement } from './write-placement.ts';

@@ -1,15 +1,15 @@
 import { stat } from 'node:fs/promises';
 import path from 'node:path';
 import type { Course } from '../model/index.ts';
+import { toldDate } from './told-date.ts';
 
 /**
  * When a course was last changed: the date of its newest file, so that the same files give the same
- * book. SOURCE_DATE_EPOCH, seconds since 1970, says otherwise (reproducible-builds.org), since a
- * copy of a repository has the date of the copy.
+ * book; unless a date is told, since a copy of a repository has the date of the copy.
  */
 export async function courseDate(folder: string, course: Course): Promise<Date> {
-  const told = process.env.SOURCE_DATE_EPOCH;
-  if (told !== undefined && /^\d{1,11}$/.test(told)) return new Date(Number(told) * 1000);
+  const told = toldDate();
+  if (told !== undefined) return told;
   const files = course.chapters.flatMap(({ file, media, blocks }) => [
     file,
     ...media,

@@ -1,8 +1,7 @@
 import type { CheckedCourse } from '../check/index.ts';
 import type { SiteDownload } from '../site/index.ts';
 import { courseId } from '../site/render/index.ts';
-import { cacheFolder } from './cache-folder.ts';
-import { courseDate } from './course-date.ts';
+import { courseBook } from './course-book.ts';
 
 /** What a site offers to take along: the course as an e-book, and its moves. */
 export function courseDownloads(
@@ -15,11 +14,7 @@ export function courseDownloads(
     {
       kind: 'book',
       path: `files/${name}.epub`,
-      async make() {
-        const { makeBook } = await import('../publish/index.ts');
-        const modified = await courseDate(folder, checked.course);
-        return makeBook(checked, { folder, modified, site, cacheDir: cacheFolder() });
-      },
+      make: () => courseBook(checked, folder, site),
     },
     {
       kind: 'moves',

@@ -1,11 +1,10 @@
 import path from 'node:path';
 import type { CheckedCourse } from '../check/index.ts';
-import { bookFindings, makeBook, PublishError } from '../publish/index.ts';
+import { bookFindings, PublishError } from '../publish/index.ts';
 import { makePgn, toLatin1 } from '../publish/pgn/index.ts';
 import { courseId } from '../site/render/index.ts';
-import { cacheFolder } from './cache-folder.ts';
 import { count, exitCodes, printFindings } from './console.ts';
-import { courseDate } from './course-date.ts';
+import { courseBook } from './course-book.ts';
 import { type ExportOptions, exportFormats } from './export-formats.ts';
 import { loadCourse } from './load-course.ts';
 import { replaceFile } from './replace-file.ts';
@@ -55,10 +54,8 @@ async function contentOf(
   { format, site, chapter, latin1 }: ExportOptions & { readonly format: Format },
 ): Promise<Uint8Array> {
   switch (format) {
-    case 'epub': {
-      const modified = await courseDate(folder, checked.course);
-      return makeBook(checked, { folder, modified, site, cacheDir: cacheFolder() });
-    }
+    case 'epub':
+      return courseBook(checked, folder, site);
     case 'pgn': {
       const text = makePgn(checked, { chapter, site });
       if (!latin1) return Buffer.from(text);

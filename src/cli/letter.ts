@@ -6,6 +6,7 @@ import { checkReplaceable, markerFile, replaceFolder } from '../site/build/repla
 import { cacheFolder } from './cache-folder.ts';
 import { count, exitCodes, printFindings } from './console.ts';
 import { loadCourse } from './load-course.ts';
+import { toldDate } from './told-date.ts';
 
 export interface LetterOptions {
   readonly section?: string;
@@ -37,7 +38,7 @@ export async function letter(
     return exitCodes.findings;
   }
   const { site, images, subject, from, to } = options;
-  const date = letterDate();
+  const date = toldDate() ?? new Date();
   const cacheDir = cacheFolder();
   const settings = { folder, date, site, images, subject, from, to, cacheDir };
   const made = await makeLetter(loaded.checked, choice, settings);
@@ -92,12 +93,6 @@ function choose(
     );
   }
   return { choice: { positions: positions ?? [] }, folder: chapter ?? '.' };
-}
-
-/** Now, unless SOURCE_DATE_EPOCH says otherwise (reproducible-builds.org). */
-function letterDate(): Date {
-  const told = process.env.SOURCE_DATE_EPOCH;
-  return told !== undefined && /^\d{1,11}$/.test(told) ? new Date(Number(told) * 1000) : new Date();
 }
 
 function kilobytes(bytes: number): string {

@@ -1,4 +1,4 @@
-import type { Color } from '../chess/index.ts';
+import { type Color, writePlacement } from '../chess/index.ts';
 import type { Place } from '../diagnostics/index.ts';
 import {
   type DiagramDraft,
@@ -13,7 +13,6 @@ import {
 import { type BlockInWork, endOfMainLine } from './block-in-work.ts';
 import type { TreeNode } from './block-tree.ts';
 import { mainLine } from './main-line.ts';
-import { placementOf } from './match-pattern.ts';
 import type { Block, LabelUse, Statement } from './types.ts';
 
 /** Where a block stands, and how it looks up what lies outside it. */
@@ -180,13 +179,15 @@ function tagsAndResult(moves: MovetextDraft | undefined, { tree }: BlockInWork) 
 
 function pattern(draft: PatternDraft) {
   const pieces = draft.pieces.map(({ color, kind, square }) => ({ color, kind, square }));
+  // Two pieces on one square are a problem that the reader has told: the first one stands.
+  const board = new Map(pieces.toReversed().map(({ square, ...piece }) => [square, piece]));
   return {
     title: draft.title,
     pieces,
     empty: draft.empty.map(({ text }) => text),
     at: draft.at.map(labelUse),
     reversed: draft.reversed,
-    placement: placementOf(pieces),
+    placement: writePlacement(board),
     matches: [],
   };
 }

@@ -34,26 +34,3 @@ export function findPattern(
     return match ? [{ key: position.key, ...match }] : [];
   });
 }
-
-const letters = { king: 'k', queen: 'q', rook: 'r', bishop: 'b', knight: 'n', pawn: 'p' };
-
-/** The first field of a FEN that has only the pattern's pieces. */
-export function placementOf(pieces: Placement['pieces']): string {
-  const ranks = [];
-  for (let rank = 8; rank >= 1; rank--) {
-    let text = '';
-    let empty = 0;
-    for (const file of 'abcdefgh') {
-      const piece = pieces.find(({ square }) => square === `${file}${rank}`);
-      if (!piece) {
-        empty++;
-        continue;
-      }
-      const letter = letters[piece.kind];
-      text += `${empty || ''}${piece.color === 'white' ? letter.toUpperCase() : letter}`;
-      empty = 0;
-    }
-    ranks.push(`${text}${empty || ''}`);
-  }
-  return ranks.join('/');
-}

@@ -1,3 +1,4 @@
+import { kindOfSanLetter } from '../chess/letters.ts';
 import type { PieceKind } from '../chess/types.ts';
 
 /** The small texts of the course language: names of positions, lists of squares and of arrows. */
@@ -45,19 +46,10 @@ export function arrowProblem(text: string) {
 
 const piece = /^([KQRBN]?)([a-h][1-8])$/;
 
-const kinds: Readonly<Record<string, PieceKind>> = {
-  '': 'pawn',
-  K: 'king',
-  Q: 'queen',
-  R: 'rook',
-  B: 'bishop',
-  N: 'knight',
-};
-
 /** `Nf3` or `d4`: a piece with its square, a bare square being a pawn's. */
 export function piecePlace(text: string): { kind: PieceKind; square: string } | undefined {
   const match = piece.exec(text);
-  const kind = kinds[match?.[1] ?? ''];
+  const kind = kindOfSanLetter[match?.[1] ?? ''];
   return match?.[2] && kind ? { kind, square: match[2] } : undefined;
 }
 

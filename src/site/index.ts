@@ -13,7 +13,6 @@ import { wordIndexFolder, writeWordIndex } from './build/word-index.ts';
 import { writeWorker } from './offline/write-worker.ts';
 import { renderSite } from './render/site.ts';
 import type { Download } from './site-data.ts';
-
 import { sitemapFiles } from './sitemap.ts';
 
 export { SiteError } from './site-error.ts';
@@ -94,7 +93,7 @@ async function buildWith(
   // Astro empties its folder first: what is made at the same time goes beside it.
   const [made, images, noWordIndex] = await Promise.all([
     astro.build(rendered.data),
-    writeImages(course, astro.work, {
+    writeImages(course, rendered.embeds, astro.work, {
       cacheDir: options.cacheDir,
       onDone: (done, all) => onProgress?.({ stage: 'images', done, all }),
     }),

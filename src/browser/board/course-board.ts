@@ -1,5 +1,6 @@
 import type { Color } from '../../chess/types.ts';
 import { drawBoardInPage } from '../../draw/page-board.ts';
+import { make } from '../element.ts';
 import type { BoardEvents, BoardMove, BoardState } from './board-state.ts';
 import { type BoardWords, wordsOf } from './board-words.ts';
 import { drawOn } from './draw-on.ts';
@@ -196,15 +197,6 @@ export class CourseBoard extends HTMLElement {
   #tell<Name extends keyof BoardEvents>(name: Name, detail: BoardEvents[Name]): void {
     this.dispatchEvent(new CustomEvent(name, { detail, bubbles: true }));
   }
-}
-
-function make<Name extends keyof HTMLElementTagNameMap>(
-  name: Name,
-  className: string,
-): HTMLElementTagNameMap[Name] {
-  const element = document.createElement(name);
-  element.className = className;
-  return element;
 }
 
 function button(className: string): HTMLButtonElement {

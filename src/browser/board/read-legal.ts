@@ -1,12 +1,5 @@
-import type { PieceKind } from '../../chess/types.ts';
+import { kindOfUciLetter } from '../../chess/uci.ts';
 import type { BoardMove } from './board-state.ts';
-
-const promotions: Readonly<Record<string, PieceKind>> = {
-  q: 'queen',
-  r: 'rook',
-  b: 'bishop',
-  n: 'knight',
-};
 
 /** Reads the moves that a page carries as text: `Nf3:g1f3 e8=Q:e7e8q`. */
 export function readLegal(text: string): BoardMove[] {
@@ -14,6 +7,6 @@ export function readLegal(text: string): BoardMove[] {
     const [, san, from, to, letter = ''] =
       /^(.+):([a-h][1-8])([a-h][1-8])([qrbn]?)$/.exec(entry) ?? [];
     if (san === undefined || from === undefined || to === undefined) return [];
-    return [{ san, from, to, promotion: promotions[letter] }];
+    return [{ san, from, to, promotion: kindOfUciLetter[letter] }];
   });
 }

@@ -1,11 +1,11 @@
 import type { Piece, Square } from '../../chess/types.ts';
+import { writePlacement } from '../../chess/write-placement.ts';
 import { readPlacement } from '../../draw/placement.ts';
 import { type BoardWords, squareInWords, wordsOf } from './board-words.ts';
 import type { CourseBoard } from './course-board.ts';
 import type { Hands } from './hands.ts';
 import { makePieceTray } from './piece-tray.ts';
 import { makeSquares } from './squares.ts';
-import { writePlacement } from './write-placement.ts';
 
 /** What is said where pieces are set by hand, in the page's language (`strings.setUp`). */
 export interface SetUpWords extends BoardWords {

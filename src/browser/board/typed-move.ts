@@ -1,15 +1,12 @@
+import { englishLetters as english, type PieceLetters } from '../../chess/letters.ts';
 import { type PieceKind, pieceKinds, type Square } from '../../chess/types.ts';
 import type { BoardMove } from './board-state.ts';
-
-type Letters = Readonly<Record<PieceKind, string>>;
-
-const english: Letters = { king: 'K', queen: 'Q', rook: 'R', bishop: 'B', knight: 'N', pawn: '' };
 
 /** The legal moves that a typed move names; `undefined` if it is no move at all. */
 export function findTyped(
   typed: string,
   legal: readonly BoardMove[],
-  letters: Letters,
+  letters: PieceLetters,
 ): BoardMove[] | undefined {
   const bare = typed.replace(/^\s*\d+(?:\s*(?:\.+|…)\s*|\s+)/, '').replace(/[\s+#!?]+$/g, '');
   const castling = /^[o0]-?[o0](-?[o0])?$/i.exec(bare);
@@ -45,14 +42,15 @@ function fits(origin: string, from: Square): boolean {
   return origin === '' || origin === from || origin === from.charAt(0) || origin === from.charAt(1);
 }
 
-function kindOfSan(san: string, letters: Letters): PieceKind {
+function kindOfSan(san: string, letters: PieceLetters): PieceKind {
   if (san.startsWith('O-O')) return 'king';
   const letter = san.charAt(0);
   return /\p{Lu}/u.test(letter) ? (kindOf(letter, letters) ?? 'pawn') : 'pawn';
 }
 
 /** A reader may type the letters of the page's language, or the English ones. */
-function kindOf(letter: string, letters: Letters): PieceKind | undefined {
-  const named = (of: Letters) => pieceKinds.find((kind) => of[kind] !== '' && of[kind] === letter);
+function kindOf(letter: string, letters: PieceLetters): PieceKind | undefined {
+  const named = (of: PieceLetters) =>
+    pieceKinds.find((kind) => of[kind] !== '' && of[kind] === letter);
   return named(letters) ?? named(english);
 }

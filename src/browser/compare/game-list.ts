@@ -2,8 +2,9 @@ import { partingOf } from '../../lookup/games/parting-of.ts';
 import type { ComparedGame, GameFault } from '../../lookup/games/types.ts';
 import type { CourseTable } from '../../lookup/types.ts';
 import { fill } from '../board/fill.ts';
+import { make, makeButton } from '../element.ts';
 import type { Speech } from './compare-words.ts';
-import { compose, make, makeButton } from './make.ts';
+import { compose } from './compose.ts';
 import type { Places } from './places.ts';
 
 /** So many games are shown at first, and so many more at a time. */

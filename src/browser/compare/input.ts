@@ -1,5 +1,5 @@
+import { make } from '../element.ts';
 import type { CompareWords } from './compare-words.ts';
-import { make } from './make.ts';
 
 /** Where games are given: chosen or dropped as files, or pasted. */
 export function makeInput(words: CompareWords, onGames: (games: Blob) => void): HTMLElement {

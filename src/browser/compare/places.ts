@@ -1,9 +1,10 @@
+import { numberSign, sanIn } from '../../chess/letters.ts';
 import { linesOf } from '../../lookup/games/lines-of.ts';
 import type { GameExit, GameMove } from '../../lookup/games/types.ts';
 import type { CourseTable, TableMove } from '../../lookup/types.ts';
 import { fill } from '../board/fill.ts';
+import { make } from '../element.ts';
 import type { CompareWords } from './compare-words.ts';
-import { make } from './make.ts';
 
 /** Positions and moves of the course, in words and as links to where they stand. */
 export interface Places {
@@ -21,14 +22,10 @@ export interface Places {
   readonly there: (exit: GameExit, san: string) => string;
 }
 
-const kinds = { K: 'king', Q: 'queen', R: 'rook', B: 'bishop', N: 'knight' } as const;
-
 export function placesOf(table: CourseTable, words: CompareWords): Places {
   const lineOf = linesOf(table);
-  const local = (san: string) =>
-    san.replace(/[KQRBN]/g, (letter) => words.letters[kinds[letter as keyof typeof kinds]]);
-  const numbered = ({ san, color, number }: GameMove) =>
-    `${number}${color === 'white' ? '.' : '...'}${local(san)}`;
+  const local = (san: string) => sanIn(words.letters, san);
+  const numbered = (move: GameMove) => numberSign(move) + local(move.san);
   const here = (exit: GameExit): string => {
     // The course's own way there names the position alike for all games; else the game's does.
     const last = lineOf(exit.position)?.at(-1) ?? exit.last;

@@ -1,8 +1,8 @@
 import type { ComparedGame } from '../../lookup/games/types.ts';
 import type { CourseTable } from '../../lookup/types.ts';
 import { fill } from '../board/fill.ts';
+import { make } from '../element.ts';
 import type { Speech } from './compare-words.ts';
-import { make } from './make.ts';
 
 /** So many names are proposed, those with most games. */
 const mostNames = 300;

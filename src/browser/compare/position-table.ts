@@ -2,8 +2,8 @@ import { drawBoardInPage } from '../../draw/page-board.ts';
 import type { PositionRow } from '../../lookup/games/by-position.ts';
 import type { CourseTable } from '../../lookup/types.ts';
 import { fill } from '../board/fill.ts';
+import { make, makeButton } from '../element.ts';
 import type { Speech } from './compare-words.ts';
-import { make, makeButton } from './make.ts';
 import type { Places } from './places.ts';
 
 /** So many positions are shown at first, and so many more at a time. */

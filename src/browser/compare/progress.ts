@@ -1,5 +1,5 @@
+import { make, makeButton } from '../element.ts';
 import type { Speech } from './compare-words.ts';
-import { make, makeButton } from './make.ts';
 
 /** How far the comparison has come, and the button that stops it. */
 export interface Progress {

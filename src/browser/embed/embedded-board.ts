@@ -1,6 +1,7 @@
 import { pieceSprite } from '../../draw/page-board.ts';
 import { onBoard } from '../board/board-state.ts';
 import { CourseBoard } from '../board/course-board.ts';
+import { make } from '../element.ts';
 import { describe } from '../words.ts';
 import { embedCss } from './embed-css.ts';
 import { embedWords } from './embed-words.ts';
@@ -118,13 +119,4 @@ function addStyle(root: ShadowRoot): void {
     style.textContent = embedCss;
     root.append(style);
   }
-}
-
-function make<Name extends keyof HTMLElementTagNameMap>(
-  name: Name,
-  className: string,
-): HTMLElementTagNameMap[Name] {
-  const element = document.createElement(name);
-  element.className = className;
-  return element;
 }

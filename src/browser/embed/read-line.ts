@@ -1,3 +1,4 @@
+import { numberSign } from '../../chess/letters.ts';
 import type { Color, Square } from '../../chess/types.ts';
 import type { BoardArrow } from '../../draw/arrows.ts';
 import { applyMove } from './apply-move.ts';
@@ -43,7 +44,8 @@ export function readLine(attribute: (name: string) => string | null): EmbeddedLi
     const placement = applyMove(positions.at(-1)?.placement ?? start, move);
     if (placement === undefined) break;
     const [from, to] = [move.slice(0, 2), move.slice(2, 4)];
-    const name = `${ply >> 1}${ply % 2 === 0 ? '.' : '...'}${sans[index] ?? `${from}-${to}`}`;
+    const sign = numberSign({ number: ply >> 1, color: ply % 2 === 0 ? 'white' : 'black' });
+    const name = sign + (sans[index] ?? `${from}-${to}`);
     ply += 1;
     positions.push({
       placement,

@@ -47,8 +47,3 @@ export function turnAfter(
   const ply = start.number * 2 + (side === 'b' ? 1 : 0) + plies;
   return { number: ply >> 1, color: ply % 2 === 0 ? 'white' : 'black' };
 }
-
-/** `3...`: what stands before a move. */
-export function numberSign({ number, color }: { number: number; color: Color }): string {
-  return `${number}${color === 'white' ? '.' : '...'}`;
-}

@@ -1,4 +1,5 @@
-import { focusable, make, makeButton } from './dom.ts';
+import { make, makeButton } from '../element.ts';
+import { focusable } from './focusable.ts';
 import type { How } from './item.ts';
 import type { Session } from './session.ts';
 import { counted, type PageWords, printedNodes } from './words.ts';

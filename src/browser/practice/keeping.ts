@@ -1,4 +1,4 @@
-import { make, makeButton } from './dom.ts';
+import { make, makeButton } from '../element.ts';
 import type { PageWords } from './words.ts';
 
 export interface KeepingEvents {

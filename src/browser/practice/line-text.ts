@@ -1,6 +1,7 @@
+import { numberSign } from '../../chess/letters.ts';
 import { noteName } from '../../lookup/index.ts';
-import { numberSign, turnAfter } from './board-moves.ts';
-import { make } from './dom.ts';
+import { make } from '../element.ts';
+import { turnAfter } from './board-moves.ts';
 import type { Ply, Session } from './session.ts';
 import { type PageWords, printedNodes } from './words.ts';
 

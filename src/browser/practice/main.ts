@@ -2,10 +2,10 @@
 import { givenNotes, givenTable } from '../../lookup/index.ts';
 import { wordsOf } from '../board/board-words.ts';
 import { fill } from '../board/fill.ts';
+import { make } from '../element.ts';
 import type { Words } from '../words.ts';
 import { chosenChapters, rememberChapters } from './chosen-chapters.ts';
 import { dayOf } from './day.ts';
-import { make } from './dom.ts';
 import { makeEndView } from './end-view.ts';
 import type { Progress } from './overview.ts';
 import { practiceCourse } from './practice-course.ts';

@@ -1,4 +1,4 @@
-import { make } from './dom.ts';
+import { make } from '../element.ts';
 import { itemsOf, type Progress, type Tally, tallyOf } from './overview.ts';
 import type { PracticeCourse } from './practice-course.ts';
 import type { PageWords } from './words.ts';

@@ -1,5 +1,6 @@
+import { numberSign } from '../../chess/letters.ts';
 import { fill } from '../board/fill.ts';
-import { numberSign, turnAfter } from './board-moves.ts';
+import { turnAfter } from './board-moves.ts';
 import { adviceAt, type Session } from './session.ts';
 import { adviceSquares } from './show-on-board.ts';
 import { type PageWords, printed } from './words.ts';

@@ -2,9 +2,10 @@ import { moveOf } from '../../lookup/index.ts';
 import { onBoard } from '../board/board-state.ts';
 import { fill } from '../board/fill.ts';
 import { makeMoveEntry } from '../board/move-entry.ts';
+import { make, makeButton } from '../element.ts';
 import type { Words } from '../words.ts';
 import { movesAt } from './board-moves.ts';
-import { focusable, make, makeButton } from './dom.ts';
+import { focusable } from './focusable.ts';
 import { lineText, noteOf } from './line-text.ts';
 import { sentences } from './sentences.ts';
 import {

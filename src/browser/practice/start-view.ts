@@ -1,5 +1,6 @@
 import { fill } from '../board/fill.ts';
-import { focusable, make, makeButton } from './dom.ts';
+import { make, makeButton } from '../element.ts';
+import { focusable } from './focusable.ts';
 import { type KeepingEvents, makeKeeping } from './keeping.ts';
 import { itemsOf, type Progress, restingOf, todayOf } from './overview.ts';
 import { makeOverviewTable } from './overview-table.ts';

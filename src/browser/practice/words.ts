@@ -1,4 +1,5 @@
-import { type PieceKind, pieceKinds } from '../../chess/types.ts';
+import { sanIn } from '../../chess/letters.ts';
+import { pieceKinds } from '../../chess/types.ts';
 import type { BoardWords } from '../board/board-words.ts';
 import { fill } from '../board/fill.ts';
 import type { EntryWords } from '../board/move-entry.ts';
@@ -94,17 +95,9 @@ export function counted(sentence: Counted, n: number): string {
   return fill(rule === 'one' ? sentence.one : sentence.other, { n: String(n) });
 }
 
-const kinds: Readonly<Record<string, PieceKind>> = {
-  K: 'king',
-  Q: 'queen',
-  R: 'rook',
-  B: 'bishop',
-  N: 'knight',
-};
-
 /** Canonical SAN in the letters of the page. */
 export function printed(san: string, { letters }: PageWords): string {
-  return san.replace(/[KQRBN]/g, (letter) => letters[kinds[letter] ?? 'pawn']);
+  return sanIn(letters, san);
 }
 
 /** The same for the page, with figures where the course has them: `.figurine`, as in its text. */

@@ -1,4 +1,5 @@
-import { type CourseTable, type PieceLetters, sanIn } from '../../lookup/index.ts';
+import { numberSign, type PieceLetters, sanIn } from '../../chess/letters.ts';
+import type { CourseTable } from '../../lookup/index.ts';
 import type { FollowedMoves } from '../../lookup/search/follow-moves.ts';
 import { fill } from '../board/fill.ts';
 import { element } from '../element.ts';
@@ -59,6 +60,6 @@ export function reasonIn(reason: string, words: SearchWords): (Node | string)[] 
   return [before, element('span', { lang: words.reasonLanguage }, reason), after];
 }
 
-function text({ number, color, san }: Played, letters: PieceLetters): string {
-  return `${number}${color === 'white' ? '.' : '...'}${sanIn(letters, san)}`;
+function text(move: Played, letters: PieceLetters): string {
+  return numberSign(move) + sanIn(letters, move.san);
 }

@@ -1,4 +1,4 @@
-import { sideName } from '../../chess/index.ts';
+import { numberSign, sideName } from '../../chess/index.ts';
 import { castlingRights, wingName, wings } from './castling.ts';
 import { defineClaim, no, yes } from './define-claim.ts';
 
@@ -57,8 +57,7 @@ the rights are known. Castling that is only prevented for the moment is not lost
     }
     const castled = played().find((move) => move.color === color && move.san.startsWith('O-O'));
     if (castled) {
-      const dots = color === 'white' ? '.' : '...';
-      return no(`${side} has castled, with ${castled.number}${dots}${castled.san}`);
+      return no(`${side} has castled, with ${numberSign(castled)}${castled.san}`);
     }
     return yes(
       `${side} has no right to castle ${wing ? wingName(wing) : 'left'}${wing ? ' any more' : ''}`,

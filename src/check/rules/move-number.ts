@@ -1,3 +1,4 @@
+import { numberSign } from '../../chess/index.ts';
 import type { Finding } from '../../diagnostics/index.ts';
 import type { MoveNode } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
@@ -63,7 +64,7 @@ Periods as in \`5...\` before a move by White are told too.
       const off = number.value - move.number;
       const wrongSide = move.color === 'white' && number.dots > 1;
       if (off === 0 && !wrongSide) continue;
-      const right = `${move.number}${move.color === 'white' ? '.' : '...'}`;
+      const right = numberSign(move);
       const fix = { place: number.place, text: right };
       if (before && before.off === off && off !== 0) {
         before.more++;

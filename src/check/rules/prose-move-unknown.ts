@@ -1,3 +1,4 @@
+import { numberSign } from '../../chess/index.ts';
 import { type Chapter, type MoveNode, type ProseMove, placeOfNode } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { moveName } from '../move-name.ts';
@@ -43,7 +44,7 @@ Inline code without a move number, such as \`Nf3\`, is left alone.
       if (move) found.push({ move, chapter, place: placeOfNode(node, chapter.file) });
     });
     for (const { move, chapter, place } of found) {
-      const name = `${move.number}${move.color === 'white' ? '.' : '...'}${move.san}`;
+      const name = numberSign(move) + move.san;
       const there = movesAt(chapter, move);
       yield {
         place,

@@ -2,6 +2,7 @@ import {
   createReplay,
   initialPosition,
   isMoveFault,
+  numberSign,
   type Position,
   playMove,
   sideToMove,
@@ -43,7 +44,7 @@ export function followMoves(
   let before = start.key;
   let key = start.key;
   for (const step of steps) {
-    const at = `${number}${color === 'white' ? '.' : '...'}`;
+    const at = numberSign({ number, color });
     if (step.kind !== 'move') {
       const kind = step.kind === 'text-unreadable' ? 'unreadable' : step.kind;
       return { fault: { kind, written: step.text, at, reason: '' } };

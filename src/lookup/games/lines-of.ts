@@ -1,6 +1,6 @@
 import { initialPosition } from '../../chess/initial.ts';
-import { positionOf } from '../find.ts';
 import type { CourseTable } from '../types.ts';
+import { waysOf } from '../ways.ts';
 import type { GameMove } from './types.ts';
 
 /**
@@ -8,24 +8,12 @@ import type { GameMove } from './types.ts';
  * absent for positions that the course reaches only from a set-up one.
  */
 export function linesOf(table: CourseTable): (index: number) => readonly GameMove[] | undefined {
-  const from = new Map<number, { readonly index: number; readonly san: string } | undefined>();
-  const first = positionOf(table, initialPosition.key);
-  const open = first === undefined ? [] : [first];
-  if (first !== undefined) from.set(first, undefined);
-  for (const index of open) {
-    for (const { san, to } of table.positions[index]?.moves ?? []) {
-      if (from.has(to)) continue;
-      from.set(to, { index, san });
-      open.push(to);
-    }
-  }
+  const ways = waysOf(table);
   return (index) => {
-    if (!from.has(index)) return undefined;
-    const line: string[] = [];
-    for (let step = from.get(index); step !== undefined; step = from.get(step.index)) {
-      line.push(step.san);
-    }
-    return line.reverse().map((san, ply) => ({
+    const way = ways.to(index);
+    const root = way[0]?.from ?? index;
+    if (table.positions[root]?.key !== initialPosition.key) return undefined;
+    return way.map(({ move: { san } }, ply) => ({
       san,
       color: ply % 2 === 0 ? 'white' : 'black',
       number: Math.floor(ply / 2) + 1,

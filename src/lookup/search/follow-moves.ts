@@ -1,4 +1,5 @@
 import { initialPosition } from '../../chess/initial.ts';
+import { englishLetters as english, type PieceLetters } from '../../chess/letters.ts';
 import { isMoveFault, playMove } from '../../chess/play.ts';
 import type { MoveFault, PieceKind, PlayedMove, Position } from '../../chess/types.ts';
 import type { WrittenMove } from '../../movetext/types.ts';
@@ -21,10 +22,6 @@ export interface FollowedMoves {
   };
 }
 
-type Letters = Readonly<Record<PieceKind, string>>;
-
-const english: Letters = { king: 'K', queen: 'Q', rook: 'R', bishop: 'B', knight: 'N', pawn: '' };
-
 /**
  * Plays moves in the piece letters of the course or in English ones, whichever goes further, and
  * looks up how far the course has them. A line that leaves the course and comes back is followed.
@@ -32,7 +29,7 @@ const english: Letters = { king: 'K', queen: 'Q', rook: 'R', bishop: 'B', knight
 export function followMoves(
   table: CourseTable,
   moves: readonly WrittenMove[],
-  letters: Letters,
+  letters: PieceLetters,
   start: Position = initialPosition,
 ): FollowedMoves {
   const own = play(moves, start, letters);
@@ -48,7 +45,7 @@ export function followMoves(
 function play(
   moves: readonly WrittenMove[],
   start: Position,
-  letters: Letters,
+  letters: PieceLetters,
 ): Pick<FollowedMoves, 'played' | 'stopped'> {
   const played: PlayedMove[] = [];
   for (const { san } of moves) {
@@ -62,7 +59,7 @@ function play(
 }
 
 /** Piece letters are the first of a move and what a pawn becomes; `O-O` has none. */
-function inEnglish(written: string, letters: Letters): string {
+function inEnglish(written: string, letters: PieceLetters): string {
   if (letters === english || /^[O0o]/.test(written)) return written;
   return written.replace(/^\p{Lu}|(?<==|\(|[18])\p{Lu}/gu, (letter) => {
     const kind = (Object.keys(english) as PieceKind[]).find((name) => letters[name] === letter);

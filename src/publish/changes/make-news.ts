@@ -1,3 +1,4 @@
+import { dayInWords } from '../../strings/date-language.ts';
 import { stringsFor } from '../../strings/index.ts';
 import type { CourseChanges } from './types.ts';
 import { writeChanges } from './write-changes.ts';
@@ -11,20 +12,11 @@ export function makeNews(
     from,
   }: { readonly language: string; readonly date: string; readonly from: string },
 ): string {
-  const title = stringsFor(language).changes.titleOf(dateInWords(date, language));
+  const title = stringsFor(language).changes.titleOf(dayInWords(date, language));
   const front = [
     `title: ${JSON.stringify(title)}`,
     `date: ${date}`,
     `from: ${JSON.stringify(from)}`,
   ];
   return `---\n${front.join('\n')}\n---\n\n${writeChanges(changes, { language, form: 'markdown' })}`;
-}
-
-/** `25 November 2026` for `2026-11-25`, in the language of the course. */
-export function dateInWords(date: string, language: string): string {
-  const format = new Intl.DateTimeFormat(language === 'en' ? 'en-GB' : language, {
-    dateStyle: 'long',
-    timeZone: 'UTC',
-  });
-  return format.format(new Date(`${date}T00:00:00Z`));
 }

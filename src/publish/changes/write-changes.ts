@@ -1,6 +1,7 @@
 import type { List, Paragraph, PhrasingContent, Root, RootContent } from 'mdast';
 import { type Options, toMarkdown } from 'mdast-util-to-markdown';
 import { toString as plainText } from 'mdast-util-to-string';
+import { numberSign } from '../../chess/index.ts';
 import { glyphSign } from '../../movetext/index.ts';
 import { sanText } from '../../site/render/notation.ts';
 import { type Strings, stringsFor } from '../../strings/index.ts';
@@ -114,8 +115,8 @@ function positionWords({ after }: Spot, strings: Strings): string {
   return after === undefined ? strings.startPosition : strings.after(moveWords(after, strings));
 }
 
-function moveWords({ number, color, san }: Move, strings: Strings): string {
-  return `${number}${color === 'white' ? '.' : '...'}${sanText(san, strings)}`;
+function moveWords(move: Move, strings: Strings): string {
+  return numberSign(move) + sanText(move.san, strings);
 }
 
 /** A link to the place, by its name where it has one, since a name lasts; else plain words. */

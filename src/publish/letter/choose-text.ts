@@ -2,7 +2,7 @@ import type { Heading } from 'mdast';
 import { toString as plainText } from 'mdast-util-to-string';
 import { nearestName, type Place } from '../../diagnostics/index.ts';
 import type { Chapter, Course } from '../../model/index.ts';
-import { newsId, newsPage, slug } from '../../site/render/index.ts';
+import { newsChapter, newsId, newsPage, slug } from '../../site/render/index.ts';
 import { stringsFor } from '../../strings/index.ts';
 import { PublishError } from '../publish-error.ts';
 import { headingsOf, narrowChapter } from './narrow-chapter.ts';
@@ -149,12 +149,12 @@ function chooseNews({ news }: Course, name: string | undefined): LetterText {
       'write a file in `news/`, or let `linewright changes OLD NEW --write` begin one',
     );
   }
-  const { title, file, body, media } = found;
+  const { title, file } = found;
   const start = { line: 1, column: 1, offset: 0 };
   return {
     title,
     name: `news-${slug(found.name)}`,
-    chapters: [{ id: found.name, index: -1, title, file, body, media, blocks: [] }],
+    chapters: [newsChapter(found)],
     place: { file, start, end: start },
     sections: [],
     page: `${newsPage}#${encodeURIComponent(newsId(found))}`,

@@ -3,11 +3,9 @@ import { join } from 'node:path';
 import { initialPosition } from '../../chess/index.ts';
 import { cardJob, drawBoard, makePngs, type PngJob } from '../../draw/index.ts';
 import type { Chapter, Course } from '../../model/types.ts';
-import { contextOf } from '../render/context.ts';
 import { cardPath, diagramNames, imagePath, pictureOf } from '../render/diagram-images.ts';
 import { positionPicture } from '../render/embed-pages.ts';
-import { findEmbeds } from '../render/embeds.ts';
-import { pageMedium } from '../render/medium.ts';
+import type { Embed } from '../render/embeds.ts';
 import { emblematic } from '../render/site.ts';
 import { iconJobs } from '../web-app/icons.ts';
 
@@ -26,13 +24,14 @@ interface NamedJob {
  */
 export async function writeImages(
   course: Course,
+  embeds: readonly Embed[],
   out: string,
   options: {
     readonly cacheDir?: string | undefined;
     readonly onDone?: ((done: number, all: number) => void) | undefined;
   },
 ): Promise<string[]> {
-  const pictures = [...diagramJobs(course), ...positionJobs(course), ...cardJobs(course)];
+  const pictures = [...diagramJobs(course), ...positionJobs(embeds), ...cardJobs(course)];
   const jobs = [...pictures, ...iconJobs(course)];
   const writes: Promise<void>[] = [];
   for (const folder of ['cards', 'icons', 'positions']) {
@@ -67,9 +66,8 @@ function diagramJobs(course: Course): NamedJob[] {
 }
 
 /** Named positions, which other sites may show with a link. */
-function positionJobs(course: Course): NamedJob[] {
-  const { addresses, strings } = contextOf(course, pageMedium);
-  return findEmbeds(course, addresses, strings).map((embed) => ({
+function positionJobs(embeds: readonly Embed[]): NamedJob[] {
+  return embeds.map((embed) => ({
     path: decodeURIComponent(positionPicture(embed)),
     job: { svg: drawBoard({ ...embed.picture, theme: 'two-tone' }), width: diagramWidth },
   }));

@@ -6,6 +6,7 @@ import type { Course, GraphMove, GraphPosition, NodeRef } from '../../model/type
 import type { Addresses } from './addresses.ts';
 import { nodeAt } from './context.ts';
 import { courseId } from './course-id.ts';
+import { namesByKey } from './names-by-key.ts';
 
 /** The positions of a course's `moves` blocks as one table, for the reader's browser. */
 export function makeCourseTable(course: Course, addresses: Addresses): CourseTable {
@@ -61,16 +62,4 @@ function kindOf(course: Course, position: GraphPosition, move: GraphMove): Table
     ?.some(({ san }) => san === move.san);
   if (advised) return 'advice';
   return nodes.some(isMarkedBad) ? 'bad' : 'option';
-}
-
-function namesByKey(course: Course): ReadonlyMap<string, string[]> {
-  const names = new Map<string, string[]>();
-  for (const { name, ref } of Object.values(course.labels)) {
-    const key = nodeAt(course, ref)?.position?.key;
-    if (key === undefined) continue;
-    const there = names.get(key);
-    if (there) there.push(name);
-    else names.set(key, [name]);
-  }
-  return names;
 }

@@ -1,9 +1,9 @@
 import type { Element } from 'hast';
 import { toHtml } from 'hast-util-to-html';
+import type { Course } from '../../model/types.ts';
 import { directionOf } from '../../strings/index.ts';
 import type { AssetPaths, EmbedChapter, SiteFile } from '../site-data.ts';
-import type { RenderContext } from './context.ts';
-import { type Embed, findEmbeds } from './embeds.ts';
+import type { Embed } from './embeds.ts';
 import { element } from './hast.ts';
 
 /** The script that other sites include; its name stays the same. */
@@ -17,8 +17,6 @@ const lines = 76;
 /** Nothing but the page's own script and picture; it may be framed by any site. */
 const policy = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:";
 
-type Context = Omit<RenderContext, 'chapter'>;
-
 /** Where the picture of a named position stands. */
 export function positionPicture({ name }: Pick<Embed, 'name'>): string {
   return `images/positions/${encodeURIComponent(name)}.png`;
@@ -30,11 +28,12 @@ function pageOf({ name }: Embed): string {
 
 /** The pages for frames, one a named position. */
 export function makeEmbedPages(
-  { course, addresses, strings }: Context,
+  course: Course,
+  embeds: readonly Embed[],
   { assets, site }: { readonly assets: AssetPaths; readonly site?: string | undefined },
 ): SiteFile[] {
   const { language, title } = course.settings;
-  return findEmbeds(course, addresses, strings).map((embed) => {
+  return embeds.map((embed) => {
     const still = element('noscript', {}, [picture(embed, '../')]);
     const meta = (properties: Record<string, string>) => element('meta', properties, []);
     const head = element('head', {}, [
@@ -62,11 +61,11 @@ export function makeEmbedPages(
 
 /** What the author copies, chapter by chapter. Without an address of the site it stays to be put in. */
 export function makeSnippets(
-  { course, addresses, strings }: Context,
+  course: Course,
+  embeds: readonly Embed[],
   site: string | undefined,
 ): EmbedChapter[] {
   const root = `${site ?? 'ADDRESS'}/`;
-  const embeds = findEmbeds(course, addresses, strings);
   return course.chapters.flatMap((chapter): EmbedChapter[] => {
     const entries = embeds
       .filter((embed) => embed.chapter === chapter.index)

@@ -1,4 +1,4 @@
-import { describePosition, type PlayedMove, sideToMove } from '../../chess/index.ts';
+import { describePosition, inUci, sideToMove } from '../../chess/index.ts';
 import type { BoardPicture } from '../../draw/index.ts';
 import {
   type Block,
@@ -115,10 +115,4 @@ function attributesOf({ nodes, at }: Line, { view }: Block, strings: Strings) {
     guard: arrows('guard'),
   };
   return Object.fromEntries(Object.entries(all).filter(([, value]) => value !== ''));
-}
-
-const letters = { queen: 'q', rook: 'r', bishop: 'b', knight: 'n', king: '', pawn: '' } as const;
-
-function inUci({ from, to, promotion }: PlayedMove): string {
-  return from + to + (promotion ? letters[promotion] : '');
 }

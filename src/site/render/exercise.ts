@@ -1,5 +1,5 @@
 import type { Element, ElementContent } from 'hast';
-import { describePosition, listMoves, sideToMove } from '../../chess/index.ts';
+import { describePosition, inUci, listMoves, sideToMove } from '../../chess/index.ts';
 import type { Chapter, ExerciseBlock, ExerciseLine, MoveNode } from '../../model/types.ts';
 import type { RenderContext } from './context.ts';
 import { element } from './hast.ts';
@@ -12,7 +12,7 @@ export const lineKinds = ['answer', 'also', 'wrong'] as const;
 
 /**
  * A question with its board. Without a script the answer is folded below it; with one it is found
- * on the board: `data-legal` has the legal moves as `san:from-to-promotion` such as `e8=Q:e7e8q`,
+ * on the board: `data-legal` has the legal moves as `san:uci` such as `e8=Q:e7e8q`,
  * and each line carries its first move in `data-m` and the positions after its moves.
  */
 export function renderExercise(
@@ -34,10 +34,7 @@ export function renderExercise(
     title,
     desc: describePosition(position, strings.position),
   });
-  const legal = listMoves(position).map(
-    ({ san, from, to, promotion }) =>
-      `${sanText(san, strings)}:${from}${to}${promotion === undefined ? '' : promotionLetter[promotion]}`,
-  );
+  const legal = listMoves(position).map((move) => `${sanText(move.san, strings)}:${inUci(move)}`);
   const properties = {
     className: ['exercise'],
     ariaLabel: title,
@@ -114,12 +111,3 @@ function fold(className: string, summary: string, content: readonly ElementConte
     ...content,
   ]);
 }
-
-const promotionLetter = {
-  queen: 'q',
-  rook: 'r',
-  bishop: 'b',
-  knight: 'n',
-  king: '',
-  pawn: '',
-};

@@ -1,5 +1,6 @@
 import type { Element, ElementContent } from 'hast';
 import type { GameBlock } from '../../model/types.ts';
+import { dateLanguage } from '../../strings/date-language.ts';
 import type { RenderContext } from './context.ts';
 import { element } from './hast.ts';
 
@@ -59,15 +60,10 @@ function dateInWords(date: string, language: string): string | undefined {
   if (month === undefined || month === '??') return String(Number(year));
   const known = day !== undefined && day !== '??';
   const when = new Date(Date.UTC(Number(year), Number(month) - 1, known ? Number(day) : 1));
-  return new Intl.DateTimeFormat(locale(language), {
+  return new Intl.DateTimeFormat(dateLanguage(language), {
     year: 'numeric',
     month: 'long',
     ...(known && { day: 'numeric' }),
     timeZone: 'UTC',
   }).format(when);
-}
-
-/** English without a country has the day before the month, as the rest of the world has. */
-function locale(language: string): string {
-  return language === 'en' ? 'en-GB' : language;
 }

@@ -6,7 +6,7 @@ export { courseId } from './course-id.ts';
 export { pictureOf } from './diagram-images.ts';
 export { element, text } from './hast.ts';
 export type { Medium } from './medium.ts';
-export { newsId, newsPage } from './news.ts';
+export { newsChapter, newsId, newsPage } from './news.ts';
 export { numberedMove, sanText } from './notation.ts';
 export { emblematic } from './site.ts';
 export { slug } from './slug.ts';

@@ -1,4 +1,5 @@
 import type { ElementContent } from 'hast';
+import { numberSign } from '../../chess/index.ts';
 import type { MoveNode } from '../../model/types.ts';
 import { glyphSign } from '../../movetext/glyphs.ts';
 import type { Strings } from '../../strings/index.ts';
@@ -33,8 +34,7 @@ export function moveLink(
   if (move === undefined) {
     return [element('span', { className: ['move', 'fault'] }, [node.written?.san ?? ''])];
   }
-  const dots = move.color === 'white' ? '.' : '...';
-  const number = withNumber ? [`${move.number}${dots}${noBreak}`] : [];
+  const number = withNumber ? [numberSign(move) + noBreak] : [];
   const words = [...number, ...sanHtml(move.san, context.notation)];
   const glyphs = node.glyphs.flatMap((nag) => glyph(nag, context.strings));
   const id = tree.idOf?.(node);

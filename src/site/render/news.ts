@@ -2,6 +2,7 @@ import type { Root } from 'hast';
 import { toHtml } from 'hast-util-to-html';
 import { visit } from 'unist-util-visit';
 import type { Chapter, News } from '../../model/types.ts';
+import { dayInWords } from '../../strings/date-language.ts';
 import type { NewsEntry } from '../site-data.ts';
 import { chapterTree } from './chapter.ts';
 import type { RenderContext } from './context.ts';
@@ -12,14 +13,10 @@ export const newsPage = 'changes.html';
 /** What the author tells of new editions, the latest first, as the page shows it. */
 export function renderNews(context: Omit<RenderContext, 'chapter'>): NewsEntry[] {
   const { language } = context.course.settings;
-  const day = new Intl.DateTimeFormat(language === 'en' ? 'en-GB' : language, {
-    dateStyle: 'long',
-    timeZone: 'UTC',
-  });
   return context.course.news.map((news) => {
     const id = newsId(news);
     const { title, date } = news;
-    const words = day.format(new Date(`${date}T00:00:00Z`));
+    const words = dayInWords(date, language);
     return { id, title, date, day: words, html: toHtml(newsTree(context, news, id)) };
   });
 }
@@ -29,12 +26,15 @@ export function newsId({ name }: News): string {
   return name.replace(/\s+/g, '-');
 }
 
+/** News as a chapter that stands outside the course, so that links in it lead to whole pages. */
+export function newsChapter(news: News): Chapter {
+  const { title, file, body, media } = news;
+  return { id: newsId(news), index: -1, title, file, body, media, blocks: [] };
+}
+
 /** The body of news as a tree; its headings stand below its title, its ids are its own in the page. */
 export function newsTree(context: Omit<RenderContext, 'chapter'>, news: News, id: string): Root {
-  // News is rendered as a chapter would be that stands outside the course: links lead to whole pages.
-  const { title, file, body, media } = news;
-  const chapter: Chapter = { id, index: -1, title, file, body, media, blocks: [] };
-  const tree = chapterTree({ ...context, chapter });
+  const tree = chapterTree({ ...context, chapter: newsChapter(news) });
   visit(tree, 'element', (node) => {
     const [, depth] = /^h([2-5])$/.exec(node.tagName) ?? [];
     if (depth !== undefined) node.tagName = `h${Number(depth) + 1}`;

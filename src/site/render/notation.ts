@@ -1,14 +1,6 @@
 import type { ElementContent } from 'hast';
-import type { PieceKind, PlayedMove } from '../../chess/types.ts';
+import { kindOfSanLetter, numberSign, type PlayedMove, sanIn } from '../../chess/index.ts';
 import type { Strings } from '../../strings/index.ts';
-
-const kinds: Readonly<Record<string, PieceKind>> = {
-  K: 'king',
-  Q: 'queen',
-  R: 'rook',
-  B: 'bishop',
-  N: 'knight',
-};
 
 /** How moves are printed: the piece letters of the language, or figurines that read as such. */
 export interface Notation {
@@ -18,7 +10,7 @@ export interface Notation {
 
 /** SAN as plain text in the language's letters. */
 export function sanText(san: string, strings: Strings): string {
-  return san.replace(/[KQRBN]/g, (letter) => strings.pieceLetters[kinds[letter] ?? 'pawn']);
+  return sanIn(strings.pieceLetters, san);
 }
 
 /**
@@ -31,7 +23,7 @@ export function sanHtml(san: string, { style, strings }: Notation): ElementConte
     .split(/([KQRBN])/)
     .filter((part) => part !== '')
     .map((part): ElementContent => {
-      const kind = kinds[part];
+      const kind = kindOfSanLetter[part];
       if (kind === undefined) return { type: 'text', value: part };
       return {
         type: 'element',
@@ -44,5 +36,5 @@ export function sanHtml(san: string, { style, strings }: Notation): ElementConte
 
 /** `9.b3` or `7...Be7`: a move with its number, as in running text. */
 export function numberedMove(move: PlayedMove, strings: Strings): string {
-  return `${move.number}${move.color === 'white' ? '.' : '...'}${sanText(move.san, strings)}`;
+  return numberSign(move) + sanText(move.san, strings);
 }

@@ -1,5 +1,6 @@
 import type { NodeRef, PatternMatch } from '../../model/types.ts';
 import { nodeAt, type SharedContext } from './context.ts';
+import { namesByKey } from './names-by-key.ts';
 import { numberedMove } from './notation.ts';
 
 /** A position that has the pattern. */
@@ -27,7 +28,7 @@ export function patternPlaces(
   here: number | undefined,
 ): PatternPlaces[] {
   const { course, addresses, strings } = context;
-  const names = namesByKey(context);
+  const names = namesByKey(context.course);
   const refs = matches.flatMap(({ key }) => {
     const at = course.graph[key]?.at ?? [];
     const ref = at.find((place) => place.chapter === here) ?? at[0];
@@ -37,7 +38,7 @@ export function patternPlaces(
   const chapters = new Map<number, PatternPlace[]>();
   for (const { key, ref } of refs) {
     const move = nodeAt(course, ref)?.move;
-    const name = names.get(key);
+    const name = names.get(key)?.[0];
     const place = {
       href: addresses.href(ref, here),
       words: move ? numberedMove(move, strings) : strings.startPosition,
@@ -48,15 +49,6 @@ export function patternPlaces(
     else chapters.set(ref.chapter, [place]);
   }
   return [...chapters].map(([index, places]) => ({ chapter: index, places }));
-}
-
-function namesByKey({ course }: SharedContext): ReadonlyMap<string, string> {
-  const names = new Map<string, string>();
-  for (const { name, ref } of Object.values(course.labels)) {
-    const key = nodeAt(course, ref)?.position?.key;
-    if (key !== undefined && !names.has(key)) names.set(key, name);
-  }
-  return names;
 }
 
 function inOrder(a: NodeRef, b: NodeRef): number {

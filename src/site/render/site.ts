@@ -15,6 +15,7 @@ import { makeCourseNotes } from './course-notes.ts';
 import { makeCourseTable } from './course-table.ts';
 import { cardPath } from './diagram-images.ts';
 import { makeEmbedPages, makeSnippets, scriptSnippet } from './embed-pages.ts';
+import { type Embed, findEmbeds } from './embeds.ts';
 import { feedPath, makeFeed } from './feed.ts';
 import { renderHandout } from './handout/handout.ts';
 import { pageMedium } from './medium.ts';
@@ -29,6 +30,8 @@ const mostEmblems = 40;
 /** What the pages show, and the files that stand beside them. */
 export interface RenderedSite {
   readonly data: SiteData;
+  /** The positions that other sites may show, whose pictures are still to be drawn. */
+  readonly embeds: readonly Embed[];
   readonly files: readonly SiteFile[];
 }
 
@@ -50,6 +53,7 @@ export function renderSite(
   const table = tableFile(courseTable);
   const advises = courseTable.positions.some(({ moves }) => moves[0]?.kind === 'advice');
   const notes = advises ? notesFile(makeCourseNotes(base, courseTable)) : undefined;
+  const embeds = findEmbeds(course, addresses, base.strings);
   const data: SiteData = {
     language: settings.language,
     title: settings.title,
@@ -72,16 +76,16 @@ export function renderSite(
     handout: renderHandout(course),
     positions: namedPositions(course, addresses),
     downloads: place.downloads ?? [],
-    embeds: makeSnippets(base, site),
+    embeds: makeSnippets(course, embeds, site),
     embedScript: scriptSnippet(site),
     news: renderNews(base),
     ...(feed.length > 0 && { feed: feedPath }),
     transpositions: transpositions(courseTable, base.strings),
     patterns: patternEntries(base),
   };
-  const boards = makeEmbedPages(base, { assets: place.assets, site });
+  const boards = makeEmbedPages(course, embeds, { assets: place.assets, site });
   const beside = [...(notes ? [notes] : []), ...feed, ...boards];
-  return { data, files: [table, ...beside, appManifest(course), tabIcon(course)] };
+  return { data, embeds, files: [table, ...beside, appManifest(course), tabIcon(course)] };
 }
 
 /**

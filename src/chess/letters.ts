@@ -1,0 +1,40 @@
+import type { Color, PieceKind } from './types.ts';
+
+/** The letters that a language has for the pieces in its moves; a pawn has none. */
+export type PieceLetters = Readonly<Record<PieceKind, string>>;
+
+/** The letters of SAN (PGN standard, 8.2.3.2). */
+export const englishLetters: PieceLetters = {
+  king: 'K',
+  queen: 'Q',
+  rook: 'R',
+  bishop: 'B',
+  knight: 'N',
+  pawn: '',
+};
+
+/** The pieces by their letters in SAN. */
+export const kindOfSanLetter: Readonly<Record<string, PieceKind>> = {
+  '': 'pawn',
+  K: 'king',
+  Q: 'queen',
+  R: 'rook',
+  B: 'bishop',
+  N: 'knight',
+};
+
+/** Canonical SAN in the piece letters of a language. */
+export function sanIn(letters: PieceLetters, san: string): string {
+  return san.replace(/[KQRBN]/g, (letter) => letters[kindOfSanLetter[letter] ?? 'pawn']);
+}
+
+/** `7.` or `7...`: what print has before a move. */
+export function numberSign({
+  number,
+  color,
+}: {
+  readonly number: number;
+  readonly color: Color;
+}): string {
+  return `${number}${color === 'white' ? '.' : '...'}`;
+}

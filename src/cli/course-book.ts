@@ -1,0 +1,14 @@
+import type { CheckedCourse } from '../check/index.ts';
+import { cacheFolder } from './cache-folder.ts';
+import { courseDate } from './course-date.ts';
+
+/** The e-book of a course in a folder; what makes it is loaded when it is asked for. */
+export async function courseBook(
+  checked: CheckedCourse,
+  folder: string,
+  site: string | undefined,
+): Promise<Uint8Array> {
+  const { makeBook } = await import('../publish/index.ts');
+  const modified = await courseDate(folder, checked.course);
+  return makeBook(checked, { folder, modified, site, cacheDir: cacheFolder() });
+}
