@@ -11,6 +11,7 @@ import { readLegal } from './board/read-legal.ts';
 import { makeControls, type Talk, talkOf } from './exercise-controls.ts';
 import type { ExerciseWords } from './exercise-words.ts';
 import { readSpots, type Spot } from './spots.ts';
+import { whenIdle } from './when-idle.ts';
 import { describe, type Words } from './words.ts';
 
 /** A line of the exercise: its element in the page and its first position and move. */
@@ -20,11 +21,20 @@ interface Line {
   readonly start: Spot;
 }
 
-/** Makes every exercise of the page live: it is answered on its board or by typing. */
+/**
+ * Makes every exercise of the page live, one after the other: it is answered on its board or by
+ * typing. Until then its answer is folded in the text, as without scripts.
+ */
 export function startExercises(root: ParentNode): void {
   const sections = [...root.querySelectorAll<HTMLElement>('.exercise')];
-  for (const section of sections) startExercise(section);
   makeWay(sections);
+  const startNext = () => {
+    const section = sections.shift();
+    if (section === undefined) return;
+    startExercise(section);
+    whenIdle(startNext);
+  };
+  whenIdle(startNext);
 }
 
 function startExercise(section: HTMLElement): void {

@@ -6,6 +6,7 @@ import { followReading, spotOfHash, spotOfLink } from './follow.ts';
 import { createHold } from './hold.ts';
 import { listenForKeys, type Step } from './keys.ts';
 import { beside, endOfLine, readSpots, type Spot, startOfBlock } from './spots.ts';
+import { whenIdle } from './when-idle.ts';
 import { caption, describe, numbered, otherPlace, spoken, type Words } from './words.ts';
 
 /** Makes a chapter live: its board follows the text, the moves, the keys and the address. */
@@ -168,14 +169,17 @@ function coveredBy(board: HTMLElement): number {
  */
 function keepRoomAbove(board: HTMLElement): void {
   const stand = board.parentElement ?? board;
+  let covered = '0px';
   const set = () => {
     const { width, height } = stand.getBoundingClientRect();
     const above = width >= document.documentElement.clientWidth - 1;
-    const covered = above ? `${Math.ceil(height)}px` : '0px';
-    document.documentElement.style.setProperty('--covered', covered);
+    const now = above ? `${Math.ceil(height)}px` : '0px';
+    // A new value styles the whole page anew.
+    if (now !== covered) document.documentElement.style.setProperty('--covered', now);
+    covered = now;
   };
   // The observer calls at once, after the page's first layout; only an address cannot wait for it,
   // and a layout that is forced here is a second one of a long page.
   if (location.hash !== '') set();
-  new ResizeObserver(set).observe(stand);
+  new ResizeObserver(() => whenIdle(set)).observe(stand);
 }

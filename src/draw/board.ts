@@ -6,7 +6,7 @@ import {
   coordinateScale,
   coordinateSigns,
   darkCorners,
-  darkSquareShapes,
+  darkShapes,
   frameShapes,
   paperShape,
   sheetShape,
@@ -71,7 +71,7 @@ function definitions(pieces: readonly PlacedPiece[], theme: Theme): string {
     ([id, piece]) =>
       `<g id="${id}" transform="scale(${pieceScale})">${themeMarkup(pieceShapes(piece), theme)}</g>`,
   );
-  const dark = `<g id="dark-square">${themeMarkup(darkSquareShapes(), theme)}</g>`;
+  const dark = `<g id="dark-square">${themeMarkup(darkShapes([{ x: 0, y: 0 }]), theme)}</g>`;
   return `<defs>${dark}${symbols.join('')}</defs>`;
 }
 

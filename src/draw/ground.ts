@@ -7,29 +7,43 @@ import type { Shape } from './shape.ts';
 /** Hatch lines across a square's side. */
 const hatchLines = 8;
 
-/** A dark square at 0 0: a quiet tint under a diagonal hatch. */
-export function darkSquareShapes(): readonly Shape[] {
-  const step = side / hatchLines;
-  const lines = Array.from({ length: 2 * hatchLines - 1 }, (_, index) => {
-    const sum = (index + 1) * step;
-    const low = Math.max(0, sum - side);
-    const high = Math.min(side, sum);
-    return `M${short(low)} ${short(high)}L${short(high)} ${short(low)}`;
-  });
-  return [
-    { part: 'board-tint', d: `M0 0h${side}v${side}h-${side}z` },
-    { part: 'board-hatch', d: lines.join('') },
-  ];
+/** A point in board units, from the top left corner of the board. */
+interface Corner {
+  readonly x: number;
+  readonly y: number;
 }
 
 /** Top left corners of the 32 dark squares; the same from both sides of the board. */
-export const darkCorners: readonly { readonly x: number; readonly y: number }[] = Array.from(
-  { length: 32 },
-  (_, index) => {
-    const row = Math.floor(index / 4);
-    return { x: ((index % 4) * 2 + ((row + 1) % 2)) * side, y: row * side };
-  },
-);
+export const darkCorners: readonly Corner[] = Array.from({ length: 32 }, (_, index) => {
+  const row = Math.floor(index / 4);
+  return { x: ((index % 4) * 2 + ((row + 1) % 2)) * side, y: row * side };
+});
+
+/**
+ * Dark squares with these top left corners: a quiet tint under a diagonal hatch. All are two
+ * paths: a page with many boards lays out as many elements less.
+ */
+export function darkShapes(corners: readonly Corner[]): readonly Shape[] {
+  const at = (path: string) => corners.map(({ x, y }) => `M${x} ${y}${path}`).join('');
+  return [
+    { part: 'board-tint', d: at(`h${side}v${side}h-${side}z`) },
+    { part: 'board-hatch', d: at(hatch()) },
+  ];
+}
+
+/** The hatch of a square, relative to its corner, so that all squares repeat the same text. */
+function hatch(): string {
+  const step = side / hatchLines;
+  let pen = { x: 0, y: 0 };
+  return Array.from({ length: 2 * hatchLines - 1 }, (_, index) => {
+    const sum = (index + 1) * step;
+    const low = Math.max(0, sum - side);
+    const high = Math.min(side, sum);
+    const path = `m${short(low - pen.x)} ${short(high - pen.y)}l${short(high - low)} ${short(low - high)}`;
+    pen = { x: high, y: low };
+    return path;
+  }).join('');
+}
 
 /** What a file is drawn on. In a page the margin is the page's own. */
 export function sheetShape(outside: boolean): Shape {

@@ -19,13 +19,13 @@
  */
 import { type Color, colors, type Piece, pieceKinds, type Square } from '../chess/types.ts';
 import { arrowShapes, type BoardArrow } from './arrows.ts';
-import { boardBox, squareCorner, viewBox } from './geometry.ts';
+import { boardBox, short, squareCorner, viewBox } from './geometry.ts';
 import {
   coordinateOutline,
   coordinateScale,
   coordinateSigns,
   darkCorners,
-  darkSquareShapes,
+  darkShapes,
   frameShapes,
   paperShape,
   turnShape,
@@ -91,24 +91,18 @@ export function turnHref(turn: Color, view: Color): string {
  */
 export function pieceSprite(): string {
   const pieces = colors.flatMap((color) => pieceKinds.map((kind) => pieceSymbol({ color, kind })));
-  const signs = [...'12345678abcdefgh'].map(
-    (sign) =>
-      `<path id="coordinate-${sign}" class="board-coordinate" transform="scale(${coordinateScale})" d="${coordinateOutline(sign)}"/>`,
-  );
   const turns = colors.flatMap((turn) =>
     colors.map(
       (view) =>
         `<g id="${turnHref(turn, view).slice(1)}">${classMarkup([turnShape(turn, view)])}</g>`,
     ),
   );
-  const dark = darkCorners.map(({ x, y }) => `<use href="#dark-square" x="${x}" y="${y}"/>`);
+  const dark = classMarkup(darkShapes(darkCorners));
   const paper = classMarkup([paperShape()]);
   const frame = classMarkup(frameShapes());
   return (
     '<svg class="board-sprite" width="0" height="0" aria-hidden="true"><defs>' +
-    `<g id="dark-square">${classMarkup(darkSquareShapes())}</g>` +
-    `<g id="board-bare">${paper}${dark.join('')}${frame}</g>` +
-    signs.join('') +
+    `<g id="board-bare">${paper}${dark}${frame}</g>` +
     colors.map(groundSymbol).join('') +
     turns.join('') +
     pieces.join('') +
@@ -122,7 +116,8 @@ function pieceSymbol(piece: Piece): string {
 
 function groundSymbol(view: Color): string {
   const signs = coordinateSigns(view).map(
-    ({ sign, x, y }) => `<use href="#coordinate-${sign}" x="${x}" y="${y}"/>`,
+    ({ sign, x, y }) =>
+      `<path class="board-coordinate" transform="translate(${short(x)} ${short(y)})scale(${coordinateScale})" d="${coordinateOutline(sign)}"/>`,
   );
   return `<g id="board-${view}"><use href="#board-bare"/>${signs.join('')}</g>`;
 }
