@@ -6,7 +6,7 @@ export const embed: Pick<Strings, 'embed'> = {
     page: 'Bretter für andere Seiten',
     lead: 'Kopieren Sie den Text eines Kastens in den Quelltext Ihrer Seite.',
     noSite:
-      'Setzen Sie statt ADDRESS die Adresse des veröffentlichten Kurses ein, oder tragen Sie `site` in course.yaml ein und erzeugen Sie die Seiten neu.',
+      'Setzen Sie statt ADDRESS die Adresse des veröffentlichten Kurses ein, oder tragen Sie „site“ in course.yaml ein und erzeugen Sie die Seiten neu.',
     frame: 'Ein Rahmen mit einem Brett zum Durchspielen',
     element: 'Dasselbe als Teil der Seite, mit Skript und ohne Rahmen',
     picture: 'Ein Bild mit einem Verweis, ganz ohne Skript',

@@ -5,7 +5,7 @@ export const embed = {
     page: 'Boards for other sites',
     lead: 'Copy the text of a box into the source of your page.',
     noSite:
-      'Put the address of the published course in place of ADDRESS, or set `site` in course.yaml and build again.',
+      'Put the address of the published course in place of ADDRESS, or set “site” in course.yaml and build again.',
     frame: 'A frame with a board to step through',
     element: 'The same as a part of the page, with a script and without a frame',
     picture: 'A picture with a link, without any script',

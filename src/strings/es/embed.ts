@@ -6,7 +6,7 @@ export const embed: Pick<Strings, 'embed'> = {
     page: 'Tableros para otros sitios',
     lead: 'Copie el texto de un recuadro en el código de su página.',
     noSite:
-      'Ponga la dirección del curso publicado en lugar de ADDRESS, o indique `site` en course.yaml y genere el sitio de nuevo.',
+      'Ponga la dirección del curso publicado en lugar de ADDRESS, o indique «site» en course.yaml y genere el sitio de nuevo.',
     frame: 'Un marco con un tablero para recorrer las jugadas',
     element: 'Lo mismo como parte de la página, con un script y sin marco',
     picture: 'Una imagen con un enlace, sin ningún script',

@@ -1,0 +1,203 @@
+/**
+ * What axe-core cannot see, each by its success criterion in the Web Content Accessibility
+ * Guidelines 2.2 (W3C Recommendation). Practice and the set-up board are tested in their own files.
+ */
+import { readdirSync } from 'node:fs';
+import type { BrowserContextOptions, Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { openPage, useDemo, windows } from './browser.ts';
+
+const demo = useDemo();
+const phone: BrowserContextOptions = { viewport: windows.phone, hasTouch: true, isMobile: true };
+const pageFiles = () => readdirSync(demo().site).filter((name) => name.endsWith('.html'));
+
+async function on(
+  address: string,
+  use: (page: Page) => Promise<void>,
+  options: BrowserContextOptions = {},
+): Promise<void> {
+  const { page, faults } = await openPage(demo().browser, options);
+  try {
+    await page.goto(demo().address + address);
+    await use(page);
+    expect(faults.list).toEqual([]);
+  } finally {
+    await page.context().close();
+  }
+}
+
+test('2.5.7 Dragging Movements: two taps do what a drag does', () =>
+  on(
+    'isolated-pawn.html',
+    async (page) => {
+      const exercise = page.locator('.exercise').first();
+      for (const square of ['c6', 'b4']) {
+        await exercise.locator(`.squares [data-square="${square}"]`).tap();
+      }
+      await expect.poll(() => exercise.locator('[aria-live]').textContent()).toContain('Right.');
+    },
+    phone,
+  ));
+
+test(
+  '2.5.8 Target Size (Minimum): 24 by 24 pixels, or as far from others, on every page',
+  {
+    timeout: 300_000,
+  },
+  () =>
+    on(
+      'index.html',
+      async (page) => {
+        for (const name of pageFiles()) {
+          await page.goto(demo().address + name);
+          await page.locator('h1').first().waitFor();
+          expect(await page.evaluate(tooSmall), name).toEqual([]);
+        }
+      },
+      phone,
+    ),
+);
+
+/**
+ * Targets under 24 pixels whose circle of that diameter meets another target or another small
+ * one's circle. Links in a sentence or a block of text are the criterion's exception "Inline".
+ */
+function tooSmall(): string[] {
+  const least = 24;
+  const targets = [...document.querySelectorAll<HTMLElement>('a[href], button, input, summary')]
+    .filter((element) => element.checkVisibility({ visibilityProperty: true }))
+    .map((element) => ({ element, box: element.getBoundingClientRect() }))
+    .filter(({ box }) => box.width > 1 && box.height > 1);
+  const isSmall = (box: DOMRect) => box.width < least - 0.5 || box.height < least - 0.5;
+  const isInline = (element: HTMLElement) => {
+    if (getComputedStyle(element).display !== 'inline') return false;
+    const own = (element.textContent ?? '').trim().length;
+    return (element.parentElement?.textContent ?? '').trim().length > own;
+  };
+  const middle = ({ left, top, width, height }: DOMRect) => ({
+    x: left + width / 2,
+    y: top + height / 2,
+  });
+  return targets
+    .filter(({ element, box }) => isSmall(box) && !isInline(element))
+    .filter(({ element, box }) => {
+      const { x, y } = middle(box);
+      return targets.some((other) => {
+        if (other.element === element || other.element.contains(element)) return false;
+        if (element.contains(other.element)) return false;
+        if (isSmall(other.box)) {
+          const there = middle(other.box);
+          return Math.hypot(there.x - x, there.y - y) < least;
+        }
+        const dx = Math.max(other.box.left - x, 0, x - other.box.right);
+        const dy = Math.max(other.box.top - y, 0, y - other.box.bottom);
+        return Math.hypot(dx, dy) < least / 2;
+      });
+    })
+    .map(({ element, box }) => `${box.width}x${box.height} ${element.outerHTML.slice(0, 120)}`);
+}
+
+describe('2.1.1 Keyboard, and 2.1.2 No Keyboard Trap', () => {
+  for (const [name, control] of Object.entries({
+    'search.html': '#page-position',
+    'compare.html': 'textarea',
+    'practice.html': '.practice button, .practice input',
+    'tree.html': '.tree-line a, .tree-line summary, .tree-line button',
+    'print.html': '.print-now',
+    'index.html': '.chapters a',
+  })) {
+    test(`Tab comes to what ${name} is for, shows where it is, and goes on`, () =>
+      on(name, async (page) => {
+        await page.locator(control).locator('visible=true').first().waitFor();
+        const seen: string[] = [];
+        let reached = false;
+        for (let count = 0; count < 60; count++) {
+          await page.keyboard.press('Tab');
+          const here = await page.evaluate((selector) => {
+            const focused = document.activeElement;
+            if (focused === null || focused === document.body) return undefined;
+            const { outlineStyle, outlineWidth } = getComputedStyle(focused);
+            const again = focused === Reflect.get(window, 'focusedLast');
+            Reflect.set(window, 'focusedLast', focused);
+            const ring = outlineStyle !== 'none' && outlineWidth !== '0px';
+            return { name: focused.outerHTML, again, ring, control: focused.matches(selector) };
+          }, control);
+          if (here === undefined) break;
+          expect(here.again, `Tab goes on from ${here.name}`).toBe(false);
+          expect(here.ring, `the focus can be seen on ${here.name}`).toBe(true);
+          seen.push(here.name);
+          reached ||= here.control;
+        }
+        expect(reached, seen.join('\n')).toBe(true);
+      }));
+  }
+});
+
+test('2.4.11 Focus Not Obscured: on a phone no focused move lies under the board', () =>
+  on(
+    'isolated-pawn.html#tarrasch',
+    async (page) => {
+      await page.locator('.beside .board-caption').waitFor();
+      for (let count = 0; count < 40; count++) {
+        await page.keyboard.press(count % 8 === 7 ? 'Shift+Tab' : 'Tab');
+        const hidden = await page.evaluate(() => {
+          const focused = document.activeElement;
+          if (!focused?.matches('.move')) return undefined;
+          const { left, top, bottom } = focused.getBoundingClientRect();
+          const at = document.elementFromPoint(left + 2, (top + bottom) / 2);
+          return at !== null && (focused === at || focused.contains(at)) ? undefined : focused.id;
+        });
+        expect(hidden).toBe(undefined);
+      }
+    },
+    phone,
+  ));
+
+describe('4.1.3 Status Messages: said in a region that was there before', () => {
+  for (const [what, { address, region, act, says }] of Object.entries({
+    'a move that is shown': {
+      address: 'isolated-pawn.html#three-nc3',
+      region: '.beside [aria-live]',
+      act: (page: Page) => page.keyboard.press('ArrowRight'),
+      says: 'Black: ',
+    },
+    'a wrong answer': {
+      address: 'isolated-pawn.html',
+      region: '.exercise [aria-live]',
+      act: async (page: Page) => {
+        await page.locator('.exercise').first().getByRole('textbox').fill('Nb5');
+        await page.keyboard.press('Enter');
+      },
+      says: 'not a legal move',
+    },
+    'a position that is found': {
+      address: 'search.html',
+      region: 'section:has(.for-position) [role=status]',
+      act: async (page: Page) => {
+        await page.fill('#page-position', '1.c4 e6 2.d4 d5');
+        await page.press('#page-position', 'Enter');
+      },
+      says: 'The course has this position',
+    },
+    'games that are compared': {
+      address: 'compare.html',
+      region: '[role=status]',
+      act: async (page: Page) => {
+        await page.locator('textarea').fill('1. d4 d5 2. c4 e6 3. Nc3 c5 4. cxd5 exd5 *');
+        await page.locator('form button').first().click();
+      },
+      says: 'compared',
+    },
+  })) {
+    test(what, () =>
+      on(address, async (page) => {
+        const before = await page.locator(region).first().elementHandle();
+        if (before === null) throw new Error(`no ${region}`);
+        expect(await before.textContent()).not.toContain(says);
+        await act(page);
+        await expect.poll(() => before.textContent(), { timeout: 20_000 }).toContain(says);
+        expect(await before.evaluate((element) => element.isConnected)).toBe(true);
+      }),
+    );
+  }
+});
