@@ -1,0 +1,102 @@
+/** A course in Hebrew: its text runs from the right, its moves and boards do not. */
+import { cp, readdir, readFile, writeFile } from 'node:fs/promises';
+import path from 'node:path';
+import { pathToFileURL } from 'node:url';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { launchBrowser, linewright, openPage, windows } from './browser.ts';
+
+const folder = path.join(inject('runFolder'), 'right-to-left');
+const site = path.join(folder, 'site');
+let browser: Browser;
+
+beforeAll(async () => {
+  const course = path.join(folder, 'course');
+  await cp('content/starter', course, { recursive: true });
+  const settings = path.join(course, 'course.yaml');
+  await writeFile(settings, `${await readFile(settings, 'utf8')}\nlanguage: he\n`);
+  const chapter = path.join(course, 'chapters/01-the-main-line.md');
+  const text = await readFile(chapter, 'utf8');
+  await writeFile(chapter, text.replace('The bishop looks at f7', 'הרץ מביט אל f7'));
+  await linewright(['build', course, '--out', site]);
+  browser = await launchBrowser();
+}, 120_000);
+afterAll(() => browser?.close());
+
+async function on(
+  name: string,
+  viewport: { width: number; height: number },
+  use: (page: Page) => Promise<void>,
+): Promise<void> {
+  const { page } = await openPage(browser, { viewport });
+  await page.goto(pathToFileURL(path.join(site, name)).href);
+  await use(page);
+  await page.context().close();
+}
+
+const left = async (page: Page, selector: string) =>
+  (await page.locator(selector).first().boundingBox())?.x ?? Number.NaN;
+
+test('the text stands at the right, and the board at its left', () =>
+  on('the-main-line.html', windows.wide, async (page) => {
+    expect(await page.locator('html').getAttribute('dir')).toBe('rtl');
+    expect(await left(page, '.beside svg.board')).toBeLessThan(await left(page, 'article p'));
+    const gap = await page.evaluate(() => {
+      const title = document.querySelector('h1');
+      if (title === null) throw new Error('no title');
+      const range = document.createRange();
+      range.selectNodeContents(title);
+      return title.getBoundingClientRect().right - range.getBoundingClientRect().right;
+    });
+    expect(Math.abs(gap)).toBeLessThan(1);
+  }));
+
+test('the a-file stays at the left of White', () =>
+  on('the-main-line.html', windows.wide, async (page) => {
+    await page.locator('.beside course-board .board-caption').waitFor();
+    const a1 = await left(page, '.beside [data-square="a1"]');
+    expect(a1).toBeLessThan(await left(page, '.beside [data-square="h1"]'));
+  }));
+
+test('a move with its number, and the moves that follow one another, run from left to right', () =>
+  on('the-main-line.html', windows.wide, async (page) => {
+    // 1. e4 e5 2. Nf3 Nc6 3. Bc4 stand in one line of the text.
+    const ends = await page.evaluate(() =>
+      [...document.querySelectorAll('.moves .move')].slice(0, 5).map((move) => {
+        const range = document.createRange();
+        range.selectNodeContents(move);
+        const rects = [...range.getClientRects()];
+        const text = document.createTreeWalker(move, NodeFilter.SHOW_TEXT).nextNode();
+        if (text === null) throw new Error('a move without text');
+        const first = document.createRange();
+        first.setStart(text, 0);
+        first.setEnd(text, 1);
+        return {
+          hasNumber: /^\d/.test(move.textContent ?? ''),
+          first: first.getBoundingClientRect().left,
+          left: Math.min(...rects.map((rect) => rect.left)),
+        };
+      }),
+    );
+    expect(ends).toHaveLength(5);
+    // Without a number a piece's sign is drawn in place of its letter.
+    const numbered = ends.filter(({ hasNumber }) => hasNumber);
+    expect(numbered).toHaveLength(3);
+    for (const { first, left: start } of numbered) expect(first).toBeCloseTo(start, 0);
+    const starts = ends.map(({ left: start }) => start);
+    expect(starts).toEqual([...starts].sort((a, b) => a - b));
+  }));
+
+for (const [name, viewport] of Object.entries(windows)) {
+  test(`no page is wider than its window: ${name}`, { timeout: 120_000 }, async () => {
+    const pages = (await readdir(site)).filter((file) => file.endsWith('.html'));
+    expect(pages.length).toBeGreaterThan(8);
+    for (const file of pages) {
+      await on(file, viewport, async (page) => {
+        await page.waitForTimeout(200);
+        const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+        expect(over, file).toBe(0);
+      });
+    }
+  });
+}
