@@ -2,8 +2,8 @@ import { toXml } from 'xast-util-to-xml';
 import { x } from 'xastscript';
 import type { SiteFile } from './site-data.ts';
 
-/** No page to arrive at, and all chapters once more. */
-const unlisted = new Set(['404.html', 'print.html']);
+/** No page to arrive at, all chapters once more, and boards that only other sites show. */
+const unlisted = /^(404\.html|print\.html|boards\/.*)$/;
 /** The most addresses that one sitemap may have (sitemaps.org, from memory). */
 const most = 50_000;
 
@@ -14,7 +14,7 @@ const most = 50_000;
  * @param files of the site, relative to it; the pages are picked from them.
  */
 export function sitemapFiles(site: string, files: readonly string[]): SiteFile[] {
-  const pages = files.filter((file) => file.endsWith('.html') && !unlisted.has(file));
+  const pages = files.filter((file) => file.endsWith('.html') && !unlisted.test(file));
   const urls = pages.slice(0, most).map((file) => {
     const path = file === 'index.html' ? '' : file.split('/').map(encodeURIComponent).join('/');
     return x('url', [x('loc', new URL(path, `${site}/`).href)]);
