@@ -31,7 +31,8 @@ export function startExercises(root: ParentNode): void {
   const startNext = () => {
     const section = sections.shift();
     if (section === undefined) return;
-    startExercise(section);
+    // By then it may be gone from the page.
+    if (section.isConnected) startExercise(section);
     whenIdle(startNext);
   };
   whenIdle(startNext);
