@@ -1,10 +1,8 @@
 import type { Color, Piece } from '../chess/types.ts';
 import { arrowShapes } from './arrows.ts';
-import { boardBox, short, squareCorner, viewBox } from './geometry.ts';
+import { boardBox, squareCorner, viewBox } from './geometry.ts';
 import {
-  coordinateOutline,
-  coordinateScale,
-  coordinateSigns,
+  coordinatePaths,
   darkCorners,
   darkShapes,
   frameShapes,
@@ -81,9 +79,5 @@ function pieceUse({ square, piece }: PlacedPiece, view: Color): string {
 }
 
 function coordinateMarkup(view: Color, theme: Theme): string {
-  const signs = coordinateSigns(view).map(
-    ({ sign, x, y }) =>
-      `<path transform="translate(${short(x)} ${short(y)})scale(${coordinateScale})" d="${coordinateOutline(sign)}"/>`,
-  );
-  return `<g ${paintAttributes('board-coordinate', theme)}>${signs.join('')}</g>`;
+  return `<g ${paintAttributes('board-coordinate', theme)}>${coordinatePaths(view)}</g>`;
 }

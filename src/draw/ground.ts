@@ -68,27 +68,26 @@ export function frameShapes(): readonly Shape[] {
   ];
 }
 
-/** One sign of the coordinates, where it is set on its base line, and how much it is scaled. */
-export interface CoordinateSign {
-  readonly sign: string;
-  readonly x: number;
-  readonly y: number;
-}
-
 /** Units to the em of the coordinates, over the thousand of their outlines. */
-export const coordinateScale = 0.0034;
+const coordinateScale = 0.0034;
 
-/** The sixteen signs outside the board: ranks to the left, files below. */
-export function coordinateSigns(view: Color): readonly CoordinateSign[] {
+/** The sixteen signs outside the board, each a path: ranks to the left, files below. */
+export function coordinatePaths(view: Color, attributes = ''): string {
   const order = (signs: string) => [...(view === 'white' ? signs : [...signs].reverse())];
-  return [
+  const signs = [
     ...order('87654321').map((sign, row) => ({ sign, x: -3.3, y: row * side + side / 2 + 1.1 })),
     ...order('abcdefgh').map((sign, column) => ({ sign, x: column * side + side / 2, y: 84.3 })),
   ];
+  return signs
+    .map(
+      ({ sign, x, y }) =>
+        `<path ${attributes}transform="translate(${short(x)} ${short(y)})scale(${coordinateScale})" d="${coordinateOutline(sign)}"/>`,
+    )
+    .join('');
 }
 
 /** Path data of a sign; 1000 units to the em, 0 0 in the middle of its base line. */
-export function coordinateOutline(sign: string): string {
+function coordinateOutline(sign: string): string {
   const outline = coordinateOutlines[sign];
   if (outline === undefined) throw new RangeError(`"${sign}" is no coordinate of a board`);
   return outline;

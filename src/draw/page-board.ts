@@ -19,11 +19,9 @@
  */
 import { type Color, colors, type Piece, pieceKinds, type Square } from '../chess/types.ts';
 import { arrowShapes, type BoardArrow } from './arrows.ts';
-import { boardBox, short, squareCorner, viewBox } from './geometry.ts';
+import { boardBox, squareCorner, viewBox } from './geometry.ts';
 import {
-  coordinateOutline,
-  coordinateScale,
-  coordinateSigns,
+  coordinatePaths,
   darkCorners,
   darkShapes,
   frameShapes,
@@ -115,9 +113,6 @@ function pieceSymbol(piece: Piece): string {
 }
 
 function groundSymbol(view: Color): string {
-  const signs = coordinateSigns(view).map(
-    ({ sign, x, y }) =>
-      `<path class="board-coordinate" transform="translate(${short(x)} ${short(y)})scale(${coordinateScale})" d="${coordinateOutline(sign)}"/>`,
-  );
-  return `<g id="board-${view}"><use href="#board-bare"/>${signs.join('')}</g>`;
+  const signs = coordinatePaths(view, 'class="board-coordinate" ');
+  return `<g id="board-${view}"><use href="#board-bare"/>${signs}</g>`;
 }
