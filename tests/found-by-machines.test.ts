@@ -2,13 +2,13 @@
  * What a site tells search engines and devices: W3C Web Application Manifest (members and their
  * meaning), schema.org's Course, the Sitemaps protocol 0.9, the Open Graph protocol.
  */
-import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { cp } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { PNG } from 'pngjs';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { linewright } from './browser/browser.ts';
+import { linewright, pageFiles } from './browser/browser.ts';
 
 const work = mkdtempSync(path.join(tmpdir(), 'linewright-machines-'));
 const out = path.join(work, 'site');
@@ -23,7 +23,6 @@ beforeAll(async () => {
 }, 120_000);
 afterAll(() => rmSync(work, { recursive: true, force: true }));
 
-const pages = () => readdirSync(out).filter((name) => name.endsWith('.html'));
 const read = (name: string) => readFileSync(path.join(out, name), 'utf8');
 const attribute = (html: string, pattern: RegExp) => pattern.exec(html)?.[1];
 
@@ -34,7 +33,7 @@ function fileOf(url: string): string {
 }
 
 test('every page links the manifest, and its icons have the sizes that it tells', () => {
-  for (const name of pages()) {
+  for (const name of pageFiles(out)) {
     expect(attribute(read(name), /<link rel="manifest" href="([^"]+)"/), name).toMatch(
       /course\.webmanifest$/,
     );

@@ -1,5 +1,6 @@
 /** What the browser tests share: the example course, built once a run, a server, a Chromium. */
 import { spawn } from 'node:child_process';
+import { readdirSync } from 'node:fs';
 import { mkdir, readFile, stat } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
@@ -7,7 +8,7 @@ import path from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import sirv from 'sirv';
-import { afterAll, beforeAll, inject } from 'vitest';
+import { afterAll, beforeAll, expect, inject } from 'vitest';
 import { findChromium } from '../setup/find-chromium.ts';
 
 /** Nothing but the pages under test: no updates, no syncing, no first-run pages. */
@@ -33,6 +34,13 @@ export const windows = {
   tablet: { width: 768, height: 1024 },
   phone: { width: 360, height: 740 },
 } as const;
+
+/** A phone and a finger. */
+export const phone: BrowserContextOptions = {
+  viewport: windows.phone,
+  hasTouch: true,
+  isMobile: true,
+};
 
 /** What must not happen on any page: requests to others, refused parts, errors, bad answers. */
 export interface Faults {
@@ -62,6 +70,37 @@ export async function openPage(
     if (response.status() >= 400) list.push(`${response.status()}: ${response.url()}`);
   });
   return { page, faults: { list } };
+}
+
+/** Runs `use` on a page of its own, and expects no fault on it. */
+export async function onPage(
+  browser: Browser,
+  use: (page: Page) => Promise<void>,
+  options: BrowserContextOptions = {},
+): Promise<void> {
+  const { page, faults } = await openPage(browser, options);
+  try {
+    await use(page);
+    expect(faults.list).toEqual([]);
+  } finally {
+    await page.context().close();
+  }
+}
+
+/** Whether an element can be seen: in the window, and not under the board. */
+export function inSight(page: Page, id: string): Promise<boolean> {
+  return page.evaluate((name) => {
+    const element = document.getElementById(name);
+    if (element === null) return false;
+    const { left, top, bottom } = element.getBoundingClientRect();
+    const at = document.elementFromPoint(left + 2, (top + bottom) / 2);
+    return at !== null && (element === at || element.contains(at));
+  }, id);
+}
+
+/** The pages in the folder of a site, whoever adds one. */
+export function pageFiles(site: string): string[] {
+  return readdirSync(site).filter((name) => name.endsWith('.html'));
 }
 
 /** Serves a folder below a path such as `/my/course/`. Missing files get the site's own page. */

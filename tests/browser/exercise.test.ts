@@ -2,25 +2,25 @@ import { mkdir, mkdtemp, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import type { BrowserContextOptions, Locator, Page } from 'playwright-core';
 import { expect, inject, test } from 'vitest';
-import { linewright, openPage, serveFolder, useDemo, windows } from './browser.ts';
+import { linewright, onPage, phone, serveFolder, useDemo } from './browser.ts';
 
 const demo = useDemo();
 
 /** The first exercise of the course: the queen on a4 is caught by 14...Nb4, seen from Black's side. */
-async function solving(
+function solving(
   use: (exercise: Locator, page: Page) => Promise<void>,
-  options: BrowserContextOptions = {},
+  options?: BrowserContextOptions,
 ): Promise<void> {
-  const { page, faults } = await openPage(demo().browser, options);
-  try {
-    await page.goto(`${demo().address}isolated-pawn.html`);
-    const exercise = page.locator('.exercise').first();
-    await exercise.scrollIntoViewIfNeeded();
-    await use(exercise, page);
-    expect(faults.list).toEqual([]);
-  } finally {
-    await page.context().close();
-  }
+  return onPage(
+    demo().browser,
+    async (page) => {
+      await page.goto(`${demo().address}isolated-pawn.html`);
+      const exercise = page.locator('.exercise').first();
+      await exercise.scrollIntoViewIfNeeded();
+      await use(exercise, page);
+    },
+    options,
+  );
 }
 
 /** The middle of a square, reckoned from two pieces that stand on the sixth rank. */
@@ -191,26 +191,23 @@ test('without a script there are the question, the board, and the folded answer'
   ));
 
 test('on a phone fingers answer, and the page’s own board gives way', () =>
-  solving(
-    async (exercise, page) => {
-      await exercise.locator('.exercise-board').evaluate((board) => {
-        board.scrollIntoView({ block: 'center' });
-      });
-      await expect
-        .poll(async () => (await page.locator('.beside').boundingBox())?.y)
-        .toBeLessThan(-100);
-      const size = await square(exercise, 'c6').boundingBox();
-      // WCAG 2.2, 2.5.8: a target is at least 24 by 24 pixels.
-      expect(Math.min(size?.width ?? 0, size?.height ?? 0)).toBeGreaterThanOrEqual(24);
-      await square(exercise, 'c6').tap();
-      await square(exercise, 'b4').tap();
-      expect(await verdict(exercise)).toBe('Right.');
-      for (const button of await exercise.locator('button:visible:not(.squares *)').all()) {
-        expect((await button.boundingBox())?.height).toBeGreaterThanOrEqual(44);
-      }
-    },
-    { viewport: windows.phone, hasTouch: true, isMobile: true },
-  ));
+  solving(async (exercise, page) => {
+    await exercise.locator('.exercise-board').evaluate((board) => {
+      board.scrollIntoView({ block: 'center' });
+    });
+    await expect
+      .poll(async () => (await page.locator('.beside').boundingBox())?.y)
+      .toBeLessThan(-100);
+    const size = await square(exercise, 'c6').boundingBox();
+    // WCAG 2.2, 2.5.8: a target is at least 24 by 24 pixels.
+    expect(Math.min(size?.width ?? 0, size?.height ?? 0)).toBeGreaterThanOrEqual(24);
+    await square(exercise, 'c6').tap();
+    await square(exercise, 'b4').tap();
+    expect(await verdict(exercise)).toBe('Right.');
+    for (const button of await exercise.locator('button:visible:not(.squares *)').all()) {
+      expect((await button.boundingBox())?.height).toBeGreaterThanOrEqual(44);
+    }
+  }, phone));
 
 test('on paper stand the questions with their first positions, and the answers at the end', () =>
   solving(async (exercise, page) => {
@@ -239,8 +236,7 @@ test('a pawn on the last rank asks what it becomes', async () => {
   const out = path.join(folder, 'site');
   await linewright(['build', folder, '--out', out]);
   const site = await serveFolder(out);
-  const { page, faults } = await openPage(demo().browser);
-  try {
+  await onPage(demo().browser, async (page) => {
     await page.goto(`${site.address}1.html`);
     const exercise = page.locator('.exercise');
     await square(exercise, 'c7').click();
@@ -257,9 +253,5 @@ test('a pawn on the last rank asks what it becomes', async () => {
     await choice.getByRole('button', { name: 'rook' }).click();
     expect(await verdict(exercise)).toBe('Right.');
     expect(await drawnOn(exercise, 'c8')).toBe('#piece-wr');
-    expect(faults.list).toEqual([]);
-  } finally {
-    await page.context().close();
-    site.close();
-  }
+  }).finally(site.close);
 });

@@ -4,19 +4,15 @@ import { pathToFileURL } from 'node:url';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { openPage, useDemo } from './browser.ts';
+import { onPage, openPage, useDemo } from './browser.ts';
 
 const demo = useDemo();
 
-async function on(name: string, use: (page: Page) => Promise<void>): Promise<void> {
-  const { page, faults } = await openPage(demo().browser);
-  try {
+function on(name: string, use: (page: Page) => Promise<void>): Promise<void> {
+  return onPage(demo().browser, async (page) => {
     await page.goto(demo().address + name);
     await use(page);
-    expect(faults.list).toEqual([]);
-  } finally {
-    await page.context().close();
-  }
+  });
 }
 
 const status = (page: Page, section: string) =>

@@ -1,15 +1,13 @@
 /** Every kind of page: accessible in light and dark, readable without script, light, and from a disk. */
-import { readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { AxeBuilder } from '@axe-core/playwright';
 import { describe, expect, test } from 'vitest';
-import { openPage, useDemo, windows } from './browser.ts';
+import { openPage, pageFiles, useDemo, windows } from './browser.ts';
 
 const demo = useDemo();
-/** Every page of the site, whoever adds one. */
-const pageFiles = () => readdirSync(demo().site).filter((name) => name.endsWith('.html'));
 
 describe('axe-core finds nothing', () => {
   for (const colorScheme of ['light', 'dark'] as const) {
@@ -17,7 +15,7 @@ describe('axe-core finds nothing', () => {
     const viewport = colorScheme === 'dark' ? windows.phone : windows.wide;
     test(`on any page, ${colorScheme}`, { timeout: 300_000 }, async () => {
       const { page, faults } = await openPage(demo().browser, { colorScheme, viewport });
-      for (const name of pageFiles()) {
+      for (const name of pageFiles(demo().site)) {
         await page.goto(demo().address + name);
         // What is drawn within a board has no words; and the handout's moves, thousands of them, are
         // those of the chapters' pages.
@@ -38,7 +36,7 @@ describe('axe-core finds nothing', () => {
 
 test('without script every page has its text, unique ids, links that lead somewhere, and asks nobody else', async () => {
   const { page, faults } = await openPage(demo().browser, { javaScriptEnabled: false });
-  for (const name of pageFiles()) {
+  for (const name of pageFiles(demo().site)) {
     await page.goto(demo().address + name);
     expect(await page.locator('h1').first().isVisible(), name).toBe(true);
     // Chromium lets the test look into a page that may run no script of its own.

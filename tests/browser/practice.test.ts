@@ -6,7 +6,7 @@ import { AxeBuilder } from '@axe-core/playwright';
 import type { BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 import { describe, expect, inject, test } from 'vitest';
 import type { CourseTable } from '../../src/lookup/index.ts';
-import { openPage, useDemo, windows } from './browser.ts';
+import { onPage, openPage, phone, useDemo, windows } from './browser.ts';
 
 const demo = useDemo();
 const firstDay = new Date('2026-03-10T18:00:00');
@@ -17,17 +17,17 @@ async function practising(
   use: (page: Page, context: BrowserContext) => Promise<void>,
   { prepare, ...options }: BrowserContextOptions & { prepare?: (page: Page) => Promise<void> } = {},
 ): Promise<void> {
-  const { page, faults } = await openPage(demo().browser, options);
-  try {
-    await page.clock.setFixedTime(firstDay);
-    await addPlayer(page);
-    await prepare?.(page);
-    await open(page);
-    await use(page, page.context());
-    expect(faults.list).toEqual([]);
-  } finally {
-    await page.context().close();
-  }
+  await onPage(
+    demo().browser,
+    async (page) => {
+      await page.clock.setFixedTime(firstDay);
+      await addPlayer(page);
+      await prepare?.(page);
+      await open(page);
+      await use(page, page.context());
+    },
+    options,
+  );
 }
 
 async function open(page: Page): Promise<void> {
@@ -426,29 +426,26 @@ for (const colorScheme of ['light', 'dark'] as const) {
 }
 
 test('on a phone all that is touched is 44 pixels high, and nothing lies beyond the edge', () =>
-  practising(
-    async (page) => {
-      const small = () =>
-        page.evaluate(() => {
-          const found = document.querySelectorAll<HTMLElement>(
-            'main :is(button, summary, label, input)',
-          );
-          return [...found]
-            .filter((each) => each.checkVisibility() && !each.matches('.squares *, label *'))
-            .filter(
-              (each) => each.getBoundingClientRect().height < 43.9 && !each.querySelector('input'),
-            )
-            .map((each) => each.outerHTML);
-        });
-      const fits = () => page.evaluate(() => document.documentElement.scrollWidth <= innerWidth);
-      expect(await small()).toEqual([]);
-      expect(await fits()).toBe(true);
-      await learn(page);
-      expect(await small()).toEqual([]);
-      expect(await fits()).toBe(true);
-    },
-    { viewport: windows.phone, hasTouch: true, isMobile: true },
-  ));
+  practising(async (page) => {
+    const small = () =>
+      page.evaluate(() => {
+        const found = document.querySelectorAll<HTMLElement>(
+          'main :is(button, summary, label, input)',
+        );
+        return [...found]
+          .filter((each) => each.checkVisibility() && !each.matches('.squares *, label *'))
+          .filter(
+            (each) => each.getBoundingClientRect().height < 43.9 && !each.querySelector('input'),
+          )
+          .map((each) => each.outerHTML);
+      });
+    const fits = () => page.evaluate(() => document.documentElement.scrollWidth <= innerWidth);
+    expect(await small()).toEqual([]);
+    expect(await fits()).toBe(true);
+    await learn(page);
+    expect(await small()).toEqual([]);
+    expect(await fits()).toBe(true);
+  }, phone));
 
 test('a double-click on the file is enough, and progress is kept there too', async () => {
   const { page } = await openPage(demo().browser);

@@ -1,27 +1,25 @@
 import type { BrowserContextOptions, Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { openPage, useDemo, windows } from './browser.ts';
+import { inSight, onPage, openPage, phone, useDemo, windows } from './browser.ts';
 
 const demo = useDemo();
 
 /** Runs `use` on a page of the course, and expects no fault on it. */
-async function reading(
+function reading(
   address: string,
   use: (page: Page) => Promise<void>,
-  options: BrowserContextOptions = {},
+  options?: BrowserContextOptions,
 ): Promise<void> {
-  const { page, faults } = await openPage(demo().browser, options);
-  try {
-    await page.goto(demo().address + address);
-    await page.locator('.beside svg.board').waitFor();
-    await use(page);
-    expect(faults.list).toEqual([]);
-  } finally {
-    await page.context().close();
-  }
+  return onPage(
+    demo().browser,
+    async (page) => {
+      await page.goto(demo().address + address);
+      await page.locator('.beside svg.board').waitFor();
+      await use(page);
+    },
+    options,
+  );
 }
-
-const phone: BrowserContextOptions = { viewport: windows.phone, hasTouch: true, isMobile: true };
 
 /** The caption under the board: `after 3...c5`. */
 const caption = (page: Page) => page.locator('.board-caption').textContent();
@@ -38,17 +36,6 @@ function pieceOn(page: Page, square: string): Promise<string | undefined> {
     const piece = document.querySelector(`.beside .pieces [data-square="${name}"]`);
     return piece?.getAttribute('href') ?? undefined;
   }, square);
-}
-
-/** Whether a move's link can be seen: in the window, and not under the board. */
-function inSight(page: Page, id: string): Promise<boolean> {
-  return page.evaluate((name) => {
-    const link = document.getElementById(name);
-    if (link === null) return false;
-    const { left, top, bottom } = link.getBoundingClientRect();
-    const at = document.elementFromPoint(left + 2, (top + bottom) / 2);
-    return at !== null && (link === at || link.contains(at));
-  }, id);
 }
 
 describe('the address', () => {

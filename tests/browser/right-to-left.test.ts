@@ -1,14 +1,14 @@
 /** A course in Hebrew: its text runs from the right, its moves and boards do not. */
-import { cp, readdir, readFile, writeFile } from 'node:fs/promises';
+import { cp, readFile, writeFile } from 'node:fs/promises';
 import path from 'node:path';
-import { pathToFileURL } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { launchBrowser, linewright, openPage, windows } from './browser.ts';
+import { launchBrowser, linewright, onPage, pageFiles, serveFolder, windows } from './browser.ts';
 
 const folder = path.join(inject('runFolder'), 'right-to-left');
 const site = path.join(folder, 'site');
 let browser: Browser;
+let server: Awaited<ReturnType<typeof serveFolder>>;
 
 beforeAll(async () => {
   const course = path.join(folder, 'course');
@@ -19,19 +19,27 @@ beforeAll(async () => {
   const text = await readFile(chapter, 'utf8');
   await writeFile(chapter, text.replace('The bishop looks at f7', 'הרץ מביט אל f7'));
   await linewright(['build', course, '--out', site]);
+  server = await serveFolder(site);
   browser = await launchBrowser();
 }, 120_000);
-afterAll(() => browser?.close());
+afterAll(async () => {
+  await browser?.close();
+  server?.close();
+});
 
-async function on(
+function on(
   name: string,
   viewport: { width: number; height: number },
   use: (page: Page) => Promise<void>,
 ): Promise<void> {
-  const { page } = await openPage(browser, { viewport });
-  await page.goto(pathToFileURL(path.join(site, name)).href);
-  await use(page);
-  await page.context().close();
+  return onPage(
+    browser,
+    async (page) => {
+      await page.goto(server.address + name);
+      await use(page);
+    },
+    { viewport },
+  );
 }
 
 const left = async (page: Page, selector: string) =>
@@ -89,7 +97,7 @@ test('a move with its number, and the moves that follow one another, run from le
 
 for (const [name, viewport] of Object.entries(windows)) {
   test(`no page is wider than its window: ${name}`, { timeout: 120_000 }, async () => {
-    const pages = (await readdir(site)).filter((file) => file.endsWith('.html'));
+    const pages = pageFiles(site);
     expect(pages.length).toBeGreaterThan(8);
     for (const file of pages) {
       await on(file, viewport, async (page) => {

@@ -3,7 +3,7 @@ import type { BrowserContextOptions, Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { boardWords } from '../../src/site/board-words.ts';
 import { stringsFor } from '../../src/strings/index.ts';
-import { openPage, useDemo, windows } from './browser.ts';
+import { onPage, phone, useDemo } from './browser.ts';
 
 const demo = useDemo();
 
@@ -25,34 +25,34 @@ async function settingUp(
   });
   const strings = stringsFor('en');
   const words = boardWords(strings, { setUp: strings.setUp });
-  const { page, faults } = await openPage(demo().browser, options);
-  try {
-    await page.goto(`${demo().address}isolated-pawn.html`);
-    await page.evaluate(`${outputFiles[0]?.text}; window.hand = hand`);
-    await page.evaluate((data) => {
-      const board = document.createElement('course-board');
-      board.dataset.words = data;
-      board.dataset.parts = 'turn voice';
-      board.id = 'set-up';
-      // The tray and the board are in sight together.
-      board.style.maxWidth = '26rem';
-      document.querySelector('main')?.replaceChildren(board);
-      const show = (placement: string) => {
-        board.dataset.shown = placement;
-        Reflect.get(board, 'show').call(board, { placement, view: 'white', description: '' });
-      };
-      Reflect.get(window, 'hand').setUpByHand(board);
-      board.addEventListener('course-board-edit', (event) =>
-        show((event as CustomEvent<{ placement: string }>).detail.placement),
-      );
-      show('4k3/8/8/8/8/8/8/4K3');
-    }, words);
-    const board = page.locator('#set-up');
-    await use(board, async () => (await board.getAttribute('data-shown')) ?? '', page);
-    expect(faults.list).toEqual([]);
-  } finally {
-    await page.context().close();
-  }
+  await onPage(
+    demo().browser,
+    async (page) => {
+      await page.goto(`${demo().address}isolated-pawn.html`);
+      await page.evaluate(`${outputFiles[0]?.text}; window.hand = hand`);
+      await page.evaluate((data) => {
+        const board = document.createElement('course-board');
+        board.dataset.words = data;
+        board.dataset.parts = 'turn voice';
+        board.id = 'set-up';
+        // The tray and the board are in sight together.
+        board.style.maxWidth = '26rem';
+        document.querySelector('main')?.replaceChildren(board);
+        const show = (placement: string) => {
+          board.dataset.shown = placement;
+          Reflect.get(board, 'show').call(board, { placement, view: 'white', description: '' });
+        };
+        Reflect.get(window, 'hand').setUpByHand(board);
+        board.addEventListener('course-board-edit', (event) =>
+          show((event as CustomEvent<{ placement: string }>).detail.placement),
+        );
+        show('4k3/8/8/8/8/8/8/4K3');
+      }, words);
+      const board = page.locator('#set-up');
+      await use(board, async () => (await board.getAttribute('data-shown')) ?? '', page);
+    },
+    options,
+  );
 }
 
 const square = (board: Locator, name: string) => board.locator(`.squares [data-square="${name}"]`);
@@ -139,15 +139,12 @@ test('everything goes by keys', () =>
   }));
 
 test('on a phone fingers reach every piece and square', () =>
-  settingUp(
-    async (board, placement) => {
-      await tool(board, 'Black knight').tap();
-      await square(board, 'f6').tap();
-      expect(await placement()).toBe('4k3/8/5n2/8/8/8/8/4K3');
-      for (const button of await board.locator('.piece-tray button').all()) {
-        const box = await button.boundingBox();
-        expect(Math.min(box?.width ?? 0, box?.height ?? 0)).toBeGreaterThanOrEqual(44);
-      }
-    },
-    { viewport: windows.phone, hasTouch: true, isMobile: true },
-  ));
+  settingUp(async (board, placement) => {
+    await tool(board, 'Black knight').tap();
+    await square(board, 'f6').tap();
+    expect(await placement()).toBe('4k3/8/5n2/8/8/8/8/4K3');
+    for (const button of await board.locator('.piece-tray button').all()) {
+      const box = await button.boundingBox();
+      expect(Math.min(box?.width ?? 0, box?.height ?? 0)).toBeGreaterThanOrEqual(44);
+    }
+  }, phone));
