@@ -53,6 +53,7 @@ const sheets = {
 /** What the first lines of a chapter are set in: pages ask for them ahead of the style sheet. */
 const firstFonts = [
   'source-serif-4-latin-400-normal.woff2',
+  'source-serif-4-latin-400-italic.woff2',
   'source-serif-4-latin-600-normal.woff2',
 ];
 const target = ['chrome109', 'firefox115', 'safari16'];

@@ -2,13 +2,23 @@
 import { CourseBoard } from './board/course-board.ts';
 import { startExercises } from './exercise.ts';
 import { followEditions } from './offline/follow-editions.ts';
+import { isPiecemeal, layOutInTime } from './piecemeal.ts';
 import { startReading } from './reading.ts';
+import { whenIdle } from './when-idle.ts';
 
 customElements.define('course-board', CourseBoard);
 const board = document.querySelector('.beside course-board');
 const article = document.querySelector('article');
-if (article !== null) startExercises(article);
-if (board instanceof CourseBoard && article !== null) startReading(board, article);
+const live = () => {
+  if (article === null) return;
+  startExercises(article);
+  if (board instanceof CourseBoard) startReading(board, article);
+};
+// Until then a move is a link to its place, which is shown as soon as the page is live.
+if (isPiecemeal()) {
+  layOutInTime();
+  whenIdle(live);
+} else live();
 const edition = document.querySelector<HTMLElement>('.edition');
 if (edition !== null) followEditions(edition);
 const printNow = document.querySelector<HTMLElement>('.print-now');

@@ -2,6 +2,7 @@ import { hashOf, noteAddress, noteShown, pushAddress, shownBefore, writeNoted } 
 import { onBoard } from './board/board-state.ts';
 import { wordsOf } from './board/board-words.ts';
 import type { CourseBoard } from './board/course-board.ts';
+import { beforeFirstAct } from './first-act.ts';
 import { followReading, spotOfHash, spotOfLink } from './follow.ts';
 import { createHold } from './hold.ts';
 import { listenForKeys, type Step } from './keys.ts';
@@ -123,15 +124,17 @@ export function startReading(board: CourseBoard, article: HTMLElement): void {
     reach();
     addEventListener('load', () => requestAnimationFrame(reach), { once: true });
   }
-  followReading(
-    article,
-    spots,
-    () => coveredBy(board),
-    (spot) => {
-      if (hold.holds(coveredBy(board))) return;
-      hold.release();
-      show(spot);
-    },
+  whenIdle(() =>
+    followReading(
+      article,
+      spots,
+      () => coveredBy(board),
+      (spot) => {
+        if (hold.holds(coveredBy(board))) return;
+        hold.release();
+        show(spot);
+      },
+    ),
   );
 }
 
@@ -178,8 +181,11 @@ function keepRoomAbove(board: HTMLElement): void {
     if (now !== covered) document.documentElement.style.setProperty('--covered', now);
     covered = now;
   };
-  // The observer calls at once, after the page's first layout; only an address cannot wait for it,
-  // and a layout that is forced here is a second one of a long page.
-  if (location.hash !== '') set();
-  new ResizeObserver(() => whenIdle(set)).observe(stand);
+  const follow = () => {
+    set();
+    new ResizeObserver(() => whenIdle(set)).observe(stand);
+  };
+  // Nothing is scrolled to before the reader's first act, unless by the page's address.
+  if (location.hash !== '') follow();
+  else beforeFirstAct(follow);
 }

@@ -48,53 +48,63 @@ function readBlock(block: HTMLElement, spots: Map<Element, Spot>): void {
   ];
   spots.set(block, start);
   for (const element of block.querySelectorAll<HTMLElement>('.move')) {
-    const parent = nodes[Number(element.dataset.up ?? nodes.length - 1)];
+    const parent = nodes[Number(element.getAttribute('data-up') ?? nodes.length - 1)];
     if (parent === undefined) continue;
     const ply = parent.ply + 1;
     const spot = spotOf(element, view, parent.spot, ply);
     nodes.push({ spot, ply });
-    if (element.dataset.p === undefined) continue;
+    if (!element.hasAttribute('data-p')) continue;
     parent.spot.children.push(spot);
     spots.set(element, spot);
   }
 }
 
+/** What is on the board is read when it is asked for: a page has hundreds of positions. */
 function spotOf(
   element: HTMLElement,
   view: Color,
   parent: Spot | undefined,
   ply: number | undefined,
 ): Spot {
-  const { p: placement = '8/8/8/8/8/8/8/8', m = '', mark = '', also = '' } = element.dataset;
-  const places = words(also);
+  const { dataset } = element;
   return {
     element,
     parent,
     children: [],
-    placement,
     view,
-    marks: words(mark),
-    also: places.flatMap((href, index) => {
-      const move = places[index + 1];
-      return index % 2 === 0 && move !== undefined ? [{ href, move }] : [];
-    }),
-    arrows: meanings.flatMap((meaning) =>
-      words(element.dataset[meaning]).map((pair) => ({
-        meaning,
-        from: pair.slice(0, 2),
-        to: pair.slice(2, 4),
-      })),
-    ),
-    move:
-      ply === undefined
-        ? undefined
-        : {
-            san: (element.textContent ?? '').replace(/^\d+\.+\s*/, ''),
-            number: ply >> 1,
-            color: ply % 2 === 0 ? 'white' : 'black',
-            from: m.slice(0, 2),
-            to: m.slice(2, 4),
-          },
+    get placement() {
+      return dataset.p ?? '8/8/8/8/8/8/8/8';
+    },
+    get marks() {
+      return words(dataset.mark);
+    },
+    get also() {
+      const places = words(dataset.also);
+      return places.flatMap((href, index) => {
+        const move = places[index + 1];
+        return index % 2 === 0 && move !== undefined ? [{ href, move }] : [];
+      });
+    },
+    get arrows() {
+      return meanings.flatMap((meaning) =>
+        words(dataset[meaning]).map((pair) => ({
+          meaning,
+          from: pair.slice(0, 2),
+          to: pair.slice(2, 4),
+        })),
+      );
+    },
+    get move() {
+      if (ply === undefined) return undefined;
+      const { m = '' } = dataset;
+      return {
+        san: (element.textContent ?? '').replace(/^\d+\.+\s*/, ''),
+        number: ply >> 1,
+        color: ply % 2 === 0 ? ('white' as const) : ('black' as const),
+        from: m.slice(0, 2),
+        to: m.slice(2, 4),
+      };
+    },
   };
 }
 

@@ -16,6 +16,8 @@ function solving(
     async (page) => {
       await page.goto(`${demo().address}isolated-pawn.html`);
       const exercise = page.locator('.exercise').first();
+      // A hand comes to the page before it scrolls: then all of the text is laid out.
+      await page.mouse.move(9, 9);
       await exercise.scrollIntoViewIfNeeded();
       await use(exercise, page);
     },

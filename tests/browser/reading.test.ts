@@ -369,3 +369,49 @@ test('nothing moves when the board comes alive', async () => {
     await page.context().close();
   }
 });
+
+/** How many pieces of the text are laid out, and where those near the window stand. */
+function laidOut(page: Page): Promise<{ readonly all: boolean; readonly tops: number[] }> {
+  return page.evaluate(() => {
+    const blocks = [...document.querySelectorAll('article > *, article .moves > *')];
+    const there = blocks.filter((block) => block.checkVisibility({ contentVisibilityAuto: true }));
+    return {
+      all: document.querySelector('.piecemeal') === null,
+      tops: there
+        .filter((block) =>
+          block.firstElementChild?.checkVisibility({ contentVisibilityAuto: true }),
+        )
+        .map((block) => Math.round(block.getBoundingClientRect().top + scrollY)),
+    };
+  });
+}
+
+test('far text waits for the reader’s first act, and then nothing moves', async () => {
+  for (const viewport of [windows.wide, windows.phone, { width: 1000, height: 3000 }]) {
+    const { page } = await openPage(demo().browser, { viewport });
+    await page.goto(`${demo().address}isolated-pawn.html`);
+    await page.locator('.board-step').first().waitFor();
+    await settled(page);
+    const before = await laidOut(page);
+    expect(before.all).toBe(false);
+    expect(before.tops.length).toBeGreaterThan(5);
+    await page.mouse.move(20, 20);
+    const after = await laidOut(page);
+    expect(after.all).toBe(true);
+    expect(after.tops.length).toBeGreaterThan(before.tops.length);
+    const inWindow = before.tops.filter((top) => top < viewport.height);
+    expect(after.tops.slice(0, inWindow.length)).toEqual(inWindow);
+    await page.context().close();
+  }
+});
+
+test('all of the text is laid out at once for a place in it, and on the way back', async () => {
+  await reading('isolated-pawn.html#tabiya', async (page) => {
+    expect((await laidOut(page)).all).toBe(true);
+  });
+  await reading('isolated-pawn.html', async (page) => {
+    expect((await laidOut(page)).all).toBe(false);
+    await page.reload();
+    expect((await laidOut(page)).all).toBe(true);
+  });
+});

@@ -30,8 +30,14 @@ export function squareInWords(
     : `${square}, ${words[piece.color]} ${words.pieces[piece.kind]}`;
 }
 
+/** By the element that holds them: all boards of a page share theirs. */
+const read = new WeakMap<Element, unknown>();
+
 /** The words that a page sends: of the element itself, else of what it stands in. */
 export function wordsOf<Words>(element: Element): Words {
   const holder = element.closest<HTMLElement>('[data-words]');
-  return JSON.parse(holder?.dataset.words ?? '{}') as Words;
+  if (holder === null) return {} as Words;
+  const words = read.get(holder) ?? JSON.parse(holder.dataset.words ?? '{}');
+  read.set(holder, words);
+  return words as Words;
 }

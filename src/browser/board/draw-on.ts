@@ -2,6 +2,7 @@ import type { Color, Square } from '../../chess/types.ts';
 import { squareCorner } from '../../draw/geometry.ts';
 import { overMarkup, pieceMarkup, turnHref, underMarkup } from '../../draw/page-board.ts';
 import type { BoardPicture } from '../../draw/picture.ts';
+import { pieceId } from '../../draw/piece-paths.ts';
 import { readPlacement } from '../../draw/placement.ts';
 
 /** Two squares, in the order that a piece passes from one to the other. */
@@ -17,18 +18,30 @@ export function drawOn(
   view: Color,
   glide?: Glide | undefined,
 ): void {
+  const turned = svg.getAttribute('data-view') !== view;
   svg.setAttribute('data-view', view);
   svg.querySelector(':scope > use')?.setAttribute('href', `#board-${view}`);
   fill(svg, '.board-under', underMarkup(picture, view));
-  const pieces = readPlacement(picture.placement);
-  fill(
-    svg,
-    '.pieces',
-    pieces.map(({ square, piece }) => pieceMarkup(square, piece, view)).join(''),
-  );
+  setPieces(svg, picture.placement, view, turned);
   fill(svg, '.board-over', overMarkup(picture.arrows ?? [], view));
   if (picture.turn) svg.querySelector('.turn')?.setAttribute('href', turnHref(picture.turn, view));
   if (glide) move(svg, glide, view);
+}
+
+/** Pieces that stay where they are stay in the page: a move changes two of thirty. */
+function setPieces(svg: Element, placement: string, view: Color, anew: boolean): void {
+  const group = svg.querySelector('.pieces');
+  if (group === null) return;
+  const missing = new Map(readPlacement(placement).map(({ square, piece }) => [square, piece]));
+  for (const drawn of [...group.children]) {
+    const square = drawn.getAttribute('data-square') ?? '';
+    const piece = missing.get(square);
+    if (!anew && piece !== undefined && drawn.getAttribute('href') === `#${pieceId(piece)}`) {
+      missing.delete(square);
+    } else drawn.remove();
+  }
+  const markup = [...missing].map(([square, piece]) => pieceMarkup(square, piece, view));
+  group.insertAdjacentHTML('beforeend', markup.join(''));
 }
 
 function fill(svg: Element, selector: string, markup: string): void {

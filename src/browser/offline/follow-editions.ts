@@ -2,6 +2,12 @@ import { isLocalHost } from './local-host.ts';
 import { takeOver } from './take-over.ts';
 
 /**
+ * How long the page is left alone once it is loaded, in ms: the whole site is then fetched and
+ * hashed, which on a phone would hold up the first lines and the first scroll.
+ */
+const quiet = 3000;
+
+/**
  * Keeps the course for reading offline, and tells when a newer edition is there. The page is never
  * loaded anew by itself: a reader may be in the middle of a line.
  * @param notice stands hidden in the page, and names the worker in `data-worker`.
@@ -44,6 +50,7 @@ export function followEditions(notice: HTMLElement): void {
     });
   };
   const report = (error: unknown): void => console.warn('This course is not kept offline.', error);
-  if (document.readyState === 'complete') start().catch(report);
-  else addEventListener('load', () => start().catch(report));
+  const startLater = () => setTimeout(() => start().catch(report), quiet);
+  if (document.readyState === 'complete') startLater();
+  else addEventListener('load', startLater);
 }
