@@ -16,6 +16,7 @@ import { LinkChecker } from 'linkinator';
 import sirv from 'sirv';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { serve } from '../src/cli/serve.ts';
+import { piecemealScript } from '../src/site/piecemeal.ts';
 
 const root = path.resolve(import.meta.dirname, '..');
 const work = mkdtempSync(path.join(tmpdir(), 'linewright-site-'));
@@ -66,9 +67,10 @@ afterAll(() => rmSync(work, { recursive: true, force: true }));
 test('nothing that could run comes from the author, and nothing is fetched', () => {
   // Within a quoted attribute a tag is only text.
   const html = page('1.html').replace(/content="[^"]*"/g, '');
-  const scripts = [...html.matchAll(/<script[^>]*>/g)].map(([tag]) => tag);
-  expect(scripts).toHaveLength(1);
-  expect(scripts[0]).toMatch(/ src="assets\/course\.[0-9a-f]+\.js"/);
+  const scripts = [...html.matchAll(/<script[^>]*>[^<]*/g)].map(([tag]) => tag);
+  expect(scripts).toHaveLength(2);
+  expect(scripts[0]).toBe(`<script>${piecemealScript}`);
+  expect(scripts[1]).toMatch(/ src="assets\/course\.[0-9a-f]+\.js"/);
   expect(html).not.toMatch(/<[^>]*\s(on\w+)=/);
   expect(html).not.toMatch(/(?:href|src)="(?:javascript:|https?:|\/\/)/);
   expect(html).not.toMatch(/<iframe|<style/);

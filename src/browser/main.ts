@@ -10,7 +10,8 @@ customElements.define('course-board', CourseBoard);
 const board = document.querySelector('.beside course-board');
 const article = document.querySelector('article');
 const live = () => {
-  if (article === null) return;
+  // By then it may be gone from the page.
+  if (!article?.isConnected) return;
   startExercises(article);
   if (board instanceof CourseBoard) startReading(board, article);
 };
