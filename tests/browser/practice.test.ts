@@ -155,8 +155,11 @@ test('a wrong move, a legal one, one that the course mentions, and one that it w
       }
       expect(await status(page)).toBe('White plays 1.d4. Your move.');
       expect(await line(page)).toBe('1.\u00a0d4 ');
+      // WCAG 2.2, 4.1.3: what is said of an answer is said where something could be heard before.
+      const region = await page.locator('.practice-talk [role=status]').elementHandle();
       await type(page, 'Ke4');
       expect(await status(page)).toBe('Ke4 is not a legal move here.');
+      expect(await region?.evaluate((element) => element.isConnected)).toBe(true);
       await type(page, 'Nf6');
       expect(await status(page)).toBe(
         '1...Nf6 is good too, and the course mentions it. It advises another move: which?',
