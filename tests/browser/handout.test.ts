@@ -3,7 +3,7 @@ import { execFileSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { writeFile } from 'node:fs/promises';
 import path from 'node:path';
-import { describe, expect, inject, test } from 'vitest';
+import { beforeAll, describe, expect, inject, test } from 'vitest';
 import { onPage, useDemo } from './browser.ts';
 
 const demo = useDemo();
@@ -23,21 +23,26 @@ async function printed(name: string): Promise<readonly string[]> {
 }
 
 /** What the page says, for a comparison with its paper. */
-function onScreen(name: string, selector: string): Promise<string[]> {
-  let texts: string[] = [];
-  return onPage(demo().browser, async (page) => {
+async function onScreen(name: string, selector: string): Promise<string[]> {
+  const texts: string[] = [];
+  await onPage(demo().browser, async (page) => {
     await page.goto(demo().address + name);
     await page.locator('h1').first().waitFor();
-    texts = await page.locator(selector).allTextContents();
-  }).then(() => texts.map((text) => text.normalize('NFKC').replaceAll(/\s+/g, ' ').trim()));
+    texts.push(...(await page.locator(selector).allTextContents()));
+  });
+  return texts.map((text) => text.normalize('NFKC').replaceAll(/\s+/g, ' ').trim());
 }
 
 const numbersIn = (text: string) =>
   [...text.matchAll(/Diagram (\d+)/g)].map(([, number]) => Number(number));
 
 describe.skipIf(!existsSync(reader))('on paper', () => {
+  let sheets: readonly string[];
+  beforeAll(async () => {
+    sheets = await printed('print.html');
+  }, 120_000);
+
   test('the whole course has every chapter in order, each diagram once by its number, no empty sheet', async () => {
-    const sheets = await printed('print.html');
     expect(sheets.length).toBeGreaterThan(5);
     for (const [index, sheet] of sheets.entries()) {
       // A sheet that says little would be a break that went wrong; the foot alone has its number.
@@ -58,7 +63,7 @@ describe.skipIf(!existsSync(reader))('on paper', () => {
   });
 
   test('the last words of all that stands open are there', async () => {
-    const text = (await printed('print.html')).join(' ');
+    const text = sheets.join(' ');
     const paragraphs = await onScreen(
       'print.html',
       // Hints are help for the screen.
@@ -73,9 +78,9 @@ describe.skipIf(!existsSync(reader))('on paper', () => {
   });
 
   test('a chapter alone has the numbers that its diagrams have in the whole course', async () => {
-    const sheets = await printed('other-answers.html');
-    for (const sheet of sheets) expect(sheet.length).toBeGreaterThan(60);
-    const numbers = numbersIn(sheets.join(' '));
+    const chapter = await printed('other-answers.html');
+    for (const sheet of chapter) expect(sheet.length).toBeGreaterThan(60);
+    const numbers = numbersIn(chapter.join(' '));
     expect(numbers.length).toBeGreaterThan(0);
     const [first = 0] = numbers;
     expect(first).toBeGreaterThan(1);

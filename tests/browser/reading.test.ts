@@ -388,20 +388,23 @@ function laidOut(page: Page): Promise<{ readonly all: boolean; readonly tops: nu
 
 test('far text waits for the reader’s first act, and then nothing moves', async () => {
   for (const viewport of [windows.wide, windows.phone, { width: 1000, height: 3000 }]) {
-    const { page } = await openPage(demo().browser, { viewport });
-    await page.goto(`${demo().address}isolated-pawn.html`);
-    await page.locator('.board-step').first().waitFor();
-    await settled(page);
-    const before = await laidOut(page);
-    expect(before.all).toBe(false);
-    expect(before.tops.length).toBeGreaterThan(5);
-    await page.mouse.move(20, 20);
-    const after = await laidOut(page);
-    expect(after.all).toBe(true);
-    expect(after.tops.length).toBeGreaterThan(before.tops.length);
-    const inWindow = before.tops.filter((top) => top < viewport.height);
-    expect(after.tops.slice(0, inWindow.length)).toEqual(inWindow);
-    await page.context().close();
+    await reading(
+      'isolated-pawn.html',
+      async (page) => {
+        await page.locator('.board-step').first().waitFor();
+        await settled(page);
+        const before = await laidOut(page);
+        expect(before.all).toBe(false);
+        expect(before.tops.length).toBeGreaterThan(5);
+        await page.mouse.move(20, 20);
+        const after = await laidOut(page);
+        expect(after.all).toBe(true);
+        expect(after.tops.length).toBeGreaterThan(before.tops.length);
+        const inWindow = before.tops.filter((top) => top < viewport.height);
+        expect(after.tops.slice(0, inWindow.length)).toEqual(inWindow);
+      },
+      { viewport },
+    );
   }
 });
 
