@@ -1,10 +1,12 @@
-const acts = ['click', 'focusin', 'keydown', 'pointermove', 'scroll', 'touchstart', 'wheel'];
+/** The acts that ask something of the page. */
+export const questions = ['click', 'focusin', 'keydown'] as const;
+const acts = [...questions, 'pointermove', 'scroll', 'touchstart', 'wheel'] as const;
 
-/** Runs a task once, before the reader's first act comes to the page. */
-export function beforeFirstAct(task: () => void): void {
+/** Runs a task once, before the reader's first act comes to the page: of any kind, or of these. */
+export function beforeFirstAct(task: () => void, kinds: readonly string[] = acts): void {
   const run = () => {
-    for (const act of acts) removeEventListener(act, run, true);
+    for (const kind of kinds) removeEventListener(kind, run, true);
     task();
   };
-  for (const act of acts) addEventListener(act, run, { capture: true, passive: true });
+  for (const kind of kinds) addEventListener(kind, run, { capture: true, passive: true });
 }

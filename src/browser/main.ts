@@ -1,10 +1,10 @@
 /** The script of every page: it makes live what the page holds, and does nothing elsewhere. */
+import { beforeUse } from './before-use.ts';
 import { CourseBoard } from './board/course-board.ts';
 import { startExercises } from './exercise.ts';
 import { followEditions } from './offline/follow-editions.ts';
 import { isPiecemeal, layOutInTime } from './piecemeal.ts';
 import { startReading } from './reading.ts';
-import { whenIdle } from './when-idle.ts';
 
 customElements.define('course-board', CourseBoard);
 const board = document.querySelector('.beside course-board');
@@ -15,10 +15,9 @@ const live = () => {
   startExercises(article);
   if (board instanceof CourseBoard) startReading(board, article);
 };
-// Until then a move is a link to its place, which is shown as soon as the page is live.
 if (isPiecemeal()) {
   layOutInTime();
-  whenIdle(live);
+  beforeUse(live);
 } else live();
 const edition = document.querySelector<HTMLElement>('.edition');
 if (edition !== null) followEditions(edition);

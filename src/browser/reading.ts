@@ -6,6 +6,7 @@ import { beforeFirstAct } from './first-act.ts';
 import { followReading, spotOfHash, spotOfLink } from './follow.ts';
 import { createHold } from './hold.ts';
 import { listenForKeys, type Step } from './keys.ts';
+import { isPiecemeal } from './piecemeal.ts';
 import { beside, endOfLine, readSpots, type Spot, startOfBlock } from './spots.ts';
 import { whenIdle } from './when-idle.ts';
 import { caption, describe, numbered, otherPlace, spoken, type Words } from './words.ts';
@@ -186,6 +187,6 @@ function keepRoomAbove(board: HTMLElement): void {
     new ResizeObserver(() => whenIdle(set)).observe(stand);
   };
   // Nothing is scrolled to before the reader's first act, unless by the page's address.
-  if (location.hash !== '') follow();
-  else beforeFirstAct(follow);
+  if (isPiecemeal()) beforeFirstAct(follow);
+  else follow();
 }

@@ -418,3 +418,21 @@ test('all of the text is laid out at once for a place in it, and on the way back
     expect((await laidOut(page)).all).toBe(true);
   });
 });
+
+describe('before the page has been idle', () => {
+  const acts: Readonly<Record<string, (page: Page) => Promise<void>>> = {
+    'a key': (page) => page.keyboard.press('ArrowRight'),
+    // By the program: a hand that moves to it gives the page time.
+    'a touched move': (page) => page.locator('.move').first().dispatchEvent('click'),
+  };
+  for (const [name, act] of Object.entries(acts)) {
+    test(`${name} is not lost`, () =>
+      onPage(demo().browser, async (page) => {
+        await page.addInitScript('window.requestIdleCallback = () => 0');
+        await page.goto(`${demo().address}isolated-pawn.html`);
+        expect(await caption(page)).not.toBe('at the start');
+        await act(page);
+        await expect.poll(() => caption(page), soon).toBe('after 1.d4');
+      }));
+  }
+});

@@ -1,0 +1,16 @@
+import { beforeFirstAct, questions } from './first-act.ts';
+import { whenIdle } from './when-idle.ts';
+
+/**
+ * Runs a task once: when the page is idle, or before it is asked something, so that the reader's
+ * first key or touch finds what the task makes live.
+ */
+export function beforeUse(task: () => void): void {
+  let waits = true;
+  const run = () => {
+    if (waits) task();
+    waits = false;
+  };
+  beforeFirstAct(run, questions);
+  whenIdle(run);
+}
