@@ -8,9 +8,13 @@ import { readdir, readFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { makeCourse } from './make-course.ts';
+import { serveCompressed } from './serve-compressed.ts';
+import { measureShownMoves } from './shown-moves.ts';
 
 const root = path.resolve(import.meta.dirname, '../..');
 const cli = path.join(root, 'dist/cli/main.js');
+/** What a screen of 60 Hz gives each picture, in milliseconds. */
+const frame = 1000 / 60;
 const work = mkdtempSync(path.join(tmpdir(), 'linewright-bench-'));
 
 /** The median wall time of a process in seconds, and its peak memory in MB. */
@@ -90,6 +94,18 @@ try {
     'build of the demo course, pictures cached',
     measure([cli, 'build', demo, '--out', path.join(work, 'demo-site')], work),
   );
+
+  const served = await serveCompressed(path.join(work, 'demo-site'));
+  const shown = await measureShownMoves(`${served.address}isolated-pawn.html`);
+  served.close();
+  if (shown === undefined) console.log('a move shown: no Chromium was found');
+  else {
+    const { median, most, moves } = shown;
+    const frames = (milliseconds: number) =>
+      `${milliseconds.toFixed(1)} ms, ${(milliseconds / frame).toFixed(2)} of a frame`;
+    console.log(`a move shown in a chapter, median of ${moves}: ${frames(median)}`);
+    console.log(`a move shown in a chapter, the slowest: ${frames(most)}`);
+  }
 
   console.log('\nchecking made courses (process start included)');
   for (const [chapters, words] of [
