@@ -39,6 +39,7 @@ const sheets = {
     'site/styles/contents.css',
     'site/styles/moves.css',
     'site/styles/board.css',
+    'site/styles/text-buttons.css',
     'site/styles/exercise.css',
     'site/styles/game.css',
     'site/styles/pattern.css',

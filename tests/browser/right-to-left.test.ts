@@ -42,8 +42,9 @@ function on(
   );
 }
 
-const left = async (page: Page, selector: string) =>
-  (await page.locator(selector).first().boundingBox())?.x ?? Number.NaN;
+const place = async (page: Page, selector: string) =>
+  (await page.locator(selector).first().boundingBox()) ?? { x: Number.NaN, y: Number.NaN };
+const left = async (page: Page, selector: string) => (await place(page, selector)).x;
 
 test('the text stands at the right, and the board at its left', () =>
   on('the-main-line.html', windows.wide, async (page) => {
@@ -59,11 +60,12 @@ test('the text stands at the right, and the board at its left', () =>
     expect(Math.abs(gap)).toBeLessThan(1);
   }));
 
-test('the a-file stays at the left of White', () =>
+test('a1 stays at the left of White, at the bottom', () =>
   on('the-main-line.html', windows.wide, async (page) => {
     await page.locator('.beside course-board .board-caption').waitFor();
-    const a1 = await left(page, '.beside [data-square="a1"]');
-    expect(a1).toBeLessThan(await left(page, '.beside [data-square="h1"]'));
+    const a1 = await place(page, '.beside [data-square="a1"]');
+    expect(a1.x).toBeLessThan(await left(page, '.beside [data-square="h1"]'));
+    expect(a1.y).toBeGreaterThan((await place(page, '.beside [data-square="a8"]')).y);
   }));
 
 test('a move with its number, and the moves that follow one another, run from left to right', () =>
