@@ -134,6 +134,18 @@ describe('linewright compare', () => {
     expect(code).toBe(1);
   });
 
+  test('tells where a side played what the course has beside its advice', async () => {
+    const text = game('1. d4 d5 2. c4 e6 3. Nc3 Nf6 4. Bg5');
+    expect((await run(['-', 'demo-course'], text)).out).toMatch(
+      /beside its advice\n +1 {2}1\.d4 d5 2\.c4 e6 3\.Nc3 .*\n +the course advises: c5\n +played: 3\.\.\.Nf6 \(1\)\n/,
+    );
+    const { out } = await run(['-', 'demo-course', '--format', 'json'], text);
+    expect(JSON.parse(out).games[0]).toMatchObject({
+      leaving: 'ended',
+      aside: { position: expect.stringContaining(' b '), next: { san: 'Nf6' } },
+    });
+  });
+
   test('gives programs everything as JSON', async () => {
     const file = path.join(work, 'games.pgn');
     writeFileSync(file, game('1. d4 d5 2. h4') + game('1. d4 d5 2. c4'));

@@ -3,7 +3,7 @@ import { type ComparedCourse, placeOf } from './compare-report.ts';
 
 /**
  * The comparison for programs: all positions in which games leave the course, most games first,
- * and all games. Moves are canonical SAN, positions the first four fields of a FEN.
+ * and all games; `aside` is where a game's side first played what the course has beside its advice. Moves are canonical SAN, positions the first four fields of a FEN.
  */
 export function reportComparisonJson({ course, table, games, otherSide }: ComparedCourse): string {
   const lineOf = linesOf(table);
@@ -34,7 +34,7 @@ export function reportComparisonJson({ course, table, games, otherSide }: Compar
     positions,
     games: games.map((game) => {
       if (game.kind !== 'met') return game;
-      const { exit, ...head } = game;
+      const { exit, aside, ...head } = game;
       const { leaving, by } = partingOf(table, exit);
       return {
         ...head,
@@ -43,6 +43,7 @@ export function reportComparisonJson({ course, table, games, otherSide }: Compar
         position: keyOf(exit.position),
         last: exit.last,
         next: exit.next,
+        aside: aside && { position: keyOf(aside.position), next: aside.next },
       };
     }),
   };

@@ -25,6 +25,7 @@ const most = 10;
 
 const headings = {
   advised: 'Where the course gives advice, and something else was played',
+  aside: 'Where a move was played that the course has beside its advice',
   covered: 'Replies that the course does not answer',
   known: 'Where the course knows other moves',
   ended: 'Where the course ends, and games went on',
@@ -32,17 +33,18 @@ const headings = {
 } as const;
 
 /** What authors want most comes first: the replies that their course lacks. */
-const order = ['covered', 'advised', 'known', 'ended', 'within'] as const;
+const order = ['covered', 'advised', 'aside', 'known', 'ended', 'within'] as const;
 
 /** The comparison as a person reads it in a terminal: sums, then positions, most games first. */
 export function reportComparison(compared: ComparedCourse, { all }: { all: boolean }): string {
   const { table, games } = compared;
   const limit = all ? Number.POSITIVE_INFINITY : most;
   const rows = byPosition(table, games);
+  const asides = byPosition(table, games, ({ aside }) => aside);
   const lineOf = linesOf(table);
   const parts = [summary(compared), brokenGames(games, limit)];
   for (const leaving of order) {
-    const some = rows.filter((row) => row.leaving === leaving);
+    const some = leaving === 'aside' ? asides : rows.filter((row) => row.leaving === leaving);
     if (some.length === 0) continue;
     const shown = some.slice(0, limit).map((row) => rowText(row, compared, lineOf(row.position)));
     const rest = some.length - shown.length;
@@ -122,9 +124,7 @@ function rowText(
 ): string {
   const place = placeOf(course, table.positions[row.position]?.key ?? '');
   const games = String(row.games.length).padStart(6);
-  const [first] = row.games;
-  const next = first?.exit.next;
-  const last = first?.exit.last;
+  const { next, last } = row.exit;
   const where = line
     ? line.length === 0
       ? 'the initial position'

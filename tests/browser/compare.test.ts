@@ -106,6 +106,29 @@ test('one pasted game, and the link to the place where it left', async () => {
   await page.context().close();
 });
 
+test('a game that goes on in the course after an option: that is said, with the advice', async () => {
+  const { page, faults } = await openPage(demo().browser);
+  await page.goto(`${demo().address}compare.html`);
+  await page
+    .getByRole('textbox', { name: 'Or paste games' })
+    .fill('1. d4 d5 2. c4 e6 3. Nc3 Nf6 4. Bg5 *');
+  await page.getByRole('button', { name: 'Compare' }).click();
+  await page.locator('.compare-result').waitFor();
+  expect(await page.locator('.games-compared li').textContent()).toContain(
+    'Before that, after 3.Nc3 in “The pawn on d5”, 3...Nf6 was played: the course mentions it, and advises 3...c5.',
+  );
+  const table = page.getByRole('table', {
+    name: 'Where Black played what the course only mentions',
+  });
+  expect(await table.locator('tbody tr').count()).toBe(1);
+  await table.getByRole('button', { name: '1 game' }).click();
+  await table.getByRole('link', { name: '3...c5' }).click();
+  await page.locator('.beside course-board svg.board').waitFor();
+  expect(await page.locator('.board-caption').textContent()).toContain('3...c5');
+  expect(faults.list).toEqual([]);
+  await page.context().close();
+});
+
 test('for one player only the games with the side of the course count', async () => {
   const { page } = await openPage(demo().browser);
   await page.goto(`${demo().address}compare.html`);

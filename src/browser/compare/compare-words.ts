@@ -36,6 +36,11 @@ export interface CompareWords {
   readonly advisedYou: string;
   readonly advised: string;
   readonly advisedHint: string;
+  readonly asideYou: string;
+  readonly aside: string;
+  readonly asideHint: string;
+  /** Of a move that the course has beside its advice. */
+  readonly asideMove: Readonly<Record<'option' | 'bad', string>>;
   readonly covered: string;
   readonly coveredHint: string;
   readonly known: string;

@@ -1,6 +1,8 @@
+import { moveOf } from '../../lookup/find.ts';
+import type { MetGame } from '../../lookup/games/by-position.ts';
 import { partingOf } from '../../lookup/games/parting-of.ts';
-import type { ComparedGame, GameFault } from '../../lookup/games/types.ts';
-import type { CourseTable } from '../../lookup/types.ts';
+import type { ComparedGame, GameExit, GameFault } from '../../lookup/games/types.ts';
+import type { CourseTable, TableMove } from '../../lookup/types.ts';
 import { fill } from '../board/fill.ts';
 import { make, makeButton } from '../element.ts';
 import type { Speech } from './compare-words.ts';
@@ -56,7 +58,7 @@ function sentenceOf(game: ComparedGame, context: GameListContext): HTMLElement {
   const { words } = context.speech;
   switch (game.kind) {
     case 'met':
-      return make('p', '', metSentence(game, context));
+      return make('p', '', [...metSentence(game, context), ...asideSentence(game, context)]);
     case 'apart':
       return make('p', '', words.gameLeaves.never);
     case 'empty':
@@ -68,22 +70,42 @@ function sentenceOf(game: ComparedGame, context: GameListContext): HTMLElement {
   }
 }
 
-function metSentence(
-  { exit }: ComparedGame & { kind: 'met' },
-  { table, speech, places }: GameListContext,
-): (Node | string)[] {
+function metSentence({ exit }: MetGame, context: GameListContext): (Node | string)[] {
+  const { table, speech, places } = context;
   const { words } = speech;
   const { leaving, by, moves } = partingOf(table, exit);
-  const links = moves.flatMap((move, index): (Node | string)[] => {
-    const joint = index === 0 ? '' : index === moves.length - 1 ? ` ${words.and} ` : ', ';
-    return [...(joint === '' ? [] : [joint]), places.move(exit, move)];
-  });
+  const links = linksTo(moves, exit, context);
   return compose(words.gameLeaves[leaving], {
     side: by === undefined ? '' : speech.side(by),
     after: places.position(exit),
     advice: links,
     moves: links,
     played: exit.next === undefined ? '' : places.numbered(exit.next),
+  });
+}
+
+/** A game may go on in the course after a move that its side is not advised to play. */
+function asideSentence({ aside }: MetGame, context: GameListContext): (Node | string)[] {
+  const { table, speech, places } = context;
+  const here = aside && table.positions[aside.position];
+  if (aside === undefined || here === undefined) return [];
+  const kind = moveOf(here, aside.next.san)?.kind === 'bad' ? 'bad' : 'option';
+  const parts = {
+    after: places.position(aside),
+    played: places.numbered(aside.next),
+    advice: linksTo(partingOf(table, aside).moves, aside, context),
+  };
+  return [' ', ...compose(speech.words.asideMove[kind], parts)];
+}
+
+function linksTo(
+  moves: readonly TableMove[],
+  exit: GameExit,
+  { speech, places }: GameListContext,
+): (Node | string)[] {
+  return moves.flatMap((move, index): (Node | string)[] => {
+    const joint = index === 0 ? '' : index === moves.length - 1 ? ` ${speech.words.and} ` : ', ';
+    return [...(joint === '' ? [] : [joint]), places.move(exit, move)];
   });
 }
 

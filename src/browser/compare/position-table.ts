@@ -70,10 +70,8 @@ export function makePositionTable(
 function makeRow(row: PositionRow, context: TableContext, heads: readonly string[]): HTMLElement {
   const { speech, places, table, onGames } = context;
   const { words } = speech;
-  const [game] = row.games;
   const tr = role(make('tr', ''), 'row');
-  if (game === undefined) return tr;
-  const { exit } = game;
+  const { exit } = row;
   const board = make('div', 'small-board');
   board.innerHTML = drawBoardInPage({
     placement: table.positions[row.position]?.key ?? '',

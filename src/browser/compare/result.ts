@@ -11,7 +11,7 @@ import { makePlayerFilter } from './player-filter.ts';
 import { makePositionTable } from './position-table.ts';
 
 /** What students want most comes first: where they themselves left. */
-const order = ['advised', 'covered', 'known', 'ended'] as const;
+const order = ['advised', 'aside', 'covered', 'known', 'ended'] as const;
 
 /** All that the games show: sums, positions, the games one by one; also for one player only. */
 export function makeResult(
@@ -57,9 +57,7 @@ function sections(
     list.replaceChildren(makeGameList(counted, context));
   };
   const onGames = (row: PositionRow) => {
-    const [first] = row.games;
-    if (first === undefined) return;
-    listHeading.textContent = fill(words.listHere, { position: places.inWords(first.exit) });
+    listHeading.textContent = fill(words.listHere, { position: places.inWords(row.exit) });
     const all = makeButton(words.allGames, () => {
       showAll();
       listHeading.focus();
@@ -69,13 +67,14 @@ function sections(
     listHeading.scrollIntoView({ block: 'start' });
   };
   showAll();
+  const asides = byPosition(table, games, ({ aside }) => aside);
   const tables = order.flatMap((leaving) => {
-    const some = rows.filter((row) => row.leaving === leaving);
+    const some = leaving === 'aside' ? asides : rows.filter((row) => row.leaving === leaving);
     const by = some[0]?.by;
     if (some.length === 0) return [];
     const side = by === undefined ? '' : speech.side(by);
-    const sentence = leaving === 'advised' && isOne ? words.advisedYou : words[leaving];
-    const title = fill(sentence, { side });
+    const you = { ...words, advised: words.advisedYou, aside: words.asideYou };
+    const title = fill((isOne ? you : words)[leaving], { side });
     return [
       make('section', '', [
         make('h3', '', title),

@@ -1,7 +1,7 @@
 import type { Color } from '../../chess/index.ts';
 import type { CourseTable, TableMove } from '../types.ts';
 import { type Leaving, partingOf } from './parting-of.ts';
-import type { ComparedGame } from './types.ts';
+import type { ComparedGame, GameExit } from './types.ts';
 
 /** Games that a side won, drew and lost. Games without a result count in none. */
 export interface Score {
@@ -9,6 +9,8 @@ export interface Score {
   readonly drawn: number;
   readonly lost: number;
 }
+
+export type MetGame = ComparedGame & { readonly kind: 'met' };
 
 /** A move that was played where games left the course. */
 export interface PlayedInstead {
@@ -25,39 +27,51 @@ export interface PositionRow {
   readonly by?: Color;
   /** What the course has here. */
   readonly moves: readonly TableMove[];
-  readonly games: readonly (ComparedGame & { kind: 'met' })[];
+  readonly games: readonly MetGame[];
+  /** Of the first of the games. */
+  readonly exit: GameExit;
   /** Most frequent first. */
   readonly played: readonly PlayedInstead[];
   /** Of the course's side; with a course for both, of White. */
   readonly score: Score;
 }
 
-/** Where games part from a course, the position of most games first. A position has a row for each way. */
-export function byPosition(table: CourseTable, games: Iterable<ComparedGame>): PositionRow[] {
-  const rows = new Map<string, PositionRow & { games: (ComparedGame & { kind: 'met' })[] }>();
+/**
+ * Where games part from a course, the position of most games first. A position has a row for each
+ * way. With `exitOf` it is another place than their last known position, or none.
+ */
+export function byPosition(
+  table: CourseTable,
+  games: Iterable<ComparedGame>,
+  exitOf: (game: MetGame) => GameExit | undefined = ({ exit }) => exit,
+): PositionRow[] {
+  const rows = new Map<string, PositionRow & { games: MetGame[] }>();
   for (const game of games) {
-    if (game.kind !== 'met') continue;
-    const parting = partingOf(table, game.exit);
-    const name = `${game.exit.position} ${parting.leaving}`;
+    const exit = game.kind === 'met' ? exitOf(game) : undefined;
+    if (game.kind !== 'met' || exit === undefined) continue;
+    const parting = partingOf(table, exit);
+    const { position } = exit;
+    const name = `${position} ${parting.leaving}`;
     const row = rows.get(name);
     if (row) row.games.push(game);
-    else {
-      const { position } = game.exit;
-      rows.set(name, { position, ...parting, games: [game], played: [], score: noScore });
-    }
+    else rows.set(name, { position, exit, ...parting, games: [game], played: [], score: noScore });
   }
   const side = table.side === 'both' ? 'white' : table.side;
   return [...rows.values()]
-    .map((row) => ({ ...row, played: playedIn(row.games), score: scoreOf(row.games, side) }))
+    .map((row) => ({
+      ...row,
+      played: playedIn(row.games.map(exitOf)),
+      score: scoreOf(row.games, side),
+    }))
     .sort((a, b) => b.games.length - a.games.length || a.position - b.position);
 }
 
 const noScore: Score = { won: 0, drawn: 0, lost: 0 };
 
-function playedIn(games: readonly (ComparedGame & { kind: 'met' })[]): PlayedInstead[] {
+function playedIn(exits: readonly (GameExit | undefined)[]): PlayedInstead[] {
   const counts = new Map<string, number>();
-  for (const { exit } of games) {
-    const san = exit.next?.san;
+  for (const exit of exits) {
+    const san = exit?.next?.san;
     if (san !== undefined) counts.set(san, (counts.get(san) ?? 0) + 1);
   }
   return [...counts]

@@ -61,6 +61,32 @@ describe('a game parts from the course', () => {
     expect(parting(other)).toBe('advised | black | 4.cxd5 | 4...cxd4 | exd5');
   });
 
+  test.each([
+    ['an option', '1. d4 d5 2. c4 c6 3. Nf3', '2.c4 | 2...c6 | option'],
+    ['a bad move, written in other letters', '1. d4 d5 2. c4 g7-g5', '2.c4 | 2...g5 | bad'],
+    ['in the order of another line', '1. c4 d5 2. d4 c6 3. Nf3', '2.d4 | 2...c6 | option'],
+    ['the advice', '1. d4 d5 2. c4 e6 3. Nf3 c5', ''],
+    ['what the course has not', '1. d4 d5 2. c4 Nf6', ''],
+    ['a move that transposes to what it has', '1. c4 e6 2. Nc3 d5 3. d4', ''],
+  ])('%s of its own side is noted: %s', (_, moves, expected) => {
+    const [game] = compare(moves);
+    const aside = game?.kind === 'met' ? game.aside : undefined;
+    const kind = course.positions[aside?.position ?? -1]?.moves.find(
+      ({ san }) => san === aside?.next.san,
+    )?.kind;
+    const { last, next } = aside ?? {};
+    const noted = [
+      last && `${last.number}.${last.san}`,
+      next && `${next.number}...${next.san}`,
+      kind,
+    ];
+    expect(noted.filter(Boolean).join(' | ')).toBe(expected);
+    const rows = byPosition(course, compare(moves), (each) => each.aside);
+    expect(rows.map(({ leaving, played }) => [leaving, played.map(({ san }) => san)])).toEqual(
+      next ? [['advised', [next.san]]] : [],
+    );
+  });
+
   test('spelling does not matter, nor do comments and variations', () => {
     const written = '1.d2-d4 {a} d5! 2. c4+ (2. e3) e7e6 $1 3. Nb1-c3 c5 4. c4xd5 Qd8xd5';
     expect(parting(written)).toBe('advised | black | 4.cxd5 | 4...Qxd5 | exd5');
@@ -139,8 +165,9 @@ describe('over all games', () => {
 
   test('positions are sorted by how often games leave there', () => {
     const line = linesOf(course);
-    const rows = byPosition(course, games).map((row) => ({
+    const rows = byPosition(course, games).map(({ exit, ...row }) => ({
       ...row,
+      next: exit.next?.san,
       line: line(row.position)?.map(({ san }) => san),
       games: row.games.map(({ number }) => number),
       moves: row.moves.map(({ san }) => san),
@@ -148,6 +175,7 @@ describe('over all games', () => {
     expect(rows).toEqual([
       {
         position: 3,
+        next: 'Nf6',
         line: ['d4', 'd5', 'c4'],
         leaving: 'advised',
         by: 'black',
@@ -161,6 +189,7 @@ describe('over all games', () => {
       },
       {
         position: 2,
+        next: 'Bf4',
         line: ['d4', 'd5'],
         leaving: 'covered',
         by: 'white',

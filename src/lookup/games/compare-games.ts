@@ -57,9 +57,10 @@ function compareGame(
   const first = rest.next();
   if (first.done) return tags.size === 0 ? undefined : { ...head, kind: 'empty' };
   if (first.value.kind !== 'move' && tags.size === 0) return undefined;
-  const { exit, fault } = followMoves(table, start, chain(first.value, rest));
+  const { exit, aside, fault } = followMoves(table, start, chain(first.value, rest));
   if (fault !== undefined) return { ...head, kind: 'broken', fault };
-  return exit === undefined ? { ...head, kind: 'apart' } : { ...head, kind: 'met', exit };
+  if (exit === undefined) return { ...head, kind: 'apart' };
+  return { ...head, kind: 'met', exit, ...(aside && { aside }) };
 }
 
 /** What the `Variant` tag says of the game that everybody plays; the tag is common practice. */

@@ -10,10 +10,11 @@ import {
 import type { MainLineStep } from '../../movetext/index.ts';
 import { positionOf } from '../find.ts';
 import type { CourseTable } from '../types.ts';
-import type { GameExit, GameFault, GameMove } from './types.ts';
+import type { GameAside, GameExit, GameFault, GameMove } from './types.ts';
 
 export interface Followed {
   readonly exit?: GameExit;
+  readonly aside?: GameAside;
   readonly fault?: GameFault;
 }
 
@@ -43,22 +44,33 @@ export function followMoves(
   let next: Placed | undefined;
   let before = start.key;
   let key = start.key;
+  /** The position before each move, where the course knows it. */
+  let at = positionOf(table, start.key);
+  let aside: GameAside | undefined;
   for (const step of steps) {
-    const at = numberSign({ number, color });
+    const sign = numberSign({ number, color });
     if (step.kind !== 'move') {
       const kind = step.kind === 'text-unreadable' ? 'unreadable' : step.kind;
-      return { fault: { kind, written: step.text, at, reason: '' } };
+      return { fault: { kind, written: step.text, at: sign, reason: '' } };
     }
     const fault = replay.play(step.text);
     if (fault !== undefined) {
       const { kind, reason } = fault;
-      return { fault: { kind, written: step.text, at, reason } };
+      return { fault: { kind, written: step.text, at: sign, reason } };
     }
     const move = { text: step.text, color, number };
     next ??= move;
     const previous = key;
     key = replay.key();
     const here = positionOf(table, key);
+    if (aside === undefined && at !== undefined && isBesideAdvice(table, at, here)) {
+      aside = {
+        position: at,
+        ...(last && { last: canonical(before, last) }),
+        next: canonical(previous, move),
+      };
+    }
+    at = here;
     if (here !== undefined) {
       known = here;
       before = previous;
@@ -75,7 +87,15 @@ export function followMoves(
     ...(last && { last: canonical(before, last) }),
     ...(next && { next: canonical(there, next) }),
   };
-  return { exit };
+  return { exit, ...(aside && { aside }) };
+}
+
+/** Whether the course has the move between two positions beside a move that it advises. */
+function isBesideAdvice(table: CourseTable, from: number, to: number | undefined): boolean {
+  const moves = table.positions[from]?.moves ?? [];
+  const played = moves.find((move) => move.to === to);
+  const isBeside = played?.kind === 'option' || played?.kind === 'bad';
+  return isBeside && moves.some(({ kind }) => kind === 'advice');
 }
 
 /** A move in canonical SAN, from the position where it was played. */

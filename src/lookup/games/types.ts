@@ -28,6 +28,14 @@ export interface GameExit {
   readonly next?: GameMove;
 }
 
+/**
+ * Where the course's own side first played what the course has there beside its advice, an option
+ * or a bad move: `next`.
+ */
+export interface GameAside extends GameExit {
+  readonly next: GameMove;
+}
+
 /** Why a game could not be followed. */
 export interface GameFault {
   readonly kind:
@@ -52,7 +60,7 @@ export interface GameFault {
  */
 export type ComparedGame = GameHead &
   (
-    | { readonly kind: 'met'; readonly exit: GameExit }
+    | { readonly kind: 'met'; readonly exit: GameExit; readonly aside?: GameAside }
     | { readonly kind: 'apart' | 'empty' }
     | { readonly kind: 'broken'; readonly fault: GameFault }
     | { readonly kind: 'variant'; readonly variant: string }

@@ -43,6 +43,14 @@ export const compare: typeof english = {
   advisedYou: 'Wo Sie den Kurs verlassen haben',
   advised: 'Wo {side} den Kurs verlassen hat',
   advisedHint: 'Diese Stellungen lohnt es, noch einmal anzusehen; die häufigsten zuerst.',
+  asideYou: 'Wo Sie gespielt haben, was der Kurs nur erwähnt',
+  aside: 'Wo {side} gespielt hat, was der Kurs nur erwähnt',
+  asideHint:
+    'Der Kurs kennt den Zug, als Alternative oder als schlechten, und empfiehlt einen anderen.',
+  asideMove: {
+    option: 'Vorher, {after}, geschah {played}: Der Kurs erwähnt das und empfiehlt {advice}.',
+    bad: 'Vorher, {after}, geschah {played}: Der Kurs nennt das schlecht und empfiehlt {advice}.',
+  },
   covered: 'Antworten, die der Kurs nicht behandelt',
   coveredHint: 'Hier hat {side} etwas anderes gespielt, als der Kurs erwartet.',
   known: 'Wo Partien den Kurs verlassen',
@@ -62,7 +70,7 @@ export const compare: typeof english = {
   morePositions: { one: '{n} weitere Stellung zeigen', other: '{n} weitere Stellungen zeigen' },
 
   list: 'Partie für Partie',
-  listHere: 'Partien, die den Kurs hier verlassen: {position}',
+  listHere: 'Die hier gezählten Partien: {position}',
   allGames: 'Alle Partien zeigen',
   moreGames: { one: '{n} weitere Partie zeigen', other: '{n} weitere Partien zeigen' },
 

@@ -39,6 +39,14 @@ export const compare = {
   advisedYou: 'Where you left the course',
   advised: 'Where {side} left the course',
   advisedHint: 'The positions to look at again, the most frequent first.',
+  asideYou: 'Where you played what the course only mentions',
+  aside: 'Where {side} played what the course only mentions',
+  asideHint: 'The course has the move, as an option or as a bad one, and advises another.',
+  asideMove: {
+    option:
+      'Before that, {after}, {played} was played: the course mentions it, and advises {advice}.',
+    bad: 'Before that, {after}, {played} was played: the course calls it bad, and advises {advice}.',
+  },
   covered: 'Replies that the course does not answer',
   coveredHint: 'Here {side} played something else than the course expects.',
   known: 'Where games left the course',
@@ -58,7 +66,7 @@ export const compare = {
   morePositions: { one: 'Show {n} more position', other: 'Show {n} more positions' },
 
   list: 'Game by game',
-  listHere: 'Games that left the course here: {position}',
+  listHere: 'The games counted here: {position}',
   allGames: 'Show all games',
   moreGames: { one: 'Show {n} more game', other: 'Show {n} more games' },
 

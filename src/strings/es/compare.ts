@@ -43,6 +43,13 @@ export const compare: typeof english = {
   advisedYou: 'Dónde se apartó usted del curso',
   advised: '{side}: dónde se apartaron del curso',
   advisedHint: 'Las posiciones que conviene repasar, primero las más frecuentes.',
+  asideYou: 'Dónde jugó usted lo que el curso solo menciona',
+  aside: '{side}: dónde jugaron lo que el curso solo menciona',
+  asideHint: 'El curso conoce la jugada, como alternativa o como mala, y aconseja otra.',
+  asideMove: {
+    option: 'Antes, {after}, se jugó {played}: el curso la menciona y aconseja {advice}.',
+    bad: 'Antes, {after}, se jugó {played}: el curso la llama mala y aconseja {advice}.',
+  },
   covered: 'Respuestas que el curso no trata',
   coveredHint: '{side}: jugaron aquí algo distinto de lo que espera el curso.',
   known: 'Dónde se apartan las partidas del curso',
@@ -62,7 +69,7 @@ export const compare: typeof english = {
   morePositions: { one: 'Mostrar {n} posición más', other: 'Mostrar {n} posiciones más' },
 
   list: 'Partida por partida',
-  listHere: 'Partidas que se apartan aquí del curso: {position}',
+  listHere: 'Las partidas contadas aquí: {position}',
   allGames: 'Mostrar todas las partidas',
   moreGames: { one: 'Mostrar {n} partida más', other: 'Mostrar {n} partidas más' },
 
