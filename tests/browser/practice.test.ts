@@ -376,6 +376,36 @@ test('a file takes progress to another browser; a foreign or cut one changes not
     });
   }));
 
+test('all can be forgotten after a second question, in every tab; a saved file is not touched', () =>
+  practising(async (page, context) => {
+    const untouched = await tally(page);
+    await learn(page);
+    await playOn(page);
+    await toOverview(page);
+    const learnt = await tally(page);
+    expect(learnt).not.toEqual(untouched);
+    const other = await context.newPage();
+    await other.clock.setFixedTime(firstDay);
+    await open(other);
+    const file = path.join(inject('runFolder'), 'before-forgetting.json');
+    await writeFile(file, await savedText(page));
+    await page.getByText('Forget everything').press('Enter');
+    expect(await tally(page)).toEqual(learnt);
+    await button(page, 'Forget it now').press('Enter');
+    const told = page.locator('.practice-keeping [role=status]');
+    await expect.poll(() => told.textContent()).toBe('Forgotten. You begin anew.');
+    expect(await tally(page)).toEqual(untouched);
+    await expect.poll(() => tally(other)).toEqual(untouched);
+    await open(page);
+    expect(await tally(page)).toEqual(untouched);
+    const [chooser] = await Promise.all([
+      page.waitForEvent('filechooser'),
+      button(page, 'Read from a file').click(),
+    ]);
+    await chooser.setFiles(file);
+    await expect.poll(() => tally(page)).toEqual(learnt);
+  }));
+
 test('keys alone are enough (WCAG 2.1.1), and the focus is where one goes on', () =>
   practising(async (page) => {
     const focused = () =>

@@ -5,10 +5,15 @@ export interface KeepingEvents {
   readonly onSave: () => void;
   /** @returns what to tell the reader. */
   readonly onLoad: (file: File) => Promise<string>;
+  /** @returns what to tell the reader. */
+  readonly onForget: () => Promise<string>;
 }
 
-/** Where progress is saved to a file and read from one. */
-export function makeKeeping(words: PageWords, { onSave, onLoad }: KeepingEvents): HTMLElement {
+/** Where progress is saved to a file, read from one, and forgotten. */
+export function makeKeeping(
+  words: PageWords,
+  { onSave, onLoad, onForget }: KeepingEvents,
+): HTMLElement {
   const { practice } = words;
   const input = make('input', '');
   input.type = 'file';
@@ -26,6 +31,20 @@ export function makeKeeping(words: PageWords, { onSave, onLoad }: KeepingEvents)
   });
   const save = makeButton(practice.save, onSave);
   const load = makeButton(practice.load, () => input.click());
+  const summary = make('summary', '', practice.forget);
+  const forget = makeButton(practice.forgetNow, async () => {
+    told.textContent = '';
+    told.textContent = await onForget();
+    question.open = false;
+    summary.focus();
+  });
+  const question = make(
+    'details',
+    'practice-forget',
+    summary,
+    make('p', '', practice.forgetHelp),
+    forget,
+  );
   return make(
     'section',
     'practice-keeping',
@@ -33,6 +52,7 @@ export function makeKeeping(words: PageWords, { onSave, onLoad }: KeepingEvents)
     make('p', '', practice.keepingHelp),
     make('p', 'practice-onward', save, load),
     input,
+    question,
     told,
   );
 }

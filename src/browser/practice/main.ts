@@ -63,6 +63,11 @@ async function startPractice(place: HTMLElement): Promise<void> {
       saveFile(`${table.course}-practice.json`, text);
     },
     onLoad: load,
+    onForget: async () => {
+      const isForgotten = await store.forget();
+      await refresh();
+      return isForgotten ? practice.forgotten : practice.notForgotten;
+    },
   });
 
   function showIn(stage: 'start' | 'playing' | 'ended', element: HTMLElement): void {

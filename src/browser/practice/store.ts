@@ -20,6 +20,8 @@ export interface Store {
   change(key: string, change: (before: Item | undefined) => Item): Promise<Item>;
   /** Takes items in, all or none: of two records of a position the later stays. @returns how many were taken. */
   merge(items: readonly Item[]): Promise<number>;
+  /** Forgets all items. @returns whether nothing is kept any more. */
+  forget(): Promise<boolean>;
 }
 
 /** Opens what is kept of a course; `onOthers` is called when another tab has changed it. */
@@ -107,6 +109,19 @@ class KeptStore implements Store {
       },
     );
     return taken;
+  }
+
+  async forget(): Promise<boolean> {
+    try {
+      await this.#database?.clear('items');
+    } catch {
+      // The browser refuses to write: what is kept stays, and the page says so.
+      return false;
+    }
+    this.#seen = new Map();
+    this.#unwritten.clear();
+    this.#tell();
+    return true;
   }
 
   /** Reads, changes and writes in one transaction, which the browser puts in a row with those of other tabs. */

@@ -37,6 +37,11 @@ export interface PracticeWords {
   readonly keepingHelp: string;
   readonly save: string;
   readonly load: string;
+  readonly forget: string;
+  readonly forgetHelp: string;
+  readonly forgetNow: string;
+  readonly forgotten: string;
+  readonly notForgotten: string;
   readonly taken: Counted;
   readonly notTaken: string;
   readonly notProgress: string;

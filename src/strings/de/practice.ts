@@ -44,6 +44,12 @@ export const practice: typeof english = {
       'Er bleibt in diesem Browser und wird nirgendwohin gesendet. Um ihn in einen anderen Browser mitzunehmen, speichern Sie ihn in einer Datei und lesen Sie die Datei dort ein.',
     save: 'In eine Datei speichern',
     load: 'Aus einer Datei lesen',
+    forget: 'Alles vergessen',
+    forgetHelp:
+      'Alles, was Sie in diesem Kurs gelernt haben, wird in diesem Browser vergessen, und Sie fangen neu an. Das lässt sich nicht rückgängig machen. Eine Datei, die Sie gespeichert haben, bleibt und kann wieder gelesen werden.',
+    forgetNow: 'Jetzt vergessen',
+    forgotten: 'Vergessen. Sie fangen neu an.',
+    notForgotten: 'Der Browser lässt die Seite nichts ändern. Nichts wurde vergessen.',
     taken: {
       one: 'Gelesen: Ein Zug wurde aus der Datei übernommen.',
       other: 'Gelesen: {n} Züge wurden aus der Datei übernommen.',

@@ -42,6 +42,12 @@ export const practice = {
       'It is kept in this browser and sent nowhere. To take it to another browser, save it to a file and read the file there.',
     save: 'Save to a file',
     load: 'Read from a file',
+    forget: 'Forget everything',
+    forgetHelp:
+      'All that you have learnt in this course is forgotten in this browser, and you begin anew. That cannot be undone. A file that you have saved stays, and can be read again.',
+    forgetNow: 'Forget it now',
+    forgotten: 'Forgotten. You begin anew.',
+    notForgotten: 'The browser does not let the page change what is kept. Nothing was forgotten.',
     taken: {
       one: 'Read: one move was taken from the file.',
       other: 'Read: {n} moves were taken from the file.',

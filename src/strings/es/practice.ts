@@ -47,6 +47,12 @@ export const practice: typeof english = {
       'Se guarda en este navegador y no se envía a ninguna parte. Para llevarlo a otro navegador, guárdelo en un archivo y lea allí el archivo.',
     save: 'Guardar en un archivo',
     load: 'Leer de un archivo',
+    forget: 'Olvidarlo todo',
+    forgetHelp:
+      'Todo lo que ha aprendido en este curso se olvida en este navegador, y usted empieza de nuevo. No se puede deshacer. Un archivo que haya guardado se conserva y se puede volver a leer.',
+    forgetNow: 'Olvidarlo ahora',
+    forgotten: 'Olvidado. Empieza de nuevo.',
+    notForgotten: 'El navegador no deja que la página cambie lo guardado. No se ha olvidado nada.',
     taken: {
       one: 'Leído: se tomó una jugada del archivo.',
       other: 'Leído: se tomaron {n} jugadas del archivo.',
