@@ -23,18 +23,56 @@ function on(
   );
 }
 
-test('2.5.7 Dragging Movements: two taps do what a drag does', () =>
-  on(
-    'isolated-pawn.html',
-    async (page) => {
-      const exercise = page.locator('.exercise').first();
-      for (const square of ['c6', 'b4']) {
-        await exercise.locator(`.squares [data-square="${square}"]`).tap();
-      }
-      await expect.poll(() => exercise.locator('[aria-live]').textContent()).toContain('Right.');
-    },
-    phone,
-  ));
+describe('2.5.7 Dragging Movements: taps do what a drag does', () => {
+  test('in an exercise', () =>
+    on(
+      'isolated-pawn.html',
+      async (page) => {
+        const exercise = page.locator('.exercise').first();
+        for (const square of ['c6', 'b4']) {
+          await exercise.locator(`.squares [data-square="${square}"]`).tap();
+        }
+        await expect.poll(() => exercise.locator('[aria-live]').textContent()).toContain('Right.');
+      },
+      phone,
+    ));
+
+  test('in practice', () =>
+    on(
+      'practice.html',
+      async (page) => {
+        await page.getByRole('button', { name: 'Learn 8 new moves' }).tap();
+        for (const square of ['d7', 'd5']) {
+          await page.locator(`.squares [data-square="${square}"]`).tap();
+        }
+        await page.getByText('You will be asked for it in a while.').waitFor();
+      },
+      phone,
+    ));
+
+  test('where a board is set up', () =>
+    on(
+      'search.html',
+      async (page) => {
+        await page.getByText('Set up a board').tap();
+        const board = page.locator('.for-board course-board');
+        const king = board.locator('.piece-tray button').first();
+        const tap = (square: string) => board.locator(`.squares [data-square="${square}"]`).tap();
+        const stands = (square: string) =>
+          board.locator(`.pieces [data-square="${square}"]`).count();
+        await king.tap();
+        await tap('e4');
+        await expect.poll(() => stands('e4')).toBe(1);
+        // The tray is left; a piece that stands on the board is moved.
+        await king.tap();
+        await tap('e4');
+        await tap('d5');
+        await expect.poll(() => stands('d5')).toBe(1);
+        expect(await stands('e4')).toBe(0);
+      },
+      phone,
+    ));
+});
 
 test(
   '2.5.8 Target Size (Minimum): 24 by 24 pixels, or as far from others, on every page',
