@@ -54,8 +54,7 @@ describe('the address', () => {
           expect(await inSight(page, 'tarrasch')).toBe(true);
           await page.mouse.move(100, 400);
           await page.mouse.wheel(0, 1500);
-          await settled(page);
-          expect(await caption(page)).not.toBe('after 3...c5');
+          await expect.poll(() => caption(page), soon).not.toBe('after 3...c5');
         },
         options,
       ));
@@ -199,6 +198,9 @@ describe('with the mouse', () => {
     reading('isolated-pawn.html', async (page) => {
       const passed = new Set<string>();
       await page.mouse.move(300, 400);
+      // The board begins to follow when the page is idle.
+      await page.locator('.board-step').first().waitFor();
+      await page.evaluate(() => new Promise((resolve) => requestIdleCallback(() => resolve(0))));
       for (let scrolls = 0; scrolls < 12; scrolls++) {
         await page.mouse.wheel(0, 400);
         await page.waitForTimeout(80);
