@@ -14,5 +14,6 @@ export default defineConfig({
     // Browsers and Astro builds share two cores with the rest.
     testTimeout: 120_000,
     hookTimeout: 240_000,
+    expect: { poll: { timeout: 20_000 } },
   },
 });

@@ -245,7 +245,7 @@ describe('4.1.3 Status Messages: said in a region that was there before', () => 
         if (before === null) throw new Error(`no ${region}`);
         expect(await before.textContent()).not.toContain(says);
         await act(page);
-        await expect.poll(() => before.textContent(), { timeout: 20_000 }).toContain(says);
+        await expect.poll(() => before.textContent()).toContain(says);
         expect(await before.evaluate((element) => element.isConnected)).toBe(true);
       }),
     );

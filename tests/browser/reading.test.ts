@@ -25,8 +25,6 @@ function reading(
 const caption = (page: Page) => page.locator('.board-caption').textContent();
 const currentMoves = (page: Page) => page.locator('.move[aria-current]').allTextContents();
 const hash = (page: Page) => new URL(page.url()).hash;
-/** As long as it takes on a machine that is busy. */
-const soon = { timeout: 20_000 };
 /** Time for the address to be noted, and for the page to follow a scroll. */
 const settled = (page: Page) => page.waitForTimeout(400);
 
@@ -49,12 +47,12 @@ describe('the address', () => {
         'isolated-pawn.html#tarrasch',
         async (page) => {
           await settled(page);
-          await expect.poll(() => caption(page), soon).toBe('after 3...c5');
+          await expect.poll(() => caption(page)).toBe('after 3...c5');
           expect(await currentMoves(page)).toEqual(['c5']);
           expect(await inSight(page, 'tarrasch')).toBe(true);
           await page.mouse.move(100, 400);
           await page.mouse.wheel(0, 1500);
-          await expect.poll(() => caption(page), soon).not.toBe('after 3...c5');
+          await expect.poll(() => caption(page)).not.toBe('after 3...c5');
         },
         options,
       ));
@@ -63,7 +61,7 @@ describe('the address', () => {
   test('of a move without a name shows it', () =>
     reading('isolated-pawn.html#b1-5b-Nc6', async (page) => {
       await settled(page);
-      await expect.poll(() => caption(page), soon).toBe('after 5...Nc6');
+      await expect.poll(() => caption(page)).toBe('after 5...Nc6');
       expect(await inSight(page, 'b1-5b-Nc6')).toBe(true);
     }));
 
@@ -78,8 +76,8 @@ describe('the address', () => {
       await page.goBack();
       await page.waitForURL(/isolated-pawn\.html/);
       await settled(page);
-      await expect.poll(() => hash(page), soon).toBe('#tarrasch');
-      await expect.poll(() => caption(page), soon).toBe('after 3...c5');
+      await expect.poll(() => hash(page)).toBe('#tarrasch');
+      await expect.poll(() => caption(page)).toBe('after 3...c5');
     }));
 
   test('of the list of named positions leads to each', () =>
@@ -87,7 +85,7 @@ describe('the address', () => {
       await page.getByRole('link', { name: 'Positions' }).click();
       await page.getByRole('link', { name: 'tarrasch', exact: true }).click();
       await settled(page);
-      await expect.poll(() => caption(page), soon).toBe('after 3...c5');
+      await expect.poll(() => caption(page)).toBe('after 3...c5');
     }));
 });
 
@@ -98,7 +96,7 @@ describe('the reading place', () => {
       await page.locator('#tarrasch').click();
       await page.mouse.move(300, 400);
       await page.mouse.wheel(0, 2600);
-      await expect.poll(() => caption(page), soon).not.toBe('after 3...c5');
+      await expect.poll(() => caption(page)).not.toBe('after 3...c5');
       await settled(page);
       const place = async () => [await caption(page), await page.evaluate(() => scrollY)];
       const left = await place();
@@ -106,10 +104,10 @@ describe('the reading place', () => {
       await page.waitForURL(/other-answers/);
       await page.goBack();
       await page.waitForURL(/isolated-pawn\.html#tarrasch$/);
-      await expect.poll(place, soon).toEqual(left);
+      await expect.poll(place).toEqual(left);
       // From here the board follows the text again.
       await page.mouse.wheel(0, -2000);
-      await expect.poll(() => caption(page), soon).not.toBe(left[0]);
+      await expect.poll(() => caption(page)).not.toBe(left[0]);
     }));
 
   test('is kept by a jump within the text and back', () =>
@@ -118,11 +116,11 @@ describe('the reading place', () => {
       const also = page.locator('.board-also');
       expect(await also.textContent()).toBe('also reached: after 6...Nf6, after 6...Nc6');
       await also.getByRole('link', { name: 'after 6...Nf6' }).click();
-      await expect.poll(() => caption(page), soon).toBe('after 6...Nf6');
-      await expect.poll(() => hash(page), soon).toBe('#quiet-e3');
+      await expect.poll(() => caption(page)).toBe('after 6...Nf6');
+      await expect.poll(() => hash(page)).toBe('#quiet-e3');
       expect(await inSight(page, 'quiet-e3')).toBe(true);
       await page.goBack();
-      await expect.poll(() => caption(page), soon).toBe('after 6...exd5');
+      await expect.poll(() => caption(page)).toBe('after 6...exd5');
     }));
 });
 
@@ -138,18 +136,18 @@ test('where move orders meet the board leads to the other chapter', () =>
     await page.keyboard.press('ArrowRight');
     await also.click();
     await page.waitForURL(/isolated-pawn\.html#three-nc3$/);
-    await expect.poll(() => caption(page), soon).toBe('after 3.Nc3');
+    await expect.poll(() => caption(page)).toBe('after 3.Nc3');
   }));
 
 describe('with the mouse', () => {
   test('a click on a move shows it, and notes it in the address', () =>
     reading('isolated-pawn.html', async (page) => {
-      await expect.poll(() => pieceOn(page, 'c5'), soon).toBeUndefined();
+      await expect.poll(() => pieceOn(page, 'c5')).toBeUndefined();
       await page.locator('#tarrasch').click();
-      await expect.poll(() => pieceOn(page, 'c5'), soon).toBe('#piece-bp');
-      await expect.poll(() => pieceOn(page, 'c7'), soon).toBeUndefined();
+      await expect.poll(() => pieceOn(page, 'c5')).toBe('#piece-bp');
+      await expect.poll(() => pieceOn(page, 'c7')).toBeUndefined();
       await settled(page);
-      await expect.poll(() => hash(page), soon).toBe('#tarrasch');
+      await expect.poll(() => hash(page)).toBe('#tarrasch');
     }));
 
   test('a click on a move in the prose shows it, and Back returns', () =>
@@ -162,26 +160,26 @@ describe('with the mouse', () => {
       const left = await caption(page);
       expect(left).not.toBe('after 3...c5');
       await link.click();
-      await expect.poll(() => caption(page), soon).toBe('after 3...c5');
-      await expect.poll(() => hash(page), soon).toBe('#tarrasch');
+      await expect.poll(() => caption(page)).toBe('after 3...c5');
+      await expect.poll(() => hash(page)).toBe('#tarrasch');
       await page.goBack();
       await settled(page);
-      await expect.poll(() => caption(page), soon).toBe(left);
+      await expect.poll(() => caption(page)).toBe(left);
       await page.goForward();
       await settled(page);
-      await expect.poll(() => caption(page), soon).toBe('after 3...c5');
+      await expect.poll(() => caption(page)).toBe('after 3...c5');
     }));
 
   test('the buttons step, take branches and turn the board', () =>
     reading('isolated-pawn.html#three-nc3', async (page) => {
       const board = page.locator('.beside course-board');
       await board.getByRole('button', { name: '3...Nf6' }).click();
-      await expect.poll(() => caption(page), soon).toBe('after 3...Nf6');
+      await expect.poll(() => caption(page)).toBe('after 3...Nf6');
       await board.getByRole('button', { name: 'Back' }).click();
-      await expect.poll(() => caption(page), soon).toBe('after 3.Nc3');
+      await expect.poll(() => caption(page)).toBe('after 3.Nc3');
       // On takes the way that one came back from.
       await board.getByRole('button', { name: 'On' }).click();
-      await expect.poll(() => caption(page), soon).toBe('after 3...Nf6');
+      await expect.poll(() => caption(page)).toBe('after 3...Nf6');
       expect(await board.getByRole('button', { name: 'On' }).getAttribute('aria-disabled')).toBe(
         'true',
       );
@@ -191,7 +189,7 @@ describe('with the mouse', () => {
       expect(await view()).toBe('white');
       await board.getByRole('button', { name: 'Back' }).click();
       expect(await view()).toBe('white');
-      await expect.poll(() => pieceOn(page, 'e1'), soon).toBe('#piece-wk');
+      await expect.poll(() => pieceOn(page, 'e1')).toBe('#piece-wk');
     }));
 
   test('the board follows the paragraph that is read', () =>
@@ -214,25 +212,25 @@ describe('with the keyboard', () => {
   test('arrows step from anywhere; on a move the others act too', () =>
     reading('isolated-pawn.html', async (page) => {
       await page.keyboard.press('ArrowRight');
-      await expect.poll(() => caption(page), soon).toBe('after 1.d4');
+      await expect.poll(() => caption(page)).toBe('after 1.d4');
       await page.keyboard.press('ArrowRight');
       await page.keyboard.press('ArrowLeft');
-      await expect.poll(() => caption(page), soon).toBe('after 1.d4');
+      await expect.poll(() => caption(page)).toBe('after 1.d4');
 
       await page.locator('#tarrasch').focus();
       await page.keyboard.press('Enter');
-      await expect.poll(() => caption(page), soon).toBe('after 3...c5');
+      await expect.poll(() => caption(page)).toBe('after 3...c5');
       await page.keyboard.press('ArrowDown');
-      await expect.poll(() => caption(page), soon).toBe('after 3...Nf6');
+      await expect.poll(() => caption(page)).toBe('after 3...Nf6');
       await page.keyboard.press('ArrowUp');
-      await expect.poll(() => caption(page), soon).toBe('after 3...c5');
+      await expect.poll(() => caption(page)).toBe('after 3...c5');
       await page.keyboard.press('End');
       await settled(page);
-      await expect.poll(() => caption(page), soon).toBe('after 8...O-O');
+      await expect.poll(() => caption(page)).toBe('after 8...O-O');
       expect(await inSight(page, 'tabiya')).toBe(true);
       await page.keyboard.press('Home');
       await settled(page);
-      await expect.poll(() => caption(page), soon).toBe('at the start');
+      await expect.poll(() => caption(page)).toBe('at the start');
     }));
 
   test('a step is told to readers who do not see the board', () =>
@@ -268,8 +266,8 @@ describe('on a phone', () => {
         async (page) => {
           await page.locator('#tarrasch').tap();
           await settled(page);
-          await expect.poll(() => caption(page), soon).toBe('after 3...c5');
-          await expect.poll(() => pieceOn(page, 'c5'), soon).toBe('#piece-bp');
+          await expect.poll(() => caption(page)).toBe('after 3...c5');
+          await expect.poll(() => pieceOn(page, 'c5')).toBe('#piece-bp');
           const board = await page.locator('.beside svg.board').boundingBox();
           expect(board?.y).toBeGreaterThanOrEqual(0);
           expect((board?.y ?? 0) + (board?.height ?? 0)).toBeLessThanOrEqual(viewport.height);
@@ -331,13 +329,13 @@ test('on a phone a finger that goes across the board steps; up and down it scrol
         await touch.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
       };
       await slide(-90, 8);
-      await expect.poll(() => caption(page), soon).toBe('after 3...c5');
+      await expect.poll(() => caption(page)).toBe('after 3...c5');
       expect(await page.locator('.beside [aria-live]').textContent()).toBe('Black: pawn to c5');
       await slide(90, -8);
-      await expect.poll(() => caption(page), soon).toBe('after 3.Nc3');
+      await expect.poll(() => caption(page)).toBe('after 3.Nc3');
       const before = await page.evaluate(() => scrollY);
       await slide(10, -80);
-      await expect.poll(() => page.evaluate(() => scrollY), soon).toBeGreaterThan(before);
+      await expect.poll(() => page.evaluate(() => scrollY)).toBeGreaterThan(before);
       // WCAG 2.2, 2.5.7 and 2.5.1: what the finger's way does the buttons do, at 44 pixels each.
       await page.locator('#three-nc3').tap();
       for (const control of await page.locator('.beside :is(button, a):visible').all()) {
@@ -468,7 +466,7 @@ describe('before the page has been idle', () => {
       whileBusy(async (page) => {
         expect(await caption(page)).not.toBe('at the start');
         await act(page);
-        await expect.poll(() => caption(page), soon).toBe('after 1.d4');
+        await expect.poll(() => caption(page)).toBe('after 1.d4');
       }));
   }
 });
