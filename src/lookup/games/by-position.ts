@@ -10,6 +10,7 @@ export interface Score {
   readonly lost: number;
 }
 
+/** A game that met the course. */
 export type MetGame = ComparedGame & { readonly kind: 'met' };
 
 /** A move that was played where games left the course. */
