@@ -12,15 +12,14 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { cpus, tmpdir } from 'node:os';
 import path from 'node:path';
 import { promisify } from 'node:util';
+import { chromiumArguments } from '../setup/chromium-arguments.ts';
 import { findChromium } from '../setup/find-chromium.ts';
 import { serveCompressed } from './serve-compressed.ts';
 
 const lighthouse = 'lighthouse@13.5.0';
 const root = path.resolve(import.meta.dirname, '../..');
 const work = mkdtempSync(path.join(tmpdir(), 'linewright-lighthouse-'));
-const chromeFlags =
-  '--headless --no-sandbox --disable-gpu --disable-quic --no-first-run ' +
-  '--disable-background-networking --disable-component-update --disable-sync';
+const chromeFlags = ['--headless', ...chromiumArguments].join(' ');
 /** Chromium holds the first frame back for one or two whole seconds on some machines. */
 const unheld = `${chromeFlags} --disable-features=PaintHolding`;
 

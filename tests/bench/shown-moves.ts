@@ -1,21 +1,16 @@
 import { type Browser, chromium } from 'playwright-core';
+import { chromiumArguments } from '../setup/chromium-arguments.ts';
 import { findChromium } from '../setup/find-chromium.ts';
 
-/** Milliseconds that a move costs when it is shown: script, style and layout, without painting. */
-export interface ShownMoves {
-  readonly median: number;
-  readonly most: number;
-  readonly moves: number;
-}
-
-/** Steps through the moves of a chapter with the arrow key; undefined where there is no Chromium. */
-export async function measureShownMoves(address: string): Promise<ShownMoves | undefined> {
+/**
+ * Steps through the moves of a chapter with the arrow key.
+ * @returns the milliseconds that each move cost: script, style and layout, without painting;
+ * undefined where there is no Chromium.
+ */
+export async function measureShownMoves(address: string): Promise<number[] | undefined> {
   const executablePath = findChromium();
   if (executablePath === undefined) return undefined;
-  const browser = await chromium.launch({
-    executablePath,
-    args: ['--no-sandbox', '--disable-gpu', '--disable-quic'],
-  });
+  const browser = await chromium.launch({ executablePath, args: chromiumArguments });
   try {
     return await stepThrough(browser, address);
   } finally {
@@ -23,14 +18,14 @@ export async function measureShownMoves(address: string): Promise<ShownMoves | u
   }
 }
 
-async function stepThrough(browser: Browser, address: string): Promise<ShownMoves> {
+async function stepThrough(browser: Browser, address: string): Promise<number[]> {
   const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
   await page.goto(address);
   await page.waitForLoadState('networkidle');
   // The first move is not of the measure: before it the whole text is laid out.
   await page.keyboard.press('ArrowRight');
   await page.waitForTimeout(1000);
-  const times = await page.evaluate(async () => {
+  return page.evaluate(async () => {
     const frame = () => new Promise((resolve) => requestAnimationFrame(resolve));
     const caption = document.querySelector('.board-caption');
     const all: number[] = [];
@@ -49,10 +44,4 @@ async function stepThrough(browser: Browser, address: string): Promise<ShownMove
       all.push(cost);
     }
   });
-  times.sort((a, b) => a - b);
-  return {
-    median: times[Math.floor(times.length / 2)] ?? 0,
-    most: times.at(-1) ?? 0,
-    moves: times.length,
-  };
 }

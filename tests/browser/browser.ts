@@ -9,23 +9,13 @@ import { setTimeout as wait } from 'node:timers/promises';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import sirv from 'sirv';
 import { afterAll, beforeAll, expect, inject } from 'vitest';
+import { chromiumArguments } from '../setup/chromium-arguments.ts';
 import { findChromium } from '../setup/find-chromium.ts';
-
-/** Nothing but the pages under test: no updates, no syncing, no first-run pages. */
-const launchArguments = [
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
 
 export function launchBrowser(): Promise<Browser> {
   const executablePath = findChromium();
   if (executablePath === undefined) throw new Error('no Chromium was found');
-  return chromium.launch({ executablePath, args: launchArguments });
+  return chromium.launch({ executablePath, args: chromiumArguments });
 }
 
 /** Windows that readers have. */

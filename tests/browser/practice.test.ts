@@ -339,6 +339,14 @@ async function savedText(page: Page): Promise<string> {
   return readFile(await download.path(), 'utf8');
 }
 
+async function readBack(page: Page, file: string): Promise<void> {
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    button(page, 'Read from a file').click(),
+  ]);
+  await chooser.setFiles(file);
+}
+
 test('a file takes progress to another browser; a foreign or cut one changes nothing', () =>
   practising(async (page) => {
     await learn(page);
@@ -352,11 +360,7 @@ test('a file takes progress to another browser; a foreign or cut one changes not
       const read = async (name: string, content: string) => {
         const file = path.join(inject('runFolder'), name);
         await writeFile(file, content);
-        const [chooser] = await Promise.all([
-          elsewhere.waitForEvent('filechooser'),
-          button(elsewhere, 'Read from a file').click(),
-        ]);
-        await chooser.setFiles(file);
+        await readBack(elsewhere, file);
       };
       const foreign = text
         .replace('"course": "tarrasch-defence"', '"course": "other"')
@@ -398,11 +402,7 @@ test('all can be forgotten after a second question, in every tab; a saved file i
     await expect.poll(() => tally(other)).toEqual(untouched);
     await open(page);
     expect(await tally(page)).toEqual(untouched);
-    const [chooser] = await Promise.all([
-      page.waitForEvent('filechooser'),
-      button(page, 'Read from a file').click(),
-    ]);
-    await chooser.setFiles(file);
+    await readBack(page, file);
     await expect.poll(() => tally(page)).toEqual(learnt);
   }));
 

@@ -68,13 +68,13 @@ function sections(
   };
   showAll();
   const asides = byPosition(table, games, ({ aside }) => aside);
+  const titles = isOne ? { ...words, advised: words.advisedYou, aside: words.asideYou } : words;
   const tables = order.flatMap((leaving) => {
     const some = leaving === 'aside' ? asides : rows.filter((row) => row.leaving === leaving);
     const by = some[0]?.by;
     if (some.length === 0) return [];
     const side = by === undefined ? '' : speech.side(by);
-    const you = { ...words, advised: words.advisedYou, aside: words.asideYou };
-    const title = fill((isOne ? you : words)[leaving], { side });
+    const title = fill(titles[leaving], { side });
     return [
       make('section', '', [
         make('h3', '', title),

@@ -21,11 +21,15 @@ export function makeKeeping(
   input.hidden = true;
   const told = make('p', 'practice-status');
   told.setAttribute('role', 'status');
+  const tell = async (result: Promise<string>) => {
+    // Else the same words would not be said twice.
+    told.textContent = '';
+    told.textContent = await result;
+  };
   input.addEventListener('change', async () => {
     const [file] = input.files ?? [];
     if (file === undefined) return;
-    told.textContent = '';
-    told.textContent = await onLoad(file);
+    await tell(onLoad(file));
     // So that the same file can be chosen again.
     input.value = '';
   });
@@ -33,8 +37,7 @@ export function makeKeeping(
   const load = makeButton(practice.load, () => input.click());
   const summary = make('summary', '', practice.forget);
   const forget = makeButton(practice.forgetNow, async () => {
-    told.textContent = '';
-    told.textContent = await onForget();
+    await tell(onForget());
     question.open = false;
     summary.focus();
   });
