@@ -6,6 +6,7 @@ import {
   mkdtempSync,
   readdirSync,
   readFileSync,
+  renameSync,
   rmSync,
   symlinkSync,
   writeFileSync,
@@ -102,15 +103,23 @@ describe('the output', () => {
     expect(page('1.html')).toContain('2-Nc3');
   });
 
-  test('keeps what a host or a repository has put into it', () => {
+  test('keeps what a host, a repository or a hand has put into it, and says so', () => {
     mkdirSync(path.join(out, '.git'));
     writeFileSync(path.join(out, '.git/HEAD'), 'ref: refs/heads/pages');
     writeFileSync(path.join(out, 'CNAME'), 'course.example');
-    writeFileSync(path.join(out, 'old-chapter.html'), 'from an earlier build');
-    expect(linewright('build', course, '--out', out).status).toBe(0);
+    writeFileSync(path.join(out, 'thanks.html'), 'by hand');
+    const chapters = path.join(course, 'chapters');
+    writeFileSync(path.join(chapters, '2.md'), '---\ntitle: Two\n---\n\nText.\n');
+    linewright('build', course, '--out', out);
+    expect(existsSync(path.join(out, '2.html'))).toBe(true);
+    rmSync(path.join(chapters, '2.md'));
+    const { status, stderr } = linewright('build', course, '--out', out);
+    expect(status).toBe(0);
+    expect(stderr).toContain(`${out} keeps 1 file that no build wrote: thanks.html\n`);
     expect(page('.git/HEAD')).toBe('ref: refs/heads/pages');
     expect(page('CNAME')).toBe('course.example');
-    expect(existsSync(path.join(out, 'old-chapter.html'))).toBe(false);
+    expect(page('thanks.html')).toBe('by hand');
+    expect(existsSync(path.join(out, '2.html'))).toBe(false);
     expect(readdirSync(path.dirname(out)).filter((name) => name.startsWith('.'))).toEqual([]);
   });
 
@@ -123,6 +132,32 @@ describe('the output', () => {
     expect(stderr).toContain('would be lost');
     expect(readFileSync(path.join(foreign, 'thesis.txt'), 'utf8')).toBe('years of work');
   });
+});
+
+test('a build never replaces a folder around the course', () => {
+  const parent = path.join(work, 'parent');
+  mkdirSync(path.join(parent, 'c', 'chapters'), { recursive: true });
+  writeFileSync(path.join(parent, 'linewright.json'), '{}');
+  writeFileSync(path.join(parent, 'c', 'course.yaml'), 'title: Small\nside: white\n');
+  writeFileSync(path.join(parent, 'c', 'chapters', '1.md'), sound.replace(/!\[.*/, ''));
+  const { status, stderr } = linewright('build', path.join(parent, 'c'), '--out', parent);
+  expect(status).toBe(2);
+  expect(stderr).toBe(
+    `The folder ${parent} contains the course, which would be lost. Name another folder with --out.\n`,
+  );
+  expect(readdirSync(path.join(parent, 'c', 'chapters'))).toEqual(['1.md']);
+});
+
+test('a site that a killed build had moved away stands again, even if the course has errors now', () => {
+  const { pid } = spawnSync(process.execPath, ['-e', '']);
+  const beside = (what: string) => path.join(path.dirname(out), `.small.${what}-${pid}-0a1b2c3d`);
+  renameSync(out, beside('old'));
+  mkdirSync(beside('new'));
+  writeFileSync(path.join(course, 'chapters', '2.md'), 'No title.');
+  expect(linewright('build', course, '--out', out).status).toBe(1);
+  rmSync(path.join(course, 'chapters', '2.md'));
+  expect(page('CNAME')).toBe('course.example');
+  expect(readdirSync(path.dirname(out))).toEqual(['small']);
 });
 
 test('every link of the example course leads somewhere, under a sub-path', async () => {

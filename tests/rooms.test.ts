@@ -10,6 +10,8 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   chess: [],
   movetext: [],
   diagnostics: [],
+  // Puts what was made in its place on the disk; knows nothing of what it is.
+  output: ['diagnostics'],
   // Words for readers, by language; the English meanings of glyphs stand in their table.
   strings: ['movetext'],
   // A course's positions as one table, and what is looked up in it; no course model.
@@ -28,6 +30,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
     'draw',
     'model',
     'movetext',
+    'output',
     'strings',
     'lookup',
     'browser',
@@ -55,6 +58,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
     'lookup',
     'model',
     'movetext',
+    'output',
     'publish',
     'read',
     'site',

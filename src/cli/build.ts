@@ -1,9 +1,11 @@
 import path from 'node:path';
+import { prepareOutput } from '../output/index.ts';
 import { startAstro } from '../site/build/start-astro.ts';
 import { cacheFolder } from './cache-folder.ts';
 import { count, exitCodes, printFindings } from './console.ts';
 import { courseDownloads } from './downloads.ts';
 import { loadCourse } from './load-course.ts';
+import { printCarried } from './print-carried.ts';
 import { createProgressLine } from './progress-line.ts';
 
 export interface BuildOptions {
@@ -23,13 +25,15 @@ export function defaultOutput(folder: string): string {
 /** `linewright build`: checks the course and, if it has no error, publishes its site. */
 export async function build(folder: string, options: BuildOptions): Promise<number> {
   const start = performance.now();
+  const out = options.out ?? defaultOutput(folder);
+  // First of all: what an earlier build that was killed left is mended even if the course has errors.
+  await prepareOutput(out, folder);
   // Both take a second to load: Astro on another core, and while files are waited for.
   const astro = await startAstro();
   const site = import('../site/index.ts');
   try {
     const loaded = await loadCourse(folder);
     printFindings(loaded, process.stderr);
-    const out = options.out ?? defaultOutput(folder);
     if (!loaded.checked) {
       process.stderr.write('Nothing was published; an earlier site stands as it was.\n');
       return exitCodes.findings;
@@ -60,6 +64,7 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
       `${count(loaded.course.chapters.length, 'chapter')}, ${count(summary.pages, 'page')}, ` +
         `${count(summary.images, 'picture')} in ${seconds} s: ${out}\n`,
     );
+    printCarried(out, summary.carried);
     const boards = 'boards/list.html';
     if (summary.files.includes(boards)) {
       process.stdout.write(`Boards for other sites: ${path.join(out, boards)}\n`);

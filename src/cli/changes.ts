@@ -1,6 +1,6 @@
-import { access, mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { access, mkdir, writeFile } from 'node:fs/promises';
 import path from 'node:path';
+import { makeTemporaryFolder } from '../output/index.ts';
 import { compareCourses, writeChanges } from '../publish/changes/index.ts';
 import { makeNews } from '../publish/changes/make-news.ts';
 import { count, exitCodes, printFindings } from './console.ts';
@@ -60,12 +60,12 @@ export async function changes(
 
 async function load(edition: string, course: string): Promise<LoadedCourse> {
   if (await isCourse(edition)) return loadCourse(edition);
-  const folder = await mkdtemp(path.join(tmpdir(), 'linewright-revision-'));
+  const folder = await makeTemporaryFolder();
   try {
-    await writeRevision(edition, course, folder);
-    return await loadCourse(folder);
+    await writeRevision(edition, course, folder.path);
+    return await loadCourse(folder.path);
   } finally {
-    await rm(folder, { recursive: true, force: true });
+    await folder.remove();
   }
 }
 

@@ -1,11 +1,11 @@
-import { mkdtemp, readFile, rm } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import type { ServerResponse } from 'node:http';
-import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { watch } from 'chokidar';
 import sirv from 'sirv';
 import { reportText } from '../diagnostics/index.ts';
+import { makeTemporaryFolder } from '../output/index.ts';
 import { startAstro } from '../site/build/start-astro.ts';
 import { cacheFolder } from './cache-folder.ts';
 import { printFindings } from './console.ts';
@@ -22,7 +22,8 @@ const liveScript = fileURLToPath(new URL('../live/live.js', import.meta.url));
  */
 export async function dev(folder: string, { port }: { port: number }): Promise<void> {
   const { buildSite } = await import('../site/index.ts');
-  const out = await mkdtemp(path.join(tmpdir(), 'linewright-dev-'));
+  const work = await makeTemporaryFolder();
+  const site = path.join(work.path, 'site');
   const listeners = new Set<ServerResponse>();
   let state = { version: 0, findings: '' };
   let built = false;
@@ -33,7 +34,6 @@ export async function dev(folder: string, { port }: { port: number }): Promise<v
     const loaded = await loadCourse(folder);
     printFindings(loaded, process.stdout);
     if (loaded.checked) {
-      const site = path.join(out, 'site');
       const ready = await astro;
       const options = { out: site, folder, cacheDir: cacheFolder(), offline: false };
       const { pages } = await buildSite(loaded.checked, options, ready).finally(() => {
@@ -77,7 +77,7 @@ export async function dev(folder: string, { port }: { port: number }): Promise<v
   };
 
   await run();
-  const files = sirv(path.join(out, 'site'), { dev: true });
+  const files = sirv(site, { dev: true });
   const { server, address } = await serve((request, response) => {
     const url = (request.url ?? '/').replace(/[?#].*$/, '');
     if (url === `${live}/events`) {
@@ -93,7 +93,7 @@ export async function dev(folder: string, { port }: { port: number }): Promise<v
     }
     if (url.endsWith('/') || url.endsWith('.html')) {
       const page = url.endsWith('/') ? `${url}index.html` : url;
-      void answerPage(response, built ? path.join(out, 'site', inside(page)) : undefined);
+      void answerPage(response, built ? path.join(site, inside(page)) : undefined);
       return;
     }
     files(request, response, () => answerText(response, 404, 'There is no such file.\n'));
@@ -113,13 +113,13 @@ export async function dev(folder: string, { port }: { port: number }): Promise<v
   const stop = (): void => {
     void watcher.close();
     server.close();
-    void Promise.all([
-      astro.then((waiting) => waiting.stop()),
-      rm(out, { recursive: true, force: true }),
-    ]).then(() => process.exit(0));
+    void Promise.all([astro.then((waiting) => waiting.stop()), work.remove()]).then(() =>
+      process.exit(0),
+    );
   };
   process.once('SIGINT', stop);
   process.once('SIGTERM', stop);
+  process.once('SIGHUP', stop);
 }
 
 function send(response: ServerResponse, state: { version: number; findings: string }): void {

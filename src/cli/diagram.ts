@@ -1,6 +1,7 @@
 import path from 'node:path';
 import type { Color } from '../chess/index.ts';
 import { type ArrowMeaning, arrowMeanings } from '../model/index.ts';
+import { checkOutputFile } from '../output/index.ts';
 import {
   type DiagramRequest,
   makeDiagram,
@@ -58,6 +59,7 @@ export async function diagram(folder: string, options: DiagramOptions): Promise<
     process.stdout.write(content);
     if (options.alt) process.stderr.write(`${made.alt}\n`);
   } else {
+    await checkOutputFile(options.out, folder);
     await replaceFile(options.out, content);
     process.stdout.write(`${options.out}: ${(content.length / 1000).toFixed(1)} KB\n`);
     if (options.alt) process.stdout.write(`${made.alt}\n`);

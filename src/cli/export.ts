@@ -1,5 +1,6 @@
 import path from 'node:path';
 import type { CheckedCourse } from '../check/index.ts';
+import { checkOutputFile } from '../output/index.ts';
 import { bookFindings, PublishError } from '../publish/index.ts';
 import { makePgn, toLatin1 } from '../publish/pgn/index.ts';
 import { courseId } from '../site/render/index.ts';
@@ -22,6 +23,7 @@ export async function exportCourse(folder: string, options: ExportOptions): Prom
   }
   const name = options.chapter ?? courseId(course);
   const out = options.out ?? path.join(folder, `${name}.${format}`);
+  await checkOutputFile(out, folder);
   const content = await contentOf(checked, folder, { ...options, format });
   await replaceFile(out, content);
   process.stdout.write(`${out}: ${Math.ceil(content.length / 1000)} KB\n`);

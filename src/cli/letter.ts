@@ -1,11 +1,11 @@
-import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { mkdir, writeFile } from 'node:fs/promises';
 import path from 'node:path';
+import { makeTemporaryFolder, prepareOutput, replaceFolder } from '../output/index.ts';
 import { type LetterChoice, makeLetter, PublishError } from '../publish/index.ts';
-import { checkReplaceable, markerFile, replaceFolder } from '../site/build/replace-folder.ts';
 import { cacheFolder } from './cache-folder.ts';
 import { count, exitCodes, printFindings } from './console.ts';
 import { loadCourse } from './load-course.ts';
+import { printCarried } from './print-carried.ts';
 import { toldDate } from './told-date.ts';
 
 export interface LetterOptions {
@@ -45,24 +45,23 @@ export async function letter(
   const diagnostics = [...loaded.diagnostics, ...made.findings];
   printFindings({ diagnostics, textOf: loaded.textOf }, process.stderr);
 
-  const out = path.resolve(options.out ?? path.join(folder, 'letters', made.name));
-  await checkReplaceable(out);
-  const work = await mkdtemp(path.join(tmpdir(), 'linewright-letter-'));
+  const shown = options.out ?? path.join(folder, 'letters', made.name);
+  const out = await prepareOutput(shown, folder);
+  const work = await makeTemporaryFolder();
   try {
     const files: (readonly [string, string | Uint8Array])[] = [
       ['letter.html', made.html],
       ['letter.txt', made.text],
       ['letter.eml', made.message],
       ...[...made.pictures].map(([name, { bytes }]) => [name, bytes] as const),
-      [markerFile, `${JSON.stringify({ generator: 'linewright' }, null, 2)}\n`],
     ];
-    await mkdir(path.join(work, 'letter', 'images'), { recursive: true });
-    for (const [name, content] of files) await writeFile(path.join(work, 'letter', name), content);
-    await replaceFolder(path.join(work, 'letter'), out);
+    const whole = path.join(work.path, 'letter');
+    await mkdir(path.join(whole, 'images'), { recursive: true });
+    for (const [name, content] of files) await writeFile(path.join(whole, name), content);
+    printCarried(shown, await replaceFolder(whole, out));
   } finally {
-    await rm(work, { recursive: true, force: true });
+    await work.remove();
   }
-  const shown = options.out ?? path.join(folder, 'letters', made.name);
   process.stdout.write(
     `${shown}: letter.html ${kilobytes(Buffer.byteLength(made.html))}, letter.txt ` +
       `${kilobytes(Buffer.byteLength(made.text))}, letter.eml ${kilobytes(made.message.length)}, ` +

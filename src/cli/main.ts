@@ -1,5 +1,6 @@
 #!/usr/bin/env node
 import { Command, InvalidArgumentError, Option } from 'commander';
+import { UserError } from '../diagnostics/index.ts';
 import { isWebAddress, NoCourseError } from '../read/index.ts';
 import type { BuildOptions } from './build.ts';
 import type { ChangesOptions } from './changes.ts';
@@ -7,10 +8,12 @@ import { type CheckOptions, check, checkFormats } from './check.ts';
 import { type CompareOptions, compareFormats } from './compare-formats.ts';
 import { exitCodes } from './console.ts';
 import { defineDiagram } from './diagram-command.ts';
+import { explainSystemError, isSystemError } from './explain-system-error.ts';
 import { type ExportOptions, exportFormats } from './export-formats.ts';
 import type { ImportOptions } from './import.ts';
 import type { LetterOptions } from './letter.ts';
 import { packageVersion } from './package-version.ts';
+import { sentence } from './sentence.ts';
 
 const program = new Command('linewright')
   .description('Proves an opening course and publishes it as a site.')
@@ -246,19 +249,12 @@ function explain(error: unknown): number {
     return 'exitCode' in error && error.exitCode === 0 ? exitCodes.clean : exitCodes.failed;
   }
   if (error instanceof NoCourseError) process.stderr.write(`${error.message}\n`);
-  else if (error instanceof Error && /^(?:Site|Publish)Error$/.test(error.name)) {
-    const hint = 'hint' in error ? ` ${sentence(String(error.hint))}` : '';
-    process.stderr.write(`${sentence(error.message)}${hint}\n`);
-  } else if (error instanceof Error && 'syscall' in error && 'code' in error) {
-    // The system refuses: a folder that may not be written, a disk that is full.
-    process.stderr.write(`${sentence(`${error.message.replace(/^\w+: /, '')} (${error.code})`)}\n`);
-  } else {
+  else if (error instanceof UserError) {
+    process.stderr.write(`${sentence(error.message)} ${sentence(error.hint)}\n`);
+  } else if (isSystemError(error)) process.stderr.write(`${explainSystemError(error)}\n`);
+  else {
     const stack = error instanceof Error ? error.stack : String(error);
     process.stderr.write(`This is a fault in Linewright, not in your course.\n${stack}\n`);
   }
   return exitCodes.failed;
-}
-
-function sentence(text: string): string {
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}${/[.?!]$/.test(text) ? '' : '.'}`;
 }

@@ -1,6 +1,7 @@
 import { access } from 'node:fs/promises';
 import path from 'node:path';
 import sirv from 'sirv';
+import { settleOutput } from '../output/index.ts';
 import { NoCourseError } from '../read/index.ts';
 import { defaultOutput } from './build.ts';
 import { serve } from './serve.ts';
@@ -13,6 +14,7 @@ export interface PreviewOptions {
 /** `linewright preview`: serves what was built, until it is stopped. */
 export async function preview(folder: string, options: PreviewOptions): Promise<void> {
   const out = options.out ?? defaultOutput(folder);
+  await settleOutput(out);
   await access(path.join(out, 'index.html')).catch(() => {
     throw new NoCourseError(
       `${out} holds no built site: run \`linewright build ${folder}\` first.`,

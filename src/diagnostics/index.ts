@@ -16,3 +16,4 @@ export { reportJson } from './report-json.ts';
 export { reportSarif } from './report-sarif.ts';
 export { reportText } from './report-text.ts';
 export { sortDiagnostics } from './sort-diagnostics.ts';
+export { UserError } from './user-error.ts';

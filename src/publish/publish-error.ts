@@ -1,10 +1,4 @@
-/** Why what was asked for cannot be made. Nothing is written. */
-export class PublishError extends Error {
-  readonly hint: string;
+import { UserError } from '../diagnostics/index.ts';
 
-  constructor(message: string, hint: string) {
-    super(message);
-    this.name = 'PublishError';
-    this.hint = hint;
-  }
-}
+/** Why what was asked for cannot be made. Nothing is written. */
+export class PublishError extends UserError {}

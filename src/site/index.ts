@@ -1,13 +1,13 @@
 /** The site: a checked course becomes a folder of static files. */
-import { cp, mkdir, readdir, rename, writeFile } from 'node:fs/promises';
-import { dirname, join, resolve } from 'node:path';
+import { cp, mkdir, rename, writeFile } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
 import type { CheckedCourse } from '../check/index.ts';
 import type { Course } from '../model/index.ts';
+import { listFiles, prepareOutput, replaceFolder } from '../output/index.ts';
 import { stringsFor } from '../strings/index.ts';
 import { copyAssets, readAssets } from './build/assets.ts';
 import { writeEmbedScript } from './build/embed-script.ts';
 import { writeImages } from './build/images.ts';
-import { checkReplaceable, markerFile, replaceFolder } from './build/replace-folder.ts';
 import { type AstroProcess, startAstro } from './build/start-astro.ts';
 import { wordIndexFolder, writeWordIndex } from './build/word-index.ts';
 import { writeWorker } from './offline/write-worker.ts';
@@ -18,7 +18,7 @@ import { sitemapFiles } from './sitemap.ts';
 export { SiteError } from './site-error.ts';
 
 export interface SiteOptions {
-  /** Folder that the site replaces: missing, empty, or an earlier build. */
+  /** Folder that the site replaces: missing, empty, or an earlier build. Never one around the course. */
   readonly out: string;
   /** The course's folder, whose `media/` is copied. */
   readonly folder?: string | undefined;
@@ -53,6 +53,8 @@ export interface SiteSummary {
   readonly noWordIndex?: string;
   /** Every file, relative to the output, with `/`, sorted. */
   readonly files: readonly string[];
+  /** What stood in the output, was written by no build, and was kept; relative to it, sorted. */
+  readonly carried: readonly string[];
   /** What a reader's browser keeps for reading offline, and the files too large for that. */
   readonly kept: { readonly bytes: number; readonly left: readonly string[] };
 }
@@ -61,7 +63,7 @@ export interface SiteSummary {
  * Builds the site of a course. The previous output stands untouched until the new one is whole,
  * and is then replaced in one step. A process from `startAstro`, started while the course was
  * read, saves the time that Astro takes to load; the caller stops it.
- * @throws SiteError for what the author can mend; the message says what, the hint how.
+ * @throws UserError for what the author can mend; the message says what, the hint how.
  */
 export async function buildSite(
   checked: CheckedCourse,
@@ -78,9 +80,8 @@ async function buildWith(
   { course }: CheckedCourse,
   options: SiteOptions,
 ): Promise<SiteSummary> {
-  const out = resolve(options.out);
+  const out = await prepareOutput(options.out, options.folder);
   const { onProgress } = options;
-  await checkReplaceable(out);
   onProgress?.({ stage: 'text', done: 0, all: course.chapters.length });
   const rendered = renderSite(course, {
     assets: await readAssets(),
@@ -114,20 +115,18 @@ async function buildWith(
     await writeFile(join(made, path), await make());
   }
   if (options.folder !== undefined) await copyMedia(course, options.folder, made);
-  const marker = { generator: 'linewright', title: course.settings.title };
-  await writeFile(join(made, markerFile), `${JSON.stringify(marker, null, 2)}\n`);
   const { site } = rendered.data;
   if (site !== undefined) {
-    for (const { path, content } of sitemapFiles(site, await filesIn(made))) {
+    for (const { path, content } of sitemapFiles(site, await listFiles(made))) {
       await writeFile(join(made, path), content);
     }
   }
   // Last, since it lists all that was written.
   const kept = rendered.data.offline
-    ? await writeWorker(made, await filesIn(made))
+    ? await writeWorker(made, await listFiles(made))
     : { bytes: 0, left: [] };
-  const files = await filesIn(made);
-  await replaceFolder(made, out);
+  const files = await listFiles(made);
+  const carried = await replaceFolder(made, out);
   const pages = files.filter((file) => file.endsWith('.html')).length;
   onProgress?.({ stage: 'done', done: pages, all: pages });
   return {
@@ -135,6 +134,7 @@ async function buildWith(
     images: images.length,
     ...(noWordIndex !== undefined && { noWordIndex }),
     files,
+    carried,
     kept,
   };
 }
@@ -144,13 +144,4 @@ async function copyMedia(course: Course, folder: string, out: string): Promise<v
   for (const file of new Set([...course.chapters, ...course.news].flatMap(({ media }) => media))) {
     await cp(join(folder, file), join(out, file));
   }
-}
-
-async function filesIn(folder: string): Promise<string[]> {
-  const entries = await readdir(folder, { recursive: true, withFileTypes: true });
-  return entries
-    .filter((entry) => entry.isFile())
-    .map((entry) => join(entry.parentPath, entry.name).slice(folder.length + 1))
-    .map((path) => path.replaceAll('\\', '/'))
-    .sort();
 }

@@ -1,10 +1,4 @@
-/** Why a course that passed the check cannot become a site. The previous output stays. */
-export class SiteError extends Error {
-  readonly hint: string;
+import { UserError } from '../diagnostics/index.ts';
 
-  constructor(message: string, hint: string) {
-    super(message);
-    this.name = 'SiteError';
-    this.hint = hint;
-  }
-}
+/** Why a course that passed the check cannot become a site. The previous output stays. */
+export class SiteError extends UserError {}

@@ -108,7 +108,7 @@ test.each([
   ],
   [
     ['letter', '1', course, '--out', course],
-    'The folder WORK/course holds something that is no earlier build, and would be lost. Name another folder with --out, or empty this one first.\n',
+    'The folder WORK/course is the folder of the course, which would be lost. Name another folder with --out.\n',
   ],
 ])('%j cannot be done, and says why', (args, message) => {
   const before = readdirSync(course);

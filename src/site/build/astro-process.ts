@@ -1,30 +1,72 @@
 /**
  * The process that `start-astro.ts` starts: builds the pages in the folder it is started in, once
- * it is told to. If its input ends without a word there is nothing to build.
+ * it is told to.
  * A process of its own, since Astro keeps modules of an earlier build, writes to the working
  * directory, and would take this one's place.
  */
+import { rmSync } from 'node:fs';
 import { join } from 'node:path';
-import { text } from 'node:stream/consumers';
 import { pathToFileURL } from 'node:url';
 import { packageRoot } from './package-root.ts';
+
+export interface SystemFault {
+  readonly code: string;
+  readonly path?: string;
+  readonly syscall?: string;
+}
+
+/** What it says at the end. */
+export interface AstroAnswer {
+  readonly done: boolean;
+  /** What the system said, where it refused to read or write. */
+  readonly fault?: SystemFault | undefined;
+}
 
 const [, , srcDir] = process.argv;
 if (srcDir === undefined) throw new Error('astro-process needs the folder of the pages');
 const work = process.cwd();
 
+process.on('disconnect', () => {
+  // Whoever started this was killed, so nobody else removes the folder.
+  process.chdir(packageRoot);
+  rmSync(work, { recursive: true, force: true, maxRetries: 3 });
+  process.exit();
+});
+const told = new Promise<void>((resolve) => process.once('message', () => resolve()));
+
 const { build } = await import('astro');
 const { default: settings } = await import(
   pathToFileURL(join(packageRoot, 'astro.config.mjs')).href
 );
-if ((await text(process.stdin)) === '') process.exit();
-await build({
-  ...settings,
-  configFile: false,
-  root: work,
-  srcDir,
-  outDir: join(work, 'out'),
-  publicDir: join(work, 'public'),
-  cacheDir: join(work, 'astro-cache'),
-  vite: { cacheDir: join(work, 'vite-cache'), logLevel: 'error' },
-});
+await told;
+try {
+  await build({
+    ...settings,
+    configFile: false,
+    root: work,
+    srcDir,
+    outDir: join(work, 'out'),
+    publicDir: join(work, 'public'),
+    cacheDir: join(work, 'astro-cache'),
+    vite: { cacheDir: join(work, 'vite-cache'), logLevel: 'error' },
+  });
+  await answer({ done: true });
+} catch (error) {
+  process.exitCode = 1;
+  console.error(error);
+  await answer({ done: false, fault: systemFault(error) });
+}
+process.exit();
+
+function answer(message: AstroAnswer): Promise<void> {
+  return new Promise((resolve) => {
+    if (process.send) process.send(message, () => resolve());
+    else resolve();
+  });
+}
+
+function systemFault(error: unknown): SystemFault | undefined {
+  if (!(error instanceof Error && 'code' in error && 'syscall' in error)) return undefined;
+  const { code, path, syscall } = error as NodeJS.ErrnoException;
+  return { code: String(code), ...(path && { path }), ...(syscall && { syscall }) };
+}

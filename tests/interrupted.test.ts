@@ -1,0 +1,125 @@
+/**
+ * A build that is interrupted: by the signals of a terminal, of a service manager and of a closed
+ * window, and by a kill that nobody can answer. Nothing runs on, no temporary folder stays, and the
+ * earlier site stands.
+ */
+import { type ChildProcess, spawn } from 'node:child_process';
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+
+const work = mkdtempSync(path.join(tmpdir(), 'linewright-cut-'));
+const course = path.join(work, 'course');
+const temporary = path.join(work, 'tmp');
+const index = path.join(course, 'site', 'index.html');
+afterAll(() => rmSync(work, { recursive: true, force: true }));
+
+/** Starts the built program as the leader of a group, so that its children can be found. */
+function start(...args: readonly string[]): { child: ChildProcess; ended: Promise<string> } {
+  const child = spawn(process.execPath, [path.resolve('dist/cli/main.js'), ...args], {
+    cwd: work,
+    detached: true,
+    env: {
+      ...process.env,
+      TMPDIR: temporary,
+      LINEWRIGHT_CACHE: path.join(inject('runFolder'), 'cache'),
+    },
+    stdio: ['ignore', 'pipe', 'pipe'],
+  });
+  let said = '';
+  for (const stream of [child.stdout, child.stderr]) {
+    stream.on('data', (chunk) => {
+      said += chunk;
+    });
+  }
+  const ended = new Promise<string>((resolve) => {
+    child.on('exit', (code, signal) => resolve(`${signal ?? code} ${said}`));
+  });
+  return { child, ended };
+}
+
+/** The processes of a group, by Linux's table of processes (proc(5), field `pgrp` of `stat`). */
+function groupOf(leader: number | undefined): string[] {
+  return readdirSync('/proc').filter((pid) => {
+    if (!/^\d+$/.test(pid)) return false;
+    try {
+      const [state, , pgrp] =
+        readFileSync(`/proc/${pid}/stat`, 'utf8').split(') ')[1]?.split(' ') ?? [];
+      return state !== 'Z' && Number(pgrp) === leader;
+    } catch {
+      return false;
+    }
+  });
+}
+
+const leftovers = () => readdirSync(temporary).filter((name) => name.startsWith('linewright-'));
+
+/** Waits until the pages are being built: Astro's process has its data. */
+async function untilPages(): Promise<void> {
+  const isBuilding = () =>
+    leftovers().some((name) => existsSync(path.join(temporary, name, 'site-data.json')));
+  await expect.poll(isBuilding, { interval: 20 }).toBe(true);
+}
+
+beforeAll(async () => {
+  mkdirSync(path.join(course, 'chapters'), { recursive: true });
+  mkdirSync(temporary);
+  writeFileSync(path.join(course, 'course.yaml'), 'title: Small\nside: white\n');
+  writeFileSync(
+    path.join(course, 'chapters/1.md'),
+    '---\ntitle: One\n---\n\n```moves\n1. e4 e5 2. Nf3\n```\n',
+  );
+  expect(await start('build', course).ended).toMatch(/^0 /);
+  expect(leftovers()).toEqual([]);
+  writeFileSync(index, 'the earlier site');
+});
+
+for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP', 'SIGKILL'] as const) {
+  test(`${signal} during a build leaves the earlier site, no process and no folder`, async () => {
+    const { child, ended } = start('build', course);
+    await untilPages();
+    child.kill(signal);
+    expect(await ended).toMatch(new RegExp(`^${signal} `));
+    await expect.poll(() => groupOf(child.pid)).toEqual([]);
+    await expect.poll(leftovers).toEqual([]);
+    expect(readFileSync(index, 'utf8')).toBe('the earlier site');
+    expect(readdirSync(course).filter((name) => name.startsWith('.site'))).toEqual([]);
+  });
+}
+
+test('what a killed build and its killed child left is removed by the next one', async () => {
+  const { child, ended } = start('build', course);
+  await untilPages();
+  process.kill(-(child.pid ?? Number.NaN), 'SIGKILL');
+  await ended;
+  expect(leftovers()).toHaveLength(1);
+  // Of another process that runs, and of nobody.
+  mkdirSync(path.join(temporary, `linewright-${process.pid}-abcdef`));
+  mkdirSync(path.join(temporary, 'linewright-mine'));
+  expect(await start('build', course).ended).toMatch(/^0 /);
+  expect(leftovers().sort()).toEqual(
+    [`linewright-${process.pid}-abcdef`, 'linewright-mine'].sort(),
+  );
+  for (const name of leftovers()) rmSync(path.join(temporary, name), { recursive: true });
+});
+
+for (const signal of ['SIGINT', 'SIGHUP', 'SIGKILL'] as const) {
+  test(`${signal} ends dev with all that it has started`, async () => {
+    const { child, ended } = start('dev', course, '--port', '4290');
+    await expect.poll(leftovers).toHaveLength(2);
+    child.kill(signal);
+    await ended;
+    await expect.poll(() => groupOf(child.pid)).toEqual([]);
+    // A killed process cannot remove its own folder: the next one does, as above.
+    await expect.poll(leftovers).toHaveLength(signal === 'SIGKILL' ? 1 : 0);
+  });
+}
