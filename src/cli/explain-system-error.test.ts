@@ -9,19 +9,22 @@ function fault(code: string, file?: string): NodeJS.ErrnoException {
   return Object.assign(error, { code, syscall: 'write', ...(file && { path: file }) });
 }
 
-const end =
-  'Make room on it, or set TMPDIR to a folder on another disk. An earlier output stands as it was.';
-
-test.each([
-  [path.join(tmpdir(), 'linewright-1-abcdef', 'out'), `that of temporary files (${tmpdir()})`],
-  ['/srv/site/index.html', 'that of /srv/site/index.html'],
-  [undefined, `that of temporary files (${tmpdir()}) or that of the output`],
-])('a full disk is named: %s', (file, disk) => {
-  expect(explainSystemError(fault('ENOSPC', file))).toBe(
-    `A disk is full: ${disk} (ENOSPC). ${end}`,
+test('a full disk is named by the file, that of a copy by where it goes', () => {
+  expect(explainSystemError(fault('ENOSPC', '/srv/site/index.html'))).toBe(
+    'A disk is full (ENOSPC): /srv/site/index.html could not be written. Make room on it. ' +
+      'An earlier output stands as it was.',
   );
+  const copy = Object.assign(fault('ENOSPC', '/package/a.css'), { dest: '/srv/site/a.css' });
+  expect(explainSystemError(copy)).toContain(': /srv/site/a.css could not be written.');
 });
 
-test('a quota counts as a full disk', () => {
-  expect(explainSystemError(fault('EDQUOT'))).toContain('(EDQUOT)');
+const inTemporary = path.join(tmpdir(), 'linewright-1-abcdef', 'out');
+test.each([
+  [inTemporary, `: ${inTemporary} could not be written`],
+  [undefined, ''],
+])('that of temporary files can be another one: %s', (file, named) => {
+  expect(explainSystemError(fault('EDQUOT', file))).toBe(
+    `A disk is full (EDQUOT)${named}. Make room on it, or set TMPDIR to a folder on another one: ` +
+      `temporary files are in ${tmpdir()}. An earlier output stands as it was.`,
+  );
 });

@@ -66,6 +66,10 @@ function answer(message: AstroAnswer): Promise<void> {
 }
 
 function systemFault(error: unknown): SystemFault | undefined {
+  // The bundler says it in words only.
+  if (/No space left on device|ENOSPC/.test(String(error))) {
+    return { code: 'ENOSPC', path: work, syscall: 'write' };
+  }
   if (!(error instanceof Error && 'code' in error && 'syscall' in error)) return undefined;
   const { code, path, syscall } = error as NodeJS.ErrnoException;
   return { code: String(code), ...(path && { path }), ...(syscall && { syscall }) };

@@ -41,7 +41,12 @@ export async function writeImages(
     jobs.map(({ job }) => job),
     (index, png) => {
       const path = jobs[index]?.path;
-      if (path !== undefined) writes.push(writeFile(join(out, path), png));
+      if (path !== undefined) {
+        const write = writeFile(join(out, path), png);
+        writes.push(write);
+        // Waited for below; a fault that comes before is none that nobody hears of.
+        write.catch(() => {});
+      }
       options.onDone?.(writes.length, jobs.length);
     },
     { cache: options.cacheDir },
