@@ -130,8 +130,10 @@ describe('some things have one door', () => {
   const importers = (test: (found: Import) => boolean) =>
     [...new Set(imports.filter(test).map(({ file }) => file))].sort();
 
-  test('only the chess room imports chess.js', () => {
-    expect(importers(({ from }) => from === 'chess.js')).toEqual(['chess/rules.ts']);
+  test('only the second judge imports chess.js', () => {
+    expect(importers(({ from }) => from === 'chess.js')).toEqual([
+      'chess/second-judge/judge-tree.ts',
+    ]);
   });
 
   test('only the check makes a checked course', () => {

@@ -209,7 +209,7 @@ function checkCounter(field: Field | undefined, form: RegExp, meaning: string) {
   return fault(`${meaning}, not ${field.text}`, field);
 }
 
-/** FIDE Laws, 3.9: no piece may be moved that leaves the own king in check. chess.js lets it pass. */
+/** FIDE Laws, 3.9: no piece may be moved that leaves the own king in check. */
 function checkCheck(board: Board, color: Color, field: Field): FenFault | undefined {
   const other = otherColor(color);
   const king = kingOf(board, other);

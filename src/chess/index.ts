@@ -45,6 +45,7 @@ export type {
   Piece,
   PieceKind,
   PlayedMove,
+  PlayedTree,
   Position,
   Square,
 } from './types.ts';

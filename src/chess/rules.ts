@@ -1,9 +1,10 @@
 /**
- * The rules of play, by chess.js: the only file that imports it. One game is kept set up, since
- * the position that is asked for next is most often the one just reached.
+ * The rules of play, asked of positions. One board is kept set up, since the position that is asked for
+ * next is most often the one just reached.
  */
-import { Chess, type PieceSymbol, type Square as SquareOfChessJs } from 'chess.js';
-import { kindOfLetter, pieceAt, readBoard, sideToMove, squaresOf } from './board.ts';
+import { type CoreMove, GameBoard } from './core/game-board.ts';
+import { makeSan, readSan } from './core/san.ts';
+import { initialPosition } from './initial.ts';
 import type { PieceKind, PlayedMove, Position, Square } from './types.ts';
 
 /** A move that may be played. */
@@ -17,52 +18,55 @@ export interface LegalMove {
   readonly promotion?: PieceKind;
 }
 
-const game = new Chess();
-let onBoard = game.fen();
+let board = new GameBoard(initialPosition);
+let onBoard = initialPosition.fen;
 
-function setUp(fen: string): Chess {
-  if (onBoard !== fen) {
-    game.load(fen, { skipValidation: true });
-    onBoard = fen;
+function setUp(position: Pick<Position, 'fen'>): GameBoard {
+  if (onBoard !== position.fen) {
+    board = new GameBoard(position);
+    onBoard = position.fen;
   }
-  return game;
+  return board;
 }
 
 /** The position of a FEN that is known to be sound; castling rights put in order, en passant only where it is legal. */
 export function settle(fen: string): Position {
-  return positionOf(setUp(fen).fen());
-}
-
-function positionOf(fen: string): Position {
-  const clock = fen.lastIndexOf(' ', fen.lastIndexOf(' ') - 1);
-  return { fen, key: fen.slice(0, clock) };
+  const key = setUp({ fen }).key();
+  const [clock, number] = countersOf(fen);
+  return { fen: `${key} ${clock} ${number}`, key };
 }
 
 /** Plays a move written in SAN; absent if that names no legal move. Its `+` or `#` is not looked at. */
 export function playSan(position: Position, san: string): PlayedMove | undefined {
-  const chess = setUp(position.fen);
-  let made: ReturnType<Chess['move']>;
-  try {
-    made = chess.move(san, { strict: true });
-  } catch (error) {
-    if (error instanceof Error && error.message.startsWith('Invalid move')) return undefined;
-    throw error;
-  }
-  onBoard = made.after;
-  const { from, to } = made;
-  const color = sideToMove(position);
-  const number = Number(position.fen.slice(position.fen.lastIndexOf(' ') + 1));
-  const after = positionOf(made.after);
-  const promotion = made.promotion && kindOfLetter[made.promotion];
-  const played: PlayedMove = promotion
-    ? { san: made.san, from, to, promotion, color, number, after }
-    : { san: made.san, from, to, color, number, after };
-  return played;
+  const move = readSan(setUp(position), san);
+  return move === undefined ? undefined : play(position, move);
+}
+
+/** Plays a legal move of the position on the board. */
+function play(position: Position, move: CoreMove): PlayedMove {
+  const game = setUp(position);
+  const { from, to, kind, taken, promotion } = game.describe(move);
+  const color = game.sideToMove();
+  const san = makeSan(game, move);
+  const [clock, number] = countersOf(position.fen);
+  const key = game.key();
+  const quiet = kind !== 'pawn' && taken === undefined ? clock + 1 : 0;
+  const after = { fen: `${key} ${quiet} ${color === 'black' ? number + 1 : number}`, key };
+  onBoard = after.fen;
+  return promotion
+    ? { san, from, to, promotion, color, number, after }
+    : { san, from, to, color, number, after };
+}
+
+/** The half-moves since the last capture or pawn move, and the number of the move to be played. */
+function countersOf(fen: string): [clock: number, number: number] {
+  const [, , , , clock = '0', number = '1'] = fen.split(' ');
+  return [Number(clock), Number(number)];
 }
 
 /** All legal moves in canonical SAN. */
 export function legalMoves(position: Position): string[] {
-  return setUp(position.fen).moves();
+  return listMoves(position).map(({ san }) => san);
 }
 
 const lists = new WeakMap<Position, readonly LegalMove[]>();
@@ -71,54 +75,26 @@ const lists = new WeakMap<Position, readonly LegalMove[]>();
 export function listMoves(position: Position): readonly LegalMove[] {
   let list = lists.get(position);
   if (list === undefined) {
-    list = makeList(position);
+    const game = setUp(position);
+    list = game.legalMoves().map((move) => {
+      const { taken, ...described } = game.describe(move);
+      const san = makeSan(game, move);
+      game.unmake();
+      return { san, ...described, capture: taken !== undefined };
+    });
     lists.set(position, list);
   }
   return list;
 }
 
-function makeList(position: Position): LegalMove[] {
-  const chess = setUp(position.fen);
-  const sans = chess.moves();
-  const found: LegalMove[] = [];
-  for (const from of squaresOf(readBoard(position), sideToMove(position))) {
-    const kind = pieceAt(position, from)?.kind;
-    if (kind === undefined) continue;
-    // For one square, chess.js writes SAN without disambiguation: its target is what counts here.
-    for (const short of chess.moves({ square: from as SquareOfChessJs })) {
-      const target = targetOf(short, from);
-      const san = sans.find((each) => names(each, short, from));
-      if (target !== undefined && san !== undefined) {
-        found.push({ san, kind, from, capture: san.includes('x'), ...target });
-      }
-    }
-  }
-  return found;
-}
-
-function targetOf(san: string, from: Square) {
-  if (san.startsWith('O-O-O')) return { to: `c${from[1]}` };
-  if (san.startsWith('O-O')) return { to: `g${from[1]}` };
-  const [, to, letter] = /([a-h][1-8])(?:=([QRBN]))?[+#]?$/.exec(san) ?? [];
-  if (to === undefined) return undefined;
-  const promotion = letter && kindOfLetter[letter.toLowerCase() as PieceSymbol];
-  return promotion ? { to, promotion } : { to };
-}
-
-/** Whether a SAN is another without disambiguation, `short`, for the piece on a square. */
-function names(san: string, short: string, from: Square): boolean {
-  if (san === short) return true;
-  const [, letter, origin, rest] = /^([KQRBN])([a-h]?[1-8]?)(x?[a-h][1-8][+#]?)$/.exec(san) ?? [];
-  if (letter === undefined || origin === undefined || letter + rest !== short) return false;
-  return origin === from || origin === from[0] || origin === from[1];
-}
-
 /** Whether the side to move is mated. */
 export function isMate(position: Position): boolean {
-  return setUp(position.fen).isCheckmate();
+  const game = setUp(position);
+  return game.inCheck() && !game.hasLegalMove();
 }
 
 /** Whether the side to move has no legal move and is not in check. */
 export function isStalemate(position: Position): boolean {
-  return setUp(position.fen).isStalemate();
+  const game = setUp(position);
+  return !game.inCheck() && !game.hasLegalMove();
 }

@@ -36,6 +36,21 @@ export interface PlayedMove {
   readonly after: Position;
 }
 
+/** A tree of moves that were played, without anybody's words. */
+export interface PlayedTree {
+  /** FEN of the position that it starts from. */
+  readonly start: string;
+  /** Every move; a parent stands before its children. */
+  readonly moves: readonly {
+    /** Index in `moves` of the move before it; -1 for a first move. */
+    readonly parent: number;
+    /** Canonical SAN. */
+    readonly san: string;
+    /** `Position.key` after the move. */
+    readonly key: string;
+  }[];
+}
+
 /** Why a written move cannot be played. */
 export interface MoveFault {
   readonly kind: 'illegal' | 'ambiguous' | 'unreadable';

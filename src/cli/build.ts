@@ -4,6 +4,7 @@ import { startAstro } from '../site/build/start-astro.ts';
 import { cacheFolder } from './cache-folder.ts';
 import { count, exitCodes, printFindings } from './console.ts';
 import { courseDownloads } from './downloads.ts';
+import { judgeCourse } from './judge-course.ts';
 import { loadCourse } from './load-course.ts';
 import { printCarried } from './print-carried.ts';
 import { createProgressLine } from './progress-line.ts';
@@ -38,6 +39,9 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
       process.stderr.write('Nothing was published; an earlier site stands as it was.\n');
       return exitCodes.findings;
     }
+    // Beside all other work; a fault that comes early is waited for all the same.
+    const judged = judgeCourse(loaded.course, cacheFolder());
+    judged.catch(() => {});
     const { buildSite } = await site;
     const progress = createProgressLine(process.stderr);
     const summary = await buildSite(
@@ -49,6 +53,7 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
         site: options.site,
         cacheDir: cacheFolder(),
         downloads: courseDownloads(loaded.checked, folder, options.site),
+        beforePublishing: () => judged,
         onProgress: ({ stage, done, all }) => progress.show(stage, done, all),
       },
       astro,

@@ -33,6 +33,8 @@ export interface SiteOptions {
   /** Files that readers may take along; the contents page names them. */
   readonly downloads?: readonly SiteDownload[] | undefined;
   readonly onProgress?: ((progress: SiteProgress) => void) | undefined;
+  /** Waited for when the site is whole: what it throws leaves the earlier one in its place. */
+  readonly beforePublishing?: (() => Promise<unknown>) | undefined;
 }
 
 /** A file made of the whole course, for other programs and for reading elsewhere. */
@@ -126,6 +128,7 @@ async function buildWith(
     ? await writeWorker(made, await listFiles(made))
     : { bytes: 0, left: [] };
   const files = await listFiles(made);
+  await options.beforePublishing?.();
   const carried = await replaceFolder(made, out);
   const pages = files.filter((file) => file.endsWith('.html')).length;
   onProgress?.({ stage: 'done', done: pages, all: pages });

@@ -3,9 +3,10 @@
  * legally can, and each may stop when going on would cost it. Common practice, no source. Of
  * several pieces of one kind the one that serves its side best takes.
  */
+
+import { type CoreMove, type DescribedMove, GameBoard } from '../core/game-board.ts';
 import { type Position, pieceKinds, type Square } from '../types.ts';
 import { pieceValues } from '../values.ts';
-import { type DescribedMove, SearchBoard, type SearchMove } from './search-board.ts';
 
 /** A capture and what it nets in pawns, a promotion counted as the difference it makes. */
 export interface Exchange extends DescribedMove {
@@ -20,7 +21,7 @@ export function exchangeOf(
   position: Position,
   move: Pick<DescribedMove, 'from' | 'to' | 'promotion'>,
 ): Exchange | undefined {
-  const board = new SearchBoard(position);
+  const board = new GameBoard(position);
   for (const each of board.moves()) {
     const described = board.describe(each);
     const { from, to, promotion } = described;
@@ -33,7 +34,7 @@ export function exchangeOf(
 
 /** The best legal capture of what stands on a square, by the side to move; absent if there is none. */
 export function bestCapture(position: Position, square: Square): Exchange | undefined {
-  const board = new SearchBoard(position);
+  const board = new GameBoard(position);
   let best: Exchange | undefined;
   for (const move of board.moves()) {
     const described = board.describe(move);
@@ -47,7 +48,7 @@ export function bestCapture(position: Position, square: Square): Exchange | unde
 }
 
 /** What a move nets against the best answer on its square; absent if it is not legal. */
-function gainOf(board: SearchBoard, move: SearchMove): number | undefined {
+function gainOf(board: GameBoard, move: CoreMove): number | undefined {
   const { to, taken, promotion } = board.describe(move);
   if (!board.make(move)) return undefined;
   const answer = bestAnswer(board, to);
@@ -57,7 +58,7 @@ function gainOf(board: SearchBoard, move: SearchMove): number | undefined {
   return won + promoted - answer;
 }
 
-function bestAnswer(board: SearchBoard, square: Square): number {
+function bestAnswer(board: GameBoard, square: Square): number {
   const captures = board
     .moves()
     .map((move) => ({ move, described: board.describe(move) }))

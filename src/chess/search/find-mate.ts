@@ -1,9 +1,9 @@
 /** Forced mates, by search. */
 import { sideToMove } from '../board.ts';
+import { type CoreMove, GameBoard } from '../core/game-board.ts';
 import { isMoveFault, playMove } from '../play.ts';
 import { Recent } from '../recent.ts';
 import type { Color, Position } from '../types.ts';
-import { SearchBoard, type SearchMove } from './search-board.ts';
 
 /**
  * - `mate`: with its `moves`-th move from here a side mates, whatever the other plays, and it has
@@ -59,11 +59,10 @@ function search(position: Position, color: Color, moves: number, budget: number)
   return { result: 'none' };
 }
 
-function sanOf(position: Position, move: SearchMove): string {
-  const { from, to, promotion } = new SearchBoard(position).describe(move);
+function sanOf(position: Position, move: CoreMove): string {
+  const { from, to, promotion } = new GameBoard(position).describe(move);
   const letter = promotion === 'knight' ? 'N' : promotion?.[0]?.toUpperCase();
   const played = playMove(position, `${from}${to}${letter ? `=${letter}` : ''}`);
-  // The board is held against the perft tables; a difference from chess.js is a fault of ours.
   if (isMoveFault(played)) throw new Error(`${from}${to} in ${position.fen}: ${played.reason}`);
   return played.san;
 }
@@ -73,19 +72,19 @@ class BudgetSpent extends Error {}
 class MateFinder {
   /** Up to so many moves there is no mate. */
   refuted = 0;
-  private readonly board: SearchBoard;
+  private readonly board: GameBoard;
   private left: number;
   /** The defence that last refuted a mate in so many moves: the first to try next time. */
-  private readonly refutations: SearchMove[] = [];
+  private readonly refutations: CoreMove[] = [];
 
   constructor(position: Position, budget: number) {
-    this.board = new SearchBoard(position);
+    this.board = new GameBoard(position);
     this.left = budget;
   }
 
   /** A move of the side to move that mates with its `count`-th move at the latest. */
-  attack(count: number): SearchMove | undefined {
-    const quiet: SearchMove[] = [];
+  attack(count: number): CoreMove | undefined {
+    const quiet: CoreMove[] = [];
     for (const move of this.board.moves()) {
       if (!this.make(move)) continue;
       const check = this.board.inCheck();
@@ -126,7 +125,7 @@ class MateFinder {
     return legal > 0 || this.board.inCheck();
   }
 
-  private make(move: SearchMove): boolean {
+  private make(move: CoreMove): boolean {
     if (this.left-- <= 0) throw new BudgetSpent();
     return this.board.make(move);
   }

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { illegalEnPassant, perftTables } from '../../../tests/chess/perft-tables.ts';
 import { isFenFault, parseFen } from '../fen.ts';
-import { SearchBoard } from './search-board.ts';
+import { GameBoard } from './game-board.ts';
 
 // Published counts: see the head of perft-tables.ts. A test elsewhere holds chess.js against them.
 describe('counts the moves of the published perft tables', () => {
@@ -18,13 +18,13 @@ describe('counts the moves of the published perft tables', () => {
   });
 });
 
-function boardOf(fen: string): SearchBoard {
+function boardOf(fen: string): GameBoard {
   const position = parseFen(fen);
   if (isFenFault(position)) throw new Error(position.reason);
-  return new SearchBoard(position);
+  return new GameBoard(position);
 }
 
-function perft(board: SearchBoard, depth: number): number {
+function perft(board: GameBoard, depth: number): number {
   let count = 0;
   for (const move of board.moves()) {
     if (!board.make(move)) continue;

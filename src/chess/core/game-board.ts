@@ -1,16 +1,15 @@
 /**
- * A board that is changed in place, for searches that look at a million positions: chess.js plays
- * some twenty thousand moves a second. Its counts of moves are held against the published perft
- * tables. Squares are numbered 16 * (rank - 1) + file - 1, so that a step off the board shows in
+ * The rules of play on a board that is changed in place. Its counts of moves are held against the
+ * published perft tables, and chess.js judges what is published a second time. Squares are numbered 16 * (rank - 1) + file - 1, so that a step off the board shows in
  * the bits of 0x88.
  */
 import { kindOfLetter } from '../board.ts';
 import { fileOf, rankOf, squareAt } from '../squares.ts';
-import { type PieceKind, type Position, pieceKinds, type Square } from '../types.ts';
+import { type Color, type PieceKind, type Position, pieceKinds, type Square } from '../types.ts';
 import { writeKey } from './write-key.ts';
 
 /** A move: the from-square, the to-square and what a pawn becomes, in seven bits each. */
-export type SearchMove = number;
+export type CoreMove = number;
 
 /** Kinds count from 1 in the order of `pieceKinds`; a black piece is negative. */
 const king = 1;
@@ -49,7 +48,7 @@ export interface DescribedMove {
 }
 
 interface Undo {
-  readonly move: SearchMove;
+  readonly move: CoreMove;
   readonly moved: number;
   readonly taken: number;
   readonly takenAt: number;
@@ -57,7 +56,7 @@ interface Undo {
   readonly enPassant: number;
 }
 
-export class SearchBoard {
+export class GameBoard {
   private readonly cells = new Int8Array(128);
   /** 1 where White is to move, -1 where Black is. */
   private turn = 1;
@@ -68,7 +67,7 @@ export class SearchBoard {
   private blackKing = -1;
   private readonly undos: Undo[] = [];
 
-  constructor({ fen }: Position) {
+  constructor({ fen }: Pick<Position, 'fen'>) {
     const [placement = '', turn, rights = '', enPassant = '-'] = fen.split(' ');
     let square = 0x70;
     for (const letter of placement) {
@@ -91,8 +90,8 @@ export class SearchBoard {
   }
 
   /** Moves by the way pieces go; some may leave the own king in check, which `make` refuses. */
-  moves(): SearchMove[] {
-    const found: SearchMove[] = [];
+  moves(): CoreMove[] {
+    const found: CoreMove[] = [];
     for (let from = 0; from < 120; from++) {
       if (from & 0x88) {
         from += 7;
@@ -106,8 +105,8 @@ export class SearchBoard {
   }
 
   /** The same of the pieces of one kind that go to one square; castling is not among them. */
-  movesTo(square: Square, kind: PieceKind): SearchMove[] {
-    const found: SearchMove[] = [];
+  movesTo(square: Square, kind: PieceKind): CoreMove[] {
+    const found: CoreMove[] = [];
     const number = pieceKinds.indexOf(kind) + 1;
     for (let from = 0; from < 120; from++) {
       if (from & 0x88) from += 7;
@@ -118,8 +117,8 @@ export class SearchBoard {
   }
 
   /** Castling, to the `g` or the `c` file. */
-  castling(file: 'g' | 'c'): SearchMove | undefined {
-    const found: SearchMove[] = [];
+  castling(file: 'g' | 'c'): CoreMove | undefined {
+    const found: CoreMove[] = [];
     this.castlings(found);
     return found.find((move) => ((move >> 7) & 7) === fileNumbers[file]);
   }
@@ -131,7 +130,7 @@ export class SearchBoard {
   }
 
   /** Plays a move of `moves`; false, and nothing is changed, if it leaves the own king in check. */
-  make(move: SearchMove): boolean {
+  make(move: CoreMove): boolean {
     const { cells, turn } = this;
     const from = move & 0x7f;
     const to = (move >> 7) & 0x7f;
@@ -185,13 +184,36 @@ export class SearchBoard {
     }
   }
 
+  /** All legal moves, in the order in which a FEN names the squares that they start from: a8 first. */
+  legalMoves(): CoreMove[] {
+    const legal = this.moves().filter((move) => {
+      if (!this.make(move)) return false;
+      this.unmake();
+      return true;
+    });
+    return legal.sort((one, other) => ((one & 0x7f) ^ 0x70) - ((other & 0x7f) ^ 0x70));
+  }
+
+  /** Whether the side to move has a legal move. */
+  hasLegalMove(): boolean {
+    return this.moves().some((move) => {
+      if (!this.make(move)) return false;
+      this.unmake();
+      return true;
+    });
+  }
+
+  sideToMove(): Color {
+    return this.turn > 0 ? 'white' : 'black';
+  }
+
   /** Whether the side to move is in check. */
   inCheck(): boolean {
     return this.attacked(this.kingOf(this.turn), -this.turn);
   }
 
   /** A move in words. */
-  describe(move: SearchMove): DescribedMove {
+  describe(move: CoreMove): DescribedMove {
     const from = move & 0x7f;
     const to = (move >> 7) & 0x7f;
     const passing = this.at(from) * this.turn === pawn && to === this.enPassant;
@@ -240,14 +262,14 @@ export class SearchBoard {
     this.cells[home] = 0;
   }
 
-  private movesFrom(from: number, kind: number, found: SearchMove[]): void {
+  private movesFrom(from: number, kind: number, found: CoreMove[]): void {
     if (kind === pawn) this.pawnMoves(from, found);
     else if (kind === knight) this.steps(from, jumps, false, found);
     else if (kind === king) this.steps(from, around, false, found);
     else this.steps(from, linesOf(kind), true, found);
   }
 
-  private steps(from: number, steps: readonly number[], far: boolean, found: SearchMove[]): void {
+  private steps(from: number, steps: readonly number[], far: boolean, found: CoreMove[]): void {
     for (const step of steps) {
       for (let to = from + step; !(to & 0x88); to += step) {
         const standing = this.at(to) * this.turn;
@@ -257,7 +279,7 @@ export class SearchBoard {
     }
   }
 
-  private pawnMoves(from: number, found: SearchMove[]): void {
+  private pawnMoves(from: number, found: CoreMove[]): void {
     const ahead = 16 * this.turn;
     const add = (to: number) => {
       const last = to >> 4 === (this.turn > 0 ? 7 : 0);
@@ -276,7 +298,7 @@ export class SearchBoard {
     }
   }
 
-  private castlings(found: SearchMove[]): void {
+  private castlings(found: CoreMove[]): void {
     const white = this.turn > 0;
     const rights = white ? this.rights & 0b11 : this.rights >> 2;
     if (rights === 0) return;

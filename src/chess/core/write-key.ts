@@ -1,11 +1,11 @@
-/** The letters of the cells of a `SearchBoard`: `letters[6 + cell]`. */
+/** The letters of the cells of a `GameBoard`: `letters[6 + cell]`. */
 const letters = ['p', 'n', 'b', 'r', 'q', 'k', '', 'K', 'Q', 'R', 'B', 'N', 'P'];
 const castlings = Array.from(
   { length: 16 },
   (_, rights) => [...'KQkq'].filter((_, bit) => rights & (1 << bit)).join('') || '-',
 );
 
-/** `Position.key` of the parts of a `SearchBoard`; the en-passant square is given in its name. */
+/** `Position.key` of the parts of a `GameBoard`; the en-passant square is given in its name. */
 export function writeKey(
   cells: Int8Array,
   turn: number,

@@ -1,0 +1,62 @@
+/** Which lines the second judge is asked, from build to build. */
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { afterAll, beforeEach, expect, test } from 'vitest';
+import { UserError } from '../diagnostics/index.ts';
+import { courseOf } from '../model/testing/course-of.ts';
+import { judgeCourse } from './judge-course.ts';
+
+const work = mkdtempSync(path.join(tmpdir(), 'judge-'));
+let folder = '';
+afterAll(() => rmSync(work, { recursive: true, force: true }));
+beforeEach(() => {
+  folder = mkdtempSync(path.join(work, 'cache-'));
+});
+
+/** A course of so many different lines, a block each. */
+function linesOf(count: number) {
+  const replies = ['a6', 'b6', 'c6', 'd6', 'e6', 'f6', 'g6', 'h6', 'a5', 'b5'];
+  const seconds = ['a3', 'b3', 'c3', 'd3', 'e3', 'g3', 'h3', 'a4', 'b4', 'c4'];
+  const blocks = Array.from(
+    { length: count },
+    (_, at) => `\`\`\`moves\n1. f3 ${replies[at % 10]} 2. ${seconds[Math.floor(at / 10)]}\n\`\`\``,
+  );
+  return courseOf(`---\ntitle: One\n---\n\n${blocks.join('\n\n')}\n`);
+}
+
+const judge = (count: number) => judgeCourse(linesOf(count), folder);
+const record = () => path.join(folder, readdirSync(folder)[0] ?? '');
+
+test('new lines are all judged, old ones one in 32, others each time until all were', async () => {
+  expect(await judge(90)).toBe(90);
+  let again = 0;
+  for (let build = 1; build <= 32; build++) {
+    const judged = await judge(90);
+    expect(judged).toBeLessThan(15);
+    again += judged;
+  }
+  expect(again).toBe(90);
+  expect(await judge(100)).toBeGreaterThanOrEqual(10);
+});
+
+test('what is damaged is judged anew', async () => {
+  await judge(20);
+  writeFileSync(record(), readFileSync(record(), 'utf8').replace('\n1\n', '\n2\n'));
+  expect(await judge(20)).toBe(20);
+});
+
+test('a folder that cannot be written only costs time', async () => {
+  folder = path.join(folder, 'a-file');
+  writeFileSync(folder, '');
+  expect(await judge(20)).toBe(20);
+  expect(await judge(20)).toBe(20);
+});
+
+test('a disagreement stops the build and is asked again by the next one', async () => {
+  const found = { fen: 'FEN', san: 'a6', verdict: 'is no legal move' };
+  const run = judgeCourse(linesOf(20), folder, async () => found);
+  await expect(run).rejects.toThrow(UserError);
+  await expect(run).rejects.toThrow('a6 in FEN is no legal move');
+  expect(await judge(20)).toBe(20);
+});

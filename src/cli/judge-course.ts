@@ -1,0 +1,73 @@
+import { createHash } from 'node:crypto';
+import { mkdir, readFile } from 'node:fs/promises';
+import path from 'node:path';
+import type { PlayedTree } from '../chess/index.ts';
+import { coreHash, type Disagreement, judgeInThread } from '../chess/second-judge/index.ts';
+import { UserError } from '../diagnostics/index.ts';
+import { type Course, playedTrees } from '../model/index.ts';
+import { replaceFile } from './replace-file.ts';
+
+/** One in so many of the trees that were judged before is judged again, each build others. */
+const share = 32;
+
+/** What was judged before, kept between builds. */
+interface Record_ {
+  /** Builds so far. */
+  readonly builds: number;
+  readonly judged: ReadonlySet<string>;
+}
+
+/**
+ * Has chess.js judge the lines of a course that are new since the last build, and some of the others,
+ * before anything is published.
+ * @param folder where it is kept what was judged; what is damaged there is judged anew.
+ * @returns how many trees were judged.
+ * @throws UserError where the two sets of rules differ.
+ */
+export async function judgeCourse(
+  course: Course,
+  folder: string,
+  judge: (trees: readonly PlayedTree[]) => Promise<Disagreement | undefined> = judgeInThread,
+): Promise<number> {
+  const core = await coreHash();
+  const file = path.join(folder, `judged-${hashOf(course.settings.title).slice(0, 16)}.txt`);
+  const { builds, judged } = await readRecord(file);
+  const trees = new Map(
+    playedTrees(course).map((tree) => [hashOf(core + JSON.stringify(tree)), tree]),
+  );
+  const asked = [...trees].filter(
+    ([hash]) =>
+      !judged.has(hash) || Number.parseInt(hash.slice(0, 8), 16) % share === builds % share,
+  );
+  const found = await judge(asked.map(([, tree]) => tree));
+  if (found !== undefined) throw disagreement(found);
+  // What cannot be kept is judged again next time.
+  await writeRecord(file, { builds: builds + 1, judged: new Set(trees.keys()) }).catch(() => {});
+  return asked.length;
+}
+
+function disagreement({ fen, san, verdict }: Disagreement): UserError {
+  return new UserError(
+    `the two sets of rules that judge each course disagree: ${san} in ${fen} ${verdict}, says the second`,
+    'nothing was published; this is a fault in Linewright, so please report it with these two lines',
+  );
+}
+
+function hashOf(text: string): string {
+  return createHash('sha256').update(text).digest('hex');
+}
+
+/** The file is the hash of the rest, the number of builds, and the hashes of what was judged. */
+async function readRecord(file: string): Promise<Record_> {
+  const text = await readFile(file, 'utf8').catch(() => '');
+  const [hash, ...rest] = text.split('\n');
+  const [builds, ...judged] = rest;
+  if (hash !== hashOf(rest.join('\n'))) return { builds: 0, judged: new Set() };
+  return { builds: Number(builds), judged: new Set(judged) };
+}
+
+async function writeRecord(file: string, { builds, judged }: Record_): Promise<void> {
+  const rest = [builds, ...judged].join('\n');
+  await mkdir(path.dirname(file), { recursive: true });
+  await replaceFile(file, `${hashOf(rest)}\n${rest}`);
+}
