@@ -14,6 +14,8 @@ export interface ClaimContext {
   readonly played: () => readonly PlayedMove[];
   /** The position of a label; absent where it cannot be reached. */
   readonly labelled: (name: string) => Position | undefined;
+  /** Positions that a search for a mate may look at; `positionBudget` unless said. */
+  readonly searchBudget?: number;
 }
 
 export interface Verdict {

@@ -70,14 +70,14 @@ the claim is reported as undecided.
     },
   ],
   parse: (words) => ({ moves: words.count(1), color: words.optionalColor() }),
-  judge({ position }, { moves, color }) {
+  judge({ position, searchBudget }, { moves, color }) {
     if (isMate(position)) return empty('it is mate already', 'mate');
     if (isStalemate(position)) return empty('it is stalemate');
     const turn = sideToMove(position);
     const sides = color ? [color] : [turn, otherColor(turn)];
     const searches: MateSearch[] = [];
     for (const side of sides) {
-      const found = findMate(position, side, moves);
+      const found = findMate(position, side, moves, searchBudget);
       if (found.result === 'mate') return judgeFound(position, side, moves, found);
       searches.push(found);
     }

@@ -53,7 +53,7 @@ come, not of the one just played; and it says nothing of material that other mov
     },
   ],
   parse: (words) => (words.done ? undefined : words.move()),
-  judge({ position }, named) {
+  judge({ position, searchBudget }, named) {
     const legal = legalMoves(position);
     const side = sideName(sideToMove(position));
     const [first] = legal;
@@ -63,7 +63,7 @@ come, not of the one just played; and it says nothing of material that other mov
     if (legal.length === 1) return agree(first, wanted, 'is the only legal move');
     const safe: string[] = [];
     for (const san of legal) {
-      const search = searchAfter(position, san);
+      const search = searchAfter(position, san, searchBudget);
       if (search === 'undecided') {
         const because = `the search behind ${san} has seen ${searchLimit} without an end`;
         return { holds: 'undecided', because };
@@ -87,8 +87,8 @@ function agree(only: string, wanted: PlayedMove | undefined, what: string): Verd
   return !wanted || wanted.san === only ? yes(because) : no(because, `only-move ${only}`);
 }
 
-function searchAfter(position: Position, san: string) {
+function searchAfter(position: Position, san: string, budget?: number) {
   const played = playMove(position, san);
   if (isMoveFault(played)) throw new Error(`${san} in ${position.fen}: ${played.reason}`);
-  return findMate(played.after, otherColor(played.color), moves).result;
+  return findMate(played.after, otherColor(played.color), moves, budget).result;
 }

@@ -5,6 +5,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { randomFrom } from '../../../tests/chess/random.ts';
+import { runs } from '../../../tests/setup/runs.ts';
 import {
   type Color,
   fileOf,
@@ -23,6 +24,7 @@ import { claimKinds } from './claim-kinds.ts';
 import type { ClaimContext } from './define-claim.ts';
 import { isClaimFault, parseClaim } from './parse-claim.ts';
 import { randomPosition } from './testing/random-position.ts';
+import { searchBudget } from './testing/search-budget.ts';
 
 interface Symmetry {
   readonly name: string;
@@ -62,7 +64,7 @@ for (const symmetry of symmetries) {
           const claims = claimsAbout(at, randomFrom(seed));
           for (const claim of claims) expectSame(at, claim, 'white', symmetry);
         }),
-        { numRuns: 40 },
+        { numRuns: runs(40) },
       );
     });
   });
@@ -87,6 +89,7 @@ function verdicts(at: Position, text: string, side: Color) {
     covered: [],
     played: () => [],
     labelled: () => undefined,
+    ...searchBudget,
   };
   return claim.parts.map((part) => part.judge(context).holds);
 }

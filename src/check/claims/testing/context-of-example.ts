@@ -7,6 +7,7 @@ import {
   playMove,
 } from '../../../chess/index.ts';
 import type { ClaimContext, ClaimExample } from '../define-claim.ts';
+import { searchBudget } from './search-budget.ts';
 
 /** What the claim of an example is judged by. */
 export function contextOfExample(example: ClaimExample): ClaimContext {
@@ -27,6 +28,7 @@ export function contextOfExample(example: ClaimExample): ClaimContext {
       const fen = example.labels?.[name];
       return fen === undefined ? undefined : positionOf(fen);
     },
+    ...searchBudget,
   };
 }
 
