@@ -1,6 +1,7 @@
 /** Repairs: one run mends all that can be mended, changes no other word, and finds no more to do. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { runs } from '../../tests/setup/runs.ts';
 import { applyFixes } from '../diagnostics/index.ts';
 import { courseOf } from '../model/testing/course-of.ts';
 import { checkCourse } from './check-course.ts';
@@ -82,7 +83,7 @@ test('a second run has nothing to do, and comments are as they were', () => {
       expect(once.text.match(/\{.*?\}/gs)).toEqual(text.match(/\{.*?\}/gs));
       expect(once.text.match(/\r?\n/g)).toEqual(text.match(/\r?\n/g));
     }),
-    { numRuns: 80 },
+    { numRuns: runs(80) },
   );
 });
 
@@ -109,6 +110,6 @@ test('of any mixture of moves, a second run has nothing to do', () => {
       const once = mend(blocks.join('\n'));
       expect(mend(once.text)).toEqual({ text: once.text, fixes: 0 });
     }),
-    { numRuns: 150 },
+    { numRuns: runs(150) },
   );
 });

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { runs } from '../../tests/setup/runs.ts';
 import { isFenFault, parseFen } from './fen.ts';
 import { initialPosition } from './initial.ts';
 import { isMoveFault, playMove } from './play.ts';
@@ -228,6 +229,6 @@ test('any text gives a move, or a fault of one clause that proposes legal moves'
       expect(played.meant.length).toBeLessThanOrEqual(4);
       for (const move of played.meant) expect(legal).toContain(move);
     }),
-    { numRuns: 2000, seed: 19940312 },
+    { numRuns: runs(2000), seed: 19940312 },
   );
 });

@@ -1,6 +1,7 @@
 /** The quick board of replays against chess.js, which judges all other moves. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { runs } from '../../tests/setup/runs.ts';
 import {
   createReplay,
   initialPosition,
@@ -45,7 +46,7 @@ describe('a replay', () => {
           expect(replay.key(), san).toBe(position.key);
         }
       }),
-      { numRuns: 60 },
+      { numRuns: runs(60) },
     );
   });
 

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { runs } from '../../tests/setup/runs.ts';
 import { applyFixes } from './apply-fixes.ts';
 import { createLocator, lineStarts } from './locate.ts';
 import { nearestName } from './nearest-name.ts';
@@ -37,7 +38,7 @@ describe('createLocator', () => {
           expect((starts[line - 1] ?? Number.NaN) + column - 1).toBe(offset);
         }
       }),
-      { numRuns: 60 },
+      { numRuns: runs(60) },
     );
   });
 });

@@ -27,24 +27,28 @@ function pixels(board: BoardFile): PNG {
 }
 
 /** The luminance of a tile's pixels, 0 to 255, without its outermost pixels. */
-function tileAt(image: PNG, column: number, row: number): number[] {
-  const found: number[] = [];
+function tileAt(image: PNG, column: number, row: number): Float64Array {
+  const found = new Float64Array((tile - 4) ** 2);
+  let count = 0;
   for (let y = 2; y < tile - 2; y += 1) {
     for (let x = 2; x < tile - 2; x += 1) {
       const at =
         (Math.round(top + row * tile) + y) * image.width + Math.round(left + column * tile) + x;
-      const [red, green, blue] = image.data.subarray(at * 4, at * 4 + 3);
-      found.push(0.2126 * (red ?? 0) + 0.7152 * (green ?? 0) + 0.0722 * (blue ?? 0));
+      const channel = (index: number) => image.data[at * 4 + index] ?? 0;
+      found[count++] = 0.2126 * channel(0) + 0.7152 * channel(1) + 0.0722 * channel(2);
     }
   }
   return found;
 }
 
-const difference = (a: readonly number[], b: readonly number[]) =>
-  a.reduce((sum, value, index) => sum + (value - (b[index] ?? 0)) ** 2, 0);
+function difference(a: Float64Array, b: Float64Array): number {
+  let sum = 0;
+  for (let index = 0; index < a.length; index += 1) sum += ((a[index] ?? 0) - (b[index] ?? 0)) ** 2;
+  return sum;
+}
 
-const share = (values: readonly number[], dark: (value: number) => boolean) =>
-  values.filter(dark).length / values.length;
+const share = (values: ArrayLike<number>, dark: (value: number) => boolean) =>
+  Array.from(values).filter(dark).length / values.length;
 
 const everyPiece: Piece[] = colors.flatMap((color) => pieceKinds.map((kind) => ({ color, kind })));
 

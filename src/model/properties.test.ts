@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { runs } from '../../tests/setup/runs.ts';
 import { courseOf } from './testing/course-of.ts';
 import { misplaced } from './testing/misplaced.ts';
 
@@ -59,7 +60,7 @@ test('every place of any course lies where its words stand', () => {
       const files = { 'chapters/1.md': one, 'chapters/2.md': two };
       expect(misplaced(courseOf(files), files)).toEqual([]);
     }),
-    { numRuns: 300 },
+    { numRuns: runs(300) },
   );
 });
 
@@ -69,6 +70,6 @@ test('the model survives JSON', () => {
       const course = courseOf(text);
       expect(JSON.parse(JSON.stringify(course))).toEqual(course);
     }),
-    { numRuns: 100 },
+    { numRuns: runs(100) },
   );
 });

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { type ChildNode, type Node, type PgnNodeData, parsePgn } from 'chessops/pgn';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { runs } from '../../tests/setup/runs.ts';
 import { makeMovetext } from './make-movetext.ts';
 import { parseGames } from './parse-games.ts';
 import { parseMovetext } from './parse-movetext.ts';
@@ -46,7 +47,7 @@ describe('writing and reading are inverse', () => {
         expect(flatten(plain(again))).toEqual(flatten(plain(read)));
         expect(makeMovetext(again)).toBe(written);
       }),
-      { numRuns: 1000 },
+      { numRuns: runs(1000) },
     );
   });
 
@@ -67,7 +68,7 @@ describe('any text', () => {
   test('is read without an exception, with places that are in range, in order and exact', () => {
     fc.assert(
       fc.property(arbitraryText, (text) => checkPlaces(text, parseMovetext(text))),
-      { numRuns: 2000 },
+      { numRuns: runs(2000) },
     );
   });
 
@@ -82,7 +83,7 @@ describe('any text', () => {
           end = game.line.span.end;
         }
       }),
-      { numRuns: 2000 },
+      { numRuns: runs(2000) },
     );
   });
 

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { runs } from '../../tests/setup/runs.ts';
 import { buildCourse } from '../model/index.ts';
 import { readCourse } from './read-course.ts';
 
@@ -47,7 +48,7 @@ describe('any text can be read', () => {
           expect(hint).not.toBe('');
         }
       }),
-      { numRuns: 400 },
+      { numRuns: runs(400) },
     );
   });
 
@@ -59,7 +60,7 @@ describe('any text can be read', () => {
           JSON.parse(JSON.stringify(structuredClone(made))),
         );
       }),
-      { numRuns: 60 },
+      { numRuns: runs(60) },
     );
   });
 });

@@ -18,6 +18,7 @@ import {
   playMove,
   squares,
 } from '../../src/chess/index.ts';
+import { runs } from '../setup/runs.ts';
 import { movesOf } from './against-chessops.ts';
 import { perftTables } from './perft-tables.ts';
 import { randomFrom } from './random.ts';
@@ -45,7 +46,7 @@ function* positions(count: number): Generator<[Position, Chess]> {
 
 test('a reason names the king where only the king forbids the move', { timeout: 120_000 }, () => {
   let named = 0;
-  for (const [position, chess] of positions(25)) {
+  for (const [position, chess] of positions(runs(15))) {
     const context = chess.ctx();
     for (const from of chess.board[chess.turn]) {
       const piece = chess.board.get(from);
@@ -75,7 +76,7 @@ test('a reason names the king where only the king forbids the move', { timeout: 
 
 test('the same spellings are read as moves', { timeout: 120_000 }, () => {
   let played = 0;
-  for (const [position, chess] of positions(25)) {
+  for (const [position, chess] of positions(runs(15))) {
     for (const letter of ['', 'N', 'B', 'R', 'Q', 'K']) {
       for (const to of squares) {
         const empty = chess.board.get(squareIndex(to)) === undefined;

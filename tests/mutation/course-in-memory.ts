@@ -1,10 +1,12 @@
-import { type CheckResult, checkCourse } from '../../src/check/index.ts';
+import { checkCourse } from '../../src/check/index.ts';
 import { buildCourse, type Course } from '../../src/model/index.ts';
-import { type CourseFiles, findFiles, readCourse } from '../../src/read/index.ts';
+import { type CourseDraft, type CourseFiles, findFiles, readCourse } from '../../src/read/index.ts';
+import { readChapter } from '../../src/read/read-chapter.ts';
 
 /** A course whose files can be changed without a disk. */
 export interface CourseInMemory {
   readonly files: CourseFiles;
+  readonly draft: CourseDraft;
   readonly course: Course;
 }
 
@@ -13,15 +15,24 @@ export async function loadInMemory(folder: string): Promise<CourseInMemory> {
 }
 
 export function makeInMemory(files: CourseFiles): CourseInMemory {
-  return { files, course: buildCourse(readCourse(files)) };
+  const draft = readCourse(files);
+  return { files, draft, course: buildCourse(draft) };
 }
 
-/** The findings of a course in which one chapter has another text. */
-export function checkChanged({ files }: CourseInMemory, file: string, text: string): CheckResult {
-  const chapters = files.chapters.map((chapter) =>
-    chapter.path === file ? { path: file, text } : chapter,
+/**
+ * The findings of a course in which one chapter has another text below its front matter. The other
+ * chapters, which are read without regard to it, are not read again.
+ */
+export function checkChanged({ files, draft }: CourseInMemory, file: string, text: string) {
+  const options = {
+    media: new Set(files.media),
+    chapters: new Set(files.chapters.map(({ path }) => path)),
+    games: files.games,
+  };
+  const chapters = draft.chapters.map((chapter) =>
+    chapter.file === file ? readChapter({ path: file, text }, options) : chapter,
   );
-  return checkCourse(buildCourse(readCourse({ ...files, chapters })));
+  return checkCourse(buildCourse({ ...draft, chapters }));
 }
 
 export function textOf({ files }: CourseInMemory, file: string): string {

@@ -26,6 +26,7 @@ import {
 } from '../../src/publish/draft/index.ts';
 import { makePgn } from '../../src/publish/pgn/index.ts';
 import { readCourse } from '../../src/read/index.ts';
+import { runs } from '../setup/runs.ts';
 
 const work = mkdtempSync(path.join(tmpdir(), 'linewright-pgn-'));
 afterAll(() => rmSync(work, { recursive: true, force: true }));
@@ -181,7 +182,7 @@ describe('import, then export', () => {
         expect(games.map((game) => outline(game.line))).toEqual([outline(line)]);
         expect(games[0]?.tags.find(({ name }) => name === 'White')?.value).toBe('A "b" \\');
       }),
-      { numRuns: 60 },
+      { numRuns: runs(60) },
     );
   });
 

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { runs } from '../../../tests/setup/runs.ts';
 import { initialPosition, listMoves, parseFen, playMove } from '../../chess/index.ts';
 import { applyMove } from './apply-move.ts';
 
@@ -33,7 +34,7 @@ test('moves as the rules do, in random games from the start and where pawns and 
         }
       },
     ),
-    { numRuns: 60 },
+    { numRuns: runs(60) },
   );
 });
 

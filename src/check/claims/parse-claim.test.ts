@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { runs } from '../../../tests/setup/runs.ts';
 import { claimKinds } from './claim-kinds.ts';
 import { isClaimFault, parseClaim } from './parse-claim.ts';
 
@@ -121,6 +122,6 @@ test('any text is read or has a fault within it', () => {
       expect(claim.reason).not.toBe('');
       expect(claim.offset + claim.length).toBeLessThanOrEqual(text.length);
     }),
-    { numRuns: 2000 },
+    { numRuns: runs(2000) },
   );
 });

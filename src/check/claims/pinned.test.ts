@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { runs } from '../../../tests/setup/runs.ts';
 import {
   attackersOn,
   colors,
@@ -29,7 +30,7 @@ test('a piece is pinned to its king exactly where taking it off uncovers an atta
         }
       }
     }),
-    { numRuns: 200 },
+    { numRuns: runs(60) },
   );
 });
 

@@ -1,5 +1,5 @@
 /** Forced mates, by search. */
-import { sideToMove } from '../board.ts';
+import { readBoard, sideToMove, squaresOf } from '../board.ts';
 import { type CoreMove, GameBoard } from '../core/game-board.ts';
 import { isMoveFault, playMove } from '../play.ts';
 import { Recent } from '../recent.ts';
@@ -41,6 +41,8 @@ export function findMate(
 }
 
 function search(position: Position, color: Color, moves: number, budget: number): MateSearch {
+  // A king alone never mates; to see that by search would take the whole budget.
+  if (squaresOf(readBoard(position), color).length < 2) return { result: 'none' };
   const finder = new MateFinder(position, budget);
   try {
     for (let count = 1; count <= moves; count++) {

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { runs } from '../../../tests/setup/runs.ts';
 import { parseGames, readMainLine } from '../../movetext/index.ts';
 import { createGameSplitter } from './split-games.ts';
 
@@ -80,7 +81,7 @@ describe('a file is cut into its games', () => {
       fc.property(file, fc.array(fc.nat(40), { maxLength: 40 }), (text, sizes) => {
         expect(split(text, sizes)).toEqual(split(text));
       }),
-      { numRuns: 500 },
+      { numRuns: runs(500) },
     );
   });
 
@@ -106,7 +107,7 @@ describe('a file is cut into its games', () => {
           .filter(([tags, moves]) => tags?.length || moves?.length);
         expect(ours).toEqual(theirs);
       }),
-      { numRuns: 500 },
+      { numRuns: runs(500) },
     );
   });
 
