@@ -14,10 +14,9 @@ import {
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { LinkChecker } from 'linkinator';
-import sirv from 'sirv';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { serve } from '../src/cli/serve.ts';
 import { piecemealScript } from '../src/site/piecemeal.ts';
+import { demoBase, demoSite, serveFolder } from './browser/browser.ts';
 
 const root = path.resolve(import.meta.dirname, '..');
 const work = mkdtempSync(path.join(tmpdir(), 'linewright-site-'));
@@ -161,16 +160,10 @@ test('a site that a killed build had moved away stands again, even if the course
 });
 
 test('every link of the example course leads somewhere, under a sub-path', async () => {
-  const demo = path.join(work, 'host', 'courses', 'demo');
-  expect(linewright('build', path.join(root, 'demo-course'), '--out', demo).status).toBe(0);
-  const files = sirv(path.join(work, 'host'), { dev: true });
-  const { server, address } = await serve(
-    (request, response) => files(request, response, () => void response.writeHead(404).end()),
-    4380,
-  );
+  const { address, close } = await serveFolder(await demoSite(), demoBase);
   const result = await new LinkChecker()
-    .check({ path: `${address}courses/demo/index.html`, recurse: true, checkFragments: true })
-    .finally(() => server.close());
+    .check({ path: `${address}index.html`, recurse: true, checkFragments: true })
+    .finally(close);
   const broken = result.links.filter(({ state }) => state === 'BROKEN');
   expect(broken.map(({ url, parent }) => `${url} on ${parent}`)).toEqual([]);
   const visited = result.links.map(({ url }) => url).join(' ');
@@ -183,7 +176,7 @@ test('every link of the example course leads somewhere, under a sub-path', async
     'tree.html',
     'patterns.html',
   ]) {
-    expect(visited).toContain(`/courses/demo/${name}`);
+    expect(visited).toContain(demoBase + name);
   }
 });
 

@@ -170,19 +170,29 @@ export interface Demo {
   readonly address: string;
 }
 
-/** Opens them before a file's tests and closes them behind; to be read within tests only. */
+/** All files that run in one process use one Chromium, each page in a context of its own. */
+let shared: Promise<Browser> | undefined;
+
+async function sharedBrowser(): Promise<Browser> {
+  const browser = await shared?.catch(() => undefined);
+  // After a crash, or closed by a file that thinks it its own.
+  if (browser === undefined || !browser.isConnected()) shared = launchBrowser();
+  return shared ?? launchBrowser();
+}
+
+/** Opens them before a file's tests and closes what is open behind; to be read within tests only. */
 export function useDemo(): () => Demo {
   let demo: Demo | undefined;
   let close: (() => void) | undefined;
   beforeAll(async () => {
-    const browser = await launchBrowser();
+    const browser = await sharedBrowser();
     const site = await demoSite();
     const server = await serveFolder(site, demoBase);
     close = server.close;
     demo = { browser, site, address: server.address };
   });
   afterAll(async () => {
-    await demo?.browser.close();
+    await Promise.all(demo?.browser.contexts().map((context) => context.close()) ?? []);
     close?.();
   });
   return () => {

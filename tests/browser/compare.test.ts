@@ -6,9 +6,9 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
+import { violations } from './axe.ts';
 import { openPage, useDemo, windows } from './browser.ts';
 
 const demo = useDemo();
@@ -182,10 +182,10 @@ describe('axe-core finds nothing in the results', () => {
       const { page } = await openPage(demo().browser, { colorScheme, viewport });
       await page.goto(`${demo().address}compare.html`);
       await chooseAndWait(page, mine + broken + lines.subarray(0, 40_000));
-      const { violations } = await new AxeBuilder({ page }).analyze();
+      const found = await violations(page, { colorScheme });
       const width = await page.evaluate(() => document.documentElement.scrollWidth);
       await page.context().close();
-      expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+      expect(found).toEqual([]);
       expect(width).toBeLessThanOrEqual(viewport.width);
     });
   }

@@ -5,7 +5,7 @@ import path from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeEach, expect, test } from 'vitest';
 import { writeWorker } from '../../src/site/offline/write-worker.ts';
-import { serveFolder, useDemo } from './browser.ts';
+import { pageFiles, serveFolder, useDemo } from './browser.ts';
 
 const demo = useDemo();
 const work = mkdtempSync(path.join(tmpdir(), 'linewright-offline-'));
@@ -71,9 +71,11 @@ test('after one visit every page opens, and all that it shows or links is there'
   server.close();
   const failed: string[] = [];
   page.on('requestfailed', (request) => failed.push(request.url()));
-  for (const file of filesOf(site()).filter((name) => name.endsWith('.html'))) {
+  // Boards for other sites are not kept: in their place the page for missing addresses would open.
+  for (const file of pageFiles(site())) {
     await page.goto(`${address}tarrasch/${file}`);
     expect(await page.locator('h1').first().isVisible(), file).toBe(true);
+    expect(await page.locator('body.missing').count(), file).toBe(file === '404.html' ? 1 : 0);
     // Chromium asks for icons and the manifest on its own terms; what the page asks for is there.
     const own = failed.filter((url) => !/webmanifest|icons\//.test(url));
     expect(own, file).toEqual([]);

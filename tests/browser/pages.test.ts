@@ -3,8 +3,8 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
-import { AxeBuilder } from '@axe-core/playwright';
 import { describe, expect, test } from 'vitest';
+import { violations } from './axe.ts';
 import { openPage, pageFiles, useDemo, windows } from './browser.ts';
 
 const demo = useDemo();
@@ -19,12 +19,8 @@ describe('axe-core finds nothing', () => {
         await page.goto(demo().address + name);
         // What is drawn within a board has no words; and the handout's moves, thousands of them, are
         // those of the chapters' pages.
-        const { violations } = await new AxeBuilder({ page })
-          .exclude('svg.board > *')
-          .exclude('.in-columns .moves')
-          .analyze();
-        const said = violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
-        expect(said, name).toEqual([]);
+        const exclude = ['svg.board > *', '.in-columns .moves'];
+        expect(await violations(page, { colorScheme, exclude }), name).toEqual([]);
         const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
         expect(over, `${name} is wider than its window`).toBe(0);
       }

@@ -2,10 +2,10 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { AxeBuilder } from '@axe-core/playwright';
 import type { BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 import { describe, expect, inject, test } from 'vitest';
 import type { CourseTable } from '../../src/lookup/index.ts';
+import { violations } from './axe.ts';
 import { onPage, openPage, phone, useDemo, windows } from './browser.ts';
 
 const demo = useDemo();
@@ -446,9 +446,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
     practising(
       async (page) => {
         const check = async (where: string) => {
-          const { violations } = await new AxeBuilder({ page }).analyze();
-          const said = violations.map(({ id, nodes }) => `${where}: ${id}: ${nodes[0]?.html}`);
-          expect(said).toEqual([]);
+          expect(await violations(page, { colorScheme }), where).toEqual([]);
         };
         await page.locator('.practice-how summary').click();
         await check('start');
