@@ -163,6 +163,16 @@ describe('linewright compare', () => {
     expect(report.games[1]).toMatchObject({ number: 2, white: 'Marsh, Piet', leaving: 'within' });
   });
 
+  test('reads UTF-16, and what another program pipes into a name', async () => {
+    const file = path.join(work, 'wide.pgn');
+    writeFileSync(file, Buffer.from(`\uFEFF${game('1. d4 d5 2. h4')}`, 'utf16le'));
+    const { out } = await run([file, 'demo-course']);
+    expect(out).toMatch(/^1 game: 1 meet the course/);
+    const command = `"$0" dist/cli/main.js compare <(cat "$1") demo-course`;
+    const piped = await promisify(execFile)('bash', ['-c', command, process.execPath, file]);
+    expect(piped.stdout).toBe(out);
+  });
+
   test('says what it cannot do', async () => {
     const missing = await run(['missing.pgn', 'demo-course']);
     expect([missing.code, missing.said]).toEqual([2, expect.stringContaining('missing.pgn')]);

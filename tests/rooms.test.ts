@@ -12,12 +12,13 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   diagnostics: [],
   // Puts what was made in its place on the disk; knows nothing of what it is.
   output: ['diagnostics'],
+  files: [],
   // Words for readers, by language; the English meanings of glyphs stand in their table.
   strings: ['movetext'],
   // A course's positions as one table, and what is looked up in it; no course model.
   lookup: ['chess', 'movetext'],
   // The stages.
-  read: ['chess', 'movetext', 'diagnostics'],
+  read: ['chess', 'movetext', 'diagnostics', 'files'],
   model: ['chess', 'diagnostics', 'movetext', 'read'],
   check: ['chess', 'diagnostics', 'movetext', 'model', 'read'],
   // Pictures know boards, not courses.
@@ -28,6 +29,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
     'chess',
     'diagnostics',
     'draw',
+    'files',
     'model',
     'movetext',
     'output',
@@ -43,6 +45,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
     'chess',
     'diagnostics',
     'draw',
+    'files',
     'lookup',
     'model',
     'movetext',
@@ -55,6 +58,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
     'chess',
     'diagnostics',
     'draw',
+    'files',
     'lookup',
     'model',
     'movetext',
@@ -134,6 +138,37 @@ describe('some things have one door', () => {
     expect(importers(({ from }) => from === 'chess.js')).toEqual([
       'chess/second-judge/judge-tree.ts',
     ]);
+  });
+
+  test('only the files room opens the files of a course', () => {
+    const reading = /\b(?:readFile|readFileSync|createReadStream|open|openSync|cp|copyFile)\b/;
+    const readers = [...new Set(imports.map(({ file }) => file))].filter((file) =>
+      [...readFileSync(path.join(src, file), 'utf8').matchAll(/import \{([^}]*)\} from 'node:fs/g)]
+        .map(([, names = '']) => names)
+        .some((names) => reading.test(names)),
+    );
+    const others: Readonly<Record<string, string>> = {
+      'cli/compare.ts': 'the games that the command line names',
+      'cli/dev.ts': 'the site that was built',
+      'cli/new.ts': 'the starter of this package',
+      'cli/package-version.ts': 'of this package',
+      'draw/fonts.ts': 'of this package',
+      'publish/draft/read-archive.ts': 'the games that the command line names',
+      'site/build/assets.ts': 'of this package',
+      'site/build/embed-script.ts': 'the site that is being built',
+      'chess/second-judge/index.ts': 'of this package',
+      'cli/judge-course.ts': 'the cache',
+      'output/carry-files.ts': 'the site that was built',
+      'output/marker.ts': 'the site that was built',
+      'output/replace-folder.ts': 'the site that is being built',
+      'site/build/word-index.ts': 'of this package',
+      'site/offline/kept-files.ts': 'the site that is being built',
+      'site/offline/write-worker.ts': 'the site that is being built',
+      'site/site-data.ts': 'the site that is being built',
+      'draw/png-cache.ts': 'the cache',
+    };
+    const outside = readers.filter((file) => !file.startsWith('files/'));
+    expect(outside.sort()).toEqual(Object.keys(others).sort());
   });
 
   test('only the check makes a checked course', () => {

@@ -1,5 +1,6 @@
 import { access, mkdir, writeFile } from 'node:fs/promises';
 import path from 'node:path';
+import { listFolder } from '../files/index.ts';
 import { makeTemporaryFolder } from '../output/index.ts';
 import { compareCourses, writeChanges } from '../publish/changes/index.ts';
 import { makeNews } from '../publish/changes/make-news.ts';
@@ -84,6 +85,8 @@ function isCourse(folder: string): Promise<boolean> {
 /** Writes a file that does not exist yet: `2026-11-25.md`, else `2026-11-25-2.md`, … */
 async function addNews(folder: string, date: string, text: string): Promise<string> {
   await mkdir(path.join(folder, 'news'), { recursive: true });
+  // Not through a link that stands there: it may lead out of the course.
+  await listFolder(folder, 'news');
   for (let number = 1; ; number++) {
     const file = path.join(folder, 'news', `${date}${number === 1 ? '' : `-${number}`}.md`);
     try {

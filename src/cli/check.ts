@@ -17,7 +17,7 @@ export async function check(folder: string, { format, fix }: CheckOptions): Prom
   let loaded = await loadCourse(folder);
   let mended = 0;
   if (fix) {
-    mended = await mendFiles(folder, loaded.diagnostics);
+    mended = await mendFiles(folder, loaded);
     if (mended > 0) loaded = await loadCourse(folder);
   }
   if (format !== 'text') process.stdout.write(report(format, loaded.diagnostics, folder));

@@ -2,6 +2,7 @@ import { createReadStream } from 'node:fs';
 import { stat } from 'node:fs/promises';
 import { type ComparedGame, compareGames, withPlayer } from '../lookup/games/index.ts';
 import type { CourseTable } from '../lookup/index.ts';
+import { utf8Chunks } from '../movetext/index.ts';
 import { assignAddresses } from '../site/render/addresses.ts';
 import { makeCourseTable } from '../site/render/course-table.ts';
 import type { CompareOptions } from './compare-formats.ts';
@@ -48,16 +49,21 @@ export async function compare(
 
 async function readGames(file: string, table: CourseTable): Promise<ComparedGame[]> {
   const size = file === '-' ? 0 : (await stat(file)).size;
-  const stream = file === '-' ? process.stdin : createReadStream(file);
+  const stream: AsyncIterable<Uint8Array> = file === '-' ? process.stdin : createReadStream(file);
   const comparison = compareGames(table);
   const progress = createProgressLine(process.stderr);
   const games: ComparedGame[] = [];
-  let read = 0;
-  try {
-    for await (const chunk of stream as AsyncIterable<Uint8Array>) {
-      for (const game of comparison.push(chunk)) games.push(game);
+  async function* counted(): AsyncGenerator<Uint8Array> {
+    let read = 0;
+    for await (const chunk of stream) {
+      yield chunk;
       read += chunk.length;
       if (size > 0) progress.show(`comparing games: ${Math.floor((100 * read) / size)} %`, 0, 0);
+    }
+  }
+  try {
+    for await (const chunk of utf8Chunks(counted())) {
+      for (const game of comparison.push(chunk)) games.push(game);
     }
     for (const game of comparison.end()) games.push(game);
   } finally {

@@ -1,10 +1,10 @@
 import { execFile } from 'node:child_process';
-import { access, mkdir, writeFile } from 'node:fs/promises';
+import { access, mkdir, symlink, truncate, writeFile } from 'node:fs/promises';
 import path from 'node:path';
-import { NoCourseError } from '../read/index.ts';
+import { gamesLimit, NoCourseError } from '../read/index.ts';
 
 /** What a course is read from; all else in the folder is left where it is. */
-const courseFiles = /^(?:course\.ya?ml|(?:chapters|games|media|news)\/[^\n]+)$/;
+const courseFiles = /^(?:course\.ya?ml|(?:chapters|games|media|news)(?:\/[^\n]+)?)$/;
 
 /**
  * Writes the files that a course had in a git revision into an empty folder. Pictures are written
@@ -29,49 +29,80 @@ export async function writeRevision(revision: string, course: string, into: stri
   const commit = found.output.toString('utf8').trim();
   if (found.code !== 0) throw new NoCourseError(await whyNoRevision(course, revision));
 
-  const tree = await git([
-    'ls-tree',
-    '-r',
-    '-z',
-    '--name-only',
-    '--full-tree',
-    `${commit}:${prefix}`,
-  ]);
-  const names = tree.output
-    .toString('utf8')
-    .split('\0')
-    .filter((name) => courseFiles.test(name));
-  if (tree.code !== 0 || !names.includes('course.yaml')) {
+  const tree = await git(['ls-tree', '-r', '-l', '-z', '--full-tree', `${commit}:${prefix}`]);
+  const entries = readTree(tree.output.toString('utf8'));
+  if (tree.code !== 0 || !entries.some(({ name }) => name === 'course.yaml')) {
     const folder = prefix === '' ? 'The repository' : `The folder ${prefix.replace(/\/$/, '')}`;
     throw new NoCourseError(
       `${folder} was no course in ${revision}: it had no course.yaml. ` +
         'If the course stood elsewhere then, write that revision into a folder with `git worktree add` and name the folder.',
     );
   }
-  const texts = names.filter((name) => !name.startsWith('media/'));
-  const contents = await readBlobs(git, commit, prefix, texts);
-  for (const name of names) {
-    const file = path.join(into, ...name.split('/'));
+  const contents = await readBlobs(
+    git,
+    entries.filter(
+      ({ name, isLink, size }) => !name.startsWith('media/') && !isLink && size <= gamesLimit,
+    ),
+  );
+  // Links come last, so that nothing is written through one.
+  for (const entry of [...entries].sort((a, b) => Number(a.isLink) - Number(b.isLink))) {
+    const file = path.join(into, ...entry.name.split('/'));
     await mkdir(path.dirname(file), { recursive: true });
-    await writeFile(file, contents.get(name) ?? '');
+    if (entry.isLink) await writeLink(file);
+    else {
+      await writeFile(file, contents.get(entry.name) ?? '');
+      // A hole as large as the file was: who reads the course tells of its size.
+      if (entry.size > gamesLimit && !entry.name.startsWith('media/'))
+        await truncate(file, entry.size);
+    }
   }
+}
+
+/** A file that a course had. */
+interface TreeEntry {
+  readonly name: string;
+  /** Of its content. */
+  readonly id: string;
+  readonly isLink: boolean;
+  readonly size: number;
+}
+
+/**
+ * The files of a course in what `ls-tree -r -l -z` prints. A repository that somebody made by hand
+ * may have names that lead out of a folder, such as `..`: those are no files of a course.
+ */
+function readTree(output: string): TreeEntry[] {
+  return output.split('\0').flatMap((line) => {
+    const [, mode, id = '', size, name = ''] =
+      /^(\d+) blob ([0-9a-f]+) +(\d+)\t(.*)$/s.exec(line) ?? [];
+    const steps = name.split(/[\\/]/);
+    if (!courseFiles.test(name) || steps.some((step) => /^\.{0,2}$/.test(step))) return [];
+    return [{ name, id, isLink: mode === '120000', size: Number(size) }];
+  });
+}
+
+/**
+ * Puts a link in the place of one that the revision had, for the reader of the course to tell of.
+ * It leads nowhere: a course is read without following links.
+ */
+async function writeLink(file: string): Promise<void> {
+  // On Windows a link needs a privilege; there git itself writes a file.
+  await symlink('a-link-of-that-revision', file).catch((error: NodeJS.ErrnoException) => {
+    if (error.code !== 'EPERM') throw error;
+    return writeFile(file, '');
+  });
 }
 
 type Git = (args: readonly string[], input?: string) => Promise<Answer>;
 
-/** The contents of files, all by one process; links within the repository are followed. */
-async function readBlobs(
-  git: Git,
-  commit: string,
-  prefix: string,
-  names: readonly string[],
-): Promise<Map<string, Buffer>> {
-  const asked = names.map((name) => `${commit}:${prefix}${name}\n`).join('');
-  const { code, output, error } = await git(['cat-file', '--batch', '--follow-symlinks'], asked);
+/** The contents of files by their names, all by one process. */
+async function readBlobs(git: Git, entries: readonly TreeEntry[]): Promise<Map<string, Buffer>> {
+  const asked = entries.map(({ id }) => `${id}\n`).join('');
+  const { code, output, error } = await git(['cat-file', '--batch'], asked);
   if (code !== 0) throw new NoCourseError(`git could not read that revision: ${error}`);
   const contents = new Map<string, Buffer>();
   let at = 0;
-  for (const name of names) {
+  for (const { name } of entries) {
     const end = output.indexOf('\n', at);
     const head = output.toString('utf8', at, end);
     at = end + 1;

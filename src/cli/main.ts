@@ -1,6 +1,7 @@
 #!/usr/bin/env node
 import { Command, InvalidArgumentError, Option } from 'commander';
 import { UserError } from '../diagnostics/index.ts';
+import { FileRefusedError } from '../files/index.ts';
 import { isWebAddress, NoCourseError } from '../read/index.ts';
 import type { BuildOptions } from './build.ts';
 import type { ChangesOptions } from './changes.ts';
@@ -249,7 +250,9 @@ function explain(error: unknown): number {
     return 'exitCode' in error && error.exitCode === 0 ? exitCodes.clean : exitCodes.failed;
   }
   if (error instanceof NoCourseError) process.stderr.write(`${error.message}\n`);
-  else if (error instanceof UserError) {
+  else if (error instanceof FileRefusedError) {
+    process.stderr.write(`${error.file}: ${error.message} ${error.hint}\n`);
+  } else if (error instanceof UserError) {
     process.stderr.write(`${sentence(error.message)} ${sentence(error.hint)}\n`);
   } else if (isSystemError(error)) process.stderr.write(`${explainSystemError(error)}\n`);
   else {

@@ -1,7 +1,8 @@
 import {
-  lstatSync,
+  chmodSync,
   mkdirSync,
   mkdtempSync,
+  readdirSync,
   readFileSync,
   rmSync,
   statSync,
@@ -10,34 +11,76 @@ import {
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { afterAll, expect, test } from 'vitest';
+import { afterAll, beforeEach, expect, test } from 'vitest';
+import { FileRefusedError } from '../files/index.ts';
 import { loadCourse } from './load-course.ts';
 import { mendFiles } from './mend-files.ts';
 
 const work = mkdtempSync(path.join(tmpdir(), 'linewright-mend-'));
 afterAll(() => rmSync(work, { recursive: true, force: true }));
 
-const inWork = (...names: string[]) => path.join(work, ...names);
+let made = 0;
+let course: string;
+const at = (name: string) => path.join(course, name);
+const chapter = '\uFEFF---\r\ntitle: \u00e9\r\n---\r\n\r\n```moves\r\n4. e4\r\n```\r\n';
+beforeEach(() => {
+  course = path.join(work, String(made++));
+  for (const folder of ['chapters', 'games']) mkdirSync(at(folder), { recursive: true });
+  writeFileSync(at('course.yaml'), 'title: A\nside: both\n');
+  writeFileSync(at('chapters/1.md'), chapter);
+});
 
-test('a game file keeps its encoding, a file its mode, a link its target', async () => {
-  mkdirSync(inWork('chapters'));
-  mkdirSync(inWork('games'));
-  writeFileSync(inWork('course.yaml'), 'title: A\nside: both\n');
-  const chapter =
-    '\uFEFF---\r\ntitle: \u00e9\r\n---\r\n\r\n```game file="games/a.pgn"\r\n```\r\n\r\n```moves\r\n4. e4\r\n```\r\n';
-  writeFileSync(inWork('real.md'), chapter, { mode: 0o640 });
-  symlinkSync('../real.md', inWork('chapters', '1.md'));
-  // ISO 8859-1, as section 4.1 of the PGN standard has it.
+const mend = async () => mendFiles(course, await loadCourse(course));
+
+test('a chapter keeps its mark, its line ends and who may write it', async () => {
+  // More than the mask of this process lets a new file have.
+  chmodSync(at('chapters/1.md'), 0o666);
+  expect(await mend()).toBe(1);
+  expect(readFileSync(at('chapters/1.md'), 'utf8')).toBe(chapter.replace('4.', '1.'));
+  expect(statSync(at('chapters/1.md')).mode & 0o777).toBe(0o666);
+  expect(readdirSync(at('chapters'))).toEqual(['1.md']);
+  expect((await loadCourse(course)).diagnostics.flatMap(({ fixes }) => fixes ?? [])).toEqual([]);
+});
+
+const wide = (text: string) => Buffer.from(text, 'utf16le');
+
+test.each<[string, (text: string) => Buffer]>([
+  // As section 4.1 of the PGN standard has it.
+  ['ISO 8859-1', (text) => Buffer.from(text, 'latin1')],
+  ['UTF-8', (text) => Buffer.from(text)],
+  ['UTF-16', (text) => wide(`\uFEFF${text}`)],
+  ['UTF-16, big-endian', (text) => wide(`\uFEFF${text}`).swap16()],
+  ['UTF-16 without a mark', wide],
+])('a game file in %s keeps its encoding', async (_, encode) => {
   const game = '[White "M\u00fcller \u0080"]\n\n7. e4 e5 *\n';
-  writeFileSync(inWork('games', 'a.pgn'), Buffer.from(game, 'latin1'));
+  writeFileSync(at('games/a.pgn'), encode(game));
+  const block = '```game file="games/a.pgn"\n```\n';
+  writeFileSync(at('chapters/1.md'), `---\ntitle: A\n---\n\n${block}`);
+  expect(await mend()).toBe(1);
+  expect(readFileSync(at('games/a.pgn'))).toEqual(encode(game.replace('7.', '1.')));
+});
 
-  expect(await mendFiles(work, (await loadCourse(work)).diagnostics)).toBe(2);
+test('nothing is written through a link that took the place of a chapter', async () => {
+  const loaded = await loadCourse(course);
+  const outside = path.join(work, `outside-${made}.md`);
+  writeFileSync(outside, chapter);
+  rmSync(at('chapters/1.md'));
+  symlinkSync(outside, at('chapters/1.md'));
+  await expect(mendFiles(course, loaded)).rejects.toThrow(FileRefusedError);
+  rmSync(at('chapters'), { recursive: true });
+  mkdirSync(`${outside}.d`);
+  writeFileSync(`${outside}.d/1.md`, chapter);
+  symlinkSync(`${outside}.d`, at('chapters'));
+  await expect(mendFiles(course, loaded)).rejects.toThrow(/This is a link/);
+  expect(readFileSync(outside, 'utf8')).toBe(chapter);
+  expect(readFileSync(`${outside}.d/1.md`, 'utf8')).toBe(chapter);
+  expect(readdirSync(`${outside}.d`)).toEqual(['1.md']);
+});
 
-  expect(readFileSync(inWork('games', 'a.pgn'))).toEqual(
-    Buffer.from(game.replace('7.', '1.'), 'latin1'),
-  );
-  expect(readFileSync(inWork('real.md'), 'utf8')).toBe(chapter.replace('4.', '1.'));
-  expect(statSync(inWork('real.md')).mode & 0o777).toBe(0o640);
-  expect(lstatSync(inWork('chapters', '1.md')).isSymbolicLink()).toBe(true);
-  expect((await loadCourse(work)).diagnostics.flatMap(({ fixes }) => fixes ?? [])).toEqual([]);
+test('what the author saved after the check is left as it is', async () => {
+  const loaded = await loadCourse(course);
+  const saved = chapter.replace('title', 'summary: New\r\ntitle');
+  writeFileSync(at('chapters/1.md'), saved);
+  await expect(mendFiles(course, loaded)).rejects.toThrow(/changed after it was checked/);
+  expect(readFileSync(at('chapters/1.md'), 'utf8')).toBe(saved);
 });

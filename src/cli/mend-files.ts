@@ -1,30 +1,50 @@
 import { isUtf8 } from 'node:buffer';
-import { readFile, realpath, rename, stat, writeFile } from 'node:fs/promises';
-import path from 'node:path';
-import { applyFixes, type Diagnostic, type Fix } from '../diagnostics/index.ts';
+import { applyFixes, type Fix } from '../diagnostics/index.ts';
+import { FileRefusedError, readCourseFile, refusals, replaceCourseFile } from '../files/index.ts';
+import { decodeGame, utf16Of } from '../movetext/index.ts';
+import { gamesLimit } from '../read/index.ts';
+import type { LoadedCourse } from './load-course.ts';
 
-/** Makes the safe repairs in the author's files and returns how many they were. */
+/**
+ * Makes the safe repairs in the author's files and returns how many they were.
+ * @throws FileRefusedError for a file that is not any more what was checked.
+ */
 export async function mendFiles(
   folder: string,
-  diagnostics: readonly Diagnostic[],
+  { diagnostics, textOf }: Pick<LoadedCourse, 'diagnostics' | 'textOf'>,
 ): Promise<number> {
   const byFile = new Map<string, Fix[]>();
   for (const fix of diagnostics.flatMap(({ fixes = [] }) => fixes)) {
     byFile.set(fix.place.file, [...(byFile.get(fix.place.file) ?? []), fix]);
   }
   for (const [file, fixes] of byFile) {
-    // A link stays a link: the file that it leads to is mended.
-    const full = await realpath(path.join(folder, file));
-    const bytes = await readFile(full);
-    // Old PGN files are ISO 8859-1, and stay so.
-    const encoding = isUtf8(bytes) ? 'utf8' : 'latin1';
-    const text = bytes.toString(encoding);
+    const { bytes } = await readCourseFile(folder, file, gamesLimit);
+    const { text, encode } = decode(bytes);
     // The places count from behind a byte order mark.
     const mark = /^\uFEFF*/.exec(text)?.[0] ?? '';
+    const read = utf16Of(bytes)
+      ? text.slice(mark.length)
+      : decodeGame(bytes).replace(/^\uFEFF+/, '');
+    if (read !== textOf(file)) throw new FileRefusedError(file, refusals.changed);
     const mended = mark + applyFixes(text.slice(mark.length), fixes);
-    const fresh = `${full}.linewright-new`;
-    await writeFile(fresh, Buffer.from(mended, encoding), { mode: (await stat(full)).mode });
-    await rename(fresh, full);
+    await replaceCourseFile(folder, file, bytes, encode(mended));
   }
   return [...byFile.values()].flat().length;
+}
+
+/** The text of a file, and the way back into its encoding; old PGN files are ISO 8859-1, and stay so. */
+function decode(bytes: Uint8Array): { text: string; encode: (text: string) => Buffer } {
+  const buffer = Buffer.from(bytes);
+  const utf16 = utf16Of(bytes);
+  if (utf16 === 'utf-16be') {
+    return {
+      text: buffer
+        .subarray(0, buffer.length & ~1)
+        .swap16()
+        .toString('utf16le'),
+      encode: (text) => Buffer.from(text, 'utf16le').swap16(),
+    };
+  }
+  const encoding = utf16 ? 'utf16le' : isUtf8(bytes) ? 'utf8' : 'latin1';
+  return { text: buffer.toString(encoding), encode: (text) => Buffer.from(text, encoding) };
 }

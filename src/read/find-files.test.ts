@@ -31,6 +31,7 @@ test('chapters and games in the order of their names, pictures at any depth', as
     'chapters/01.md': '\uFEFFone',
     'games/b.pgn': '*',
     'games/a.pgn': Buffer.from('[White "M\u00fcller"]', 'latin1'),
+    'games/c.pgn': Buffer.from('\uFEFF[White "M\u00fcller"]', 'utf16le'),
     'media/deep/x.png': '',
   });
   expect(found.chapters.map(({ path: file, text }) => [file, text])).toEqual([
@@ -38,7 +39,11 @@ test('chapters and games in the order of their names, pictures at any depth', as
     ['chapters/02.md', 'two'],
     ['chapters/1.md', 'x'],
   ]);
-  expect(found.games.map(({ text }) => text)).toEqual(['[White "M\u00fcller"]', '*']);
+  expect(found.games.map(({ text }) => text)).toEqual([
+    '[White "M\u00fcller"]',
+    '*',
+    '[White "M\u00fcller"]',
+  ]);
   expect(found.media).toEqual(['media/deep/x.png']);
   expect(found.problems).toEqual([]);
 });
@@ -71,8 +76,23 @@ describe('what is not read is told', () => {
       'chapters/part: The .md files in this folder are not read.',
     ],
     [
-      'zero bytes, as in UTF-16',
-      { 'chapters/2.md': Buffer.from('---\n', 'utf16le') },
+      'UTF-16',
+      { 'chapters/2.md': Buffer.from('\uFEFF---\n', 'utf16le') },
+      'chapters/2.md: This file is UTF-16, not UTF-8.',
+    ],
+    [
+      'UTF-16 without a mark, big-endian, in news',
+      { 'news/2.md': Buffer.from('---\n', 'utf16le').swap16() },
+      'news/2.md: This file is UTF-16, not UTF-8.',
+    ],
+    [
+      'UTF-16 in the settings',
+      { 'course.yaml': Buffer.from('title: A\nside: white\n', 'utf16le') },
+      'course.yaml: This file is UTF-16, not UTF-8.',
+    ],
+    [
+      'zero bytes',
+      { 'chapters/2.md': 'Text\0.' },
       'chapters/2.md: This file is not UTF-8 text from here on.',
     ],
     [
@@ -86,14 +106,53 @@ describe('what is not read is told', () => {
     expect(await messages(files)).toEqual([expected]);
   });
 
-  test('a link that leads nowhere', async () => {
-    const folder = folderOf(sound);
+  test('a link, also one within the course, and a linked folder', async () => {
+    const folder = folderOf({ ...sound, 'games/a.pgn': '*', 'media/a.png': '' });
     symlinkSync('/nowhere', path.join(folder, 'chapters/2.md'));
-    const { problems, chapters } = await findFiles(folder);
-    expect(problems).toMatchObject([
-      { place: { file: 'chapters/2.md' }, message: 'This name is a link that leads nowhere.' },
-    ]);
+    symlinkSync('1.md', path.join(folder, 'chapters/3.md'));
+    symlinkSync('../media', path.join(folder, 'chapters/pictures'));
+    symlinkSync('/etc/passwd', path.join(folder, 'media/b.png'));
+    symlinkSync('/etc', path.join(folder, 'media/c'));
+    symlinkSync('someone@host', path.join(folder, 'media/.#b.png'));
+    symlinkSync('games', path.join(folder, 'news'));
+    const { problems, chapters, media, news } = await findFiles(folder);
+    expect(problems.map(({ place, message }) => `${place.file}: ${message}`)).toEqual(
+      ['chapters/2.md', 'chapters/3.md', 'chapters/pictures', 'news', 'media/b.png', 'media/c'].map(
+        (file) => `${file}: This is a link, and a course is read without following links.`,
+      ),
+    );
     expect(chapters).toHaveLength(1);
+    expect(media).toEqual(['media/a.png']);
+    expect(news).toEqual([]);
+  });
+
+  test.each(['chapters', 'games', 'media', 'news', 'course.yaml'])(
+    'a linked %s, in a course that is itself reached by a link',
+    async (name) => {
+      const other = folderOf({
+        'chapters/1.md': 'secret',
+        'games/a.pgn': 'secret',
+        'media/a.png': 'secret',
+        'news/1.md': 'secret',
+        'course.yaml': 'secret: 1\n',
+      });
+      const folder = folderOf(sound);
+      rmSync(path.join(folder, name), { recursive: true, force: true });
+      symlinkSync(path.join(other, name), path.join(folder, name));
+      symlinkSync(folder, `${folder}-link`);
+      const found = await findFiles(`${folder}-link`);
+      expect(found.problems).toMatchObject([
+        { place: { file: name }, message: expect.stringContaining('This is a link') },
+      ]);
+      expect(JSON.stringify(found)).not.toMatch(/secret|a\.png/);
+    },
+  );
+
+  test('a folder named as a chapter', async () => {
+    const folder = folderOf({ ...sound, 'chapters/2.md/notes.txt': '' });
+    expect((await findFiles(folder)).problems).toMatchObject([
+      { place: { file: 'chapters/2.md' }, message: 'This is a folder where a file should be.' },
+    ]);
   });
 });
 
@@ -109,11 +168,4 @@ test('what editors and systems keep beside chapters is passed over', async () =>
   const { problems, chapters } = await findFiles(folder);
   expect(problems).toEqual([]);
   expect(chapters).toHaveLength(1);
-});
-
-test('a link in media/ is no picture of the course', async () => {
-  const folder = folderOf({ ...sound, 'media/a.png': '' });
-  symlinkSync('/etc/passwd', path.join(folder, 'media/b.png'));
-  symlinkSync('/etc', path.join(folder, 'media/c'));
-  expect((await findFiles(folder)).media).toEqual(['media/a.png']);
 });

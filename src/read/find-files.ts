@@ -1,7 +1,13 @@
 import { readdir } from 'node:fs/promises';
-import path from 'node:path';
+import {
+  FileRefusedError,
+  type ListedFile,
+  listFolder,
+  type Refusal,
+  refusals,
+} from '../files/index.ts';
 import { topOf } from './read-chapter.ts';
-import { describeFailure, readTextFile } from './read-text-file.ts';
+import { readTextFile } from './read-text-file.ts';
 import type { CourseFiles, CourseProblem, SourceFile } from './types.ts';
 
 /** A folder that cannot be a course, or cannot be read; `message` says what to do. */
@@ -29,8 +35,10 @@ export async function findFiles(folder: string): Promise<CourseFiles> {
         readTextFile(folder, name, (problem) => problems.push({ rule, ...problem })),
       ),
     );
+  const report: Report = (file, { message, hint }) =>
+    problems.push({ rule: 'chapter-unreadable', place: topOf(file), message, hint });
   const list = async (name: string, extension: string) =>
-    entries.includes(name) ? listFolder(folder, name, extension, problems) : [];
+    entries.includes(name) ? listTexts(folder, name, extension, report) : [];
   const [settings] = await readAll(['course.yaml'], 'course-setting');
   const before = problems.length;
   const names = await list('chapters', '.md');
@@ -51,7 +59,7 @@ export async function findFiles(folder: string): Promise<CourseFiles> {
     games: games.filter(isFile),
     chapters: chapters.filter(isFile),
     news: news.filter(isFile),
-    media: entries.includes('media') ? await listMedia(folder, problems) : [],
+    media: entries.includes('media') ? (await listMedia(folder, 'media', report)).sort() : [],
     problems,
   };
 }
@@ -67,63 +75,66 @@ function whyNoFolder(folder: string, code: string | undefined): string {
   }
 }
 
+type Report = (file: string, refusal: Refusal) => void;
+
+/** What is in a folder; one that cannot be listed is a problem. */
+async function listing(course: string, folder: string, report: Report): Promise<ListedFile[]> {
+  try {
+    return await listFolder(course, folder);
+  } catch (error) {
+    if (!(error instanceof FileRefusedError)) throw error;
+    report(folder, error);
+    return [];
+  }
+}
+
 /** The files of a folder that are read, in order; files that were meant to be are a problem. */
-async function listFolder(
+async function listTexts(
   course: string,
   folder: string,
   extension: string,
-  problems: CourseProblem[],
+  report: Report,
 ): Promise<string[]> {
-  const report = (file: string, message: string, hint: string) =>
-    problems.push({ rule: 'chapter-unreadable', place: topOf(file), message, hint });
   const names: string[] = [];
-  const inside = (name: string) => readdir(path.join(course, folder, name));
-  try {
-    const entries = await readdir(path.join(course, folder), { withFileTypes: true });
-    for (const entry of entries) {
-      const { name } = entry;
-      const file = `${folder}/${name}`;
-      // Editors and systems keep files of their own here, such as `._1.md` and `.#1.md`.
-      if (name.startsWith('.')) continue;
-      if (entry.isDirectory()) {
-        if (!(await inside(name)).some((inner) => inner.endsWith(extension))) continue;
-        report(
-          file,
-          `The ${extension} files in this folder are not read.`,
-          `Move them up into ${folder}/, or out of it if they are not part of the course.`,
-        );
-      } else if (name.endsWith(extension)) names.push(file);
-      else if (meant[extension]?.test(name)) {
-        report(
-          file,
-          `This file is not read: its name does not end with ${extension}.`,
-          `Rename it to ${name.replace(/\.[^.]*$/, extension)}.`,
-        );
+  for (const { name, isFolder, refusal } of await listing(course, folder, report)) {
+    const file = `${folder}/${name}`;
+    // Editors and systems keep files of their own here, such as `._1.md` and `.#1.md`.
+    if (name.startsWith('.')) continue;
+    if (isFolder) {
+      const inner = await listing(course, file, report);
+      if (name.endsWith(extension)) report(file, refusals.folder);
+      else if (inner.some((each) => each.name.endsWith(extension))) {
+        report(file, {
+          message: `The ${extension} files in this folder are not read.`,
+          hint: `Move them up into ${folder}/, or out of it if they are not part of the course.`,
+        });
       }
+    } else if (refusal) report(file, refusal);
+    else if (name.endsWith(extension)) names.push(file);
+    else if (meant.get(extension)?.test(name)) {
+      report(file, {
+        message: `This file is not read: its name does not end with ${extension}.`,
+        hint: `Rename it to ${name.replace(/\.[^.]*$/, extension)}.`,
+      });
     }
-  } catch (error) {
-    problems.push({ rule: 'chapter-unreadable', place: topOf(folder), ...describeFailure(error) });
   }
-  return names.sort();
+  return names;
 }
 
-const meant: Readonly<Record<string, RegExp>> = {
-  '.md': /\.(?:md|markdown|mdown|mkd)$/i,
-  '.pgn': /\.pgn$/i,
-};
+const meant: ReadonlyMap<string, RegExp> = new Map([
+  ['.md', /\.(?:md|markdown|mdown|mkd)$/i],
+  ['.pgn', /\.pgn$/i],
+]);
 
-/** Everything in `media/` but links, which may lead out of the course. */
-async function listMedia(folder: string, problems: CourseProblem[]): Promise<string[]> {
-  const root = path.join(folder, 'media');
-  try {
-    const entries = await readdir(root, { recursive: true, withFileTypes: true });
-    return entries
-      .filter((entry) => entry.isFile())
-      .map((entry) => path.relative(folder, path.join(entry.parentPath, entry.name)))
-      .map((file) => file.split(path.sep).join('/'))
-      .sort();
-  } catch (error) {
-    problems.push({ rule: 'chapter-unreadable', place: topOf('media'), ...describeFailure(error) });
-    return [];
+/** Everything in `media/`, at any depth. */
+async function listMedia(course: string, folder: string, report: Report): Promise<string[]> {
+  const files: string[] = [];
+  for (const { name, isFolder, refusal } of await listing(course, folder, report)) {
+    const file = `${folder}/${name}`;
+    if (isFolder) files.push(...(await listMedia(course, file, report)));
+    else if (refusal === undefined) files.push(file);
+    // Editors lock a file by a link beside it, such as `.#board.svg`.
+    else if (!name.startsWith('.')) report(file, refusal);
   }
+  return files;
 }

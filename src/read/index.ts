@@ -6,5 +6,6 @@ export { blockNames } from './read-block.ts';
 export { readChapter, reservedIds } from './read-chapter.ts';
 export { readCourse } from './read-course.ts';
 export { isWebAddress } from './read-settings.ts';
+export { gamesLimit } from './read-text-file.ts';
 export { remarkCourse } from './remark-course.ts';
 export type * from './types.ts';

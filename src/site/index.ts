@@ -1,7 +1,8 @@
 /** The site: a checked course becomes a folder of static files. */
-import { cp, mkdir, rename, writeFile } from 'node:fs/promises';
+import { mkdir, rename, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import type { CheckedCourse } from '../check/index.ts';
+import { copyCourseFile } from '../files/index.ts';
 import type { Course } from '../model/index.ts';
 import { listFiles, prepareOutput, replaceFolder } from '../output/index.ts';
 import { stringsFor } from '../strings/index.ts';
@@ -142,9 +143,9 @@ async function buildWith(
   };
 }
 
-/** Copies the pictures that chapters and news show; a link that leads out of `media/` is none of them. */
+/** Copies the pictures that chapters and news show. */
 async function copyMedia(course: Course, folder: string, out: string): Promise<void> {
   for (const file of new Set([...course.chapters, ...course.news].flatMap(({ media }) => media))) {
-    await cp(join(folder, file), join(out, file));
+    await copyCourseFile(folder, file, join(out, file));
   }
 }

@@ -273,6 +273,8 @@ describe('what is wrong in a file', () => {
     ['UTF-8', Buffer.from('[White "Müller"]\r\n\r\n1. e4 {für} *\r\n')],
     ['UTF-8 with a mark', Buffer.from('\uFEFF[White "Müller"]\n\n1. e4 {für} *\n')],
     ['ISO 8859-1', Buffer.from('[White "Müller"]\n\n1. e4 {für} *\n', 'latin1')],
+    ['UTF-16', Buffer.from('\uFEFF[White "Müller"]\n\n1. e4 {für} *\n', 'utf16le')],
+    ['UTF-16 without a mark', Buffer.from('[White "Müller"]\n\n1. e4 {für} *\n', 'utf16le')],
   ])('a file in %s', async (name, bytes) => {
     const file = path.join(work, `${name}.pgn`);
     writeFileSync(file, bytes);
@@ -281,6 +283,15 @@ describe('what is wrong in a file', () => {
     const [game] = exportOf(draft);
     expect(game?.tags.find((tag) => tag.name === 'White')?.value).toBe('Müller');
     expect(outline(game?.line ?? { before: [], moves: [] })).toBe(' e4 {für}');
+  });
+
+  test('each game of a file has its own encoding', async () => {
+    const file = path.join(work, 'mixed.pgn');
+    const game = '[Event "x"]\n[White "Müller"]\n\n1. e4 *\n\n';
+    writeFileSync(file, Buffer.concat([Buffer.from(game), Buffer.from(game, 'latin1')]));
+    const draft = await makeDraft(readArchive(file), { by: 'game', side: 'both', title: 'x' });
+    const names = exportOf(draft).map(({ tags }) => tags.find(({ name }) => name === 'White'));
+    expect(names.map((tag) => tag?.value)).toEqual(['Müller', 'Müller']);
   });
 
   test('parts of a file end where a game begins, and lines are counted through', async () => {

@@ -1,15 +1,18 @@
 /** `linewright changes` and git: editions are read from revisions of a course that is a subfolder. */
-import { execFileSync } from 'node:child_process';
+import { execFileSync, spawnSync } from 'node:child_process';
 import {
   existsSync,
   mkdirSync,
   mkdtempSync,
   readdirSync,
   readFileSync,
+  rmSync,
+  symlinkSync,
   writeFileSync,
 } from 'node:fs';
+import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { beforeAll, expect, inject, test, vi } from 'vitest';
+import { beforeAll, beforeEach, describe, expect, inject, test, vi } from 'vitest';
 import { type ChangesOptions, changes } from '../../src/cli/changes.ts';
 import { loadCourse } from '../../src/cli/load-course.ts';
 import { NoCourseError } from '../../src/read/index.ts';
@@ -149,4 +152,94 @@ test('an older edition may have errors by the rules of today', async () => {
     stderr: expect.stringMatching(/has 1 error by/),
   });
   expect(stdout).toBe('One\n  Lines that go on\n    after 1...e5: 2.Nf3.\n');
+});
+
+describe('a revision with what is no plain file', () => {
+  let old: string;
+  const at = (name: string) => path.join(old, name);
+  const outside = () => path.join(work, 'loot.md');
+
+  beforeEach(() => {
+    old = mkdtempSync(path.join(work, 'old-'));
+    mkdirSync(at('chapters'));
+    writeFileSync(at('course.yaml'), 'title: Small\nside: white\n');
+    writeFileSync(at('chapters/1.md'), chapter('1. e4 e5 2. Nf3'));
+    git(work, 'init', '-q', old);
+  });
+  const commit = () => {
+    git(old, 'add', '.');
+    git(old, 'commit', '-q', '-m', 'Old');
+  };
+
+  test('links are not followed, into the repository or out of it', async () => {
+    writeFileSync(outside(), 'hush');
+    writeFileSync(at('aside.md'), 'hush');
+    symlinkSync(outside(), at('chapters/2.md'));
+    symlinkSync('../aside.md', at('chapters/3.md'));
+    symlinkSync('chapters', at('news'));
+    commit();
+    const { status, stderr } = await run(course, 'HEAD', old);
+    expect(status).toBe(1);
+    for (const name of ['chapters/2.md', 'chapters/3.md', 'news']) {
+      expect(stderr).toContain(`${name}:1:1  error  chapter-unreadable\n  This is a link`);
+    }
+    expect(stderr).not.toContain('hush');
+  });
+
+  test('news is not written through a link', async () => {
+    commit();
+    const news = mkdtempSync(path.join(work, 'news-'));
+    symlinkSync(news, at('news'));
+    await expect(run(course, 'HEAD', old, { write: true })).rejects.toThrow(/This is a link/);
+    expect(readdirSync(news)).toEqual([]);
+  });
+
+  test('a file that no course could have is told by its size', async () => {
+    writeFileSync(at('chapters/2.md'), Buffer.alloc(11_000_000, 'x'));
+    commit();
+    const { stderr } = await run(course, 'HEAD', old);
+    expect(stderr).toContain('This file has 11.0 MB; a chapter may have 1.0 MB.');
+  });
+
+  test('names that lead out of the folder are no files of the course', async () => {
+    commit();
+    const { stdout } = spawnSync('git', ['-C', old, 'rev-parse', 'HEAD:chapters/1.md'], {
+      encoding: 'utf8',
+    });
+    const object = (type: string, content: Buffer) => {
+      const args = ['-C', old, 'hash-object', '-t', type, '-w', '--literally', '--stdin'];
+      return execFileSync('git', args, { input: content, encoding: 'utf8' }).trim();
+    };
+    const tree = (...entries: readonly (readonly [head: string, id: string])[]) =>
+      object(
+        'tree',
+        Buffer.concat(
+          entries.flatMap(([head, id]) => [Buffer.from(`${head}\0`), Buffer.from(id, 'hex')]),
+        ),
+      );
+    const blob = stdout.trim();
+    const far = tree(['100644 escaped-from-a-revision.md', blob]);
+    const up = tree(['40000 ..', far], ['100644 1.md', blob]);
+    const chapters = tree(['40000 ..', up], ['100644 1.md', blob]);
+    const settings = execFileSync('git', ['-C', old, 'rev-parse', 'HEAD:course.yaml'], {
+      encoding: 'utf8',
+    }).trim();
+    const root = tree(['40000 chapters', chapters], ['100644 course.yaml', settings]);
+    const made = execFileSync('git', ['-C', old, 'commit-tree', root, '-m', 'Bad'], {
+      encoding: 'utf8',
+      env: {
+        ...process.env,
+        ...{ GIT_AUTHOR_NAME: 'A', GIT_AUTHOR_EMAIL: 'a@example.org' },
+        ...{ GIT_COMMITTER_NAME: 'A', GIT_COMMITTER_EMAIL: 'a@example.org' },
+      },
+    }).trim();
+    const loot = path.join(tmpdir(), 'escaped-from-a-revision.md');
+    try {
+      const { status, stderr } = await run(made, old, old);
+      expect(existsSync(loot)).toBe(false);
+      expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+    } finally {
+      rmSync(loot, { force: true });
+    }
+  });
 });

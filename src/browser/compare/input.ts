@@ -1,12 +1,13 @@
+import { headLength, utf16Of } from '../../movetext/encoding.ts';
 import { make } from '../element.ts';
 import type { CompareWords } from './compare-words.ts';
 
 /** Where games are given: chosen or dropped as files, or pasted. */
 export function makeInput(words: CompareWords, onGames: (games: Blob) => void): HTMLElement {
-  const take = (files: Iterable<File>) => {
+  const take = async (files: readonly File[]) => {
+    const games = await Promise.all(files.map(inUtf8));
     // A blank line between files, as between games.
-    const parts = [...files].flatMap((file) => [file, '\n\n']);
-    if (parts.length > 0) onGames(new Blob(parts));
+    if (games.length > 0) onGames(new Blob(games.flatMap((each) => [each, '\n\n'])));
   };
 
   const file = make('input', 'unseen');
@@ -14,7 +15,7 @@ export function makeInput(words: CompareWords, onGames: (games: Blob) => void): 
   file.multiple = true;
   file.accept = '.pgn,.txt,application/vnd.chess-pgn,application/x-chess-pgn,text/plain';
   file.addEventListener('change', () => {
-    take(file.files ?? []);
+    void take([...(file.files ?? [])]);
     // The same file may be chosen again, after it was changed.
     file.value = '';
   });
@@ -37,8 +38,18 @@ export function makeInput(words: CompareWords, onGames: (games: Blob) => void): 
   return make('div', 'compare-input', [zone, form]);
 }
 
+/** A file as it is, or what is in one of UTF-16; one that cannot be read is told where it is read. */
+async function inUtf8(file: File): Promise<Blob> {
+  try {
+    const utf16 = utf16Of(new Uint8Array(await file.slice(0, headLength).arrayBuffer()));
+    return utf16 ? new Blob([new TextDecoder(utf16).decode(await file.arrayBuffer())]) : file;
+  } catch {
+    return file;
+  }
+}
+
 /** Files may be dropped anywhere on the page: a miss would make the browser leave it. */
-function dropTarget(zone: HTMLElement, take: (files: Iterable<File>) => void): void {
+function dropTarget(zone: HTMLElement, take: (files: readonly File[]) => Promise<void>): void {
   const hasFiles = ({ dataTransfer }: DragEvent) => dataTransfer?.types.includes('Files') ?? false;
   document.addEventListener('dragover', (event) => {
     if (!hasFiles(event)) return;
@@ -52,6 +63,6 @@ function dropTarget(zone: HTMLElement, take: (files: Iterable<File>) => void): v
     zone.classList.remove('over');
     if (!hasFiles(event)) return;
     event.preventDefault();
-    take(event.dataTransfer?.files ?? []);
+    void take([...(event.dataTransfer?.files ?? [])]);
   });
 }

@@ -1,6 +1,6 @@
-import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import type { Course } from '../../model/index.ts';
+import { readPicture } from '../read-picture.ts';
 
 /** Kinds of pictures that every reading system shows (EPUB 3.3, section 3.2), by file ending. */
 export const bookPictures: Readonly<Record<string, string>> = {
@@ -32,7 +32,7 @@ export async function readPictures(
     pictures.set(file, {
       path: `media/picture-${pictures.size + 1}${ending}`,
       type,
-      bytes: await readFile(path.join(folder, file)),
+      bytes: await readPicture(folder, file),
     });
   }
   return pictures;

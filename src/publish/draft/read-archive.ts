@@ -1,4 +1,5 @@
 import { createReadStream } from 'node:fs';
+import { decodeGame, utf8Chunks } from '../../movetext/index.ts';
 
 /** Whole games of a PGN file, some at a time. */
 export interface ArchivePart {
@@ -8,7 +9,7 @@ export interface ArchivePart {
 }
 
 export interface ArchiveOptions {
-  /** So many UTF-16 units are gathered before a part is given out; default 4 million. */
+  /** So many bytes are gathered before a part is given out; default 4 million. */
   readonly size?: number;
 }
 
@@ -16,51 +17,48 @@ export interface ArchiveOptions {
 const gameStart = /(?:\r\n?|\n)[ \t]*(?:\r\n?|\n)(?=\[Event[ \t]+")/g;
 
 /**
- * Reads a PGN file of any size in parts. Text that is not UTF-8 is read as ISO 8859-1, which
- * section 4.1 of the PGN standard asks for; a byte order mark is dropped.
+ * Reads a PGN file of any size in parts, once, so that a pipe will do. Games that are not UTF-8 are
+ * read as ISO 8859-1, which section 4.1 of the PGN standard asks for, and a file in UTF-16 as such.
  */
 export async function* readArchive(
   file: string,
   { size = 4_000_000 }: ArchiveOptions = {},
 ): AsyncGenerator<ArchivePart> {
-  const decoder = new TextDecoder((await isUtf8(file)) ? 'utf-8' : 'latin1');
-  let text = '';
+  let bytes: Buffer = Buffer.alloc(0);
   let line = 1;
-  for await (const bytes of createReadStream(file, { highWaterMark: 1 << 18 })) {
-    text += decoder.decode(bytes as Buffer, { stream: true });
-    if (text.length < size) continue;
-    const end = lastGame(text);
-    if (end === 0) continue;
-    const part = text.slice(0, end);
-    yield { text: part, line };
-    line += countLines(part);
-    text = text.slice(end);
+  const part = (games: Buffer, starts: readonly number[]) => {
+    const text = decodeEach(games, starts);
+    const first = line;
+    line += countLines(text);
+    return { text, line: first };
+  };
+  for await (const chunk of utf8Chunks(createReadStream(file, { highWaterMark: 1 << 18 }))) {
+    bytes = Buffer.concat([bytes, chunk]);
+    if (bytes.length < size) continue;
+    const starts = startsOf(bytes);
+    const end = starts.pop();
+    if (end === undefined) continue;
+    yield part(bytes.subarray(0, end), starts);
+    bytes = bytes.subarray(end);
   }
-  text += decoder.decode();
-  if (text.trim() !== '') yield { text, line };
+  const rest = part(bytes, startsOf(bytes));
+  if (rest.text.trim() !== '') yield rest;
 }
 
-function lastGame(text: string): number {
-  let end = 0;
-  for (const match of text.matchAll(gameStart)) end = match.index + match[0].length;
-  return end;
+/** Where games begin behind others. A byte is a sign here, and all that counts is ASCII. */
+function startsOf(bytes: Buffer): number[] {
+  const text = bytes.toString('latin1');
+  return [...text.matchAll(gameStart)].map((match) => match.index + match[0].length);
+}
+
+function decodeEach(bytes: Buffer, starts: readonly number[]): string {
+  const ends = [...starts, bytes.length];
+  return [0, ...starts]
+    .map((from, index) => decodeGame(bytes.subarray(from, ends[index])))
+    .join('');
 }
 
 /** Line breaks in a text, of any kind. */
 export function countLines(text: string): number {
   return text.match(/\r\n?|\n/g)?.length ?? 0;
-}
-
-async function isUtf8(file: string): Promise<boolean> {
-  const decoder = new TextDecoder('utf-8', { fatal: true });
-  try {
-    for await (const bytes of createReadStream(file, { highWaterMark: 1 << 18 })) {
-      decoder.decode(bytes as Buffer, { stream: true });
-    }
-    decoder.decode();
-    return true;
-  } catch (error) {
-    if (error instanceof TypeError) return false;
-    throw error;
-  }
 }

@@ -1,0 +1,25 @@
+import { createWriteStream } from 'node:fs';
+import { mkdir } from 'node:fs/promises';
+import path from 'node:path';
+import { Readable } from 'node:stream';
+import { pipeline } from 'node:stream/promises';
+import { openCourseFile } from './open-course-file.ts';
+
+/**
+ * Copies a plain file of a course, as long as it was when it was opened.
+ * @throws FileRefusedError as `openCourseFile`.
+ */
+export async function copyCourseFile(course: string, file: string, to: string): Promise<void> {
+  const handle = await openCourseFile(course, file);
+  try {
+    const { size } = await handle.stat();
+    await mkdir(path.dirname(to), { recursive: true });
+    const content =
+      size === 0
+        ? Readable.from([])
+        : handle.createReadStream({ start: 0, end: size - 1, autoClose: false });
+    await pipeline(content, createWriteStream(to, { flags: 'wx' }));
+  } finally {
+    await handle.close();
+  }
+}

@@ -1,0 +1,45 @@
+import type { FileHandle } from 'node:fs/promises';
+import { openCourseFile } from './open-course-file.ts';
+import { FileRefusedError, whyRefused } from './refusals.ts';
+
+export interface CourseFileBytes {
+  readonly bytes: Uint8Array;
+  /** Of the file; more than `bytes` has where the limit cut it short. */
+  readonly size: number;
+}
+
+/**
+ * Reads a plain file of a course.
+ * @param limit so many bytes and one more are read at most, however the file may grow.
+ * @throws FileRefusedError as `openCourseFile`.
+ */
+export async function readCourseFile(
+  course: string,
+  file: string,
+  limit: number,
+): Promise<CourseFileBytes> {
+  const handle = await openCourseFile(course, file);
+  try {
+    const { size } = await handle.stat();
+    if (size > limit) return { bytes: new Uint8Array(0), size };
+    const bytes = await readUpTo(handle, limit + 1);
+    return { bytes, size: bytes.length };
+  } catch (error) {
+    throw new FileRefusedError(file, whyRefused(error));
+  } finally {
+    await handle.close();
+  }
+}
+
+async function readUpTo(handle: FileHandle, most: number): Promise<Uint8Array> {
+  const pieces: Uint8Array[] = [];
+  let length = 0;
+  while (length < most) {
+    const piece = Buffer.allocUnsafe(Math.min(most - length, 1 << 16));
+    const { bytesRead } = await handle.read(piece, 0, piece.length, null);
+    if (bytesRead === 0) break;
+    pieces.push(piece.subarray(0, bytesRead));
+    length += bytesRead;
+  }
+  return Buffer.concat(pieces);
+}
