@@ -22,7 +22,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   model: ['chess', 'diagnostics', 'movetext', 'read'],
   check: ['chess', 'diagnostics', 'movetext', 'model', 'read'],
   // Pictures know boards, not courses.
-  draw: ['chess'],
+  draw: ['chess', 'files'],
   // Makes pages of what was checked; it names the browser's data where the two meet.
   site: [
     'check',

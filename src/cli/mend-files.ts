@@ -1,6 +1,6 @@
 import { isUtf8 } from 'node:buffer';
 import { applyFixes, type Fix } from '../diagnostics/index.ts';
-import { FileRefusedError, readCourseFile, refusals, replaceCourseFile } from '../files/index.ts';
+import { FileRefusedError, readPlainFile, refusals, replacePlainFile } from '../files/index.ts';
 import { decodeGame, utf16Of } from '../movetext/index.ts';
 import { gamesLimit } from '../read/index.ts';
 import type { LoadedCourse } from './load-course.ts';
@@ -18,7 +18,7 @@ export async function mendFiles(
     byFile.set(fix.place.file, [...(byFile.get(fix.place.file) ?? []), fix]);
   }
   for (const [file, fixes] of byFile) {
-    const { bytes } = await readCourseFile(folder, file, gamesLimit);
+    const { bytes } = await readPlainFile(folder, file, gamesLimit);
     const { text, encode } = decode(bytes);
     // The places count from behind a byte order mark.
     const mark = /^\uFEFF*/.exec(text)?.[0] ?? '';
@@ -27,7 +27,7 @@ export async function mendFiles(
       : decodeGame(bytes).replace(/^\uFEFF+/, '');
     if (read !== textOf(file)) throw new FileRefusedError(file, refusals.changed);
     const mended = mark + applyFixes(text.slice(mark.length), fixes);
-    await replaceCourseFile(folder, file, bytes, encode(mended));
+    await replacePlainFile(folder, file, bytes, encode(mended));
   }
   return [...byFile.values()].flat().length;
 }

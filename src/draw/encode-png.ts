@@ -58,21 +58,6 @@ export function encodePng(
   ]);
 }
 
-/** Whether the bytes are a whole PNG whose every chunk has the checksum that it carries. */
-export function isWholePng(bytes: Uint8Array): boolean {
-  const data = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-  if (!data.subarray(0, signature.length).equals(signature)) return false;
-  let at = signature.length;
-  while (at + 12 <= data.length) {
-    const end = at + 8 + data.readUInt32BE(at);
-    if (end + 4 > data.length) return false;
-    if (crc32(data.subarray(at + 4, end)) !== data.readUInt32BE(end)) return false;
-    if (data.toString('latin1', at + 4, at + 8) === 'IEND') return end + 4 === data.length;
-    at = end + 4;
-  }
-  return false;
-}
-
 function chunk(type: string, data: Uint8Array): Buffer {
   const body = Buffer.concat([Buffer.from(type, 'latin1'), data]);
   const framed = Buffer.alloc(body.length + 8);

@@ -1,7 +1,8 @@
-import { createHash, randomUUID } from 'node:crypto';
-import { mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
+import { createHash, createHmac, randomUUID } from 'node:crypto';
+import { mkdir, open, rename, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { encoderVersion, isWholePng } from './encode-png.ts';
+import { plainFlags, readUpTo } from '../files/index.ts';
+import { encoderVersion } from './encode-png.ts';
 import { pngWidth } from './png.ts';
 import type { PngJob } from './pngs.ts';
 
@@ -12,26 +13,57 @@ export interface PngCache {
   write(job: PngJob, png: Uint8Array): Promise<void>;
 }
 
-/** A folder of images named by the hash of what they show, made if it is missing. */
-export async function pngCache(folder: string): Promise<PngCache> {
+/** In bytes: far more than a picture has, and what is larger is none. */
+const largest = 32_000_000;
+/** Of the seal at the end of an entry. */
+const sealLength = 32;
+
+/**
+ * A folder of images named by the hash of what they show, made if it is missing. Behind each image
+ * stands a seal of its name and its bytes, so that a damaged file, and a whole image that came under
+ * another one's name, is no entry. Anybody can make a seal without a secret: then it keeps out
+ * mishaps, not someone who may write to the folder. With a secret it keeps out both.
+ * @param secret what seals are made with; unless given, the variable LINEWRIGHT_CACHE_KEY.
+ */
+export async function pngCache(
+  folder: string,
+  secret: string = process.env.LINEWRIGHT_CACHE_KEY ?? '',
+): Promise<PngCache> {
   await mkdir(folder, { recursive: true }).catch(ignore);
-  const file = (job: PngJob) => join(folder, `${keyOf(job)}.png`);
+  const fileOf = (key: string) => join(folder, `${key}.png`);
+  const seal = (key: string, png: Uint8Array) =>
+    createHmac('sha256', secret).update(`${key}\n`).update(png).digest();
   return {
     read: async (job) => {
-      const bytes = await readFile(file(job)).catch(ignore);
-      return bytes && isWholePng(bytes) ? bytes : undefined;
+      const key = keyOf(job);
+      const entry = await readEntry(fileOf(key)).catch(ignore);
+      if (entry === undefined || entry.length <= sealLength) return undefined;
+      const png = entry.subarray(0, -sealLength);
+      return seal(key, png).equals(entry.subarray(-sealLength)) ? png : undefined;
     },
     write: async (job, png) => {
-      // Under another name first, so that no other build reads half an image.
+      const key = keyOf(job);
+      // Under another name first, so that no other build reads half an image; and a link that has
+      // the name of an entry is replaced, not followed.
       const draft = join(folder, `${randomUUID()}.draft`);
       try {
-        await writeFile(draft, png);
-        await rename(draft, file(job));
+        await writeFile(draft, Buffer.concat([png, seal(key, png)]), { flag: 'wx' });
+        await rename(draft, fileOf(key));
       } catch {
         await rm(draft, { force: true }).catch(ignore);
       }
     },
   };
+}
+
+async function readEntry(file: string): Promise<Uint8Array | undefined> {
+  const handle = await open(file, plainFlags);
+  try {
+    const stats = await handle.stat();
+    return stats.isFile() && stats.size <= largest ? await readUpTo(handle, stats.size) : undefined;
+  } finally {
+    await handle.close();
+  }
 }
 
 function keyOf(job: PngJob): string {

@@ -1,9 +1,20 @@
-import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { execFileSync } from 'node:child_process';
+import {
+  mkdir,
+  mkdtemp,
+  readdir,
+  readFile,
+  rename,
+  rm,
+  symlink,
+  writeFile,
+} from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { drawBoard } from './board.ts';
 import { makePng } from './png.ts';
+import { pngCache } from './png-cache.ts';
 import { makePngs, type PngJob } from './pngs.ts';
 
 const jobs = Array.from({ length: 12 }, (_, index) => ({
@@ -76,6 +87,100 @@ describe('the cache', () => {
       pngs: same,
     });
     expect((await readFile(join(folder, second))).equals(whole)).toBe(true);
+  });
+
+  /** Puts what was drawn already into the cache, without drawing; the entries in the order of jobs. */
+  async function fill(count = jobs.length): Promise<string[]> {
+    const cache = await pngCache(folder);
+    const entries: string[] = [];
+    for (const [index, job] of jobs.slice(0, count).entries()) {
+      await cache.write(job, direct[index] ?? new Uint8Array());
+      entries.push(...(await readdir(folder)).filter((name) => !entries.includes(name)));
+    }
+    return entries.map((name) => join(folder, name));
+  }
+
+  test('draws again what lies under the name of another picture, and mends the file', async () => {
+    const two = jobs.slice(0, 2);
+    const [first = '', second = ''] = await fill(2);
+    const right = await readFile(first);
+    for (const wrong of [await readFile(second), Buffer.from(direct[1] ?? ''), Buffer.from('')]) {
+      await writeFile(first, wrong);
+      expect(await run({ cache: folder }, two)).toEqual({
+        counts: { drawn: 1, cached: 1 },
+        pngs: same.slice(0, 2),
+      });
+      expect((await readFile(first)).equals(right)).toBe(true);
+    }
+  });
+
+  test('tells any changed or missing byte', async () => {
+    const [job] = jobs;
+    if (!job) throw new Error('there are jobs');
+    const small = { ...job, width: 16 };
+    const [png] = (await run({ cache: folder }, [small])).pngs;
+    const [name = ''] = await readdir(folder);
+    const file = join(folder, name);
+    const whole = await readFile(file);
+    const cache = await pngCache(folder);
+    for (let at = 0; at < whole.length; at++) {
+      const damaged = Buffer.from(whole);
+      damaged[at] = (damaged[at] ?? 0) ^ 1;
+      await writeFile(file, damaged);
+      expect(await cache.read(small), `byte ${at} changed`).toBeUndefined();
+      await writeFile(file, whole.subarray(0, at));
+      expect(await cache.read(small), `cut at ${at}`).toBeUndefined();
+    }
+    await writeFile(file, Buffer.concat([whole, Buffer.from('x')]));
+    expect(await cache.read(small)).toBeUndefined();
+    await writeFile(file, whole);
+    expect(Buffer.from((await cache.read(small)) ?? '')).toEqual(png);
+  });
+
+  test('with a key takes nothing that was kept without it, or with another', async () => {
+    const [job] = jobs;
+    if (!job) throw new Error('there are jobs');
+    const png = direct[0] ?? new Uint8Array();
+    const [none, one, other] = await Promise.all(
+      ['', 'one', 'other'].map((secret) => pngCache(folder, secret)),
+    );
+    await none?.write(job, png);
+    expect(await none?.read(job)).toBeDefined();
+    expect(await one?.read(job)).toBeUndefined();
+    await one?.write(job, png);
+    expect(await one?.read(job)).toBeDefined();
+    expect(await none?.read(job)).toBeUndefined();
+    expect(await other?.read(job)).toBeUndefined();
+  });
+
+  test('neither waits for what stands in it nor writes through it', {
+    timeout: 20_000,
+  }, async () => {
+    const [pipe = '', link = '', device = '', directory = '', moved = ''] = await fill();
+    const other = join(folder, 'other');
+    await writeFile(other, 'precious');
+    for (const entry of [pipe, link, device, directory]) await rm(entry);
+    execFileSync('mkfifo', [pipe]);
+    await symlink(other, link);
+    await symlink('/dev/zero', device);
+    await mkdir(join(directory, 'within'), { recursive: true });
+    // A sound entry, but by a link.
+    await rename(moved, join(folder, 'moved'));
+    await symlink(join(folder, 'moved'), moved);
+    for (const drawn of [5, 1]) {
+      expect(await run({ cache: folder })).toEqual({
+        counts: { drawn, cached: 12 - drawn },
+        pngs: same,
+      });
+    }
+    expect(await readFile(other, 'utf8')).toBe('precious');
+    expect((await readdir(folder)).filter((name) => name.endsWith('.draft'))).toEqual([]);
+  });
+
+  test('serves several runs at once', async () => {
+    const runs = await Promise.all([1, 2, 3].map(() => run({ cache: folder, threads: 1 })));
+    for (const { pngs } of runs) expect(pngs).toEqual(same);
+    expect((await run({ cache: folder })).counts).toEqual({ drawn: 0, cached: 12 });
   });
 
   test('draws a late picture once, and tells it apart by its key', async () => {

@@ -1,7 +1,7 @@
-/** The files of a course: opened here and nowhere else, so that nothing outside it is ever read. */
-export { copyCourseFile } from './copy-course-file.ts';
+/** Plain files of a folder, and only those: nothing outside it is read, and nothing waits. */
+export { copyPlainFile } from './copy-plain-file.ts';
 export { type ListedFile, listFolder } from './list-folder.ts';
-export { isAt, openCourseFile } from './open-course-file.ts';
-export { readCourseFile } from './read-course-file.ts';
+export { isAt, openPlainFile, plainFlags } from './open-plain-file.ts';
+export { readPlainFile, readUpTo } from './read-plain-file.ts';
 export { FileRefusedError, type Refusal, refusals } from './refusals.ts';
-export { replaceCourseFile } from './replace-course-file.ts';
+export { replacePlainFile } from './replace-plain-file.ts';

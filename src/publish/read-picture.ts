@@ -1,4 +1,4 @@
-import { readCourseFile } from '../files/index.ts';
+import { readPlainFile } from '../files/index.ts';
 import { PublishError } from './publish-error.ts';
 
 /** In bytes; a letter or a book with a larger picture reaches nobody (a judgement, no source). */
@@ -9,7 +9,7 @@ const limit = 50_000_000;
  * @throws FileRefusedError for what is no plain file of the course, PublishError for one too large.
  */
 export async function readPicture(folder: string, file: string): Promise<Uint8Array> {
-  const { bytes, size } = await readCourseFile(folder, file, limit);
+  const { bytes, size } = await readPlainFile(folder, file, limit);
   if (size <= limit) return bytes;
   const megabytes = Math.ceil(size / 1_000_000);
   throw new PublishError(

@@ -1,5 +1,5 @@
 import { createLocator } from '../diagnostics/index.ts';
-import { FileRefusedError, readCourseFile } from '../files/index.ts';
+import { FileRefusedError, readPlainFile } from '../files/index.ts';
 import { decodeGame, utf16Of } from '../movetext/index.ts';
 import type { CourseProblem, SourceFile } from './types.ts';
 
@@ -23,7 +23,7 @@ export async function readTextFile(
   };
   let bytes: Uint8Array;
   try {
-    const read = await readCourseFile(folder, file, limit);
+    const read = await readPlainFile(folder, file, limit);
     if (read.size > limit) {
       report({
         place: at(),

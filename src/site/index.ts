@@ -2,7 +2,7 @@
 import { mkdir, rename, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import type { CheckedCourse } from '../check/index.ts';
-import { copyCourseFile } from '../files/index.ts';
+import { copyPlainFile } from '../files/index.ts';
 import type { Course } from '../model/index.ts';
 import { listFiles, prepareOutput, replaceFolder } from '../output/index.ts';
 import { stringsFor } from '../strings/index.ts';
@@ -146,6 +146,6 @@ async function buildWith(
 /** Copies the pictures that chapters and news show. */
 async function copyMedia(course: Course, folder: string, out: string): Promise<void> {
   for (const file of new Set([...course.chapters, ...course.news].flatMap(({ media }) => media))) {
-    await copyCourseFile(folder, file, join(out, file));
+    await copyPlainFile(folder, file, join(out, file));
   }
 }

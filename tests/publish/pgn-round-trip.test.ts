@@ -2,6 +2,7 @@
  * PGN into a course and out again. What comes back is compared as trees of moves, glyphs and words;
  * arbitrary trees are legal games, walked at random with chess.js by way of our list of legal moves.
  */
+import { execFileSync, spawn } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
@@ -283,6 +284,15 @@ describe('what is wrong in a file', () => {
     const [game] = exportOf(draft);
     expect(game?.tags.find((tag) => tag.name === 'White')?.value).toBe('Müller');
     expect(outline(game?.line ?? { before: [], moves: [] })).toBe(' e4 {für}');
+  });
+
+  test('a pipe, which can be read only once', async () => {
+    const file = path.join(work, 'pipe.pgn');
+    execFileSync('mkfifo', [file]);
+    const writer = spawn('sh', ['-c', `printf '[Event "x"]\\n\\n1. e4 *\\n' > "$0"`, file]);
+    const draft = await makeDraft(readArchive(file), { by: 'game', side: 'both', title: 'x' });
+    expect(draft.games).toBe(1);
+    writer.kill();
   });
 
   test('each game of a file has its own encoding', async () => {

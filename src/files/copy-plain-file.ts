@@ -3,14 +3,14 @@ import { mkdir } from 'node:fs/promises';
 import path from 'node:path';
 import { Readable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
-import { openCourseFile } from './open-course-file.ts';
+import { openPlainFile } from './open-plain-file.ts';
 
 /**
- * Copies a plain file of a course, as long as it was when it was opened.
- * @throws FileRefusedError as `openCourseFile`.
+ * Copies a plain file of a folder, as long as it was when it was opened.
+ * @throws FileRefusedError as `openPlainFile`.
  */
-export async function copyCourseFile(course: string, file: string, to: string): Promise<void> {
-  const handle = await openCourseFile(course, file);
+export async function copyPlainFile(folder: string, file: string, to: string): Promise<void> {
+  const handle = await openPlainFile(folder, file);
   try {
     const { size } = await handle.stat();
     await mkdir(path.dirname(to), { recursive: true });

@@ -5,25 +5,26 @@ import { FileRefusedError, refusalOf, refusals, whyRefused } from './refusals.ts
 
 /** Windows has none of these but the first; there `lstat` and `isAt` say what a link is. */
 const { O_RDONLY, O_NOFOLLOW = 0, O_NONBLOCK = 0, O_NOCTTY = 0 } = constants;
-const flags = O_RDONLY | O_NOFOLLOW | O_NONBLOCK | O_NOCTTY;
+/** Opens neither a link nor waits for a pipe. */
+export const plainFlags = O_RDONLY | O_NOFOLLOW | O_NONBLOCK | O_NOCTTY;
 
 /** An editor saves by putting a new file in the place of the old: that may come in between. */
 const attempts = 5;
 
 /**
- * Opens a plain file of a course for reading. The course's own folder may be a link; nothing below
- * it may. What is promised holds for the handle, whatever stands at the path by then.
- * @param file its path in the course, with `/`.
+ * Opens a plain file in a folder for reading. The folder itself may be a link; nothing below it may.
+ * What is promised holds for the handle, whatever stands at the path by then.
+ * @param file its path in the folder, with `/`.
  * @throws FileRefusedError for a link, a folder, a pipe, a socket and a device, without waiting for
  * any of them, and for what the system does not let us read.
  */
-export async function openCourseFile(course: string, file: string): Promise<FileHandle> {
+export async function openPlainFile(folder: string, file: string): Promise<FileHandle> {
   try {
     for (let attempt = 0; attempt < attempts; attempt++) {
-      const full = path.join(await realpath(course), ...file.split('/'));
+      const full = path.join(await realpath(folder), ...file.split('/'));
       // Before it is opened too: opening a device may set it to work.
       refuse(file, await lstat(full));
-      const handle = await open(full, flags);
+      const handle = await open(full, plainFlags);
       try {
         refuse(file, await handle.stat());
         if (await isAt(handle, full)) return handle;

@@ -1,24 +1,24 @@
 import type { FileHandle } from 'node:fs/promises';
-import { openCourseFile } from './open-course-file.ts';
+import { openPlainFile } from './open-plain-file.ts';
 import { FileRefusedError, whyRefused } from './refusals.ts';
 
-export interface CourseFileBytes {
+export interface PlainFileBytes {
   readonly bytes: Uint8Array;
   /** Of the file; more than `bytes` has where the limit cut it short. */
   readonly size: number;
 }
 
 /**
- * Reads a plain file of a course.
+ * Reads a plain file in a folder.
  * @param limit so many bytes and one more are read at most, however the file may grow.
- * @throws FileRefusedError as `openCourseFile`.
+ * @throws FileRefusedError as `openPlainFile`.
  */
-export async function readCourseFile(
-  course: string,
+export async function readPlainFile(
+  folder: string,
   file: string,
   limit: number,
-): Promise<CourseFileBytes> {
-  const handle = await openCourseFile(course, file);
+): Promise<PlainFileBytes> {
+  const handle = await openPlainFile(folder, file);
   try {
     const { size } = await handle.stat();
     if (size > limit) return { bytes: new Uint8Array(0), size };
@@ -31,7 +31,8 @@ export async function readCourseFile(
   }
 }
 
-async function readUpTo(handle: FileHandle, most: number): Promise<Uint8Array> {
+/** Reads an open file to its end, or so many bytes of it. */
+export async function readUpTo(handle: FileHandle, most: number): Promise<Uint8Array> {
   const pieces: Uint8Array[] = [];
   let length = 0;
   while (length < most) {

@@ -14,7 +14,7 @@ import {
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeEach, describe, expect, test } from 'vitest';
-import { copyCourseFile, FileRefusedError, isAt, openCourseFile, readCourseFile } from './index.ts';
+import { copyPlainFile, FileRefusedError, isAt, openPlainFile, readPlainFile } from './index.ts';
 
 const work = mkdtempSync(path.join(tmpdir(), 'linewright-course-files-'));
 afterAll(() => rmSync(work, { recursive: true, force: true }));
@@ -31,7 +31,7 @@ beforeEach(() => {
 });
 
 const read = async (file: string, limit = 100) =>
-  Buffer.from((await readCourseFile(course, file, limit)).bytes).toString();
+  Buffer.from((await readPlainFile(course, file, limit)).bytes).toString();
 const refused = (file: string) =>
   read(file).then(
     (text) => text,
@@ -49,24 +49,24 @@ describe('what is read', () => {
   test('an empty file, and a copy of it', async () => {
     writeFileSync(at('media/empty'), '');
     expect(await read('media/empty')).toBe('');
-    await copyCourseFile(course, 'media/empty', at('copies/empty'));
+    await copyPlainFile(course, 'media/empty', at('copies/empty'));
     expect(statSync(at('copies/empty')).size).toBe(0);
   });
 
   test('no more than the limit and one byte, also where the system tells no size', async () => {
     writeFileSync(at('media/long'), 'x'.repeat(1000));
-    expect(await readCourseFile(course, 'media/long', 999)).toMatchObject({ size: 1000 });
-    expect((await readCourseFile(course, 'media/long', 1000)).bytes).toHaveLength(1000);
+    expect(await readPlainFile(course, 'media/long', 999)).toMatchObject({ size: 1000 });
+    expect((await readPlainFile(course, 'media/long', 1000)).bytes).toHaveLength(1000);
     // This file of Linux has a size of 0, and text.
     if (!existsSync('/proc/self/maps')) return;
     expect(statSync('/proc/self/maps').size).toBe(0);
-    expect(await readCourseFile('/proc/self', 'maps', 100)).toMatchObject({ size: 101 });
+    expect(await readPlainFile('/proc/self', 'maps', 100)).toMatchObject({ size: 101 });
   });
 
   test('a file that grows is copied as it was when it was opened', async () => {
     const start = 'x'.repeat(3_000_000);
     writeFileSync(at('media/log'), start);
-    const copied = copyCourseFile(course, 'media/log', at('copies/log'));
+    const copied = copyPlainFile(course, 'media/log', at('copies/log'));
     const timer = setInterval(() => appendFileSync(at('media/log'), 'more'), 0);
     await copied.finally(() => clearInterval(timer));
     appendFileSync(at('media/log'), 'more');
@@ -88,7 +88,7 @@ describe('what is refused', () => {
     expect(await refused('media/folder/a')).toBe(`media/folder/a: ${link}`);
     expect(await refused('media/circle')).toBe(`media/circle: ${link}`);
     expect(await refused('media/nowhere')).toBe(`media/nowhere: ${link}`);
-    const copying = copyCourseFile(course, 'media/folder/a', at('copies/a'));
+    const copying = copyPlainFile(course, 'media/folder/a', at('copies/a'));
     await expect(copying).rejects.toThrow(FileRefusedError);
     expect(existsSync(at('copies'))).toBe(false);
   });
@@ -168,7 +168,7 @@ test('an editor that saves by exchanging the file does not disturb', async () =>
 });
 
 test('a handle is at its path only while it is the file there', async () => {
-  const handle = await openCourseFile(course, 'media/a');
+  const handle = await openPlainFile(course, 'media/a');
   expect(await isAt(handle, at('media/a'))).toBe(true);
   renameSync(at('media/a'), at('media/b'));
   writeFileSync(at('media/a'), 'other');
