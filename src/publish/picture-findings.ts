@@ -10,14 +10,14 @@ import type { Chapter } from '../model/index.ts';
  */
 export function pictureFindings(
   chapters: readonly Chapter[],
-  kinds: Readonly<Record<string, string>>,
+  kinds: ReadonlyMap<string, string>,
   what: { readonly rule: string; readonly readers: string },
 ): Diagnostic[] {
   return chapters.flatMap(({ body, file }) => {
     const findings: Diagnostic[] = [];
     visit(body, 'image', ({ url, position }: Image) => {
       const ending = path.extname(decodeURI(url)).toLowerCase();
-      if (ending in kinds || position === undefined) return;
+      if (kinds.has(ending) || position === undefined) return;
       const point = ({ line, column, offset = 0 }: typeof position.start) => ({
         line,
         column,
@@ -28,9 +28,7 @@ export function pictureFindings(
         severity: 'warning',
         place: { file, start: point(position.start), end: point(position.end) },
         message: `Many ${what.readers} do not show pictures of the kind \`${ending}\`: the words of this one stand in its place.`,
-        hint: `Save it as one of ${Object.keys(kinds)
-          .map((kind) => `\`${kind}\``)
-          .join(', ')}.`,
+        hint: `Save it as one of ${[...kinds.keys()].map((kind) => `\`${kind}\``).join(', ')}.`,
         related: [],
       });
     });

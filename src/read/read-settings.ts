@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { createLocator, type Place, severities } from '../diagnostics/index.ts';
-import { readYaml } from './read-yaml.ts';
+import { readYaml, type YamlProblem, type YamlResult } from './read-yaml.ts';
 import type { CourseProblem, CourseSettings, SourceFile } from './types.ts';
 
 export interface SettingsDraft {
@@ -63,7 +63,7 @@ export function readSettings(file: SourceFile): SettingsDraft {
     { file: file.path, text: file.text, pointAt: createLocator(file.text), name: 'course.yaml' },
     schema,
   );
-  const problems = yaml.problems.map(
+  const problems = [...yaml.problems, ...lostRule(yaml)].map(
     (problem): CourseProblem => ({ rule: 'course-setting', ...problem }),
   );
   const settings: CourseSettings = { ...fallback, ...withoutUndefined(yaml.sound) };
@@ -73,6 +73,19 @@ export function readSettings(file: SourceFile): SettingsDraft {
     places[`rules.${rule}`] = yaml.keyPlaceOf('rules', rule);
   }
   return { settings, places, problems };
+}
+
+/** The one name that the schema of a record passes over, whatever its value; other names are tested as rules. */
+function lostRule({ hasKey, keyPlaceOf }: YamlResult<unknown>): YamlProblem[] {
+  const name = '__proto__';
+  if (!hasKey('rules', name)) return [];
+  return [
+    {
+      place: keyPlaceOf('rules', name),
+      message: `There is no rule \`${name}\`.`,
+      hint: 'Take this line out.',
+    },
+  ];
 }
 
 /** The settings of a folder that has no `course.yaml`. */

@@ -27,6 +27,8 @@ export interface YamlResult<T> {
   readonly problems: readonly YamlProblem[];
   /** Where the value at a path stands, else the whole text's first line. */
   readonly placeOf: (...path: Path) => Place;
+  /** Whether there is such a name at a path. */
+  readonly hasKey: (...path: Path) => boolean;
   /** Where the name at a path stands. */
   readonly keyPlaceOf: (...path: Path) => Place;
   /** From an offset in the text at a path to its point in the file, whatever YAML style it has. */
@@ -49,8 +51,8 @@ export function readYaml<Schema extends z.ZodObject>(
     lineCounter: new LineCounter(),
   });
   const places = createPlaces(source, document);
-  const { placeOf, keyPlaceOf, locatorOf } = places;
-  const ways = { placeOf, keyPlaceOf, locatorOf };
+  const { placeOf, hasKey, keyPlaceOf, locatorOf } = places;
+  const ways = { placeOf, hasKey, keyPlaceOf, locatorOf };
   const fault = ({ what, hint, start, end }: YamlFault) => ({
     sound: {},
     problems: [
@@ -110,6 +112,12 @@ function createPlaces(source: YamlSource, document: Document) {
     const node = document.getIn(path, true);
     return isNode(node) && node.range ? { node, range: node.range } : undefined;
   };
+  const keyAt = (whole: Path) => {
+    const path = whole.slice(0, -1);
+    const key = String(whole.at(-1));
+    const map = path.length === 0 ? document.contents : document.getIn(path, true);
+    return isMap(map) ? map.items.find((item) => String(item.key) === key)?.key : undefined;
+  };
   return {
     span,
     firstLine,
@@ -117,12 +125,9 @@ function createPlaces(source: YamlSource, document: Document) {
       const found = nodeAt(path);
       return found ? span(found.range[0], found.range[1]) : firstLine;
     },
-    keyPlaceOf(...whole: Path): Place {
-      const path = whole.slice(0, -1);
-      const key = String(whole.at(-1));
-      const map = path.length === 0 ? document.contents : document.getIn(path, true);
-      const pair = isMap(map) ? map.items.find((item) => String(item.key) === key) : undefined;
-      const node = pair?.key;
+    hasKey: (...path: Path) => keyAt(path) !== undefined,
+    keyPlaceOf(...path: Path): Place {
+      const node = keyAt(path);
       return isNode(node) && node.range ? span(node.range[0], node.range[1]) : firstLine;
     },
     locatorOf(...path: Path): (offset: number) => Point {

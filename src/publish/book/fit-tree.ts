@@ -3,16 +3,19 @@ import { text } from '../../site/render/index.ts';
 
 /** Attributes that a book's pages have; an author's HTML may bring others, and obsolete ones. */
 const anywhere = /^(?:id|className|lang|dir|title|role|aria[A-Z]\w*|epub:type)$/;
-const byElement: Readonly<Record<string, RegExp>> = {
-  a: /^href$/,
-  img: /^(?:src|alt|width|height)$/,
-  ol: /^(?:start|type|reversed)$/,
-  li: /^value$/,
-  td: /^(?:colSpan|rowSpan|headers)$/,
-  th: /^(?:colSpan|rowSpan|headers|scope|abbr)$/,
-};
+const byElement: ReadonlyMap<string, RegExp> = new Map([
+  ['a', /^href$/],
+  ['img', /^(?:src|alt|width|height)$/],
+  ['ol', /^(?:start|type|reversed)$/],
+  ['li', /^value$/],
+  ['td', /^(?:colSpan|rowSpan|headers)$/],
+  ['th', /^(?:colSpan|rowSpan|headers|scope|abbr)$/],
+]);
 /** Elements that HTML has given up, and what says the same. */
-const renamed: Readonly<Record<string, string>> = { tt: 'code', strike: 's' };
+const renamed: ReadonlyMap<string, string> = new Map([
+  ['tt', 'code'],
+  ['strike', 's'],
+]);
 const unwrapped = new Set(['picture', 'source', 'input']);
 
 export interface BookPlaces {
@@ -35,7 +38,7 @@ function fit(node: ElementContent, places: BookPlaces): ElementContent[] {
   if (node.type !== 'element') return [];
   const children = node.children.flatMap((child) => fit(child, places));
   if (unwrapped.has(node.tagName)) return children;
-  const tagName = renamed[node.tagName] ?? node.tagName;
+  const tagName = renamed.get(node.tagName) ?? node.tagName;
   const properties = kept(tagName, node.properties);
   if (tagName === 'a') {
     const href = places.href(String(properties.href ?? ''));
@@ -60,7 +63,7 @@ function span(properties: Properties, children: ElementContent[]): Element {
 function kept(tagName: string, properties: Properties): Properties {
   return Object.fromEntries(
     Object.entries(properties).filter(
-      ([name]) => anywhere.test(name) || byElement[tagName]?.test(name),
+      ([name]) => anywhere.test(name) || byElement.get(tagName)?.test(name),
     ),
   );
 }

@@ -3,14 +3,14 @@ import type { Course } from '../../model/index.ts';
 import { readPicture } from '../read-picture.ts';
 
 /** Kinds of pictures that every reading system shows (EPUB 3.3, section 3.2), by file ending. */
-export const bookPictures: Readonly<Record<string, string>> = {
-  '.gif': 'image/gif',
-  '.jpeg': 'image/jpeg',
-  '.jpg': 'image/jpeg',
-  '.png': 'image/png',
-  '.svg': 'image/svg+xml',
-  '.webp': 'image/webp',
-};
+export const bookPictures: ReadonlyMap<string, string> = new Map([
+  ['.gif', 'image/gif'],
+  ['.jpeg', 'image/jpeg'],
+  ['.jpg', 'image/jpeg'],
+  ['.png', 'image/png'],
+  ['.svg', 'image/svg+xml'],
+  ['.webp', 'image/webp'],
+]);
 
 export interface BookPicture {
   /** Relative to the package document. */
@@ -27,7 +27,7 @@ export async function readPictures(
   const pictures = new Map<string, BookPicture>();
   for (const file of new Set(course.chapters.flatMap(({ media }) => media))) {
     const ending = path.extname(file).toLowerCase();
-    const type = bookPictures[ending];
+    const type = bookPictures.get(ending);
     if (type === undefined) continue;
     pictures.set(file, {
       path: `media/picture-${pictures.size + 1}${ending}`,

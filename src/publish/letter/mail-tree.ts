@@ -2,26 +2,26 @@ import type { Element, ElementContent, Properties, RootContent } from 'hast';
 import { text } from '../../site/render/index.ts';
 
 /** Elements that mail programs do not know (caniemail: HTML5 semantics), or set in their own way. */
-const renamed: Readonly<Record<string, string>> = {
-  section: 'div',
-  header: 'div',
-  figure: 'div',
-  figcaption: 'div',
-  article: 'div',
-  code: 'span',
-  tt: 'span',
-  strike: 's',
-};
+const renamed: ReadonlyMap<string, string> = new Map([
+  ['section', 'div'],
+  ['header', 'div'],
+  ['figure', 'div'],
+  ['figcaption', 'div'],
+  ['article', 'div'],
+  ['code', 'span'],
+  ['tt', 'span'],
+  ['strike', 's'],
+]);
 const unwrapped = new Set(['picture', 'source', 'input', 'abbr']);
 
 /** Attributes that a letter needs; ids and names of the page's parts are not among them. */
-const keptAttributes: Readonly<Record<string, readonly string[]>> = {
-  a: ['href'],
-  ol: ['start'],
-  li: ['value'],
-  td: ['colSpan', 'rowSpan', 'className'],
-  th: ['colSpan', 'rowSpan', 'className'],
-};
+const keptAttributes: ReadonlyMap<string, readonly string[]> = new Map([
+  ['a', ['href']],
+  ['ol', ['start']],
+  ['li', ['value']],
+  ['td', ['colSpan', 'rowSpan', 'className']],
+  ['th', ['colSpan', 'rowSpan', 'className']],
+]);
 /** Classes that the style sheet of letters knows; spans have them for nothing else. */
 const keptSpans = new Set(['to-move', 'variation']);
 
@@ -68,7 +68,7 @@ function plain(node: ElementContent, around: Surroundings): ElementContent[] {
   if (node.tagName === 'span' && !names.some((name) => keptSpans.has(name))) return children;
   // Lists without bullets, which some programs would draw.
   const isLines = is('variations') || around.parent === 'variations';
-  const tagName = isLines ? 'div' : (renamed[node.tagName] ?? node.tagName);
+  const tagName = isLines ? 'div' : (renamed.get(node.tagName) ?? node.tagName);
   const properties = kept(node, tagName);
   if (/^(?:code|tt)$/.test(node.tagName)) properties.className = ['code'];
   return [
@@ -77,7 +77,7 @@ function plain(node: ElementContent, around: Surroundings): ElementContent[] {
 }
 
 function kept({ properties }: Element, tagName: string): Properties {
-  const names = keptAttributes[tagName] ?? ['className'];
+  const names = keptAttributes.get(tagName) ?? ['className'];
   return Object.fromEntries(Object.entries(properties).filter(([name]) => names.includes(name)));
 }
 

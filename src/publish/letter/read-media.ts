@@ -4,12 +4,12 @@ import { readPicture } from '../read-picture.ts';
 import type { LetterText } from './choose-text.ts';
 
 /** Kinds of pictures that every mail program shows (caniemail: image formats), by file ending. */
-export const letterPictures: Readonly<Record<string, string>> = {
-  '.gif': 'image/gif',
-  '.jpeg': 'image/jpeg',
-  '.jpg': 'image/jpeg',
-  '.png': 'image/png',
-};
+export const letterPictures: ReadonlyMap<string, string> = new Map([
+  ['.gif', 'image/gif'],
+  ['.jpeg', 'image/jpeg'],
+  ['.jpg', 'image/jpeg'],
+  ['.png', 'image/png'],
+]);
 
 export interface LetterPicture {
   /** Relative to the letter. */
@@ -31,7 +31,7 @@ export async function readMedia(
   const pictures = new Map<string, LetterPicture>();
   for (const file of new Set(chapters.flatMap(({ media }) => media))) {
     const ending = path.extname(file).toLowerCase();
-    const type = letterPictures[ending];
+    const type = letterPictures.get(ending);
     if (type === undefined) continue;
     const bytes = await readPicture(folder, file);
     const { width, height } = await imageMetadata(bytes, file);
