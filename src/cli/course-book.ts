@@ -6,9 +6,9 @@ import { courseDate } from './course-date.ts';
 export async function courseBook(
   checked: CheckedCourse,
   folder: string,
-  site: string | undefined,
+  { site, date }: { readonly site?: string | undefined; readonly date?: string | undefined },
 ): Promise<Uint8Array> {
   const { makeBook } = await import('../publish/index.ts');
-  const modified = await courseDate(folder, checked.course);
+  const modified = courseDate(checked.course, date);
   return makeBook(checked, { folder, modified, site, cacheDir: cacheFolder() });
 }

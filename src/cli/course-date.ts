@@ -1,25 +1,16 @@
-import { stat } from 'node:fs/promises';
-import path from 'node:path';
 import type { Course } from '../model/index.ts';
-import { toldDate } from './told-date.ts';
+import { dayOf, toldDate } from './told-date.ts';
+
+/** What a course without news is dated: the first day that the files in a book can have (ZIP). */
+const undated = '1980-01-01';
 
 /**
- * When a course was last changed: the date of its newest file, so that the same files give the same
- * book; unless a date is told, since a copy of a repository has the date of the copy.
+ * When a course was last changed: the day that the author gives, else what the environment tells,
+ * else the day of its latest news. All of these come along with a copy of the course; the dates of
+ * its files do not.
+ * @param given as `2026-11-25`.
  */
-export async function courseDate(folder: string, course: Course): Promise<Date> {
-  const told = toldDate();
-  if (told !== undefined) return told;
-  const files = course.chapters.flatMap(({ file, media, blocks }) => [
-    file,
-    ...media,
-    ...blocks.flatMap((block) => (block.kind === 'game' ? [block.file] : [])),
-  ]);
-  const dates = await Promise.all(
-    [...new Set(['course.yaml', ...files])].map(async (file) => {
-      const { mtimeMs } = await stat(path.join(folder, file));
-      return mtimeMs;
-    }),
-  );
-  return new Date(Math.max(...dates));
+export function courseDate({ news }: Pick<Course, 'news'>, given?: string): Date {
+  if (given !== undefined) return dayOf(given);
+  return toldDate() ?? dayOf(news[0]?.date ?? undated);
 }

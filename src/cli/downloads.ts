@@ -14,7 +14,7 @@ export function courseDownloads(
     {
       kind: 'book',
       path: `files/${name}.epub`,
-      make: () => courseBook(checked, folder, site),
+      make: () => courseBook(checked, folder, { site }),
     },
     {
       kind: 'moves',

@@ -32,7 +32,7 @@ export async function exportCourse(folder: string, options: ExportOptions): Prom
 
 type Format = (typeof exportFormats)[number];
 
-function formatOf({ format, out, chapter, latin1 }: ExportOptions): Format {
+function formatOf({ format, out, chapter, latin1, date }: ExportOptions): Format {
   const ending = out === undefined ? '' : path.extname(out).slice(1).toLowerCase();
   const chosen = format ?? exportFormats.find((known) => known === ending);
   if (chosen === undefined) {
@@ -47,17 +47,20 @@ function formatOf({ format, out, chapter, latin1 }: ExportOptions): Format {
       'leave it out, or give `--format pgn`',
     );
   }
+  if (chosen !== 'epub' && date !== undefined) {
+    throw new PublishError('`--date` is for e-books', 'leave it out, or give `--format epub`');
+  }
   return chosen;
 }
 
 async function contentOf(
   checked: CheckedCourse,
   folder: string,
-  { format, site, chapter, latin1 }: ExportOptions & { readonly format: Format },
+  { format, site, date, chapter, latin1 }: ExportOptions & { readonly format: Format },
 ): Promise<Uint8Array> {
   switch (format) {
     case 'epub':
-      return courseBook(checked, folder, site);
+      return courseBook(checked, folder, { site, date });
     case 'pgn': {
       const text = makePgn(checked, { chapter, site });
       if (!latin1) return Buffer.from(text);

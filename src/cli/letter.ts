@@ -6,7 +6,7 @@ import { cacheFolder } from './cache-folder.ts';
 import { count, exitCodes, printFindings } from './console.ts';
 import { loadCourse } from './load-course.ts';
 import { printCarried } from './print-carried.ts';
-import { toldDate } from './told-date.ts';
+import { dayOf, today, toldDate } from './told-date.ts';
 
 export interface LetterOptions {
   readonly section?: string;
@@ -16,6 +16,8 @@ export interface LetterOptions {
   readonly out?: string;
   readonly site?: string;
   readonly images?: string;
+  /** As `2026-11-25`. */
+  readonly date?: string;
   readonly subject?: string;
   readonly from?: string;
   readonly to?: string;
@@ -38,7 +40,9 @@ export async function letter(
     return exitCodes.findings;
   }
   const { site, images, subject, from, to } = options;
-  const date = toldDate() ?? new Date();
+  // By the day, so that a letter which is made again is the same. Its beginning, since mail that
+  // comes from the future is taken for spam (common practice, no source).
+  const date = options.date ? dayOf(options.date) : (toldDate() ?? dayOf(today()));
   const cacheDir = cacheFolder();
   const settings = { folder, date, site, images, subject, from, to, cacheDir };
   const made = await makeLetter(loaded.checked, choice, settings);

@@ -2,7 +2,7 @@
 import { Command, InvalidArgumentError, Option } from 'commander';
 import { UserError } from '../diagnostics/index.ts';
 import { FileRefusedError } from '../files/index.ts';
-import { isWebAddress, NoCourseError } from '../read/index.ts';
+import { isDay, NoCourseError, webAddressFault } from '../read/index.ts';
 import type { BuildOptions } from './build.ts';
 import type { ChangesOptions } from './changes.ts';
 import { type CheckOptions, check, checkFormats } from './check.ts';
@@ -15,6 +15,7 @@ import type { ImportOptions } from './import.ts';
 import type { LetterOptions } from './letter.ts';
 import { packageVersion } from './package-version.ts';
 import { sentence } from './sentence.ts';
+import { today } from './told-date.ts';
 
 const program = new Command('linewright')
   .description('Proves an opening course and publishes it as a site.')
@@ -86,6 +87,7 @@ program
     'address where you will put the pictures (default: they are attached)',
     parseSite,
   )
+  .option('--date <date>', 'of the message, as in 2026-11-25 (default: today)', parseDate)
   .option('--subject <text>', 'of the message (default: the titles)')
   .option('--from <address>', 'who sends it')
   .option('--to <address>', 'who gets it')
@@ -110,6 +112,7 @@ program
     'address that the site will have (default: the setting `site`)',
     parseSite,
   )
+  .option('--date <date>', 'of an e-book (default: of the latest news)', parseDate)
   .option('--chapter <id>', 'only this chapter, as PGN')
   .option('--latin1', 'PGN in ISO 8859-1 instead of UTF-8')
   .action(async (folder: string, options: ExportOptions) => {
@@ -197,24 +200,16 @@ program
   });
 
 function parseSite(text: string): string {
-  if (!isWebAddress(text)) {
-    throw new InvalidArgumentError('A site has an address that begins with `https://`.');
-  }
+  const fault = webAddressFault(text);
+  if (fault) throw new InvalidArgumentError(`Give ${fault}.`);
   return text.replace(/\/+$/, '');
 }
 
 function parseDate(text: string): string {
-  if (!/^\d{4}-\d{2}-\d{2}$/.test(text) || Number.isNaN(Date.parse(text))) {
+  if (!isDay(text)) {
     throw new InvalidArgumentError('A date is written as year, month and day: 2026-11-25.');
   }
   return text;
-}
-
-/** The date where the author is. */
-function today(): string {
-  const now = new Date();
-  const two = (number: number) => String(number).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
 function parseNames(text: string): string[] {

@@ -1,5 +1,27 @@
-/** The date that SOURCE_DATE_EPOCH tells in seconds since 1970, if it does (reproducible-builds.org). */
+import { PublishError } from '../publish/publish-error.ts';
+
+/**
+ * The date that SOURCE_DATE_EPOCH tells in seconds since 1970, if it does (reproducible-builds.org).
+ * @throws PublishError for a value that is no such number, as its specification asks.
+ */
 export function toldDate(): Date | undefined {
-  const told = process.env.SOURCE_DATE_EPOCH;
-  return told !== undefined && /^\d{1,11}$/.test(told) ? new Date(Number(told) * 1000) : undefined;
+  const told = process.env.SOURCE_DATE_EPOCH ?? '';
+  if (told === '') return undefined;
+  if (/^\d{1,11}$/.test(told)) return new Date(Number(told) * 1000);
+  throw new PublishError(
+    `SOURCE_DATE_EPOCH is \`${told}\`, which is no date`,
+    'set it to the seconds since 1970, such as 1772366400, or not at all',
+  );
+}
+
+/** The beginning of a day that is written as `2026-11-25`. */
+export function dayOf(date: string): Date {
+  return new Date(`${date}T00:00:00Z`);
+}
+
+/** The day where the author is, as `2026-11-25`. */
+export function today(): string {
+  const now = new Date();
+  const two = (number: number) => String(number).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }

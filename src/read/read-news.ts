@@ -18,16 +18,15 @@ const title = 'a text, the title of the news';
 const schema = z.strictObject(
   {
     title: z.string({ error: title }).trim().min(1, { error: title }),
-    date: z
-      .string({ error: date })
-      .regex(/^\d{4}-\d{2}-\d{2}$/, { error: date })
-      .refine(isDay, { error: date }),
+    date: z.string({ error: date }).refine(isDay, { error: date }),
     from: z.string({ error: 'a text (in quotes if it is a number)' }).optional(),
   },
   { error: 'a list of `name: value` lines' },
 );
 
-function isDay(text: string): boolean {
+/** Whether a text is a day of the calendar, as `2026-11-25`. */
+export function isDay(text: string): boolean {
+  if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return false;
   const day = new Date(`${text}T00:00:00Z`);
   return !Number.isNaN(day.getTime()) && day.toISOString().startsWith(text);
 }

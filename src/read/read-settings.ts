@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { createLocator, type Place, severities } from '../diagnostics/index.ts';
 import { readYaml, type YamlProblem, type YamlResult } from './read-yaml.ts';
 import type { CourseProblem, CourseSettings, SourceFile } from './types.ts';
+import { webAddressFault } from './web-address.ts';
 
 export interface SettingsDraft {
   readonly settings: CourseSettings;
@@ -30,7 +31,10 @@ const schema = z.strictObject(
       .default('en'),
     site: z
       .string({ error: 'a web address that begins with `https://`' })
-      .refine(isWebAddress, { error: 'a web address that begins with `https://`' })
+      .check(({ value, issues }) => {
+        const fault = webAddressFault(value);
+        if (fault) issues.push({ code: 'custom', input: value, message: fault });
+      })
       .transform((address) => address.replace(/\/+$/, ''))
       .optional(),
     licence: text('a text').optional(),
@@ -101,11 +105,6 @@ function isLanguageTag(tag: string): boolean {
   } catch {
     return false;
   }
-}
-
-/** Whether a text is an address that a site can be published at. */
-export function isWebAddress(address: string): boolean {
-  return URL.canParse(address) && /^https?:\/\/[^/]/.test(address);
 }
 
 function withoutUndefined(value: object): object {

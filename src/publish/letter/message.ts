@@ -24,7 +24,10 @@ export function contentIdOf(path: string): string {
  */
 export function makeMessage(parts: MessageParts): Promise<Buffer> {
   const { subject, from, to, date, text, html, pictures } = parts;
-  const hash = createHash('sha256').update(text).update(html).update(date.toISOString());
+  // Two messages of one name are one message to mail programs: all that they say goes in.
+  const hash = createHash('sha256').update(JSON.stringify([subject, from, to, date, text, html]));
+  for (const [path, { bytes }] of pictures)
+    hash.update(`\n${path} ${bytes.length}\n`).update(bytes);
   const id = hash.digest('hex').slice(0, 32);
   const composer = new MailComposer({
     ...(from !== undefined && { from }),
