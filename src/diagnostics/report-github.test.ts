@@ -25,3 +25,23 @@ test('one command a finding, with its place and everything escaped', () => {
   );
   expect(reportGithub([])).toBe('');
 });
+
+// A finding that could end its line would be a way to send commands of one's own: `::set-output`.
+test('nothing in a name or a message begins a command, and no control sign comes through', () => {
+  const evil = '\r\n::error file=x::y\n\u001b[31m::add-mask::z\u2028';
+  const report = reportGithub(
+    [
+      {
+        rule: 'move-illegal',
+        severity: 'error',
+        place: { file: `chapters/1${evil}.md`, start, end },
+        message: evil,
+        hint: evil,
+        related: [],
+      },
+    ],
+    `courses/${evil}`,
+  );
+  expect(report).toMatch(/^::error file=[^\p{Cc}\u2028:,]*,line=3,[^\p{Cc}\u2028:]*::[^\p{Cc}\u2028]*\n$/u);
+  expect(report).toContain('%0D%0A%3A%3Aerror file=x');
+});

@@ -1,4 +1,5 @@
 import type { Diagnostic } from './diagnostic.ts';
+import { printable } from './printable.ts';
 
 /**
  * The findings as workflow commands, one a line, which continuous integration shows beside the
@@ -26,7 +27,8 @@ export function reportGithub(diagnostics: readonly Diagnostic[], root = ''): str
 }
 
 function escapeData(text: string): string {
-  return text.replaceAll('%', '%25').replaceAll('\r', '%0D').replaceAll('\n', '%0A');
+  const escaped = text.replaceAll('%', '%25').replaceAll('\r', '%0D').replaceAll('\n', '%0A');
+  return printable(escaped);
 }
 
 function escapeProperty(text: string): string {

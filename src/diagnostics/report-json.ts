@@ -1,5 +1,6 @@
 import type { Diagnostic } from './diagnostic.ts';
 import type { Place, Point } from './place.ts';
+import { writeJson } from './printable.ts';
 
 /**
  * The findings as JSON: `{"diagnostics": [{rule, severity, file, start, end, message, hint,
@@ -21,7 +22,7 @@ export function reportJson(diagnostics: readonly Diagnostic[]): string {
       ? {}
       : { fixes: diagnostic.fixes.map((fix) => ({ ...makePlace(fix.place), text: fix.text })) }),
   }));
-  return `${JSON.stringify({ diagnostics: list }, undefined, 2)}\n`;
+  return writeJson({ diagnostics: list });
 }
 
 function makePlace(place: Place) {

@@ -71,3 +71,15 @@ test('the fingerprint stays when lines are put in above', () => {
   expect(fingerprint({ ...finding, place: place(30, 5, 8) })).toEqual(fingerprint(finding));
   expect(fingerprint({ ...finding, message: 'Another.' })).not.toEqual(fingerprint(finding));
 });
+
+test('any file name is an address, and what acts on a terminal is escaped', () => {
+  const file = 'chapters/1 #a?\u001b\u202e\ud800.md';
+  const bad = { ...finding, place: { ...place(3, 5, 8), file }, message: 'a\u001b\u009b\u2028b' };
+  const report = reportSarif([bad], options);
+  expect(report).not.toMatch(/[\u001b\u009b\u202e\u2028]/u);
+  const [result] = JSON.parse(report).runs[0].results;
+  expect(result.message.text).toContain('a\u001b\u009b\u2028b');
+  expect(result.locations[0].physicalLocation.artifactLocation.uri).toBe(
+    'chapters/1%20%23a%3F%1B%E2%80%AE%EF%BF%BD.md',
+  );
+});

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import type { Diagnostic } from './diagnostic.ts';
 import type { Place } from './place.ts';
+import { writeJson } from './printable.ts';
 
 /** What the log says of a rule. */
 export interface SarifRule {
@@ -46,7 +47,7 @@ export function reportSarif(
       },
     ],
   };
-  return `${JSON.stringify(log, undefined, 2)}\n`;
+  return writeJson(log);
 }
 
 function makeResult(diagnostic: Diagnostic, rules: readonly SarifRule[]) {
@@ -76,7 +77,7 @@ function makeResult(diagnostic: Diagnostic, rules: readonly SarifRule[]) {
           fixes: [
             {
               artifactChanges: fixes.map(({ place: there, text }) => ({
-                artifactLocation: { uri: encodeURI(there.file) },
+                artifactLocation: { uri: uriOf(there.file) },
                 replacements: [{ deletedRegion: makeRegion(there), insertedContent: { text } }],
               })),
             },
@@ -85,10 +86,18 @@ function makeResult(diagnostic: Diagnostic, rules: readonly SarifRule[]) {
   };
 }
 
+/** A path as a relative reference (RFC 3986): `#` and `?` of a name belong to it, too. */
+function uriOf(file: string): string {
+  return file
+    .split('/')
+    .map((name) => encodeURIComponent(name.replace(/\p{Surrogate}/gu, '\ufffd')))
+    .join('/');
+}
+
 function makeLocation(place: Place) {
   return {
     physicalLocation: {
-      artifactLocation: { uri: encodeURI(place.file) },
+      artifactLocation: { uri: uriOf(place.file) },
       region: makeRegion(place),
     },
   };

@@ -2,6 +2,7 @@ import { styleText } from 'node:util';
 import type { Diagnostic } from './diagnostic.ts';
 import { lineStarts } from './locate.ts';
 import type { Place } from './place.ts';
+import { printable } from './printable.ts';
 
 export interface TextReportOptions {
   /** The text of a file of the course, for its source lines; `undefined` where there is none. */
@@ -88,9 +89,4 @@ function excerpt(
     `  ${number} | ${before}${shown}${behind}\n` +
     `  ${' '.repeat(number.length)} | ${indent}${paint('^'.repeat(length))}\n`
   );
-}
-
-/** Control characters would act on the terminal; each becomes a space, so that carets still fit. */
-function printable(text: string): string {
-  return text.replace(/\p{Cc}/gu, ' ');
 }
