@@ -2,7 +2,7 @@ import path from 'node:path';
 import { prepareOutput } from '../output/index.ts';
 import { startAstro } from '../site/build/start-astro.ts';
 import { cacheFolder } from './cache-folder.ts';
-import { count, exitCodes, printFindings } from './console.ts';
+import { count, exitCodes, stderr, stdout } from './console.ts';
 import { courseDownloads } from './downloads.ts';
 import { judgeCourse } from './judge-course.ts';
 import { loadCourse } from './load-course.ts';
@@ -34,16 +34,16 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
   const site = import('../site/index.ts');
   try {
     const loaded = await loadCourse(folder);
-    printFindings(loaded, process.stderr);
+    stderr.printFindings(loaded);
     if (!loaded.checked) {
-      process.stderr.write('Nothing was published; an earlier site stands as it was.\n');
+      stderr.print`Nothing was published; an earlier site stands as it was.\n`;
       return exitCodes.findings;
     }
     // Beside all other work; a fault that comes early is waited for all the same.
     const judged = judgeCourse(loaded.course, cacheFolder());
     judged.catch(() => {});
     const { buildSite } = await site;
-    const progress = createProgressLine(process.stderr);
+    const progress = createProgressLine(stderr);
     const summary = await buildSite(
       loaded.checked,
       {
@@ -59,30 +59,26 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
       astro,
     ).finally(progress.clear);
     if (summary.noWordIndex !== undefined) {
-      process.stderr.write(
-        `The site has no search by words, since its indexer cannot run here (${summary.noWordIndex}).\n` +
-          'Install Linewright again without leaving out optional packages; all other pages are whole.\n',
-      );
+      stderr.print`The site has no search by words, since its indexer cannot run here (${summary.noWordIndex}).\n`;
+      stderr.print`Install Linewright again without leaving out optional packages; all other pages are whole.\n`;
     }
     const seconds = ((performance.now() - start) / 1000).toFixed(1);
-    process.stdout.write(
-      `${count(loaded.course.chapters.length, 'chapter')}, ${count(summary.pages, 'page')}, ` +
-        `${count(summary.images, 'picture')} in ${seconds} s: ${out}\n`,
-    );
+    const chapters = count(loaded.course.chapters.length, 'chapter');
+    const pages = count(summary.pages, 'page');
+    const pictures = count(summary.images, 'picture');
+    stdout.print`${chapters}, ${pages}, ${pictures} in ${seconds} s: ${out}\n`;
     printCarried(out, summary.carried);
     const boards = 'boards/list.html';
     if (summary.files.includes(boards)) {
-      process.stdout.write(`Boards for other sites: ${path.join(out, boards)}\n`);
+      stdout.print`Boards for other sites: ${path.join(out, boards)}\n`;
     }
     const { left, bytes } = summary.kept;
     if (left.length > 0) {
-      process.stdout.write(`Too large to be kept for reading offline: ${left.join(', ')}\n`);
+      stdout.print`Too large to be kept for reading offline: ${left.join(', ')}\n`;
     }
     if (bytes > heavy) {
       const size = Math.round(bytes / 1_000_000);
-      process.stdout.write(
-        `A reader's browser keeps ${size} MB for reading offline: smaller pictures in media/ would help.\n`,
-      );
+      stdout.print`A reader's browser keeps ${size} MB for reading offline: smaller pictures in media/ would help.\n`;
     }
     return exitCodes.clean;
   } finally {

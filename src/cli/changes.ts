@@ -1,10 +1,11 @@
 import { access, mkdir, writeFile } from 'node:fs/promises';
 import path from 'node:path';
+import { printable, writeJson } from '../diagnostics/index.ts';
 import { listFolder } from '../files/index.ts';
 import { makeTemporaryFolder } from '../output/index.ts';
 import { compareCourses, writeChanges } from '../publish/changes/index.ts';
 import { makeNews } from '../publish/changes/make-news.ts';
-import { count, exitCodes, printFindings } from './console.ts';
+import { count, exitCodes, stderr, stdout } from './console.ts';
 import { writeRevision } from './git-revision.ts';
 import { type LoadedCourse, loadCourse } from './load-course.ts';
 
@@ -30,32 +31,28 @@ export async function changes(
   const folder = given ?? (await firstCourse([after, before])) ?? '.';
   const [old, now] = await Promise.all([load(before, folder), load(after, folder)]);
   if (!now.checked) {
-    printFindings(now, process.stderr);
-    process.stderr.write(`Nothing was compared: ${after} has errors.\n`);
+    stderr.printFindings(now);
+    stderr.print`Nothing was compared: ${after} has errors.\n`;
     return exitCodes.findings;
   }
   if (!old.checked) {
     const errors = old.diagnostics.filter(({ severity }) => severity === 'error').length;
-    process.stderr.write(
-      `${before} has ${count(errors, 'error')} by today's rules; moves that cannot be played count as missing there.\n`,
-    );
+    stderr.print`${before} has ${count(errors, 'error')} by today's rules; moves that cannot be played count as missing there.\n`;
   }
   const found = compareCourses(old.course, now.checked);
   const { language } = now.course.settings;
   const isEmpty = found.chapters.length === 0 && found.side === undefined;
   if (options.write) {
-    if (isEmpty) process.stdout.write('Nothing changed on the board: no news was written.\n');
+    if (isEmpty) stdout.print`Nothing changed on the board: no news was written.\n`;
     else {
-      const news = makeNews(found, { language, date: options.date, from: before });
+      const news = makeNews(found, { language, date: options.date, from: printable(before) });
       const file = await addNews(folder, options.date, news);
-      process.stdout.write(
-        `${file} is written. Edit it as you like; the next build publishes it.\n`,
-      );
+      stdout.print`${file} is written. Edit it as you like; the next build publishes it.\n`;
     }
   } else if (options.format === 'json') {
-    process.stdout.write(`${JSON.stringify(found, null, 2)}\n`);
-  } else if (isEmpty) process.stdout.write('Nothing changed on the board.\n');
-  else process.stdout.write(writeChanges(found, { language, form: options.format }));
+    stdout.printLines(writeJson(found));
+  } else if (isEmpty) stdout.print`Nothing changed on the board.\n`;
+  else stdout.printLines(writeChanges(found, { language, form: options.format }));
   return exitCodes.clean;
 }
 

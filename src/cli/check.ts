@@ -1,6 +1,6 @@
 import { rules } from '../check/index.ts';
 import { type Diagnostic, reportGithub, reportJson, reportSarif } from '../diagnostics/index.ts';
-import { count, exitCodes, printFindings } from './console.ts';
+import { count, exitCodes, stdout } from './console.ts';
 import { loadCourse } from './load-course.ts';
 import { mendFiles } from './mend-files.ts';
 import { packageVersion } from './package-version.ts';
@@ -20,16 +20,14 @@ export async function check(folder: string, { format, fix }: CheckOptions): Prom
     mended = await mendFiles(folder, loaded);
     if (mended > 0) loaded = await loadCourse(folder);
   }
-  if (format !== 'text') process.stdout.write(report(format, loaded.diagnostics, folder));
+  if (format !== 'text') stdout.printLines(report(format, loaded.diagnostics, folder));
   else {
-    if (fix) process.stdout.write(`${count(mended, 'repair')} made.\n`);
-    printFindings(loaded, process.stdout);
+    if (fix) stdout.print`${count(mended, 'repair')} made.\n`;
+    stdout.printFindings(loaded);
     if (loaded.diagnostics.length === 0) {
       const { chapters, graph } = loaded.course;
       const positions = Object.keys(graph).length;
-      process.stdout.write(
-        `No findings: ${count(chapters.length, 'chapter')}, ${count(positions, 'position')}.\n`,
-      );
+      stdout.print`No findings: ${count(chapters.length, 'chapter')}, ${count(positions, 'position')}.\n`;
     }
   }
   return loaded.checked ? exitCodes.clean : exitCodes.findings;

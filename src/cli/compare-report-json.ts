@@ -1,3 +1,4 @@
+import { writeJson } from '../diagnostics/index.ts';
 import { byPosition, linesOf, partingOf } from '../lookup/games/index.ts';
 import { type ComparedCourse, placeOf } from './compare-report.ts';
 
@@ -47,5 +48,5 @@ export function reportComparisonJson({ course, table, games, otherSide }: Compar
       };
     }),
   };
-  return `${JSON.stringify(report, null, 2)}\n`;
+  return writeJson(report);
 }

@@ -1,3 +1,4 @@
+import { printable } from '../diagnostics/index.ts';
 import {
   byPosition,
   type ComparedGame,
@@ -56,7 +57,7 @@ export function reportComparison(compared: ComparedCourse, { all }: { all: boole
 
 function summary({ games, player, otherSide, table }: ComparedCourse): string {
   const sum = (kind: ComparedGame['kind']) => games.filter((game) => game.kind === kind).length;
-  const whose = player === '' ? '' : ` of ${player}`;
+  const whose = player === '' ? '' : ` of ${printable(player)}`;
   const lines = [
     `${count(games.length, 'game')}${whose}: ${sum('met')} meet the course, ${sum('apart')} never enter it.`,
   ];
@@ -147,7 +148,7 @@ function rowText(
       ? ''
       : `score of ${table.side === 'black' ? 'Black' : 'White'}: +${won} =${drawn} -${lost}`;
   const facts = [verb && `the course ${verb}: ${has}`, played, score].filter((fact) => fact !== '');
-  return `${games}  ${where}${place ? `   ${place}` : ''}\n${facts.map((fact) => `        ${fact}\n`).join('')}`;
+  return `${games}  ${where}${place ? `   ${printable(place)}` : ''}\n${facts.map((fact) => `        ${fact}\n`).join('')}`;
 }
 
 /** `1.d4`, `d5`: the moves of Black with their number only at the start of a line. */

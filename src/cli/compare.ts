@@ -8,7 +8,7 @@ import { makeCourseTable } from '../site/render/course-table.ts';
 import type { CompareOptions } from './compare-formats.ts';
 import { type ComparedCourse, reportComparison } from './compare-report.ts';
 import { reportComparisonJson } from './compare-report-json.ts';
-import { exitCodes, printFindings } from './console.ts';
+import { exitCodes, stderr, stdout } from './console.ts';
 import { loadCourse } from './load-course.ts';
 import { createProgressLine } from './progress-line.ts';
 
@@ -23,27 +23,25 @@ export async function compare(
 ): Promise<number> {
   const loaded = await loadCourse(folder);
   if (!loaded.checked) {
-    printFindings(loaded, process.stderr);
-    process.stderr.write('Nothing was compared: the course has errors.\n');
+    stderr.printFindings(loaded);
+    stderr.print`Nothing was compared: the course has errors.\n`;
     return exitCodes.findings;
   }
   const table = makeCourseTable(loaded.course, assignAddresses(loaded.course));
   const games = await readGames(file, table);
   const name = file === '-' ? 'the standard input' : file;
   if (games.length === 0) {
-    process.stderr.write(
-      `No game was found in ${name}. It should be PGN: tags such as [White "…"] and moves.\n`,
-    );
+    stderr.print`No game was found in ${name}. It should be PGN: tags such as [White "…"] and moves.\n`;
     return exitCodes.failed;
   }
   const mine = withPlayer(table, games, player);
   if (player !== '' && mine.games.length + mine.otherSide === 0) {
-    process.stderr.write(`No game in ${name} has a player named ${player}.\n`);
+    stderr.print`No game in ${name} has a player named ${player}.\n`;
     return exitCodes.failed;
   }
   const compared: ComparedCourse = { ...mine, table, course: loaded.course, player };
-  if (format === 'json') process.stdout.write(reportComparisonJson(compared));
-  else process.stdout.write(reportComparison(compared, { all }));
+  if (format === 'json') stdout.printLines(reportComparisonJson(compared));
+  else stdout.printLines(reportComparison(compared, { all }));
   return mine.games.some(({ kind }) => kind === 'broken') ? exitCodes.findings : exitCodes.clean;
 }
 
@@ -51,7 +49,7 @@ async function readGames(file: string, table: CourseTable): Promise<ComparedGame
   const size = file === '-' ? 0 : (await stat(file)).size;
   const stream: AsyncIterable<Uint8Array> = file === '-' ? process.stdin : createReadStream(file);
   const comparison = compareGames(table);
-  const progress = createProgressLine(process.stderr);
+  const progress = createProgressLine(stderr);
   const games: ComparedGame[] = [];
   async function* counted(): AsyncGenerator<Uint8Array> {
     let read = 0;

@@ -4,11 +4,11 @@ import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { watch } from 'chokidar';
 import sirv from 'sirv';
-import { reportText } from '../diagnostics/index.ts';
+import { printableLines, reportText } from '../diagnostics/index.ts';
 import { makeTemporaryFolder } from '../output/index.ts';
 import { startAstro } from '../site/build/start-astro.ts';
 import { cacheFolder } from './cache-folder.ts';
-import { printFindings } from './console.ts';
+import { stderr, stdout } from './console.ts';
 import { loadCourse } from './load-course.ts';
 import { serve } from './serve.ts';
 
@@ -32,7 +32,7 @@ export async function dev(folder: string, { port }: { port: number }): Promise<v
 
   const publish = async (): Promise<void> => {
     const loaded = await loadCourse(folder);
-    printFindings(loaded, process.stdout);
+    stdout.printFindings(loaded);
     if (loaded.checked) {
       const ready = await astro;
       const options = { out: site, folder, cacheDir: cacheFolder(), offline: false };
@@ -41,9 +41,9 @@ export async function dev(folder: string, { port }: { port: number }): Promise<v
         return ready.stop();
       });
       built = true;
-      process.stdout.write(`${new Date().toLocaleTimeString()}  ${pages} pages are up to date.\n`);
+      stdout.print`${new Date().toLocaleTimeString()}  ${pages} pages are up to date.\n`;
     } else {
-      process.stdout.write('The pages stay as they were until the errors are mended.\n');
+      stdout.print`The pages stay as they were until the errors are mended.\n`;
     }
     const { diagnostics, textOf } = loaded;
     const findings =
@@ -68,8 +68,8 @@ export async function dev(folder: string, { port }: { port: number }): Promise<v
       again = false;
       running = publish().catch((error: unknown) => {
         const message = error instanceof Error ? error.message : String(error);
-        process.stderr.write(`${message}\n`);
-        tell(message);
+        stderr.printLines(`${message}\n`);
+        tell(printableLines(message));
       });
       await running;
     } while (again);
@@ -108,7 +108,7 @@ export async function dev(folder: string, { port }: { port: number }): Promise<v
     clearTimeout(timer);
     timer = setTimeout(() => void run(), 80);
   });
-  process.stdout.write(`The course is at ${address} and follows your files. Stop with Ctrl+C.\n`);
+  stdout.print`The course is at ${address} and follows your files. Stop with Ctrl+C.\n`;
 
   const stop = (): void => {
     void watcher.close();

@@ -12,7 +12,7 @@ import {
 } from '../publish/diagram/index.ts';
 import { PublishError } from '../publish/publish-error.ts';
 import { arrowProblem, parseArrow, parseList, squareProblem } from '../read/index.ts';
-import { exitCodes, printFindings } from './console.ts';
+import { exitCodes, stderr, stdout } from './console.ts';
 import type { formats } from './diagram-command.ts';
 import { loadCourse } from './load-course.ts';
 import { replaceFile } from './replace-file.ts';
@@ -53,16 +53,16 @@ export async function diagram(folder: string, options: DiagramOptions): Promise<
     ...drawn,
     ...{ view, language, coordinates, caption, theme, size },
   });
-  for (const loss of made.losses) process.stderr.write(`${loss}\n`);
+  for (const loss of made.losses) stderr.print`${loss}\n`;
   const content = format === 'svg' ? made.svg : rasterize(made, size, Number(options.scale ?? 1));
   if (options.out === '-') {
-    process.stdout.write(content);
-    if (options.alt) process.stderr.write(`${made.alt}\n`);
+    stdout.writeFile(content);
+    if (options.alt) stderr.print`${made.alt}\n`;
   } else {
     await checkOutputFile(options.out, folder);
     await replaceFile(options.out, content);
-    process.stdout.write(`${options.out}: ${(content.length / 1000).toFixed(1)} KB\n`);
-    if (options.alt) process.stdout.write(`${made.alt}\n`);
+    stdout.print`${options.out}: ${(content.length / 1000).toFixed(1)} KB\n`;
+    if (options.alt) stdout.print`${made.alt}\n`;
   }
   return exitCodes.clean;
 }
@@ -80,7 +80,7 @@ function formatOf({ out, format, scale }: DiagramOptions): Format {
   if (chosen === 'svg' && scale !== undefined) {
     throw new PublishError('an SVG has no pixels, so it takes no `--scale`', 'leave it out');
   }
-  if (chosen === 'png' && out === '-' && process.stdout.isTTY) {
+  if (chosen === 'png' && out === '-' && stdout.isTerminal()) {
     throw new PublishError('a PNG is nothing to read on a terminal', 'give `--out FILE.png`');
   }
   return chosen;
@@ -117,8 +117,8 @@ async function subjectOf(
   }
   const loaded = await loadCourse(folder);
   if (loaded.checked === undefined) {
-    printFindings(loaded, process.stderr);
-    process.stderr.write('Nothing was drawn: the course has errors.\n');
+    stderr.printFindings(loaded);
+    stderr.print`Nothing was drawn: the course has errors.\n`;
     return undefined;
   }
   const { settings } = loaded.course;

@@ -4,7 +4,7 @@ import { checkOutputFile } from '../output/index.ts';
 import { bookFindings, PublishError } from '../publish/index.ts';
 import { makePgn, toLatin1 } from '../publish/pgn/index.ts';
 import { courseId } from '../site/render/index.ts';
-import { count, exitCodes, printFindings } from './console.ts';
+import { count, exitCodes, stderr, stdout } from './console.ts';
 import { courseBook } from './course-book.ts';
 import { type ExportOptions, exportFormats } from './export-formats.ts';
 import { loadCourse } from './load-course.ts';
@@ -16,9 +16,9 @@ export async function exportCourse(folder: string, options: ExportOptions): Prom
   const loaded = await loadCourse(folder);
   const { checked, course, textOf } = loaded;
   const more = checked && format === 'epub' ? bookFindings(checked) : [];
-  printFindings({ diagnostics: [...loaded.diagnostics, ...more], textOf }, process.stderr);
+  stderr.printFindings({ diagnostics: [...loaded.diagnostics, ...more], textOf });
   if (!checked) {
-    process.stderr.write('Nothing was written; an earlier file stands as it was.\n');
+    stderr.print`Nothing was written; an earlier file stands as it was.\n`;
     return exitCodes.findings;
   }
   const name = options.chapter ?? courseId(course);
@@ -26,7 +26,7 @@ export async function exportCourse(folder: string, options: ExportOptions): Prom
   await checkOutputFile(out, folder);
   const content = await contentOf(checked, folder, { ...options, format });
   await replaceFile(out, content);
-  process.stdout.write(`${out}: ${Math.ceil(content.length / 1000)} KB\n`);
+  stdout.print`${out}: ${Math.ceil(content.length / 1000)} KB\n`;
   return exitCodes.clean;
 }
 
@@ -65,7 +65,7 @@ async function contentOf(
       const text = makePgn(checked, { chapter, site });
       if (!latin1) return Buffer.from(text);
       const { bytes, lost } = toLatin1(text);
-      if (lost > 0) process.stderr.write(`${count(lost, 'sign')} ISO 8859-1 lacks became \`?\`.\n`);
+      if (lost > 0) stderr.print`${count(lost, 'sign')} ISO 8859-1 lacks became \`?\`.\n`;
       return bytes;
     }
   }

@@ -1,8 +1,9 @@
 import { mkdir, readdir, stat, writeFile } from 'node:fs/promises';
 import path from 'node:path';
+import { printable } from '../diagnostics/index.ts';
 import { type DraftOptions, makeDraft, readArchive, writeNotes } from '../publish/draft/index.ts';
 import { PublishError } from '../publish/index.ts';
-import { count, exitCodes } from './console.ts';
+import { count, exitCodes, stderr, stdout } from './console.ts';
 import { loadCourse } from './load-course.ts';
 
 export interface ImportOptions extends Pick<DraftOptions, 'by' | 'side'> {
@@ -19,7 +20,7 @@ export async function importPgn(file: string, options: ImportOptions): Promise<n
   await checkFile(file);
   await checkFolder(folder);
   const { by, side } = options;
-  const draft = await makeDraft(readArchive(file), { by, side, title: name });
+  const draft = await makeDraft(readArchive(file), { by, side, title: printable(name) });
   if (draft.isEmpty) {
     throw new PublishError(`there is no game in ${file}`, 'give a PGN file that has moves');
   }
@@ -27,21 +28,22 @@ export async function importPgn(file: string, options: ImportOptions): Promise<n
   for (const each of draft.files) await writeFile(path.join(folder, each.path), each.text);
   const { notes } = draft;
   if (notes.length > 0) {
-    await writeFile(path.join(folder, 'import-notes.md'), writeNotes(path.basename(file), notes));
+    await writeFile(
+      path.join(folder, 'import-notes.md'),
+      writeNotes(printable(path.basename(file)), notes),
+    );
   }
   for (const { game, line, message } of notes.slice(0, toldNotes)) {
-    process.stderr.write(`${file}:${line}: game ${game}: ${message}\n`);
+    stderr.print`${file}:${line}: game ${game}: ${message}\n`;
   }
   const more = notes.length - toldNotes;
-  if (more > 0) process.stderr.write(`… and ${more} more.\n`);
+  if (more > 0) stderr.print`… and ${more} more.\n`;
   const { diagnostics } = await loadCourse(folder);
-  process.stdout.write(
-    `${count(draft.games, 'game')}, ${count(draft.chapters, 'chapter')}: ${folder}\n` +
-      (notes.length > 0
-        ? `What was not understood is listed in ${path.join(folder, 'import-notes.md')}.\n`
-        : '') +
-      `\`linewright check ${folder}\` has ${count(diagnostics.length, 'finding')} for you to settle.\n`,
-  );
+  stdout.print`${count(draft.games, 'game')}, ${count(draft.chapters, 'chapter')}: ${folder}\n`;
+  if (notes.length > 0) {
+    stdout.print`What was not understood is listed in ${path.join(folder, 'import-notes.md')}.\n`;
+  }
+  stdout.print`\`linewright check ${folder}\` has ${count(diagnostics.length, 'finding')} for you to settle.\n`;
   return exitCodes.clean;
 }
 

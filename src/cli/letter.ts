@@ -3,7 +3,7 @@ import path from 'node:path';
 import { makeTemporaryFolder, prepareOutput, replaceFolder } from '../output/index.ts';
 import { type LetterChoice, makeLetter, PublishError } from '../publish/index.ts';
 import { cacheFolder } from './cache-folder.ts';
-import { count, exitCodes, printFindings } from './console.ts';
+import { count, exitCodes, stderr, stdout } from './console.ts';
 import { loadCourse } from './load-course.ts';
 import { printCarried } from './print-carried.ts';
 import { dayOf, today, toldDate } from './told-date.ts';
@@ -35,8 +35,8 @@ export async function letter(
   const { choice, folder } = choose(chapter, dir, options);
   const loaded = await loadCourse(folder);
   if (!loaded.checked) {
-    printFindings(loaded, process.stderr);
-    process.stderr.write('Nothing was written; an earlier letter stands as it was.\n');
+    stderr.printFindings(loaded);
+    stderr.print`Nothing was written; an earlier letter stands as it was.\n`;
     return exitCodes.findings;
   }
   const { site, images, subject, from, to } = options;
@@ -47,7 +47,7 @@ export async function letter(
   const settings = { folder, date, site, images, subject, from, to, cacheDir };
   const made = await makeLetter(loaded.checked, choice, settings);
   const diagnostics = [...loaded.diagnostics, ...made.findings];
-  printFindings({ diagnostics, textOf: loaded.textOf }, process.stderr);
+  stderr.printFindings({ diagnostics, textOf: loaded.textOf });
 
   const shown = options.out ?? path.join(folder, 'letters', made.name);
   const out = await prepareOutput(shown, folder);
@@ -66,11 +66,11 @@ export async function letter(
   } finally {
     await work.remove();
   }
-  process.stdout.write(
-    `${shown}: letter.html ${kilobytes(Buffer.byteLength(made.html))}, letter.txt ` +
-      `${kilobytes(Buffer.byteLength(made.text))}, letter.eml ${kilobytes(made.message.length)}, ` +
-      `${count(made.pictures.size, 'picture')}\n`,
-  );
+  const html = kilobytes(Buffer.byteLength(made.html));
+  const text = kilobytes(Buffer.byteLength(made.text));
+  const message = kilobytes(made.message.length);
+  const pictures = count(made.pictures.size, 'picture');
+  stdout.print`${shown}: letter.html ${html}, letter.txt ${text}, letter.eml ${message}, ${pictures}\n`;
   return exitCodes.clean;
 }
 

@@ -7,7 +7,7 @@ import type { BuildOptions } from './build.ts';
 import type { ChangesOptions } from './changes.ts';
 import { type CheckOptions, check, checkFormats } from './check.ts';
 import { type CompareOptions, compareFormats } from './compare-formats.ts';
-import { exitCodes } from './console.ts';
+import { endWhenClosed, exitCodes, stderr, stdout } from './console.ts';
 import { defineDiagram } from './diagram-command.ts';
 import { explainSystemError, isSystemError } from './explain-system-error.ts';
 import { type ExportOptions, exportFormats } from './export-formats.ts';
@@ -20,6 +20,14 @@ import { today } from './told-date.ts';
 const program = new Command('linewright')
   .description('Proves an opening course and publishes it as a site.')
   .version(packageVersion())
+  .configureOutput({
+    writeOut: stdout.printLines,
+    writeErr: stderr.printLines,
+    // An argument that it quotes may hold anything; only a suggestion has a line of its own.
+    outputError: (text) => {
+      for (const line of text.trimEnd().split(/\n(?=\(Did you mean )/)) stderr.print`${line}\n`;
+    },
+  })
   .showHelpAfterError('(linewright --help lists the commands)')
   .exitOverride();
 
@@ -224,13 +232,7 @@ function parsePort(text: string): number {
   return port;
 }
 
-// Whoever reads the output may close it early, as `head` does: that is no fault.
-for (const stream of [process.stdout, process.stderr]) {
-  stream.on('error', (error: NodeJS.ErrnoException) => {
-    if (error.code !== 'EPIPE') throw error;
-    process.exit();
-  });
-}
+endWhenClosed();
 
 try {
   await program.parseAsync();
@@ -244,15 +246,15 @@ function explain(error: unknown): number {
     // Commander has said it already; help and version are no failures.
     return 'exitCode' in error && error.exitCode === 0 ? exitCodes.clean : exitCodes.failed;
   }
-  if (error instanceof NoCourseError) process.stderr.write(`${error.message}\n`);
+  if (error instanceof NoCourseError) stderr.print`${error.message}\n`;
   else if (error instanceof FileRefusedError) {
-    process.stderr.write(`${error.file}: ${error.message} ${error.hint}\n`);
+    stderr.print`${error.file}: ${error.message} ${error.hint}\n`;
   } else if (error instanceof UserError) {
-    process.stderr.write(`${sentence(error.message)} ${sentence(error.hint)}\n`);
-  } else if (isSystemError(error)) process.stderr.write(`${explainSystemError(error)}\n`);
+    stderr.print`${sentence(error.message)} ${sentence(error.hint)}\n`;
+  } else if (isSystemError(error)) stderr.print`${explainSystemError(error)}\n`;
   else {
     const stack = error instanceof Error ? error.stack : String(error);
-    process.stderr.write(`This is a fault in Linewright, not in your course.\n${stack}\n`);
+    stderr.printLines(`This is a fault in Linewright, not in your course.\n${stack}\n`);
   }
   return exitCodes.failed;
 }

@@ -2,7 +2,7 @@ import { cp, readdir, rename } from 'node:fs/promises';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { NoCourseError } from '../read/index.ts';
-import { exitCodes } from './console.ts';
+import { exitCodes, stdout } from './console.ts';
 
 const starter = fileURLToPath(new URL('../../content/starter', import.meta.url));
 
@@ -21,11 +21,9 @@ export async function makeNew(folder: string): Promise<number> {
   await cp(starter, folder, { recursive: true });
   // npm leaves files named .gitignore out of a package.
   await rename(path.join(folder, 'gitignore'), path.join(folder, '.gitignore'));
-  process.stdout.write(
-    `A new course stands in ${folder}.\n\n` +
-      `  linewright dev ${folder}     shows it while you write\n` +
-      `  linewright check ${folder}   tells what is wrong\n` +
-      `  linewright build ${folder}   publishes it\n`,
-  );
+  stdout.print`A new course stands in ${folder}.\n\n`;
+  stdout.print`  linewright dev ${folder}     shows it while you write\n`;
+  stdout.print`  linewright check ${folder}   tells what is wrong\n`;
+  stdout.print`  linewright build ${folder}   publishes it\n`;
   return exitCodes.clean;
 }

@@ -4,6 +4,7 @@ import sirv from 'sirv';
 import { settleOutput } from '../output/index.ts';
 import { NoCourseError } from '../read/index.ts';
 import { defaultOutput } from './build.ts';
+import { stdout } from './console.ts';
 import { serve } from './serve.ts';
 
 export interface PreviewOptions {
@@ -27,5 +28,5 @@ export async function preview(folder: string, options: PreviewOptions): Promise<
       response.end('There is no such page.\n');
     });
   }, options.port);
-  process.stdout.write(`The course is at ${address}\nStop with Ctrl+C.\n`);
+  stdout.print`The course is at ${address}\nStop with Ctrl+C.\n`;
 }

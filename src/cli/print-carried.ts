@@ -1,5 +1,5 @@
 import { isHostFile } from '../output/index.ts';
-import { count } from './console.ts';
+import { count, stderr } from './console.ts';
 
 /** So many paths are named; who put them there knows the rest. */
 const named = 5;
@@ -9,7 +9,6 @@ export function printCarried(out: string, carried: readonly string[]): void {
   const paths = carried.filter((path) => !isHostFile(path));
   if (paths.length === 0) return;
   const more = paths.length > named ? ', …' : '';
-  process.stderr.write(
-    `${out} keeps ${count(paths.length, 'file')} that no build wrote: ${paths.slice(0, named).join(', ')}${more}\n`,
-  );
+  const names = paths.slice(0, named).join(', ');
+  stderr.print`${out} keeps ${count(paths.length, 'file')} that no build wrote: ${names}${more}\n`;
 }

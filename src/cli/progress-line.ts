@@ -1,3 +1,5 @@
+import type { Output } from './console.ts';
+
 const words: Readonly<Record<string, string>> = {
   text: 'writing chapters',
   pages: 'building pages',
@@ -6,16 +8,14 @@ const words: Readonly<Record<string, string>> = {
 };
 
 /** One line on a terminal that tells what is being done; silent where there is no terminal. */
-export function createProgressLine(stream: NodeJS.WriteStream) {
-  const terminal = stream.isTTY;
+export function createProgressLine({ showProgress }: Output) {
   return {
     show(stage: string, done: number, all: number): void {
-      if (!terminal) return;
       const numbers = stage === 'images' ? ` ${bar(done, all)} ${done}/${all}` : '';
-      stream.write(`\r\x1b[K${words[stage] ?? stage}${numbers}`);
+      showProgress(`${words[stage] ?? stage}${numbers}`);
     },
     clear(): void {
-      if (terminal) stream.write('\r\x1b[K');
+      showProgress('');
     },
   };
 }

@@ -14,9 +14,7 @@ const acts = new RegExp(`[${codes.map((code) => `\\u{${code.toString(16)}}`).joi
 test('no sign that acts is left, and the length stays', () => {
   expect(printable(all)).not.toMatch(acts);
   expect(printable(all)).toHaveLength(all.length);
-  expect(printable('a\u001b[31mb\r\nc\u007f\td\u009be\u202ef\u2028g')).toBe(
-    'a␛[31mb␍␊c␡ d�e�f␤g',
-  );
+  expect(printable('a\u001b[31mb\r\nc\u007f\td\u009be\u202ef\u2028g')).toBe('a␛[31mb␍␊c␡ d�e�f␤g');
 });
 
 test('text of several lines keeps its line ends, and no other', () => {

@@ -19,7 +19,9 @@ export function printable(text: string): string {
 
 /** The same for text of several lines, which end with LF or CR LF. */
 export function printableLines(text: string): string {
-  return text.replace(/\r\n/g, '\n').replace(acting, (sign) => (sign === '\n' ? sign : signOf(sign)));
+  return text
+    .replace(/\r\n/g, '\n')
+    .replace(acting, (sign) => (sign === '\n' ? sign : signOf(sign)));
 }
 
 /**
@@ -27,9 +29,9 @@ export function printableLines(text: string): string {
  * can stand in strings only, but for the line ends of the indentation.
  */
 export function writeJson(value: unknown): string {
-  const escape = (sign: string) =>
+  const escaped = (sign: string) =>
     sign === '\n' ? sign : `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`;
-  return `${JSON.stringify(value, undefined, 2).replace(acting, escape)}\n`;
+  return `${JSON.stringify(value, undefined, 2).replace(acting, escaped)}\n`;
 }
 
 /** A control picture (U+2400 to U+2424) where Unicode has one, else the replacement character. */

@@ -42,6 +42,8 @@ test('nothing in a name or a message begins a command, and no control sign comes
     ],
     `courses/${evil}`,
   );
-  expect(report).toMatch(/^::error file=[^\p{Cc}\u2028:,]*,line=3,[^\p{Cc}\u2028:]*::[^\p{Cc}\u2028]*\n$/u);
+  expect(report).toMatch(
+    /^::error file=[^\p{Cc}\u2028:,]*,line=3,[^\p{Cc}\u2028:]*::[^\p{Cc}\u2028]*\n$/u,
+  );
   expect(report).toContain('%0D%0A%3A%3Aerror file=x');
 });

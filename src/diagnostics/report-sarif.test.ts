@@ -76,7 +76,7 @@ test('any file name is an address, and what acts on a terminal is escaped', () =
   const file = 'chapters/1 #a?\u001b\u202e\ud800.md';
   const bad = { ...finding, place: { ...place(3, 5, 8), file }, message: 'a\u001b\u009b\u2028b' };
   const report = reportSarif([bad], options);
-  expect(report).not.toMatch(/[\u001b\u009b\u202e\u2028]/u);
+  for (const sign of '\u001b\u009b\u202e\u2028') expect(report).not.toContain(sign);
   const [result] = JSON.parse(report).runs[0].results;
   expect(result.message.text).toContain('a\u001b\u009b\u2028b');
   expect(result.locations[0].physicalLocation.artifactLocation.uri).toBe(
