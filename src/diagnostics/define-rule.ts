@@ -1,3 +1,4 @@
+import { onOneLine } from './controls.ts';
 import type { Diagnostic, Fix, RelatedPlace, Severity } from './diagnostic.ts';
 import type { Place } from './place.ts';
 
@@ -52,11 +53,22 @@ export function defineRule<Subject>(rule: Rule<Subject>): Rule<Subject> {
   return rule;
 }
 
-/** Stamps a rule's finding with its id and severity. */
+/**
+ * Stamps a rule's finding with its id and severity. Its sentences quote authors and file names:
+ * whatever those hold, a sentence is one line of characters that can be printed.
+ */
 export function makeDiagnostic<Subject>(
   rule: Rule<Subject>,
   severity: Severity,
   finding: Finding,
 ): Diagnostic {
-  return { rule: rule.id, severity, related: [], ...finding };
+  const { message, hint, related = [] } = finding;
+  return {
+    rule: rule.id,
+    severity,
+    ...finding,
+    message: onOneLine(message),
+    ...(hint === undefined ? {} : { hint: onOneLine(hint) }),
+    related: related.map((other) => ({ ...other, message: onOneLine(other.message) })),
+  };
 }

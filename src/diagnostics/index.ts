@@ -1,4 +1,5 @@
 export { applyFixes } from './apply-fixes.ts';
+export { onOneLine, unprintable, withoutControls } from './controls.ts';
 export type {
   Example,
   ExpectedFinding,

@@ -9,6 +9,7 @@ import { readBlock } from './read-block.ts';
 import { readFrontMatter } from './read-front-matter.ts';
 import { readTextNodes } from './read-text-nodes.ts';
 import { courseProcessor } from './remark-course.ts';
+import { reportControls } from './report-controls.ts';
 import type { BlockDraft, ChapterDraft, CourseProblem, SourceFile } from './types.ts';
 
 /** Names that the published site uses for pages and folders of its own. */
@@ -64,20 +65,21 @@ export interface ChapterOptions {
 
 /** Reads one chapter. A tree that a unified pipeline has parsed already may be given with it. */
 export function readChapter(
-  source: SourceFile,
+  written: SourceFile,
   { media, chapters, games = [], frontMatter = 'required' }: ChapterOptions,
   tree?: Root,
 ): ChapterDraft {
+  const problems: CourseProblem[] = [];
+  const report: BlockContext['report'] = (problem) =>
+    problems.push({ rule: 'chapter-unreadable', ...problem });
+  const source = reportControls(written, report);
   const file: FileText = {
     file: source.path,
     text: source.text,
     lineStarts: lineStarts(source.text),
     pointAt: createLocator(source.text),
   };
-  const problems: CourseProblem[] = [];
   const body = tree ?? courseProcessor.parse(source.text);
-  const report: BlockContext['report'] = (problem) =>
-    problems.push({ rule: 'chapter-unreadable', ...problem });
   limitNesting(body, { source: file, report });
   const usedMedia = new Set<string>();
   const context: BlockContext = {

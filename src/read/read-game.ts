@@ -1,4 +1,4 @@
-import { createLocator, nearestName, type Point } from '../diagnostics/index.ts';
+import { createLocator, nearestName, type Point, withoutControls } from '../diagnostics/index.ts';
 import { type Movetext, parseGames } from '../movetext/index.ts';
 import type { BlockContext } from './block-context.ts';
 import type { Fence } from './fence.ts';
@@ -71,7 +71,7 @@ const parsed = new WeakMap<SourceFile, ParsedFile>();
 /** A file of many games is parsed once, however many blocks take a game from it. */
 function gamesOf(source: SourceFile): ParsedFile {
   const known = parsed.get(source) ?? {
-    games: parseGames(source.text).filter(({ line }) => line.moves.length > 0),
+    games: parseGames(withoutControls(source.text)).filter(({ line }) => line.moves.length > 0),
     pointAt: createLocator(source.text),
   };
   parsed.set(source, known);

@@ -8,6 +8,7 @@ import { takeDefinitions } from './read-chapter.ts';
 import { readFrontMatter } from './read-front-matter.ts';
 import { readTextNodes } from './read-text-nodes.ts';
 import { courseProcessor } from './remark-course.ts';
+import { reportControls } from './report-controls.ts';
 import { type LinkTargets, resolveLink } from './resolve-link.ts';
 import { placeOf, type TextContext } from './text-context.ts';
 import type { CourseProblem, NewsDraft, SourceFile } from './types.ts';
@@ -35,16 +36,17 @@ export function isDay(text: string): boolean {
  * Reads a file of `news/`: Markdown that links to the course and shows no moves of its own. News
  * grows old: a link to what the course has no more is a problem of the rule `news-link`, and plain text.
  */
-export function readNews(source: SourceFile, targets: LinkTargets): NewsDraft {
+export function readNews(written: SourceFile, targets: LinkTargets): NewsDraft {
+  const problems: CourseProblem[] = [];
+  const report: TextContext['report'] = (problem) =>
+    problems.push({ rule: 'chapter-unreadable', ...problem });
+  const source = reportControls(written, report);
   const file: FileText = {
     file: source.path,
     text: source.text,
     lineStarts: lineStarts(source.text),
     pointAt: createLocator(source.text),
   };
-  const problems: CourseProblem[] = [];
-  const report: TextContext['report'] = (problem) =>
-    problems.push({ rule: 'chapter-unreadable', ...problem });
   const body: Root = courseProcessor.parse(source.text);
   limitNesting(body, { source: file, report });
   const usedMedia = new Set<string>();

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { createLocator, type Place, severities } from '../diagnostics/index.ts';
 import { readYaml, type YamlProblem, type YamlResult } from './read-yaml.ts';
+import { reportControls } from './report-controls.ts';
 import type { CourseProblem, CourseSettings, SourceFile } from './types.ts';
 import { webAddressFault } from './web-address.ts';
 
@@ -62,14 +63,18 @@ const fallback: CourseSettings = {
 };
 
 /** Reads `course.yaml`. */
-export function readSettings(file: SourceFile): SettingsDraft {
+export function readSettings(written: SourceFile): SettingsDraft {
+  const problems: CourseProblem[] = [];
+  const file = reportControls(written, (problem) =>
+    problems.push({ rule: 'course-setting', ...problem }),
+  );
   const yaml = readYaml(
     { file: file.path, text: file.text, pointAt: createLocator(file.text), name: 'course.yaml' },
     schema,
   );
-  const problems = [...yaml.problems, ...lostRule(yaml)].map(
-    (problem): CourseProblem => ({ rule: 'course-setting', ...problem }),
-  );
+  for (const problem of [...yaml.problems, ...lostRule(yaml)]) {
+    problems.push({ rule: 'course-setting', ...problem });
+  }
   const settings: CourseSettings = { ...fallback, ...withoutUndefined(yaml.sound) };
   const places: Record<string, Place> = {};
   for (const key of Object.keys(settings)) places[key] = yaml.placeOf(key);

@@ -1,7 +1,14 @@
-import { type Document, isMap, isNode, isScalar, LineCounter, parseDocument } from 'yaml';
+import { type Document, isMap, isNode, isScalar, LineCounter, parseDocument, visit } from 'yaml';
 import type { z } from 'zod';
-import { nearestName, type Place, type Point } from '../diagnostics/index.ts';
+import {
+  nearestName,
+  type Place,
+  type Point,
+  unprintable,
+  withoutControls,
+} from '../diagnostics/index.ts';
 import { alignScalar } from './align-scalar.ts';
+import { codeOf } from './report-controls.ts';
 import { explainReference, explainYaml, type YamlFault } from './yaml-fault.ts';
 
 export interface YamlSource {
@@ -66,6 +73,7 @@ export function readYaml<Schema extends z.ZodObject>(
   });
   const [error] = document.errors;
   if (error) return fault(explainYaml(error, document, source.text));
+  const escapes = takeEscapes(document, source, places);
   let data: unknown;
   try {
     data = document.toJS() ?? {};
@@ -74,12 +82,34 @@ export function readYaml<Schema extends z.ZodObject>(
   }
   const result = schema.safeParse(data);
   if (result.success) {
-    return { value: result.data, sound: result.data, problems: [], ...ways };
+    return { value: result.data, sound: result.data, problems: escapes, ...ways };
   }
   const problems = result.error.issues.flatMap((issue) =>
     describeIssue(issue, source, schema, document, places),
   );
-  return { sound: soundPart(schema, data), problems, ...ways };
+  return { sound: soundPart(schema, data), problems: [...escapes, ...problems], ...ways };
+}
+
+/** Half of a surrogate pair, which is no character. */
+const half = /\p{Surrogate}/gu;
+
+/** In quotes YAML can write any character, as in `"\e"`: takes out those that no text has. */
+function takeEscapes(document: Document, source: YamlSource, { span }: Places): YamlProblem[] {
+  const problems: YamlProblem[] = [];
+  visit(document, {
+    Scalar(_key, node) {
+      if (typeof node.value !== 'string' || !node.range) return;
+      const [found] = node.value.match(unprintable) ?? node.value.match(half) ?? [];
+      if (found === undefined) return;
+      node.value = withoutControls(node.value).replace(half, ' ');
+      problems.push({
+        place: span(node.range[0], node.range[1]),
+        message: `${capital(source.name)} has a character that cannot be printed: ${codeOf(found)}.`,
+        hint: 'In double quotes a backslash begins a code; leave the code out, or write `\\\\` for a backslash.',
+      });
+    },
+  });
+  return problems;
 }
 
 function soundPart<Schema extends z.ZodObject>(

@@ -187,6 +187,11 @@ describe('import, then export', () => {
     );
   });
 
+  test('makes spaces of characters that no course may have', async () => {
+    const draft = await draftOf('[White "A\u001b[31m"]\n\n1. e4 {one\u0007two} e5 {\uffff} *');
+    expect(exportOf(draft).map(({ line }) => outline(line))).toEqual([' e4 {one two} e5']);
+  });
+
   test('keeps the whole of a deeper tree, in blocks that go on from names', async () => {
     const depth = 100;
     const pgn = `${'1. e4 ('.repeat(depth)}1. d4${')'.repeat(depth)} 1... e5 *`.replaceAll(

@@ -1,4 +1,4 @@
-import { createLocator } from '../../diagnostics/index.ts';
+import { createLocator, withoutControls } from '../../diagnostics/index.ts';
 import { parseGames } from '../../movetext/index.ts';
 import { chaptersByBranch } from './chapters-by-branch.ts';
 import { addBlocks, type DraftChapter } from './draft-chapter.ts';
@@ -45,7 +45,8 @@ export async function makeDraft(
 ): Promise<Draft> {
   const notes: ImportNote[] = [];
   const games: DraftGame[] = [];
-  for await (const { text, line } of parts) {
+  for await (const { text: written, line } of parts) {
+    const text = withoutControls(written);
     const pointAt = createLocator(text);
     const lineAt = (offset: number) => line - 1 + pointAt(offset).line;
     for (const movetext of parseGames(text)) {
