@@ -76,18 +76,20 @@ interface Import {
   readonly from: string;
 }
 
-const imports = readdirSync(src, { recursive: true, encoding: 'utf8' })
+const sources = readdirSync(src, { recursive: true, encoding: 'utf8' })
   .map((file) => file.split(path.sep).join('/'))
   // Tests and their helpers, which are not published, may put stages together.
-  .filter((file) => /\.(ts|astro)$/.test(file) && !/\.test\.ts$|\/testing\//.test(file))
-  .flatMap((file): Import[] => {
-    const text = readFileSync(path.join(src, file), 'utf8');
-    const found = text.matchAll(
-      /(?:^|\s)(?:import|export)\b[^'";]*?from\s*'([^']+)'|import\('([^']+)'\)/g,
-    );
-    const room = file.includes('/') ? (file.split('/')[0] ?? '') : '';
-    return [...found].map(([, from, later]) => ({ file, room, from: from ?? later ?? '' }));
-  });
+  .filter((file) => /\.(ts|astro)$/.test(file) && !/\.test\.ts$|\/testing\//.test(file));
+
+const textOf = (file: string) => readFileSync(path.join(src, file), 'utf8');
+
+const imports = sources.flatMap((file): Import[] => {
+  const found = textOf(file).matchAll(
+    /(?:^|\s)(?:import|export)\b[^'";]*?from\s*'([^']+)'|import\('([^']+)'\)/g,
+  );
+  const room = file.includes('/') ? (file.split('/')[0] ?? '') : '';
+  return [...found].map(([, from, later]) => ({ file, room, from: from ?? later ?? '' }));
+});
 
 function roomOf({ file, from }: Import): string | undefined {
   if (!from.startsWith('.')) return undefined;
@@ -169,6 +171,15 @@ describe('some things have one door', () => {
     };
     const outside = readers.filter((file) => !file.startsWith('files/'));
     expect(outside.sort()).toEqual(Object.keys(others).sort());
+  });
+
+  // What is printed goes through one function, so that nothing an author quotes acts on a terminal.
+  test('only the console of the commands writes to the terminal', () => {
+    const writing = sources
+      .filter((file) => !file.startsWith('browser/'))
+      .filter((file) => /process\.std(?:out|err)|console\.\w+\(/.test(textOf(file)));
+    // The process of Astro writes into a pipe, which the one that started it reads.
+    expect(writing).toEqual(['cli/console.ts', 'site/build/astro-process.ts']);
   });
 
   test('only the check makes a checked course', () => {

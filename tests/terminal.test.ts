@@ -7,6 +7,7 @@ import { spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
+import { stripVTControlCharacters } from 'node:util';
 import { afterAll, afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { changes } from '../src/cli/changes.ts';
 import { check, checkFormats } from '../src/cli/check.ts';
@@ -104,6 +105,17 @@ describe('no control sign but the line end comes out of', () => {
   test.each(checkFormats)('check --format %s', async (format) => {
     for (const folder of [sound, unsound]) await check(folder, { format, fix: false });
     expectHarmless();
+  });
+
+  test('check with colours, but for the codes of ours', async () => {
+    vi.stubEnv('NO_COLOR', undefined);
+    vi.stubEnv('FORCE_COLOR', '1');
+    await check(unsound, { format: 'text', fix: false });
+    expect(printed).toContain('\u001b[31merror\u001b[39m');
+    printed = stripVTControlCharacters(printed);
+    expectHarmless();
+    // A code of the author's that came through would be gone by now.
+    expect(printed).toContain('[2A');
   });
 
   test.each(compareFormats)('compare --format %s', async (format) => {
