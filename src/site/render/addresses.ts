@@ -1,3 +1,4 @@
+import { pieceSprite } from '../../draw/index.ts';
 import type { Block, Chapter, Course, MoveNode, NodeRef } from '../../model/types.ts';
 import { gameMoves } from './game-moves.ts';
 
@@ -13,8 +14,11 @@ export interface Addresses {
   claimId(chapter: number, wish: string): string;
 }
 
-/** Ids of the drawn boards' parts and of the page itself. */
-const ofThePage = /^(?:board|piece|turn|coordinate|dark|page)-/;
+/** Ids that every page has already: its text, and the symbols that boards are drawn with. */
+const ofThePage: ReadonlySet<string> = new Set([
+  'page-text',
+  ...[...pieceSprite().matchAll(/ id="([^"]+)"/g)].map(([, id]) => id ?? ''),
+]);
 
 /**
  * Gives every move of the course its id: its label, else `b2-12-Nf3` (`b2-12b-Nf6` for Black).
@@ -25,7 +29,7 @@ export function assignAddresses(course: Course, ending = 'html'): Addresses {
   const taken = course.chapters.map(() => new Set<string>());
   const claimId = (chapter: number, wish: string): string => {
     const ids = taken[chapter] ?? new Set();
-    const free = (id: string) => id !== '' && !ids.has(id) && !ofThePage.test(id);
+    const free = (id: string) => id !== '' && !ids.has(id) && !ofThePage.has(id);
     let id = wish;
     for (let count = 2; !free(id); count++) id = `${wish === '' ? 'x' : wish}-${count}`;
     ids.add(id);
