@@ -61,6 +61,14 @@ describe('a block that is not closed', () => {
     ]);
   });
 
+  test('is read up to its first empty line, whatever lines end with', () => {
+    const text = '```moves\n1. e4\nside: white\n\nText';
+    for (const end of ['\n', '\r\n', '\r']) {
+      const found = problemsOf(text.replaceAll('\n', end));
+      expect(found, JSON.stringify(end)).toContain('side: white: “side: white” cannot be a move.');
+    }
+  });
+
   test('before the next block names that one', () => {
     const text = '```moves\n1. e4\n\nText.\n\n```diagram at="x"\ncaption: y\n```\n\nMore.';
     expect(messages(text)).toEqual([

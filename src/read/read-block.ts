@@ -52,7 +52,8 @@ const opensBlock = new RegExp(
   `^[ \\t>]*(?:\`{3,}|~{3,})[ \\t]*(?:${blockNames.join('|')})\\b`,
   'm',
 );
-const emptyLine = /(?<=[\r\n])[ \t]*(?:[\r\n]|$)/;
+// Between the two signs of a CR LF there is no line.
+const emptyLine = /(?<=\n|\r(?!\n))[ \t]*(?:[\r\n]|$)/;
 const misplacedFence = /[ \t]*(?:`{3,}|~{3,})[ \t]*$/m;
 
 /**
