@@ -1,0 +1,54 @@
+import { once } from 'node:events';
+import { Worker } from 'node:worker_threads';
+import type { Failure, FuzzCase } from './case.ts';
+
+/** Processor time that a case may take, in seconds: time of the clock says nothing on a busy machine. */
+const longest = 15;
+
+/** Where cases are tried, one after another. A case that hangs, or takes the thread down, has failed. */
+export class Bench {
+  #worker: Worker | undefined;
+
+  async try(tried: FuzzCase, limit = longest): Promise<Failure[]> {
+    const worker = this.#worker ?? new Worker(new URL('./run-worker.ts', import.meta.url));
+    this.#worker = worker;
+    const ended = new AbortController();
+    const before = await worker.cpuUsage().catch(() => undefined);
+    worker.postMessage(tried);
+    const outcome = Promise.race([
+      once(worker, 'message', { signal: ended.signal }).then(([failures]) => failures as Failure[]),
+      once(worker, 'exit', { signal: ended.signal }).then(() => this.#lost('the thread has ended')),
+      this.#watch(worker, before, limit, ended.signal),
+    ]);
+    return outcome
+      .catch((error: Error) => this.#lost(`throws: ${error.message}\n${error.stack}`))
+      .finally(() => ended.abort());
+  }
+
+  async close(): Promise<void> {
+    await this.#worker?.terminate();
+    this.#worker = undefined;
+  }
+
+  #lost(message: string): Failure[] {
+    void this.#worker?.terminate();
+    this.#worker = undefined;
+    return [{ oracle: 'comes back', message }];
+  }
+
+  #watch(
+    worker: Worker,
+    before: NodeJS.CpuUsage | undefined,
+    limit: number,
+    signal: AbortSignal,
+  ): Promise<Failure[]> {
+    return new Promise((resolve) => {
+      const timer = setInterval(async () => {
+        const used = await worker.cpuUsage(before).catch(() => undefined);
+        if (used === undefined || used.user + used.system < limit * 1e6) return;
+        resolve(this.#lost(`takes more than ${limit} seconds of the processor`));
+      }, 250);
+      signal.addEventListener('abort', () => clearInterval(timer));
+    });
+  }
+}

@@ -1,0 +1,110 @@
+/** Oracles for PGN files of any bytes. */
+
+import { compareGames } from '../../../src/lookup/games/index.ts';
+import type { CourseTable } from '../../../src/lookup/index.ts';
+import { makeMovetext, type PlainLine, parseGames } from '../../../src/movetext/index.ts';
+import { plain } from '../../../src/movetext/testing/outline.ts';
+import { type ArchivePart, makeDraft } from '../../../src/publish/draft/index.ts';
+import { makePgn } from '../../../src/publish/pgn/index.ts';
+import type { Oracle } from '../case.ts';
+import { runCourse } from './course-run.ts';
+
+export interface Archive {
+  readonly bytes: Uint8Array;
+  /** As `readArchive` decodes it: UTF-8, else ISO 8859-1, without a mark. */
+  readonly text: string;
+}
+
+export function readBytes(written: string): Archive {
+  const bytes = Buffer.from(written, 'latin1');
+  try {
+    return { bytes, text: new TextDecoder('utf-8', { fatal: true }).decode(bytes) };
+  } catch {
+    return { bytes, text: new TextDecoder('latin1').decode(bytes) };
+  }
+}
+
+/** What is read is written so that it is read again as the same. */
+export const inverseMovetext: Oracle<Archive> = {
+  name: 'inverse movetext',
+  *examine({ text }) {
+    for (const game of parseGames(text)) {
+      const written = makeMovetext(game);
+      const again = parseGames(written);
+      const [first] = again;
+      if (again.length > 1) yield `one game is written as ${again.length}`;
+      if (!first) continue;
+      if (first.problems.length > 0) yield `what we write has ${first.problems[0]?.kind}`;
+      if (flat(first.line) !== flat(game.line)) yield 'moves, glyphs or words are lost';
+      if (makeMovetext(first) !== written) yield 'written again it is another text';
+    }
+  },
+};
+
+/** A line break may stand for a space in a comment. */
+const flat = (line: PlainLine) =>
+  JSON.stringify(plain({ tags: [], line }).line).replaceAll('\\n', ' ');
+
+/** Games are compared the same however the file comes in pieces. */
+export const steadyComparison = (table: CourseTable): Oracle<Archive> => ({
+  name: 'steady comparison',
+  *examine({ bytes }) {
+    const whole = compareGames(table);
+    const expected = [...whole.push(bytes), ...whole.end()];
+    for (const size of [1, 7, 64]) {
+      const comparison = compareGames(table);
+      const games = [];
+      for (let at = 0; at < bytes.length; at += size) {
+        games.push(...comparison.push(bytes.subarray(at, at + size)));
+      }
+      games.push(...comparison.end());
+      if (JSON.stringify(games) !== JSON.stringify(expected))
+        yield `pieces of ${size} bytes give other games`;
+    }
+    for (const game of expected) {
+      const told = JSON.stringify(game);
+      if (/\bundefined\b|\bNaN\b/.test(told)) yield `a slip in ${told}`;
+    }
+  },
+});
+
+/** Any file of games becomes a course without errors, whose PGN has the same moves. */
+export const soundDrafts: Oracle<Archive> = {
+  name: 'sound drafts',
+  async *examine({ text }) {
+    for (const by of ['game', 'branch'] as const) {
+      const draft = await makeDraft(partOf(text), { by, side: 'both', title: 'Games' });
+      if (draft.isEmpty) continue;
+      const files = Object.fromEntries(draft.files.map((file) => [file.path, file.text]));
+      const { diagnostics, checked } = runCourse(files);
+      const error = diagnostics.find(({ severity }) => severity === 'error');
+      if (error) yield `the draft has an error (${by}): ${error.rule}: ${error.message}`;
+      if (!checked || by === 'branch') continue;
+      if (draft.notes.length > 0) continue;
+      const there = parseGames(makePgn(checked))
+        .map(({ line }) => movesOf(line))
+        .filter(Boolean);
+      const here = parseGames(text)
+        .map(({ line }) => movesOf(line))
+        .filter(Boolean);
+      if (there.join('\n') !== here.join('\n')) {
+        yield `the draft's PGN has other moves: ${there.join(' | ')} for ${here.join(' | ')}`;
+      }
+    }
+  },
+};
+
+async function* partOf(text: string): AsyncGenerator<ArchivePart> {
+  yield { text, line: 1 };
+}
+
+function movesOf(line: PlainLine): string {
+  return line.moves
+    .map(({ san, glyphs, after }) => {
+      const inner = after.map((item) =>
+        item.type === 'variation' ? `(${movesOf(item.line)})` : '',
+      );
+      return `${san.text.replace(/[+#]/g, '')}${glyphs.map(({ nag }) => `$${nag}`).join('')}${inner.join('')}`;
+    })
+    .join(' ');
+}

@@ -1,0 +1,162 @@
+/** Files that leave the site: PGN, the pages of a book, letters, what changed. */
+import { Chess } from 'chess.js';
+import { type ChildNode, type PgnNodeData, parsePgn, startingPosition } from 'chessops/pgn';
+import { parseSan } from 'chessops/san';
+import type { CheckedCourse } from '../../../src/check/index.ts';
+import { compareGames } from '../../../src/lookup/games/index.ts';
+import { parseGames } from '../../../src/movetext/index.ts';
+import { bookPages } from '../../../src/publish/book/book-pages.ts';
+import { compareCourses, writeChanges } from '../../../src/publish/changes/index.ts';
+import { makeNews } from '../../../src/publish/changes/make-news.ts';
+import { lastBoard } from '../../../src/publish/last-board.ts';
+import { chooseText } from '../../../src/publish/letter/choose-text.ts';
+import { letterFrame } from '../../../src/publish/letter/letter-frame.ts';
+import { makeMailHtml } from '../../../src/publish/letter/mail-html.ts';
+import { mailTree } from '../../../src/publish/letter/mail-tree.ts';
+import { makePlainText } from '../../../src/publish/letter/plain-text.ts';
+import { renderText } from '../../../src/publish/letter/render-text.ts';
+import { makePgn } from '../../../src/publish/pgn/index.ts';
+import { readNews } from '../../../src/read/read-news.ts';
+import { assignAddresses } from '../../../src/site/render/addresses.ts';
+import { makeCourseTable } from '../../../src/site/render/course-table.ts';
+import { chapterTree, contextOf, element, makeStill } from '../../../src/site/render/index.ts';
+import type { Oracle } from '../case.ts';
+import type { CourseRun } from './course-run.ts';
+import { readHtml } from './html.ts';
+import { xmlFaults } from './site.ts';
+
+const board = () =>
+  element('img', { className: ['board'], src: '../images/board.png', alt: 'x' }, []);
+
+/** The PGN of a course is read by others, and by ourselves, as the same moves. */
+export const readablePgn: Oracle<CourseRun> = {
+  name: 'readable PGN',
+  *examine({ checked }) {
+    if (checked === undefined) return;
+    const pgn = makePgn(checked);
+    const ours = parseGames(pgn);
+    const problem = ours.flatMap(({ problems }) => problems)[0];
+    if (problem) yield `our own reader finds ${problem.kind}`;
+    const theirs = parsePgn(pgn, () => new Map());
+    if (theirs.length !== ours.length)
+      yield `${theirs.length} games by chessops, ${ours.length} by us`;
+    for (const [index, game] of theirs.entries()) {
+      const start = startingPosition(game.headers);
+      if (start.isErr) yield `chessops: ${start.error.message}`;
+      else yield* unplayable(game.moves.children, start.value);
+      const main = [...game.moves.mainline()].map(({ san }) => san);
+      const own = ours[index]?.line.moves.map(({ san }) => san.text) ?? [];
+      if (main.join(' ') !== own.join(' '))
+        yield `chessops reads ${main.join(' ')}, not ${own.join(' ')}`;
+    }
+    for (const single of pgn.split(/\n(?=\[Event )/)) {
+      // chess.js knows no quotes in tags, no two comments in a row, and no comments to the line's end.
+      if (/\\|;|\}\s*\{|\{[^}]*\{/.test(single)) continue;
+      try {
+        new Chess().loadPgn(single);
+      } catch (error) {
+        yield `chess.js: ${error instanceof Error ? error.message : error} in ${single}`;
+      }
+    }
+    const table = makeCourseTable(checked.course, assignAddresses(checked.course));
+    const comparison = compareGames(table);
+    const games = [...comparison.push(new TextEncoder().encode(pgn)), ...comparison.end()];
+    for (const game of games)
+      if (game.kind === 'broken') yield `compared with itself: ${JSON.stringify(game.fault)}`;
+  },
+};
+
+function* unplayable(
+  children: readonly ChildNode<PgnNodeData>[],
+  position: Parameters<typeof parseSan>[0],
+): Generator<string> {
+  for (const { data, children: next } of children) {
+    const move = parseSan(position, data.san);
+    if (move === undefined) {
+      yield `chessops cannot play ${data.san}`;
+      continue;
+    }
+    const after = position.clone();
+    after.play(move);
+    yield* unplayable(next, after);
+  }
+}
+
+/** The pages of a book are XML, each id and link of them sound. */
+export const soundBook: Oracle<CourseRun> = {
+  name: 'sound book',
+  *examine({ checked }) {
+    if (checked === undefined) return;
+    const { course } = checked;
+    const medium = { board, folds: false, below: lastBoard(course, board) };
+    const context = contextOf(course, medium, 'xhtml');
+    const chapters = course.chapters.map((chapter) => ({
+      chapter,
+      file: context.addresses.page(chapter.index),
+      tree: makeStill(chapterTree({ ...context, chapter })),
+    }));
+    const { pages } = bookPages(course, chapters, { site: undefined, media: new Map() });
+    for (const { content } of pages) {
+      yield* xmlFaults(content);
+      const ids = [...content.matchAll(/\sid="([^"]*)"/g)].map(([, id]) => id ?? '');
+      if (new Set(ids).size < ids.length) yield 'an id stands twice in a page of the book';
+      for (const [, id] of content.matchAll(/\shref="#([^"]*)"/g)) {
+        const plain = decodeURIComponent(
+          (id ?? '').replaceAll('&#x26;', '&').replaceAll('&amp;', '&'),
+        );
+        if (!ids.includes(plain) && !ids.includes(id ?? '')) yield `a link to #${id} leads nowhere`;
+      }
+    }
+  },
+};
+
+/** A letter of each chapter is sound HTML without anything that runs, and text without controls. */
+export const soundLetters: Oracle<CourseRun> = {
+  name: 'sound letters',
+  *examine({ checked }) {
+    if (checked === undefined) return;
+    const { course } = checked;
+    const { language, title } = course.settings;
+    for (const { id } of course.chapters.slice(0, 2)) {
+      const text = chooseText(course, { chapter: id });
+      const frame = letterFrame(course, text, { site: undefined, page: undefined });
+      const body = renderText(course, text, board, 'https://example.org/course');
+      const tree = mailTree(body, () => ({ src: 'images/board.png', width: 10, height: 10 }));
+      const html = makeMailHtml({ language, subject: title, preview: '' }, frame, tree);
+      // The style sheet of the letter itself stands in its head.
+      const part = readHtml(html.replace(/<style>.*?<\/style>/s, ''), true);
+      yield* part.faults;
+      const plain = makePlainText(frame, undefined, body);
+      const control = /(?![\n\t])\p{Cc}/u.exec(plain);
+      if (control) yield `control character ${JSON.stringify(control[0])} in the plain text`;
+    }
+  },
+};
+
+/** Editions are compared without a fault; an edition is no change of itself. */
+export const calmChanges = (other: CheckedCourse): Oracle<CourseRun> => ({
+  name: 'calm changes',
+  *examine({ course, checked }) {
+    writeAll(compareCourses(course, other));
+    if (checked === undefined) return;
+    const { chapters, side } = compareCourses(course, checked);
+    if (chapters.length > 0 || side) yield `changes of itself: ${JSON.stringify(chapters[0])}`;
+    const changes = compareCourses(other.course, checked);
+    writeAll(changes);
+    const text = makeNews(changes, {
+      language: course.settings.language,
+      date: '2026-11-25',
+      from: 'x',
+    });
+    const targets = {
+      chapters: new Set(course.chapters.map(({ file }) => file)),
+      media: new Set<string>(),
+    };
+    const { problems } = readNews({ path: 'news/2026-11-25.md', text }, targets);
+    for (const { message } of problems) yield `the news written of it: ${message}`;
+  },
+});
+
+function writeAll(changes: ReturnType<typeof compareCourses>): void {
+  for (const form of ['text', 'markdown'] as const) writeChanges(changes, { language: 'en', form });
+}

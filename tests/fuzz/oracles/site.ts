@@ -1,0 +1,78 @@
+import { SaxesParser } from 'saxes';
+import { renderSite } from '../../../src/site/render/site.ts';
+import type { Oracle } from '../case.ts';
+import type { CourseRun } from './course-run.ts';
+import { type HtmlPart, readHtml } from './html.ts';
+
+const place = {
+  assets: { scripts: {}, styles: { embed: 'assets/embed.css' }, fonts: [] },
+  offline: false,
+};
+
+/** A course without errors is published, and its pages are sound and safe. */
+export const soundPages: Oracle<CourseRun> = {
+  name: 'sound pages',
+  *examine({ checked }) {
+    if (checked === undefined) return;
+    const site = checked.course.settings.site ?? 'https://example.org/course';
+    const { data, files } = renderSite(checked.course, { ...place, site });
+    const pages = new Map(data.chapters.map(({ id, html }) => [`${id}.html`, readHtml(html)]));
+    for (const [name, part] of pages) yield* pageFaults(name, part, pages);
+    const handout = data.handout.chapters.flatMap(({ html, answers = '' }) => [html, answers]);
+    const own = data.handout.chapters.map(({ number }) => `<i id="c${number}"></i>`).join('');
+    yield* pageFaults('handout', readHtml(own + handout.join('')), pages);
+    const news = data.news.map(
+      ({ id, html }) => `<i id="${id.replace(/"/g, '&quot;')}"></i>${html}`,
+    );
+    yield* pageFaults('news', readHtml(news.join('')), pages);
+    for (const { html } of data.patterns) yield* pageFaults('patterns', readHtml(html), pages);
+    const boards = data.chapters.flatMap(({ board = '', emblem = '' }) => [board, emblem]);
+    for (const board of boards) yield* readHtml(board).faults;
+    for (const { path, content } of files) {
+      if (typeof content === 'string') yield* fileFaults(path, content);
+    }
+  },
+};
+
+function* pageFaults(
+  name: string,
+  { ids, links, references, faults }: HtmlPart,
+  pages: ReadonlyMap<string, HtmlPart>,
+): Generator<string> {
+  yield* faults;
+  const there = new Set(ids);
+  if (there.size < ids.length) {
+    const twice = ids.find((id, index) => ids.indexOf(id) !== index);
+    yield `the id “${twice}” stands twice in a page (${name})`;
+  }
+  for (const id of references) if (!there.has(id)) yield `an attribute speaks of no id “${id}”`;
+  for (const { href, ours } of links) {
+    const [, page = '', fragment] = /^([^#?]*)#(.+)$/s.exec(href) ?? [];
+    if (!ours || fragment === undefined) continue;
+    const target = page === '' ? there : new Set(pages.get(decodeURIComponent(page))?.ids ?? []);
+    if (!target.has(decodeURIComponent(fragment)))
+      yield `a link to ${href} leads nowhere (${name})`;
+  }
+}
+
+function* fileFaults(path: string, content: string): Generator<string> {
+  if (path.endsWith('.html')) {
+    const { faults, ids } = readHtml(content, true);
+    yield* faults;
+    if (new Set(ids).size < ids.length) yield `an id stands twice in ${path}`;
+  } else if (/\.(?:xml|svg)$/.test(path)) yield* xmlFaults(content);
+  else if (/json|webmanifest/.test(path)) JSON.parse(content);
+  else if (path.endsWith('.js')) new Function(content);
+  if (/[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/.test(content)) {
+    yield `half a character in ${path.replace(/.*\./, '.')}`;
+  }
+}
+
+/** As the XML standard has it: namespaces declared, characters allowed, elements closed. */
+export function xmlFaults(xml: string): string[] {
+  const faults: string[] = [];
+  const parser = new SaxesParser({ xmlns: true });
+  parser.on('error', ({ message }) => faults.push(`XML: ${message}`));
+  parser.write(xml).close();
+  return faults;
+}
