@@ -39,7 +39,9 @@ export function makePlainText(
       },
     ],
   });
-  return `${words.replaceAll('\u00a0', ' ').trim()}\n`;
+  // Code keeps the line ends of the author's file; a message has those of its sender (RFC 5322, 2.3).
+  const lines = words.replaceAll('\u00a0', ' ').replace(/\r\n?/g, '\n');
+  return `${lines.trim()}\n`;
 }
 
 function forText(node: ElementContent): ElementContent[] {

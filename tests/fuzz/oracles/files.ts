@@ -4,7 +4,7 @@ import { type ChildNode, type PgnNodeData, parsePgn, startingPosition } from 'ch
 import { parseSan } from 'chessops/san';
 import type { CheckedCourse } from '../../../src/check/index.ts';
 import { compareGames } from '../../../src/lookup/games/index.ts';
-import { parseGames } from '../../../src/movetext/index.ts';
+import { type Movetext, makeMovetext, parseGames } from '../../../src/movetext/index.ts';
 import { bookPages } from '../../../src/publish/book/book-pages.ts';
 import { compareCourses, writeChanges } from '../../../src/publish/changes/index.ts';
 import { makeNews } from '../../../src/publish/changes/make-news.ts';
@@ -49,15 +49,7 @@ export const readablePgn: Oracle<CourseRun> = {
       if (main.join(' ') !== own.join(' '))
         yield `chessops reads ${main.join(' ')}, not ${own.join(' ')}`;
     }
-    for (const single of pgn.split(/\n(?=\[Event )/)) {
-      // chess.js knows no quotes in tags, no two comments in a row, and no comments to the line's end.
-      if (/\\|;|\}\s*\{|\{[^}]*\{/.test(single)) continue;
-      try {
-        new Chess().loadPgn(single);
-      } catch (error) {
-        yield `chess.js: ${error instanceof Error ? error.message : error} in ${single}`;
-      }
-    }
+    for (const game of ours) yield* unplayableByChessJs(game);
     const table = makeCourseTable(checked.course, assignAddresses(checked.course));
     const comparison = compareGames(table);
     const games = [...comparison.push(new TextEncoder().encode(pgn)), ...comparison.end()];
@@ -65,6 +57,21 @@ export const readablePgn: Oracle<CourseRun> = {
       if (game.kind === 'broken') yield `compared with itself: ${JSON.stringify(game.fault)}`;
   },
 };
+
+/** chess.js knows few forms of comments and variations: it gets the bare main line. */
+function* unplayableByChessJs({ tags, line }: Movetext): Generator<string> {
+  const moves = line.moves.map(({ san }) => ({ san, glyphs: [], after: [] }));
+  const bare = makeMovetext({
+    tags: tags.filter(({ name }) => name === 'FEN' || name === 'SetUp'),
+    line: { before: [], moves },
+  });
+  const chess = new Chess();
+  try {
+    chess.loadPgn(bare);
+  } catch (error) {
+    yield `chess.js: ${error instanceof Error ? error.message : error} in ${bare}`;
+  }
+}
 
 function* unplayable(
   children: readonly ChildNode<PgnNodeData>[],
