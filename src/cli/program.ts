@@ -1,0 +1,259 @@
+import { Command, InvalidArgumentError, Option } from 'commander';
+import { UserError } from '../diagnostics/index.ts';
+import { FileRefusedError } from '../files/index.ts';
+import { isDay, NoCourseError, webAddressFault } from '../read/index.ts';
+import type { BuildOptions } from './build.ts';
+import type { ChangesOptions } from './changes.ts';
+import { type CheckOptions, check, checkFormats } from './check.ts';
+import { type CompareOptions, compareFormats } from './compare-formats.ts';
+import { endWhenClosed, exitCodes, stderr, stdout } from './console.ts';
+import { defineDiagram } from './diagram-command.ts';
+import { explainSystemError, isSystemError } from './explain-system-error.ts';
+import { type ExportOptions, exportFormats } from './export-formats.ts';
+import type { ImportOptions } from './import.ts';
+import type { LetterOptions } from './letter.ts';
+import { packageVersion } from './package-version.ts';
+import { sentence } from './sentence.ts';
+import { today } from './told-date.ts';
+
+const program = new Command('linewright')
+  .description('Proves an opening course and publishes it as a site.')
+  .version(packageVersion())
+  .configureOutput({
+    writeOut: stdout.printLines,
+    writeErr: stderr.printLines,
+    // An argument that it quotes may hold anything; only a suggestion has a line of its own.
+    outputError: (text) => {
+      for (const line of text.trimEnd().split(/\n(?=\(Did you mean )/)) stderr.print`${line}\n`;
+    },
+  })
+  .showHelpAfterError('(linewright --help lists the commands)')
+  .exitOverride();
+
+program
+  .command('new')
+  .description('make a course that builds, to start from')
+  .argument('<dir>', 'a folder that does not exist yet')
+  .action(async (folder: string) => {
+    const { makeNew } = await import('./new.ts');
+    process.exitCode = await makeNew(folder);
+  });
+
+program
+  .command('check')
+  .description('tell what is wrong with a course; exit 0 clean, 1 errors, 2 could not run')
+  .argument('[dir]', 'the course folder', '.')
+  .addOption(
+    new Option('--format <format>', 'of the findings').choices(checkFormats).default('text'),
+  )
+  .option('--fix', 'make the safe repairs in the files', false)
+  .action(async (folder: string, options: CheckOptions) => {
+    process.exitCode = await check(folder, options);
+  });
+
+program
+  .command('build')
+  .description('check a course and publish its site')
+  .argument('[dir]', 'the course folder', '.')
+  .option('--out <dir>', 'the folder to publish to (default: site in the course folder)')
+  .option('--base <path>', 'path on the host, for the page that answers missing addresses')
+  .option(
+    '--site <url>',
+    'address that the site will have (default: the setting `site`)',
+    parseSite,
+  )
+  .action(async (folder: string, options: BuildOptions) => {
+    const { build } = await import('./build.ts');
+    process.exitCode = await build(folder, options);
+  });
+
+program
+  .command('letter')
+  .description('check a course and write a chapter, a part of one, positions or news as an e-mail')
+  .usage('[options] <chapter> [dir] | --positions <names> [dir] | --news <name> [dir]')
+  .argument('[chapter]', 'its id, its number or its file')
+  .argument('[dir]', 'the course folder (default: ".")')
+  .option('--section <heading>', 'only what stands below this heading of the chapter')
+  .option(
+    '--positions <names>',
+    'instead of a chapter: named positions, as in `main,iqp`',
+    parseNames,
+  )
+  .option(
+    '--news <name>',
+    'instead of a chapter: news of the course, as in `2026-11-25` or `latest`',
+  )
+  .option('--out <dir>', 'the folder to write (default: in `letters` in the course folder)')
+  .option(
+    '--site <url>',
+    'address of the course, where links lead (default: the setting `site`)',
+    parseSite,
+  )
+  .option(
+    '--images <url>',
+    'address where you will put the pictures (default: they are attached)',
+    parseSite,
+  )
+  .option('--date <date>', 'of the message, as in 2026-11-25 (default: today)', parseDate)
+  .option('--subject <text>', 'of the message (default: the titles)')
+  .option('--from <address>', 'who sends it')
+  .option('--to <address>', 'who gets it')
+  .action(async (chapter: string | undefined, dir: string | undefined, options: LetterOptions) => {
+    const { letter } = await import('./letter.ts');
+    process.exitCode = await letter(chapter, dir, options);
+  });
+
+program
+  .command('export')
+  .description('check a course and write it as one file')
+  .argument('[dir]', 'the course folder', '.')
+  .addOption(
+    new Option(
+      '--format <format>',
+      'of the file, where its name does not tell: `epub` is an e-book',
+    ).choices(exportFormats),
+  )
+  .option('--out <file>', 'the file to write (default: named after the course, in its folder)')
+  .option(
+    '--site <url>',
+    'address that the site will have (default: the setting `site`)',
+    parseSite,
+  )
+  .option('--date <date>', 'of an e-book (default: of the latest news)', parseDate)
+  .option('--chapter <id>', 'only this chapter, as PGN')
+  .option('--latin1', 'PGN in ISO 8859-1 instead of UTF-8')
+  .action(async (folder: string, options: ExportOptions) => {
+    const { exportCourse } = await import('./export.ts');
+    process.exitCode = await exportCourse(folder, options);
+  });
+
+program
+  .command('changes')
+  .description('tell what changed for a student between two editions of a course')
+  .argument('<old>', 'a folder, or a git revision of the course')
+  .argument('<new>', 'a folder, or a git revision of the course')
+  .argument(
+    '[dir]',
+    'the course folder that revisions are of (default: NEW, or the current folder)',
+  )
+  .addOption(
+    new Option('--format <format>', 'of what is printed')
+      .choices(['text', 'markdown', 'json'])
+      .default('text'),
+  )
+  .option('--write', 'add it to the news of the course instead, to be published with it', false)
+  .option('--date <date>', 'date of the news', parseDate, today())
+  .action(async (before: string, after: string, folder, options: ChangesOptions) => {
+    const { changes } = await import('./changes.ts');
+    process.exitCode = await changes(before, after, folder, options);
+  });
+
+program
+  .command('import')
+  .description('make the draft of a course from the games of a PGN file')
+  .argument('<file>', 'the PGN file')
+  .option('--out <dir>', 'the folder of the course (default: named after the file)')
+  .addOption(
+    new Option('--side <side>', 'the side that is taught')
+      .choices(['white', 'black', 'both'])
+      .default('both'),
+  )
+  .addOption(
+    new Option('--by <what>', 'what makes a chapter: a game, or the first branch')
+      .choices(['game', 'branch'])
+      .default('game'),
+  )
+  .action(async (file: string, options: ImportOptions) => {
+    const { importPgn } = await import('./import.ts');
+    process.exitCode = await importPgn(file, options);
+  });
+
+defineDiagram(program.command('diagram'));
+
+program
+  .command('compare')
+  .description('tell where games leave a course, and how often')
+  .argument('<games>', 'a PGN file, or - for the standard input')
+  .argument('[dir]', 'the course folder', '.')
+  .addOption(
+    new Option('--format <format>', 'of the report').choices(compareFormats).default('text'),
+  )
+  .option('--player <name>', 'only games in which this player has the side of the course')
+  .option('--all', 'every position instead of the most frequent', false)
+  .action(async (games: string, folder: string, options: CompareOptions) => {
+    const { compare } = await import('./compare.ts');
+    process.exitCode = await compare(games, folder, options);
+  });
+
+program
+  .command('dev')
+  .description('show a course while it is being written, with its findings')
+  .argument('[dir]', 'the course folder', '.')
+  .option('--port <number>', 'port to serve at', parsePort, 4180)
+  .action(async (folder: string, options: { port: number }) => {
+    const { dev } = await import('./dev.ts');
+    await dev(folder, options);
+  });
+
+program
+  .command('preview')
+  .description('serve what was built')
+  .argument('[dir]', 'the course folder', '.')
+  .option('--out <dir>', 'the folder it was published to (default: site in the course folder)')
+  .option('--port <number>', 'port to serve at', parsePort, 4180)
+  .action(async (folder: string, options: { out?: string; port: number }) => {
+    const { preview } = await import('./preview.ts');
+    await preview(folder, options);
+  });
+
+function parseSite(text: string): string {
+  const fault = webAddressFault(text);
+  if (fault) throw new InvalidArgumentError(`Give ${fault}.`);
+  return text.replace(/\/+$/, '');
+}
+
+function parseDate(text: string): string {
+  if (!isDay(text)) {
+    throw new InvalidArgumentError('A date is written as year, month and day: 2026-11-25.');
+  }
+  return text;
+}
+
+function parseNames(text: string): string[] {
+  return text.split(',').flatMap((name) => name.trim() || []);
+}
+
+function parsePort(text: string): number {
+  const port = Number(text);
+  if (!/^\d+$/.test(text) || port > 65535) {
+    throw new InvalidArgumentError('A port is a number from 0 to 65535.');
+  }
+  return port;
+}
+
+endWhenClosed();
+
+try {
+  await program.parseAsync();
+} catch (error) {
+  process.exitCode = explain(error);
+}
+
+/** Prints why a command could not run. What is our fault comes with its stack. */
+function explain(error: unknown): number {
+  if (error instanceof Error && 'code' in error && String(error.code).startsWith('commander.')) {
+    // Commander has said it already; help and version are no failures.
+    return 'exitCode' in error && error.exitCode === 0 ? exitCodes.clean : exitCodes.failed;
+  }
+  if (error instanceof NoCourseError) stderr.print`${error.message}\n`;
+  else if (error instanceof FileRefusedError) {
+    stderr.print`${error.file}: ${error.message} ${error.hint}\n`;
+  } else if (error instanceof UserError) {
+    stderr.print`${sentence(error.message)} ${sentence(error.hint)}\n`;
+  } else if (isSystemError(error)) stderr.print`${explainSystemError(error)}\n`;
+  else {
+    const stack = error instanceof Error ? error.stack : String(error);
+    stderr.printLines(`This is a fault in Linewright, not in your course.\n${stack}\n`);
+  }
+  return exitCodes.failed;
+}
