@@ -256,6 +256,13 @@ describe('what is wrong in a file', () => {
     ]);
   });
 
+  test('what is not read stands on one line, so that no word of it opens a block', async () => {
+    const draft = await draftOf('1. e4 e4\r\n~~~moves\r\n2. d5 *');
+    expect(exportOf(draft).map(({ line }) => outline(line))).toEqual([
+      ' e4 {[not read: e4 ~~~moves 2. d5]}',
+    ]);
+  });
+
   test('a game from a FEN that is no position is kept as text', async () => {
     const draft = await draftOf('[SetUp "1"]\n[FEN "8/8/8 w - - 0 1"]\n\n1. e4 ``` *\n');
     expect(draft.notes.map(({ message }) => message).join()).toContain('The FEN is no position');

@@ -77,7 +77,9 @@ export function playGame(game: WrittenGame, note: (note: ImportNote) => void): D
       const begin = move.number?.span.start ?? move.san.span.start;
       const rest = text.slice(begin, endOfMoves(walk.line));
       tell(begin, `\`${move.san.text}\` cannot be played: ${played.reason}.`, rest);
-      (last?.after ?? walk.out.before).push({ type: 'comment', text: `[not read: ${rest}]` });
+      // On one line: at the start of one some words would open a block.
+      const words = `[not read: ${rest.replace(/\s+/g, ' ')}]`;
+      (last?.after ?? walk.out.before).push({ type: 'comment', text: words });
       stack.pop();
       continue;
     }
