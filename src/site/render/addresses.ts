@@ -20,21 +20,26 @@ const ofThePage: ReadonlySet<string> = new Set([
   ...[...pieceSprite().matchAll(/ id="([^"]+)"/g)].map(([, id]) => id ?? ''),
 ]);
 
+/** Gives out the ids of a page: `wish`, else `wish-2`, … */
+export function createIds(): (wish: string) => string {
+  const taken = new Set<string>();
+  return (wish) => {
+    const free = (id: string) => id !== '' && !taken.has(id) && !ofThePage.has(id);
+    let id = wish;
+    for (let count = 2; !free(id); count++) id = `${wish === '' ? 'x' : wish}-${count}`;
+    taken.add(id);
+    return id;
+  };
+}
+
 /**
  * Gives every move of the course its id: its label, else `b2-12-Nf3` (`b2-12b-Nf6` for Black).
  * A block's start position has the id of the block, `b2`; so has all that a block does not show.
  * `ending` is that of the chapters' files.
  */
 export function assignAddresses(course: Course, ending = 'html'): Addresses {
-  const taken = course.chapters.map(() => new Set<string>());
-  const claimId = (chapter: number, wish: string): string => {
-    const ids = taken[chapter] ?? new Set();
-    const free = (id: string) => id !== '' && !ids.has(id) && !ofThePage.has(id);
-    let id = wish;
-    for (let count = 2; !free(id); count++) id = `${wish === '' ? 'x' : wish}-${count}`;
-    ids.add(id);
-    return id;
-  };
+  const pages = course.chapters.map(() => createIds());
+  const claimId = (chapter: number, wish: string): string => (pages[chapter] ?? createIds())(wish);
   // Labels first: they are the addresses that last, and must not yield to a move's.
   const labelled = course.chapters.map((chapter) => new Map(labelsOf(chapter, claimId)));
   const ids = course.chapters.map((chapter) =>

@@ -32,7 +32,8 @@ export function chapterTree(context: RenderContext): Root {
     footnoteLabelProperties: { className: ['footnotes-title'] },
     footnoteBackLabel: strings.footnoteBack,
   });
-  const clean = hasRawHtml || tree.type !== 'root' ? cleanRawHtml(tree, isBlock) : tree;
+  const claimId = (wish: string) => context.addresses.claimId(chapter.index, wish);
+  const clean = hasRawHtml || tree.type !== 'root' ? cleanRawHtml(tree, isBlock, claimId) : tree;
   alignByClass(clean);
   return clean;
 }

@@ -5,7 +5,13 @@ import { readableText, renderCourse } from './testing/render-course.ts';
 
 function clean(value: string): string {
   const tree = { type: 'root' as const, children: [{ type: 'raw' as const, value }] };
-  return toHtml(cleanRawHtml(tree as never, () => false));
+  return toHtml(
+    cleanRawHtml(
+      tree as never,
+      () => false,
+      (id) => id,
+    ),
+  );
 }
 
 test('no picture is fetched from another host, however its address is written', () => {
@@ -45,4 +51,24 @@ test('blocks that hold moves keep them beside raw HTML', () => {
   const [mixed = ''] = renderCourse([`<b>HTML</b>\n\n${exercise}`]);
   expect(readableText(mixed)).toBe(`HTML\n${readableText(plain)}`);
   expect(readableText(plain).match(/1\.\.\. f6/g)).toHaveLength(2);
+});
+
+test('an id that the site has given already stays where it led', () => {
+  const [html = ''] = renderCourse([
+    '<div id="b1-1-e4">mine</div>\n\n<p id="x">one</p>\n\n<p id="x">two</p>\n\n## x\n\n```moves\n1. e4 e5 2. Nf3\n```\n',
+  ]);
+  const ids = [...html.matchAll(/ id="([^"]*)"/g)].map(([, id]) => id ?? '');
+  expect(new Set(ids).size).toBe(ids.length);
+  expect(html).toMatch(/<[^>]*id="b1-1-e4"[^>]*>(?!mine)/);
+  expect(html).toContain('<h2 id="x">');
+  expect(html).toContain('<div id="b1-1-e4-2">mine</div>');
+  expect(html).toContain('<p id="x-2">one</p>');
+});
+
+test('an author cannot show a block twice by writing what stands for it', () => {
+  const [html = ''] = renderCourse([
+    '<course-part class="0">a</course-part><course-part class="own-0">b</course-part>\n\n```moves\n1. e4 e5 2. Nf3\n```\n',
+  ]);
+  expect(html.match(/class="moves/g)).toHaveLength(1);
+  expect(html).not.toContain('course-part');
 });

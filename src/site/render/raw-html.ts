@@ -8,9 +8,15 @@ const standIn = 'course-part';
 
 /**
  * Makes the author's raw HTML safe: scripts, event handlers, styles and unsafe addresses go,
- * the rest is parsed as a browser would. Parts that the site made are untouched.
+ * the rest is parsed as a browser would. Parts that the site made are untouched, and so are their
+ * ids: `claimId` takes an id of the author's, and gives another where something has it already.
  */
-export function cleanRawHtml(tree: Nodes, isOurs: (node: Element) => boolean): Root {
+export function cleanRawHtml(
+  tree: Nodes,
+  isOurs: (node: Element) => boolean,
+  claimId: (wish: string) => string,
+): Root {
+  const sign = signOf(tree);
   const ours: Element[] = [];
   visit(tree, 'element', (node, index, parent) => {
     if (parent === undefined || index === undefined || !isOurs(node)) return undefined;
@@ -18,11 +24,14 @@ export function cleanRawHtml(tree: Nodes, isOurs: (node: Element) => boolean): R
     parent.children[index] = {
       type: 'element',
       tagName: standIn,
-      properties: { className: [String(ours.length - 1)] },
+      properties: { className: [`${sign}${ours.length - 1}`] },
       children: [],
     };
     // What is within it stays with it.
     return [SKIP, index + 1];
+  });
+  visit(tree, 'element', ({ properties }) => {
+    if (typeof properties.id === 'string') properties.id = sign + properties.id;
   });
   const clean = sanitize(raw(tree), {
     ...defaultSchema,
@@ -42,13 +51,34 @@ export function cleanRawHtml(tree: Nodes, isOurs: (node: Element) => boolean): R
     clobber: [],
   });
   visit(clean, 'element', keepOwnAddresses);
+  settleIds(clean, sign, claimId);
   visit(clean, 'element', (node, index, parent) => {
     if (node.tagName !== standIn || parent === undefined || index === undefined) return;
-    const names = node.properties.className;
-    const part = ours[Number(Array.isArray(names) ? names[0] : names)];
-    if (part !== undefined) parent.children[index] = part;
+    const [name = ''] = [node.properties.className].flat().map(String);
+    const part = name.startsWith(sign) ? ours[Number(name.slice(sign.length))] : undefined;
+    // Without the sign an author has written it.
+    if (part === undefined) parent.children.splice(index, 1, ...node.children);
+    else parent.children[index] = part;
+    return part === undefined ? index : undefined;
   });
   return clean.type === 'root' ? clean : { type: 'root', children: [clean as Element] };
+}
+
+/** A word that no HTML of the author has in it: what bears it is the site's own. */
+function signOf(tree: Nodes): string {
+  let sign = 'own-';
+  visit(tree, (node) => {
+    while (node.type === 'raw' && node.value.includes(sign)) sign += '-';
+  });
+  return sign;
+}
+
+function settleIds(tree: Nodes, sign: string, claimId: (wish: string) => string): void {
+  visit(tree, 'element', ({ properties }) => {
+    if (typeof properties.id !== 'string') return;
+    const own = properties.id.startsWith(sign);
+    properties.id = own ? properties.id.slice(sign.length) : claimId(properties.id);
+  });
 }
 
 /**

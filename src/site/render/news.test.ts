@@ -1,0 +1,30 @@
+import { expect, test } from 'vitest';
+import { buildCourse } from '../../model/index.ts';
+import { readCourse } from '../../read/index.ts';
+import { contextOf } from './context.ts';
+import { pageMedium } from './medium.ts';
+import { renderNews } from './news.ts';
+
+test('headings of one name have ids of their own, and the same in every rendering', () => {
+  const text =
+    '---\ntitle: News\ndate: 2026-11-25\n---\n\n## More\n\n## More\n\n<p id="more">x</p>\n';
+  const course = buildCourse(
+    readCourse({
+      settings: { path: 'course.yaml', text: 'title: T\nside: white\n' },
+      chapters: [{ path: 'chapters/1.md', text: '---\ntitle: One\n---\n' }],
+      games: [],
+      media: [],
+      news: [{ path: 'news/a.md', text }],
+      problems: [],
+    }),
+  );
+  const context = contextOf(course, pageMedium);
+  for (let time = 0; time < 2; time++) {
+    const [{ html } = { html: '' }] = renderNews(context);
+    expect([...html.matchAll(/ id="([^"]*)"/g)].map(([, id]) => id)).toEqual([
+      'a-more',
+      'a-more-2',
+      'a-more-3',
+    ]);
+  }
+});
