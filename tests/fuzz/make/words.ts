@@ -4,7 +4,20 @@
 export const labels = [
   ...['main', 'iqp', 'a', 'b', 'c', 'x-1', 'ä', '1', 'B2', 'b1', 'page-text', 'board-a1'],
   ...['constructor', 'toString', 'hasOwnProperty', 'valueOf', 'prototype', 'then', 'length'],
-  ...['__proto__', '0', 'undefined', 'null', 'note-1', 'name.with.dots', 'Ω', '数', 'é', 'e\u0301'],
+  ...[
+    '__proto__',
+    '0',
+    'undefined',
+    'null',
+    'note-fn-1',
+    'note-footnote-label',
+    'x',
+    'name.with.dots',
+    'Ω',
+    '数',
+    'é',
+    'e\u0301',
+  ],
 ];
 
 export const squares = ['a1', 'e4', 'd5', 'h8', 'f7', 'c4', 'g2', 'b6', 'i9', 'e9', 'E4', 'e4-e4'];

@@ -23,7 +23,7 @@ import { chapterTree, contextOf, element, makeStill } from '../../../src/site/re
 import type { Oracle } from '../case.ts';
 import type { CourseRun } from './course-run.ts';
 import { readHtml } from './html.ts';
-import { xmlFaults } from './site.ts';
+import { readXml } from './xml.ts';
 
 const board = () =>
   element('img', { className: ['board'], src: '../images/board.png', alt: 'x' }, []);
@@ -104,14 +104,13 @@ export const soundBook: Oracle<CourseRun> = {
     }));
     const { pages } = bookPages(course, chapters, { site: undefined, media: new Map() });
     for (const { content } of pages) {
-      yield* xmlFaults(content);
-      const ids = [...content.matchAll(/\sid="([^"]*)"/g)].map(([, id]) => id ?? '');
+      const { faults, ids, links } = readXml(content);
+      yield* faults;
       if (new Set(ids).size < ids.length) yield 'an id stands twice in a page of the book';
-      for (const [, id] of content.matchAll(/\shref="#([^"]*)"/g)) {
-        const plain = decodeURIComponent(
-          (id ?? '').replaceAll('&#x26;', '&').replaceAll('&amp;', '&'),
-        );
-        if (!ids.includes(plain) && !ids.includes(id ?? '')) yield `a link to #${id} leads nowhere`;
+      for (const link of links) {
+        if (link.startsWith('#') && !ids.includes(decodeURIComponent(link.slice(1)))) {
+          yield `a link to ${link} leads nowhere in the book`;
+        }
       }
     }
   },

@@ -1,8 +1,8 @@
-import { SaxesParser } from 'saxes';
 import { renderSite } from '../../../src/site/render/site.ts';
 import type { Oracle } from '../case.ts';
 import type { CourseRun } from './course-run.ts';
 import { type HtmlPart, readHtml } from './html.ts';
+import { readXml } from './xml.ts';
 
 const place = {
   assets: { scripts: {}, styles: { embed: 'assets/embed.css' }, fonts: [] },
@@ -60,19 +60,10 @@ function* fileFaults(path: string, content: string): Generator<string> {
     const { faults, ids } = readHtml(content, true);
     yield* faults;
     if (new Set(ids).size < ids.length) yield `an id stands twice in ${path}`;
-  } else if (/\.(?:xml|svg)$/.test(path)) yield* xmlFaults(content);
+  } else if (/\.(?:xml|svg)$/.test(path)) yield* readXml(content).faults;
   else if (/json|webmanifest/.test(path)) JSON.parse(content);
   else if (path.endsWith('.js')) new Function(content);
   if (/[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/.test(content)) {
     yield `half a character in ${path.replace(/.*\./, '.')}`;
   }
-}
-
-/** As the XML standard has it: namespaces declared, characters allowed, elements closed. */
-export function xmlFaults(xml: string): string[] {
-  const faults: string[] = [];
-  const parser = new SaxesParser({ xmlns: true });
-  parser.on('error', ({ message }) => faults.push(`XML: ${message}`));
-  parser.write(xml).close();
-  return faults;
 }
