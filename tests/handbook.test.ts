@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { makeClaimsPage } from '../scripts/handbook/claims-page.ts';
 import { makeRulesPage } from '../scripts/handbook/rules-page.ts';
 import { rules } from '../src/check/index.ts';
-import { filesOfExample, runExample } from '../src/check/run-example.ts';
+import { filesOfExample, runExample } from '../src/check/testing/run-example.ts';
 import { loadCourse } from '../src/cli/load-course.ts';
 import { applyFixes, reportText, sortDiagnostics } from '../src/diagnostics/index.ts';
 import { soundCourses } from './sound-courses.ts';

@@ -1,6 +1,6 @@
 import type { CourseRule } from '../../src/check/index.ts';
 import { rules } from '../../src/check/index.ts';
-import { exampleChapter, filesOfExample, runExample } from '../../src/check/run-example.ts';
+import { exampleChapter, filesOfExample, runExample } from '../../src/check/testing/run-example.ts';
 import { type Example, reportText } from '../../src/diagnostics/index.ts';
 
 /** The handbook's page of rules: what each finds, why, and its examples with what is told. */

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { applyFixes, type Diagnostic } from '../diagnostics/index.ts';
 import { rules } from './rules.ts';
-import { exampleChapter, filesOfExample, runExample } from './run-example.ts';
+import { exampleChapter, filesOfExample, runExample } from './testing/run-example.ts';
 
 // One harness for all rules: their documented examples are their tests.
 for (const rule of rules) {

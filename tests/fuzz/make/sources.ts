@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { rules } from '../../../src/check/index.ts';
-import { filesOfExample } from '../../../src/check/run-example.ts';
+import { filesOfExample } from '../../../src/check/testing/run-example.ts';
 import { soundCourses } from '../../sound-courses.ts';
 import type { Files } from '../case.ts';
 import type { Random } from '../random.ts';

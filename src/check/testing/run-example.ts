@@ -1,7 +1,7 @@
-import type { Diagnostic, Example } from '../diagnostics/index.ts';
-import { buildCourse } from '../model/index.ts';
-import { readCourse, type SourceFile } from '../read/index.ts';
-import { checkCourse } from './check-course.ts';
+import type { Diagnostic, Example } from '../../diagnostics/index.ts';
+import { buildCourse } from '../../model/index.ts';
+import { readCourse, type SourceFile } from '../../read/index.ts';
+import { checkCourse } from '../check-course.ts';
 
 /** The chapter that an example is, unless it names files of its own. */
 export const exampleChapter = 'chapters/1.md';
