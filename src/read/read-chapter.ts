@@ -2,6 +2,7 @@ import type { Code, Definition, Parent, Root, RootContent } from 'mdast';
 import { z } from 'zod';
 import { createLocator, lineStarts, type Place } from '../diagnostics/index.ts';
 import type { BlockContext } from './block-context.ts';
+import { cleanText } from './clean-text.ts';
 import type { FileText } from './fence.ts';
 import { limitNesting } from './limit-nesting.ts';
 import type { BlockNode } from './nodes.ts';
@@ -9,7 +10,6 @@ import { readBlock } from './read-block.ts';
 import { readFrontMatter } from './read-front-matter.ts';
 import { readTextNodes } from './read-text-nodes.ts';
 import { courseProcessor } from './remark-course.ts';
-import { reportControls } from './report-controls.ts';
 import type { BlockDraft, ChapterDraft, CourseProblem, SourceFile } from './types.ts';
 
 /** Names that the published site uses for pages and folders of its own. */
@@ -72,7 +72,7 @@ export function readChapter(
   const problems: CourseProblem[] = [];
   const report: BlockContext['report'] = (problem) =>
     problems.push({ rule: 'chapter-unreadable', ...problem });
-  const source = reportControls(written, report);
+  const source = cleanText(written, report);
   const file: FileText = {
     file: source.path,
     text: source.text,

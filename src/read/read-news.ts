@@ -1,6 +1,7 @@
 import type { Parent, Root, RootContent } from 'mdast';
 import { z } from 'zod';
 import { createLocator, lineStarts } from '../diagnostics/index.ts';
+import { cleanText } from './clean-text.ts';
 import type { FileText } from './fence.ts';
 import { limitNesting } from './limit-nesting.ts';
 import { blockNames } from './read-block.ts';
@@ -8,7 +9,6 @@ import { takeDefinitions } from './read-chapter.ts';
 import { readFrontMatter } from './read-front-matter.ts';
 import { readTextNodes } from './read-text-nodes.ts';
 import { courseProcessor } from './remark-course.ts';
-import { reportControls } from './report-controls.ts';
 import { type LinkTargets, resolveLink } from './resolve-link.ts';
 import { placeOf, type TextContext } from './text-context.ts';
 import type { CourseProblem, NewsDraft, SourceFile } from './types.ts';
@@ -40,7 +40,7 @@ export function readNews(written: SourceFile, targets: LinkTargets): NewsDraft {
   const problems: CourseProblem[] = [];
   const report: TextContext['report'] = (problem) =>
     problems.push({ rule: 'chapter-unreadable', ...problem });
-  const source = reportControls(written, report);
+  const source = cleanText(written, report);
   const file: FileText = {
     file: source.path,
     text: source.text,

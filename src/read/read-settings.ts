@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { createLocator, type Place, severities } from '../diagnostics/index.ts';
+import { cleanText } from './clean-text.ts';
 import { readYaml, type YamlProblem, type YamlResult } from './read-yaml.ts';
-import { reportControls } from './report-controls.ts';
 import type { CourseProblem, CourseSettings, SourceFile } from './types.ts';
 import { webAddressFault } from './web-address.ts';
 
@@ -65,7 +65,7 @@ const fallback: CourseSettings = {
 /** Reads `course.yaml`. */
 export function readSettings(written: SourceFile): SettingsDraft {
   const problems: CourseProblem[] = [];
-  const file = reportControls(written, (problem) =>
+  const file = cleanText(written, (problem) =>
     problems.push({ rule: 'course-setting', ...problem }),
   );
   const yaml = readYaml(

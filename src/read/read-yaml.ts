@@ -8,7 +8,7 @@ import {
   withoutControls,
 } from '../diagnostics/index.ts';
 import { alignScalar } from './align-scalar.ts';
-import { codeOf } from './report-controls.ts';
+import { codeOf } from './clean-text.ts';
 import { explainReference, explainYaml, type YamlFault } from './yaml-fault.ts';
 
 export interface YamlSource {

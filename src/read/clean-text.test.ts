@@ -40,3 +40,13 @@ test('tabs, line ends, marks of direction and joined characters are texts of peo
     readOne('a\tb\r\nc \u200f\u202bd\u202c e\u0301 \u{1f468}\u200d\u{1f469} \u2028').problems,
   ).toEqual([]);
 });
+
+test('a lone CR ends a line, also where the next has an LF', () => {
+  const text = '---\rtitle: One\r---\r\r ```game \r \nh4 ';
+  const { title, blocks } = readOne(text);
+  expect(title).toBe('One');
+  const [block] = blocks;
+  const moves = block?.kind === 'game' ? block.moves : undefined;
+  const start = moves?.movetext.line.moves[0]?.san.span.start ?? 0;
+  expect(text.slice(moves?.pointAt(start).offset)).toBe('h4 ');
+});

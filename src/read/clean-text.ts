@@ -2,16 +2,19 @@ import { createLocator, unprintable, withoutControls } from '../diagnostics/inde
 import type { CourseProblem, SourceFile } from './types.ts';
 
 /**
- * A text without the characters that cannot be printed: spaces stand in their place. The first of
- * them is reported; they come along from terminals and word processors, and no editor shows them.
+ * A text as everything that reads on takes it; all of it stays where it stands. Characters that
+ * cannot be printed are spaces, and the first of them is reported: they come along from terminals
+ * and word processors, and no editor shows them. A lone CR is a line feed: CommonMark ends a line
+ * at either, YAML libraries only at the second.
  */
-export function reportControls(
+export function cleanText(
   source: SourceFile,
   report: (problem: Omit<CourseProblem, 'rule'>) => void,
 ): SourceFile {
   const { path: file, text } = source;
+  const clean = { path: file, text: withoutControls(text).replace(/\r(?!\n)/g, '\n') };
   const [first, ...others] = text.matchAll(unprintable);
-  if (first === undefined) return source;
+  if (first === undefined) return clean;
   const pointAt = createLocator(text);
   report({
     place: {
@@ -25,7 +28,7 @@ export function reportControls(
         ? 'Delete it; it was probably pasted.'
         : `Delete it; it was probably pasted. The file has ${others.length + 1} such characters.`,
   });
-  return { path: file, text: withoutControls(text) };
+  return clean;
 }
 
 /** `U+001B`, as character tables and editors name it. */
