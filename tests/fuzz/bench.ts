@@ -8,9 +8,14 @@ const longest = 15;
 /** Where cases are tried, one after another. A case that hangs, or takes the thread down, has failed. */
 export class Bench {
   #worker: Worker | undefined;
+  readonly #script: URL;
+
+  constructor(script = new URL('./run-worker.ts', import.meta.url)) {
+    this.#script = script;
+  }
 
   async try(tried: FuzzCase, limit = longest): Promise<Failure[]> {
-    const worker = this.#worker ?? new Worker(new URL('./run-worker.ts', import.meta.url));
+    const worker = this.#worker ?? new Worker(this.#script);
     this.#worker = worker;
     const ended = new AbortController();
     const before = await worker.cpuUsage().catch(() => undefined);

@@ -11,7 +11,8 @@ import { type CourseRun, runCourse } from './course-run.ts';
 export const exactModel: Oracle<CourseRun> = {
   name: 'exact model',
   *examine({ files, course }) {
-    for (const fault of misplaced(course, files)) yield fault;
+    for (const fault of misplaced(course, files))
+      yield `something else stands there: ${JSON.stringify(fault)}`;
     const json = JSON.stringify(course);
     if (JSON.stringify(JSON.parse(json)) !== json) yield 'the model does not survive JSON';
   },

@@ -1,0 +1,78 @@
+/** A bounded slice of the fuzzer; the command runs on: npm run fuzz -- --minutes 10 */
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { afterAll, describe, expect, test } from 'vitest';
+import { Bench } from './bench.ts';
+import type { FuzzCase } from './case.ts';
+import { makeCase } from './make/make-case.ts';
+import { minimise } from './minimise.ts';
+
+const work = mkdtempSync(path.join(tmpdir(), 'linewright-fuzz-'));
+afterAll(() => rmSync(work, { recursive: true, force: true }));
+
+function fuzz(...args: readonly string[]) {
+  const script = path.join(import.meta.dirname, 'fuzz.ts');
+  const { stdout, stderr, status } = spawnSync(process.execPath, [script, ...args], {
+    encoding: 'utf8',
+  });
+  return { said: stdout + stderr, status };
+}
+
+// About 20 seconds of the processor.
+test('400 courses, folders and PGN files keep every promise', () => {
+  const out = path.join(work, 'failures');
+  const { said, status } = fuzz('--seed', '1', '--cases', '400', '--out', out);
+  expect(said).toMatch(/^Seed 1\./);
+  expect(said).toMatch(/\n400 cases, 0 failures\n$/);
+  expect(status).toBe(0);
+});
+
+test('a case is the same for its seed and number, and no other', () => {
+  expect(makeCase(5, 3)).toEqual(makeCase(5, 3));
+  expect(makeCase(5, 4)).not.toEqual(makeCase(5, 3));
+  expect(makeCase(6, 3)).not.toEqual(makeCase(5, 3));
+  const targets = Array.from({ length: 60 }, (_, number) => makeCase(1, number).target);
+  expect(new Set(targets)).toEqual(new Set(['course', 'folder', 'archive']));
+});
+
+test('a saved case is replayed', () => {
+  const file = path.join(work, 'case.json');
+  writeFileSync(file, JSON.stringify({ target: 'course', files: { 'course.yaml': 'title: T\n' } }));
+  const { said, status } = fuzz('--replay', file);
+  expect(said).toContain('--- course.yaml');
+  expect(said).toContain('It holds now.');
+  expect(status).toBe(0);
+  expect(readdirSync(work)).toContain('case.json');
+});
+
+test('a failing case is made small: files, lines and words that do not matter go', async () => {
+  const start: FuzzCase = {
+    target: 'course',
+    files: { a: 'one\ntwo words here\nthree\n', b: 'four\n', c: 'five needle six\n' },
+  };
+  const fails = async ({ files }: FuzzCase) =>
+    Object.values(files).some((text) => text.includes('needle')) && 'c' in files;
+  expect((await minimise(start, fails)).files).toEqual({ c: 'needle' });
+});
+
+describe('a case that does not come back', () => {
+  const script = new URL('./testing/hanging-worker.ts', import.meta.url);
+  const course = (files: FuzzCase['files']): FuzzCase => ({ target: 'course', files });
+
+  test('has failed, and the next one is tried', async () => {
+    const bench = new Bench(script);
+    const hung = await bench.try(course({ hang: '' }), 0.5);
+    expect(hung).toMatchObject([
+      { oracle: 'comes back', message: expect.stringMatching(/^takes/) },
+    ]);
+    expect(await bench.try(course({}))).toEqual([]);
+    const thrown = await bench.try(course({ throw: '' }));
+    expect(thrown).toMatchObject([{ message: expect.stringContaining('too deep') }]);
+    const ended = await bench.try(course({ exit: '' }));
+    expect(ended).toMatchObject([{ oracle: 'comes back' }]);
+    expect(await bench.try(course({}))).toEqual([]);
+    await bench.close();
+  });
+});
