@@ -54,12 +54,12 @@ export const steadyFolders: Oracle<Files> = {
   },
 };
 
-async function examineRepairs(folder: string, { diagnostics }: LoadedCourse): Promise<string[]> {
+async function examineRepairs(folder: string, loaded: LoadedCourse): Promise<string[]> {
   const faults: string[] = [];
-  const fixes = diagnostics.flatMap(({ fixes = [] }) => fixes);
+  const fixes = loaded.diagnostics.flatMap(({ fixes = [] }) => fixes);
   const names = [...new Set(fixes.map(({ place }) => place.file))];
   const before = names.map((name) => readFileSync(path.join(folder, name)));
-  await mendFiles(folder, diagnostics);
+  await mendFiles(folder, loaded);
   for (const [index, name] of names.entries()) {
     const [old, fresh] = [before[index] ?? Buffer.of(), readFileSync(path.join(folder, name))];
     const start = (bytes: Buffer) => bytes.subarray(0, 3).toString('hex') === 'efbbbf';
