@@ -15,7 +15,7 @@ afterAll(() => rmSync(work, { recursive: true, force: true }));
 
 type Files = Readonly<Record<string, string | Uint8Array>>;
 
-const settings = 'title: A course\nside: white\n';
+const settings = 'title: A course\nid: a-course\nside: white\n';
 const chapter = (text: string) => `---\ntitle: One\n---\n\n${text}\n`;
 const moves = (text: string, attributes = '') =>
   chapter(`\`\`\`moves${attributes}\n${text}\n\`\`\``);
@@ -34,7 +34,7 @@ const cases: Readonly<Record<string, Files>> = {
   'front matter that is never closed': course('---\ntitle: One\n\nText.\n'),
   'front matter behind an empty line': course('\n---\ntitle: One\n---\n'),
   'no front matter': course('Text.\n'),
-  'no side': { ...course(chapter('Text.')), 'course.yaml': 'title: A course\n' },
+  'no side': { ...course(chapter('Text.')), 'course.yaml': 'title: A course\nid: a-course\n' },
   'a value with a colon': {
     ...course(chapter('Text.')),
     'course.yaml': `summary: One: two\n${settings}`,

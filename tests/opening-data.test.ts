@@ -67,7 +67,10 @@ describe('a course of all the lines', () => {
   let course: CourseInMemory;
   beforeAll(() => {
     course = makeInMemory({
-      settings: { path: 'course.yaml', text: 'title: All named openings\nside: both\n' },
+      settings: {
+        path: 'course.yaml',
+        text: 'title: All named openings\nid: all-named-openings\nside: both\n',
+      },
       chapters: chaptersOf(lines),
       games: [],
       media: [],

@@ -52,7 +52,7 @@ const page = (name: string) => readFileSync(path.join(out, name), 'utf8');
 beforeAll(() => {
   mkdirSync(path.join(course, 'chapters'), { recursive: true });
   mkdirSync(path.join(course, 'media'));
-  writeFileSync(path.join(course, 'course.yaml'), 'title: Small\nside: white\n');
+  writeFileSync(path.join(course, 'course.yaml'), 'title: Small\nid: small\nside: white\n');
   writeFileSync(path.join(course, 'media/dot.svg'), '<svg xmlns="http://www.w3.org/2000/svg"/>');
   writeFileSync(path.join(course, 'media/a sheet.pdf'), '');
   writeFileSync(path.join(course, 'media/unused.pdf'), '');

@@ -34,15 +34,13 @@ for (const rule of rules) {
           }),
         ).toEqual(expected);
         if (example.fixed === undefined) return;
-        const chapter = files.find(({ path }) => path === exampleChapter);
+        const mended = example.findings[0]?.file ?? exampleChapter;
         const fixed = applyFixes(
-          chapter?.text ?? '',
+          files.find(({ path }) => path === mended)?.text ?? '',
           found.flatMap(({ fixes = [] }) => fixes),
         );
         expect(fixed).toBe(example.fixed);
-        const again = files.map((file) =>
-          file.path === exampleChapter ? { ...file, text: fixed } : file,
-        );
+        const again = files.map((file) => (file.path === mended ? { ...file, text: fixed } : file));
         expect(runExample(again, rule.id)).toEqual([]);
       });
     }

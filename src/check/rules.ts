@@ -9,6 +9,7 @@ import { makeCourseSetting } from './rules/course-setting.ts';
 import { exerciseWrong } from './rules/exercise-wrong.ts';
 import { gameIllegal } from './rules/game-illegal.ts';
 import { gameResult } from './rules/game-result.ts';
+import { idMissing } from './rules/id-missing.ts';
 import { labelDuplicate } from './rules/label-duplicate.ts';
 import { labelNotLater } from './rules/label-not-later.ts';
 import { labelUnknown } from './rules/label-unknown.ts';
@@ -29,6 +30,7 @@ import { transpositionUntold } from './rules/transposition-untold.ts';
 /** All rules, in the order of the handbook: a new rule is a file in `rules/` and a line here. */
 export const rules: readonly CourseRule[] = [
   makeCourseSetting(() => rules),
+  idMissing,
   chapterUnreadable,
   moveUnreadable,
   moveIllegal,

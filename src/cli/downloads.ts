@@ -1,6 +1,6 @@
 import type { CheckedCourse } from '../check/index.ts';
+import { courseId } from '../model/index.ts';
 import type { SiteDownload } from '../site/index.ts';
-import { courseId } from '../site/render/index.ts';
 import { courseBook } from './course-book.ts';
 
 /** What a site offers to take along: the course as an e-book, and its moves. */

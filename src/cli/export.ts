@@ -1,9 +1,9 @@
 import path from 'node:path';
 import type { CheckedCourse } from '../check/index.ts';
+import { courseId } from '../model/index.ts';
 import { checkOutputFile } from '../output/index.ts';
 import { bookFindings, PublishError } from '../publish/index.ts';
 import { makePgn, toLatin1 } from '../publish/pgn/index.ts';
-import { courseId } from '../site/render/index.ts';
 import { count, exitCodes, stderr, stdout } from './console.ts';
 import { courseBook } from './course-book.ts';
 import { type ExportOptions, exportFormats } from './export-formats.ts';

@@ -26,7 +26,7 @@ const chapter = '\uFEFF---\r\ntitle: \u00e9\r\n---\r\n\r\n```moves\r\n4. e4\r\n`
 beforeEach(() => {
   course = path.join(work, String(made++));
   for (const folder of ['chapters', 'games']) mkdirSync(at(folder), { recursive: true });
-  writeFileSync(at('course.yaml'), 'title: A\nside: both\n');
+  writeFileSync(at('course.yaml'), 'title: A\nid: a\nside: both\n');
   writeFileSync(at('chapters/1.md'), chapter);
 });
 
@@ -40,6 +40,12 @@ test('a chapter keeps its mark, its line ends and who may write it', async () =>
   expect(statSync(at('chapters/1.md')).mode & 0o777).toBe(0o666);
   expect(readdirSync(at('chapters'))).toEqual(['1.md']);
   expect((await loadCourse(course)).diagnostics.flatMap(({ fixes }) => fixes ?? [])).toEqual([]);
+});
+
+test('an id that is missing is added to settings as they are written', async () => {
+  writeFileSync(at('course.yaml'), '\uFEFFtitle: A\r\nside: both\r\n');
+  expect(await mend()).toBe(2);
+  expect(readFileSync(at('course.yaml'), 'utf8')).toBe('\uFEFFtitle: A\r\nid: a\r\nside: both\r\n');
 });
 
 const wide = (text: string) => Buffer.from(text, 'utf16le');

@@ -1,7 +1,8 @@
-import { cp, readdir, rename } from 'node:fs/promises';
+import { cp, readdir, readFile, rename, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { NoCourseError } from '../read/index.ts';
+import { slug } from '../model/index.ts';
+import { idLine, NoCourseError } from '../read/index.ts';
 import { exitCodes, stdout } from './console.ts';
 
 const starter = fileURLToPath(new URL('../../content/starter', import.meta.url));
@@ -21,9 +22,18 @@ export async function makeNew(folder: string): Promise<number> {
   await cp(starter, folder, { recursive: true });
   // npm leaves files named .gitignore out of a package.
   await rename(path.join(folder, 'gitignore'), path.join(folder, '.gitignore'));
+  await giveId(folder);
   stdout.print`A new course stands in ${folder}.\n\n`;
   stdout.print`  linewright dev ${folder}     shows it while you write\n`;
   stdout.print`  linewright check ${folder}   tells what is wrong\n`;
   stdout.print`  linewright build ${folder}   publishes it\n`;
   return exitCodes.clean;
+}
+
+/** The course's own id: with the starter's, all courses of a host would share one progress. */
+async function giveId(folder: string): Promise<void> {
+  const file = path.join(folder, 'course.yaml');
+  const settings = await readFile(file, 'utf8');
+  const id = slug(path.basename(path.resolve(folder)));
+  await writeFile(file, settings.replace(/^id: .*$/m, idLine(id)));
 }

@@ -30,7 +30,7 @@ export interface Example {
   readonly side?: 'white' | 'black' | 'both';
   /** All findings of this rule; none where the example is sound. */
   readonly findings: readonly ExpectedFinding[];
-  /** The chapter after `--fix`, for rules that can repair. */
+  /** The file of the findings after `--fix`, for rules that can repair. */
   readonly fixed?: string;
 }
 

@@ -328,6 +328,7 @@ export function buildCourse(draft: CourseDraft): Course {
   return {
     settings: draft.settings,
     settingPlaces: draft.settingPlaces,
+    ...(draft.missingId && { missingId: draft.missingId }),
     chapters: plain.map((chapter) => ({
       ...chapter,
       blocks: chapter.blocks.map((block) => joinGraph(block, graph)),

@@ -6,7 +6,7 @@ import type { PhrasingContent, Root } from 'mdast';
 import type { Color, MoveFault, PieceKind, PlayedMove, Position, Square } from '../chess/types.ts';
 import type { Place } from '../diagnostics/place.ts';
 import type { NodeRef } from '../read/nodes.ts';
-import type { CourseProblem, CourseSettings, NewsDraft } from '../read/types.ts';
+import type { CourseProblem, CourseSettings, MissingId, NewsDraft } from '../read/types.ts';
 
 export type * from '../read/nodes.ts';
 export type { CourseProblem, CourseSettings, Side } from '../read/types.ts';
@@ -24,6 +24,7 @@ export interface Course {
   readonly unplacedLabels: readonly string[];
   /** Where each setting stands in `course.yaml`, by its path such as `rules.move-number`. */
   readonly settingPlaces: Readonly<Record<string, Place>>;
+  readonly missingId?: MissingId;
   /** The graph of positions over all `moves` blocks, by `Position.key`. */
   readonly graph: Readonly<Record<string, GraphPosition>>;
   /** What could not be read at all: settings, files, front matter, attributes. */

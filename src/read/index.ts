@@ -1,4 +1,5 @@
 export { findFiles, NoCourseError } from './find-files.ts';
+export { idLine } from './missing-id.ts';
 export { arrowProblem, isLabel, parseArrow, parseList, squareProblem } from './names.ts';
 export type * from './nodes.ts';
 export { directiveNames } from './nodes.ts';

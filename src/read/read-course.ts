@@ -8,7 +8,7 @@ export function readCourse(
   files: CourseFiles,
   options: Pick<ChapterOptions, 'frontMatter'> = {},
 ): CourseDraft {
-  const { settings, places, problems } = files.settings
+  const { settings, places, problems, missingId } = files.settings
     ? readSettings(files.settings)
     : missingSettings();
   const media = new Set(files.media);
@@ -20,6 +20,7 @@ export function readCourse(
   return {
     settings,
     settingPlaces: places,
+    ...(missingId && { missingId }),
     chapters,
     news,
     problems: [...files.problems, ...problems, ...repeatedIds(chapters)],

@@ -1,14 +1,16 @@
 import { z } from 'zod';
 import { createLocator, type Place, severities } from '../diagnostics/index.ts';
 import { cleanText } from './clean-text.ts';
+import { findMissingId } from './missing-id.ts';
 import { readYaml, type YamlProblem, type YamlResult } from './read-yaml.ts';
-import type { CourseProblem, CourseSettings, SourceFile } from './types.ts';
+import type { CourseProblem, CourseSettings, MissingId, SourceFile } from './types.ts';
 import { webAddressFault } from './web-address.ts';
 
 export interface SettingsDraft {
   readonly settings: CourseSettings;
   /** Where each setting stands, by its path such as `rules.move-number`. */
   readonly places: Readonly<Record<string, Place>>;
+  readonly missingId?: MissingId;
   readonly problems: readonly CourseProblem[];
 }
 
@@ -68,10 +70,8 @@ export function readSettings(written: SourceFile): SettingsDraft {
   const file = cleanText(written, (problem) =>
     problems.push({ rule: 'course-setting', ...problem }),
   );
-  const yaml = readYaml(
-    { file: file.path, text: file.text, pointAt: createLocator(file.text), name: 'course.yaml' },
-    schema,
-  );
+  const pointAt = createLocator(file.text);
+  const yaml = readYaml({ file: file.path, text: file.text, pointAt, name: 'course.yaml' }, schema);
   for (const problem of [...yaml.problems, ...lostRule(yaml)]) {
     problems.push({ rule: 'course-setting', ...problem });
   }
@@ -81,7 +81,9 @@ export function readSettings(written: SourceFile): SettingsDraft {
   for (const rule of Object.keys(settings.rules)) {
     places[`rules.${rule}`] = yaml.keyPlaceOf('rules', rule);
   }
-  return { settings, places, problems };
+  const title = yaml.sound.title === undefined ? undefined : places.title;
+  const missingId = findMissingId(file, title, pointAt);
+  return { settings, places, problems, ...(missingId && { missingId }) };
 }
 
 /** The one name that the schema of a record passes over, whatever its value; other names are tested as rules. */

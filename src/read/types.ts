@@ -53,9 +53,18 @@ export interface CourseProblem {
   readonly hint: string;
 }
 
+/** A course whose title names it, since `course.yaml` gives no `id`. */
+export interface MissingId {
+  /** The title's. */
+  readonly place: Place;
+  /** Where `id: …` goes, and what stands around it there; absent where no place is safe. */
+  readonly gap?: { readonly place: Place; readonly before: string; readonly after: string };
+}
+
 export interface CourseDraft {
   readonly settings: CourseSettings;
   readonly settingPlaces: Readonly<Record<string, Place>>;
+  readonly missingId?: MissingId;
   readonly chapters: readonly ChapterDraft[];
   readonly news?: readonly NewsDraft[];
   readonly problems: readonly CourseProblem[];

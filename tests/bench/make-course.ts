@@ -41,7 +41,7 @@ export async function makeCourse(folder: string, size: CourseSize): Promise<Made
   await mkdir(path.join(folder, 'chapters'), { recursive: true });
   await writeFile(
     path.join(folder, 'course.yaml'), // Random lines meet untold now and then: a warning costs the same work and stops nothing.
-    'title: A made course\nside: both\nrules:\n  transposition-untold: warning\n',
+    'title: A made course\nid: made\nside: both\nrules:\n  transposition-untold: warning\n',
   );
   for (let chapter = 0; chapter < size.chapters; chapter++) {
     const main = playRandom([], Math.ceil(size.movesPerChapter / 2), random);

@@ -230,7 +230,7 @@ test('on paper stand the questions with their first positions, and the answers a
 test('a pawn on the last rank asks what it becomes', async () => {
   const folder = await mkdtemp(path.join(inject('runFolder'), 'promotion-'));
   await mkdir(path.join(folder, 'chapters'));
-  await writeFile(path.join(folder, 'course.yaml'), 'title: Pawns\nside: white\n');
+  await writeFile(path.join(folder, 'course.yaml'), 'title: Pawns\nid: pawns\nside: white\n');
   await writeFile(
     path.join(folder, 'chapters', '1.md'),
     '---\ntitle: Last ranks\n---\n\n```exercise fen="8/2P5/8/8/8/k7/2K5/8 w - - 0 1"\nask: Win.\nanswer: c8=R\nwrong: c8=Q+ {Check, and no more.}\n```\n',

@@ -17,7 +17,7 @@ beforeAll(async () => {
   const folder = await mkdtemp(path.join(inject('runFolder'), 'live-'));
   chapter = path.join(folder, 'chapters', '1.md');
   await mkdir(path.dirname(chapter));
-  await writeFile(path.join(folder, 'course.yaml'), 'title: Small\nside: white\n');
+  await writeFile(path.join(folder, 'course.yaml'), 'title: Small\nid: small\nside: white\n');
   await writeFile(chapter, text('1. e4 e5 2. Nf3'));
   preview = spawn(process.execPath, ['dist/cli/main.js', 'dev', folder, '--port', '4280']);
   address = await new Promise((resolve, reject) => {

@@ -37,7 +37,7 @@ function linewright(...args: readonly string[]) {
 
 beforeAll(() => {
   mkdirSync(path.dirname(chapter), { recursive: true });
-  writeFileSync(path.join(course, 'course.yaml'), 'title: Small\nside: white\n');
+  writeFileSync(path.join(course, 'course.yaml'), 'title: Small\nid: small\nside: white\n');
   writeFileSync(chapter, sound);
 });
 

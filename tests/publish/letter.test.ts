@@ -197,7 +197,7 @@ test('a letter that would be cut off is told, with the parts to send instead', a
   const long = path.join(work, 'long');
   const part = `${'The pawn is weak, and the knight is strong. '.repeat(20)}\n\n`.repeat(65);
   mkdirSync(path.join(long, 'chapters'), { recursive: true });
-  writeFileSync(path.join(long, 'course.yaml'), 'title: Long\nside: white\n');
+  writeFileSync(path.join(long, 'course.yaml'), 'title: Long\nid: long\nside: white\n');
   writeFileSync(
     path.join(long, 'chapters/1.md'),
     `---\ntitle: One\n---\n\n## First half\n\n${part}## Second half\n\n${part}`,

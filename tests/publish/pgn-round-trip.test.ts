@@ -50,6 +50,7 @@ function check({ files }: Draft) {
   expect(
     errors.map(({ message, place }) => `${place.file}:${place.start.line} ${message}`),
   ).toEqual([]);
+  expect(result.diagnostics.filter(({ rule }) => rule === 'id-missing')).toEqual([]);
   if (result.checked === undefined) throw new Error('the draft has errors');
   return result.checked;
 }

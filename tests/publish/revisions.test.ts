@@ -66,7 +66,7 @@ beforeAll(() => {
   git(repository, 'add', '.');
   git(repository, 'commit', '-q', '-m', 'Empty');
   git(repository, 'tag', 'empty');
-  writeFileSync(path.join(course, 'course.yaml'), 'title: Small\nside: white\n');
+  writeFileSync(path.join(course, 'course.yaml'), 'title: Small\nid: small\nside: white\n');
   writeFileSync(path.join(course, 'media/a.svg'), '<svg xmlns="http://www.w3.org/2000/svg"/>');
   write('1. e4 e5 2. Nf3');
   git(repository, 'add', '.');
@@ -134,7 +134,7 @@ test('what cannot be compared is told, and nothing is written', async () => {
 
   const outside = path.join(work, 'outside');
   mkdirSync(path.join(outside, 'chapters'), { recursive: true });
-  writeFileSync(path.join(outside, 'course.yaml'), 'title: Small\nside: white\n');
+  writeFileSync(path.join(outside, 'course.yaml'), 'title: Small\nid: small\nside: white\n');
   writeFileSync(path.join(outside, 'chapters/1.md'), chapter('1. e4 e5 2. Ke3'));
   expect(await said('v1', outside)).toMatch(
     /^2: v1 is no folder, and .*outside is in no git repository/,

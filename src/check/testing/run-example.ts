@@ -9,7 +9,7 @@ export const exampleChapter = 'chapters/1.md';
 /** The files of an example's course. */
 export function filesOfExample({ course, side = 'white' }: Example): SourceFile[] {
   const files = typeof course === 'string' ? { [exampleChapter]: course } : course;
-  const all = { 'course.yaml': `title: Example\nside: ${side}\n`, ...files };
+  const all = { 'course.yaml': `title: Example\nid: example\nside: ${side}\n`, ...files };
   return Object.entries(all).map(([path, text]) => ({ path, text }));
 }
 

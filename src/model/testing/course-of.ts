@@ -13,7 +13,7 @@ export function courseOf(
   return buildCourse(
     readCourse(
       {
-        settings: { path: 'course.yaml', text: `title: A course\nside: ${side}\n` },
+        settings: { path: 'course.yaml', text: `title: A course\nid: a-course\nside: ${side}\n` },
         chapters: inFolder('chapters'),
         games: inFolder('games'),
         media: inFolder('media').map(({ path }) => path),

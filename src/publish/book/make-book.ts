@@ -2,14 +2,8 @@ import type { CheckedCourse } from '../../check/index.ts';
 import { initialPosition } from '../../chess/index.ts';
 import type { Diagnostic } from '../../diagnostics/index.ts';
 import { coverSize, drawCover, makePng } from '../../draw/index.ts';
-import type { Course } from '../../model/index.ts';
-import {
-  chapterTree,
-  contextOf,
-  courseId,
-  emblematic,
-  makeStill,
-} from '../../site/render/index.ts';
+import { type Course, courseId } from '../../model/index.ts';
+import { chapterTree, contextOf, emblematic, makeStill } from '../../site/render/index.ts';
 import { directionOf } from '../../strings/index.ts';
 import { lastBoard } from '../last-board.ts';
 import { pictureFindings } from '../picture-findings.ts';

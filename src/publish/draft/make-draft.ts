@@ -1,4 +1,5 @@
 import { createLocator, withoutControls } from '../../diagnostics/index.ts';
+import { slug } from '../../model/index.ts';
 import { parseGames } from '../../movetext/index.ts';
 import { chaptersByBranch } from './chapters-by-branch.ts';
 import { addBlocks, type DraftChapter } from './draft-chapter.ts';
@@ -160,8 +161,10 @@ function settingsOf(games: readonly DraftGame[], { side, title }: DraftOptions):
     return [...counts].find(([, count]) => count > games.length / 2)?.[0] ?? '';
   };
   const author = shared('Annotator');
+  const name = shared('Event') || title;
   return [
-    `title: ${JSON.stringify(shared('Event') || title)}`,
+    `title: ${JSON.stringify(name)}`,
+    `id: ${JSON.stringify(slug(name))}`,
     `side: ${side}`,
     ...(author === '' ? [] : [`author: ${JSON.stringify(author)}`]),
     '# While this is a draft these are warnings. Take them out when the course is to be proved.',

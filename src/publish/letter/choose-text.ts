@@ -1,8 +1,8 @@
 import type { Heading } from 'mdast';
 import { toString as plainText } from 'mdast-util-to-string';
 import { nearestName, type Place } from '../../diagnostics/index.ts';
-import type { Chapter, Course } from '../../model/index.ts';
-import { newsChapter, newsId, newsPage, slug } from '../../site/render/index.ts';
+import { type Chapter, type Course, slug } from '../../model/index.ts';
+import { newsChapter, newsId, newsPage } from '../../site/render/index.ts';
 import { stringsFor } from '../../strings/index.ts';
 import { PublishError } from '../publish-error.ts';
 import { headingsOf, narrowChapter } from './narrow-chapter.ts';

@@ -2,10 +2,10 @@ import { createHash } from 'node:crypto';
 import { adviceOf, isMarkedBad } from '../../check/index.ts';
 import { sideToMove } from '../../chess/index.ts';
 import type { CourseTable, TableMove, TableMoveKind, TablePosition } from '../../lookup/index.ts';
+import { courseId } from '../../model/index.ts';
 import type { Course, GraphMove, GraphPosition, NodeRef } from '../../model/types.ts';
 import type { Addresses } from './addresses.ts';
 import { nodeAt } from './context.ts';
-import { courseId } from './course-id.ts';
 import { namesByKey } from './names-by-key.ts';
 
 /** The positions of a course's `moves` blocks as one table, for the reader's browser. */

@@ -3,9 +3,9 @@ import { toHtml } from 'hast-util-to-html';
 import { visit } from 'unist-util-visit';
 import { toXml } from 'xast-util-to-xml';
 import { x } from 'xastscript';
+import { courseId } from '../../model/index.ts';
 import type { SiteFile } from '../site-data.ts';
 import type { RenderContext } from './context.ts';
-import { courseId } from './course-id.ts';
 import { newsPage, newsTree, renderNews } from './news.ts';
 
 /** Where the feed stands in the site. */

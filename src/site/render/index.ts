@@ -2,12 +2,10 @@
 export { chapterTree } from './chapter.ts';
 export { compose } from './compose.ts';
 export { contextOf, nodeAt, positionInWords, type RenderContext } from './context.ts';
-export { courseId } from './course-id.ts';
 export { pictureOf } from './diagram-images.ts';
 export { element, text } from './hast.ts';
 export type { Medium } from './medium.ts';
 export { newsChapter, newsId, newsPage } from './news.ts';
 export { numberedMove, sanText } from './notation.ts';
 export { emblematic } from './site.ts';
-export { slug } from './slug.ts';
 export { makeStill } from './still.ts';

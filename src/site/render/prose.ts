@@ -2,6 +2,7 @@ import type { Element, ElementContent } from 'hast';
 import type { Heading, Image, Link, Paragraph, PhrasingContent } from 'mdast';
 import { defaultHandlers, type Handlers, type State } from 'mdast-util-to-hast';
 import { toString as plainText } from 'mdast-util-to-string';
+import { slug } from '../../model/index.ts';
 import type {
   BlockNode,
   DirectiveNode,
@@ -23,7 +24,6 @@ import { siteHref } from './links.ts';
 import { renderMoves } from './moves-block.ts';
 import { sanHtml } from './notation.ts';
 import { renderPattern } from './pattern.ts';
-import { slug } from './slug.ts';
 import { tidySpaces } from './tidy-spaces.ts';
 
 /** How the nodes of the course language, and those that the site prints in its own way, become HTML. */

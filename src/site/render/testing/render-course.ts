@@ -9,7 +9,7 @@ export function renderCourse(
 ): string[] {
   const draft = readCourse(
     {
-      settings: { path: 'course.yaml', text: `title: Test\nside: ${side}\n` },
+      settings: { path: 'course.yaml', text: `title: Test\nid: test\nside: ${side}\n` },
       chapters: chapters.map((text, index) => ({
         path: `chapters/${index + 1}.md`,
         text: `---\ntitle: Chapter ${'ABC'.charAt(index)}\n---\n\n${text}`,

@@ -1,4 +1,4 @@
-/** The id of a heading: its words in small letters, joined by hyphens. */
+/** The id that a title or a heading gives: its words in small letters, joined by hyphens. */
 export function slug(words: string): string {
   const id = words
     .normalize('NFKC')
