@@ -40,7 +40,7 @@ that links to it still lead there.
     {
       title: 'A title that would be a number as an id',
       course: {
-        'course.yaml': 'title: "2026" # so far\r\nside: white',
+        'course.yaml': 'title: "2026" # so far\nside: white',
         'chapters/1.md': '---\ntitle: One\n---\n',
       },
       findings: [
@@ -52,7 +52,7 @@ that links to it still lead there.
           hint: 'Write `id: "2026"` below it, and never change that line.',
         },
       ],
-      fixed: 'title: "2026" # so far\r\nid: "2026"\r\nside: white',
+      fixed: 'title: "2026" # so far\nid: "2026"\nside: white',
     },
     {
       title: 'An id that stays while the title goes on',
