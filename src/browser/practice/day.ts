@@ -1,4 +1,4 @@
-const msOfDay = 86_400_000;
+export const msOfDay = 86_400_000;
 
 /** A day begins at four: who practises after midnight is still in the evening before. */
 const firstHour = 4;

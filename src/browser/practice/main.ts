@@ -35,7 +35,7 @@ async function startPractice(place: HTMLElement): Promise<void> {
   let session: SessionView | undefined;
   /** What is known of each position answered in this session, to see what other tabs do. */
   let dueAtBegin: ReadonlySet<number> = new Set();
-  const store: Store = await openStore(table.course, () => void refresh());
+  const store: Store = openStore(table.course, () => void refresh());
 
   const start = makeStartView(course, words, chosenChapters(course), {
     onChapters: (chapters) => rememberChapters(course, chapters),
@@ -84,7 +84,8 @@ async function startPractice(place: HTMLElement): Promise<void> {
   async function keep({ position, how }: Outcome): Promise<void> {
     const item = course.itemAt.get(position);
     if (item === undefined) return;
-    await store.change(item.key, (before) => answered(before, item, how, Date.now()));
+    const now = Date.now();
+    await store.change(item.key, (before) => answered(before, item, how, now));
     tellTrouble();
   }
 
@@ -95,7 +96,7 @@ async function startPractice(place: HTMLElement): Promise<void> {
     } catch {
       return practice.unreadable;
     }
-    const read = readProgressFile(text, table.course);
+    const read = readProgressFile(text, table.course, Date.now());
     if ('fault' in read) {
       if (read.fault === 'other-course') return fill(practice.otherCourse, { title: read.title });
       const told = {
@@ -107,7 +108,12 @@ async function startPractice(place: HTMLElement): Promise<void> {
     }
     const taken = await store.merge(read.items);
     await refresh();
-    return taken === 0 ? practice.notTaken : counted(practice.taken, taken);
+    if (taken.size === 0) return practice.notTaken;
+    const mended = [...taken].filter((key) => read.mended.has(key)).length;
+    return [
+      counted(practice.taken, taken.size),
+      ...(mended > 0 ? [counted(practice.mended, mended)] : []),
+    ].join(' ');
   }
 
   async function refresh(): Promise<void> {

@@ -1,32 +1,21 @@
 import * as z from 'zod/mini';
-import { hows, type Item } from './item.ts';
+import { dayOf } from './day.ts';
+import type { Item } from './item.ts';
+import { endOfDays, readItem } from './read-item.ts';
 
 /** What a file of progress says of itself. */
 const format = 'linewright practice progress';
 const version = 1;
 
-const day = z.int();
-const count = z.int().check(z.minimum(0));
-const itemSchema = z.object({
-  key: z.string().check(z.regex(/^[1-8KQRBNPkqrbnp/]+ [wb] \S+ \S+$/)),
-  advice: z.string().check(z.minLength(2), z.maxLength(10)),
-  last: day,
-  due: day,
-  stability: z.number().check(z.positive()),
-  difficulty: z.number().check(z.minimum(1), z.maximum(10)),
-  answers: count,
-  misses: count,
-  at: z.number().check(z.minimum(0)),
-  history: z.array(z.tuple([day, z.enum(hows)])),
-});
-const headSchema = z.object({
+const schema = z.object({
   format: z.literal(format),
   version: z.int(),
   course: z.string(),
   title: z.string(),
-  count,
+  saved: z.optional(z.unknown()),
+  count: z.int().check(z.minimum(0)),
+  items: z.optional(z.unknown()),
 });
-const bodySchema = z.object({ items: z.array(itemSchema) });
 
 export interface ProgressCourse {
   readonly course: string;
@@ -48,24 +37,43 @@ export function makeProgressFile(
 
 /** What a file held, or why it is not taken: `other-course` names that course. */
 export type ProgressRead =
-  | { readonly items: readonly Item[] }
+  | {
+      readonly items: readonly Item[];
+      /** Keys of those that had a date, or another number, that cannot be. */
+      readonly mended: ReadonlySet<string>;
+    }
   | { readonly fault: 'not-progress' | 'cut-short' | 'newer' }
   | { readonly fault: 'other-course'; readonly title: string };
 
-/** Reads the text of a file for a course. Nothing of a faulty file is taken. */
-export function readProgressFile(text: string, course: string): ProgressRead {
+/** Reads the text of a file for a course. Nothing of a faulty file is taken. `now` in ms since 1970. */
+export function readProgressFile(text: string, course: string, now: number): ProgressRead {
   const data = parse(text);
   if (data === undefined) {
     return { fault: text.includes(`"format": "${format}"`) ? 'cut-short' : 'not-progress' };
   }
-  const head = headSchema.safeParse(data).data;
-  if (head === undefined) return { fault: 'not-progress' };
-  if (head.version > version) return { fault: 'newer' };
-  if (head.course !== course) return { fault: 'other-course', title: head.title };
-  const body = bodySchema.safeParse(data).data;
-  if (body === undefined) return { fault: 'not-progress' };
-  if (body.items.length !== head.count) return { fault: 'cut-short' };
-  return { items: body.items };
+  const file = schema.safeParse(data).data;
+  if (file === undefined) return { fault: 'not-progress' };
+  if (file.version > version) return { fault: 'newer' };
+  if (!Array.isArray(file.items)) return { fault: 'not-progress' };
+  if (file.course !== course) return { fault: 'other-course', title: file.title };
+  const clock = { today: dayOf(now), latest: latestDay(file.saved, now) };
+  const read = file.items.map((item) => readItem(item, clock));
+  const sound = read.filter((item) => item !== undefined);
+  if (sound.length < read.length) return { fault: 'not-progress' };
+  if (sound.length !== file.count) return { fault: 'cut-short' };
+  return {
+    items: sound.map(({ item }) => item),
+    mended: new Set(sound.filter(({ mended }) => mended).map(({ item }) => item.key)),
+  };
+}
+
+/**
+ * The last day that a file can speak of: that on which it was saved, by whichever clock, and one
+ * more for travellers.
+ */
+function latestDay(saved: unknown, now: number): number {
+  const day = typeof saved === 'string' ? dayOf(Date.parse(saved)) : Number.NaN;
+  return Math.max(dayOf(now), day <= endOfDays ? day : 0) + 1;
 }
 
 function parse(text: string): unknown {

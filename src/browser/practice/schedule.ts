@@ -3,9 +3,9 @@ import { dateOfDay, dayOf, dayOfDate } from './day.ts';
 import type { How, Item } from './item.ts';
 
 /** An opening is looked at once a year, however well one knows it. */
-const longest = 365;
+export const longest = 365;
 /** How many answers are remembered one by one. */
-const keptHistory = 10;
+export const keptHistory = 10;
 
 /**
  * FSRS with its published parameters. Whole days only: what is asked again the same day is the

@@ -1,50 +1,38 @@
-import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import { Connection, type Database, databaseName, isFull } from './connection.ts';
+import { dayOf } from './day.ts';
 import { type Item, laterOf } from './item.ts';
+import { endOfDays, readItem } from './read-item.ts';
 
-interface Kept extends DBSchema {
-  items: { key: string; value: Item };
-}
-
-/** Why what is answered now is not kept: the browser allows nothing, or has no room. */
-export type Trouble = 'denied' | 'full';
+/**
+ * Why what is answered now is not kept: the browser allows nothing, or has no room, or has lost the
+ * database for the moment.
+ */
+export type Trouble = 'denied' | 'full' | 'lost';
 
 /** The reader's progress in one course, shared by all tabs. */
 export interface Store {
   readonly trouble: Trouble | undefined;
-  /** All items by position, as they are kept now. */
+  /** All items by position, as they are kept now. Writes what could not be written before. */
   all(): Promise<ReadonlyMap<string, Item>>;
   /**
-   * Changes one item: `change` gets what is kept at that moment, whoever wrote it. What cannot be
-   * written lives on in this page, and is written when that can be done again.
+   * Changes one item: `change` gets what is kept at that moment, whoever wrote it. It may be called
+   * twice. What cannot be written lives on in this page, and is written as soon as that can be done.
    */
-  change(key: string, change: (before: Item | undefined) => Item): Promise<Item>;
-  /** Takes items in, all or none: of two records of a position the later stays. @returns how many were taken. */
-  merge(items: readonly Item[]): Promise<number>;
+  change(key: string, change: (before: Item | undefined) => Item): Promise<void>;
+  /** Takes items in, all or none: of two records of a position the later stays. @returns the keys of those taken. */
+  merge(items: readonly Item[]): Promise<ReadonlySet<string>>;
   /** Forgets all items. @returns whether nothing is kept any more. */
   forget(): Promise<boolean>;
 }
 
-/** Opens what is kept of a course; `onOthers` is called when another tab has changed it. */
-export async function openStore(course: string, onOthers: () => void): Promise<Store> {
-  const name = `practice:${course}`;
-  const channel = openChannel(name, onOthers);
-  const database = await openDatabase(name);
-  return new KeptStore(database, () => channel?.postMessage('changed'));
-}
-
-async function openDatabase(name: string): Promise<IDBPDatabase<Kept> | undefined> {
-  try {
-    return await openDB<Kept>(name, 1, {
-      upgrade: (database) => {
-        database.createObjectStore('items', { keyPath: 'key' });
-      },
-      // A later edition of the page wants to change the database: let it.
-      blocking: (_current, _next, event) => (event.target as IDBDatabase).close(),
-    });
-  } catch {
-    // Refused, as by a private window; the page tells it (`trouble`).
-    return undefined;
-  }
+/**
+ * Opens what is kept of a course; `onChange` is called when another tab has changed it, and when
+ * what could not be done is to be tried again.
+ */
+export function openStore(course: string, onChange: () => void): Store {
+  const name = databaseName(course);
+  const channel = openChannel(name, onChange);
+  return new KeptStore(new Connection(name), () => channel?.postMessage('changed'), onChange);
 }
 
 function openChannel(name: string, onMessage: () => void): BroadcastChannel | undefined {
@@ -58,103 +46,101 @@ function openChannel(name: string, onMessage: () => void): BroadcastChannel | un
   }
 }
 
+type Change = (before: Item | undefined, key: string) => Item | undefined;
+
+/** Between two tries, in ms; each waits twice as long as the one before. */
+const [firstWait, longestWait] = [1000, 60_000];
+
 class KeptStore implements Store {
   trouble: Trouble | undefined;
   /** What is known here, written or not. */
   #seen = new Map<string, Item>();
   /** Keys of what could not be written. */
   readonly #unwritten = new Set<string>();
-  readonly #database: IDBPDatabase<Kept> | undefined;
+  readonly #connection: Connection;
   readonly #tell: () => void;
+  readonly #onAgain: () => void;
+  /** One after the other, so that none forgets what another could not write. */
+  #turn: Promise<unknown> = Promise.resolve();
+  #again: ReturnType<typeof setTimeout> | undefined;
+  #wait = firstWait;
 
-  constructor(database: IDBPDatabase<Kept> | undefined, tell: () => void) {
-    this.#database = database;
+  constructor(connection: Connection, tell: () => void, onAgain: () => void) {
+    this.#connection = connection;
     this.#tell = tell;
-    if (database === undefined) this.trouble = 'denied';
+    this.#onAgain = onAgain;
   }
 
-  async all(): Promise<ReadonlyMap<string, Item>> {
-    const kept = await this.#read();
-    if (kept !== undefined) {
-      const fresh = new Map(kept.map((item) => [item.key, item]));
-      for (const key of this.#unwritten) this.#keepLater(fresh, this.#seen.get(key));
-      this.#seen = fresh;
-    }
-    return this.#seen;
-  }
-
-  async change(key: string, change: (before: Item | undefined) => Item): Promise<Item> {
-    let changed: Item | undefined;
-    await this.#write([key], (before) => {
-      changed = change(before);
-      return changed;
+  all(): Promise<ReadonlyMap<string, Item>> {
+    return this.#inTurn(async () => {
+      if (this.#unwritten.size > 0) await this.#write([], () => undefined);
+      try {
+        const kept = await this.#connection.use((database) => database.getAll('items'));
+        const items = kept.flatMap((item) => sound(item) ?? []);
+        const fresh = new Map(items.map((item) => [item.key, item]));
+        for (const key of this.#unwritten) keepLater(fresh, this.#seen.get(key));
+        this.#seen = fresh;
+        if (this.#unwritten.size === 0) this.#recover();
+      } catch (error) {
+        this.#fail(error);
+      }
+      return this.#seen;
     });
-    return changed ?? change(this.#seen.get(key));
   }
 
-  async merge(items: readonly Item[]): Promise<number> {
-    const incoming = new Map(items.map((item) => [item.key, item]));
-    let taken = 0;
-    await this.#write(
-      [...incoming.keys()],
-      (before, key) => {
-        const item = incoming.get(key);
-        const later =
-          before === undefined || item === undefined ? (item ?? before) : this.#later(before, item);
-        if (later === item) taken++;
-        return later;
-      },
-      () => {
-        taken = 0;
-      },
-    );
+  change(key: string, change: (before: Item | undefined) => Item): Promise<void> {
+    return this.#inTurn(() => this.#write([key], change));
+  }
+
+  async merge(items: readonly Item[]): Promise<ReadonlySet<string>> {
+    const incoming = new Map<string, Item>();
+    for (const item of items) keepLater(incoming, item);
+    const taken = new Set<string>();
+    const take: Change = (before, key) => {
+      const item = incoming.get(key);
+      const chosen = before && item ? later(before, item) : (item ?? before);
+      if (chosen === item) taken.add(key);
+      else taken.delete(key);
+      return chosen;
+    };
+    await this.#inTurn(() => this.#write([...incoming.keys()], take));
     return taken;
   }
 
-  async forget(): Promise<boolean> {
-    try {
-      await this.#database?.clear('items');
-    } catch {
-      // The browser refuses to write: what is kept stays, and the page says so.
-      return false;
-    }
-    this.#seen = new Map();
-    this.#unwritten.clear();
-    this.#tell();
-    return true;
+  forget(): Promise<boolean> {
+    return this.#inTurn(async () => {
+      try {
+        await this.#connection.use((database) => database.clear('items'));
+      } catch {
+        // The browser refuses to write: what is kept stays, and the page says so.
+        return false;
+      }
+      this.#seen = new Map();
+      this.#unwritten.clear();
+      this.#recover();
+      this.#tell();
+      return true;
+    });
   }
 
-  /** Reads, changes and writes in one transaction, which the browser puts in a row with those of other tabs. */
-  async #write(
-    keys: readonly string[],
-    change: (before: Item | undefined, key: string) => Item | undefined,
-    onAgain: () => void = () => undefined,
-  ): Promise<void> {
+  #inTurn<Result>(act: () => Promise<Result>): Promise<Result> {
+    const result = this.#turn.then(act);
+    this.#turn = result.catch(() => undefined);
+    return result;
+  }
+
+  async #write(keys: readonly string[], change: Change): Promise<void> {
     try {
-      if (this.#database === undefined) throw new Error('nothing can be kept');
-      const transaction = this.#database.transaction('items', 'readwrite');
-      const { store, done } = transaction;
-      const written = new Map<string, Item>();
-      const work = async () => {
-        for (const key of new Set([...this.#unwritten, ...keys])) {
-          const kept = await store.get(key);
-          const unwritten = this.#unwritten.has(key) ? this.#seen.get(key) : undefined;
-          const before = kept && unwritten ? this.#later(kept, unwritten) : (kept ?? unwritten);
-          const after = keys.includes(key) ? change(before, key) : before;
-          if (after === undefined || after === kept) continue;
-          await store.put(after);
-          written.set(key, after);
-        }
-      };
-      await Promise.all([work().catch((error) => abort(transaction, error)), done]);
+      const written = await this.#connection.use((database) =>
+        this.#transact(database, keys, change),
+      );
       for (const [key, item] of written) this.#seen.set(key, item);
       this.#unwritten.clear();
-      this.trouble = undefined;
-      this.#tell();
-    } catch {
+      this.#recover();
+      if (written.size > 0) this.#tell();
+    } catch (error) {
       // Told on the page (`trouble`); here it goes on with what this page knows.
-      this.trouble = this.#database === undefined ? 'denied' : 'full';
-      onAgain();
+      this.#fail(error);
       for (const key of keys) {
         const after = change(this.#seen.get(key), key);
         if (after === undefined) continue;
@@ -164,24 +150,59 @@ class KeptStore implements Store {
     }
   }
 
-  async #read(): Promise<Item[] | undefined> {
-    try {
-      return await this.#database?.getAll('items');
-    } catch {
-      this.trouble = 'denied';
-      return undefined;
-    }
+  /** Reads, changes and writes in one transaction, which the browser puts in a row with those of other tabs. */
+  async #transact(
+    database: Database,
+    keys: readonly string[],
+    change: Change,
+  ): Promise<ReadonlyMap<string, Item>> {
+    const transaction = database.transaction('items', 'readwrite');
+    const { store, done } = transaction;
+    const written = new Map<string, Item>();
+    const work = async () => {
+      for (const key of new Set([...this.#unwritten, ...keys])) {
+        const kept = sound(await store.get(key));
+        const unwritten = this.#unwritten.has(key) ? this.#seen.get(key) : undefined;
+        const before = kept && unwritten ? later(kept, unwritten) : (kept ?? unwritten);
+        const after = keys.includes(key) ? change(before, key) : before;
+        if (after === undefined || after === kept) continue;
+        await store.put(after);
+        written.set(key, after);
+      }
+    };
+    await Promise.all([work().catch((error) => abort(transaction, error)), done]);
+    return written;
   }
 
-  #keepLater(items: Map<string, Item>, item: Item | undefined): void {
-    if (item === undefined) return;
-    const kept = items.get(item.key);
-    items.set(item.key, kept === undefined ? item : this.#later(kept, item));
+  #recover(): void {
+    this.trouble = undefined;
+    this.#wait = firstWait;
+    clearTimeout(this.#again);
+    this.#again = undefined;
   }
 
-  #later(a: Item, b: Item): Item {
-    return laterOf(a, b, Date.now());
+  #fail(error: unknown): void {
+    this.trouble = isFull(error) ? 'full' : this.#connection.wasOpen ? 'lost' : 'denied';
+    this.#again ??= setTimeout(() => {
+      this.#again = undefined;
+      this.#wait = Math.min(this.#wait * 2, longestWait);
+      this.#onAgain();
+    }, this.#wait);
   }
+}
+
+function sound(item: unknown): Item | undefined {
+  return readItem(item, { today: dayOf(Date.now()), latest: endOfDays })?.item;
+}
+
+function keepLater(items: Map<string, Item>, item: Item | undefined): void {
+  if (item === undefined) return;
+  const kept = items.get(item.key);
+  items.set(item.key, kept === undefined ? item : later(kept, item));
+}
+
+function later(a: Item, b: Item): Item {
+  return laterOf(a, b, Date.now());
 }
 
 /** All or nothing. */

@@ -43,6 +43,7 @@ export interface PracticeWords {
   readonly forgotten: string;
   readonly notForgotten: string;
   readonly taken: Counted;
+  readonly mended: Counted;
   readonly notTaken: string;
   readonly notProgress: string;
   readonly cutShort: string;
@@ -51,6 +52,7 @@ export interface PracticeWords {
   readonly unreadable: string;
   readonly denied: string;
   readonly full: string;
+  readonly lost: string;
   readonly help: string;
   readonly helpText: readonly string[];
   readonly session: string;

@@ -54,6 +54,10 @@ export const practice: typeof english = {
       one: 'Gelesen: Ein Zug wurde aus der Datei übernommen.',
       other: 'Gelesen: {n} Züge wurden aus der Datei übernommen.',
     },
+    mended: {
+      one: 'Bei einem davon war ein Datum oder eine Zahl unmöglich und wurde berichtigt.',
+      other: 'Bei {n} davon war ein Datum oder eine Zahl unmöglich und wurde berichtigt.',
+    },
     notTaken: 'Gelesen: Nichts in der Datei ist jünger als das, was hier steht.',
     notProgress: 'Diese Datei enthält keinen Übungsstand. Nichts wurde geändert.',
     cutShort:
@@ -65,6 +69,7 @@ export const practice: typeof english = {
     denied:
       'Dieser Browser lässt die Seite nichts aufbewahren. Sie können trotzdem üben; speichern Sie Ihren Stand in einer Datei, bevor Sie gehen.',
     full: 'Im Browser ist kein Platz mehr: Was Sie antworten, wird nicht aufbewahrt. Speichern Sie Ihren Stand in einer Datei, bevor Sie gehen, oder schaffen Sie Platz.',
+    lost: 'Der Browser hat geschlossen, was er für diese Seite aufbewahrt. Die Seite versucht es wieder und schreibt dann alles, was Sie geantwortet haben. Bleiben Sie auf der Seite, bis diese Meldung verschwindet, oder speichern Sie Ihren Stand in einer Datei.',
 
     help: 'So geht es',
     helpText: [

@@ -52,6 +52,10 @@ export const practice = {
       one: 'Read: one move was taken from the file.',
       other: 'Read: {n} moves were taken from the file.',
     },
+    mended: {
+      one: 'One of them had a date or a number that cannot be; it was put right.',
+      other: '{n} of them had a date or a number that cannot be; they were put right.',
+    },
     notTaken: 'Read: nothing in the file is later than what is kept here.',
     notProgress: 'This file holds no progress of a practice. Nothing was changed.',
     cutShort: 'This file is cut short. Nothing was changed. Save it once more where it comes from.',
@@ -62,6 +66,7 @@ export const practice = {
     denied:
       'This browser does not let the page keep anything. You can practise all the same; save your progress to a file before you leave.',
     full: 'The browser has no room left: what you answer is not kept. Save your progress to a file before you leave, or make room.',
+    lost: 'The browser has closed what it keeps for this page. The page tries again, and then writes all that you have answered. Until this message goes, stay on the page, or save your progress to a file.',
 
     help: 'How this works',
     helpText: [

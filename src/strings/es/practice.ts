@@ -57,6 +57,10 @@ export const practice: typeof english = {
       one: 'Leído: se tomó una jugada del archivo.',
       other: 'Leído: se tomaron {n} jugadas del archivo.',
     },
+    mended: {
+      one: 'Una de ellas tenía una fecha o un número imposible; se ha corregido.',
+      other: '{n} de ellas tenían una fecha o un número imposible; se han corregido.',
+    },
     notTaken: 'Leído: nada en el archivo es posterior a lo que hay aquí.',
     notProgress: 'Este archivo no contiene el progreso de una práctica. No se ha cambiado nada.',
     cutShort:
@@ -68,6 +72,7 @@ export const practice: typeof english = {
     denied:
       'Este navegador no deja que la página guarde nada. Puede practicar igualmente; guarde su progreso en un archivo antes de irse.',
     full: 'El navegador no tiene más sitio: lo que responda no se guarda. Guarde su progreso en un archivo antes de irse, o haga sitio.',
+    lost: 'El navegador ha cerrado lo que guarda para esta página. La página lo intenta de nuevo y entonces escribe todo lo que haya respondido. Quédese en la página hasta que desaparezca este mensaje, o guarde su progreso en un archivo.',
 
     help: 'Cómo funciona',
     helpText: [
