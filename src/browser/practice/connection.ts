@@ -1,5 +1,7 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import { dayOf } from './day.ts';
 import type { Item } from './item.ts';
+import { endOfDays, readItem } from './read-item.ts';
 
 export interface Kept extends DBSchema {
   items: { key: string; value: Item };
@@ -11,6 +13,11 @@ const patience = 4000;
 
 /** The name of a course's database: for good, since readers' progress is kept under it. */
 export const databaseName = (course: string) => `practice:${course}`;
+
+/** An item as it was kept, by whatever edition of this page; nothing if it is none. */
+export function soundItem(kept: unknown): Item | undefined {
+  return readItem(kept, { today: dayOf(Date.now()), latest: endOfDays })?.item;
+}
 
 /**
  * A database that is opened when it is needed, and again when the browser or another page has

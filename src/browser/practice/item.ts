@@ -29,10 +29,20 @@ export interface Item {
 /** A clock may be put right, or a reader travel; more than this ahead, a time is not believed. */
 const dayAndNight = 2 * 86_400_000;
 
+/** When it was answered last, as far as that can be believed; else the beginning of time. */
+export function credibleTime({ at }: Item, now: number): number {
+  return at <= now + dayAndNight ? at : 0;
+}
+
 /** Which of two records of one position holds the later answer. */
 export function laterOf(a: Item, b: Item, now: number): Item {
-  const credible = ({ at }: Item) => (at <= now + dayAndNight ? at : 0);
-  const [atA, atB] = [credible(a), credible(b)];
+  const [atA, atB] = [credibleTime(a, now), credibleTime(b, now)];
   if (atA !== atB) return atA > atB ? a : b;
   return b.answers > a.answers ? b : a;
+}
+
+/** Puts an item among others, unless they have a later record of its position. */
+export function keepLater(items: Map<string, Item>, item: Item, now: number): void {
+  const kept = items.get(item.key);
+  items.set(item.key, kept === undefined ? item : laterOf(kept, item, now));
 }

@@ -1,15 +1,16 @@
 /** The script of the practice page. */
 import { givenNotes, givenTable } from '../../lookup/index.ts';
 import { wordsOf } from '../board/board-words.ts';
-import { fill } from '../board/fill.ts';
 import { make } from '../element.ts';
 import type { Words } from '../words.ts';
 import { chosenChapters, rememberChapters } from './chosen-chapters.ts';
 import { dayOf } from './day.ts';
 import { makeEndView } from './end-view.ts';
+import { itemsElsewhere, missingHere } from './known-elsewhere.ts';
+import { loadProgress } from './load-progress.ts';
 import type { Progress } from './overview.ts';
 import { practiceCourse } from './practice-course.ts';
-import { makeProgressFile, readProgressFile } from './progress-file.ts';
+import { makeProgressFile } from './progress-file.ts';
 import { saveFile } from './save-file.ts';
 import { answered } from './schedule.ts';
 import { begin, type Outcome } from './session.ts';
@@ -65,6 +66,7 @@ async function startPractice(place: HTMLElement): Promise<void> {
     onLoad: load,
     onForget: async () => {
       const isForgotten = await store.forget();
+      if (isForgotten) start.tell('');
       await refresh();
       return isForgotten ? practice.forgotten : practice.notForgotten;
     },
@@ -90,30 +92,22 @@ async function startPractice(place: HTMLElement): Promise<void> {
   }
 
   async function load(file: File): Promise<string> {
-    let text: string;
-    try {
-      text = await file.text();
-    } catch {
-      return practice.unreadable;
-    }
-    const read = readProgressFile(text, table.course, Date.now());
-    if ('fault' in read) {
-      if (read.fault === 'other-course') return fill(practice.otherCourse, { title: read.title });
-      const told = {
-        'not-progress': practice.notProgress,
-        'cut-short': practice.cutShort,
-        newer: practice.newer,
-      };
-      return told[read.fault];
-    }
-    const taken = await store.merge(read.items);
+    const told = await loadProgress(file, course, store, practice);
     await refresh();
-    if (taken.size === 0) return practice.notTaken;
-    const mended = [...taken].filter((key) => read.mended.has(key)).length;
-    return [
-      counted(practice.taken, taken.size),
-      ...(mended > 0 ? [counted(practice.mended, mended)] : []),
-    ].join(' ');
+    return told;
+  }
+
+  /** What the reader knows from other courses here, or from this one under another name. */
+  async function adopt(): Promise<void> {
+    const known = await store.all();
+    if (course.items.every(({ key }) => known.has(key))) return;
+    const found = await itemsElsewhere(table.course);
+    const { forgotten: since } = store;
+    const missing = missingHere(found, course, { known, since, now: Date.now() });
+    const taken = await store.adopt(missing);
+    if (taken.size === 0) return;
+    start.tell(counted(practice.adopted, taken.size));
+    await refresh();
   }
 
   async function refresh(): Promise<void> {
@@ -146,5 +140,7 @@ async function startPractice(place: HTMLElement): Promise<void> {
   addEventListener('pageshow', (event) => {
     if (event.persisted) void refresh();
   });
+  // The first sight of the page does not wait long for it.
+  await Promise.race([adopt(), new Promise((resolve) => setTimeout(resolve, 1500))]);
   await showStart();
 }

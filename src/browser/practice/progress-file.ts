@@ -35,18 +35,20 @@ export function makeProgressFile(
   return `${JSON.stringify({ ...head, items: all }, null, 1)}\n`;
 }
 
-/** What a file held, or why it is not taken: `other-course` names that course. */
+/** What a file held, or why it is not taken. */
 export type ProgressRead =
   | {
+      /** The course that it was saved in: its id and its title then. */
+      readonly course: string;
+      readonly title: string;
       readonly items: readonly Item[];
       /** Keys of those that had a date, or another number, that cannot be. */
       readonly mended: ReadonlySet<string>;
     }
-  | { readonly fault: 'not-progress' | 'cut-short' | 'newer' }
-  | { readonly fault: 'other-course'; readonly title: string };
+  | { readonly fault: 'not-progress' | 'cut-short' | 'newer' };
 
-/** Reads the text of a file for a course. Nothing of a faulty file is taken. `now` in ms since 1970. */
-export function readProgressFile(text: string, course: string, now: number): ProgressRead {
+/** Reads the text of a file. Nothing of a faulty file is taken. `now` in ms since 1970. */
+export function readProgressFile(text: string, now: number): ProgressRead {
   const data = parse(text);
   if (data === undefined) {
     return { fault: text.includes(`"format": "${format}"`) ? 'cut-short' : 'not-progress' };
@@ -55,13 +57,14 @@ export function readProgressFile(text: string, course: string, now: number): Pro
   if (file === undefined) return { fault: 'not-progress' };
   if (file.version > version) return { fault: 'newer' };
   if (!Array.isArray(file.items)) return { fault: 'not-progress' };
-  if (file.course !== course) return { fault: 'other-course', title: file.title };
   const clock = { today: dayOf(now), latest: latestDay(file.saved, now) };
   const read = file.items.map((item) => readItem(item, clock));
   const sound = read.filter((item) => item !== undefined);
   if (sound.length < read.length) return { fault: 'not-progress' };
   if (sound.length !== file.count) return { fault: 'cut-short' };
   return {
+    course: file.course,
+    title: file.title,
     items: sound.map(({ item }) => item),
     mended: new Set(sound.filter(({ mended }) => mended).map(({ item }) => item.key)),
   };

@@ -15,6 +15,8 @@ const newAtOnce = 8;
 export interface StartView {
   readonly element: HTMLElement;
   show(progress: Progress, today: number): void;
+  /** Tells what has been done unasked; an empty text takes it back. */
+  tell(text: string): void;
   /** Puts the focus at the top. */
   start(): void;
 }
@@ -41,6 +43,9 @@ export function makeStartView(
   const beginDue = makeButton('', () => onBegin(due, chapters));
   const beginNew = makeButton('', () => onBegin(fresh, chapters));
   const begin = make('p', 'practice-onward', beginDue, beginNew);
+  const told = make('p', 'practice-told');
+  told.setAttribute('role', 'status');
+  told.hidden = true;
   const table = makeOverviewTable(course, words, chosen, (next) => {
     chapters = next;
     onChapters(next);
@@ -54,6 +59,7 @@ export function makeStartView(
     'div',
     'practice-start',
     invitation,
+    told,
     begin,
     help,
     table.element,
@@ -98,6 +104,10 @@ export function makeStartView(
     show(progress, today) {
       shown = { progress, today };
       update();
+    },
+    tell(text) {
+      told.textContent = text;
+      told.hidden = text === '';
     },
     start: () => invitation.focus(),
   };

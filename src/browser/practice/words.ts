@@ -32,6 +32,7 @@ export interface PracticeWords {
   readonly dueNow: string;
   readonly whole: string;
   readonly wholeHelp: string;
+  readonly adopted: Counted;
   readonly resting: Counted;
   readonly keeping: string;
   readonly keepingHelp: string;
@@ -43,6 +44,7 @@ export interface PracticeWords {
   readonly forgotten: string;
   readonly notForgotten: string;
   readonly taken: Counted;
+  readonly takenOther: Counted;
   readonly mended: Counted;
   readonly notTaken: string;
   readonly notProgress: string;

@@ -33,6 +33,11 @@ export const practice: typeof english = {
     dueNow: 'Fällig',
     whole: 'Ganzer Kurs',
     wholeHelp: 'Ein Zug, der in mehreren Kapiteln steht, zählt einmal.',
+    adopted: {
+      one: 'Einen dieser Züge haben Sie schon geübt, in diesem Kurs unter einem anderen Namen oder in einem anderen Kurs dieser Website. Er wird nicht als neu gefragt.',
+      other:
+        '{n} dieser Züge haben Sie schon geübt, in diesem Kurs unter einem anderen Namen oder in einem anderen Kurs dieser Website. Sie werden nicht als neu gefragt.',
+    },
     resting: {
       one: 'Ein Zug, den Sie gelernt haben, steht nicht in dieser Ausgabe des Kurses. Er ruht und kommt wieder, wenn der Kurs ihn wieder bringt.',
       other:
@@ -53,6 +58,11 @@ export const practice: typeof english = {
     taken: {
       one: 'Gelesen: Ein Zug wurde aus der Datei übernommen.',
       other: 'Gelesen: {n} Züge wurden aus der Datei übernommen.',
+    },
+    takenOther: {
+      one: 'Gelesen: Die Datei gehört zu einem anderen Kurs, „{title}“. Einer ihrer Züge wird auch hier gefragt und wurde übernommen.',
+      other:
+        'Gelesen: Die Datei gehört zu einem anderen Kurs, „{title}“. {n} ihrer Züge werden auch hier gefragt und wurden übernommen.',
     },
     mended: {
       one: 'Bei einem davon war ein Datum oder eine Zahl unmöglich und wurde berichtigt.',

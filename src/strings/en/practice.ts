@@ -31,6 +31,11 @@ export const practice = {
     dueNow: 'Due',
     whole: 'Whole course',
     wholeHelp: 'A move that stands in several chapters counts once.',
+    adopted: {
+      one: 'One of these moves you have practised before, in this course under another name or in another course of this site. It is not asked as new.',
+      other:
+        '{n} of these moves you have practised before, in this course under another name or in another course of this site. They are not asked as new.',
+    },
     resting: {
       one: 'One move that you learnt is not in this edition of the course. It rests, and comes back if the course brings it back.',
       other:
@@ -51,6 +56,11 @@ export const practice = {
     taken: {
       one: 'Read: one move was taken from the file.',
       other: 'Read: {n} moves were taken from the file.',
+    },
+    takenOther: {
+      one: 'Read: the file belongs to another course, “{title}”. One of its moves is asked here too and was taken.',
+      other:
+        'Read: the file belongs to another course, “{title}”. {n} of its moves are asked here too and were taken.',
     },
     mended: {
       one: 'One of them had a date or a number that cannot be; it was put right.',

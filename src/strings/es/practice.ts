@@ -36,6 +36,11 @@ export const practice: typeof english = {
     dueNow: 'Tocan',
     whole: 'Todo el curso',
     wholeHelp: 'Una jugada que está en varios capítulos cuenta una vez.',
+    adopted: {
+      one: 'Una de estas jugadas ya la ha practicado, en este curso con otro nombre o en otro curso de este sitio. No se pregunta como nueva.',
+      other:
+        '{n} de estas jugadas ya las ha practicado, en este curso con otro nombre o en otro curso de este sitio. No se preguntan como nuevas.',
+    },
     resting: {
       one: 'Una jugada que aprendió no está en esta edición del curso. Descansa, y vuelve si el curso la recupera.',
       other:
@@ -56,6 +61,11 @@ export const practice: typeof english = {
     taken: {
       one: 'Leído: se tomó una jugada del archivo.',
       other: 'Leído: se tomaron {n} jugadas del archivo.',
+    },
+    takenOther: {
+      one: 'Leído: el archivo es de otro curso, «{title}». Una de sus jugadas se pregunta también aquí y se tomó.',
+      other:
+        'Leído: el archivo es de otro curso, «{title}». {n} de sus jugadas se preguntan también aquí y se tomaron.',
     },
     mended: {
       one: 'Una de ellas tenía una fecha o un número imposible; se ha corregido.',

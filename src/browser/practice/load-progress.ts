@@ -1,0 +1,42 @@
+import { fill } from '../board/fill.ts';
+import { knownHere } from './known-elsewhere.ts';
+import type { PracticeCourse } from './practice-course.ts';
+import { readProgressFile } from './progress-file.ts';
+import type { Store } from './store.ts';
+import { counted, type PracticeWords } from './words.ts';
+
+/** Takes in the file that a reader has chosen. @returns what to tell of it. */
+export async function loadProgress(
+  file: File,
+  course: PracticeCourse,
+  store: Store,
+  words: PracticeWords,
+): Promise<string> {
+  let text: string;
+  try {
+    text = await file.text();
+  } catch {
+    return words.unreadable;
+  }
+  const read = readProgressFile(text, Date.now());
+  if ('fault' in read) {
+    const faults = {
+      'not-progress': words.notProgress,
+      'cut-short': words.cutShort,
+      newer: words.newer,
+    };
+    return faults[read.fault];
+  }
+  const { title } = read;
+  const own = read.course === course.table.course;
+  // The course may have had another name when the file was saved.
+  const items = own ? read.items : knownHere(read.items, course);
+  if (!own && items.length === 0) return fill(words.otherCourse, { title });
+  const taken = await store.merge(items);
+  if (taken.size === 0) return words.notTaken;
+  const mended = [...taken].filter((key) => read.mended.has(key)).length;
+  const told = own
+    ? counted(words.taken, taken.size)
+    : fill(counted(words.takenOther, taken.size), { title });
+  return mended === 0 ? told : `${told} ${counted(words.mended, mended)}`;
+}
