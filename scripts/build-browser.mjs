@@ -19,12 +19,15 @@ const fontPackage = dirname(
 /** Scripts by name, and where each begins in src/browser. */
 const scripts = {
   course: 'main.ts',
+  // Of chapters, before their text.
+  piecemeal: 'begin-piecemeal.ts',
   compare: 'compare/main.ts',
   'compare-worker': 'compare/worker.ts',
   practice: 'practice/main.ts',
   // For other sites: each course wraps it and gives it a name that stays.
   embed: 'embed/main.ts',
   search: 'search.ts',
+  'wasm-probe': 'search/wasm-probe.ts',
   tree: 'tree.ts',
 };
 /** Style sheets by name, and their parts in src/, in the order of the cascade. */
@@ -38,6 +41,8 @@ const sheets = {
     'site/styles/page.css',
     'site/styles/contents.css',
     'site/styles/moves.css',
+    'site/styles/figures.css',
+    'site/styles/figurines.css',
     'site/styles/board.css',
     'site/styles/text-buttons.css',
     'site/styles/exercise.css',
@@ -138,7 +143,6 @@ async function writeLicences() {
 
 async function writeStyle(name, parts, fonts) {
   const texts = await Promise.all(parts.map((part) => readFile(join(root, 'src', part), 'utf8')));
-  if (name === 'course') texts.push(await figurines());
   const css = texts
     .join('\n')
     .replaceAll(/url\("([^"]+\.woff2)"\)/g, (_, font) => `url("${fonts.get(font)}")`);
@@ -158,28 +162,6 @@ async function writeFonts() {
   }
   await copyFile(join(fontPackage, 'LICENSE'), join(out, 'source-serif-4-licence.txt'));
   return names;
-}
-
-/** The figures of figurine notation, cut from the pieces of the boards. */
-async function figurines() {
-  const { outputFiles } = await build({
-    stdin: {
-      contents: "export { pieceOutlines } from './src/draw/pieces.ts'",
-      resolveDir: root,
-      loader: 'ts',
-    },
-    bundle: true,
-    format: 'esm',
-    write: false,
-  });
-  const code = Buffer.from(outputFiles[0].text).toString('base64');
-  const { pieceOutlines } = await import(`data:text/javascript;base64,${code}`);
-  return ['king', 'queen', 'rook', 'bishop', 'knight']
-    .map((kind) => {
-      const svg = `<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 1000 1000'><path d='${pieceOutlines.white[kind].lines}'/></svg>`;
-      return `.figurine.${kind}{--figure:url("data:image/svg+xml,${encodeURIComponent(svg).replaceAll("'", '%27')}")}`;
-    })
-    .join('\n');
 }
 
 async function writeHashed(name, extension, text) {

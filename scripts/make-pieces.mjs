@@ -3,9 +3,11 @@
  *
  *   src/draw/pieces.ts        U+2654 to U+265F of Noto Sans Symbols 2
  *   src/draw/coordinates.ts   `a` to `h` and `1` to `8` of Source Serif 4
+ *   src/site/styles/figurines.css   U+2654 to U+2658 of Noto Sans Symbols 2, as polygons
  *
  * Both fonts are under the SIL Open Font License 1.1; see src/draw/PIECES-LICENCE.txt.
- * Run it again after updating either font: `npx --no-install node scripts/make-pieces.mjs`.
+ * Run it again after updating either font: `npx --no-install node scripts/make-pieces.mjs`, then
+ * `npm run format`.
  */
 import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
@@ -112,6 +114,56 @@ for (const [c, color] of ['white', 'black'].entries()) {
   pieces += '  },\n';
 }
 write('src/draw/pieces.ts', `${pieces}};\n`);
+
+/** How far a polygon may lie from its curve, in thousandths of the figure: less than a printer's dot. */
+const tolerance = 4;
+
+/** The corners of a contour whose curves have become chords, back at its start. */
+function corners({ start, segments }) {
+  const found = [start];
+  let at = start;
+  for (const points of segments) {
+    const [x, y] = points.slice(-2);
+    if (points.length === 4) {
+      const [cx, cy] = points;
+      // A chord of a quadratic curve is farthest from it in the middle, and half as long four times nearer.
+      const bend = Math.hypot(cx - (at[0] + x) / 2, cy - (at[1] + y) / 2) / 2;
+      const chords = Math.ceil(Math.sqrt(bend / tolerance)) || 1;
+      for (let i = 1; i < chords; i++) {
+        const t = i / chords;
+        const mix = (from, over, to) =>
+          Math.round((1 - t) ** 2 * from + 2 * t * (1 - t) * over + t ** 2 * to);
+        found.push([mix(at[0], cx, x), mix(at[1], cy, y)]);
+      }
+    }
+    found.push([x, y]);
+    at = [x, y];
+  }
+  return [...found, start];
+}
+
+/** One polygon of all contours: the way to each from the first one's start, and back, has no width. */
+function polygon(list) {
+  const [first, ...others] = list.map(corners);
+  const all = [...first, ...others.flatMap((points) => [...points, first[0]])];
+  const points = all.filter(([x, y], i) => x !== all[i - 1]?.[0] || y !== all[i - 1]?.[1]);
+  return points.map(([x, y]) => `${x / 10}% ${y / 10}%`).join(', ');
+}
+
+let figurines = `/*
+ * Made by scripts/make-pieces.mjs; do not edit.
+ *
+ * The chess symbols U+2654 to U+2658 of Noto Sans Symbols 2, Copyright 2022 The Noto Project Authors,
+ * under the SIL Open Font License 1.1 (src/draw/PIECES-LICENCE.txt). As polygons they need no picture:
+ * a page from a folder could not load one as a mask, and a host's policy may forbid data addresses.
+ */
+/* biome-ignore-all format: a corner a line would be a thousand lines */\n`;
+for (const [k, kind] of kinds.entries()) {
+  if (kind === 'pawn') continue;
+  const list = contours(symbols.glyphForCodePoint(0x2654 + k), inSquare);
+  figurines += `.figurine.${kind} {\n  clip-path: polygon(${polygon(list)});\n}\n`;
+}
+write('src/site/styles/figurines.css', figurines);
 
 const serif = font('source-serif-4/files/source-serif-4-latin-400-normal.woff');
 let signs = `/**

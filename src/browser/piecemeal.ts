@@ -1,8 +1,8 @@
 import { beforeFirstAct } from './first-act.ts';
 import { whenIdle } from './when-idle.ts';
 
-/** The class that `site/piecemeal.ts` gives the root: what is far from the window waits. */
-const piecemeal = 'piecemeal';
+/** The class that `begin-piecemeal.ts` gives the root: what is far from the window waits. */
+export const piecemeal = 'piecemeal';
 /** Milliseconds in which the page comes up: the board is drawn, the first screen painted. */
 const start = 1500;
 

@@ -93,13 +93,18 @@ export function pageFiles(site: string): string[] {
   return readdirSync(site).filter((name) => name.endsWith('.html'));
 }
 
-/** Serves a folder below a path such as `/my/course/`. Missing files get the site's own page. */
+/**
+ * Serves a folder below a path such as `/my/course/`, each file with the same `headers`. Missing
+ * files get the site's own page.
+ */
 export async function serveFolder(
   folder: string,
   base = '/',
+  headers: Readonly<Record<string, string>> = {},
 ): Promise<{ address: string; close: () => void }> {
   const files = sirv(folder, { dev: true });
   const server = createServer((request, response) => {
+    for (const [name, value] of Object.entries(headers)) response.setHeader(name, value);
     const missing = async () => {
       const page = await readFile(path.join(folder, '404.html')).catch(() => 'missing');
       response.writeHead(404, { 'content-type': 'text/html; charset=utf-8' });

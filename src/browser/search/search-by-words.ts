@@ -6,14 +6,22 @@ import { cappedList } from './capped-list.ts';
 import { chapterFound } from './chapter-found.ts';
 import { positionList } from './position-list.ts';
 import { counted, type SearchWords } from './search-words.ts';
-import { searchIndex } from './word-index.ts';
+import { searchIndex, WasmForbidden } from './word-index.ts';
 
 /** So many chapters are searched for their parts. */
 const chaptersRead = 30;
 const shownAtOnce = 10;
 
-/** Searches the names of positions and the text of the chapters. */
-export function makeWordSearch(section: Element, table: CourseTable, words: SearchWords) {
+/**
+ * Searches the names of positions and the text of the chapters.
+ * @param probe see `mayRunWasm`
+ */
+export function makeWordSearch(
+  section: Element,
+  table: CourseTable,
+  words: SearchWords,
+  probe: string,
+) {
   let asked = 0;
   return async (text: string): Promise<void> => {
     const mine = ++asked;
@@ -24,7 +32,11 @@ export function makeWordSearch(section: Element, table: CourseTable, words: Sear
       return showAnswer(section, { status: [words.fromFolder], found: named });
     }
     section.querySelector('.status')?.replaceChildren(words.searching);
-    const answer = await inText(query, named, words).catch((error: unknown): Answer => {
+    const search = searchIndex(query, probe).then((results) =>
+      inText(results, query, named, words),
+    );
+    const answer = await search.catch((error: unknown): Answer => {
+      if (error instanceof WasmForbidden) return { status: [words.noWasm], found: named };
       console.error(error);
       return { status: [words.noIndex], found: named };
     });
@@ -33,8 +45,12 @@ export function makeWordSearch(section: Element, table: CourseTable, words: Sear
   };
 }
 
-async function inText(query: string, named: readonly Node[], words: SearchWords): Promise<Answer> {
-  const results = await searchIndex(query);
+async function inText(
+  results: Awaited<ReturnType<typeof searchIndex>>,
+  query: string,
+  named: readonly Node[],
+  words: SearchWords,
+): Promise<Answer> {
   const chapters = await Promise.all(results.slice(0, chaptersRead).map((result) => result.data()));
   const status =
     results.length === 0

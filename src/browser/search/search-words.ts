@@ -29,6 +29,7 @@ export interface SearchWords extends MoveWords, Pick<Words, 'white' | 'black' | 
   readonly moreInChapter: Counted;
   readonly fromFolder: string;
   readonly noIndex: string;
+  readonly noWasm: string;
   readonly has: string;
   readonly hasNot: string;
   readonly alike: string;

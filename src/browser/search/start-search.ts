@@ -15,7 +15,7 @@ export function startSearch(place: HTMLElement, table: CourseTable): void {
   const words = wordsOf<SearchWords>(place);
 
   const forWords = formIn(place, '.for-words');
-  const searchWords = makeWordSearch(forWords.section, table, words);
+  const searchWords = makeWordSearch(forWords.section, table, words, place.dataset.probe ?? '');
   const findWords = () => {
     note({ words: forWords.field.value });
     void searchWords(forWords.field.value);

@@ -1,3 +1,8 @@
+import { mayRunWasm } from './may-run-wasm.ts';
+
+/** The host's policy or the browser lets no WebAssembly run, which the index is made of. */
+export class WasmForbidden extends Error {}
+
 /** What is used of the index's own script, which the page loads when it is first asked for. */
 interface IndexScript {
   options(options: { readonly excerptLength: number }): Promise<void>;
@@ -31,12 +36,14 @@ let script: Promise<IndexScript> | undefined;
 
 /**
  * Searches the index of the site. The script and all it fetches lie in the site itself.
- * @throws where the index is missing or cannot run.
+ * @param probe see `mayRunWasm`
+ * @throws where the index is missing or cannot run; WasmForbidden where the host must allow it.
  */
 export async function searchIndex(
   words: string,
+  probe: string,
 ): Promise<readonly { data(): Promise<ChapterFound> }[]> {
-  script ??= load();
+  script ??= load(probe);
   try {
     return (await (await script).search(words)).results;
   } catch (error) {
@@ -45,7 +52,8 @@ export async function searchIndex(
   }
 }
 
-async function load(): Promise<IndexScript> {
+async function load(probe: string): Promise<IndexScript> {
+  if (!(await mayRunWasm(probe))) throw new WasmForbidden();
   const address = new URL('pagefind/pagefind.js', document.baseURI).href;
   const loaded = (await import(address)) as IndexScript;
   await loaded.options({ excerptLength: excerptWords });

@@ -3,6 +3,7 @@ import { toHtml } from 'hast-util-to-html';
 import type { Course } from '../../model/types.ts';
 import { directionOf } from '../../strings/index.ts';
 import type { AssetPaths, EmbedChapter, SiteFile } from '../site-data.ts';
+import { iconPath } from '../web-app/icons.ts';
 import type { Embed } from './embeds.ts';
 import { element } from './hast.ts';
 
@@ -15,7 +16,7 @@ const width = 400;
 const lines = 76;
 
 /** Nothing but the page's own script and picture; it may be framed by any site. */
-const policy = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:";
+const policy = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'";
 
 /** Where the picture of a named position stands. */
 export function positionPicture({ name }: Pick<Embed, 'name'>): string {
@@ -45,7 +46,7 @@ export function makeEmbedPages(
       meta({ name: 'color-scheme', content: 'light dark' }),
       element('title', {}, [`${embed.words} – ${title}`]),
       // Browsers ask a host for an icon unless they are given one.
-      element('link', { rel: ['icon'], href: 'data:,' }, []),
+      element('link', { rel: ['icon'], href: `../${iconPath('icon.svg')}` }, []),
       element('link', { rel: ['stylesheet'], href: `../${assets.styles.embed ?? ''}` }, []),
       ...(site === undefined
         ? []

@@ -50,6 +50,8 @@ export const finding: typeof english = {
     },
     fromFolder:
       'Die Suche nach Wörtern braucht die veröffentlichte Site: Ein Browser lässt eine Seite, die aus einem Ordner geöffnet wurde, ihr Verzeichnis nicht lesen. Stellungen und ihre Namen lassen sich hier suchen.',
+    noWasm:
+      "Die Suche nach Wörtern braucht WebAssembly, und das ist hier nicht erlaubt. Der Host dieser Site kann es erlauben: In seinem Header Content-Security-Policy gehört zu script-src noch 'wasm-unsafe-eval'. Stellungen und ihre Namen lassen sich suchen.",
     noIndex:
       'Die Suche nach Wörtern ließ sich nicht laden. Stellungen und ihre Namen lassen sich suchen.',
 

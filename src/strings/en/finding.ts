@@ -48,6 +48,8 @@ export const finding = {
     moreInChapter: { one: 'and in one more place', many: 'and in {count} more places' },
     fromFolder:
       'The search by words needs the published site: a browser does not let a page that was opened from a folder read its index. Positions, and their names, can be searched for here.',
+    noWasm:
+      "The search by words needs WebAssembly, which is not allowed here. The host of this site can allow it: in its header Content-Security-Policy, script-src needs 'wasm-unsafe-eval'. Positions, and their names, can be searched for.",
     noIndex:
       'The search by words could not be loaded. Positions, and their names, can be searched for.',
 

@@ -50,6 +50,8 @@ export const finding: typeof english = {
     moreInChapter: { one: 'y en un lugar más', many: 'y en {count} lugares más' },
     fromFolder:
       'La búsqueda por palabras necesita el sitio publicado: un navegador no deja que una página abierta desde una carpeta lea su índice. Aquí se pueden buscar posiciones y sus nombres.',
+    noWasm:
+      "La búsqueda por palabras necesita WebAssembly, que aquí no está permitido. El servidor de este sitio puede permitirlo: en su cabecera Content-Security-Policy, script-src necesita 'wasm-unsafe-eval'. Se pueden buscar posiciones y sus nombres.",
     noIndex:
       'No se pudo cargar la búsqueda por palabras. Se pueden buscar posiciones y sus nombres.',
 
