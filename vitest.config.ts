@@ -1,4 +1,6 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
+import { multiple } from './tests/setup/runs.ts';
 
 /** What the tests of the program and the pages need before the first of them runs. */
 const globalSetup = [
@@ -10,24 +12,33 @@ const globalSetup = [
 export default defineConfig({
   test: {
     reporters: ['default', './tests/setup/closing-line.ts'],
-    // By default one core is left idle, which on two is half the machine.
-    maxWorkers: '100%',
+    // By default one core is left idle, which on two is half the machine; one more worker than
+    // cores, since pages and programs that tests wait for leave them idle too.
+    maxWorkers: availableParallelism() + 1,
     // Files share modules: none changes what others import, and loading them anew for each file
     // takes longer than most files do.
     isolate: false,
     // Browsers and Astro builds share two cores with the rest.
-    testTimeout: 120_000,
+    testTimeout: 120_000 * Math.max(1, multiple),
     hookTimeout: 240_000,
     expect: { poll: { timeout: 20_000 } },
     projects: [
+      // They run in the order of their names: the longest files first, so that no core waits long.
       {
         extends: true,
-        test: { name: 'unit', include: ['src/**/*.test.ts'] },
+        test: { name: 'browser', include: ['tests/browser/**/*.test.ts'], globalSetup },
       },
       {
         extends: true,
-        test: { name: 'whole', include: ['tests/**/*.test.ts'], globalSetup },
+        test: {
+          name: 'program',
+          include: ['tests/**/*.test.ts'],
+          exclude: ['tests/browser/**'],
+          globalSetup,
+        },
       },
+      // `npm run test:quick`: without a browser, a build or another program.
+      { extends: true, test: { name: 'unit', include: ['src/**/*.test.ts'] } },
     ],
   },
 });

@@ -45,7 +45,7 @@ function* positions(count: number): Generator<[Position, Chess]> {
   }
 }
 
-test('a reason names the king where only the king forbids the move', { timeout: 120_000 }, () => {
+test('a reason names the king where only the king forbids the move', () => {
   let named = 0;
   for (const [position, chess] of positions(runs(14))) {
     const context = chess.ctx();
@@ -75,7 +75,7 @@ test('a reason names the king where only the king forbids the move', { timeout: 
   expect(named).toBeGreaterThan(25);
 });
 
-test('the same spellings are read as moves', { timeout: 120_000 }, () => {
+test('the same spellings are read as moves', () => {
   let played = 0;
   for (const [position, chess] of positions(runs(14))) {
     for (const letter of ['', 'N', 'B', 'R', 'Q', 'K']) {

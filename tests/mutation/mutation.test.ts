@@ -1,11 +1,12 @@
 import { afterAll, describe, expect, test } from 'vitest';
 import { checkCourse } from '../../src/check/index.ts';
+import { runs } from '../setup/runs.ts';
 import { soundCourses } from '../sound-courses.ts';
 import { checkChanged, loadInMemory } from './course-in-memory.ts';
 import { type Fault, faultKinds } from './faults.ts';
 
 /** How many faults of a kind are planted in a course, spread evenly over all that it has. */
-const most = Number(process.env.MUTATIONS ?? 12);
+const most = Number(process.env.MUTATIONS ?? runs(12));
 
 interface Tally {
   planted: number;

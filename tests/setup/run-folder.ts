@@ -1,4 +1,5 @@
-import { mkdtemp, rm } from 'node:fs/promises';
+import { mkdtempSync } from 'node:fs';
+import { rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import type { TestProject } from 'vitest/node';
@@ -10,9 +11,13 @@ declare module 'vitest' {
   }
 }
 
+/** Called for each project of the run, each with its own copy of this module. */
+const sharing = globalThis as { linewrightRunFolder?: string };
+
 /** Makes the folder in which test files leave what others of the same run use too. */
-export default async function setup(project: TestProject): Promise<() => Promise<void>> {
-  const folder = await mkdtemp(path.join(tmpdir(), 'linewright-tests-'));
+export default function setup(project: TestProject): () => Promise<void> {
+  sharing.linewrightRunFolder ??= mkdtempSync(path.join(tmpdir(), 'linewright-tests-'));
+  const folder = sharing.linewrightRunFolder;
   project.provide('runFolder', folder);
   return () => rm(folder, { recursive: true, force: true });
 }
