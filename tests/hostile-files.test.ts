@@ -15,7 +15,12 @@ import {
 } from 'node:fs';
 import { createServer, type Server } from 'node:net';
 import path from 'node:path';
-import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, inject, test, vi } from 'vitest';
+import { changes } from '../src/cli/changes.ts';
+import { compare } from '../src/cli/compare.ts';
+import { diagram } from '../src/cli/diagram.ts';
+import { exportCourse } from '../src/cli/export.ts';
+import { letter } from '../src/cli/letter.ts';
 
 /** What no command may ever print or write; it stands outside the course. */
 const secret = 'hush-e9f2';
@@ -124,25 +129,44 @@ test('check names each of them, and no word of what they lead to', async () => {
 });
 
 describe('no command publishes anything of it', () => {
-  test.each([
-    ['build', ['build', 'HOSTILE']],
-    ['letter', ['letter', '1', 'HOSTILE']],
-    ['export', ['export', 'HOSTILE', '--format', 'epub']],
-    ['changes, to it', ['changes', 'SOUND', 'HOSTILE']],
-    ['diagram', ['diagram', 'HOSTILE', '--at', 'king']],
-    ['compare', ['compare', cli, 'HOSTILE']],
-  ])('%s', async (_, args) => {
+  /** Runs a command in this process, as the program does. */
+  async function here(command: () => Promise<number>): Promise<Ended> {
+    let said = '';
+    const spies = [process.stdout, process.stderr].map((stream) =>
+      vi.spyOn(stream, 'write').mockImplementation((text) => {
+        said += text;
+        return true;
+      }),
+    );
+    try {
+      const code = await command();
+      return { code, said: said.replaceAll(work, 'WORK') };
+    } finally {
+      for (const spy of spies) spy.mockRestore();
+    }
+  }
+
+  const edition = { format: 'text', write: false, date: '2026-11-25' } as const;
+  const picture = { at: 'king', out: '-', size: 560, coordinates: true, alt: false } as const;
+  const report = { format: 'text', all: false } as const;
+  test.each<[string, () => Promise<Ended>]>([
+    ['build', () => run('build', hostile)],
+    ['letter', () => here(() => letter('1', hostile, {}))],
+    ['export', () => here(() => exportCourse(hostile, { format: 'epub' }))],
+    ['changes, to it', () => here(() => changes(sound, hostile, undefined, edition))],
+    ['diagram', () => here(() => diagram(hostile, { ...picture, theme: 'two-tone' }))],
+    ['compare', () => here(() => compare(cli, hostile, report))],
+  ])('%s', { timeout: patience }, async (_, command) => {
     const before = readdirSync(hostile);
-    const names = args.map((arg) => arg.replace('HOSTILE', hostile).replace('SOUND', sound));
-    const { code, said } = await run(...names);
+    const { code, said } = await command();
     expect(said).toContain('chapters/2-pipe.md:1:1');
     expect(said).not.toContain(secret);
     expect(code).toBe(1);
     expect(readdirSync(hostile)).toEqual(before);
   });
 
-  test('changes, from it', async () => {
-    const { code, said } = await run('changes', hostile, sound);
+  test('changes, from it', { timeout: patience }, async () => {
+    const { code, said } = await here(() => changes(hostile, sound, undefined, edition));
     expect(said).toMatch(/^WORK\/hostile has \d+ errors by today's rules/);
     expect(code).toBe(0);
   });

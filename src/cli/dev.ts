@@ -2,15 +2,16 @@ import { readFile } from 'node:fs/promises';
 import type { ServerResponse } from 'node:http';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { watch } from 'chokidar';
 import sirv from 'sirv';
 import { printableLines, reportText } from '../diagnostics/index.ts';
 import { makeTemporaryFolder } from '../output/index.ts';
+import { NoCourseError } from '../read/index.ts';
 import { startAstro } from '../site/build/start-astro.ts';
 import { cacheFolder } from './cache-folder.ts';
 import { stderr, stdout } from './console.ts';
 import { loadCourse } from './load-course.ts';
 import { serve } from './serve.ts';
+import { watchCourse } from './watch-course.ts';
 
 /** Names that the preview serves beside the site. */
 const live = '/linewright-live';
@@ -67,7 +68,8 @@ export async function dev(folder: string, { port }: { port: number }): Promise<v
     do {
       again = false;
       running = publish().catch((error: unknown) => {
-        const message = error instanceof Error ? error.message : String(error);
+        const said = error instanceof Error ? error.message : String(error);
+        const message = error instanceof NoCourseError && built ? `${said}\n${untilBack}` : said;
         stderr.printLines(`${message}\n`);
         tell(printableLines(message));
       });
@@ -76,6 +78,7 @@ export async function dev(folder: string, { port }: { port: number }): Promise<v
     running = undefined;
   };
 
+  const watching = watchCourse(folder, () => void run());
   await run();
   const files = sirv(site, { dev: true });
   const { server, address } = await serve((request, response) => {
@@ -99,19 +102,10 @@ export async function dev(folder: string, { port }: { port: number }): Promise<v
     files(request, response, () => answerText(response, 404, 'There is no such file.\n'));
   }, port);
 
-  let timer: NodeJS.Timeout | undefined;
-  const watcher = watch(['course.yaml', 'chapters', 'games', 'media', 'news'], {
-    cwd: path.resolve(folder),
-    ignoreInitial: true,
-  });
-  watcher.on('all', () => {
-    clearTimeout(timer);
-    timer = setTimeout(() => void run(), 80);
-  });
   stdout.print`The course is at ${address} and follows your files. Stop with Ctrl+C.\n`;
 
   const stop = (): void => {
-    void watcher.close();
+    void watching.close();
     server.close();
     void Promise.all([astro.then((waiting) => waiting.stop()), work.remove()]).then(() =>
       process.exit(0),
@@ -121,6 +115,8 @@ export async function dev(folder: string, { port }: { port: number }): Promise<v
   process.once('SIGTERM', stop);
   process.once('SIGHUP', stop);
 }
+
+const untilBack = 'The pages stay as they were, and follow the course again when it is back.';
 
 function send(response: ServerResponse, state: { version: number; findings: string }): void {
   response.write(`data: ${JSON.stringify(state)}\n\n`);

@@ -3,15 +3,29 @@ import type { AddressInfo } from 'node:net';
 
 export type Handler = (request: IncomingMessage, response: ServerResponse) => void;
 
+/** What this machine calls itself. */
+const ownNames = ['localhost', '127.0.0.1', '[::1]'];
+
 /**
- * Serves on this machine only. If the port is taken the next free one is used.
+ * Serves on this machine only, and by its own names: a site elsewhere may let a name of its lead
+ * here, and would then read the course in its visitor's browser (DNS rebinding). If the port is
+ * taken the next free one is used.
  * @returns the server and the address that it answers at.
  */
 export async function serve(
   handler: Handler,
   port: number,
 ): Promise<{ server: Server; address: string }> {
-  const server = createServer(handler);
+  let address = '';
+  const server = createServer((request, response) => {
+    const { port: used } = server.address() as AddressInfo;
+    const host = request.headers.host?.toLowerCase();
+    // A browser leaves out the port of http.
+    const isOwn = (name: string) => host === `${name}:${used}` || (used === 80 && host === name);
+    if (ownNames.some(isOwn)) return handler(request, response);
+    response.writeHead(403, { 'content-type': 'text/plain; charset=utf-8' });
+    response.end(`This preview answers at ${address} only.\n`);
+  });
   for (let tried = port; ; tried++) {
     const error = await new Promise<NodeJS.ErrnoException | undefined>((resolve) => {
       server.once('error', resolve);
@@ -23,6 +37,6 @@ export async function serve(
     if (!error) break;
     if (error.code !== 'EADDRINUSE' || tried >= port + 20) throw error;
   }
-  const { port: used } = server.address() as AddressInfo;
-  return { server, address: `http://localhost:${used}/` };
+  address = `http://localhost:${(server.address() as AddressInfo).port}/`;
+  return { server, address };
 }

@@ -1,6 +1,6 @@
 /** `linewright dev`: what changes on the disk comes to the page, and so do the findings. */
 import { type ChildProcess, spawn } from 'node:child_process';
-import { mkdir, mkdtemp, writeFile } from 'node:fs/promises';
+import { mkdir, mkdtemp, rename, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
@@ -9,12 +9,13 @@ import { launchBrowser, openPage } from './browser.ts';
 let browser: Browser;
 let preview: ChildProcess;
 let address: string;
+let folder: string;
 let chapter: string;
 
 const text = (moves: string) => `---\ntitle: One\n---\n\n\`\`\`moves\n${moves}\n\`\`\`\n`;
 
 beforeAll(async () => {
-  const folder = await mkdtemp(path.join(inject('runFolder'), 'live-'));
+  folder = await mkdtemp(path.join(inject('runFolder'), 'live-'));
   chapter = path.join(folder, 'chapters', '1.md');
   await mkdir(path.dirname(chapter));
   await writeFile(path.join(folder, 'course.yaml'), 'title: Small\nid: small\nside: white\n');
@@ -60,4 +61,26 @@ test('a change is shown; a broken move shows the finding while the old page stay
   await writeFile(chapter, text('1. e4 e5 2. Ke2'));
   await expect.poll(() => moves.last().textContent(), { timeout: 60_000 }).toContain('Ke2');
   expect(await findings.count()).toBe(0);
+});
+
+test('the chapters, then the whole course, are moved away and come back', async () => {
+  const { page } = await openPage(browser);
+  await page.goto(`${address}1.html`);
+  const moves = page.locator('.move');
+  const findings = page.locator('[data-findings]');
+  const away = async (of: string, said: string, fresh: string) => {
+    await rename(of, `${folder}-aside`);
+    await expect.poll(() => findings.textContent(), { timeout: 60_000 }).toContain(said);
+    expect(await moves.count()).toBeGreaterThan(0);
+    const inside = path.relative(of, chapter);
+    await writeFile(path.join(`${folder}-aside`, inside), text(`1. e4 e5 2. ${fresh}`));
+    await rename(`${folder}-aside`, of);
+    await expect.poll(() => moves.last().textContent(), { timeout: 60_000 }).toContain(fresh);
+    expect(await findings.count()).toBe(0);
+  };
+  await away(path.dirname(chapter), 'The course has no chapters.', 'Nc3');
+  await away(folder, 'follow the course again when it is back', 'Bb5');
+  // What is saved after that is followed as before.
+  await writeFile(chapter, text('1. e4 e5 2. Qe2'));
+  await expect.poll(() => moves.last().textContent(), { timeout: 60_000 }).toContain('Qe2');
 });
