@@ -9,7 +9,7 @@ export function makeCourseSetting(allRules: () => readonly CourseRule[]) {
     always: true,
     finds: 'A setting in `course.yaml` that is missing, misspelt or of the wrong type.',
     documentation: `
-\`course.yaml\` needs \`title\` and \`side\`. It may have \`author\`, \`summary\`, \`language\`, \`site\`,
+\`course.yaml\` needs \`title\` and \`side\`. It may have \`id\`, \`author\`, \`summary\`, \`language\`, \`site\`,
 \`licence\`, \`rules\` and \`notation\`; nothing else. Under \`rules\` a rule is set to \`error\`, \`warning\`
 or \`off\`; rules without which a course cannot be built cannot be changed.
 `,
