@@ -38,7 +38,15 @@ export default defineConfig({
         },
       },
       // `npm run test:quick`: without a browser, a build or another program.
-      { extends: true, test: { name: 'unit', include: ['src/**/*.test.ts'] } },
+      {
+        extends: true,
+        test: { name: 'unit', include: ['src/**/*.test.ts'], exclude: ['src/**/*.alone.test.ts'] },
+      },
+      // Files that put something else in the place of a module, which no other file may meet.
+      {
+        extends: true,
+        test: { name: 'alone', include: ['src/**/*.alone.test.ts'], isolate: true },
+      },
     ],
   },
 });
