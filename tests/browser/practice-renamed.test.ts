@@ -40,7 +40,7 @@ test('what was learnt is found again, once, and told; its days are kept', () =>
     await rename(page, 'renamed');
     await open(page);
     expect(await tally(page)).toEqual(before);
-    expect(await told(page).textContent()).toMatch(/^8 of these moves you have practised before/);
+    expect(await told(page).textContent()).toMatch(/^You have practised 8 of these moves before/);
     await open(page);
     expect(await told(page).isVisible()).toBe(false);
     await page.clock.setFixedTime(dayAfter(3));

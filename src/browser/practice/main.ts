@@ -100,6 +100,8 @@ async function startPractice(place: HTMLElement): Promise<void> {
   /** What the reader knows from other courses here, or from this one under another name. */
   async function adopt(): Promise<void> {
     const known = await store.all();
+    // Without sight of what is kept here, nothing can be said to be missing.
+    if (store.trouble !== undefined) return;
     if (course.items.every(({ key }) => known.has(key))) return;
     const found = await itemsElsewhere(table.course);
     const { forgotten: since } = store;

@@ -32,9 +32,9 @@ export const practice = {
     whole: 'Whole course',
     wholeHelp: 'A move that stands in several chapters counts once.',
     adopted: {
-      one: 'One of these moves you have practised before, in this course under another name or in another course of this site. It is not asked as new.',
+      one: 'You have practised one of these moves before, in this course under another name or in another course on this site. It is not asked as new.',
       other:
-        '{n} of these moves you have practised before, in this course under another name or in another course of this site. They are not asked as new.',
+        'You have practised {n} of these moves before, in this course under another name or in another course on this site. They are not asked as new.',
     },
     resting: {
       one: 'One move that you learnt is not in this edition of the course. It rests, and comes back if the course brings it back.',
