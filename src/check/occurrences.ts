@@ -28,11 +28,12 @@ export function occurrenceAt(course: Course, ref: NodeRef): Occurrence {
   return { chapter, block, node, parent };
 }
 
-/** The move that led to the node; for a start position the first line of its block. */
+/** The move that led to the node; for a start position the first sign of its block. */
 export function placeOf({ block, node }: Occurrence): Place {
   if (node.written) return node.written.place;
   const { start } = block.place;
-  return { file: block.place.file, start, end: { ...start, column: start.column + 1 } };
+  const end = { ...start, column: start.column + 1, offset: start.offset + 1 };
+  return { file: block.place.file, start, end };
 }
 
 /** `After 7...Be7`, or `At the start of the block`: how a sentence about a position begins. */

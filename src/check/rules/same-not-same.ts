@@ -30,6 +30,21 @@ differs.
       ],
     },
     {
+      title: 'Another position altogether',
+      course:
+        '```moves fen="4k3/8/8/8/8/8/4P3/4K3 w - - 0 1"\n{:here[ending]} 1. e4 Ke7\n```\n\n```moves\n1. e4 e5 {:same[ending]} 2. Nf3\n```',
+      side: 'both',
+      findings: [
+        {
+          start: '6:11',
+          end: '6:24',
+          message:
+            'This is not the position `ending`: here a black rook stands on a8 and there none; here a black knight stands on b8 and there none; here a black bishop stands on c8 and there none; here a black queen stands on d8 and there none; and 27 more differences.',
+          hint: 'Correct the moves or the name, or link with `[…](pos:ending)` if only the idea is the same.',
+        },
+      ],
+    },
+    {
       title: 'The same position by another order',
       course:
         '```moves\n1. d4 d5 2. c4 e6 {:here[qgd]}\n```\n\n```moves\n1. c4 e6 2. d4 d5 {:same[qgd]}\n```',
@@ -46,7 +61,7 @@ differs.
         if (node.position.key === there.node.position.key) continue;
         yield {
           place,
-          message: `This is not the position \`${argument}\`: ${differences(node.position, there.node.position).join('; ')}.`,
+          message: `This is not the position \`${argument}\`: ${listDifferences(node.position, there.node.position)}.`,
           hint: `Correct the moves or the name, or link with \`[…](pos:${argument})\` if only the idea is the same.`,
           related: [
             { place: placeOf(there), message: `\`${argument}\` is the position after this` },
@@ -56,6 +71,16 @@ differs.
     }
   },
 });
+
+/** So many differences say that it is another position; more only fill the screen. */
+const mostTold = 4;
+
+function listDifferences(here: Position, there: Position): string {
+  const all = differences(here, there);
+  const told = all.length > mostTold + 1 ? all.slice(0, mostTold) : all;
+  const left = all.length - told.length;
+  return [...told, ...(left > 0 ? [`and ${left} more differences`] : [])].join('; ');
+}
 
 /** What differs, in words; a piece that stands elsewhere is told once. */
 function differences(here: Position, there: Position): string[] {
