@@ -23,7 +23,7 @@ export const mate = defineClaim({
       fen: '4r1k1/5ppp/8/8/8/8/5PP1/4K3 w - - 0 1',
       claim: 'mate',
       holds: false,
-      because: 'White has a legal move, such as Kd2',
+      because: 'White has a legal move, such as Kf1',
     },
   ],
   parse: () => undefined,

@@ -23,7 +23,7 @@ export const stalemate = defineClaim({
       fen: '7k/5Q2/6K1/8/8/8/p7/8 b - - 0 1',
       claim: 'stalemate',
       holds: false,
-      because: 'Black has a legal move, such as a1=N',
+      because: 'Black has a legal move, such as a1=Q',
       note: 'The king cannot move, but a pawn can.',
     },
   ],
