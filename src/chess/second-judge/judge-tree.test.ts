@@ -38,6 +38,11 @@ test('a sound tree is found sound, variations and all', () => {
   expect(judgeTree(sound)).toBeUndefined();
 });
 
+test('so is one in the order of a text, where a variation comes before what it varies goes on', () => {
+  const written = treeOf([-1, 'd4 d5'], [0, 'Nf6 c4'], [1, 'c4 e6'], [3, 'g6']);
+  expect(judgeTree(written)).toBeUndefined();
+});
+
 test.each([
   ['an illegal move', 2, { san: 'c5' }, 'is no legal move'],
   ['a move in a variation that is illegal there', 9, { san: 'e6' }, /^leads to /],

@@ -16,16 +16,37 @@ export function judgeTree({ start, moves }: PlayedTree): Disagreement | undefine
   const chess = new Chess(start, { skipValidation: true });
   const path: number[] = [];
   for (const [index, { parent, san, key }] of moves.entries()) {
-    while (path.length > 0 && path.at(-1) !== parent) {
-      path.pop();
-      chess.undo();
-    }
+    if ((path.at(-1) ?? -1) !== parent) go(chess, path, wayTo(moves, parent), moves);
     const fen = chess.fen();
     const verdict = judgeMove(chess, san, key);
     if (verdict !== undefined) return { fen, san, verdict };
     path.push(index);
   }
   return undefined;
+}
+
+/** The indices of the moves that lead to one, itself among them. */
+function wayTo(moves: PlayedTree['moves'], index: number): number[] {
+  const way: number[] = [];
+  for (let at = index; at >= 0; at = moves[at]?.parent ?? -1) way.unshift(at);
+  return way;
+}
+
+/** Goes back from one line and on into another, which was judged before: a variation stands amid it. */
+function go(
+  chess: Chess,
+  path: number[],
+  way: readonly number[],
+  moves: PlayedTree['moves'],
+): void {
+  while (path.length > 0 && path.at(-1) !== way[path.length - 1]) {
+    path.pop();
+    chess.undo();
+  }
+  for (const step of way.slice(path.length)) {
+    chess.move(moves[step]?.san ?? '', { strict: true });
+    path.push(step);
+  }
 }
 
 function judgeMove(chess: Chess, san: string, key: string): string | undefined {
