@@ -15,8 +15,12 @@ export interface Disagreement {
 export function judgeTree({ start, moves }: PlayedTree): Disagreement | undefined {
   const chess = new Chess(start, { skipValidation: true });
   const path: number[] = [];
-  for (const [index, { parent, san, key }] of moves.entries()) {
-    if ((path.at(-1) ?? -1) !== parent) go(chess, path, wayTo(moves, parent), moves);
+  for (const index of depthFirst(moves)) {
+    const { parent, san, key } = moves[index] as PlayedTree['moves'][number];
+    while (path.length > 0 && path.at(-1) !== parent) {
+      path.pop();
+      chess.undo();
+    }
     const fen = chess.fen();
     const verdict = judgeMove(chess, san, key);
     if (verdict !== undefined) return { fen, san, verdict };
@@ -25,27 +29,18 @@ export function judgeTree({ start, moves }: PlayedTree): Disagreement | undefine
   return undefined;
 }
 
-/** The indices of the moves that lead to one, itself among them. */
-function wayTo(moves: PlayedTree['moves'], index: number): number[] {
-  const way: number[] = [];
-  for (let at = index; at >= 0; at = moves[at]?.parent ?? -1) way.unshift(at);
-  return way;
-}
-
-/** Goes back from one line and on into another, which was judged before: a variation stands amid it. */
-function go(
-  chess: Chess,
-  path: number[],
-  way: readonly number[],
-  moves: PlayedTree['moves'],
-): void {
-  while (path.length > 0 && path.at(-1) !== way[path.length - 1]) {
-    path.pop();
-    chess.undo();
+/** Each move behind the one before it, a line to its end: in a text a variation stands amid its line. */
+function* depthFirst(moves: PlayedTree['moves']): Generator<number> {
+  const children = new Map<number, number[]>();
+  for (const [index, { parent }] of moves.entries()) {
+    const others = children.get(parent);
+    if (others === undefined) children.set(parent, [index]);
+    else others.push(index);
   }
-  for (const step of way.slice(path.length)) {
-    chess.move(moves[step]?.san ?? '', { strict: true });
-    path.push(step);
+  const open = [...(children.get(-1) ?? [])].reverse();
+  for (let next = open.pop(); next !== undefined; next = open.pop()) {
+    yield next;
+    open.push(...(children.get(next) ?? []).reverse());
   }
 }
 
