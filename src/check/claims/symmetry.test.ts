@@ -64,7 +64,7 @@ for (const symmetry of symmetries) {
           const claims = claimsAbout(at, randomFrom(seed));
           for (const claim of claims) expectSame(at, claim, 'white', symmetry);
         }),
-        { numRuns: runs(40) },
+        { numRuns: runs(20) },
       );
     });
   });
