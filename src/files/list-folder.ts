@@ -27,7 +27,8 @@ export async function listFolder(course: string, folder: string): Promise<Listed
       .map((entry) => {
         const { name } = entry;
         if (entry.isDirectory()) return { name, isFolder: true };
-        const refusal = refusalOf(entry);
+        // What stands for bytes that are no text: the file cannot be opened by this name.
+        const refusal = refusalOf(entry) ?? (name.includes('\uFFFD') ? refusals.name : undefined);
         return { name, isFolder: false, ...(refusal && { refusal }) };
       })
       .sort((a, b) => (a.name < b.name ? -1 : 1));

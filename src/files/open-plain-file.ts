@@ -61,7 +61,8 @@ export async function isAt(handle: FileHandle, full: string): Promise<boolean> {
   return opened.dev === found.dev && opened.ino === found.ino;
 }
 
-/** Some file systems give a name back in another normal form than it was asked for. */
+/** Some file systems give a name back in another case or normal form than it was asked for. */
 function isSame(a: string, b: string): boolean {
-  return a.normalize() === b.normalize();
+  const plain = (path: string) => path.normalize().toLowerCase();
+  return plain(a) === plain(b);
 }

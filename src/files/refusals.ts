@@ -19,6 +19,7 @@ export const refusals = {
   pipe: { message: 'This is a pipe, not a file.', hint: outOfTheWay },
   socket: { message: 'This is a socket, not a file.', hint: outOfTheWay },
   device: { message: 'This is a device, not a file.', hint: outOfTheWay },
+  name: { message: 'The name of this is not UTF-8 text.', hint: 'Give it another name.' },
   missing: {
     message: 'This was there a moment ago, and is gone.',
     hint: 'Run the command again.',

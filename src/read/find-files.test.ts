@@ -148,6 +148,14 @@ describe('what is not read is told', () => {
     },
   );
 
+  test('a name that is no text, as an old archive may leave it', async () => {
+    const folder = folderOf(sound);
+    writeFileSync(Buffer.from(`${folder}/chapters/\u00e9.md`, 'latin1'), '');
+    expect((await findFiles(folder)).problems).toMatchObject([
+      { place: { file: 'chapters/\uFFFD.md' }, message: 'The name of this is not UTF-8 text.' },
+    ]);
+  });
+
   test('a folder named as a chapter', async () => {
     const folder = folderOf({ ...sound, 'chapters/2.md/notes.txt': '' });
     expect((await findFiles(folder)).problems).toMatchObject([

@@ -29,12 +29,19 @@ export async function findFiles(folder: string): Promise<CourseFiles> {
     throw new NoCourseError(`The folder ${folder} is no course: it has no course.yaml. ${hint}`);
   }
   const problems: CourseProblem[] = [];
-  const readAll = (names: readonly string[], rule: CourseProblem['rule']) =>
-    Promise.all(
-      names.map((name) =>
-        readTextFile(folder, name, (problem) => problems.push({ rule, ...problem })),
-      ),
-    );
+  const readAll = async (names: readonly string[], rule: CourseProblem['rule']) => {
+    const files: (SourceFile | undefined)[] = [];
+    // Not all at once: a process may have so many files open.
+    for (let at = 0; at < names.length; at += 64) {
+      const some = names
+        .slice(at, at + 64)
+        .map((name) =>
+          readTextFile(folder, name, (problem) => problems.push({ rule, ...problem })),
+        );
+      files.push(...(await Promise.all(some)));
+    }
+    return files;
+  };
   const report: Report = (file, { message, hint }) =>
     problems.push({ rule: 'chapter-unreadable', place: topOf(file), message, hint });
   const list = async (name: string, extension: string) =>

@@ -42,6 +42,19 @@ async function chooseAndWait(page: Page, buffer: Uint8Array | string): Promise<v
 const figure = (page: Page, name: string) =>
   page.locator('.figures div', { hasText: name }).locator('dd').textContent();
 
+test('a file in UTF-16, beside one in UTF-8', async () => {
+  const { page, faults } = await openPage(demo().browser);
+  await page.goto(`${demo().address}compare.html`);
+  const text = '[White "Müller"]\n\n1. d4 d5 2. h4 *\n';
+  const files = [Buffer.from(`\uFEFF${text}`, 'utf16le'), Buffer.from(text.repeat(2))];
+  await page.locator('input[type=file]').setInputFiles(files.map(pgn));
+  await page.locator('.compare-result h2').waitFor({ timeout: 120_000 });
+  expect(await figure(page, 'Games')).toBe('3');
+  expect(await page.locator('.compare-result').textContent()).toContain('Müller');
+  expect(faults.list).toEqual([]);
+  await page.context().close();
+});
+
 describe('thousands of games', () => {
   test('show where they leave the course, and the broken one is named', {
     timeout: 180_000,
