@@ -14,6 +14,14 @@ export type Files = Readonly<Record<string, string>>;
 export interface FuzzCase {
   readonly target: TargetName;
   readonly files: Files;
+  /** Whether what the check calls an error is to be taken out first (`make/settle.ts`). */
+  readonly settle?: boolean;
+}
+
+/** What became of a case: as it was tried, settled. */
+export interface Outcome {
+  readonly tried: FuzzCase;
+  readonly failures: readonly Failure[];
 }
 
 /** What did not hold. */

@@ -45,8 +45,7 @@ async function fuzz(): Promise<number> {
   let failed = 0;
   let number = from;
   for (; number < end && Date.now() < deadline; number++) {
-    const tried = makeCase(seed, number);
-    const failures = await bench.try(tried);
+    const { tried, failures } = await bench.try(makeCase(seed, number));
     if (failures.length > 0) failed += 1;
     for (const failure of failures) {
       const kind = signatureOf(failure);
@@ -65,7 +64,7 @@ async function fuzz(): Promise<number> {
 }
 
 async function failsSo(tried: FuzzCase, kind: string): Promise<boolean> {
-  return (await bench.try(tried)).some((failure) => signatureOf(failure) === kind);
+  return (await bench.try(tried)).failures.some((failure) => signatureOf(failure) === kind);
 }
 
 /** Each try of a case that hangs takes as long as a case may. */
@@ -90,7 +89,7 @@ async function replay(file: string): Promise<number> {
   const { target, files } = JSON.parse(readFileSync(file, 'utf8')) as SavedCase;
   for (const [name, text] of Object.entries(files))
     console.log(`--- ${name}\n${JSON.stringify(text)}`);
-  const failures = await bench.try({ target, files });
+  const { failures } = await bench.try({ target, files });
   for (const { oracle, message } of failures) console.log(`\n${oracle}: ${message}`);
   console.log(failures.length === 0 ? '\nIt holds now.' : `\n${failures.length} failures`);
   return failures.length === 0 ? 0 : 1;

@@ -57,11 +57,17 @@ function guard<T>(oracle: string, run: () => T): T | Failure {
   }
 }
 
+/** So many faults of one kind are told for a case. */
+const mostTold = 5;
+
 async function examine<T>(oracles: readonly Oracle<T>[], subject: T): Promise<Failure[]> {
   const failures: Failure[] = [];
   for (const { name, examine } of oracles) {
     try {
-      for await (const message of examine(subject)) failures.push({ oracle: name, message });
+      let left = mostTold;
+      for await (const message of examine(subject)) {
+        if (left-- > 0) failures.push({ oracle: name, message });
+      }
     } catch (error) {
       failures.push(thrown(name, error));
     }

@@ -1,8 +1,20 @@
 /** Tries the cases that it is sent: in a thread of its own, so that one that hangs can be ended. */
 import { parentPort } from 'node:worker_threads';
-import type { FuzzCase } from './case.ts';
+import type { FuzzCase, Outcome } from './case.ts';
+import { settle } from './make/settle.ts';
 import { runCase } from './run-case.ts';
 
-parentPort?.on('message', async (tried: FuzzCase) => {
-  parentPort?.postMessage(await runCase(tried));
+parentPort?.on('message', async (given: FuzzCase) => {
+  const tried = given.settle ? { target: given.target, files: settleIfRead(given.files) } : given;
+  const outcome: Outcome = { tried, failures: await runCase(tried) };
+  parentPort?.postMessage(outcome);
 });
+
+/** A course that cannot even be read is tried as it is: the trial tells why. */
+function settleIfRead(files: FuzzCase['files']): FuzzCase['files'] {
+  try {
+    return settle(files);
+  } catch {
+    return files;
+  }
+}

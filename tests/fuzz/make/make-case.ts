@@ -12,9 +12,11 @@ export function makeCase(seed: number, number: number): FuzzCase {
     return { target: 'archive', files: { 'games.pgn': makeArchive(random) } };
   const files = makeCourse(random);
   // What a disk holds is bytes.
-  return random.chance(0.1)
-    ? { target: 'folder', files: mapValues(files, (text) => asBytes(text, random)) }
-    : { target: 'course', files: mapValues(files, (text) => Buffer.from(text).toString()) };
+  if (random.chance(0.1)) {
+    return { target: 'folder', files: mapValues(files, (text) => asBytes(text, random)) };
+  }
+  const texts = mapValues(files, (text) => Buffer.from(text).toString());
+  return { target: 'course', files: texts, settle: random.chance(0.5) };
 }
 
 function makeCourse(random: Random) {
