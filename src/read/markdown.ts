@@ -10,6 +10,7 @@ import { frontmatter } from 'micromark-extension-frontmatter';
 import { gfmFootnote } from 'micromark-extension-gfm-footnote';
 import { gfmTable } from 'micromark-extension-gfm-table';
 import type { Point } from '../diagnostics/index.ts';
+import { limitSigns, signLimitFromMarkdown } from './limits/index.ts';
 
 declare module 'mdast-util-directive' {
   interface TextDirectiveData {
@@ -17,6 +18,8 @@ declare module 'mdast-util-directive' {
     written?: string;
   }
 }
+
+const signLimit = limitSigns();
 
 // Of the generic directives only those inside a text: `::` and `:::` stay ordinary text.
 const textDirective = { text: directive().text ?? {} };
@@ -26,6 +29,7 @@ export const micromarkExtensions = [
   gfmTable(),
   gfmFootnote(),
   textDirective,
+  signLimit,
 ];
 
 export const fromMarkdownExtensions = [
@@ -33,6 +37,7 @@ export const fromMarkdownExtensions = [
   gfmTableFromMarkdown(),
   gfmFootnoteFromMarkdown(),
   directiveFromMarkdown(),
+  signLimitFromMarkdown,
 ];
 
 /** Everything that would make a comment more than a run of inline text; HTML shows as text. */
@@ -66,8 +71,8 @@ export function readInline(text: string, pointAt: (offset: number) => Point): Ph
     return [{ type: 'text', value, position: { start: pointAt(0), end: pointAt(text.length) } }];
   }
   const root = fromMarkdown(text, {
-    extensions: [textDirective, inlineOnly],
-    mdastExtensions: [directiveFromMarkdown()],
+    extensions: [textDirective, inlineOnly, signLimit],
+    mdastExtensions: [directiveFromMarkdown(), signLimitFromMarkdown],
   });
   const content: PhrasingContent[] = [];
   for (const block of root.children) {

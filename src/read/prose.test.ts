@@ -103,11 +103,12 @@ describe('pictures', () => {
 });
 
 test('text that is nested too deep is told once', () => {
-  for (const text of [`${'>'.repeat(3000)} x`, `${'**'.repeat(500)}x${'**'.repeat(500)}`]) {
-    expect(problemsOf(text)).toEqual([
-      expect.stringContaining('This text is nested more than 50 levels deep.'),
-    ]);
-  }
+  expect(problemsOf(`${'**'.repeat(500)}x${'**'.repeat(500)}`)).toEqual([
+    expect.stringContaining('This text is nested more than 50 levels deep.'),
+  ]);
+  expect(problemsOf(`${'>'.repeat(3000)} x`)).toEqual([
+    expect.stringContaining('This line could stand in more than 60 quotes and lists'),
+  ]);
   expect(problemsOf(`${'>'.repeat(40)} x`)).toEqual([]);
 });
 

@@ -54,7 +54,8 @@ const opensBlock = new RegExp(
 );
 // Between the two signs of a CR LF there is no line.
 const emptyLine = /(?<=\n|\r(?!\n))[ \t]*(?:[\r\n]|$)/;
-const misplacedFence = /[ \t]*(?:`{3,}|~{3,})[ \t]*$/m;
+// Each run of signs is looked at once, so that a long one takes no longer than it is.
+const misplacedFence = /(?:(?<!`)`{3,}|(?<!~)~{3,})[ \t]*$/m;
 
 /**
  * Tells of a block that is not closed, or only by the end of the next one. What follows its first

@@ -4,7 +4,7 @@ import { createLocator, lineStarts, type Place } from '../diagnostics/index.ts';
 import type { BlockContext } from './block-context.ts';
 import { cleanText } from './clean-text.ts';
 import type { FileText } from './fence.ts';
-import { limitNesting } from './limit-nesting.ts';
+import { limitTree } from './limits/index.ts';
 import type { BlockNode } from './nodes.ts';
 import { readBlock } from './read-block.ts';
 import { readFrontMatter } from './read-front-matter.ts';
@@ -80,7 +80,7 @@ export function readChapter(
     pointAt: createLocator(source.text),
   };
   const body = tree ?? courseProcessor.parse(source.text);
-  limitNesting(body, { source: file, report });
+  limitTree(body, { source: file, report });
   const usedMedia = new Set<string>();
   const context: BlockContext = {
     source: file,

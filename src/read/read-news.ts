@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { createLocator, lineStarts } from '../diagnostics/index.ts';
 import { cleanText } from './clean-text.ts';
 import type { FileText } from './fence.ts';
-import { limitNesting } from './limit-nesting.ts';
+import { limitTree } from './limits/index.ts';
 import { blockNames } from './read-block.ts';
 import { takeDefinitions } from './read-chapter.ts';
 import { readFrontMatter } from './read-front-matter.ts';
@@ -48,7 +48,7 @@ export function readNews(written: SourceFile, targets: LinkTargets): NewsDraft {
     pointAt: createLocator(source.text),
   };
   const body: Root = courseProcessor.parse(source.text);
-  limitNesting(body, { source: file, report });
+  limitTree(body, { source: file, report });
   const usedMedia = new Set<string>();
   const context: TextContext = {
     source: file,

@@ -9,7 +9,7 @@ import type {
   Text,
 } from 'mdast';
 import type { Point } from '../diagnostics/index.ts';
-import { limitNesting } from './limit-nesting.ts';
+import { type ExcessNode, limitNesting } from './limits/index.ts';
 import { readInline } from './markdown.ts';
 import { isLabel, labelHint } from './names.ts';
 import { directiveNames, type PositionLinkNode } from './nodes.ts';
@@ -63,12 +63,14 @@ function readNode(node: RootContent | PhrasingContent, context: TextContext) {
       return readImage(node, context);
     case 'imageReference':
       return readImageReference(node, context);
+    case 'excess':
+      return readExcess(node, context);
     default:
       return node;
   }
 }
 
-const almost = new RegExp(`:{2,}(${directiveNames.join('|')})\\[|\\]\\(\\s*pos(?::|$)`, 'g');
+const almost = new RegExp(`(?<!:):{2,}(${directiveNames.join('|')})\\[|\\]\\(\\s*pos(?::|$)`, 'g');
 
 /** What was meant to mean something and is plain text: it would be shown, and check nothing. */
 function reportAlmost(node: Text, context: TextContext): void {
@@ -138,6 +140,12 @@ function readImage(node: Image, context: TextContext): PhrasingContent {
   }
   context.usedMedia.add(resolved.path);
   return { ...node, url: resolved.path };
+}
+
+function readExcess(node: ExcessNode, context: TextContext): PhrasingContent {
+  const { message, hint } = node;
+  context.report({ place: placeOf(node, context), message, hint });
+  return { type: 'text', value: '', ...positionOf(node) };
 }
 
 /** `![text][name]`: becomes a plain image, so that its file is found like any other. */

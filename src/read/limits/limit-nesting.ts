@@ -1,5 +1,5 @@
 import type { Parent, PhrasingContent, RootContent } from 'mdast';
-import { placeOf, type TextContext } from './text-context.ts';
+import { placeOf, type TextContext } from '../text-context.ts';
 
 /** How deep a text may be nested: quotes in lists in quotes, emphasis in emphasis. */
 const deepestNesting = 50;

@@ -1,0 +1,112 @@
+import type { Extension as FromMarkdownExtension } from 'mdast-util-from-markdown';
+import { codeText } from 'micromark-core-commonmark';
+import type {
+  Code,
+  Construct,
+  Effects,
+  Extension,
+  State,
+  TokenizeContext,
+} from 'micromark-util-types';
+import type { ExcessNode } from './excess.ts';
+
+declare module 'micromark-util-types' {
+  interface TokenTypeMap {
+    signExcess: 'signExcess';
+    openExcess: 'openExcess';
+  }
+}
+
+/** What one paragraph, heading, cell or comment may have. */
+export const signLimits = {
+  /**
+   * The most brackets and runs of stars and underscores. From each of them the parser looks back to the
+   * beginning, so that n of them take n² steps; with this limit a chapter of nothing else takes at most
+   * ten times as long as one of links. The most in the courses of this repository is 24; 120 links in one
+   * sentence have 240.
+   */
+  signs: 300,
+  /**
+   * The most backticks and `<` that open nothing, which is known at the end of the paragraph only. A
+   * real text has one where something was forgotten.
+   */
+  unclosed: 50,
+};
+
+const [star, less, opening, closing, underscore, backtick] = [42, 60, 91, 93, 95, 96];
+
+/** Takes the rest of a text, unread, once it has shown more than so many of the signs it is asked for. */
+function counter(token: 'signExcess' | 'openExcess', most: number): Construct {
+  const counts = new WeakMap<TokenizeContext, number>();
+  return {
+    name: token,
+    tokenize(this: TokenizeContext, effects: Effects, ok: State, nok: State): State {
+      return (code) => {
+        const count = (counts.get(this) ?? 0) + 1;
+        counts.set(this, count);
+        if (count <= most) return nok(code);
+        effects.enter(token);
+        return rest(code);
+      };
+      function rest(code: Code): State | undefined {
+        if (code === null) {
+          effects.exit(token);
+          return ok(code);
+        }
+        effects.consume(code);
+        return rest;
+      }
+    },
+  };
+}
+
+/** Stands behind all other extensions, so that signs are counted before they are read. */
+export function limitSigns(limits = signLimits): Extension {
+  const signs = counter('signExcess', limits.signs);
+  // Asked when no other construct has taken the sign.
+  const unclosed: Construct = { ...counter('openExcess', limits.unclosed), add: 'after' };
+  return {
+    text: {
+      [star]: signs,
+      [opening]: signs,
+      [closing]: signs,
+      [underscore]: signs,
+      [less]: unclosed,
+      // Without this, code would be looked for within a run of backticks, too.
+      [backtick]: { ...unclosed, previous: codeText.previous },
+    },
+  };
+}
+
+type Excess = Pick<ExcessNode, 'type' | 'message' | 'hint'>;
+
+const signExcess: Excess = {
+  type: 'excess',
+  message: `From here on this paragraph is not read: it has more than ${signLimits.signs} brackets, stars and underscores.`,
+  hint: 'Divide it by empty lines, and put a backslash before signs that mean nothing.',
+};
+
+const openExcess: Excess = {
+  type: 'excess',
+  message: `From here on this paragraph is not read: more than ${signLimits.unclosed} backticks and angle brackets in it are not closed.`,
+  hint: 'Close them, or put a backslash before them.',
+};
+
+export const signLimitFromMarkdown: FromMarkdownExtension = {
+  enter: {
+    signExcess(token) {
+      this.enter({ ...signExcess }, token);
+    },
+    openExcess(token) {
+      this.enter({ ...openExcess }, token);
+    },
+  },
+  exit: {
+    signExcess(token) {
+      this.exit(token);
+    },
+    openExcess(token) {
+      this.exit(token);
+    },
+  },
+};
