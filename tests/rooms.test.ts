@@ -182,6 +182,15 @@ describe('some things have one door', () => {
     expect(writing).toEqual(['cli/console.ts', 'site/build/astro-process.ts']);
   });
 
+  // What is printed goes through one function, so that nothing an author quotes acts on a terminal.
+  test('only the console of the commands writes to the terminal', () => {
+    const writing = sources
+      .filter((file) => !file.startsWith('browser/'))
+      .filter((file) => /process\.std(?:out|err)|console\.\w+\(/.test(textOf(file)));
+    // The process of Astro writes into a pipe, which the one that started it reads.
+    expect(writing).toEqual(['cli/console.ts', 'site/build/astro-process.ts']);
+  });
+
   test('only the check makes a checked course', () => {
     const sealing = importers(({ from }) => from.endsWith('checked-course.ts')).filter((file) =>
       readFileSync(path.join(src, file), 'utf8').includes('sealCourse'),
