@@ -52,6 +52,23 @@ const cases: Readonly<Record<string, Files>> = {
   'a picture of another site, by reference': course(
     chapter('![x][y]\n\n[y]: https://example.org/x.png'),
   ),
+  'a picture in its address': course(chapter('<img src="data:image/gif;base64,AAAA">')),
+  'a picture with a script in it': course(chapter('Here it is: ![The plan](media/plan.svg).'), {
+    'media/plan.svg':
+      '<?xml version="1.0"?>\n<svg xmlns="http://www.w3.org/2000/svg">\n  <rect onclick="a()"/><script href="https://example.org/a.js"/>\n</svg>\n',
+  }),
+  'a page that is called a picture': course(chapter('![x](media/x.png)'), {
+    'media/x.png': '<!doctype html><script>1</script>',
+  }),
+  'a photo that is called otherwise': course(chapter('![x](media/x.png)'), {
+    'media/x.png': Buffer.from('\xff\xd8\xff\xe0\0\x10JFIF\0', 'latin1'),
+  }),
+  'settings of a server': course(chapter('[x](media/.htaccess)'), {
+    'media/.htaccess': 'AddType text/html .png',
+  }),
+  'a file that a server would run': course(chapter('[x](media/x.php.png)'), {
+    'media/x.php.png': '<?php 1 ?>',
+  }),
   'blocks that start from each other': course(
     `${moves('1. e4 {:here[a]} e5 2. Nf3', ' from="b"')}\n${moves('1... c5 {:here[b]} 2. Nf3', ' from="a"').slice(20)}`,
   ),

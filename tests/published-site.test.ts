@@ -27,7 +27,7 @@ title: <script>alert(1)</script> & One
 ---
 
 Prose with <b onclick="alert(2)">HTML</b>, <script>alert(3)</script>, [a link](javascript:alert(4))
-and <img src="https://example.org/x.png"><iframe src="//example.org"></iframe><style>*{color:red}</style>.
+and <iframe src="//example.org"></iframe><style>*{color:red}</style>.
 
 ![A picture](media/dot.svg), [a handout](media/a%20sheet.pdf), [this chapter][self].
 
@@ -52,7 +52,7 @@ beforeAll(() => {
   mkdirSync(path.join(course, 'media'));
   writeFileSync(path.join(course, 'course.yaml'), 'title: Small\nid: small\nside: white\n');
   writeFileSync(path.join(course, 'media/dot.svg'), '<svg xmlns="http://www.w3.org/2000/svg"/>');
-  writeFileSync(path.join(course, 'media/a sheet.pdf'), '');
+  writeFileSync(path.join(course, 'media/a sheet.pdf'), '%PDF-1.7');
   writeFileSync(path.join(course, 'media/unused.pdf'), '');
   writeFileSync(chapter, sound);
   const { status, stderr } = linewright('build', course, '--out', out);

@@ -15,12 +15,14 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   files: [],
   // Words for readers, by language; the English meanings of glyphs stand in their table.
   strings: ['movetext'],
+  // What a file of media/ must be to be published.
+  media: ['diagnostics', 'files'],
   // A course's positions as one table, and what is looked up in it; no course model.
   lookup: ['chess', 'movetext'],
   // The stages.
-  read: ['chess', 'movetext', 'diagnostics', 'files'],
+  read: ['chess', 'movetext', 'diagnostics', 'files', 'media'],
   model: ['chess', 'diagnostics', 'movetext', 'read'],
-  check: ['chess', 'diagnostics', 'movetext', 'model', 'read'],
+  check: ['chess', 'diagnostics', 'media', 'movetext', 'model', 'read'],
   // Pictures know boards, not courses.
   draw: ['chess', 'files'],
   // Makes pages of what was checked; it names the browser's data where the two meet.
@@ -30,6 +32,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
     'diagnostics',
     'draw',
     'files',
+    'media',
     'model',
     'movetext',
     'output',
@@ -47,6 +50,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
     'draw',
     'files',
     'lookup',
+    'media',
     'model',
     'movetext',
     'strings',

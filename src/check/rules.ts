@@ -14,6 +14,7 @@ import { labelDuplicate } from './rules/label-duplicate.ts';
 import { labelNotLater } from './rules/label-not-later.ts';
 import { labelUnknown } from './rules/label-unknown.ts';
 import { lineRepeated } from './rules/line-repeated.ts';
+import { mediaUnfit } from './rules/media-unfit.ts';
 import { moveAmbiguous } from './rules/move-ambiguous.ts';
 import { moveIllegal } from './rules/move-illegal.ts';
 import { moveNumber } from './rules/move-number.ts';
@@ -32,6 +33,7 @@ export const rules: readonly CourseRule[] = [
   makeCourseSetting(() => rules),
   idMissing,
   chapterUnreadable,
+  mediaUnfit,
   moveUnreadable,
   moveIllegal,
   moveAmbiguous,

@@ -61,7 +61,8 @@ async function load(edition: string, course: string): Promise<LoadedCourse> {
   const folder = await makeTemporaryFolder();
   try {
     await writeRevision(edition, course, folder.path);
-    return await loadCourse(folder.path);
+    // Its pictures were written without their content.
+    return await loadCourse(folder.path, { lookIntoMedia: false });
   } finally {
     await folder.remove();
   }

@@ -1,6 +1,6 @@
 import { type CheckResult, checkCourse } from '../check/index.ts';
 import { buildCourse, type Course } from '../model/index.ts';
-import { findFiles, readCourse, type SourceFile } from '../read/index.ts';
+import { type FindOptions, findFiles, readCourse, type SourceFile } from '../read/index.ts';
 
 export interface LoadedCourse extends CheckResult {
   readonly course: Course;
@@ -12,8 +12,8 @@ export interface LoadedCourse extends CheckResult {
  * Reads, builds and checks the course in a folder: the one pipeline of all commands.
  * @throws NoCourseError where the folder is no course.
  */
-export async function loadCourse(folder: string): Promise<LoadedCourse> {
-  const files = await findFiles(folder);
+export async function loadCourse(folder: string, options?: FindOptions): Promise<LoadedCourse> {
+  const files = await findFiles(folder, options);
   const texts = new Map<string, SourceFile>();
   for (const file of [
     ...files.chapters,

@@ -6,6 +6,7 @@ import {
   type Refusal,
   refusals,
 } from '../files/index.ts';
+import { findMediaFault, type MediaFault } from '../media/index.ts';
 import { topOf } from './read-chapter.ts';
 import { readTextFile } from './read-text-file.ts';
 import type { CourseFiles, CourseProblem, SourceFile } from './types.ts';
@@ -13,11 +14,19 @@ import type { CourseFiles, CourseProblem, SourceFile } from './types.ts';
 /** A folder that cannot be a course, or cannot be read; `message` says what to do. */
 export class NoCourseError extends Error {}
 
+export interface FindOptions {
+  /** Whether what is in the files of `media/` is looked at; so it is unless said. */
+  readonly lookIntoMedia?: boolean;
+}
+
 /**
  * Finds the files of a course. A folder without `course.yaml` is no course; a file that cannot be
  * read is a problem, and the others are read all the same.
  */
-export async function findFiles(folder: string): Promise<CourseFiles> {
+export async function findFiles(
+  folder: string,
+  { lookIntoMedia = true }: FindOptions = {},
+): Promise<CourseFiles> {
   const entries = await readdir(folder).catch((error: NodeJS.ErrnoException) => {
     throw new NoCourseError(whyNoFolder(folder, error.code));
   });
@@ -60,13 +69,15 @@ export async function findFiles(folder: string): Promise<CourseFiles> {
   const chapters = await readAll(names, 'chapter-unreadable');
   const games = await readAll(await list('games', '.pgn'), 'chapter-unreadable');
   const news = await readAll(await list('news', '.md'), 'chapter-unreadable');
+  const media = entries.includes('media') ? (await listMedia(folder, 'media', report)).sort() : [];
   const isFile = (file: SourceFile | undefined) => file !== undefined;
   return {
     ...(settings ? { settings } : {}),
     games: games.filter(isFile),
     chapters: chapters.filter(isFile),
     news: news.filter(isFile),
-    media: entries.includes('media') ? (await listMedia(folder, 'media', report)).sort() : [],
+    media,
+    ...(lookIntoMedia && { unfit: await findUnfit(folder, media) }),
     problems,
   };
 }
@@ -144,4 +155,17 @@ async function listMedia(course: string, folder: string, report: Report): Promis
     else if (!name.startsWith('.')) report(file, refusal);
   }
   return files;
+}
+
+async function findUnfit(
+  folder: string,
+  media: readonly string[],
+): Promise<ReadonlyMap<string, MediaFault>> {
+  const unfit = new Map<string, MediaFault>();
+  const look = async (file: string) => {
+    const fault = await findMediaFault(folder, file);
+    if (fault) unfit.set(file, fault);
+  };
+  await Promise.all(media.map(look));
+  return unfit;
 }

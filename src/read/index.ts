@@ -1,4 +1,4 @@
-export { findFiles, NoCourseError } from './find-files.ts';
+export { type FindOptions, findFiles, NoCourseError } from './find-files.ts';
 export { idLine } from './missing-id.ts';
 export { arrowProblem, isLabel, parseArrow, parseList, squareProblem } from './names.ts';
 export type * from './nodes.ts';

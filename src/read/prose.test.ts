@@ -1,5 +1,6 @@
 import type { Parent, RootContent } from 'mdast';
 import { describe, expect, test } from 'vitest';
+import { readChapter } from './read-chapter.ts';
 import { readCourse } from './read-course.ts';
 import { problemsOf, readOne, shape } from './testing/read-one.ts';
 
@@ -132,6 +133,62 @@ describe('what is almost of the course language, and would be shown as text', ()
       expect(problemsOf(text)).toEqual([]);
     },
   );
+});
+
+describe('files of media/', () => {
+  const active = { message: 'It has a script.', hint: 'Take it out.' };
+  const read = (text: string) =>
+    readChapter(
+      { path: 'chapters/1.md', text },
+      {
+        media: new Set(['media/a.png', 'media/a.shtml', 'media/b.svg', 'media/b c.pdf']),
+        unfit: new Map([['media/b.svg', active]]),
+        chapters: new Set(),
+        frontMatter: 'optional',
+      },
+    );
+  const told = (text: string) =>
+    read(text).problems.map(
+      ({ rule, place, message }) =>
+        `${rule} ${text.slice(place.start.offset, place.end.offset)}: ${message}`,
+    );
+
+  test.each([
+    ['![x](media/b.svg)', '![x](media/b.svg)', 'It has a script.'],
+    ['[x](../media/b.svg)', '[x](../media/b.svg)', 'It has a script.'],
+    ['![x][y]\n\n[y]: media/b.svg', '![x][y]', 'It has a script.'],
+    ['```moves\n1. e4 {![x](media/b.svg)}\n```', '![x](media/b.svg)', 'It has a script.'],
+    ['<img src="media/b.svg">', '<img src="media/b.svg">', 'It has a script.'],
+    ['a <a href="media/b.svg">b</a>', '<a href="media/b.svg">', 'It has a script.'],
+    ['[x](media/a.shtml)', '[x](media/a.shtml)', expect.stringContaining('end with .shtml')],
+  ])('%s is not published', (text, stretch, message) => {
+    expect(read(text).problems).toMatchObject([{ rule: 'media-unfit', message }]);
+    expect(told(text)[0]).toContain(`media-unfit ${stretch}: `);
+    expect(read(text).media).toEqual([]);
+  });
+
+  test.each([
+    ['<img src="media/a.png" width="90">', ['media/a.png']],
+    ['one <img alt="" SRC="media/a.png"> two', ['media/a.png']],
+    [
+      '<p><a href="media/b%20c.pdf">x</a>\n<img src="media/a.png"></p>',
+      ['media/a.png', 'media/b c.pdf'],
+    ],
+    ['<a href="https://example.org/a.png">x</a> <a href="#x">x</a>', []],
+  ])('HTML takes its files along: %s', (text, media) => {
+    expect(told(text)).toEqual([]);
+    expect(read(text).media).toEqual(media);
+  });
+
+  test.each([
+    ['<img src="https://example.org/a.png">', 'would be fetched from another site'],
+    ['<img src="data:image/gif;base64,AAAA">', 'stands in its address'],
+    ['![x](data:image/gif;base64,AAAA)', 'stands in its address'],
+    ['<img src="media/z.png">', 'There is no picture media/z.png'],
+    ['<img src="../media/a.png">', 'HTML names files from the course folder'],
+  ])('a picture that no page could show is told: %s', (text, message) => {
+    expect(told(text)).toEqual([expect.stringContaining(message)]);
+  });
 });
 
 describe('links to files of the course', () => {

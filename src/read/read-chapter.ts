@@ -1,6 +1,7 @@
 import type { Code, Definition, Parent, Root, RootContent } from 'mdast';
 import { z } from 'zod';
 import { createLocator, lineStarts, type Place } from '../diagnostics/index.ts';
+import type { MediaFault } from '../media/index.ts';
 import type { BlockContext } from './block-context.ts';
 import { cleanText } from './clean-text.ts';
 import type { FileText } from './fence.ts';
@@ -55,6 +56,8 @@ const schema = z.strictObject(
 export interface ChapterOptions {
   /** Paths of the files in `media/`. */
   readonly media: ReadonlySet<string>;
+  /** Why some of them are not published, by path; default: only their names are looked at. */
+  readonly unfit?: ReadonlyMap<string, MediaFault> | undefined;
   /** Paths of all chapters, to find where links lead; default: links are left alone. */
   readonly chapters?: ReadonlySet<string>;
   /** The PGN files of `games/`. */
@@ -66,7 +69,7 @@ export interface ChapterOptions {
 /** Reads one chapter. A tree that a unified pipeline has parsed already may be given with it. */
 export function readChapter(
   written: SourceFile,
-  { media, chapters, games = [], frontMatter = 'required' }: ChapterOptions,
+  { media, unfit = new Map(), chapters, games = [], frontMatter = 'required' }: ChapterOptions,
   tree?: Root,
 ): ChapterDraft {
   const problems: CourseProblem[] = [];
@@ -86,6 +89,7 @@ export function readChapter(
     source: file,
     definitions: takeDefinitions(body),
     media,
+    unfit,
     chapters,
     usedMedia,
     games: new Map(games.map((game) => [game.path, game])),

@@ -12,11 +12,12 @@ export function readCourse(
     ? readSettings(files.settings)
     : missingSettings();
   const media = new Set(files.media);
+  const { unfit = new Map() } = files;
   const paths = new Set(files.chapters.map(({ path }) => path));
   const chapters = files.chapters.map((file) =>
-    readChapter(file, { ...options, media, chapters: paths, games: files.games }),
+    readChapter(file, { ...options, media, unfit, chapters: paths, games: files.games }),
   );
-  const news = (files.news ?? []).map((file) => readNews(file, { media, chapters: paths }));
+  const news = (files.news ?? []).map((file) => readNews(file, { media, unfit, chapters: paths }));
   return {
     settings,
     settingPlaces: places,

@@ -10,7 +10,7 @@ import { readFrontMatter } from './read-front-matter.ts';
 import { readTextNodes } from './read-text-nodes.ts';
 import { courseProcessor } from './remark-course.ts';
 import { type LinkTargets, resolveLink } from './resolve-link.ts';
-import { placeOf, type TextContext } from './text-context.ts';
+import { placeOf, type TextContext, takeMedia } from './text-context.ts';
 import type { CourseProblem, NewsDraft, SourceFile } from './types.ts';
 
 const date = 'a date as year, month and day, such as `2026-11-25`';
@@ -36,7 +36,10 @@ export function isDay(text: string): boolean {
  * Reads a file of `news/`: Markdown that links to the course and shows no moves of its own. News
  * grows old: a link to what the course has no more is a problem of the rule `news-link`, and plain text.
  */
-export function readNews(written: SourceFile, targets: LinkTargets): NewsDraft {
+export function readNews(
+  written: SourceFile,
+  targets: LinkTargets & Pick<TextContext, 'unfit'>,
+): NewsDraft {
   const problems: CourseProblem[] = [];
   const report: TextContext['report'] = (problem) =>
     problems.push({ rule: 'chapter-unreadable', ...problem });
@@ -54,6 +57,7 @@ export function readNews(written: SourceFile, targets: LinkTargets): NewsDraft {
     source: file,
     definitions: takeDefinitions(body),
     media: targets.media,
+    unfit: targets.unfit,
     chapters: undefined,
     usedMedia,
     report,
@@ -104,7 +108,9 @@ function resolveLinks(parent: Parent, context: NewsContext): void {
       });
       return node.children;
     }
-    if (resolved.media !== undefined) context.usedMedia.add(resolved.media);
+    if (resolved.media !== undefined && !takeMedia(resolved.media, node, context)) {
+      return node.children;
+    }
     return [{ ...node, url: resolved.url }];
   });
 }

@@ -14,10 +14,11 @@ import { readInline } from './markdown.ts';
 import { isLabel, labelHint } from './names.ts';
 import { directiveNames, type PositionLinkNode } from './nodes.ts';
 import { readDirective } from './read-directive.ts';
+import { readHtml } from './read-html.ts';
 import { readProseMoves } from './read-prose-moves.ts';
 import { resolveLink } from './resolve-link.ts';
 import { resolveMedia } from './resolve-media.ts';
-import { placeOf, positionOf, type TextContext } from './text-context.ts';
+import { placeOf, positionOf, type TextContext, takeMedia } from './text-context.ts';
 
 /** Reads a comment or a caption: inline Markdown with what means something in a course. */
 export function readInlineText(
@@ -59,6 +60,9 @@ function readNode(node: RootContent | PhrasingContent, context: TextContext) {
       return readLinkReference(node, context);
     case 'inlineCode':
       return readProseMoves(node);
+    case 'html':
+      readHtml(node, context);
+      return node;
     case 'image':
       return readImage(node, context);
     case 'imageReference':
@@ -102,7 +106,7 @@ function readLink(node: Link, context: TextContext): PositionLinkNode | Link {
     context.report({ place: placeOf(node, context), ...resolved.problem });
     return node;
   }
-  if (resolved.media !== undefined) context.usedMedia.add(resolved.media);
+  if (resolved.media !== undefined && !takeMedia(resolved.media, node, context)) return node;
   return { ...node, url: resolved.url };
 }
 
@@ -136,9 +140,9 @@ function readImage(node: Image, context: TextContext): PhrasingContent {
   const resolved = resolveMedia(node.url, context.source.file, context.media);
   if ('problem' in resolved) {
     context.report({ place: placeOf(node, context), ...resolved.problem });
-    return { type: 'text', value: node.alt ?? '', ...positionOf(node) };
+    return inWords(node);
   }
-  context.usedMedia.add(resolved.path);
+  if (!takeMedia(resolved.path, node, context)) return inWords(node);
   return { ...node, url: resolved.path };
 }
 
@@ -146,6 +150,10 @@ function readExcess(node: ExcessNode, context: TextContext): PhrasingContent {
   const { message, hint } = node;
   context.report({ place: placeOf(node, context), message, hint });
   return { type: 'text', value: '', ...positionOf(node) };
+}
+
+function inWords(node: Image): Text {
+  return { type: 'text', value: node.alt ?? '', ...positionOf(node) };
 }
 
 /** `![text][name]`: becomes a plain image, so that its file is found like any other. */

@@ -11,6 +11,14 @@ export function resolveMedia(
   chapter: string,
   media: ReadonlySet<string>,
 ): { path: string } | { problem: { message: string; hint: string } } {
+  if (/^data:/i.test(url)) {
+    return {
+      problem: {
+        message: 'This picture stands in its address, and many hosts forbid that.',
+        hint: 'Save it as a file in the media/ folder of the course and name that.',
+      },
+    };
+  }
   if (/^[a-z][a-z0-9+.-]*:|^\/\//i.test(url)) {
     return {
       problem: {

@@ -1,5 +1,6 @@
 import type { Definition, Node } from 'mdast';
 import type { Place } from '../diagnostics/index.ts';
+import { findNameFault, type MediaFault } from '../media/index.ts';
 import type { FileText } from './fence.ts';
 import type { CourseProblem } from './types.ts';
 
@@ -9,10 +10,13 @@ export interface TextContext {
   /** The `[name]: address` definitions of the chapter by their identifier. */
   readonly definitions: ReadonlyMap<string, Definition>;
   readonly media: ReadonlySet<string>;
+  /** Why some of it is not published, by path. */
+  readonly unfit: ReadonlyMap<string, MediaFault>;
   /** The paths of all chapters; absent where they are not known, and links stay as they are. */
   readonly chapters: ReadonlySet<string> | undefined;
   readonly usedMedia: Set<string>;
-  readonly report: (problem: Omit<CourseProblem, 'rule'>) => void;
+  /** The rule is `chapter-unreadable` unless said. */
+  readonly report: (problem: Omit<CourseProblem, 'rule'> & Partial<CourseProblem>) => void;
 }
 
 export function placeOf(node: Node, { source }: Pick<TextContext, 'source'>): Place {
@@ -24,4 +28,12 @@ export function placeOf(node: Node, { source }: Pick<TextContext, 'source'>): Pl
 /** The position of a node, for the node that takes its place. */
 export function positionOf({ position }: Node): Pick<Node, 'position'> {
   return position ? { position } : {};
+}
+
+/** Notes that a file of `media/` is shown or handed out, unless it is none to be published. */
+export function takeMedia(file: string, node: Node, context: TextContext): boolean {
+  const fault = findNameFault(file) ?? context.unfit.get(file);
+  if (fault) context.report({ rule: 'media-unfit', place: placeOf(node, context), ...fault });
+  else context.usedMedia.add(file);
+  return fault === undefined;
 }

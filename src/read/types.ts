@@ -1,7 +1,9 @@
 /** What the reader hands to the model: syntax with places, nothing played or judged yet. */
 import type { PhrasingContent, Root } from 'mdast';
 import type { Color, PieceKind, Square } from '../chess/types.ts';
+import type { RelatedPlace } from '../diagnostics/index.ts';
 import type { Place, Point } from '../diagnostics/place.ts';
+import type { MediaFault } from '../media/index.ts';
 import type { Comment, Movetext } from '../movetext/types.ts';
 
 /** A text file of the course. `path` is relative to the course folder, with `/`. */
@@ -19,6 +21,8 @@ export interface CourseFiles {
   readonly games: readonly SourceFile[];
   /** Paths of everything in `media/`. */
   readonly media: readonly string[];
+  /** Why some of it is not published, by path; absent where nobody looked into the files. */
+  readonly unfit?: ReadonlyMap<string, MediaFault>;
   /** The files of `news/`. */
   readonly news?: readonly SourceFile[];
   readonly problems: readonly CourseProblem[];
@@ -47,10 +51,16 @@ export interface CourseSettings {
 
 /** Something the reader could not make sense of; `rule` is the rule that reports it. */
 export interface CourseProblem {
-  readonly rule: 'course-setting' | 'chapter-unreadable' | 'move-unreadable' | 'news-link';
+  readonly rule:
+    | 'course-setting'
+    | 'chapter-unreadable'
+    | 'media-unfit'
+    | 'move-unreadable'
+    | 'news-link';
   readonly place: Place;
   readonly message: string;
   readonly hint: string;
+  readonly related?: readonly RelatedPlace[];
 }
 
 /** A course whose title names it, since `course.yaml` gives no `id`. */

@@ -3,6 +3,7 @@ import { mkdir, rename, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import type { CheckedCourse } from '../check/index.ts';
 import { copyPlainFile } from '../files/index.ts';
+import { findMediaFault } from '../media/index.ts';
 import type { Course } from '../model/index.ts';
 import { listFiles, prepareOutput, replaceFolder } from '../output/index.ts';
 import { stringsFor } from '../strings/index.ts';
@@ -14,6 +15,7 @@ import { wordIndexFolder, writeWordIndex } from './build/word-index.ts';
 import { writeWorker } from './offline/write-worker.ts';
 import { renderSite } from './render/site.ts';
 import type { Download } from './site-data.ts';
+import { SiteError } from './site-error.ts';
 import { sitemapFiles } from './sitemap.ts';
 
 export { SiteError } from './site-error.ts';
@@ -85,6 +87,8 @@ async function buildWith(
 ): Promise<SiteSummary> {
   const out = await prepareOutput(options.out, options.folder);
   const { onProgress } = options;
+  const media = mediaOf(course);
+  if (options.folder !== undefined) await refuseUnfit(media, options.folder);
   onProgress?.({ stage: 'text', done: 0, all: course.chapters.length });
   const rendered = renderSite(course, {
     assets: await readAssets(),
@@ -117,7 +121,7 @@ async function buildWith(
     await mkdir(dirname(join(made, path)), { recursive: true });
     await writeFile(join(made, path), await make());
   }
-  if (options.folder !== undefined) await copyMedia(course, options.folder, made);
+  if (options.folder !== undefined) await copyMedia(media, options.folder, made);
   const { site } = rendered.data;
   if (site !== undefined) {
     for (const { path, content } of sitemapFiles(site, await listFiles(made))) {
@@ -143,9 +147,19 @@ async function buildWith(
   };
 }
 
-/** Copies the pictures that chapters and news show. */
-async function copyMedia(course: Course, folder: string, out: string): Promise<void> {
-  for (const file of new Set([...course.chapters, ...course.news].flatMap(({ media }) => media))) {
-    await copyPlainFile(folder, file, join(out, file));
+/** The files of `media/` that chapters and news show or hand out. */
+function mediaOf({ chapters, news }: Course): ReadonlySet<string> {
+  return new Set([...chapters, ...news].flatMap(({ media }) => media));
+}
+
+/** A course may have been read without a look into them, and they may have changed since. */
+async function refuseUnfit(media: ReadonlySet<string>, folder: string): Promise<void> {
+  for (const file of media) {
+    const fault = await findMediaFault(folder, file);
+    if (fault) throw new SiteError(fault.message, fault.hint);
   }
+}
+
+async function copyMedia(media: ReadonlySet<string>, folder: string, out: string): Promise<void> {
+  for (const file of media) await copyPlainFile(folder, file, join(out, file));
 }

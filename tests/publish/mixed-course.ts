@@ -1,6 +1,9 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 
+/** How an AVIF begins. */
+const avif = Buffer.from('\0\0\0\x18ftypavif\0\0\0\0avifisom', 'latin1');
+
 /** The smallest GIF: one pixel. */
 const gif = Buffer.from('R0lGODlhAQABAIAAAP///wAAACH5BAAAAAAALAAAAAABAAEAAAICRAEAOw==', 'base64');
 
@@ -93,7 +96,7 @@ export function writeMixedCourse(folder: string): void {
     'chapters/01.md': first,
     'chapters/02.md': second,
     'media/ein punkt.gif': gif,
-    'media/neu.avif': gif,
+    'media/neu.avif': avif,
     'media/flach.svg':
       '<svg xmlns="http://www.w3.org/2000/svg" width="9" height="9"><path d="M0 0h9v9z"/></svg>',
     'media/blatt.pdf': '%PDF',

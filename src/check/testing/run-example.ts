@@ -1,4 +1,5 @@
 import type { Diagnostic, Example } from '../../diagnostics/index.ts';
+import { findPictureFault } from '../../media/index.ts';
 import { buildCourse } from '../../model/index.ts';
 import { readCourse, type SourceFile } from '../../read/index.ts';
 import { checkCourse } from '../check-course.ts';
@@ -15,13 +16,20 @@ export function filesOfExample({ course, side = 'white' }: Example): SourceFile[
 
 /** What one rule finds in the course of an example: for its test and its page in the handbook. */
 export function runExample(files: readonly SourceFile[], rule: string): Diagnostic[] {
+  const media = files.filter(({ path }) => path.startsWith('media/'));
   const settings = files.find(({ path }) => path === 'course.yaml');
   const draft = readCourse(
     {
       ...(settings ? { settings } : {}),
       chapters: files.filter(({ path }) => path.startsWith('chapters/')),
       games: files.filter(({ path }) => path.startsWith('games/')),
-      media: files.map(({ path }) => path).filter((path) => path.startsWith('media/')),
+      media: media.map(({ path }) => path),
+      unfit: new Map(
+        media.flatMap(({ path, text }) => {
+          const fault = path.endsWith('.svg') && findPictureFault(path, Buffer.from(text));
+          return fault ? [[path, fault]] : [];
+        }),
+      ),
       news: files.filter(({ path }) => path.startsWith('news/')),
       problems: [],
     },

@@ -1,6 +1,6 @@
 import path from 'node:path';
 import type { Course } from '../../model/index.ts';
-import { readPicture } from '../read-picture.ts';
+import { readFitFile } from '../fit-file.ts';
 
 /** Kinds of pictures that every reading system shows (EPUB 3.3, section 3.2), by file ending. */
 export const bookPictures: ReadonlyMap<string, string> = new Map([
@@ -32,7 +32,7 @@ export async function readPictures(
     pictures.set(file, {
       path: `media/picture-${pictures.size + 1}${ending}`,
       type,
-      bytes: await readPicture(folder, file),
+      bytes: await readFitFile(folder, file),
     });
   }
   return pictures;

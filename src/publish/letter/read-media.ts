@@ -1,6 +1,6 @@
 import path from 'node:path';
 import { imageMetadata } from 'astro/assets/utils';
-import { readPicture } from '../read-picture.ts';
+import { readFitFile } from '../fit-file.ts';
 import type { LetterText } from './choose-text.ts';
 
 /** Kinds of pictures that every mail program shows (caniemail: image formats), by file ending. */
@@ -33,7 +33,7 @@ export async function readMedia(
     const ending = path.extname(file).toLowerCase();
     const type = letterPictures.get(ending);
     if (type === undefined) continue;
-    const bytes = await readPicture(folder, file);
+    const bytes = await readFitFile(folder, file);
     const { width, height } = await imageMetadata(bytes, file);
     const scale = Math.min(1, widest / width);
     pictures.set(file, {

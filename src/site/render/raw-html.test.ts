@@ -31,6 +31,12 @@ test('no picture is fetched from another host, however its address is written', 
   expect(clean('<img src="media/x.png" alt="a">')).toContain('src="media/x.png"');
 });
 
+test('no picture stands in its address, which a host may forbid', () => {
+  for (const address of ['data:image/gif;base64,AAAA', ' DATA:,x', 'blob:x', 'javascript:a()']) {
+    expect(clean(`<img src="${address}" alt="a">`), address).toBe('<img alt="a">');
+  }
+});
+
 test('what could run goes, what is text stays', () => {
   const html = clean(
     '<b onclick="a()">bold</b><script>a()</script><a href="javascript:a()">link</a><style>*{}</style>',

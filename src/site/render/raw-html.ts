@@ -46,7 +46,6 @@ export function cleanRawHtml(
       ],
       '*': [...(defaultSchema.attributes?.['*'] ?? []), 'className', 'dataAt', 'loading'],
     },
-    protocols: { ...defaultSchema.protocols, src: ['data'] },
     strip: ['script', 'style'],
     clobber: [],
   });
@@ -82,10 +81,10 @@ function settleIds(tree: Nodes, sign: string, claimId: (wish: string) => string)
 }
 
 /**
- * Nothing is fetched from another host. An address without a scheme may still name one, as
- * `//host/x.png` does, and browsers read a backslash as a slash.
+ * Nothing is fetched from another host, and no picture stands in its address. An address without a
+ * scheme may still name a host, as `//host/x.png` does, and browsers read a backslash as a slash.
  */
 function keepOwnAddresses({ properties }: Element): void {
   delete properties.srcSet;
-  if (/^[\s\\/]*[\\/]{2}|\\/.test(String(properties.src ?? ''))) delete properties.src;
+  if (/^[\s\\/]*[\\/]{2}|\\|^[^/?#]*:/.test(String(properties.src ?? ''))) delete properties.src;
 }

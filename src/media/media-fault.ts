@@ -1,0 +1,119 @@
+import { open, readFile } from 'node:fs/promises';
+import path from 'node:path';
+import { fileTypeFromFile } from 'file-type';
+import { createLocator } from '../diagnostics/index.ts';
+import { mediaKinds } from './media-kinds.ts';
+import { findNameFault } from './name-fault.ts';
+import { findSvgFaults } from './svg-faults.ts';
+import type { MediaFault } from './types.ts';
+
+/** So many bytes of a text are looked at. */
+const head = 4096;
+/** So many parts of a picture are named. */
+const mostParts = 10;
+
+/**
+ * Why a file of `media/` is not published: its name, or that what is in it is not what the name says.
+ * @param file relative to the course folder, with `/`
+ */
+export async function findMediaFault(
+  folder: string,
+  file: string,
+): Promise<MediaFault | undefined> {
+  const named = findNameFault(file);
+  const kind = mediaKinds[path.extname(file).toLowerCase()];
+  if (named !== undefined || kind === undefined) return named;
+  const full = path.join(folder, file);
+  try {
+    if (kind.content === 'svg') return findPictureFault(file, await readFile(full));
+    if (kind.content === 'text') return findTextFault(file, await readHead(full));
+    return findTypeFault(file, kind.types, await fileTypeFromFile(full));
+  } catch (error) {
+    const code = error instanceof Error && 'code' in error ? String(error.code) : String(error);
+    return {
+      message: `${file} cannot be read: the system says ${code}.`,
+      hint: 'See who may read it, and whether its disk is well.',
+    };
+  }
+}
+
+function findTypeFault(
+  file: string,
+  types: readonly string[],
+  found: { readonly ext: string; readonly mime: string } | undefined,
+): MediaFault | undefined {
+  if (found !== undefined && types.includes(found.mime)) return undefined;
+  const ending = path.extname(file);
+  if (found === undefined) {
+    return {
+      message: `${file} is not published: it does not begin as a ${ending} file does.`,
+      hint: 'Save it again in the program that it comes from.',
+    };
+  }
+  return {
+    message: `${file} is not published: it is no ${ending} file but a .${found.ext} file.`,
+    hint:
+      `.${found.ext}` in mediaKinds
+        ? `Rename it to ${path.basename(file, ending)}.${found.ext}.`
+        : `Save it as a ${ending} file.`,
+  };
+}
+
+/**
+ * A text that a browser could take for something else, where a host does not say what it is: one that
+ * begins with a tag, or holds bytes that are none of text (MIME Sniffing Standard, sections 3 and 7.1).
+ */
+function findTextFault(file: string, bytes: Uint8Array): MediaFault | undefined {
+  const text = new TextDecoder('latin1').decode(bytes).replace(/^\u00ef\u00bb\u00bf/, '');
+  if (/^\s*</.test(text)) {
+    return {
+      message: `${file} is not published: it begins with \`<\`, and some browsers would take it for a page.`,
+      hint: 'Begin it with other words, or put it into a zip file.',
+    };
+  }
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: the standard's binary data bytes.
+  if (/[\x00-\x08\x0b\x0e-\x1a\x1c-\x1f]/.test(text)) {
+    return {
+      message: `${file} is not published: it is no text.`,
+      hint: 'Save it as UTF-8 text, or give it the ending of what it is.',
+    };
+  }
+  return undefined;
+}
+
+/** The same for the bytes of an SVG. */
+export function findPictureFault(file: string, bytes: Uint8Array): MediaFault | undefined {
+  let text: string;
+  try {
+    text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    return {
+      message: `${file} is not published: it is not UTF-8.`,
+      hint: 'Save it as UTF-8 in the program that it comes from.',
+    };
+  }
+  const parts = findSvgFaults(text);
+  if (parts.length === 0) return undefined;
+  const pointAt = createLocator(text);
+  const names = [...new Set(parts.map(({ what }) => what))];
+  const rest = names.length > 4 ? [`${names.length - 3} more parts like these`] : [];
+  const list = [...names.slice(0, rest.length > 0 ? 3 : 4), ...rest];
+  return {
+    message: `${file} is not published: it has ${new Intl.ListFormat('en').format(list)}.`,
+    hint: 'A browser that opens the picture would run or fetch that. Export it again as a plain SVG, or as a PNG.',
+    related: parts.slice(0, mostParts).map(({ what, start, end }) => ({
+      place: { file, start: pointAt(start), end: pointAt(end) },
+      message: `Here is ${what}.`,
+    })),
+  };
+}
+
+async function readHead(file: string): Promise<Uint8Array> {
+  const handle = await open(file);
+  try {
+    const { buffer, bytesRead } = await handle.read({ buffer: new Uint8Array(head) });
+    return buffer.subarray(0, bytesRead);
+  } finally {
+    await handle.close();
+  }
+}
