@@ -213,6 +213,33 @@ describe('the search by words needs WebAssembly', () => {
   });
 });
 
+test('the course is kept for reading offline under the header of the handbook, search and all', async () => {
+  const server = await serveFolder(demo().site, demoBase, {
+    'content-security-policy': hostPolicy,
+    'x-content-type-options': 'nosniff',
+  });
+  const context = await demo().browser.newContext();
+  const page = await context.newPage();
+  const said: string[] = [];
+  page.on('console', (message) => said.push(message.text()));
+  // Not the name of the reader's own machine, where what the server has comes first.
+  const address = server.address.replace('127.0.0.1', 'club.localhost');
+  await page.goto(`${address}isolated-pawn.html`);
+  await page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+    if (navigator.serviceWorker.controller) return;
+    await new Promise((resolve) =>
+      navigator.serviceWorker.addEventListener('controllerchange', resolve, { once: true }),
+    );
+  });
+  server.close();
+  await page.goto(`${address}search.html`);
+  await searchWords(page, 'student lost a league game');
+  await page.locator('.found-list .found-chapter').first().waitFor();
+  expect(said).toEqual([]);
+  await context.close();
+});
+
 describe('what the test would see', () => {
   test.each([
     ['a script in the page', '<script>1</script>', 'script-src-elem inline'],
