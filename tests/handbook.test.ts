@@ -7,6 +7,7 @@ import { rules } from '../src/check/index.ts';
 import { filesOfExample, runExample } from '../src/check/testing/run-example.ts';
 import { loadCourse } from '../src/cli/load-course.ts';
 import { applyFixes, reportText, sortDiagnostics } from '../src/diagnostics/index.ts';
+import { hostPolicy } from '../src/site/security-policy.ts';
 import { soundCourses } from './sound-courses.ts';
 
 const chapters = new URL('../content/handbook/chapters/', import.meta.url);
@@ -39,6 +40,21 @@ describe('every live block is shown as source before it', () => {
       expect(sources.map((fence) => fence.value).join('\n\n')).toContain(block);
     }
   });
+});
+
+test('the headers to copy for hosts are the policy that the pages are tested under', () => {
+  const said = fencesOf('07-publishing.md').filter(({ value }) =>
+    value.includes('Security-Policy'),
+  );
+  expect(said.map(({ lang }) => lang)).toEqual(['apache', 'nginx', 'text']);
+  for (const { value } of said) {
+    const [, policy = ''] = /Content-Security-Policy:? "?([^"\n]+)/.exec(value) ?? [];
+    expect(policy).toBe(hostPolicy);
+    expect(value).toMatch(/X-Content-Type-Options:? "?nosniff/);
+  }
+  for (const part of hostPolicy.split('; ')) {
+    expect(page('07-publishing.md')).toContain(`| \`${part}\` |`);
+  }
 });
 
 describe('the chapter on checking shows what the check says', () => {
