@@ -1,5 +1,5 @@
 /** What a file of `media/` must be to be published. */
-export { findMediaFault, findPictureFault } from './media-fault.ts';
+export { findMediaFault } from './media-fault.ts';
 export { mediaKinds } from './media-kinds.ts';
 export { findNameFault } from './name-fault.ts';
 export type * from './types.ts';

@@ -1,16 +1,11 @@
 import { open, readFile } from 'node:fs/promises';
 import path from 'node:path';
-import { fileTypeFromFile } from 'file-type';
-import { createLocator } from '../diagnostics/index.ts';
 import { mediaKinds } from './media-kinds.ts';
 import { findNameFault } from './name-fault.ts';
-import { findSvgFaults } from './svg-faults.ts';
 import type { MediaFault } from './types.ts';
 
 /** So many bytes of a text are looked at. */
 const head = 4096;
-/** So many parts of a picture are named. */
-const mostParts = 10;
 
 /**
  * Why a file of `media/` is not published: its name, or that what is in it is not what the name says.
@@ -25,8 +20,13 @@ export async function findMediaFault(
   if (named !== undefined || kind === undefined) return named;
   const full = path.join(folder, file);
   try {
-    if (kind.content === 'svg') return findPictureFault(file, await readFile(full));
     if (kind.content === 'text') return findTextFault(file, await readHead(full));
+    // What a course has no files for is not loaded: that takes as long as a small check.
+    if (kind.content === 'svg') {
+      const { findPictureFault } = await import('./picture-fault.ts');
+      return findPictureFault(file, await readFile(full));
+    }
+    const { fileTypeFromFile } = await import('file-type');
     return findTypeFault(file, kind.types, await fileTypeFromFile(full));
   } catch (error) {
     const code = error instanceof Error && 'code' in error ? String(error.code) : String(error);
@@ -79,33 +79,6 @@ function findTextFault(file: string, bytes: Uint8Array): MediaFault | undefined 
     };
   }
   return undefined;
-}
-
-/** The same for the bytes of an SVG. */
-export function findPictureFault(file: string, bytes: Uint8Array): MediaFault | undefined {
-  let text: string;
-  try {
-    text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-  } catch {
-    return {
-      message: `${file} is not published: it is not UTF-8.`,
-      hint: 'Save it as UTF-8 in the program that it comes from.',
-    };
-  }
-  const parts = findSvgFaults(text);
-  if (parts.length === 0) return undefined;
-  const pointAt = createLocator(text);
-  const names = [...new Set(parts.map(({ what }) => what))];
-  const rest = names.length > 4 ? [`${names.length - 3} more parts like these`] : [];
-  const list = [...names.slice(0, rest.length > 0 ? 3 : 4), ...rest];
-  return {
-    message: `${file} is not published: it has ${new Intl.ListFormat('en').format(list)}.`,
-    hint: 'A browser that opens the picture would run or fetch that. Export it again as a plain SVG, or as a PNG.',
-    related: parts.slice(0, mostParts).map(({ what, start, end }) => ({
-      place: { file, start: pointAt(start), end: pointAt(end) },
-      message: `Here is ${what}.`,
-    })),
-  };
 }
 
 async function readHead(file: string): Promise<Uint8Array> {

@@ -162,10 +162,14 @@ async function findUnfit(
   media: readonly string[],
 ): Promise<ReadonlyMap<string, MediaFault>> {
   const unfit = new Map<string, MediaFault>();
-  const look = async (file: string) => {
-    const fault = await findMediaFault(folder, file);
-    if (fault) unfit.set(file, fault);
+  const files = media.values();
+  const look = async () => {
+    for (const file of files) {
+      const fault = await findMediaFault(folder, file);
+      if (fault) unfit.set(file, fault);
+    }
   };
-  await Promise.all(media.map(look));
+  // A few at a time, from one list: a system lets a process open only so many files at once.
+  await Promise.all([look(), look(), look(), look()]);
   return unfit;
 }

@@ -1,13 +1,17 @@
+import { createRequire } from 'node:module';
 import type { Element, Root } from 'hast';
-import { raw } from 'hast-util-raw';
 import type { Html } from 'mdast';
 import { visit } from 'unist-util-visit';
 import { resolveMedia } from './resolve-media.ts';
 import { placeOf, type TextContext, takeMedia } from './text-context.ts';
 
+const require = createRequire(import.meta.url);
+
 /** Finds the files that HTML in a chapter shows and hands out; a picture that is none is a problem. */
 export function readHtml(node: Html, context: TextContext): void {
   if (!/<(?:a|img)\s/i.test(node.value)) return;
+  // Few chapters have any, and loading a parser of HTML takes as long as a small check.
+  const { raw } = require('hast-util-raw') as typeof import('hast-util-raw');
   const unparsed = { type: 'root', children: [{ type: 'raw', value: node.value }] };
   visit(raw(unparsed as Root), 'element', ({ tagName, properties }: Element) => {
     if (tagName === 'img' && typeof properties.src === 'string') {

@@ -1,5 +1,5 @@
 import type { Diagnostic, Example } from '../../diagnostics/index.ts';
-import { findPictureFault } from '../../media/index.ts';
+import { findPictureFault } from '../../media/picture-fault.ts';
 import { buildCourse } from '../../model/index.ts';
 import { readCourse, type SourceFile } from '../../read/index.ts';
 import { checkCourse } from '../check-course.ts';
