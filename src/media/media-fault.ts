@@ -1,11 +1,13 @@
-import { open, readFile } from 'node:fs/promises';
 import path from 'node:path';
+import { FileRefusedError, openPlainFile, readPlainFile, readUpTo } from '../files/index.ts';
 import { mediaKinds } from './media-kinds.ts';
 import { findNameFault } from './name-fault.ts';
 import type { MediaFault } from './types.ts';
 
-/** So many bytes of a text are looked at. */
-const head = 4096;
+/** So many bytes are looked at, of what is told by its beginning. */
+const head = 1_000_000;
+/** The largest SVG, in bytes: it is read whole (a judgement, no source). */
+const largestSvg = 10_000_000;
 
 /**
  * Why a file of `media/` is not published: its name, or that what is in it is not what the name says.
@@ -18,23 +20,29 @@ export async function findMediaFault(
   const named = findNameFault(file);
   const kind = mediaKinds[path.extname(file).toLowerCase()];
   if (named !== undefined || kind === undefined) return named;
-  const full = path.join(folder, file);
   try {
-    if (kind.content === 'text') return findTextFault(file, await readHead(full));
     // What a course has no files for is not loaded: that takes as long as a small check.
     if (kind.content === 'svg') {
+      const { bytes, size } = await readPlainFile(folder, file, largestSvg);
+      if (size > largestSvg) return tooLarge(file);
       const { findPictureFault } = await import('./picture-fault.ts');
-      return findPictureFault(file, await readFile(full));
+      return findPictureFault(file, bytes);
     }
-    const { fileTypeFromFile } = await import('file-type');
-    return findTypeFault(file, kind.types, await fileTypeFromFile(full));
+    const bytes = await readHead(folder, file);
+    if (kind.content === 'text') return findTextFault(file, bytes);
+    const { fileTypeFromBuffer } = await import('file-type');
+    return findTypeFault(file, kind.types, await fileTypeFromBuffer(bytes));
   } catch (error) {
-    const code = error instanceof Error && 'code' in error ? String(error.code) : String(error);
-    return {
-      message: `${file} cannot be read: the system says ${code}.`,
-      hint: 'See who may read it, and whether its disk is well.',
-    };
+    if (!(error instanceof FileRefusedError)) throw error;
+    return { message: `${file} cannot be published. ${error.message}`, hint: error.hint };
   }
+}
+
+function tooLarge(file: string): MediaFault {
+  return {
+    message: `${file} is not published: an SVG may have ${largestSvg / 1_000_000} MB.`,
+    hint: 'Save it as a PNG.',
+  };
 }
 
 function findTypeFault(
@@ -81,11 +89,10 @@ function findTextFault(file: string, bytes: Uint8Array): MediaFault | undefined 
   return undefined;
 }
 
-async function readHead(file: string): Promise<Uint8Array> {
-  const handle = await open(file);
+async function readHead(folder: string, file: string): Promise<Uint8Array> {
+  const handle = await openPlainFile(folder, file);
   try {
-    const { buffer, bytesRead } = await handle.read({ buffer: new Uint8Array(head) });
-    return buffer.subarray(0, bytesRead);
+    return await readUpTo(handle, head);
   } finally {
     await handle.close();
   }

@@ -157,6 +157,7 @@ export const calmChanges = (other: CheckedCourse): Oracle<CourseRun> => ({
     const targets = {
       chapters: new Set(course.chapters.map(({ file }) => file)),
       media: new Set<string>(),
+      unfit: new Map(),
     };
     const { problems } = readNews({ path: 'news/2026-11-25.md', text }, targets);
     for (const { message } of problems) yield `the news written of it: ${message}`;
