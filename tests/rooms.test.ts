@@ -163,7 +163,6 @@ describe('some things have one door', () => {
       'site/build/assets.ts': 'of this package',
       'site/build/embed-script.ts': 'the site that is being built',
       'chess/second-judge/index.ts': 'of this package',
-      'cli/judge-course.ts': 'the cache',
       'output/carry-files.ts': 'the site that was built',
       'output/marker.ts': 'the site that was built',
       'output/replace-folder.ts': 'the site that is being built',

@@ -1,8 +1,16 @@
 /** Which lines the second judge is asked, from build to build. */
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
+import {
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { afterAll, beforeEach, expect, test } from 'vitest';
+import { afterAll, beforeEach, expect, test, vi } from 'vitest';
 import { UserError } from '../diagnostics/index.ts';
 import { courseOf } from '../model/testing/course-of.ts';
 import { judgeCourse } from './judge-course.ts';
@@ -44,6 +52,37 @@ test('what is damaged is judged anew', async () => {
   await judge(20);
   writeFileSync(record(), readFileSync(record(), 'utf8').replace('\n1\n', '\n2\n'));
   expect(await judge(20)).toBe(20);
+});
+
+test.each<[string, (file: string) => void]>([
+  ['a pipe', (file) => execFileSync('mkfifo', [file])],
+  ['a device', (file) => symlinkSync('/dev/zero', file)],
+  ['a link', (file) => symlinkSync(path.join(folder, 'precious'), file)],
+])(
+  '%s in its place is not waited for, nor written through',
+  { timeout: 20_000 },
+  async (_, make) => {
+    await judge(20);
+    const file = record();
+    rmSync(file);
+    writeFileSync(path.join(folder, 'precious'), 'precious');
+    make(file);
+    expect(await judge(20)).toBe(20);
+    expect(readFileSync(path.join(folder, 'precious'), 'utf8')).toBe('precious');
+    expect(await judge(20)).toBeLessThan(20);
+  },
+);
+
+test('a record without the key is none', async () => {
+  await judge(20);
+  const file = record();
+  const text = readFileSync(file, 'utf8');
+  vi.stubEnv('LINEWRIGHT_CACHE_KEY', 'secret');
+  expect(await judge(20)).toBe(20);
+  expect(await judge(20)).toBeLessThan(20);
+  vi.unstubAllEnvs();
+  writeFileSync(file, text);
+  expect(await judge(20)).toBeLessThan(20);
 });
 
 test('a folder that cannot be written only costs time', async () => {

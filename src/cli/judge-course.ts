@@ -1,9 +1,10 @@
 import { createHash } from 'node:crypto';
-import { mkdir, readFile } from 'node:fs/promises';
+import { mkdir } from 'node:fs/promises';
 import path from 'node:path';
 import type { PlayedTree } from '../chess/index.ts';
 import { coreHash, type Disagreement, judgeInThread } from '../chess/second-judge/index.ts';
 import { UserError } from '../diagnostics/index.ts';
+import { readPlainFile, sealOf } from '../files/index.ts';
 import { type Course, playedTrees } from '../model/index.ts';
 import { replaceFile } from './replace-file.ts';
 
@@ -53,21 +54,30 @@ function disagreement({ fen, san, verdict }: Disagreement): UserError {
   );
 }
 
+const nothing = new Uint8Array();
+
 function hashOf(text: string): string {
   return createHash('sha256').update(text).digest('hex');
 }
 
-/** The file is the hash of the rest, the number of builds, and the hashes of what was judged. */
+/** In bytes: hashes of half a million lines. */
+const largest = 32_000_000;
+
+/** The file is a seal of the rest, the number of builds, and the hashes of what was judged. */
 async function readRecord(file: string): Promise<Record_> {
-  const text = await readFile(file, 'utf8').catch(() => '');
-  const [hash, ...rest] = text.split('\n');
+  const { dir, base } = path.parse(file);
+  const { bytes } = await readPlainFile(dir, base, largest).catch(() => ({ bytes: nothing }));
+  const [seal, ...rest] = Buffer.from(bytes).toString('utf8').split('\n');
   const [builds, ...judged] = rest;
-  if (hash !== hashOf(rest.join('\n'))) return { builds: 0, judged: new Set() };
+  if (seal !== sealOf(base, rest.join('\n')).toString('hex')) {
+    return { builds: 0, judged: new Set() };
+  }
   return { builds: Number(builds), judged: new Set(judged) };
 }
 
 async function writeRecord(file: string, { builds, judged }: Record_): Promise<void> {
   const rest = [builds, ...judged].join('\n');
   await mkdir(path.dirname(file), { recursive: true });
-  await replaceFile(file, `${hashOf(rest)}\n${rest}`);
+  const seal = sealOf(path.basename(file), rest).toString('hex');
+  await replaceFile(file, `${seal}\n${rest}`);
 }

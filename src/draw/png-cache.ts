@@ -1,7 +1,7 @@
-import { createHash, createHmac, randomUUID } from 'node:crypto';
+import { createHash, randomUUID } from 'node:crypto';
 import { mkdir, open, rename, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { plainFlags, readUpTo } from '../files/index.ts';
+import { plainFlags, readUpTo, sealLength, sealOf } from '../files/index.ts';
 import { encoderVersion } from './encode-png.ts';
 import { pngWidth } from './png.ts';
 import type { PngJob } from './pngs.ts';
@@ -15,31 +15,23 @@ export interface PngCache {
 
 /** In bytes: far more than a picture has, and what is larger is none. */
 const largest = 32_000_000;
-/** Of the seal at the end of an entry. */
-const sealLength = 32;
 
 /**
  * A folder of images named by the hash of what they show, made if it is missing. Behind each image
  * stands a seal of its name and its bytes, so that a damaged file, and a whole image that came under
- * another one's name, is no entry. Anybody can make a seal without a secret: then it keeps out
- * mishaps, not someone who may write to the folder. With a secret it keeps out both.
- * @param secret what seals are made with; unless given, the variable LINEWRIGHT_CACHE_KEY.
+ * another one's name, is no entry.
+ * @param secret of the seals, as `sealOf` has it.
  */
-export async function pngCache(
-  folder: string,
-  secret: string = process.env.LINEWRIGHT_CACHE_KEY ?? '',
-): Promise<PngCache> {
+export async function pngCache(folder: string, secret?: string): Promise<PngCache> {
   await mkdir(folder, { recursive: true }).catch(ignore);
   const fileOf = (key: string) => join(folder, `${key}.png`);
-  const seal = (key: string, png: Uint8Array) =>
-    createHmac('sha256', secret).update(`${key}\n`).update(png).digest();
   return {
     read: async (job) => {
       const key = keyOf(job);
       const entry = await readEntry(fileOf(key)).catch(ignore);
       if (entry === undefined || entry.length <= sealLength) return undefined;
       const png = entry.subarray(0, -sealLength);
-      return seal(key, png).equals(entry.subarray(-sealLength)) ? png : undefined;
+      return sealOf(key, png, secret).equals(entry.subarray(-sealLength)) ? png : undefined;
     },
     write: async (job, png) => {
       const key = keyOf(job);
@@ -47,7 +39,7 @@ export async function pngCache(
       // the name of an entry is replaced, not followed.
       const draft = join(folder, `${randomUUID()}.draft`);
       try {
-        await writeFile(draft, Buffer.concat([png, seal(key, png)]), { flag: 'wx' });
+        await writeFile(draft, Buffer.concat([png, sealOf(key, png, secret)]), { flag: 'wx' });
         await rename(draft, fileOf(key));
       } catch {
         await rm(draft, { force: true }).catch(ignore);

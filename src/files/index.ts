@@ -5,3 +5,4 @@ export { isAt, openPlainFile, plainFlags } from './open-plain-file.ts';
 export { readPlainFile, readUpTo } from './read-plain-file.ts';
 export { FileRefusedError, type Refusal, refusals } from './refusals.ts';
 export { replacePlainFile } from './replace-plain-file.ts';
+export { sealLength, sealOf } from './seal.ts';
