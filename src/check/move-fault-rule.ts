@@ -16,9 +16,9 @@ export function makeMoveFaultRule(
     severity: 'error',
     always: true,
     *find(course) {
-      for (const { block, node, parent, inLine } of movesOf(course)) {
-        // Exercises and games have rules of their own.
-        if (inLine || block.kind === 'game') continue;
+      for (const { block, node, parent } of movesOf(course)) {
+        // Games have a rule of their own.
+        if (block.kind === 'game') continue;
         if (node.fault?.kind !== kind || !node.written) continue;
         const { reason, meant } = node.fault;
         const hint = meantHint(meant);

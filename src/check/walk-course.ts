@@ -8,8 +8,6 @@ export interface MoveInCourse {
   readonly block: Block;
   readonly node: MoveNode;
   readonly parent: MoveNode;
-  /** Whether the move stands in a line of an exercise: an answer, a good or a wrong move. */
-  readonly inLine: boolean;
 }
 
 /** Every tree of moves in a block: its own, and the lines of an exercise. */
@@ -23,10 +21,9 @@ export function* movesOf(course: Course): Generator<MoveInCourse> {
   for (const chapter of course.chapters) {
     for (const block of chapter.blocks) {
       for (const tree of treesOf(block)) {
-        const inLine = tree !== block.nodes;
         for (const node of tree) {
           const parent = node.parent === undefined ? undefined : tree[node.parent];
-          if (parent) yield { chapter, block, node, parent, inLine };
+          if (parent) yield { chapter, block, node, parent };
         }
       }
     }

@@ -26,6 +26,19 @@ Variations that branch off before it are judged all the same.
       ],
     },
     {
+      title: 'An answer that cannot be played',
+      course:
+        '```exercise fen="4k3/8/8/8/8/8/4P3/4K3 w - - 0 1"\nask: Forward!\nanswer: e5\nwrong: Kd2\n```',
+      findings: [
+        {
+          start: '3:9',
+          end: '3:11',
+          message: '1.e5 cannot be played: the pawn on e2 cannot go as far as e5 in one move.',
+          hint: 'Did you mean e3 or e4?',
+        },
+      ],
+    },
+    {
       title: 'A variation on a broken line is judged all the same',
       course: '```moves\n1. e4 e5 2. Nf3 Nc6 (2... Nf6 3. Nxe5) 3. Bb5 a6\n```',
       findings: [],
