@@ -1,8 +1,7 @@
 import type { Element, ElementContent } from 'hast';
 import { toXast } from 'hast-util-to-xast';
-import { element } from '../../site/render/index.ts';
+import { element, writeXml } from '../../site/render/index.ts';
 import { directionOf } from '../../strings/index.ts';
-import { writeXml } from './write-xml.ts';
 
 /** A page of the book: an XHTML content document (EPUB 3.3, section 6.1), one folder deep. */
 export function makeXhtml(

@@ -1,6 +1,6 @@
 import { strToU8, type Zippable, zipSync } from 'fflate';
 import { x } from 'xastscript';
-import { writeXml } from './write-xml.ts';
+import { writeXml } from '../../site/render/index.ts';
 
 const folder = 'EPUB';
 

@@ -1,12 +1,12 @@
 import type { Root } from 'hast';
 import { toHtml } from 'hast-util-to-html';
 import { visit } from 'unist-util-visit';
-import { toXml } from 'xast-util-to-xml';
 import { x } from 'xastscript';
 import { courseId } from '../../model/index.ts';
 import type { SiteFile } from '../site-data.ts';
 import type { RenderContext } from './context.ts';
 import { newsPage, newsTree, renderNews } from './news.ts';
+import { writeXml } from './write-xml.ts';
 
 /** Where the feed stands in the site. */
 export const feedPath = 'feed.xml';
@@ -44,8 +44,7 @@ export function makeFeed(context: Omit<RenderContext, 'chapter'>, site: string):
     ...(settings.licence === undefined ? [] : [x('rights', settings.licence)]),
     ...entries,
   ]);
-  const declaration = '<?xml version="1.0" encoding="utf-8"?>';
-  return { path: feedPath, content: `${declaration}\n${toXml(feed)}\n` };
+  return { path: feedPath, content: writeXml(feed) };
 }
 
 /** A day as RFC 3339 has it: the author gives no time. */

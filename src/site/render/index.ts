@@ -9,3 +9,4 @@ export { newsChapter, newsId, newsPage } from './news.ts';
 export { numberedMove, sanText } from './notation.ts';
 export { emblematic } from './site.ts';
 export { makeStill } from './still.ts';
+export { writeXml } from './write-xml.ts';
