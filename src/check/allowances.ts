@@ -28,17 +28,18 @@ export function applyAllowances(
   always: ReadonlySet<string>,
 ): { told: Diagnostic[]; unused: Allowance[] } {
   if (allowances.length === 0) return { told: [...diagnostics], unused: [] };
-  const used = new Set<Allowance>();
-  const told = diagnostics.filter(({ rule, place }) => {
-    const covering = allowances.filter(
-      (allowance) =>
-        allowance.rule === rule &&
-        !always.has(rule) &&
-        allowance.place.file === place.file &&
-        allowance.place.start.line === place.start.line,
-    );
-    for (const allowance of covering) used.add(allowance);
-    return covering.length === 0;
+  const lines = new Set(allowances.map(lineOf));
+  const used = new Set<string>();
+  const told = diagnostics.filter((diagnostic) => {
+    const line = lineOf(diagnostic);
+    if (always.has(diagnostic.rule) || !lines.has(line)) return true;
+    used.add(line);
+    return false;
   });
-  return { told, unused: allowances.filter((allowance) => !used.has(allowance)) };
+  return { told, unused: allowances.filter((allowance) => !used.has(lineOf(allowance))) };
+}
+
+/** The line that a finding or an allowance is of, with its rule. */
+function lineOf({ rule, place }: Pick<Diagnostic, 'rule' | 'place'>): string {
+  return `${rule} ${place.start.line} ${place.file}`;
 }

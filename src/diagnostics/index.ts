@@ -10,7 +10,7 @@ export { defineRule, makeDiagnostic } from './define-rule.ts';
 export type { Diagnostic, Fix, RelatedPlace, Severity } from './diagnostic.ts';
 export { severities } from './diagnostic.ts';
 export { createLocator, lineStarts } from './locate.ts';
-export { nearestName } from './nearest-name.ts';
+export { createSuggester, nearestName } from './nearest-name.ts';
 export type { Place, Point, Range } from './place.ts';
 export { printable, printableLines, writeJson } from './printable.ts';
 export { reportGithub } from './report-github.ts';

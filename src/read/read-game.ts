@@ -1,9 +1,10 @@
-import { createLocator, nearestName, type Point, withoutControls } from '../diagnostics/index.ts';
+import { createLocator, type Point, withoutControls } from '../diagnostics/index.ts';
 import { type Movetext, parseGames } from '../movetext/index.ts';
 import type { BlockContext } from './block-context.ts';
 import type { Fence } from './fence.ts';
 import { isLabel } from './names.ts';
 import { isEmpty, readMoves, readMovetext } from './read-moves.ts';
+import { suggestFile } from './suggest.ts';
 import type { MovetextDraft, PlacedText, SourceFile } from './types.ts';
 
 /** Reads a `game`: movetext with tags in the body, or a game of a file in `games/`. */
@@ -85,7 +86,7 @@ function readFile(
 ): MovetextDraft | undefined {
   const source = context.games.get(file.text);
   if (!source) {
-    const near = nearestName(file.text, context.games.keys());
+    const near = suggestFile(context.games, file.text);
     context.report({
       place: file.place,
       message: `There is no file ${file.text} in the course.`,

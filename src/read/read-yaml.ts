@@ -1,4 +1,13 @@
-import { type Document, isMap, isNode, isScalar, LineCounter, parseDocument, visit } from 'yaml';
+import {
+  type Document,
+  isMap,
+  isNode,
+  isScalar,
+  LineCounter,
+  parseDocument,
+  visit,
+  type YAMLMap,
+} from 'yaml';
 import type { z } from 'zod';
 import {
   nearestName,
@@ -10,6 +19,7 @@ import {
 import { alignScalar } from './align-scalar.ts';
 import { codeOf } from './clean-text.ts';
 import { explainReference, explainYaml, type YamlFault } from './yaml-fault.ts';
+import { findStructureFault } from './yaml-structure.ts';
 
 export interface YamlSource {
   readonly file: string;
@@ -55,6 +65,7 @@ export function readYaml<Schema extends z.ZodObject>(
   const document = parseDocument(source.text, {
     prettyErrors: false,
     logLevel: 'error',
+    uniqueKeys: false,
     lineCounter: new LineCounter(),
   });
   const places = createPlaces(source, document);
@@ -73,6 +84,8 @@ export function readYaml<Schema extends z.ZodObject>(
   });
   const [error] = document.errors;
   if (error) return fault(explainYaml(error, document, source.text));
+  const wrong = findStructureFault(document, source.text);
+  if (wrong) return fault(wrong);
   const escapes = takeEscapes(document, source, places);
   let data: unknown;
   try {
@@ -142,11 +155,17 @@ function createPlaces(source: YamlSource, document: Document) {
     const node = document.getIn(path, true);
     return isNode(node) && node.range ? { node, range: node.range } : undefined;
   };
+  const keys = new WeakMap<YAMLMap, ReadonlyMap<string, unknown>>();
+  const keysOf = (map: YAMLMap) => {
+    const known = keys.get(map) ?? new Map(map.items.map(({ key }) => [String(key), key]));
+    keys.set(map, known);
+    return known;
+  };
   const keyAt = (whole: Path) => {
     const path = whole.slice(0, -1);
     const key = String(whole.at(-1));
     const map = path.length === 0 ? document.contents : document.getIn(path, true);
-    return isMap(map) ? map.items.find((item) => String(item.key) === key)?.key : undefined;
+    return isMap(map) ? keysOf(map).get(key) : undefined;
   };
   return {
     span,

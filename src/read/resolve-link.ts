@@ -1,6 +1,5 @@
-import path from 'node:path/posix';
-import { nearestName } from '../diagnostics/index.ts';
 import { candidatePaths } from './candidate-paths.ts';
+import { suggestTarget } from './suggest.ts';
 
 /** The files of a course that a link may lead to, by their paths. */
 export interface LinkTargets {
@@ -29,11 +28,7 @@ export function resolveLink(
   if (inMedia !== undefined) return { url: inMedia + rest, media: inMedia };
   const inChapters = paths.find((candidate) => chapters.has(candidate));
   if (inChapters !== undefined) return { url: inChapters + rest };
-  const others = [...chapters, ...media].filter((target) => target !== chapter);
-  const known = others.map((target) =>
-    path.dirname(target) === path.dirname(chapter) ? path.basename(target) : target,
-  );
-  const near = nearestName(file, known);
+  const near = suggestTarget(chapter, { chapters, media }, file);
   return {
     problem: {
       message: `This link leads to ${url}, and nothing of that name is published.`,

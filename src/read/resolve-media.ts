@@ -1,6 +1,5 @@
-import path from 'node:path/posix';
-import { nearestName } from '../diagnostics/index.ts';
 import { candidatePaths } from './candidate-paths.ts';
+import { suggestBasename } from './suggest.ts';
 
 /**
  * Finds the picture that a chapter names: relative to the chapter, or to the course folder.
@@ -38,10 +37,7 @@ export function resolveMedia(
       },
     };
   }
-  const near = nearestName(
-    path.basename(file),
-    [...media].map((known) => path.basename(known)),
-  );
+  const near = suggestBasename(media, file);
   return {
     problem: {
       message: `There is no picture ${url} in the media/ folder of the course.`,

@@ -43,15 +43,8 @@ export function explainYaml({ code, message, pos }: YAMLError, document: Documen
         'Write `name: value`, with a space behind the colon.',
       );
     }
-    case 'DUPLICATE_KEY': {
-      const key = /^[^:\s]+/.exec(text.slice(start))?.[0] ?? '';
-      return at(
-        `\`${key}\` is given twice`,
-        'Keep one of the two lines.',
-        start,
-        start + key.length,
-      );
-    }
+    case 'RESOURCE_EXHAUSTION':
+      return at('brackets or hyphens lie in one another too often', `Close them. ${quotes}`);
     case 'TAB_AS_INDENT':
       return at('a line is indented with a tab', 'Indent with spaces.', start, start + 1);
     case 'MULTIPLE_DOCS':
@@ -76,6 +69,17 @@ export function explainYaml({ code, message, pos }: YAMLError, document: Documen
         `Write one \`name: value\` a line. ${quotes}`,
       );
   }
+}
+
+/** A name that is given a second time, at an offset. */
+export function duplicateKey(text: string, start: number): YamlFault {
+  const key = /^[^:\s]+/.exec(text.slice(start))?.[0] ?? '';
+  return {
+    what: `\`${key}\` is given twice`,
+    hint: 'Keep one of the two lines.',
+    start,
+    end: start + key.length,
+  };
 }
 
 /** `*word` and `&word` are references in YAML, and nobody means them. */

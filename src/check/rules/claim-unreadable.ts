@@ -1,7 +1,7 @@
-import { nearestName } from '../../diagnostics/index.ts';
 import type { Course } from '../../model/index.ts';
 import { isClaimFault, parseClaim } from '../claims/index.ts';
 import { claimsOf } from '../claims-of.ts';
+import { isGiven, nearestLabel } from '../course-labels.ts';
 import { defineCourseRule } from '../course-rule.ts';
 
 export const claimUnreadable = defineCourseRule({
@@ -95,7 +95,7 @@ are joined with \`and\`, and each may be denied with \`not\`.
       for (const { labels } of claim.parts) {
         for (const { text, offset } of labels) {
           // Where a name could not be placed, its own place has a finding.
-          if (course.labels[text] || course.unplacedLabels.includes(text)) continue;
+          if (isGiven(course, text)) continue;
           yield {
             place: placeOf(offset, text.length),
             message: `No position of the course is named \`${text}\`.`,
@@ -108,7 +108,7 @@ are joined with \`and\`, and each may be denied with \`not\`.
 });
 
 function labelHint(name: string, course: Course): string {
-  const near = nearestName(name, Object.keys(course.labels));
+  const near = nearestLabel(course, name);
   return near
     ? `Did you mean \`${near}\`?`
     : `Name one with \`:here[${name}]\` in a comment behind its move.`;

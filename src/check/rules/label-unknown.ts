@@ -1,5 +1,5 @@
-import { nearestName } from '../../diagnostics/index.ts';
 import { isLabel } from '../../read/index.ts';
+import { isGiven, nearestLabel } from '../course-labels.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { labelUses } from '../label-uses.ts';
 
@@ -46,8 +46,8 @@ position that some \`:here[name]\` in the course has named.
   *find(course) {
     for (const { name, place } of labelUses(course)) {
       // What is no name, and a name that could not be placed, have findings of their own.
-      if (!isLabel(name) || course.labels[name] || course.unplacedLabels.includes(name)) continue;
-      const near = nearestName(name, Object.keys(course.labels));
+      if (!isLabel(name) || isGiven(course, name)) continue;
+      const near = nearestLabel(course, name);
       yield {
         place,
         message: `No position of the course is named \`${name}\`.`,

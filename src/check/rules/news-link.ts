@@ -1,5 +1,5 @@
-import { nearestName } from '../../diagnostics/index.ts';
 import { placeOfNode, walkText } from '../../model/index.ts';
+import { nearestLabel } from '../course-labels.ts';
 import { defineCourseRule } from '../course-rule.ts';
 
 export const newsLink = defineCourseRule({
@@ -55,7 +55,7 @@ and the link is left out; the rest of the course is published all the same.
         unknown.push({ label: node.label, place: placeOfNode(node, file) });
       });
       for (const { label, place } of unknown) {
-        const near = nearestName(label, Object.keys(course.labels));
+        const near = nearestLabel(course, label);
         yield {
           place,
           message: `No position of the course is named \`${label}\`, so this is shown without a link.`,
