@@ -145,8 +145,13 @@ export function createScanner(text: string, archive: boolean): Scanner {
     if ((isLetter(code) || isFigurine(code)) && scanMove(text, end) === undefined) {
       return { kind: 'words', start, end: wordsEnd(start), breaks };
     }
-    const value = Math.min(Number(text.slice(start, end)), Number.MAX_SAFE_INTEGER);
+    const written = text.slice(start, end);
     const periods = readPeriods(end);
+    // No move has such a number: it is castling without its dashes.
+    const castling =
+      periods.dots === 0 && /^000?$/.test(written) ? scanMove(text, start) : undefined;
+    if (castling !== undefined) return { kind: 'move', start, end: castling, breaks };
+    const value = Math.min(Number(written), Number.MAX_SAFE_INTEGER);
     return { kind: 'number', value, dots: periods.dots, start, end: periods.end, breaks };
   }
 

@@ -8,6 +8,7 @@ export const regularMoves = ['e4', 'Nf3', 'exd5', 'O-O', 'O-O-O+', 'R1xe4', 'Qh4
 const otherMoves = [
   '0-0',
   '0-0-0#',
+  '00',
   'exd6 e.p.',
   'e8Q',
   'e8(Q)',
