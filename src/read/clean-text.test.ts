@@ -3,18 +3,25 @@ import { readSettings } from './read-settings.ts';
 import { problemsOf, readOne } from './testing/read-one.ts';
 
 // XML 1.0, 2.2: an e-book that holds one of these opens nowhere. Terminals act on the first.
-test.each(['\u001b', '\u0000', '\u000b', '\u000c', '\u007f', '\u009b', '\uffff', '\u{1ffff}'])(
-  '%j in a text is a finding at its place, and a space to all that reads on',
-  (character) => {
-    const text = `One ${character}two.\n\n\`\`\`moves\n1. e4${character}e5\n\`\`\`\n`;
-    expect(problemsOf(text)).toEqual([
-      expect.stringMatching(`^${character}: A character that cannot be printed stands here: U\\+`),
-    ]);
-    const { blocks, body } = readOne(text);
-    expect(blocks).toMatchObject([{ moves: { movetext: { line: { moves: { length: 2 } } } } }]);
-    expect(JSON.stringify(body)).not.toContain(JSON.stringify(character).slice(1, -1));
-  },
-);
+test.each([
+  '\u001b',
+  '\u0000',
+  '\u000b',
+  '\u000c',
+  '\u007f',
+  '\u009b',
+  '\uffff',
+  '\u{1ffff}',
+  '\ud83d',
+])('%j in a text is a finding at its place, and a space to all that reads on', (character) => {
+  const text = `One ${character}two.\n\n\`\`\`moves\n1. e4${character}e5\n\`\`\`\n`;
+  expect(problemsOf(text)).toEqual([
+    expect.stringMatching(`^${character}: A character that cannot be printed stands here: U\\+`),
+  ]);
+  const { blocks, body } = readOne(text);
+  expect(blocks).toMatchObject([{ moves: { movetext: { line: { moves: { length: 2 } } } } }]);
+  expect(JSON.stringify(body)).not.toContain(JSON.stringify(character).slice(1, -1));
+});
 
 test('several are one finding, which tells their number', () => {
   expect(readOne('a\u0007 b\u0008 c\u001b').problems).toMatchObject([

@@ -103,18 +103,15 @@ export function readYaml<Schema extends z.ZodObject>(
   return { sound: soundPart(schema, data), problems: [...escapes, ...problems], ...ways };
 }
 
-/** Half of a surrogate pair, which is no character. */
-const half = /\p{Surrogate}/gu;
-
 /** In quotes YAML can write any character, as in `"\e"`: takes out those that no text has. */
 function takeEscapes(document: Document, source: YamlSource, { span }: Places): YamlProblem[] {
   const problems: YamlProblem[] = [];
   visit(document, {
     Scalar(_key, node) {
       if (typeof node.value !== 'string' || !node.range) return;
-      const [found] = node.value.match(unprintable) ?? node.value.match(half) ?? [];
+      const [found] = node.value.match(unprintable) ?? [];
       if (found === undefined) return;
-      node.value = withoutControls(node.value).replace(half, ' ');
+      node.value = withoutControls(node.value);
       problems.push({
         place: span(node.range[0], node.range[1]),
         message: `${capital(source.name)} has a character that cannot be printed: ${codeOf(found)}.`,

@@ -17,7 +17,10 @@ export function settle(files: Files): Files {
     if (errors.length === 0) break;
     settled = takeOut(settled, errors);
   }
-  return settled;
+  // A place that lay in another, already taken out, may have left half a character.
+  return Object.fromEntries(
+    Object.entries(settled).map(([file, text]) => [file, Buffer.from(text).toString()]),
+  );
 }
 
 function takeOut(files: Files, errors: readonly Diagnostic[]): Files {
