@@ -1,5 +1,4 @@
 import { readFileSync } from 'node:fs';
-import { transform } from 'esbuild';
 import { expect, test } from 'vitest';
 import { nodeFault, oldestNode } from './node-version.ts';
 
@@ -27,17 +26,3 @@ test.each(['22.12.0', '22.21.1', '23.0.0-nightly2024', '24.0.0', '100.1.0'])(
     expect(nodeFault(version)).toBeUndefined();
   },
 );
-
-test('what is loaded before is two files that Node 12 can read', async () => {
-  for (const file of ['main', 'node-version']) {
-    const code = readFileSync(new URL(`dist/cli/${file}.js`, root), 'utf8');
-    const imports = [...code.matchAll(/^import .* from '(.*)'/gm)].map(([, from]) => from);
-    expect(imports).toEqual(file === 'main' ? ['./node-version.js'] : []);
-    // Where the newest syntax is made that of Node 12 and nothing changes, it was that already.
-    const [now, then] = await Promise.all([
-      transform(code, { target: 'esnext' }),
-      transform(code, { target: 'node12.20' }),
-    ]);
-    expect(then.code).toBe(now.code);
-  }
-});

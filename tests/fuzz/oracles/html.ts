@@ -126,7 +126,8 @@ function* faultsOf(node: Element, whole: boolean): Generator<string> {
 function* addressFaults(tagName: string, name: string, value: string): Generator<string> {
   // As a browser sees it (URL standard, 4.4): no controls or spaces around, no tabs or breaks within.
   const seen = value.replace(/^[\p{Cc} ]+|[\p{Cc} ]+$/gu, '').replace(/[\t\n\r]/g, '');
-  const follows = name === 'cite' || (name === 'href' && followed.has(tagName));
+  const follows =
+    name === 'cite' || name === 'longdesc' || (name === 'href' && followed.has(tagName));
   const scheme = /^([a-z][a-z0-9+.-]*):/i.exec(seen)?.[1]?.toLowerCase();
   if (follows) {
     if (scheme !== undefined && !['http', 'https', 'mailto', 'tel'].includes(scheme)) {
