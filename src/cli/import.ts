@@ -21,22 +21,27 @@ export async function importPgn(file: string, options: ImportOptions): Promise<n
   await checkFolder(folder);
   const { by, side } = options;
   const draft = await makeDraft(readArchive(file), { by, side, title: printable(name) });
+  const [first] = draft.notes;
   if (draft.isEmpty) {
-    throw new PublishError(`there is no game in ${file}`, 'give a PGN file that has moves');
+    const why = first && `: game ${first.game}, line ${first.line}: ${first.message}`;
+    throw new PublishError(
+      `there is no game in ${file} that can be read${why ?? ''}`,
+      'give a PGN file that has moves',
+    );
   }
   await mkdir(path.join(folder, 'chapters'), { recursive: true });
   for (const each of draft.files) await writeFile(path.join(folder, each.path), each.text);
-  const { notes } = draft;
+  const { notes, untold } = draft;
   if (notes.length > 0) {
     await writeFile(
       path.join(folder, 'import-notes.md'),
-      writeNotes(printable(path.basename(file)), notes),
+      writeNotes(printable(path.basename(file)), notes, untold),
     );
   }
   for (const { game, line, message } of notes.slice(0, toldNotes)) {
     stderr.print`${file}:${line}: game ${game}: ${message}\n`;
   }
-  const more = notes.length - toldNotes;
+  const more = notes.length + untold - toldNotes;
   if (more > 0) stderr.print`… and ${more} more.\n`;
   const { diagnostics } = await loadCourse(folder);
   stdout.print`${count(draft.games, 'game')}, ${count(draft.chapters, 'chapter')}: ${folder}\n`;

@@ -15,7 +15,9 @@ export async function mendFiles(
 ): Promise<number> {
   const byFile = new Map<string, Fix[]>();
   for (const fix of diagnostics.flatMap(({ fixes = [] }) => fixes)) {
-    byFile.set(fix.place.file, [...(byFile.get(fix.place.file) ?? []), fix]);
+    const known = byFile.get(fix.place.file);
+    if (known) known.push(fix);
+    else byFile.set(fix.place.file, [fix]);
   }
   for (const [file, fixes] of byFile) {
     const { bytes } = await readPlainFile(folder, file, gamesLimit);

@@ -21,21 +21,31 @@ import {
 } from './block-in-work.ts';
 import type { TreeNode } from './block-tree.ts';
 import { collectLabels, type LabelSite } from './collect-labels.ts';
-import { findProseMoves, type ProseScope } from './find-prose-move.ts';
+import { findProseMoves, mostPlaces, type ProseScope } from './find-prose-move.ts';
 import { finishBlock } from './finish-block.ts';
 import { followGame } from './follow-game.ts';
 import { makeGraph } from './make-graph.ts';
 import { findPattern } from './match-pattern.ts';
 import { placeOfNode } from './place-of-node.ts';
 import { playTree } from './play-tree.ts';
+import { orderShowing, type Showing, type ShowingOrder } from './showing.ts';
 import { positionOfFen, startOfTags } from './start-position.ts';
 import type { Block, Chapter, Course, Label } from './types.ts';
-import { walkText, walkUntil } from './walk-text.ts';
+import { walkText } from './walk-text.ts';
 
 interface ChapterInWork {
   readonly draft: ChapterDraft;
   readonly blocks: BlockInWork[];
+  showing?: ShowingOrder;
+  /** What the text has shown last, at a place of that order; null where nothing has been shown. */
+  readonly shownAt: Map<number, NodeRef | null>;
 }
+
+/**
+ * So many blocks may start from one another against the order of the text, since finding the way to the
+ * first goes in once a block. In the order of the text there may be any number.
+ */
+const deepestChain = 500;
 
 /**
  * Builds the model: plays every block, finds the position that each name, mark and statement
@@ -51,14 +61,21 @@ export function buildCourse(draft: CourseDraft): Course {
     (chapter): ChapterInWork => ({
       draft: chapter,
       blocks: chapter.blocks.map((block) => makeBlockInWork(block, chapter.file)),
+      shownAt: new Map(),
     }),
   );
   for (const chapter of chapters) {
-    problems.push(...chapter.draft.problems);
+    for (const problem of chapter.draft.problems) problems.push(problem);
     for (const block of chapter.blocks) {
-      for (const tree of treesOf(block)) problems.push(...tree.problems);
+      for (const tree of treesOf(block)) {
+        for (const problem of tree.problems) problems.push(problem);
+      }
     }
   }
+  /** How many blocks are being played now, each since the one before starts from it. */
+  let depth = 0;
+  const budget = { left: mostPlaces };
+  let isTold = false;
   const sites = collectLabels(chapters);
   const refs = new Map<string, NodeRef>();
   // A name given in a comment has its node at once; one in prose must wait until it is known
@@ -83,6 +100,21 @@ export function buildCourse(draft: CourseDraft): Course {
   }
 
   function positionOfLabel({ text, place }: PlacedText): Position | undefined {
+    if (depth >= deepestChain) {
+      report(
+        place,
+        `More than ${deepestChain} blocks start from one another here, each before the one it starts from.`,
+        'Put each block behind the one that it starts from.',
+      );
+      return undefined;
+    }
+    depth++;
+    const position = positionAt(text, place);
+    depth--;
+    return position;
+  }
+
+  function positionAt(text: string, place: Place): Position | undefined {
     const ref = findLabel(text);
     // A name that stands nowhere, or where no move is shown, has a finding of its own.
     if (!ref) return undefined;
@@ -100,30 +132,33 @@ export function buildCourse(draft: CourseDraft): Course {
     const { chapter: index, within } = site;
     const chapter = chapters[index];
     if (!chapter) return undefined;
-    /** What shows a position, in the order of the text: a block, or moves and the block before. */
-    const showing: { readonly block: number; readonly moves?: ProseMovesNode }[] = [];
-    if (within !== undefined) showing.push({ block: within });
-    else {
-      let block = -1;
-      walkUntil(chapter.draft.body.children, site.directive, (node) => {
-        if (node.type === 'courseBlock') {
-          block = node.block;
-          showing.push({ block });
-        } else if (node.type === 'proseMoves') showing.push({ block, moves: node });
-      });
+    if (within !== undefined) {
+      return play(index, within) ? chapter.blocks[within]?.shows : 'circle';
     }
-    for (const { block, moves } of showing.reverse()) {
+    chapter.showing ??= orderShowing(chapter.draft.body.children);
+    const { all, before } = chapter.showing;
+    // What was passed over once, because it shows nothing, is not looked at again for the next name.
+    const passed: number[] = [];
+    let isSure = true;
+    let shown: NodeRef | undefined;
+    for (let at = (before.get(site.directive) ?? 0) - 1; at >= 0 && !shown; at--) {
+      const known = chapter.shownAt.get(at);
+      if (known !== undefined) {
+        shown = known ?? undefined;
+        break;
+      }
+      passed.push(at);
+      const { block, moves } = all[at] as Showing;
       if (moves) {
-        resolveProseMoves(moves, index, block);
-        const target = moves.moves.at(-1)?.target;
-        if (target) return target;
+        isSure = resolveProseMoves(moves, index, block) && isSure;
+        shown = moves.moves.at(-1)?.target;
       } else {
         if (!play(index, block)) return 'circle';
-        const shows = chapter.blocks[block]?.shows;
-        if (shows) return shows;
+        shown = chapter.blocks[block]?.shows;
       }
     }
-    return undefined;
+    if (isSure) for (const at of passed) chapter.shownAt.set(at, shown ?? null);
+    return shown;
   }
 
   /** The position that a block starts from; absent where it has none, which is told elsewhere. */
@@ -186,14 +221,14 @@ export function buildCourse(draft: CourseDraft): Course {
         }
         break;
       case 'mark':
-        node.marks.push(...parseList(argument));
+        for (const square of parseList(argument)) node.marks.push(square);
         break;
       case 'plan':
       case 'threat':
       case 'guard':
-        node.arrows.push(
-          ...parseList(argument).map((arrow) => ({ meaning: name, ...parseArrow(arrow) })),
-        );
+        for (const arrow of parseList(argument)) {
+          node.arrows.push({ meaning: name, ...parseArrow(arrow) });
+        }
         break;
       default:
         node.statements.push({
@@ -205,24 +240,31 @@ export function buildCourse(draft: CourseDraft): Course {
     }
   }
 
-  /** Finds the moves that a text mentions in the blocks from `last` back to the chapter's first. */
+  /**
+   * Finds the moves that a text mentions in the blocks from `last` back to the chapter's first; false
+   * where a block that is being played now could not be looked into.
+   */
   function resolveProseMoves(
     node: ProseMovesNode,
     chapter: number,
     last: number,
     own?: NodeRef,
-  ): void {
+  ): boolean {
     const blocks = chapters[chapter]?.blocks ?? [];
+    let isSure = true;
     let found: { block: number; run: number[] } | undefined;
-    for (let index = last; index >= 0; index--) {
+    for (let index = last; index >= 0 && budget.left > 0; index--) {
       const block = blocks[index];
       if (block?.draft.kind !== 'moves' && block?.draft.kind !== 'game') continue;
-      play(chapter, index);
+      if (!play(chapter, index)) {
+        isSure = false;
+        continue;
+      }
       const scope: ProseScope = {
         nodes: block.tree.nodes,
         ...(own && own.block === index ? { at: own.node } : {}),
       };
-      const run = findProseMoves(node.moves, scope);
+      const run = findProseMoves(node.moves, scope, budget);
       if (run.length > (found?.run.length ?? 0)) found = { block: index, run };
       if (run.length === node.moves.length) break;
     }
@@ -231,6 +273,18 @@ export function buildCourse(draft: CourseDraft): Course {
       if (found && target !== undefined)
         move.target = { chapter, block: found.block, node: target };
     }
+    if (budget.left <= 0 && found?.run.length !== node.moves.length) {
+      node.unsought = true;
+      if (!isTold) {
+        report(
+          placeOfNode(node, chapters[chapter]?.draft.file ?? ''),
+          `From here on the moves in the texts are not looked for: more than ${mostPlaces.toLocaleString('en')} places have been looked at.`,
+          'Divide the chapter into several; write moves that are in no block without their number.',
+        );
+      }
+      isTold = true;
+    }
+    return isSure;
   }
 
   /** Resolves what the comments, captions and questions of a block say. */

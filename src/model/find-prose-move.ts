@@ -1,65 +1,112 @@
 import type { ProseMove } from '../read/index.ts';
 import type { TreeNode } from './block-tree.ts';
+import { createLineTest, type LineTest } from './line-test.ts';
 
-/** One block to look in, and the node that the text stands at where it is a comment of it. */
+/** One block to look in, which has been played, and the node that the text is a comment of, if it is. */
 export interface ProseScope {
   readonly nodes: readonly TreeNode[];
   readonly at?: number;
 }
+
+/** How many places may still be looked at for the moves that the texts of a course mention. */
+export interface ProseBudget {
+  left: number;
+}
+
+/**
+ * Nearly every mention is found in the block above it, at the first place looked at. A thousand mentions
+ * that none of a thousand blocks has are a million places.
+ */
+export const mostPlaces = 5_000_000;
 
 /**
  * Finds a run of moves that the text mentions in a block: the node of each move, as far as the
  * run can be followed. Of several places that fit the one nearest to the comment is taken (its
  * own line before other lines), else the least deep in variations.
  */
-export function findProseMoves(moves: readonly ProseMove[], scope: ProseScope): number[] {
+export function findProseMoves(
+  moves: readonly ProseMove[],
+  { nodes, at }: ProseScope,
+  budget: ProseBudget,
+): number[] {
   const [first, ...rest] = moves;
   if (!first) return [];
-  const own = lineOf(scope);
+  const { placesOf, isOwn } = indexOf(nodes);
   let best: { run: number[]; rank: number } | undefined;
-  for (const node of scope.nodes) {
-    if (!isMove(node, first)) continue;
+  budget.left--;
+  for (const node of placesOf(first)) {
     const run = [node.index];
     let last = node;
     for (const move of rest) {
+      budget.left -= last.children.length;
       const next = last.children
-        .map((index) => scope.nodes[index])
+        .map((index) => nodes[index])
         .find((child) => child && isMove(child, move));
       if (!next) break;
       run.push(next.index);
       last = next;
     }
-    const rank = run.length * 1000 - node.depth + (own.has(node.index) ? 500 : 0);
+    budget.left--;
+    const own = at !== undefined && isOwn(at, node.index) ? 500 : 0;
+    const rank = run.length * 1000 - node.depth + own;
     if (!best || rank > best.rank) best = { run, rank };
+    if (budget.left <= 0) break;
   }
   return best?.run ?? [];
 }
 
-function isMove(node: TreeNode, { san, number, color }: ProseMove): boolean {
-  const { move } = node;
-  if (move) {
-    if (move.number !== number || move.color !== color) return false;
-    return bare(move.san) === bare(san) || bare(node.written?.san ?? '') === bare(san);
+interface Index {
+  /** The nodes that may be a move, in the order of the block. */
+  readonly placesOf: (move: ProseMove) => readonly TreeNode[];
+  readonly isOwn: LineTest;
+}
+
+const indexes = new WeakMap<readonly TreeNode[], Index>();
+
+function indexOf(nodes: readonly TreeNode[]): Index {
+  const known = indexes.get(nodes) ?? createIndex(nodes);
+  indexes.set(nodes, known);
+  return known;
+}
+
+function createIndex(nodes: readonly TreeNode[]): Index {
+  const places = new Map<string, TreeNode[]>();
+  for (const node of nodes) {
+    for (const name of namesOf(node)) {
+      const list = places.get(name);
+      if (list) list.push(node);
+      else places.set(name, [node]);
+    }
   }
+  return {
+    placesOf({ san, number, color }) {
+      const playable = places.get(nameOf(san, number, color)) ?? [];
+      const others = places.get(bare(san));
+      if (others === undefined) return playable;
+      return [...playable, ...others].sort((a, b) => a.index - b.index);
+    },
+    isOwn: createLineTest(nodes),
+  };
+}
+
+/** What a node can be mentioned as. */
+function namesOf({ move, written, fault }: TreeNode): Iterable<string> {
   // A move that cannot be played has a finding of its own; the mention of it needs none.
-  return node.fault !== undefined && bare(node.written?.san ?? '') === bare(san);
+  if (!move) return fault && written ? [bare(written.san)] : [];
+  const { san, number, color } = move;
+  return new Set([san, written?.san ?? san].map((text) => nameOf(text, number, color)));
+}
+
+function nameOf(san: string, number: number, color: ProseMove['color']): string {
+  return `${number} ${color} ${bare(san)}`;
+}
+
+function isMove(node: TreeNode, { san, number, color }: ProseMove): boolean {
+  const wanted = node.move ? nameOf(san, number, color) : bare(san);
+  for (const name of namesOf(node)) if (name === wanted) return true;
+  return false;
 }
 
 function bare(san: string): string {
   return san.replace(/[+#x=]/g, '').replace(/0/g, 'O');
-}
-
-/** The moves before a comment's move and its continuation. */
-function lineOf({ nodes, at }: ProseScope): Set<number> {
-  const line = new Set<number>();
-  for (let node = at === undefined ? undefined : nodes[at]; node; ) {
-    line.add(node.index);
-    node = node.parent === undefined ? undefined : nodes[node.parent];
-  }
-  for (let node = at === undefined ? undefined : nodes[at]; node; ) {
-    line.add(node.index);
-    const [next] = node.children;
-    node = next === undefined ? undefined : nodes[next];
-  }
-  return line;
 }

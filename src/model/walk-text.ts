@@ -9,16 +9,3 @@ export function walkText(nodes: readonly TextNode[], visit: (node: TextNode) => 
     if ('children' in node) walkText(node.children, visit);
   }
 }
-
-/** Walks the nodes that stand before one of them. */
-export function walkUntil(
-  nodes: readonly TextNode[],
-  end: TextNode,
-  visit: (node: TextNode) => void,
-): void {
-  let reached = false;
-  walkText(nodes, (node) => {
-    reached ||= node === end;
-    if (!reached) visit(node);
-  });
-}

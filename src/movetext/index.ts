@@ -1,3 +1,4 @@
+export { countTokens } from './count-tokens.ts';
 export { decodeGame, headLength, utf8Chunks, utf16Of } from './encoding.ts';
 export { glyphMeaning, glyphSign, isAssessment, isMoveSuffix, isStandardGlyph } from './glyphs.ts';
 export type { MakeMovetextOptions } from './make-movetext.ts';

@@ -34,9 +34,17 @@ interface Frame {
   readonly opening?: Span;
   /** What becomes of it: left out, and with `silent` also without reports from within. */
   readonly fate: 'kept' | 'left-out' | 'silent';
+  /** The suffix that is written behind its last move. */
+  suffix?: Glyph | undefined;
   /** Whether text after its result has been reported. */
   overrun: boolean;
 }
+
+/**
+ * So many problems of a game are told; the others are counted. Where a text of another kind was pasted,
+ * each word of it is one.
+ */
+const mostProblems = 1000;
 
 /**
  * Reads one game or line. Nesting is held on a stack of its own, so that its depth is limited by
@@ -46,6 +54,7 @@ export function parseGame(text: string, scanner: Scanner, archive: boolean): Mov
   const tags: Tag[] = [];
   const tagNames = new Set<string>();
   const found: MovetextProblem[] = [];
+  let untold = 0;
   const root: Frame = { line: makeLine(scanner.peek().start), fate: 'kept', overrun: false };
   const stack = [root];
   let frame = root;
@@ -72,7 +81,12 @@ export function parseGame(text: string, scanner: Scanner, archive: boolean): Mov
   }
   finish();
   found.sort((a, b) => a.span.start - b.span.start);
-  return { tags, line: root.line, problems: found };
+  return { tags, line: root.line, problems: found, ...(untold > 0 && { untold }) };
+
+  function report(problem: MovetextProblem): void {
+    if (found.length < mostProblems) found.push(problem);
+    else untold++;
+  }
 
   function beginsNextGame(token: Scanned): boolean {
     if (token.breaks === 0) return false;
@@ -88,7 +102,7 @@ export function parseGame(text: string, scanner: Scanner, archive: boolean): Mov
     const { tag, broken } = token.scanned;
     tags.push(tag);
     tagNames.add(tag.name);
-    if (broken !== undefined) found.push(problems.tagUnreadable(broken));
+    if (broken !== undefined) report(problems.tagUnreadable(broken));
     if (!begun) root.line.span = { start: token.end, end: token.end };
   }
 
@@ -131,7 +145,7 @@ export function parseGame(text: string, scanner: Scanner, archive: boolean): Mov
         openVariation(token);
         return;
       case 'close':
-        found.push(problems.variationUnopened(makeSpan(token)));
+        report(problems.variationUnopened(makeSpan(token)));
         return;
       case 'result':
         dropNumber();
@@ -151,6 +165,7 @@ export function parseGame(text: string, scanner: Scanner, archive: boolean): Mov
     const move: MoveDraft = { san: makeToken(token), glyphs: [], after: [] };
     if (number !== undefined) move.number = number;
     frame.line.moves.push(move);
+    frame.suffix = undefined;
     number = undefined;
   }
 
@@ -167,7 +182,7 @@ export function parseGame(text: string, scanner: Scanner, archive: boolean): Mov
       outer: makeSpan(token),
     });
     if (!token.closed) {
-      found.push(problems.commentUnclosed({ start: token.start, end: token.start + 1 }));
+      report(problems.commentUnclosed({ start: token.start, end: token.start + 1 }));
     }
   }
 
@@ -175,25 +190,29 @@ export function parseGame(text: string, scanner: Scanner, archive: boolean): Mov
     const glyph = makeToken(token);
     const move = frame.line.moves.at(-1);
     if (nag === undefined) {
-      found.push(problems.glyphUnreadable(glyph.span, glyph.text));
+      report(problems.glyphUnreadable(glyph.span, glyph.text));
     } else if (move === undefined || number !== undefined) {
-      found.push(problems.glyphMisplaced(glyph.span, glyph.text));
+      report(problems.glyphMisplaced(glyph.span, glyph.text));
     } else {
-      const first = isSuffix(nag, glyph.text) ? move.glyphs.find(isWrittenSuffix) : undefined;
-      if (first === undefined) move.glyphs.push({ text: glyph.text, span: glyph.span, nag });
-      else found.push(problems.suffixRepeated(glyph.span, glyph.text, first.text));
+      const made = { text: glyph.text, span: glyph.span, nag };
+      const first = isSuffix(nag, glyph.text) ? frame.suffix : undefined;
+      if (first !== undefined) report(problems.suffixRepeated(glyph.span, glyph.text, first.text));
+      else {
+        move.glyphs.push(made);
+        if (isSuffix(nag, glyph.text)) frame.suffix = made;
+      }
     }
   }
 
   function readWords(token: Scanned): void {
     if (!started && text.charCodeAt(token.start) === 91) {
-      found.push(problems.tagUnreadable(makeSpan(token)));
+      report(problems.tagUnreadable(makeSpan(token)));
     } else extendRun('words', token);
   }
 
   function readAfterResult(token: Scanned, result: Token): void {
     if (!frame.overrun) {
-      found.push(problems.textAfterResult(makeSpan(token), result.text));
+      report(problems.textAfterResult(makeSpan(token), result.text));
     }
     frame.overrun = true;
     if (token.kind === 'open') push(token, 'silent');
@@ -204,7 +223,7 @@ export function parseGame(text: string, scanner: Scanner, archive: boolean): Mov
     const isWithoutMove = frame.line.moves.length === 0;
     // A ( within a variation that was reported for this reason says nothing new.
     if (isWithoutMove && frame.fate === 'kept') {
-      found.push(problems.variationWithoutMove(makeSpan(token)));
+      report(problems.variationWithoutMove(makeSpan(token)));
     }
     push(token, isWithoutMove ? 'left-out' : 'kept');
   }
@@ -231,7 +250,7 @@ export function parseGame(text: string, scanner: Scanner, archive: boolean): Mov
       frame.line.moves.at(-1)?.after.push({ type: 'variation', line, span });
       return;
     }
-    found.push(problems.variationEmpty(span));
+    report(problems.variationEmpty(span));
     for (const comment of line.before) addComment(frame, comment);
   }
 
@@ -239,7 +258,7 @@ export function parseGame(text: string, scanner: Scanner, archive: boolean): Mov
     reportRun();
     dropNumber();
     while (frame.opening !== undefined) {
-      if (frame.fate !== 'silent') found.push(problems.variationUnclosed(frame.opening));
+      if (frame.fate !== 'silent') report(problems.variationUnclosed(frame.opening));
       // A result at the end of an unclosed variation is that of the game.
       if (frame.line.result !== undefined && frame.fate !== 'silent') {
         root.line.result ??= frame.line.result;
@@ -252,7 +271,7 @@ export function parseGame(text: string, scanner: Scanner, archive: boolean): Mov
 
   function dropNumber(): void {
     if (number === undefined) return;
-    found.push(problems.numberWithoutMove(number.span, number.text));
+    report(problems.numberWithoutMove(number.span, number.text));
     number = undefined;
   }
 
@@ -269,8 +288,8 @@ export function parseGame(text: string, scanner: Scanner, archive: boolean): Mov
   function reportRun(): void {
     if (run === undefined) return;
     const span = { start: run.start, end: run.end };
-    if (run.kind === 'tag') found.push(problems.tagMisplaced(span));
-    else found.push(problems.textUnreadable(span, text.slice(span.start, span.end)));
+    if (run.kind === 'tag') report(problems.tagMisplaced(span));
+    else report(problems.textUnreadable(span, text.slice(span.start, span.end)));
     run = undefined;
   }
 
@@ -285,10 +304,6 @@ function addComment(frame: Frame, comment: Comment): void {
 
 function isSuffix(nag: number, written: string): boolean {
   return isMoveSuffix(nag) && !written.startsWith('$');
-}
-
-function isWrittenSuffix(glyph: Glyph): boolean {
-  return isSuffix(glyph.nag, glyph.text);
 }
 
 function makeLine(start: number): LineDraft {

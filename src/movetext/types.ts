@@ -16,6 +16,8 @@ export interface Movetext {
   readonly line: Line;
   /** Where the parser met what it could not read; the tree holds all the rest. */
   readonly problems: readonly MovetextProblem[];
+  /** How many more there are, where there are too many to be told. */
+  readonly untold?: number;
 }
 
 export interface Tag {

@@ -78,7 +78,7 @@ export function readInline(text: string, pointAt: (offset: number) => Point): Ph
   for (const block of root.children) {
     if (block.type !== 'paragraph') continue;
     if (content.length > 0) content.push({ type: 'text', value: '\n' });
-    content.push(...block.children);
+    for (const child of block.children) content.push(child);
   }
   shift(content, text, pointAt);
   return content;
@@ -99,6 +99,6 @@ function shift(
       if (node.type === 'textDirective') node.data = { written: text.slice(start, end) };
       node.position = { start: pointAt(start), end: pointAt(end) };
     }
-    if ('children' in node) open.push(...node.children);
+    if ('children' in node) for (const child of node.children) open.push(child);
   }
 }

@@ -57,6 +57,8 @@ export interface ProseMovesNode extends Node {
   value: string;
   /** One for each move; `target` is set by the model where a block of the chapter has it. */
   moves: ProseMove[];
+  /** Set by the model where it stopped looking for moves, which has a finding of its own. */
+  unsought?: true;
 }
 
 export interface ProseMove {

@@ -35,6 +35,14 @@ export function readMovetext(
   for (const { span, message, hint } of movetext.problems) {
     context.reportMoves({ place: place(span.start, span.end), message, hint });
   }
+  const last = movetext.problems.at(-1)?.span;
+  if (movetext.untold && last) {
+    context.reportMoves({
+      place: place(last.start, last.end),
+      message: `Behind this, ${movetext.untold.toLocaleString('en')} more places cannot be read.`,
+      hint: 'Mend the first ones: what follows them may be right then.',
+    });
+  }
   const contents = new Map<Comment, PhrasingContent[]>();
   const lines: Line[] = [movetext.line];
   for (let line = lines.pop(); line; line = lines.pop()) {

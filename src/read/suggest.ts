@@ -36,9 +36,12 @@ export function suggestTarget(
   file: string,
 ): string | undefined {
   const folder = path.dirname(chapter);
-  return suggesterOf(chapters, folder, () =>
+  const suggest = suggesterOf(chapters, folder, () =>
     [...chapters.keys(), ...media.keys()].map((known) =>
       path.dirname(known) === folder ? path.basename(known) : known,
     ),
-  )(file);
+  );
+  const near = suggest(file);
+  // Nobody means the chapter that he is writing.
+  return near === path.basename(chapter) ? undefined : near;
 }

@@ -317,20 +317,50 @@ describe('what is wrong in a file', () => {
     expect(names.map((tag) => tag?.value)).toEqual(['Müller', 'Müller']);
   });
 
-  test('parts of a file end where a game begins, and lines are counted through', async () => {
+  test('a file is read game by game, and lines are counted through', async () => {
     const file = path.join(work, 'many.pgn');
-    writeFileSync(file, '[Event "x"]\n\n1. e4 e5 2. Ke3 *\n\n'.repeat(20_000));
-    const parts: ArchivePart[] = [];
-    for await (const part of readArchive(file, { size: 100_000 })) parts.push(part);
-    expect(parts.length).toBeGreaterThan(2);
-    expect(parts.every(({ text }) => text.startsWith('[Event'))).toBe(true);
-    const last = parts.at(-1);
-    const before = parts
-      .slice(0, -1)
-      .reduce((sum, { text }) => sum + text.split('\n').length - 1, 1);
-    expect(last?.line).toBe(before);
-    expect(parts.map(({ text }) => text).join('')).toHaveLength(
-      '[Event "x"]\n\n1. e4 e5 2. Ke3 *\n\n'.length * 20_000,
-    );
+    const game = '[Event "x"]\r\n\r\n1. e4 e5 2. Ke3 *\r\n\r\n';
+    writeFileSync(file, game.repeat(20_000));
+    let count = 0;
+    for await (const part of readArchive(file)) {
+      if (part.text !== game || part.line !== 4 * count + 1) expect(part).toBe(count);
+      count++;
+    }
+    expect(count).toBe(20_000);
+  });
+
+  // One with more moves and comments, and one with more signs in a comment.
+  test.each([
+    ['tokens', '{} '.repeat(250_000)],
+    ['signs', `{${'a'.repeat(5_000_000)}}`],
+  ])('a game of too many %s is left out, and its neighbours stay', async (name, rest) => {
+    const file = path.join(work, `${name}.pgn`);
+    const small = '[White "A"]\n\n1. e4 e5 *\n\n';
+    writeFileSync(file, `${small}[White "B"]\n\n1. d4\n${rest}\n*\n\n${small}1. Ke5 *\n`);
+    const draft = await makeDraft(readArchive(file), { by: 'game', side: 'both', title: 'x' });
+    expect(draft).toMatchObject({ games: 4, chapters: 3 });
+    expect(draft.notes).toMatchObject([
+      { game: 2, line: 5, message: expect.stringContaining('longer than any game can be') },
+      { game: 4, line: 15, message: expect.stringContaining('cannot be played') },
+    ]);
+  });
+
+  test('more chapters than anybody goes through are refused before one is written', async () => {
+    const games = '[White "A"]\n\n1. e4 *\n\n';
+    await expect(draftOf(games.repeat(5001))).rejects.toThrow('more than 5,000 chapters');
+    const branches = await draftOf(games.repeat(5001), 'branch');
+    expect(branches).toMatchObject({ games: 5001, chapters: 1 });
+  });
+
+  test('what is no PGN has notes up to a number', async () => {
+    const draft = await draftOf('1. e4 ( ) ( ) '.repeat(1000));
+    expect(draft.notes).toHaveLength(1002);
+    expect(draft.notes.at(1000)?.message).toBe('1,000 more places of this game cannot be read.');
+  });
+
+  test('a comment with any number of brackets is read as it was', async () => {
+    const words = '[%csl Rd4][%cal Gd4d5] (a) [b](c) '.repeat(200).trim();
+    const [game] = exportOf(await draftOf(`1. e4 {${words}} e5 {[a](b) [c]} *`));
+    expect(outline(game?.line ?? { before: [], moves: [] })).toBe(` e4 {${words}} e5 {[a](b) [c]}`);
   });
 });

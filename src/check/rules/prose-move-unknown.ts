@@ -39,7 +39,7 @@ Inline code without a move number, such as \`Nf3\`, is left alone.
     const found: { move: ProseMove; chapter: Chapter; place: ReturnType<typeof placeOfNode> }[] =
       [];
     walkTexts(course, (node, chapter) => {
-      if (node.type !== 'proseMoves') return;
+      if (node.type !== 'proseMoves' || node.unsought) return;
       const move = node.moves.find(({ target }) => !target);
       if (move) found.push({ move, chapter, place: placeOfNode(node, chapter.file) });
     });
@@ -49,24 +49,38 @@ Inline code without a move number, such as \`Nf3\`, is left alone.
       yield {
         place,
         message: `No block above has ${name}.`,
-        hint: there.includes(name)
+        hint: there.has(name)
           ? 'The chapter has it only further down: put these words behind that block, or write the move without its number.'
-          : `${there.length > 0 ? `There the chapter has ${there.join(', ')}. ` : ''}Put the move into a block, as a variation, or write it without its number.`,
+          : `${there.size > 0 ? `There the chapter has ${[...there].slice(0, most).join(', ')}. ` : ''}Put the move into a block, as a variation, or write it without its number.`,
       };
     }
   },
 });
 
-/** What the chapter's blocks have at that move number, at most six. */
-function movesAt(chapter: Chapter, { number, color }: ProseMove): string[] {
-  const names = new Set<string>();
-  for (const block of chapter.blocks) {
+/** So many moves of the chapter are named. */
+const most = 6;
+
+type MovesByNumber = ReadonlyMap<string, ReadonlySet<string>>;
+
+const known = new WeakMap<Chapter, MovesByNumber>();
+
+/** What the chapter's blocks have at that move number. */
+function movesAt(chapter: Chapter, { number, color }: ProseMove): ReadonlySet<string> {
+  const moves = known.get(chapter) ?? movesByNumber(chapter);
+  known.set(chapter, moves);
+  return moves.get(`${number} ${color}`) ?? new Set();
+}
+
+function movesByNumber({ blocks }: Chapter): MovesByNumber {
+  const moves = new Map<string, Set<string>>();
+  for (const block of blocks) {
     if (block.kind !== 'moves') continue;
     for (const node of block.nodes as readonly MoveNode[]) {
-      if (node.move?.number === number && node.move.color === color) {
-        names.add(moveName(node, undefined));
-      }
+      if (!node.move) continue;
+      const place = `${node.move.number} ${node.move.color}`;
+      const there = moves.get(place) ?? new Set();
+      moves.set(place, there.add(moveName(node, undefined)));
     }
   }
-  return [...names].slice(0, 6);
+  return moves;
 }

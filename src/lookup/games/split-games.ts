@@ -2,6 +2,8 @@
 export interface GameBytes {
   readonly bytes: Uint8Array;
   readonly tooLong: boolean;
+  /** The line of the file that it begins in, from 1. */
+  readonly line: number;
 }
 
 export interface GameSplitter {
@@ -35,6 +37,9 @@ export function createGameSplitter(longestGame = defaultLongest): GameSplitter {
   /** How far the end of that line has been looked for. */
   let seen = 0;
   let start = 0;
+  /** The lines of the file that the line at `at` and the game are in. */
+  let line = 1;
+  let firstLine = 1;
   let games: GameBytes[] = [];
   let state = freshState();
   let blankBefore = true;
@@ -81,6 +86,7 @@ export function createGameSplitter(longestGame = defaultLongest): GameSplitter {
       const next = buffer[stop] === cr && buffer[stop + 1] === lf ? stop + 2 : stop + 1;
       readLine(at, stop);
       at = Math.min(next, length);
+      line++;
     }
   }
 
@@ -147,16 +153,20 @@ export function createGameSplitter(longestGame = defaultLongest): GameSplitter {
 
   function cut(where: number): void {
     if (where > start && !skipping && hasInk(buffer, start, where)) {
-      games.push({ bytes: buffer.subarray(start, where), tooLong: false });
+      games.push({ bytes: buffer.subarray(start, where), tooLong: false, line: firstLine });
     }
     skipping = false;
     start = where;
+    firstLine = line;
     state = freshState();
   }
 
   /** Gives out the beginning of what is too long, and passes over the rest of it. */
   function cutLong(): void {
-    if (!skipping) games.push({ bytes: buffer.subarray(start, start + beginning), tooLong: true });
+    if (!skipping) {
+      const bytes = buffer.subarray(start, start + beginning);
+      games.push({ bytes, tooLong: true, line: firstLine });
+    }
     skipping = true;
     // A line may go on; its beginning does not matter any more.
     start = Math.max(start, length - 1);

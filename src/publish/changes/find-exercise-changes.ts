@@ -26,7 +26,7 @@ export function findExerciseChanges(old: Edition, now: Edition): ExerciseChange[
   }
   for (const [key, exercises] of before) {
     const left = exercises.slice(after.get(key)?.length ?? 0);
-    changes.push(...left.map((exercise) => describe('dropped', exercise)));
+    for (const exercise of left) changes.push(describe('dropped', exercise));
   }
   return changes;
 }

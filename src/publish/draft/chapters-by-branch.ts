@@ -1,3 +1,4 @@
+import { type ChapterMaker, checkNumber, type PartOfGames } from './chapter-maker.ts';
 import { addBlocks, type DraftChapter } from './draft-chapter.ts';
 import { known, nameGame, nameMoves } from './name-game.ts';
 import type { DraftGame } from './types.ts';
@@ -5,42 +6,64 @@ import { writeBlocks } from './write-blocks.ts';
 
 /**
  * A chapter for each branch: of several games, for each move after those that all of them share;
- * of a single game, for its main line and for each variation at its first branching.
+ * of a single game, for its main line and for each variation at its first branching. What all share
+ * is known when all have been seen: until then only their texts are kept.
  */
 export function chaptersByBranch(
-  games: readonly DraftGame[],
   nextLabel: () => string,
-): DraftChapter[] {
-  const [only] = games;
-  if (games.length === 1 && only) return chaptersOfGame(only, nextLabel);
-  const shared = sharedMoves(games);
-  const chapters = new Map<string, DraftChapter>();
-  for (const game of games) {
-    const moves = game.line.moves.slice(0, shared + 1);
-    // Games that start elsewhere, or have no moves, stand by themselves.
-    const own = known(game.tags, 'FEN') !== '' || moves.length === 0;
-    const title = own ? nameGame(game) : nameMoves(moves);
-    const chapter = chapters.get(title) ?? { title, blocks: [] };
-    chapters.set(title, chapter);
-    addBlocks(chapter, writeBlocks(game, { nextLabel }), own ? '' : nameGame(game));
+  gamesIn: (part: PartOfGames) => readonly DraftGame[],
+): ChapterMaker {
+  const parts: PartOfGames[] = [];
+  let count = 0;
+  let shared: readonly string[] | undefined;
+
+  function makeChapters(): DraftChapter[] {
+    const [only] = parts;
+    if (count === 1 && only) {
+      const [game] = gamesIn(only);
+      return game ? chaptersOfGame(game, nextLabel) : [];
+    }
+    const chapters = new Map<string, DraftChapter>();
+    for (const game of each(parts, gamesIn)) {
+      const moves = game.line.moves.slice(0, (shared?.length ?? 0) + 1);
+      // Games that start elsewhere, or have no moves, stand by themselves.
+      const own = known(game.tags, 'FEN') !== '' || moves.length === 0;
+      const title = own ? nameGame(game) : nameMoves(moves);
+      const chapter = chapters.get(title) ?? { title, blocks: [] };
+      chapters.set(title, chapter);
+      checkNumber(chapters.size);
+      addBlocks(chapter, writeBlocks(game, { nextLabel }), own ? '' : nameGame(game));
+    }
+    return [...chapters.values()];
   }
-  return [...chapters.values()];
+
+  return {
+    add(games, part) {
+      parts.push(part);
+      count += games.length;
+      for (const { tags, line } of games) {
+        if (known(tags, 'FEN') !== '' || line.moves.length === 0) continue;
+        const moves = line.moves.map(({ san }) => san);
+        // At the last move of the first game nothing branches any more.
+        if (shared === undefined) shared = moves.slice(0, -1);
+        else shared = shared.slice(0, sharedLength(shared, moves));
+      }
+    },
+    makeChapters,
+  };
 }
 
-/** How many moves the main lines of all games from the initial position have in common. */
-function sharedMoves(games: readonly DraftGame[]): number {
-  const lines = games
-    .filter(({ tags, line }) => known(tags, 'FEN') === '' && line.moves.length > 0)
-    .map(({ line }) => line.moves);
-  const [first = []] = lines;
-  let shared = 0;
-  while (
-    shared < first.length - 1 &&
-    lines.every((moves) => moves[shared]?.san === first[shared]?.san)
-  ) {
-    shared += 1;
-  }
-  return shared;
+function* each(
+  parts: readonly PartOfGames[],
+  gamesIn: (part: PartOfGames) => readonly DraftGame[],
+): Generator<DraftGame> {
+  for (const part of parts) yield* gamesIn(part);
+}
+
+/** How many moves of two lines are the same. */
+function sharedLength(one: readonly string[], other: readonly string[]): number {
+  const end = one.findIndex((san, index) => other[index] !== san);
+  return end < 0 ? one.length : end;
 }
 
 function chaptersOfGame(game: DraftGame, nextLabel: () => string): DraftChapter[] {

@@ -1,14 +1,15 @@
 import { createLocator, withoutControls } from '../../diagnostics/index.ts';
 import { slug } from '../../model/index.ts';
 import { parseGames } from '../../movetext/index.ts';
+import type { PartOfGames } from './chapter-maker.ts';
 import { chaptersByBranch } from './chapters-by-branch.ts';
-import { addBlocks, type DraftChapter } from './draft-chapter.ts';
+import { chaptersByGame } from './chapters-by-game.ts';
+import type { DraftChapter } from './draft-chapter.ts';
 import { paragraphMarkdown } from './markdown-text.ts';
-import { known, nameGame } from './name-game.ts';
+import { known } from './name-game.ts';
 import { playGame } from './play-game.ts';
 import type { ArchivePart } from './read-archive.ts';
 import type { DraftGame, ImportNote } from './types.ts';
-import { writeBlocks } from './write-blocks.ts';
 
 export interface DraftOptions {
   /** A chapter for each game, or for each branch after the moves that all games share. */
@@ -27,6 +28,8 @@ export interface DraftFile {
 export interface Draft {
   readonly files: readonly DraftFile[];
   readonly notes: readonly ImportNote[];
+  /** How many notes there are more, where there are too many to be kept. */
+  readonly untold: number;
   readonly games: number;
   /** Whether no game has a move, a word or an unreadable rest. */
   readonly isEmpty: boolean;
@@ -36,59 +39,97 @@ export interface Draft {
 /** A chapter may have 1 MB, and signs take up to three bytes. */
 const largest = 300_000;
 
+/** The most notes that are kept. Of what is no PGN each word may be one. */
+const mostNotes = 20_000;
+
 /**
  * Makes a course of a PGN file: a draft, since nothing is added to what the file says. Names are
- * made of tags and moves. Each game keeps its tags, so that an export has them again.
+ * made of tags and moves. Each game keeps its tags, so that an export has them again. Games are
+ * forgotten one by one as their blocks are written.
+ * @throws PublishError where there would be too many chapters.
  */
 export async function makeDraft(
   parts: AsyncIterable<ArchivePart>,
   options: DraftOptions,
 ): Promise<Draft> {
   const notes: ImportNote[] = [];
-  const games: DraftGame[] = [];
-  for await (const { text: written, line } of parts) {
-    const text = withoutControls(written);
-    const pointAt = createLocator(text);
-    const lineAt = (offset: number) => line - 1 + pointAt(offset).line;
-    for (const movetext of parseGames(text)) {
-      const number = games.length + 1;
-      games.push(playGame({ number, movetext, text, lineAt }, (note) => notes.push(note)));
-    }
-  }
+  let untold = 0;
+  const note = (each: ImportNote) => {
+    if (notes.length < mostNotes) notes.push(each);
+    else untold++;
+  };
   let label = 0;
   const nextLabel = () => {
     label += 1;
     return `position-${label}`;
   };
-  const chapters =
-    options.by === 'branch' ? chaptersByBranch(games, nextLabel) : chaptersByGame(games, nextLabel);
-  const files = chapterFiles(chapters.flatMap(divide));
+  const maker =
+    options.by === 'branch'
+      ? chaptersByBranch(nextLabel, (part) => gamesIn({ ...part, line: 1 }, () => {}))
+      : chaptersByGame(nextLabel);
+  const events = createTally();
+  const annotators = createTally();
+  let count = 0;
+  let isEmpty = true;
+  for await (const { text: written, line, tooLong } of parts) {
+    const text = withoutControls(written);
+    const number = count + 1;
+    if (tooLong) {
+      count++;
+      note({ game: number, line, message: longGame, text: '' });
+      continue;
+    }
+    const games = gamesIn({ text, line, number }, note);
+    for (const game of games) {
+      events.add(known(game.tags, 'Event'));
+      annotators.add(known(game.tags, 'Annotator'));
+      isEmpty &&= hasNothing(game);
+    }
+    count += games.length;
+    maker.add(games, { text, number });
+  }
+  const files = chapterFiles(maker.makeChapters().flatMap(divide));
+  const settings = settingsOf(events.mostSay(), annotators.mostSay(), options);
   return {
-    files: [{ path: 'course.yaml', text: settingsOf(games, options) }, ...files],
+    files: [{ path: 'course.yaml', text: settings }, ...files],
     notes,
-    games: games.length,
-    isEmpty: games.every(
-      ({ line, unread }) =>
-        line.moves.length === 0 && line.before.length === 0 && unread === undefined,
-    ),
+    untold,
+    games: count,
+    isEmpty,
     chapters: files.length,
   };
 }
 
-/** Games that follow one another with the same `Chapter` tag, as our export has it, stay together. */
-function chaptersByGame(games: readonly DraftGame[], nextLabel: () => string): DraftChapter[] {
-  const chapters: DraftChapter[] = [];
-  let last = '';
-  for (const game of games) {
-    const title = nameGame(game);
-    const told = known(game.tags, 'Chapter');
-    const previous = chapters.at(-1);
-    const chapter = told !== '' && told === last && previous ? previous : { title, blocks: [] };
-    if (chapter !== previous) chapters.push(chapter);
-    last = told;
-    addBlocks(chapter, writeBlocks(game, { nextLabel }), known(game.tags, 'Section'));
-  }
-  return chapters;
+const longGame =
+  'This is longer than any game can be, with its comments and variations, so it was left out.';
+
+/** The games of a part of the file, played. */
+function gamesIn(
+  { text, line, number }: PartOfGames & { readonly line: number },
+  note: (note: ImportNote) => void,
+): DraftGame[] {
+  const pointAt = createLocator(text);
+  const lineAt = (offset: number) => line - 1 + pointAt(offset).line;
+  return parseGames(text).map((movetext, index) =>
+    playGame({ number: number + index, movetext, text, lineAt }, note),
+  );
+}
+
+function hasNothing({ line, unread }: DraftGame): boolean {
+  return line.moves.length === 0 && line.before.length === 0 && unread === undefined;
+}
+
+/** Counts what games say; `mostSay` is what more than half of them do, else nothing. */
+function createTally() {
+  const counts = new Map<string, number>();
+  let all = 0;
+  return {
+    add(value: string): void {
+      all++;
+      counts.set(value, (counts.get(value) ?? 0) + 1);
+    },
+    mostSay: () => [...counts].find(([, count]) => count > all / 2)?.[0] ?? '',
+  };
 }
 
 /** A chapter that is too long for a file becomes several. */
@@ -111,7 +152,7 @@ function divide({ title, blocks }: DraftChapter): DraftChapter[] {
 
 function chapterFiles(chapters: readonly DraftChapter[]): DraftFile[] {
   const digits = Math.max(2, String(chapters.length).length);
-  const taken = new Set<string>();
+  const taken = new Map<string, number>();
   return chapters.map(({ title, blocks }, index) => {
     const slug = freshSlug(title, taken);
     const body = blocks.flatMap(({ heading, text }) =>
@@ -124,7 +165,8 @@ function chapterFiles(chapters: readonly DraftChapter[]): DraftFile[] {
   });
 }
 
-function freshSlug(title: string, taken: Set<string>): string {
+/** `taken` has for each name the last number that was put behind it. */
+function freshSlug(title: string, taken: Map<string, number>): string {
   const plain = title
     .normalize('NFKD')
     .replace(/\p{M}/gu, '')
@@ -134,9 +176,11 @@ function freshSlug(title: string, taken: Set<string>): string {
     .replace(/^-+|-+$/g, '');
   // A page of the site may have the name that a single word gives.
   const base = plain.includes('-') ? plain : `line-${plain || 'one'}`;
-  let slug = base;
-  for (let count = 2; taken.has(slug); count += 1) slug = `${base}-${count}`;
-  taken.add(slug);
+  let count = (taken.get(base) ?? 0) + 1;
+  while (count > 1 && taken.has(`${base}-${count}`)) count += 1;
+  taken.set(base, count);
+  const slug = count === 1 ? base : `${base}-${count}`;
+  if (count > 1) taken.set(slug, 1);
   return slug;
 }
 
@@ -150,18 +194,8 @@ const open = [
   'game-result',
 ];
 
-function settingsOf(games: readonly DraftGame[], { side, title }: DraftOptions): string {
-  /** What more than half of the games say. */
-  const shared = (name: string) => {
-    const counts = new Map<string, number>();
-    for (const { tags } of games) {
-      const value = known(tags, name);
-      counts.set(value, (counts.get(value) ?? 0) + 1);
-    }
-    return [...counts].find(([, count]) => count > games.length / 2)?.[0] ?? '';
-  };
-  const author = shared('Annotator');
-  const name = shared('Event') || title;
+function settingsOf(event: string, author: string, { side, title }: DraftOptions): string {
+  const name = event || title;
   return [
     `title: ${JSON.stringify(name)}`,
     `id: ${JSON.stringify(slug(name))}`,

@@ -41,6 +41,13 @@ export function playGame(game: WrittenGame, note: (note: ImportNote) => void): D
   for (const { span, message } of movetext.problems) {
     tell(span.start, message, text.slice(span.start, span.end));
   }
+  const last = movetext.problems.at(-1);
+  if (movetext.untold && last) {
+    tell(
+      last.span.end,
+      `${movetext.untold.toLocaleString('en')} more places of this game cannot be read.`,
+    );
+  }
   const tags = uniqueTags(movetext);
   const { line } = movetext;
   const out: DraftLine = { from: { labels: [] }, before: comments(line.before), moves: [] };

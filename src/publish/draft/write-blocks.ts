@@ -42,8 +42,8 @@ export function writeBlocks(game: DraftGame, options: BlockOptions): DraftBlock[
   // What is written later may name a place in what was written before: texts are made last.
   const makers: (() => DraftBlock)[] = [];
   const open: { readonly line: DraftLine; readonly label?: string }[] = [{ line }];
-  for (let next = open.shift(); next; next = open.shift()) {
-    const { line: own, label } = next;
+  for (let at = 0; at < open.length; at++) {
+    const { line: own, label } = open[at] as (typeof open)[number];
     const depth = depths.find((each) => sizeOf(own, each, options) <= largest) ?? 0;
     const isMain = label === undefined;
     makers.push(() => ({

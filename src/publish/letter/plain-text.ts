@@ -65,7 +65,7 @@ const heading: FormatCallback = (node, walk, builder) => {
   builder.closeBlock({
     trailingLineBreaks: 2,
     blockTransform: (block) => {
-      const width = Math.max(...block.split('\n').map((line) => line.length));
+      const width = block.split('\n').reduce((most, line) => Math.max(most, line.length), 0);
       return `${block}\n${sign.repeat(width)}`;
     },
   });

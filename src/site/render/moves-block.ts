@@ -84,7 +84,7 @@ export function setMoves(
         if (html.length === 0) break;
         const paragraph = paragraphFor(level, false);
         separate(paragraph);
-        paragraph.children.push(...html);
+        for (const node of html) paragraph.children.push(node);
         level.interrupted = true;
         const length = plainText(token.comment.content).length;
         level.rested = !level.inline && levels.length === 1 && length >= paragraphComment;

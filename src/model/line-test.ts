@@ -1,0 +1,36 @@
+import type { TreeNode } from './block-tree.ts';
+
+/** For two nodes of a tree, whether the second stands before the first or on its continuation. */
+export type LineTest = (at: number, other: number) => boolean;
+
+/**
+ * Makes that test: a walk through the tree once, then a comparison of numbers for each question. The
+ * continuation of a node is its first child, and so on.
+ */
+export function createLineTest(nodes: readonly TreeNode[]): LineTest {
+  const entered: number[] = [];
+  const left: number[] = [];
+  /** The number of first-child steps in a row that a node belongs to. */
+  const chain: number[] = [];
+  let clock = 0;
+  let chains = 0;
+  const open = [{ index: 0, child: 0 }];
+  chain[0] = 0;
+  while (open.length > 0) {
+    const top = open.at(-1);
+    if (top === undefined) break;
+    if (top.child === 0) entered[top.index] = clock++;
+    const child = nodes[top.index]?.children[top.child];
+    if (child === undefined) {
+      left[top.index] = clock;
+      open.pop();
+      continue;
+    }
+    chain[child] = top.child === 0 ? (chain[top.index] ?? 0) : ++chains;
+    top.child++;
+    open.push({ index: child, child: 0 });
+  }
+  const within = (root: number, node: number) =>
+    (entered[root] ?? 0) <= (entered[node] ?? 0) && (entered[node] ?? 0) < (left[root] ?? 0);
+  return (at, other) => within(other, at) || (chain[other] === chain[at] && within(at, other));
+}
