@@ -57,8 +57,8 @@ test('ships neither tests nor what only tests use', () => {
   expect(shipped.filter((file) => ofTests.test(file))).toEqual([]);
   // The program and its types; what Astro makes pages of; the course that `new` copies.
   const known = [
-    /^dist\/(?:browser|check|chess|cli|diagnostics|draw|files|lookup|model|movetext)\/.*\.(?:js|d\.ts)$/,
-    /^dist\/(?:publish|read|site|strings)\/.*\.(?:js|d\.ts)$/,
+    /^dist\/(?:browser|check|chess|cli|diagnostics|draw|files|lookup|media|model|movetext)\/.*\.(?:js|d\.ts)$/,
+    /^dist\/(?:output|publish|read|site|strings)\/.*\.(?:js|d\.ts)$/,
     /^dist\/(?:index|remark-linewright)\.(?:js|d\.ts)$/,
     /^dist\/(?:assets|live|offline)\/[\w.-]+$/,
     /^src\/(?:site|strings)\/.*\.(?:ts|astro|css)$/,

@@ -14,7 +14,7 @@ const folder = mkdtempSync(path.join(tmpdir(), 'linewright-unfit-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 const files = {
-  'course.yaml': 'title: A\nside: white\n',
+  'course.yaml': 'title: A\nid: a\nside: white\n',
   'chapters/1.md': '---\ntitle: One\n---\n\n![x](media/a.gif)\n',
   'news/1.md': '---\ntitle: New\ndate: 2026-11-25\n---\n\n![x](media/b.svg) [y](media/c.pgn)\n',
   'media/a.gif': '<script>1</script>',
