@@ -116,6 +116,8 @@ for (const signal of ['SIGINT', 'SIGHUP', 'SIGKILL'] as const) {
   test(`${signal} ends dev with all that it has started`, async () => {
     const { child, ended } = start('dev', course, '--port', '4290');
     await expect.poll(leftovers).toHaveLength(2);
+    // Itself and Astro's process.
+    await expect.poll(() => groupOf(child.pid).length).toBeGreaterThan(1);
     child.kill(signal);
     await ended;
     await expect.poll(() => groupOf(child.pid)).toEqual([]);

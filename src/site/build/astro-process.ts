@@ -26,12 +26,9 @@ const [, , srcDir] = process.argv;
 if (srcDir === undefined) throw new Error('astro-process needs the folder of the pages');
 const work = process.cwd();
 
-process.on('disconnect', () => {
-  // Whoever started this was killed, so nobody else removes the folder.
-  process.chdir(packageRoot);
-  rmSync(work, { recursive: true, force: true, maxRetries: 3 });
-  process.exit();
-});
+process.on('disconnect', leave);
+// It may have come before anybody listened.
+if (process.send !== undefined && !process.connected) leave();
 const told = new Promise<void>((resolve) => process.once('message', () => resolve()));
 
 const { build } = await import('astro');
@@ -57,6 +54,13 @@ try {
   await answer({ done: false, fault: systemFault(error) });
 }
 process.exit();
+
+/** Whoever started this was killed, so nobody else removes the folder. */
+function leave(): never {
+  process.chdir(packageRoot);
+  rmSync(work, { recursive: true, force: true, maxRetries: 3 });
+  process.exit();
+}
 
 function answer(message: AstroAnswer): Promise<void> {
   return new Promise((resolve) => {
