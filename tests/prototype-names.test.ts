@@ -172,6 +172,7 @@ test('as keys each is told with its line', async () => {
     write('keys', {
       'course.yaml': `title: A
 side: white
+id: a
 __proto__: {side: black}
 constructor: 2
 rules:
@@ -229,10 +230,10 @@ __proto__: x
     'chapters/1.md:25 `constructor` is no square of the board.',
     'chapters/1.md:25 No position of the course is named `valueOf`.',
     'chapters/1.md:28 No position of the course is named `propertyIsEnumerable`.',
-    'course.yaml:3 course.yaml has no `__proto__`.',
-    'course.yaml:4 course.yaml has no `constructor`.',
-    'course.yaml:6 There is no rule `__proto__`.',
-    'course.yaml:7 There is no rule `toString`.',
+    'course.yaml:4 course.yaml has no `__proto__`.',
+    'course.yaml:5 course.yaml has no `constructor`.',
+    'course.yaml:7 There is no rule `__proto__`.',
+    'course.yaml:8 There is no rule `toString`.',
   ]);
   expect(Object.getOwnPropertyNames(Object.prototype)).toEqual(own);
 });
