@@ -2,9 +2,17 @@ import type { Element, Nodes, Root } from 'hast';
 import { raw } from 'hast-util-raw';
 import { defaultSchema, sanitize } from 'hast-util-sanitize';
 import { SKIP, visit } from 'unist-util-visit';
+import { visitParents } from 'unist-util-visit-parents';
 
-/** Stands for a part that the site made itself while the author's HTML is cleaned. */
-const standIn = 'course-part';
+/**
+ * Stands for a part that the site made itself while the author's HTML is cleaned: an element of the
+ * kind that such a part is, so that it is put where the part may stand.
+ */
+const standIn = 'div';
+
+const allowed = new Set([...(defaultSchema.tagNames ?? []), 'figure', 'figcaption', 'abbr']);
+/** They go with all that is in them. */
+const strip = ['script', 'style'];
 
 /**
  * Makes the author's raw HTML safe: scripts, event handlers, styles and unsafe addresses go,
@@ -16,6 +24,9 @@ export function cleanRawHtml(
   isOurs: (node: Element) => boolean,
   claimId: (wish: string) => string,
 ): Root {
+  visit(tree, (node) => {
+    if (node.type === 'raw') node.value = withoutOtherTags(node.value);
+  });
   const sign = signOf(tree);
   const ours: Element[] = [];
   visit(tree, 'element', (node, index, parent) => {
@@ -35,7 +46,7 @@ export function cleanRawHtml(
   });
   const clean = sanitize(raw(tree), {
     ...defaultSchema,
-    tagNames: [...(defaultSchema.tagNames ?? []), standIn, 'figure', 'figcaption', 'abbr'],
+    tagNames: [...allowed],
     attributes: {
       ...defaultSchema.attributes,
       // The default lets these keep but one class each; the site's own have others.
@@ -46,21 +57,41 @@ export function cleanRawHtml(
       ],
       '*': [...(defaultSchema.attributes?.['*'] ?? []), 'className', 'dataAt', 'loading'],
     },
-    strip: ['script', 'style'],
+    strip,
     clobber: [],
   });
   visit(clean, 'element', keepOwnAddresses);
   settleIds(clean, sign, claimId);
-  visit(clean, 'element', (node, index, parent) => {
-    if (node.tagName !== standIn || parent === undefined || index === undefined) return;
+  visitParents(clean, 'element', (node, ancestors) => {
     const [name = ''] = [node.properties.className].flat().map(String);
     const part = name.startsWith(sign) ? ours[Number(name.slice(sign.length))] : undefined;
-    // Without the sign an author has written it.
-    if (part === undefined) parent.children.splice(index, 1, ...node.children);
-    else parent.children[index] = part;
-    return part === undefined ? index : undefined;
+    const parent = ancestors.at(-1);
+    if (part === undefined || parent === undefined) return;
+    parent.children[parent.children.indexOf(node)] = part;
+    // A link that was left open: moves are links, and there is no link in a link.
+    for (const around of ancestors) {
+      if (around.type === 'element' && around.tagName === 'a') openLink(around);
+    }
+    return SKIP;
   });
   return clean.type === 'root' ? clean : { type: 'root', children: [clean as Element] };
+}
+
+/**
+ * Takes out the tags of elements that no text has, before they are parsed: left open, a `<template>`,
+ * a `<select>` or a `<title>` would take all that follows along.
+ */
+function withoutOtherTags(html: string): string {
+  return html.replace(/<\/?([a-z][^\s/>]*)[^>]*>/gi, (tag, name: string) => {
+    const known = name.toLowerCase();
+    return allowed.has(known) || strip.includes(known) ? tag : '';
+  });
+}
+
+/** Makes a link an element that only holds its content. */
+function openLink(link: Element): void {
+  link.tagName = 'span';
+  link.properties = {};
 }
 
 /** A word that no HTML of the author has in it: what bears it is the site's own. */

@@ -1,3 +1,8 @@
+import { visit } from 'unist-util-visit';
+import type { Course } from '../../../src/model/index.ts';
+import { renderChapter } from '../../../src/site/render/chapter.ts';
+import { contextOf } from '../../../src/site/render/context.ts';
+import { pageMedium } from '../../../src/site/render/medium.ts';
 import { renderSite } from '../../../src/site/render/site.ts';
 import type { Oracle } from '../case.ts';
 import type { CourseRun } from './course-run.ts';
@@ -18,6 +23,7 @@ export const soundPages: Oracle<CourseRun> = {
     const { data, files } = renderSite(checked.course, { ...place, site });
     const pages = new Map(data.chapters.map(({ id, html }) => [`${id}.html`, readHtml(html)]));
     for (const [name, part] of pages) yield* pageFaults(name, part, pages);
+    yield* lostBlocks(checked.course, data.chapters);
     const handout = data.handout.chapters.flatMap(({ html, answers = '' }) => [html, answers]);
     const own = data.handout.chapters.map(({ number }) => `<i id="c${number}"></i>`).join('');
     yield* pageFaults('handout', readHtml(own + handout.join('')), pages);
@@ -33,6 +39,29 @@ export const soundPages: Oracle<CourseRun> = {
     }
   },
 };
+
+/** HTML that an author left open takes no block along. */
+function* lostBlocks(
+  course: Course,
+  pages: readonly { readonly html: string }[],
+): Generator<string> {
+  for (const [index, chapter] of course.chapters.entries()) {
+    let hasHtml = false;
+    const body = structuredClone(chapter.body);
+    visit(body, 'html', (node) => {
+      hasHtml = true;
+      node.value = '';
+    });
+    if (!hasHtml) continue;
+    const context = contextOf(course, pageMedium);
+    const bare = countBlocks(renderChapter({ ...context, chapter: { ...chapter, body } }));
+    const shown = countBlocks(pages[index]?.html ?? '');
+    if (shown !== bare) yield `with HTML a page has ${shown} blocks, without it ${bare}`;
+  }
+}
+
+const countBlocks = (html: string) =>
+  html.match(/<\w+ class="(?:moves|diagram|exercise|game|pattern)[ "]/g)?.length ?? 0;
 
 function* pageFaults(
   name: string,
