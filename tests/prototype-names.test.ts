@@ -178,7 +178,6 @@ constructor: 2
 rules:
   __proto__: {move-number: off}
   toString: off
-id: keys
 `,
       'chapters/1.md': `---
 title: One

@@ -21,8 +21,8 @@ function fuzz(...args: readonly string[]) {
   return { said: stdout + stderr, status };
 }
 
-// About 20 seconds of the processor.
-test('400 courses, folders and PGN files keep every promise', () => {
+// About 20 seconds of the processor, and several times that where others want it too.
+test('400 courses, folders and PGN files keep every promise', { timeout: 900_000 }, () => {
   const out = path.join(work, 'failures');
   const cases = runs(400);
   const { said, status } = fuzz('--seed', '1', '--cases', String(cases), '--out', out);
