@@ -28,7 +28,7 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
   const start = performance.now();
   const out = options.out ?? defaultOutput(folder);
   // First of all: what an earlier build that was killed left is mended even if the course has errors.
-  await prepareOutput(out, folder);
+  await prepareOutput(out, folder, options.out === undefined);
   // Both take a second to load: Astro on another core, and while files are waited for.
   const astro = await startAstro();
   const site = import('../site/index.ts');

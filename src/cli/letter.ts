@@ -50,7 +50,7 @@ export async function letter(
   stderr.printFindings({ diagnostics, textOf: loaded.textOf });
 
   const shown = options.out ?? path.join(folder, 'letters', made.name);
-  const out = await prepareOutput(shown, folder);
+  const out = await prepareOutput(shown, folder, options.out === undefined);
   const work = await makeTemporaryFolder();
   try {
     const files: (readonly [string, string | Uint8Array])[] = [

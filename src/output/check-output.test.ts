@@ -68,6 +68,17 @@ describe('a folder is refused', () => {
   });
 });
 
+test('a link in the course leads out of it only where the user names it', async () => {
+  const linked = path.join(course, 'linked-site');
+  symlinkSync(at('elsewhere'), linked);
+  await expect(prepareOutput(linked, course, true)).rejects.toMatchObject({
+    message: `${linked} is a link, or lies behind one, that leads out of the course`,
+  });
+  await expect(prepareOutput(path.join(linked, '1'), course, true)).rejects.toThrow(OutputError);
+  expect(await prepareOutput(linked, course)).toBe(at('elsewhere'));
+  expect(await prepareOutput(path.join(course, 'site'), course, true)).toBe(`${course}/site`);
+});
+
 test.each([
   ['that is empty', at('empty'), at('empty')],
   ['that an earlier build wrote', at('elsewhere'), at('elsewhere')],

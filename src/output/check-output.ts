@@ -58,6 +58,19 @@ export async function checkOutputFile(file: string, course: string): Promise<voi
   }
 }
 
+/**
+ * Refuses an output that a link in the course leads out of it: whoever sent the course must not choose
+ * what is replaced.
+ */
+export async function checkInside(out: string, course: string): Promise<void> {
+  const folder = await realpath(course).catch(ignoreMissing);
+  if (folder === undefined || contains(folder, await realOutput(out))) return;
+  throw new OutputError(
+    `${out} is a link, or lies behind one, that leads out of the course`,
+    'name the folder that you mean with --out',
+  );
+}
+
 async function refuseCourse(out: string, real: string, course: string): Promise<void> {
   const folder = await realpath(course).catch(ignoreMissing);
   // Whoever reads the course says that it is not there.
