@@ -12,7 +12,7 @@ import { replaceFile } from './replace-file.ts';
 const share = 32;
 
 /** What was judged before, kept between builds. */
-interface Record_ {
+interface Judged {
   /** Builds so far. */
   readonly builds: number;
   readonly judged: ReadonlySet<string>;
@@ -64,7 +64,7 @@ function hashOf(text: string): string {
 const largest = 32_000_000;
 
 /** The file is a seal of the rest, the number of builds, and the hashes of what was judged. */
-async function readRecord(file: string): Promise<Record_> {
+async function readRecord(file: string): Promise<Judged> {
   const { dir, base } = path.parse(file);
   const { bytes } = await readPlainFile(dir, base, largest).catch(() => ({ bytes: nothing }));
   const [seal, ...rest] = Buffer.from(bytes).toString('utf8').split('\n');
@@ -75,7 +75,7 @@ async function readRecord(file: string): Promise<Record_> {
   return { builds: Number(builds), judged: new Set(judged) };
 }
 
-async function writeRecord(file: string, { builds, judged }: Record_): Promise<void> {
+async function writeRecord(file: string, { builds, judged }: Judged): Promise<void> {
   const rest = [builds, ...judged].join('\n');
   await mkdir(path.dirname(file), { recursive: true });
   const seal = sealOf(path.basename(file), rest).toString('hex');
