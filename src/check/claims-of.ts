@@ -1,9 +1,10 @@
-import type { PlayedMove, Position } from '../chess/index.ts';
+import type { Position } from '../chess/index.ts';
 import type { Place } from '../diagnostics/index.ts';
 import type { Block, Course, MoveNode, NodeRef, Statement } from '../model/index.ts';
-import type { ClaimContext } from './claims/index.ts';
+import { castlingsTo } from './castlings.ts';
+import type { ClaimContext, SearchBudget } from './claims/index.ts';
 import { moveName } from './move-name.ts';
-import { type Occurrence, occurrenceAt, positionOfLabel } from './occurrences.ts';
+import { positionOfLabel } from './occurrences.ts';
 
 /** A claim of the course, where it stands and what it is judged by. */
 export interface ClaimInCourse {
@@ -17,26 +18,32 @@ export interface ClaimInCourse {
 }
 
 /** Every claim that an author wrote: in comments, in prose and in diagrams. */
-export function* claimsOf(course: Course): Generator<ClaimInCourse> {
+export function* claimsOf(course: Course, search?: SearchBudget): Generator<ClaimInCourse> {
   for (const chapter of course.chapters) {
     for (const block of chapter.blocks) {
       for (const node of block.nodes) {
         for (const statement of node.statements) {
           if (statement.name !== 'claim') continue;
           const ref = { chapter: chapter.index, block: block.index, node: node.index };
-          yield inCourse(course, statement, whereOf(block, node), node.position, ref);
+          yield inCourse({ course, search }, statement, whereOf(block, node), node.position, ref);
         }
       }
       if (block.kind !== 'diagram') continue;
       for (const statement of block.claims) {
-        yield inCourse(course, statement, 'in this diagram', block.position, block.shows);
+        yield inCourse(
+          { course, search },
+          statement,
+          'in this diagram',
+          block.position,
+          block.shows,
+        );
       }
     }
   }
 }
 
 function inCourse(
-  course: Course,
+  { course, search }: { readonly course: Course; readonly search: SearchBudget | undefined },
   statement: Statement,
   where: string,
   position: Position | undefined,
@@ -48,8 +55,9 @@ function inCourse(
     position,
     side: course.settings.side,
     covered: course.graph[position.key]?.moves.map(({ san }) => san) ?? [],
-    played: () => (ref ? movesTo(course, ref) : []),
+    castlings: () => (ref ? castlingsTo(course, ref) : []),
     labelled: (name) => positionOfLabel(course, name),
+    ...(search && { search }),
   };
   return { ...claim, context };
 }
@@ -58,25 +66,6 @@ function whereOf(block: Block, node: MoveNode): string {
   const parent = node.parent === undefined ? undefined : block.nodes[node.parent];
   if (node.move || node.written) return `after ${moveName(node, parent)}`;
   return block.kind === 'diagram' ? 'in this diagram' : 'before the first move of the block';
-}
-
-/** The moves that led to a node, through the blocks that its block starts from. */
-function movesTo(course: Course, ref: NodeRef): PlayedMove[] {
-  const moves: PlayedMove[] = [];
-  const seen = new Set<Block>();
-  for (let at: NodeRef | undefined = ref; at; ) {
-    const { block, node: last }: Occurrence = occurrenceAt(course, at);
-    if (seen.has(block)) break;
-    seen.add(block);
-    let node: MoveNode | undefined = last;
-    while (node?.parent !== undefined) {
-      if (node.move) moves.push(node.move);
-      node = block.nodes[node.parent];
-    }
-    const from: string | undefined = block.kind === 'moves' ? block.from?.name : undefined;
-    at = from === undefined ? undefined : course.labels[from]?.ref;
-  }
-  return moves.reverse();
 }
 
 /** What stands around the text of a claim: `:claim[` and `]`, nothing, or quotes in YAML. */

@@ -42,6 +42,12 @@ interface ChapterInWork {
 }
 
 /**
+ * Positions that all patterns of a course are compared with, at the most: a hundred patterns in a course
+ * of fifty thousand positions.
+ */
+const mostMatched = 5_000_000;
+
+/**
  * So many blocks may start from one another against the order of the text, since finding the way to the
  * first goes in once a block. In the order of the text there may be any number.
  */
@@ -379,13 +385,26 @@ export function buildCourse(draft: CourseDraft): Course {
     }),
   );
   const graph = makeGraph(plain);
+  const positions = Object.keys(graph).length;
+  let looked = 0;
+  /** Whether a pattern may be looked for, in all positions of the course; if not it is reported. */
+  const mayLookFor = ({ place }: Block): boolean => {
+    looked += positions;
+    if (looked <= mostMatched) return true;
+    report(
+      place,
+      `This pattern is not looked for: with those before it, it would be compared ${looked.toLocaleString('en')} times with a position.`,
+      'Leave out patterns that say nothing, or divide the course into several.',
+    );
+    return false;
+  };
   return {
     settings: draft.settings,
     settingPlaces: draft.settingPlaces,
     ...(draft.missingId && { missingId: draft.missingId }),
     chapters: plain.map((chapter) => ({
       ...chapter,
-      blocks: chapter.blocks.map((block) => joinGraph(block, graph)),
+      blocks: chapter.blocks.map((block) => joinGraph(block, graph, mayLookFor)),
     })),
     news: news
       .map(({ problems: _, ...entry }) => entry)
@@ -399,8 +418,14 @@ export function buildCourse(draft: CourseDraft): Course {
 }
 
 /** Puts into a block what only the whole course knows. */
-function joinGraph(block: Block, graph: Course['graph']): Block {
-  if (block.kind === 'pattern') return { ...block, matches: findPattern(block, graph) };
+function joinGraph(
+  block: Block,
+  graph: Course['graph'],
+  mayLookFor: (pattern: Block) => boolean,
+): Block {
+  if (block.kind === 'pattern') {
+    return mayLookFor(block) ? { ...block, matches: findPattern(block, graph) } : block;
+  }
   if (block.kind !== 'game') return block;
   const leaves = followGame(block.nodes, graph);
   return leaves ? { ...block, leaves } : block;

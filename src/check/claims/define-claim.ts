@@ -10,12 +10,19 @@ export interface ClaimContext {
   readonly side: Side;
   /** The moves that blocks of the course play from here, in SAN. */
   readonly covered: readonly string[];
-  /** The moves that led here, as far as the course shows them. */
-  readonly played: () => readonly PlayedMove[];
+  /** The castlings among the moves that led here, as far as the course shows them. */
+  readonly castlings: () => readonly PlayedMove[];
   /** The position of a label; absent where it cannot be reached. */
   readonly labelled: (name: string) => Position | undefined;
   /** Positions that a search for a mate may look at; `positionBudget` unless said. */
   readonly searchBudget?: number;
+  /** What all searches of the course may look at together; without limit unless given. */
+  readonly search?: SearchBudget;
+}
+
+/** Positions that are left to be looked at. */
+export interface SearchBudget {
+  left: number;
 }
 
 export interface Verdict {

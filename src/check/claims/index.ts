@@ -1,5 +1,12 @@
 export type { ClaimFault } from './argument-reader.ts';
 export { claimKinds } from './claim-kinds.ts';
-export type { ClaimContext, ClaimExample, ClaimKind, Verdict } from './define-claim.ts';
+export type {
+  ClaimContext,
+  ClaimExample,
+  ClaimKind,
+  SearchBudget,
+  Verdict,
+} from './define-claim.ts';
 export { judgeClaim, type Refutation } from './judge-claim.ts';
 export { type Claim, type ClaimPart, isClaimFault, parseClaim } from './parse-claim.ts';
+export { courseBudget } from './search-limit.ts';

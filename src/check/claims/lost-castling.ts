@@ -49,13 +49,13 @@ the rights are known. Castling that is only prevented for the moment is not lost
     const color = words.color();
     return { color, wing: words.done ? undefined : words.oneOf(wings) };
   },
-  judge({ position, played }, { color, wing }) {
+  judge({ position, castlings }, { color, wing }) {
     const side = sideName(color);
     const left = castlingRights(position, color).filter((each) => !wing || each === wing);
     if (left.length > 0) {
       return no(`${side} still has the right to castle ${left.map(wingName).join(' and ')}`);
     }
-    const castled = played().find((move) => move.color === color && move.san.startsWith('O-O'));
+    const castled = castlings().find((move) => move.color === color);
     if (castled) {
       return no(`${side} has castled, with ${numberSign(castled)}${castled.san}`);
     }

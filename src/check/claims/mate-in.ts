@@ -10,7 +10,7 @@ import {
   sideToMove,
 } from '../../chess/index.ts';
 import { defineClaim, empty, no, type Verdict, yes } from './define-claim.ts';
-import { searchLimit } from './search-limit.ts';
+import { searchLimit, whyNoSearch } from './search-limit.ts';
 
 export const mateIn = defineClaim({
   name: 'mate in',
@@ -70,14 +70,17 @@ the claim is reported as undecided.
     },
   ],
   parse: (words) => ({ moves: words.count(1), color: words.optionalColor() }),
-  judge({ position, searchBudget }, { moves, color }) {
+  judge(context, { moves, color }) {
+    const { position, searchBudget, search } = context;
     if (isMate(position)) return empty('it is mate already', 'mate');
     if (isStalemate(position)) return empty('it is stalemate');
+    const because = whyNoSearch(context);
+    if (because !== undefined) return { holds: 'undecided', because };
     const turn = sideToMove(position);
     const sides = color ? [color] : [turn, otherColor(turn)];
     const searches: MateSearch[] = [];
     for (const side of sides) {
-      const found = findMate(position, side, moves, searchBudget);
+      const found = findMate(position, side, moves, searchBudget, search);
       if (found.result === 'mate') return judgeFound(position, side, moves, found);
       searches.push(found);
     }

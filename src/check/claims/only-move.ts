@@ -5,13 +5,12 @@ import {
   listed,
   otherColor,
   type PlayedMove,
-  type Position,
   playMove,
   sideName,
   sideToMove,
 } from '../../chess/index.ts';
-import { defineClaim, empty, no, type Verdict, yes } from './define-claim.ts';
-import { searchLimit } from './search-limit.ts';
+import { type ClaimContext, defineClaim, empty, no, type Verdict, yes } from './define-claim.ts';
+import { searchLimit, whyNoSearch } from './search-limit.ts';
 
 /** How quick the mate is that the other moves allow. */
 const moves = 2;
@@ -53,7 +52,8 @@ come, not of the one just played; and it says nothing of material that other mov
     },
   ],
   parse: (words) => (words.done ? undefined : words.move()),
-  judge({ position, searchBudget }, named) {
+  judge(context, named) {
+    const { position } = context;
     const legal = legalMoves(position);
     const side = sideName(sideToMove(position));
     const [first] = legal;
@@ -61,9 +61,11 @@ come, not of the one just played; and it says nothing of material that other mov
     const wanted = named === undefined ? undefined : playMove(position, named);
     if (wanted && isMoveFault(wanted)) return empty(`${named} cannot be played: ${wanted.reason}`);
     if (legal.length === 1) return agree(first, wanted, 'is the only legal move');
+    const spent = whyNoSearch(context);
+    if (spent !== undefined) return { holds: 'undecided', because: spent };
     const safe: string[] = [];
     for (const san of legal) {
-      const search = searchAfter(position, san, searchBudget);
+      const search = searchAfter(context, san);
       if (search === 'undecided') {
         const because = `the search behind ${san} has seen ${searchLimit} without an end`;
         return { holds: 'undecided', because };
@@ -87,8 +89,8 @@ function agree(only: string, wanted: PlayedMove | undefined, what: string): Verd
   return !wanted || wanted.san === only ? yes(because) : no(because, `only-move ${only}`);
 }
 
-function searchAfter(position: Position, san: string, budget?: number) {
+function searchAfter({ position, searchBudget, search }: ClaimContext, san: string) {
   const played = playMove(position, san);
   if (isMoveFault(played)) throw new Error(`${san} in ${position.fen}: ${played.reason}`);
-  return findMate(played.after, otherColor(played.color), moves, budget).result;
+  return findMate(played.after, otherColor(played.color), moves, searchBudget, search).result;
 }

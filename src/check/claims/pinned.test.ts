@@ -41,7 +41,7 @@ function isPinned(position: Position, square: string) {
     position,
     side: 'white',
     covered: [],
-    played: () => [],
+    castlings: () => [],
     labelled: () => undefined,
   } as const;
   return claim.parts[0]?.judge(context).holds;

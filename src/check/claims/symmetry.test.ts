@@ -87,7 +87,7 @@ function verdicts(at: Position, text: string, side: Color) {
     position: at,
     side,
     covered: [],
-    played: () => [],
+    castlings: () => [],
     labelled: () => undefined,
     ...searchBudget,
   };

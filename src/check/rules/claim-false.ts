@@ -1,4 +1,4 @@
-import { isClaimFault, judgeClaim, parseClaim } from '../claims/index.ts';
+import { courseBudget, isClaimFault, judgeClaim, parseClaim } from '../claims/index.ts';
 import { claimsOf } from '../claims-of.ts';
 import { defineCourseRule } from '../course-rule.ts';
 
@@ -102,7 +102,7 @@ without an answer; that is reported too, since nothing unproved is published as 
     },
   ],
   *find(course) {
-    for (const { statement, where, context, placeOf } of claimsOf(course)) {
+    for (const { statement, where, context, placeOf } of claimsOf(course, { left: courseBudget })) {
       const claim = parseClaim(statement.argument);
       // What cannot be read has a finding of its own, and so has a position that is not reached.
       if (!context || isClaimFault(claim)) continue;

@@ -1,7 +1,7 @@
 import type { Course, MoveNode, MovesBlock } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { moveName } from '../move-name.ts';
-import { occurrenceAt, placeOf, whereIs } from '../occurrences.ts';
+import { type Occurrence, occurrenceAt, placeOf, whereIs } from '../occurrences.ts';
 
 export const lineRepeated = defineCourseRule({
   id: 'line-repeated',
@@ -35,15 +35,20 @@ with \`from="…"\`, or link to it.
     },
   ],
   *find(course) {
+    const budget = { left: mostCompared };
     for (const chapter of course.chapters) {
       for (const block of chapter.blocks) {
         if (block.kind !== 'moves') continue;
         for (const node of block.nodes) {
           if (!node.move || node.children.length > 0) continue;
-          const earlier = toldBefore(course, block, node);
-          if (!earlier) continue;
+          const earlier = toldBefore(course, block, node, budget);
           const parent = node.parent === undefined ? undefined : block.nodes[node.parent];
           const place = placeOf({ chapter, block, node, parent });
+          if (budget.left <= 0) {
+            yield { place, ...tooMany };
+            return;
+          }
+          if (!earlier) continue;
           const there = placeOf(earlier);
           yield {
             place,
@@ -57,26 +62,52 @@ with \`from="…"\`, or link to it.
   },
 });
 
+/**
+ * Positions of lines that are compared with one another in a course, at the most. Three hundred blocks that
+ * each tell fifty lines of forty moves twice compare about a million.
+ */
+const mostCompared = 20_000_000;
+
+const tooMany = {
+  message:
+    'From here on lines are not compared with earlier ones: too many end in the same positions.',
+  hint: 'Let blocks start at a name with from="…" instead of telling the moves before it again.',
+};
+
 /** The end of the same line in an earlier block, if it is told there to the same end. */
-function toldBefore(course: Course, block: MovesBlock, last: MoveNode) {
+function toldBefore(
+  course: Course,
+  block: MovesBlock,
+  last: MoveNode,
+  budget: { left: number },
+): Occurrence | undefined {
   const before = last.parent === undefined ? undefined : block.nodes[last.parent]?.position;
   const moves = before && course.graph[before.key]?.moves;
   const twins = moves?.find(({ san }) => san === last.move?.san)?.at ?? [];
   for (const ref of twins) {
+    budget.left--;
     if (ref.chapter > block.chapter) break;
     if (ref.chapter === block.chapter && ref.block >= block.index) break;
     const twin = occurrenceAt(course, ref);
     if (twin.block.kind !== 'moves' || twin.node.children.length > 0) continue;
-    if (sameWay(block, last, twin.block, twin.node)) return twin;
+    if (sameWay(block, last, twin.block, twin.node, budget)) return twin;
+    if (budget.left <= 0) return undefined;
   }
   return undefined;
 }
 
 /** Whether the moves from the block's start to `last` are those that lead to `twin`. */
-function sameWay(block: MovesBlock, last: MoveNode, other: MovesBlock, twin: MoveNode): boolean {
+function sameWay(
+  block: MovesBlock,
+  last: MoveNode,
+  other: MovesBlock,
+  twin: MoveNode,
+  budget: { left: number },
+): boolean {
   let a: MoveNode | undefined = last;
   let b: MoveNode | undefined = twin;
   while (a && b && a.position?.key === b.position?.key) {
+    budget.left--;
     if (a.parent === undefined) return true;
     a = block.nodes[a.parent];
     b = b.parent === undefined ? undefined : other.nodes[b.parent];

@@ -1,4 +1,5 @@
 import { isMate, isStalemate, sideToMove } from '../../chess/index.ts';
+import type { Place } from '../../diagnostics/index.ts';
 import type { Block, Course, MoveNode, MovesBlock } from '../../model/index.ts';
 import { isAssessment } from '../../movetext/index.ts';
 import { adviceOf, isMarkedBad } from '../advice.ts';
@@ -57,7 +58,8 @@ move of the course's own side, marked \`?\`, \`??\` or \`?!\`, is bad.
       if (block.kind !== 'moves' || node.children.length > 0) continue;
       const { position } = node;
       if (!position || !node.written || sideToMove(position) !== side) continue;
-      if (advice.has(position.key) || isClosed(node) || isRefutation(node, block, side)) continue;
+      if (advice.has(position.key) || isClosed(node) || refutations(block, side).has(node.index))
+        continue;
       if (isMate(position) || isStalemate(position)) continue;
       // Where movetext could not be read, nobody knows where its lines were meant to end.
       if (isUnreadable(course, block)) continue;
@@ -71,23 +73,51 @@ move of the course's own side, marked \`?\`, \`??\` or \`?!\`, is bad.
   },
 });
 
-function isUnreadable({ problems }: Course, { place }: Block): boolean {
-  return problems.some(
-    (problem) =>
-      problem.rule === 'move-unreadable' &&
-      problem.place.file === place.file &&
-      problem.place.start.offset >= place.start.offset &&
-      problem.place.end.offset <= place.end.offset,
-  );
+const problemsByFile = new WeakMap<Course, ReadonlyMap<string, readonly Place[]>>();
+
+/** Whether movetext of a block could not be read. */
+function isUnreadable(course: Course, { place }: Block): boolean {
+  const byFile = problemsByFile.get(course) ?? unreadableMoves(course);
+  problemsByFile.set(course, byFile);
+  const places = byFile.get(place.file) ?? [];
+  let low = 0;
+  let high = places.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((places[middle]?.start.offset ?? 0) < place.start.offset) low = middle + 1;
+    else high = middle;
+  }
+  const first = places[low];
+  return first !== undefined && first.end.offset <= place.end.offset;
 }
 
-/** Whether the line goes through a move of the course's side that is marked as bad. */
-function isRefutation(last: MoveNode, block: MovesBlock, side: 'white' | 'black'): boolean {
-  for (let node: MoveNode | undefined = last; node; ) {
-    if (node.move?.color === side && isMarkedBad(node)) return true;
-    node = node.parent === undefined ? undefined : block.nodes[node.parent];
+/** The places of movetext that could not be read, in the order of each file. */
+function unreadableMoves({ problems }: Course): Map<string, Place[]> {
+  const byFile = new Map<string, Place[]>();
+  for (const { rule, place } of problems) {
+    if (rule !== 'move-unreadable') continue;
+    const places = byFile.get(place.file);
+    if (places) places.push(place);
+    else byFile.set(place.file, [place]);
   }
-  return false;
+  for (const places of byFile.values()) places.sort((a, b) => a.start.offset - b.start.offset);
+  return byFile;
+}
+
+const refuted = new WeakMap<MovesBlock, ReadonlySet<number>>();
+
+/** The nodes of lines that go through a move of the course's side that is marked as bad. */
+function refutations(block: MovesBlock, side: 'white' | 'black'): ReadonlySet<number> {
+  const known = refuted.get(block);
+  if (known) return known;
+  const found = new Set<number>();
+  // Parents stand before their children.
+  for (const node of block.nodes) {
+    const isBad = node.move?.color === side && isMarkedBad(node);
+    if (isBad || (node.parent !== undefined && found.has(node.parent))) found.add(node.index);
+  }
+  refuted.set(block, found);
+  return found;
 }
 
 function isClosed(node: MoveNode): boolean {

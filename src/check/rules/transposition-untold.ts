@@ -1,4 +1,5 @@
 import type { Course, GraphPosition, MoveNode } from '../../model/index.ts';
+import { comingBack } from '../coming-back.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { moveName } from '../move-name.ts';
 import {
@@ -80,22 +81,14 @@ function waysTo(position: GraphPosition, course: Course): Occurrence[][] {
   for (const ref of position.at) {
     const here = occurrenceAt(course, ref);
     const before = here.parent?.position?.key;
-    // The start of a block is no way: it is a named position, or stands for itself.
-    if (before === undefined || comesBack(here, position.key)) continue;
+    // The start of a block is no way: it is a named position, or stands for itself. Neither is a
+    // position that has stood earlier in its own line.
+    if (before === undefined || comingBack(here.block).has(ref.node)) continue;
     const way = ways.get(before);
     if (way) way.push(here);
     else ways.set(before, [here]);
   }
   return [...ways.values()];
-}
-
-/** Whether the position has stood earlier in this very line. */
-function comesBack({ block, parent }: Occurrence, key: string): boolean {
-  for (let node = parent; node; ) {
-    if (node.position?.key === key) return true;
-    node = node.parent === undefined ? undefined : block.nodes[node.parent];
-  }
-  return false;
 }
 
 function tells(node: MoveNode, position: GraphPosition, course: Course): boolean {

@@ -24,26 +24,29 @@ const recent = new Recent<string, MateSearch>(2_000);
 
 /**
  * The quickest mate that a side can force within so many of its own moves. All moves of both
- * sides are tried; draws by repetition and by the fifty-move rule are left out of account.
+ * sides are tried; draws by repetition and by the fifty-move rule are left out of account. What it
+ * looks at is taken from `all`, which several searches may share; it is not asked whether it suffices.
  */
 export function findMate(
   position: Position,
   color: Color,
   moves: number,
   budget = positionBudget,
+  all?: { left: number },
 ): MateSearch {
   const name = `${position.key}|${color}|${moves}|${budget}`;
   const known = recent.get(name);
   if (known !== undefined) return known;
-  const found = search(position, color, moves, budget);
+  const finder = new MateFinder(position, budget);
+  const found = search(finder, position, color, moves);
+  if (all) all.left -= budget - finder.left;
   recent.set(name, found);
   return found;
 }
 
-function search(position: Position, color: Color, moves: number, budget: number): MateSearch {
+function search(finder: MateFinder, position: Position, color: Color, moves: number): MateSearch {
   // A king alone never mates; to see that by search would take the whole budget.
   if (squaresOf(readBoard(position), color).length < 2) return { result: 'none' };
-  const finder = new MateFinder(position, budget);
   try {
     for (let count = 1; count <= moves; count++) {
       if (color === sideToMove(position)) {
@@ -74,8 +77,9 @@ class BudgetSpent extends Error {}
 class MateFinder {
   /** Up to so many moves there is no mate. */
   refuted = 0;
+  /** Positions that may still be looked at. */
+  left: number;
   private readonly board: GameBoard;
-  private left: number;
   /** The defence that last refuted a mate in so many moves: the first to try next time. */
   private readonly refutations: CoreMove[] = [];
 

@@ -23,7 +23,7 @@ export function contextOfExample(example: ClaimExample): ClaimContext {
     position,
     side: example.side ?? 'white',
     covered: example.covered ?? [],
-    played: () => played,
+    castlings: () => played.filter(({ san }) => san.startsWith('O-O')),
     labelled(name) {
       const fen = example.labels?.[name];
       return fen === undefined ? undefined : positionOf(fen);
