@@ -1,9 +1,8 @@
-export { countTokens } from './count-tokens.ts';
 export { decodeGame, headLength, utf8Chunks, utf16Of } from './encoding.ts';
 export { glyphMeaning, glyphSign, isAssessment, isMoveSuffix, isStandardGlyph } from './glyphs.ts';
 export type { MakeMovetextOptions } from './make-movetext.ts';
 export { makeMovetext } from './make-movetext.ts';
-export { parseGames } from './parse-games.ts';
+export { eachGame, parseGames } from './parse-games.ts';
 export { parseMovetext } from './parse-movetext.ts';
 export type {
   PlainComment,

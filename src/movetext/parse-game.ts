@@ -47,6 +47,12 @@ interface Frame {
 const mostProblems = 1000;
 
 /**
+ * So many moves, comments, brackets and glyphs may a game of an archive have: each takes some hundred
+ * bytes of memory. A tree of a whole opening in one game has some ten thousand.
+ */
+const mostTokens = 250_000;
+
+/**
  * Reads one game or line. Nesting is held on a stack of its own, so that its depth is limited by
  * memory only. In an archive the game ends where the next one begins.
  */
@@ -55,6 +61,7 @@ export function parseGame(text: string, scanner: Scanner, archive: boolean): Mov
   const tagNames = new Set<string>();
   const found: MovetextProblem[] = [];
   let untold = 0;
+  let tokens = 0;
   const root: Frame = { line: makeLine(scanner.peek().start), fate: 'kept', overrun: false };
   const stack = [root];
   let frame = root;
@@ -70,6 +77,8 @@ export function parseGame(text: string, scanner: Scanner, archive: boolean): Mov
   for (let token = scanner.peek(); token.kind !== 'end'; token = scanner.peek()) {
     if (archive && beginsNextGame(token)) break;
     scanner.take();
+    tokens++;
+    if (archive && tokens > mostTokens) continue;
     if (endsRun(token)) reportRun();
     if (token.kind === 'tag' && !started) readTag(token);
     else {
@@ -78,6 +87,9 @@ export function parseGame(text: string, scanner: Scanner, archive: boolean): Mov
       read(token);
       lastEnd = token.end;
     }
+  }
+  if (archive && tokens > mostTokens) {
+    return { tags, line: { ...root.line, moves: [], before: [] }, problems: [], tooLong: true };
   }
   finish();
   found.sort((a, b) => a.span.start - b.span.start);

@@ -11,8 +11,11 @@ import type { Movetext } from './types.ts';
  * line parts them.
  */
 export function parseGames(text: string): Movetext[] {
+  return [...eachGame(text)];
+}
+
+/** The same one by one, so that not all of them need to be kept. */
+export function* eachGame(text: string): Generator<Movetext> {
   const scanner = createScanner(text, true);
-  const games: Movetext[] = [];
-  while (scanner.peek().kind !== 'end') games.push(parseGame(text, scanner, true));
-  return games;
+  while (scanner.peek().kind !== 'end') yield parseGame(text, scanner, true);
 }

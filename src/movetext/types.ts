@@ -18,6 +18,8 @@ export interface Movetext {
   readonly problems: readonly MovetextProblem[];
   /** How many more there are, where there are too many to be told. */
   readonly untold?: number;
+  /** Whether it is longer than any game can be; then nothing of it is given but its tags. */
+  readonly tooLong?: true;
 }
 
 export interface Tag {

@@ -10,6 +10,8 @@ export interface BlockContext extends TextContext {
   readonly reportMoves: (problem: Omit<CourseProblem, 'rule'>) => void;
   /** The files of `games/` by their path. */
   readonly games: ReadonlyMap<string, SourceFile>;
+  /** How many signs the games have that the chapter has taken from files so far. */
+  readonly shownGames: { size: number };
 }
 
 /** Reports attributes that the block does not have, with the one that was probably meant. */

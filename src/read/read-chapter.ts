@@ -93,6 +93,7 @@ export function readChapter(
     chapters,
     usedMedia,
     games: new Map(games.map((game) => [game.path, game])),
+    shownGames: { size: 0 },
     report,
     reportMoves: (problem) => problems.push({ rule: 'move-unreadable', ...problem }),
   };

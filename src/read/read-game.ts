@@ -1,5 +1,5 @@
 import { createLocator, type Point, withoutControls } from '../diagnostics/index.ts';
-import { type Movetext, parseGames } from '../movetext/index.ts';
+import { eachGame, parseGames, type Span } from '../movetext/index.ts';
 import type { BlockContext } from './block-context.ts';
 import type { Fence } from './fence.ts';
 import { isLabel } from './names.ts';
@@ -61,22 +61,38 @@ function limit<Name extends 'from' | 'to'>(name: Name, fence: Fence, { report }:
   };
 }
 
-interface ParsedFile {
-  /** The games that have moves. */
-  readonly games: readonly Movetext[];
+/**
+ * Signs of all games that a chapter takes from files, each time it shows one: a chapter itself may have
+ * as many.
+ */
+const mostShown = 1_000_000;
+
+interface GamesFile {
+  /** Without characters that no text has. */
+  readonly text: string;
+  /** Where the games that have moves stand in it. */
+  readonly games: readonly Span[];
   readonly pointAt: (offset: number) => Point;
 }
 
-const parsed = new WeakMap<SourceFile, ParsedFile>();
+const known = new WeakMap<SourceFile, GamesFile>();
 
-/** A file of many games is parsed once, however many blocks take a game from it. */
-function gamesOf(source: SourceFile): ParsedFile {
-  const known = parsed.get(source) ?? {
-    games: parseGames(withoutControls(source.text)).filter(({ line }) => line.moves.length > 0),
-    pointAt: createLocator(source.text),
-  };
-  parsed.set(source, known);
-  return known;
+/** A file of many games is gone through once, however many blocks take a game from it. */
+function gamesOf(source: SourceFile): GamesFile {
+  const found = known.get(source) ?? findGames(source);
+  known.set(source, found);
+  return found;
+}
+
+/** Only the places of games are kept: the trees of all would take many times the size of the file. */
+function findGames(source: SourceFile): GamesFile {
+  const text = withoutControls(source.text);
+  const games: Span[] = [];
+  for (const { tags, line, tooLong } of eachGame(text)) {
+    if (line.moves.length === 0 && !tooLong) continue;
+    games.push({ start: tags[0]?.span.start ?? line.span.start, end: line.span.end });
+  }
+  return { text, games, pointAt: createLocator(source.text) };
 }
 
 function readFile(
@@ -96,10 +112,10 @@ function readFile(
     });
     return undefined;
   }
-  const { games, pointAt } = gamesOf(source);
+  const { text, games, pointAt } = gamesOf(source);
   const index = number === undefined ? 1 : Number(number.text);
-  const game = Number.isInteger(index) ? games[index - 1] : undefined;
-  if (!game) {
+  const span = Number.isInteger(index) ? games[index - 1] : undefined;
+  if (!span) {
     context.report({
       place: number?.place ?? file.place,
       message:
@@ -110,6 +126,25 @@ function readFile(
     });
     return undefined;
   }
+  context.shownGames.size += span.end - span.start;
+  if (context.shownGames.size > mostShown) {
+    context.report({
+      place: number?.place ?? file.place,
+      message: `The games that this chapter takes from files have more than ${mostShown / 1_000_000} MB with this one.`,
+      hint: 'Divide the chapter into several, or show less of long games.',
+    });
+    return undefined;
+  }
+  const [game] = parseGames(text.slice(span.start, span.end));
+  if (!game || game.tooLong) {
+    context.report({
+      place: number?.place ?? file.place,
+      message: `This game of ${file.text} is longer than any game can be, with its comments and variations.`,
+      hint: 'Name another one, or divide it.',
+    });
+    return undefined;
+  }
+  const inGame = (offset: number) => pointAt(span.start + offset);
   // A game file is no chapter: its problems and comments stand in it, and its comments are plain.
   const inFile = {
     ...context,
@@ -120,5 +155,5 @@ function readFile(
       pointAt,
     },
   };
-  return readMovetext(game, pointAt, inFile, 'plain');
+  return readMovetext(game, inGame, inFile, 'plain');
 }

@@ -1,6 +1,6 @@
 import { createLocator, withoutControls } from '../../diagnostics/index.ts';
 import { slug } from '../../model/index.ts';
-import { parseGames } from '../../movetext/index.ts';
+import { eachGame } from '../../movetext/index.ts';
 import type { PartOfGames } from './chapter-maker.ts';
 import { chaptersByBranch } from './chapters-by-branch.ts';
 import { chaptersByGame } from './chapters-by-game.ts';
@@ -65,7 +65,7 @@ export async function makeDraft(
   };
   const maker =
     options.by === 'branch'
-      ? chaptersByBranch(nextLabel, (part) => gamesIn({ ...part, line: 1 }, () => {}))
+      ? chaptersByBranch(nextLabel, (part) => gamesIn({ ...part, line: 1 }, () => {}).games)
       : chaptersByGame(nextLabel);
   const events = createTally();
   const annotators = createTally();
@@ -79,13 +79,13 @@ export async function makeDraft(
       note({ game: number, line, message: longGame, text: '' });
       continue;
     }
-    const games = gamesIn({ text, line, number }, note);
+    const { games, all } = gamesIn({ text, line, number }, note);
     for (const game of games) {
       events.add(known(game.tags, 'Event'));
       annotators.add(known(game.tags, 'Annotator'));
       isEmpty &&= hasNothing(game);
     }
-    count += games.length;
+    count += all;
     maker.add(games, { text, number });
   }
   const files = chapterFiles(maker.makeChapters().flatMap(divide));
@@ -103,16 +103,23 @@ export async function makeDraft(
 const longGame =
   'This is longer than any game can be, with its comments and variations, so it was left out.';
 
-/** The games of a part of the file, played. */
+/** The games of a part of the file, played, and how many there are with those left out. */
 function gamesIn(
   { text, line, number }: PartOfGames & { readonly line: number },
   note: (note: ImportNote) => void,
-): DraftGame[] {
+): { readonly games: readonly DraftGame[]; readonly all: number } {
   const pointAt = createLocator(text);
   const lineAt = (offset: number) => line - 1 + pointAt(offset).line;
-  return parseGames(text).map((movetext, index) =>
-    playGame({ number: number + index, movetext, text, lineAt }, note),
-  );
+  const games: DraftGame[] = [];
+  let all = 0;
+  for (const movetext of eachGame(text)) {
+    const game = { number: number + all, movetext, text, lineAt };
+    const start = lineAt(movetext.tags[0]?.span.start ?? movetext.line.span.start);
+    all++;
+    if (!movetext.tooLong) games.push(playGame(game, note));
+    else note({ game: game.number, line: start, message: longGame, text: '' });
+  }
+  return { games, all };
 }
 
 function hasNothing({ line, unread }: DraftGame): boolean {

@@ -1,6 +1,6 @@
 import { createReadStream } from 'node:fs';
 import { createGameSplitter, type GameBytes } from '../../lookup/games/index.ts';
-import { countTokens, decodeGame, utf8Chunks } from '../../movetext/index.ts';
+import { decodeGame, utf8Chunks } from '../../movetext/index.ts';
 
 /** A whole game of a PGN file. */
 export interface ArchivePart {
@@ -10,12 +10,6 @@ export interface ArchivePart {
   /** Whether it is longer than any game can be; then `text` is its beginning. */
   readonly tooLong?: boolean;
 }
-
-/**
- * The most moves, comments, variations and glyphs of a game: each takes some hundred bytes of memory
- * while the game is made into blocks. A tree of a whole opening in one game has some ten thousand.
- */
-const mostTokens = 250_000;
 
 /** So much of a longer game is told. */
 const beginning = 80;
@@ -34,6 +28,5 @@ export async function* readArchive(file: string): AsyncGenerator<ArchivePart> {
 
 function partOf({ bytes, tooLong, line }: GameBytes): ArchivePart {
   const text = decodeGame(bytes);
-  if (!tooLong && countTokens(text, mostTokens) <= mostTokens) return { text, line };
-  return { text: text.slice(0, beginning), line, tooLong: true };
+  return tooLong ? { text: text.slice(0, beginning), line, tooLong } : { text, line };
 }
