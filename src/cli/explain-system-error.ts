@@ -15,7 +15,17 @@ export function isSystemError(error: unknown): error is SystemError {
 /** One or two sentences on an error of the system, with what to do where that is known. */
 export function explainSystemError(error: SystemError): string {
   if (error.code === 'ENOSPC' || error.code === 'EDQUOT') return explainFullDisk(error);
+  if (error.code === 'ENAMETOOLONG') return explainLongName(error);
   return sentence(`${error.message.replace(/^\w+: /, '')} (${error.code})`);
+}
+
+/** Files are named by what an author names. */
+function explainLongName({ path: file = '', dest, code }: SystemError): string {
+  const name = path.basename(dest ?? file);
+  return (
+    `A name is too long for a file (${code}): ${name.slice(0, 60)}…. ` +
+    'Give the course, chapter or position that it is made of a shorter one.'
+  );
 }
 
 /** Not every call names its file: a write to one that is open does not. */

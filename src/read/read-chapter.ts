@@ -5,6 +5,7 @@ import type { MediaFault } from '../media/index.ts';
 import type { BlockContext } from './block-context.ts';
 import { cleanText } from './clean-text.ts';
 import type { FileText } from './fence.ts';
+import { isLongId, titleText } from './front-texts.ts';
 import { limitTree } from './limits/index.ts';
 import type { BlockNode } from './nodes.ts';
 import { readBlock } from './read-block.ts';
@@ -36,9 +37,7 @@ export const reservedIds: readonly string[] = [
 
 const schema = z.strictObject(
   {
-    title: z.string({ error: 'a text, the title of the chapter' }).trim().min(1, {
-      error: 'a text, the title of the chapter',
-    }),
+    title: titleText('a text, the title of the chapter'),
     summary: z.string({ error: 'a text (in quotes if it contains `: `)' }).optional(),
     id: z
       .string({ error: 'letters, digits and hyphens, such as `main-line`' })
@@ -103,11 +102,19 @@ export function readChapter(
     demand: frontMatter,
     report,
   });
+  const id = front.id ?? idFromFile(source.path);
+  if (isLongId(id)) {
+    report({
+      place: topOf(source.path),
+      message: 'The name of this chapter is too long for the files that are made of it.',
+      hint: 'Give it a shorter `id: …` in its front matter, or another file name.',
+    });
+  }
   const blocks: BlockDraft[] = [];
   readBlocks(body, blocks, context);
   readTextNodes(body, context);
   return {
-    id: front.id ?? idFromFile(source.path),
+    id,
     title: front.title ?? idFromFile(source.path),
     ...(front.summary === undefined ? {} : { summary: front.summary }),
     file: source.path,

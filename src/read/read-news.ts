@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { createLocator, lineStarts } from '../diagnostics/index.ts';
 import { cleanText } from './clean-text.ts';
 import type { FileText } from './fence.ts';
+import { titleText } from './front-texts.ts';
 import { limitTree } from './limits/index.ts';
 import { blockNames } from './read-block.ts';
 import { takeDefinitions } from './read-chapter.ts';
@@ -18,7 +19,7 @@ const title = 'a text, the title of the news';
 
 const schema = z.strictObject(
   {
-    title: z.string({ error: title }).trim().min(1, { error: title }),
+    title: titleText(title),
     date: z.string({ error: date }).refine(isDay, { error: date }),
     from: z.string({ error: 'a text (in quotes if it is a number)' }).optional(),
   },

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { createLocator, type Place, severities } from '../diagnostics/index.ts';
 import { cleanText } from './clean-text.ts';
+import { isLongId, titleText } from './front-texts.ts';
 import { findMissingId } from './missing-id.ts';
 import { readYaml, type YamlProblem, type YamlResult } from './read-yaml.ts';
 import type { CourseProblem, CourseSettings, MissingId, SourceFile } from './types.ts';
@@ -20,10 +21,11 @@ const courseId = 'letters, digits and hyphens, such as `tarrasch-defence`';
 
 const schema = z.strictObject(
   {
-    title: text('a text, the title of the course'),
+    title: titleText('a text, the title of the course'),
     id: z
       .string({ error: courseId })
       .regex(/^[\p{L}\p{N}]+(?:-[\p{L}\p{N}]+)*$/u, { error: courseId })
+      .refine((id) => !isLongId(id), { error: 'shorter, since files are named by it' })
       .optional(),
     side: z.enum(['white', 'black', 'both'], { error: '`white`, `black` or `both`' }),
     author: text('a text').optional(),
