@@ -1,5 +1,6 @@
 import type { Extension as FromMarkdownExtension } from 'mdast-util-from-markdown';
 import { codeText } from 'micromark-core-commonmark';
+import { markdownLineEnding } from 'micromark-util-character';
 import type {
   Code,
   Construct,
@@ -14,6 +15,7 @@ declare module 'micromark-util-types' {
   interface TokenTypeMap {
     signExcess: 'signExcess';
     openExcess: 'openExcess';
+    excessData: 'excessData';
   }
 }
 
@@ -46,15 +48,30 @@ function counter(token: 'signExcess' | 'openExcess', most: number): Construct {
         counts.set(this, count);
         if (count <= most) return nok(code);
         effects.enter(token);
-        return rest(code);
+        return between(code);
       };
-      function rest(code: Code): State | undefined {
+      // A line end is a token of its own: the tokenizer, asked for another line, never ends without.
+      function between(code: Code): State | undefined {
         if (code === null) {
           effects.exit(token);
           return ok(code);
         }
+        if (markdownLineEnding(code)) {
+          effects.enter('lineEnding');
+          effects.consume(code);
+          effects.exit('lineEnding');
+          return between;
+        }
+        effects.enter('excessData');
+        return within(code);
+      }
+      function within(code: Code): State | undefined {
+        if (code === null || markdownLineEnding(code)) {
+          effects.exit('excessData');
+          return between(code);
+        }
         effects.consume(code);
-        return rest;
+        return within;
       }
     },
   };

@@ -103,6 +103,18 @@ describe('beyond a limit there is one finding, and none within', () => {
     expect(problemsOf(text.slice(0, 3000))).toEqual([]);
   });
 
+  // Without tokens for their ends, the tokenizer went on for ever, or threw.
+  test.each([
+    ['brackets', `${'['.repeat(34)}${']'.repeat(270)}\na`],
+    ['lines that end with CR LF', `x ${'[ '.repeat(400)}\r\nb\r\nc`],
+    ['what is not closed', `${'<'.repeat(300)}\n${'`'.repeat(7)} z`],
+    ['a quote', `> ${'[ '.repeat(400)}\n> b\n\nAfter`],
+    ['a list', `- a\n  ${'_b '.repeat(400)}\n  c`],
+    ['a comment', `\`\`\`moves\n1. e4 {${'['.repeat(400)}\nb}\n\`\`\``],
+  ])('what is beyond may go on for lines: %s', (_, text) => {
+    expect(problemsOf(text).join('\n')).toContain('From here on this paragraph is not read');
+  });
+
   test('what is beyond is told once, and the rest of the chapter is read', () => {
     const bad = `${'- '.repeat(70)}a\n`;
     const text = `${bad}\n${bad}\n\`\`\`moves\n1. Ke5\n\`\`\`\n\n:mate\n\n:here\n`;
