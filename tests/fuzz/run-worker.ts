@@ -5,16 +5,7 @@ import { settle } from './make/settle.ts';
 import { runCase } from './run-case.ts';
 
 parentPort?.on('message', async (given: FuzzCase) => {
-  const tried = given.settle ? { target: given.target, files: settleIfRead(given.files) } : given;
+  const tried = given.settle ? { target: given.target, files: settle(given.files) } : given;
   const outcome: Outcome = { tried, failures: await runCase(tried) };
   parentPort?.postMessage(outcome);
 });
-
-/** A course that cannot even be read is tried as it is: the trial tells why. */
-function settleIfRead(files: FuzzCase['files']): FuzzCase['files'] {
-  try {
-    return settle(files);
-  } catch {
-    return files;
-  }
-}

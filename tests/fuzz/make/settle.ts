@@ -8,18 +8,31 @@ const mostRounds = 8;
 
 /**
  * Takes out of a course what the check calls an error, so that what is left is published: pages,
- * books and letters are made of courses as odd as their authors are allowed to be.
+ * books and letters are made of courses as odd as their authors are allowed to be. A course that
+ * cannot even be read is given back as it is then: the trial tells why.
  */
 export function settle(files: Files): Files {
   let settled = files;
   for (let round = 0; round < mostRounds; round++) {
-    const errors = runCourse(settled).diagnostics.filter(({ severity }) => severity === 'error');
+    const errors = errorsOf(settled);
     if (errors.length === 0) break;
-    settled = takeOut(settled, errors);
+    settled = wellFormed(takeOut(settled, errors));
   }
-  // A place that lay in another, already taken out, may have left half a character.
+  return settled;
+}
+
+function errorsOf(files: Files): Diagnostic[] {
+  try {
+    return runCourse(files).diagnostics.filter(({ severity }) => severity === 'error');
+  } catch {
+    return [];
+  }
+}
+
+/** A place that lay in another, already taken out, may leave half a character. */
+function wellFormed(files: Files): Files {
   return Object.fromEntries(
-    Object.entries(settled).map(([file, text]) => [file, Buffer.from(text).toString()]),
+    Object.entries(files).map(([file, text]) => [file, Buffer.from(text).toString()]),
   );
 }
 
