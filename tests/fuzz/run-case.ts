@@ -4,10 +4,12 @@ import type { Failure, FuzzCase, Oracle } from './case.ts';
 import { demoCourse } from './make/sources.ts';
 import { inverseMovetext, readBytes, soundDrafts, steadyComparison } from './oracles/archives.ts';
 import { type CourseRun, runCourse } from './oracles/course-run.ts';
-import { calmChanges, readablePgn, soundBook, soundLetters } from './oracles/files.ts';
+import { calmChanges, readablePgn, soundBook } from './oracles/files.ts';
 import { exactPlaces, knownRules, plainSentences, sameAgain } from './oracles/findings.ts';
 import { steadyFolders } from './oracles/folders.ts';
+import { soundLetters } from './oracles/letters.ts';
 import { anyLineEnds, exactModel, legalPositions } from './oracles/model.ts';
+import { soundPictures } from './oracles/pictures.ts';
 import { lastingRepairs } from './oracles/repairs.ts';
 import { soundReports } from './oracles/reports.ts';
 import { soundPages } from './oracles/site.ts';
@@ -30,10 +32,11 @@ export const courseOracles: readonly Oracle<CourseRun>[] = [
   readablePgn,
   soundBook,
   soundLetters,
+  soundPictures,
   calmChanges(demo.checked),
 ];
 
-const archiveOracles = [inverseMovetext, steadyComparison(table), soundDrafts];
+const archiveOracles = [inverseMovetext, steadyComparison({ ...demo, table }), soundDrafts];
 
 /** Tries a case: everything that does not hold, or nothing. */
 export async function runCase({ target, files }: FuzzCase): Promise<Failure[]> {

@@ -279,6 +279,7 @@ const blocks = [
   '> quoted\n> ```moves\n> 1. e4 {x\n> y} e5\n> ```',
   '---\ntitle: Another\n---',
   '[self]: ./1.md#one\n[p]: pos:main\n[j]: javascript:alert(1)',
+  'See [it][p], [b][p], [p], ![i][m] and [^n].\n\n[p]: pos:main "Title"\n[m]: media/dot.svg\n[^n]: A *note*.',
 ];
 
 const yaml = [

@@ -1,7 +1,10 @@
 /** Oracles for PGN files of any bytes. */
 
-import { compareGames } from '../../../src/lookup/games/index.ts';
+import { reportComparison } from '../../../src/cli/compare-report.ts';
+import { reportComparisonJson } from '../../../src/cli/compare-report-json.ts';
+import { compareGames, withPlayer } from '../../../src/lookup/games/index.ts';
 import type { CourseTable } from '../../../src/lookup/index.ts';
+import type { Course } from '../../../src/model/index.ts';
 import { makeMovetext, type PlainLine, parseGames } from '../../../src/movetext/index.ts';
 import { plain } from '../../../src/movetext/testing/outline.ts';
 import { type ArchivePart, makeDraft } from '../../../src/publish/draft/index.ts';
@@ -10,7 +13,7 @@ import type { Oracle } from '../case.ts';
 import { runCourse } from './course-run.ts';
 
 export interface Archive {
-  readonly bytes: Uint8Array;
+  readonly bytes: Buffer;
   /** As `readArchive` decodes it: UTF-8, else ISO 8859-1, without a mark. */
   readonly text: string;
 }
@@ -46,7 +49,13 @@ const flat = (line: PlainLine) =>
   JSON.stringify(plain({ tags: [], line }).line).replaceAll('\\n', ' ');
 
 /** Games are compared the same however the file comes in pieces. */
-export const steadyComparison = (table: CourseTable): Oracle<Archive> => ({
+export const steadyComparison = ({
+  course,
+  table,
+}: {
+  readonly course: Course;
+  readonly table: CourseTable;
+}): Oracle<Archive> => ({
   name: 'steady comparison',
   *examine({ bytes }) {
     const whole = compareGames(table);
@@ -61,10 +70,14 @@ export const steadyComparison = (table: CourseTable): Oracle<Archive> => ({
       if (JSON.stringify(games) !== JSON.stringify(expected))
         yield `pieces of ${size} bytes give other games`;
     }
-    for (const game of expected) {
-      const told = JSON.stringify(game);
-      if (/\bundefined\b|\bNaN\b/.test(told)) yield `a slip in ${told}`;
-    }
+    const compared = { ...withPlayer(table, expected, ''), table, course, player: '' };
+    const report = reportComparison(compared, { all: true });
+    const control = /(?!\n)[\p{Cc}\u2028\u2029]/u.exec(report)?.[0];
+    if (control !== undefined) yield `control character ${JSON.stringify(control)} in the report`;
+    const json = reportComparisonJson(compared);
+    if (JSON.parse(json).games.length !== expected.length) yield 'the JSON has other games';
+    const slip = /\bundefined\b|\bNaN\b/.exec(report)?.[0];
+    if (slip !== undefined && !/undefined|NaN/.test(bytes.toString())) yield `a slip: ${slip}`;
   },
 });
 

@@ -9,12 +9,6 @@ import { bookPages } from '../../../src/publish/book/book-pages.ts';
 import { compareCourses, writeChanges } from '../../../src/publish/changes/index.ts';
 import { makeNews } from '../../../src/publish/changes/make-news.ts';
 import { lastBoard } from '../../../src/publish/last-board.ts';
-import { chooseText } from '../../../src/publish/letter/choose-text.ts';
-import { letterFrame } from '../../../src/publish/letter/letter-frame.ts';
-import { makeMailHtml } from '../../../src/publish/letter/mail-html.ts';
-import { mailTree } from '../../../src/publish/letter/mail-tree.ts';
-import { makePlainText } from '../../../src/publish/letter/plain-text.ts';
-import { renderText } from '../../../src/publish/letter/render-text.ts';
 import { makePgn } from '../../../src/publish/pgn/index.ts';
 import { readNews } from '../../../src/read/read-news.ts';
 import { assignAddresses } from '../../../src/site/render/addresses.ts';
@@ -22,7 +16,6 @@ import { makeCourseTable } from '../../../src/site/render/course-table.ts';
 import { chapterTree, contextOf, element, makeStill } from '../../../src/site/render/index.ts';
 import type { Oracle } from '../case.ts';
 import type { CourseRun } from './course-run.ts';
-import { readHtml } from './html.ts';
 import { readXml } from './xml.ts';
 
 const board = () =>
@@ -112,29 +105,6 @@ export const soundBook: Oracle<CourseRun> = {
           yield `a link to ${link} leads nowhere in the book`;
         }
       }
-    }
-  },
-};
-
-/** A letter of each chapter is sound HTML without anything that runs, and text without controls. */
-export const soundLetters: Oracle<CourseRun> = {
-  name: 'sound letters',
-  *examine({ checked }) {
-    if (checked === undefined) return;
-    const { course } = checked;
-    const { language, title } = course.settings;
-    for (const { id } of course.chapters.slice(0, 2)) {
-      const text = chooseText(course, { chapter: id });
-      const frame = letterFrame(course, text, { site: undefined, page: undefined });
-      const body = renderText(course, text, board, 'https://example.org/course');
-      const tree = mailTree(body, () => ({ src: 'images/board.png', width: 10, height: 10 }));
-      const html = makeMailHtml({ language, subject: title, preview: '' }, frame, tree);
-      // The style sheet of the letter itself stands in its head.
-      const part = readHtml(html.replace(/<style>.*?<\/style>/s, ''), true);
-      yield* part.faults;
-      const plain = makePlainText(frame, undefined, body);
-      const control = /(?![\n\t])\p{Cc}/u.exec(plain);
-      if (control) yield `control character ${JSON.stringify(control[0])} in the plain text`;
     }
   },
 };

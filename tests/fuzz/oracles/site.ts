@@ -56,7 +56,8 @@ function* lostBlocks(
     const context = contextOf(course, pageMedium);
     const bare = countBlocks(renderChapter({ ...context, chapter: { ...chapter, body } }));
     const shown = countBlocks(pages[index]?.html ?? '');
-    if (shown !== bare) yield `with HTML a page has ${shown} blocks, without it ${bare}`;
+    // An author may call an element of his own so, too.
+    if (shown < bare) yield `with HTML a page has ${shown} blocks, without it ${bare}`;
   }
 }
 
