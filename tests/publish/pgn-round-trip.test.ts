@@ -257,6 +257,27 @@ describe('what is wrong in a file', () => {
     ]);
   });
 
+  test('names of any length and letters make titles, ids and files that a course can have', async () => {
+    const long = '1. Nf3 Nf6 2. Ng1 Ng8 '.repeat(15);
+    const pgns = [
+      `${long} 31. e4 *\n\n${long} 31. d4 *`,
+      `[Event "${'\u{10392}'.repeat(120)}"]\n\n1. e4 *`,
+      `[White "${'数'.repeat(220)}"]\n\n1. e4 *`,
+    ];
+    for (const pgn of pgns) {
+      for (const by of ['game', 'branch'] as const) {
+        const draft = await draftOf(pgn, by);
+        check(draft);
+        expect(draft.files.map(({ path: file }) => file).join()).not.toMatch(/\p{Cs}/u);
+      }
+    }
+    const { files } = await draftOf(pgns[0] ?? '', 'branch');
+    expect(files.slice(1).map(({ text }) => text.split('\n')[1])).toEqual([
+      'title: "… 27...Nf6 28.Ng1 Ng8 29.Nf3 Nf6 30.Ng1 Ng8 31.e4"',
+      'title: "… 27...Nf6 28.Ng1 Ng8 29.Nf3 Nf6 30.Ng1 Ng8 31.d4"',
+    ]);
+  });
+
   test('what is not read stands on one line, so that no word of it opens a block', async () => {
     const draft = await draftOf('1. e4 e4\r\n~~~moves\r\n2. d5 *');
     expect(exportOf(draft).map(({ line }) => outline(line))).toEqual([

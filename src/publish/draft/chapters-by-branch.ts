@@ -1,6 +1,6 @@
 import { type ChapterMaker, checkNumber, type PartOfGames } from './chapter-maker.ts';
 import { addBlocks, type DraftChapter } from './draft-chapter.ts';
-import { known, nameGame, nameMoves } from './name-game.ts';
+import { known, nameGame, nameLine, nameMoves } from './name-game.ts';
 import type { DraftGame } from './types.ts';
 import { writeBlocks } from './write-blocks.ts';
 
@@ -28,9 +28,10 @@ export function chaptersByBranch(
       const moves = game.line.moves.slice(0, (shared?.length ?? 0) + 1);
       // Games that start elsewhere, or have no moves, stand by themselves.
       const own = known(game.tags, 'FEN') !== '' || moves.length === 0;
-      const title = own ? nameGame(game) : nameMoves(moves);
-      const chapter = chapters.get(title) ?? { title, blocks: [] };
-      chapters.set(title, chapter);
+      const branch = own ? nameGame(game) : nameMoves(moves);
+      const title = own ? branch : nameLine(moves);
+      const chapter = chapters.get(branch) ?? { title, blocks: [] };
+      chapters.set(branch, chapter);
       checkNumber(chapters.size);
       addBlocks(chapter, writeBlocks(game, { nextLabel }), own ? '' : nameGame(game));
     }
@@ -77,7 +78,7 @@ function chaptersOfGame(game: DraftGame, nextLabel: () => string): DraftChapter[
   for (const block of writeBlocks(game, { nextLabel, apart })) {
     let [chapter] = chapters;
     if (apart.has(block.line)) {
-      const title = nameMoves([...moves.slice(0, branching), ...block.line.moves.slice(0, 1)]);
+      const title = nameLine([...moves.slice(0, branching), ...block.line.moves.slice(0, 1)]);
       chapter = { title, blocks: [] };
       chapters.push(chapter);
     }

@@ -6,7 +6,7 @@ import { chaptersByBranch } from './chapters-by-branch.ts';
 import { chaptersByGame } from './chapters-by-game.ts';
 import type { DraftChapter } from './draft-chapter.ts';
 import { paragraphMarkdown } from './markdown-text.ts';
-import { known } from './name-game.ts';
+import { cutName, known } from './name-game.ts';
 import { playGame } from './play-game.ts';
 import type { ArchivePart } from './read-archive.ts';
 import type { DraftGame, ImportNote } from './types.ts';
@@ -172,17 +172,19 @@ function chapterFiles(chapters: readonly DraftChapter[]): DraftFile[] {
   });
 }
 
+/** Files are named by it, and whole letters have up to four bytes. */
+const shorten = (text: string) => [...text].slice(0, 45).join('');
+
 /** `taken` has for each name the last number that was put behind it. */
 function freshSlug(title: string, taken: Map<string, number>): string {
   const plain = title
     .normalize('NFKD')
     .replace(/\p{M}/gu, '')
     .toLowerCase()
-    .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .slice(0, 50)
-    .replace(/^-+|-+$/g, '');
+    .replace(/[^\p{L}\p{N}]+/gu, '-');
+  const short = shorten(plain).replace(/^-+|-+$/g, '');
   // A page of the site may have the name that a single word gives.
-  const base = plain.includes('-') ? plain : `line-${plain || 'one'}`;
+  const base = short.includes('-') ? short : `line-${short || 'one'}`;
   let count = (taken.get(base) ?? 0) + 1;
   while (count > 1 && taken.has(`${base}-${count}`)) count += 1;
   taken.set(base, count);
@@ -202,10 +204,10 @@ const open = [
 ];
 
 function settingsOf(event: string, author: string, { side, title }: DraftOptions): string {
-  const name = event || title;
+  const name = cutName(event || title);
   return [
     `title: ${JSON.stringify(name)}`,
-    `id: ${JSON.stringify(slug(name))}`,
+    `id: ${JSON.stringify(slug(shorten(name)))}`,
     `side: ${side}`,
     ...(author === '' ? [] : [`author: ${JSON.stringify(author)}`]),
     '# While this is a draft these are warnings. Take them out when the course is to be proved.',

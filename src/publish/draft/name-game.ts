@@ -10,13 +10,13 @@ export function nameGame({ tags, line }: DraftGame): string {
   const [chapter, white, black, opening] = ['Chapter', 'White', 'Black', 'Opening'].map(tag);
   const variation = [opening, tag('Variation'), tag('SubVariation')].filter((part) => part !== '');
   const date = /^\d{4}/.exec(tag('Date'))?.[0];
-  if (chapter) return cut(chapter);
+  if (chapter) return cutName(chapter);
   if (white || black) {
     const names = `${white || 'N.N.'} – ${black || 'N.N.'}`;
-    return cut(date === undefined ? names : `${names}, ${date}`);
+    return cutName(date === undefined ? names : `${names}, ${date}`);
   }
-  if (variation.length > 0) return cut(variation.join(', '));
-  return cut(nameMoves(line.moves.slice(0, 6)) || tag('Event') || 'A game');
+  if (variation.length > 0) return cutName(variation.join(', '));
+  return cutName(nameMoves(line.moves.slice(0, 6)) || tag('Event') || 'A game');
 }
 
 /** Moves as a book prints them: `1.d4 d5 2.c4`. */
@@ -29,6 +29,12 @@ export function nameMoves(moves: readonly Pick<DraftMove, 'san' | 'number' | 'co
     .join(' ');
 }
 
+/** The same of a line that may be long: what tells it from others stands at its end. */
+export function nameLine(moves: Parameters<typeof nameMoves>[0]): string {
+  const name = nameMoves(moves);
+  return name.length <= longest ? name : `… ${nameMoves(moves.slice(-8))}`;
+}
+
 /** The value of a tag; empty where it is missing or only says that nobody knows. */
 export function known(tags: readonly PlainTag[], name: string): string {
   const value =
@@ -39,7 +45,8 @@ export function known(tags: readonly PlainTag[], name: string): string {
   return /^[?.\-*]*$/.test(value) ? '' : value;
 }
 
-function cut(name: string): string {
+/** A name of a length that lists, tabs and cards can show. */
+export function cutName(name: string): string {
   const signs = [...name];
   return signs.length <= longest
     ? name

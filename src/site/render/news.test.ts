@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import { buildCourse } from '../../model/index.ts';
+import { buildCourse, type News } from '../../model/index.ts';
 import { readCourse } from '../../read/index.ts';
 import { contextOf } from './context.ts';
 import { pageMedium } from './medium.ts';
-import { renderNews } from './news.ts';
+import { newsId, renderNews } from './news.ts';
 
 test('headings of one name have ids of their own, and the same in every rendering', () => {
   const text =
@@ -27,4 +27,10 @@ test('headings of one name have ids of their own, and the same in every renderin
       'a-more-3',
     ]);
   }
+});
+
+test('a file name of odd characters makes an id without them', () => {
+  const named = (name: string) => newsId({ name } as News);
+  expect(named('\u001b[31m x')).toBe('-[31m-x');
+  expect(named('2026-11-25')).toBe('2026-11-25');
 });

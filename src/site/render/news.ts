@@ -1,6 +1,7 @@
 import type { Root } from 'hast';
 import { toHtml } from 'hast-util-to-html';
 import { visit } from 'unist-util-visit';
+import { withoutControls } from '../../diagnostics/index.ts';
 import type { Chapter, News } from '../../model/types.ts';
 import { dayInWords } from '../../strings/date-language.ts';
 import type { NewsEntry } from '../site-data.ts';
@@ -24,7 +25,7 @@ export function renderNews(context: Omit<RenderContext, 'chapter'>): NewsEntry[]
 
 /** The id of news on its page. */
 export function newsId({ name }: News): string {
-  return name.replace(/\s+/g, '-');
+  return withoutControls(name).replace(/\s+/g, '-');
 }
 
 /** News as a chapter that stands outside the course, so that links in it lead to whole pages. */
