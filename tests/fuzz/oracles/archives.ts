@@ -117,7 +117,15 @@ function movesOf(line: PlainLine): string {
       const inner = after.map((item) =>
         item.type === 'variation' ? `(${movesOf(item.line)})` : '',
       );
-      return `${san.text.replace(/[+#]/g, '')}${glyphs.map(({ nag }) => `$${nag}`).join('')}${inner.join('')}`;
+      return `${targetOf(san.text)}${glyphs.map(({ nag }) => `$${nag}`).join('')}${inner.join('')}`;
     })
     .join(' ');
+}
+
+/** What a draft spells anew keeps the square that it goes to. */
+function targetOf(san: string): string {
+  return (
+    /[a-h][1-8](?![\s\S]*[a-h][1-8])/.exec(san)?.[0] ??
+    san.replace(/[^0OО]/gi, '').length.toString()
+  );
 }
