@@ -1,3 +1,4 @@
+export { fileAddress, fileOfAddress } from '../read/index.ts';
 export { buildCourse } from './build-course.ts';
 export { courseId } from './course-id.ts';
 export { mainLine } from './main-line.ts';

@@ -16,7 +16,7 @@ export function pictureFindings(
   return chapters.flatMap(({ body, file }) => {
     const findings: Diagnostic[] = [];
     visit(body, 'image', ({ url, position }: Image) => {
-      const ending = path.extname(decodeURI(url)).toLowerCase();
+      const ending = path.extname(url).toLowerCase();
       if (kinds.has(ending) || position === undefined) return;
       const point = ({ line, column, offset = 0 }: typeof position.start) => ({
         line,

@@ -1,15 +1,11 @@
 import path from 'node:path/posix';
+import { fileOfAddress } from './file-address.ts';
 
 /** The file that an address names: relative to the chapter, else to the course folder. */
 export function candidatePaths(
   address: string,
   chapter: string,
 ): { file: string; paths: string[] } {
-  let file = address.replaceAll('\\', '/');
-  try {
-    file = decodeURIComponent(file);
-  } catch {
-    // Written with a stray %: taken as it stands.
-  }
+  const file = fileOfAddress(address.replaceAll('\\', '/'));
   return { file, paths: [path.join(path.dirname(chapter), file), path.normalize(file)] };
 }

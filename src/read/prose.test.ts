@@ -209,8 +209,8 @@ describe('links to files of the course', () => {
 
   test.each([
     ['[x](1.md)', 'chapters/1.md'],
-    ['[x](02-a%20b.md#plans)', 'chapters/02-a b.md#plans'],
-    ['[x](<chapters/02-a b.md>)', 'chapters/02-a b.md'],
+    ['[x](02-a%20b.md#plans)', 'chapters/02-a%20b.md#plans'],
+    ['[x](<chapters/02-a b.md>)', 'chapters/02-a%20b.md'],
     ['[x][y]\n\n[y]: ./1.md', 'chapters/1.md'],
     ['[x](../media/sheet.pdf)', 'media/sheet.pdf'],
     ['[x](#plans)', '#plans'],

@@ -2,6 +2,7 @@ import { createRequire } from 'node:module';
 import type { Element, Root } from 'hast';
 import type { Html } from 'mdast';
 import { visit } from 'unist-util-visit';
+import { fileAddress, fileOfAddress } from './file-address.ts';
 import { resolveMedia } from './resolve-media.ts';
 import { placeOf, type TextContext, takeMedia } from './text-context.ts';
 
@@ -50,7 +51,7 @@ export function readHtml(node: Html, context: TextContext): void {
       readPicture(properties.src, node, context);
     }
     if (tagName === 'a' && typeof properties.href === 'string') {
-      const file = decoded(properties.href.replace(/[?#].*$/s, ''));
+      const file = fileOfAddress(properties.href.replace(/[?#].*$/s, ''));
       if (context.media.has(file)) takeMedia(file, node, context);
     }
   });
@@ -60,19 +61,11 @@ function readPicture(url: string, node: Html, context: TextContext): void {
   const resolved = resolveMedia(url.trim(), context.source.file, context.media);
   if ('problem' in resolved) {
     context.report({ place: placeOf(node, context), ...resolved.problem });
-  } else if (resolved.path !== decoded(url.trim())) {
+  } else if (resolved.path !== fileOfAddress(url.trim())) {
     context.report({
       place: placeOf(node, context),
       message: 'HTML names files from the course folder, where the pages will lie.',
-      hint: `Write \`src="${encodeURI(resolved.path)}"\`.`,
+      hint: `Write \`src="${fileAddress(resolved.path)}"\`.`,
     });
   } else takeMedia(resolved.path, node, context);
-}
-
-function decoded(address: string): string {
-  try {
-    return decodeURIComponent(address);
-  } catch {
-    return address;
-  }
 }

@@ -1,4 +1,5 @@
 import { candidatePaths } from './candidate-paths.ts';
+import { fileAddress } from './file-address.ts';
 import { suggestTarget } from './suggest.ts';
 
 /** The files of a course that a link may lead to, by their paths. */
@@ -25,9 +26,9 @@ export function resolveLink(
   if (written === '' || /^(?:[a-z][a-z0-9+.-]*:|\/|.*\.html$)/i.test(written)) return { url };
   const { file, paths } = candidatePaths(written, chapter);
   const inMedia = paths.find((candidate) => media.has(candidate));
-  if (inMedia !== undefined) return { url: inMedia + rest, media: inMedia };
+  if (inMedia !== undefined) return { url: fileAddress(inMedia) + rest, media: inMedia };
   const inChapters = paths.find((candidate) => chapters.has(candidate));
-  if (inChapters !== undefined) return { url: inChapters + rest };
+  if (inChapters !== undefined) return { url: fileAddress(inChapters) + rest };
   const near = suggestTarget(chapter, { chapters, media }, file);
   return {
     problem: {

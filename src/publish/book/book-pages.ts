@@ -1,6 +1,6 @@
 import type { Element, ElementContent, Root } from 'hast';
 import { visit } from 'unist-util-visit';
-import type { Chapter, Course } from '../../model/index.ts';
+import { type Chapter, type Course, fileOfAddress } from '../../model/index.ts';
 import { element } from '../../site/render/index.ts';
 import { type Strings, stringsFor } from '../../strings/index.ts';
 import { fitTree } from './fit-tree.ts';
@@ -32,7 +32,7 @@ export function bookPages(
   const idsOf = new Map(chapters.map(({ file, tree }) => [file, idsIn(tree)]));
   const src = (url: string) => {
     if (url.startsWith('../images/')) return url;
-    const picture = media.get(decodeURI(url));
+    const picture = media.get(fileOfAddress(url));
     return picture && `../${picture.path}`;
   };
   const bodies = chapters.map(({ file, tree }) =>

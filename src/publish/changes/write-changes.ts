@@ -2,6 +2,7 @@ import type { List, Paragraph, PhrasingContent, Root, RootContent } from 'mdast'
 import { type Options, toMarkdown } from 'mdast-util-to-markdown';
 import { toString as plainText } from 'mdast-util-to-string';
 import { numberSign } from '../../chess/index.ts';
+import { fileAddress } from '../../model/index.ts';
 import { glyphSign } from '../../movetext/index.ts';
 import { sanText } from '../../site/render/notation.ts';
 import { type Strings, stringsFor } from '../../strings/index.ts';
@@ -123,7 +124,7 @@ function moveWords(move: Move, strings: Strings): string {
 function link({ stands, label, file, id }: Spot, words: string): PhrasingContent {
   if (!stands) return text(words);
   const url =
-    label === undefined ? `../${encodeURI(file)}#${encodeURIComponent(id)}` : `pos:${label}`;
+    label === undefined ? `../${fileAddress(file)}#${encodeURIComponent(id)}` : `pos:${label}`;
   return { type: 'link', url, children: [text(words)] };
 }
 

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { readFile, stat } from 'node:fs/promises';
 import { join } from 'node:path';
+import { fileAddress } from '../../model/index.ts';
 
 /** A larger file, such as a film, is not fetched by a reader who only came to read a page. */
 const largest = 8_000_000;
@@ -44,8 +45,8 @@ export async function keptFiles(folder: string, files: readonly string[]): Promi
       continue;
     }
     const content = await readFile(join(folder, file));
-    const address = file.split('/').map(encodeURIComponent).join('/');
-    hashes[address] = createHash('sha256').update(content).digest('base64');
+    // As pages name it: the browser looks an address up as it is written.
+    hashes[fileAddress(file)] = createHash('sha256').update(content).digest('base64');
     bytes += size;
   }
   return { hashes, bytes, left };

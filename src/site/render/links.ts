@@ -1,3 +1,4 @@
+import { fileAddress, fileOfAddress } from '../../model/index.ts';
 import type { RenderContext } from './context.ts';
 
 /** Addresses that a reader may be sent to by a link. */
@@ -13,8 +14,9 @@ export function siteHref(
   url: string,
 ): string | undefined {
   if (anyProtocol.test(url)) return safeProtocols.test(url) ? url : undefined;
-  const [, path = '', rest = ''] = /^([^?#]*)(.*)$/s.exec(url) ?? [];
+  const [, address = '', rest = ''] = /^([^?#]*)(.*)$/s.exec(url) ?? [];
+  const path = fileOfAddress(address);
   const target = course.chapters.find(({ file }) => file === path);
   if (target) return addresses.page(target.index) + rest;
-  return chapter.media.includes(path) ? encodeURI(path) + rest : url;
+  return chapter.media.includes(path) ? fileAddress(path) + rest : url;
 }

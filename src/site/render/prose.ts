@@ -2,7 +2,7 @@ import type { Element, ElementContent } from 'hast';
 import type { Heading, Image, Link, Paragraph, PhrasingContent } from 'mdast';
 import { defaultHandlers, type Handlers, type State } from 'mdast-util-to-hast';
 import { toString as plainText } from 'mdast-util-to-string';
-import { slug } from '../../model/index.ts';
+import { fileAddress, slug } from '../../model/index.ts';
 import type {
   BlockNode,
   DirectiveNode,
@@ -96,7 +96,7 @@ export function proseHandlers(context: RenderContext, headingShift: number): Han
       return element(
         'img',
         {
-          src: encodeURI(node.url),
+          src: fileAddress(node.url),
           alt: node.alt ?? '',
           ...(node.title ? { title: node.title } : {}),
           loading: 'lazy',

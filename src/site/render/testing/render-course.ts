@@ -5,7 +5,7 @@ import { renderSite } from '../site.ts';
 /** The HTML of the chapters of a course that is given by its texts; file names are `1.md`, `2.md`. */
 export function renderCourse(
   chapters: readonly string[],
-  { side = 'white', games = [] as readonly string[] } = {},
+  { side = 'white', games = [] as readonly string[], media = [] as readonly string[] } = {},
 ): string[] {
   const draft = readCourse(
     {
@@ -15,7 +15,7 @@ export function renderCourse(
         text: `---\ntitle: Chapter ${'ABC'.charAt(index)}\n---\n\n${text}`,
       })),
       games: games.map((text, index) => ({ path: `games/${index + 1}.pgn`, text })),
-      media: [],
+      media,
       problems: [],
     },
     { frontMatter: 'optional' },
