@@ -27,6 +27,9 @@ interface SavedCase extends FuzzCase {
   readonly number: number;
 }
 
+/** So many kinds of failures are made small and saved: of more, most are one fault. */
+const mostKinds = 20;
+
 const bench = new Bench();
 process.exitCode =
   values.replay === undefined ? await fuzz() : await replay(path.resolve(values.replay));
@@ -51,7 +54,7 @@ async function fuzz(): Promise<number> {
       const kind = signatureOf(failure);
       const before = kinds.get(kind) ?? 0;
       kinds.set(kind, before + 1);
-      if (before > 0) continue;
+      if (before > 0 || kinds.size > mostKinds) continue;
       const smaller = await minimise(tried, (each) => failsSo(each, kind), triesOf(failure));
       report({ ...smaller, failure, seed, number }, kind, kinds.size);
     }

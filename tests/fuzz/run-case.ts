@@ -13,6 +13,7 @@ import { soundPictures } from './oracles/pictures.ts';
 import { lastingRepairs } from './oracles/repairs.ts';
 import { soundReports } from './oracles/reports.ts';
 import { soundPages } from './oracles/site.ts';
+import { usefulTables } from './oracles/tables.ts';
 
 const demo = runCourse(demoCourse);
 if (demo.checked === undefined) throw new Error('the example course has errors');
@@ -29,6 +30,7 @@ export const courseOracles: readonly Oracle<CourseRun>[] = [
   legalPositions,
   anyLineEnds,
   soundPages,
+  usefulTables,
   readablePgn,
   soundBook,
   soundLetters,

@@ -9,7 +9,7 @@ import type { CourseRun } from './course-run.ts';
 import { type HtmlPart, readHtml } from './html.ts';
 import { readXml } from './xml.ts';
 
-const place = {
+export const place = {
   assets: { scripts: {}, styles: { embed: 'assets/embed.css' }, fonts: [] },
   offline: false,
 };
