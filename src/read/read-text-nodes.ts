@@ -60,13 +60,12 @@ function readNode(node: RootContent | PhrasingContent, context: TextContext) {
       return readLinkReference(node, context);
     case 'inlineCode':
       return readProseMoves(node);
-    case 'html':
-      readHtml(node, context);
-      return node;
     case 'image':
       return readImage(node, context);
     case 'imageReference':
       return readImageReference(node, context);
+    case 'html':
+      return readHtml(node, context);
     case 'excess':
       return readExcess(node, context);
     default:

@@ -32,8 +32,12 @@ export function positionOf({ position }: Node): Pick<Node, 'position'> {
 
 /** Notes that a file of `media/` is shown or handed out, unless it is none to be published. */
 export function takeMedia(file: string, node: Node, context: TextContext): boolean {
+  return takeMediaAt(file, placeOf(node, context), context);
+}
+
+export function takeMediaAt(file: string, place: Place, context: TextContext): boolean {
   const fault = findNameFault(file) ?? context.unfit.get(file);
-  if (fault) context.report({ rule: 'media-unfit', place: placeOf(node, context), ...fault });
+  if (fault) context.report({ rule: 'media-unfit', place, ...fault });
   else context.usedMedia.add(file);
   return fault === undefined;
 }

@@ -5,6 +5,7 @@ import { toString as plainText } from 'mdast-util-to-string';
 import { visit } from 'unist-util-visit';
 import type { Chapter } from '../../model/types.ts';
 import type { RenderContext } from './context.ts';
+import { siteHref } from './links.ts';
 import { proseHandlers } from './prose.ts';
 import { cleanRawHtml } from './raw-html.ts';
 
@@ -35,7 +36,17 @@ export function chapterTree(context: RenderContext): Root {
   const claimId = (wish: string) => context.addresses.claimId(chapter.index, wish);
   const clean = hasRawHtml || tree.type !== 'root' ? cleanRawHtml(tree, isBlock, claimId) : tree;
   alignByClass(clean);
+  if (hasRawHtml) leadToPages(clean, context);
   return clean;
+}
+
+/** Links to chapters that an author has written as HTML: the reader has found their files. */
+function leadToPages(tree: Root, context: RenderContext): void {
+  visit(tree, 'element', ({ tagName, properties }) => {
+    const { href } = properties;
+    if (tagName !== 'a' || typeof href !== 'string' || !href.startsWith('chapters/')) return;
+    properties.href = siteHref(context, href);
+  });
 }
 
 /** A body that begins with its chapter's title would show it twice. */

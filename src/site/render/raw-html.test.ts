@@ -100,3 +100,21 @@ test.each([
   const tags = (text: string) => text.match(/<\/?[a-z][\w-]*/g);
   expect(tags(serialize(parseFragment(html)))).toEqual(tags(html));
 });
+
+test('pictures and links that the reader has found in the course stay', () => {
+  const picture =
+    '<picture><source srcset="media/a.png 2x, media/b%20c.png"><img srcset="media/a.png 1.5x" src="media/a.png" alt="A"></picture>';
+  expect(clean(picture)).toBe(picture);
+  for (const list of [
+    'media/a.png, //host/x.png 2x',
+    'media/a.png 2x, https://host/x.png',
+    'media/\\host',
+  ]) {
+    expect(clean(`<img srcset="${list}" alt="a">`), list).toBe('<img alt="a">');
+  }
+});
+
+test('a link to a chapter that is written as HTML leads to its page', () => {
+  const [html = ''] = renderCourse(['<b><a href="2.md#x">there</a></b>', 'Text.']);
+  expect(html).toContain('<a href="2.html#x">there</a>');
+});

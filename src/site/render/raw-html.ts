@@ -51,6 +51,8 @@ export function cleanRawHtml(
       ...defaultSchema.attributes,
       // The default lets these keep but one class each; the site's own have others.
       h2: ['className'],
+      img: [...(defaultSchema.attributes?.img ?? []), 'srcSet', 'sizes'],
+      source: ['srcSet', 'sizes', 'media', 'type'],
       a: [
         ...(defaultSchema.attributes?.a ?? []).filter((name) => !Array.isArray(name)),
         'className',
@@ -82,7 +84,8 @@ export function cleanRawHtml(
  * a `<select>` or a `<title>` would take all that follows along.
  */
 function withoutOtherTags(html: string): string {
-  return html.replace(/<\/?([a-z][^\s/>]*)[^>]*>/gi, (tag, name: string) => {
+  // A tag that is not closed is one to the end: looked at once, however many begin in it.
+  return html.replace(/<\/?([a-z][^\s/>]*)[^>]*(?:>|$)/gi, (tag, name: string) => {
     const known = name.toLowerCase();
     return allowed.has(known) || strip.includes(known) ? tag : '';
   });
@@ -98,7 +101,10 @@ function openLink(link: Element): void {
 function signOf(tree: Nodes): string {
   let sign = 'own-';
   visit(tree, (node) => {
-    while (node.type === 'raw' && node.value.includes(sign)) sign += '-';
+    if (node.type !== 'raw') return;
+    for (const [like] of node.value.matchAll(/own-+/g)) {
+      if (like.length >= sign.length) sign = `${like}-`;
+    }
   });
   return sign;
 }
@@ -111,11 +117,15 @@ function settleIds(tree: Nodes, sign: string, claimId: (wish: string) => string)
   });
 }
 
+const picture = 'media\\/[^\\s\\\\]+(?: [\\d.]+[wx])?';
+/** A list of pictures that the reader has found in the course, as it writes them. */
+const ownPictures = new RegExp(`^${picture}(?:, ${picture})*$`);
+
 /**
  * Nothing is fetched from another host, and no picture stands in its address. An address without a
  * scheme may still name a host, as `//host/x.png` does, and browsers read a backslash as a slash.
  */
 function keepOwnAddresses({ properties }: Element): void {
-  delete properties.srcSet;
+  if (!ownPictures.test(String(properties.srcSet ?? ''))) delete properties.srcSet;
   if (/^[\s\\/]*[\\/]{2}|\\|^[^/?#]*:/.test(String(properties.src ?? ''))) delete properties.src;
 }
