@@ -25,7 +25,7 @@ export function findMissingId(
   pointAt: (offset: number) => Point,
 ): MissingId | undefined {
   if (title === undefined) return undefined;
-  const document = parseDocument(text, { logLevel: 'error' });
+  const document = parseDocument(text, { logLevel: 'error', uniqueKeys: false });
   if (document.errors.length > 0 || document.has('id')) return undefined;
   // YAML has more styles than these lines foresee: what would change any other setting is no gap.
   const gap = gapsFor(document, text).find((each) => isSafe(document, text, each));
@@ -66,6 +66,7 @@ function lineAfter(text: string, offset: number): number | undefined {
 function isSafe(document: Document, text: string, { at, before, after }: Gap): boolean {
   const longer = parseDocument(`${text.slice(0, at)}${before}id: x${after}${text.slice(at)}`, {
     logLevel: 'error',
+    uniqueKeys: false,
   });
   if (longer.errors.length > 0) return false;
   return isDeepStrictEqual(longer.toJS(), { ...document.toJS(), id: 'x' });

@@ -35,16 +35,16 @@ with \`from="…"\`, or link to it.
     },
   ],
   *find(course) {
-    const budget = { left: mostCompared };
+    const compared: Compared = { left: mostCompared, known: new Map() };
     for (const chapter of course.chapters) {
       for (const block of chapter.blocks) {
         if (block.kind !== 'moves') continue;
         for (const node of block.nodes) {
           if (!node.move || node.children.length > 0) continue;
-          const earlier = toldBefore(course, block, node, budget);
+          const earlier = toldBefore(course, block, node, compared);
           const parent = node.parent === undefined ? undefined : block.nodes[node.parent];
           const place = placeOf({ chapter, block, node, parent });
-          if (budget.left <= 0) {
+          if (compared.left <= 0) {
             yield { place, ...tooMany };
             return;
           }
@@ -63,10 +63,17 @@ with \`from="…"\`, or link to it.
 });
 
 /**
- * Positions of lines that are compared with one another in a course, at the most. Three hundred blocks that
- * each tell fifty lines of forty moves twice compare about a million.
+ * Pairs of positions in lines that are compared in a course, at the most. Three hundred blocks that tell
+ * all of fifty lines of forty moves again compare half a million.
  */
-const mostCompared = 20_000_000;
+const mostCompared = 2_000_000;
+
+interface Compared {
+  /** Pairs of positions that may still be compared. */
+  left: number;
+  /** Whether the moves that led to two nodes were found to be the same, from where the first's block starts. */
+  readonly known: Map<MoveNode, Map<MoveNode, boolean>>;
+}
 
 const tooMany = {
   message:
@@ -79,19 +86,19 @@ function toldBefore(
   course: Course,
   block: MovesBlock,
   last: MoveNode,
-  budget: { left: number },
+  compared: Compared,
 ): Occurrence | undefined {
   const before = last.parent === undefined ? undefined : block.nodes[last.parent]?.position;
   const moves = before && course.graph[before.key]?.moves;
   const twins = moves?.find(({ san }) => san === last.move?.san)?.at ?? [];
   for (const ref of twins) {
-    budget.left--;
+    compared.left--;
     if (ref.chapter > block.chapter) break;
     if (ref.chapter === block.chapter && ref.block >= block.index) break;
     const twin = occurrenceAt(course, ref);
     if (twin.block.kind !== 'moves' || twin.node.children.length > 0) continue;
-    if (sameWay(block, last, twin.block, twin.node, budget)) return twin;
-    if (budget.left <= 0) return undefined;
+    if (sameWay(block, last, twin.block, twin.node, compared)) return twin;
+    if (compared.left <= 0) return undefined;
   }
   return undefined;
 }
@@ -102,15 +109,29 @@ function sameWay(
   last: MoveNode,
   other: MovesBlock,
   twin: MoveNode,
-  budget: { left: number },
+  compared: Compared,
 ): boolean {
+  const passed: (readonly [MoveNode, MoveNode])[] = [];
   let a: MoveNode | undefined = last;
   let b: MoveNode | undefined = twin;
-  while (a && b && a.position?.key === b.position?.key) {
-    budget.left--;
-    if (a.parent === undefined) return true;
-    a = block.nodes[a.parent];
-    b = b.parent === undefined ? undefined : other.nodes[b.parent];
+  let isSame: boolean | undefined;
+  while (isSame === undefined) {
+    if (!a || !b || a.position?.key !== b.position?.key) isSame = false;
+    else {
+      isSame = compared.known.get(a)?.get(b);
+      if (isSame === undefined) {
+        compared.left--;
+        passed.push([a, b]);
+        if (a.parent === undefined) isSame = true;
+        a = block.nodes[a.parent ?? -1];
+        b = b.parent === undefined ? undefined : other.nodes[b.parent];
+      }
+    }
   }
-  return false;
+  // Lines that part late have their beginnings compared once.
+  for (const [one, two] of passed) {
+    const twins = compared.known.get(one) ?? new Map<MoveNode, boolean>();
+    compared.known.set(one, twins.set(two, isSame));
+  }
+  return isSame;
 }

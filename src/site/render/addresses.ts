@@ -23,10 +23,17 @@ const ofThePage: ReadonlySet<string> = new Set([
 /** Gives out the ids of a page: `wish`, else `wish-2`, … */
 export function createIds(): (wish: string) => string {
   const taken = new Set<string>();
+  /** For a wish that was met before, the last number that was put behind it. */
+  const numbers = new Map<string, number>();
   return (wish) => {
     const free = (id: string) => id !== '' && !taken.has(id) && !ofThePage.has(id);
     let id = wish;
-    for (let count = 2; !free(id); count++) id = `${wish === '' ? 'x' : wish}-${count}`;
+    let count = numbers.get(wish) ?? 1;
+    while (!free(id)) {
+      count++;
+      id = `${wish === '' ? 'x' : wish}-${count}`;
+    }
+    numbers.set(wish, count);
     taken.add(id);
     return id;
   };

@@ -65,11 +65,23 @@ function noteOf(places: readonly Told[]): MoveNote | undefined {
 }
 
 /** Those behind the move, and those that open the variation which it begins. */
-function commentsOn(node: MoveNode, { nodes }: MovesBlock): CommentNode[] {
-  const opening = nodes
-    .flatMap(({ after }) => after)
-    .flatMap((item) => (item.type === 'variation' && item.first === node.index ? item.before : []));
+function commentsOn(node: MoveNode, block: MovesBlock): CommentNode[] {
+  const opening = openingsOf(block).get(node.index) ?? [];
   return [...opening, ...node.after.filter((item) => item.type === 'comment')];
+}
+
+const openings = new WeakMap<MovesBlock, ReadonlyMap<number, readonly CommentNode[]>>();
+
+/** The comments that open variations, by the first move of each. */
+function openingsOf(block: MovesBlock): ReadonlyMap<number, readonly CommentNode[]> {
+  const known = openings.get(block);
+  if (known) return known;
+  const found = new Map<number, readonly CommentNode[]>();
+  for (const { after } of block.nodes) {
+    for (const item of after) if (item.type === 'variation') found.set(item.first, item.before);
+  }
+  openings.set(block, found);
+  return found;
 }
 
 function renderComment({ content }: CommentNode, context: RenderContext): string {

@@ -68,12 +68,23 @@ interface Line {
   readonly at: number;
 }
 
+/**
+ * Moves before a named position, and behind it, that its board can be played through. Each named
+ * position carries its whole line, and no line of a book is as long.
+ */
+const longestLine = 300;
+
 /** The moves that lead to a position within its block, and those that lead on. */
 function lineThrough(course: Course, label: string, ref: NodeRef, { nodes }: Block): Line {
   const into: MoveNode[] = [];
-  for (let node = nodes[ref.node]; node; node = nodes[node.parent ?? -1]) into.unshift(node);
+  for (let node = nodes[ref.node]; node; node = nodes[node.parent ?? -1]) {
+    if (into.push(node) > longestLine) break;
+  }
+  into.reverse();
   const onward: MoveNode[] = [];
-  for (let node = next(nodes, into.at(-1)); node; node = next(nodes, node)) onward.push(node);
+  for (let node = next(nodes, into.at(-1)); node; node = next(nodes, node)) {
+    if (onward.push(node) >= longestLine) break;
+  }
   return {
     nodes: [...into, ...(onward.length > 0 ? onward : continuation(course, label))],
     at: into.length - 1,
@@ -86,13 +97,26 @@ function next(nodes: readonly MoveNode[], node: MoveNode | undefined): MoveNode 
 
 /** Where a line ends at a name, the first block that starts from it goes on. */
 function continuation(course: Course, label: string): MoveNode[] {
-  for (const { blocks } of course.chapters) {
-    for (const block of blocks) {
-      if (block.kind === 'moves' && block.from?.name === label)
-        return mainLine(block.nodes).slice(1);
-    }
+  const block = blocksFrom(course).get(label);
+  return block ? mainLine(block.nodes).slice(1, 1 + longestLine) : [];
+}
+
+const known = new WeakMap<Course, ReadonlyMap<string, Block>>();
+
+/** The first block that starts from each name. */
+function blocksFrom(course: Course): ReadonlyMap<string, Block> {
+  const found = known.get(course) ?? findBlocks(course);
+  known.set(course, found);
+  return found;
+}
+
+function findBlocks({ chapters }: Course): ReadonlyMap<string, Block> {
+  const blocks = new Map<string, Block>();
+  for (const block of chapters.flatMap((chapter) => chapter.blocks)) {
+    const name = block.kind === 'moves' ? block.from?.name : undefined;
+    if (name !== undefined && !blocks.has(name)) blocks.set(name, block);
   }
-  return [];
+  return blocks;
 }
 
 function attributesOf({ nodes, at }: Line, { view }: Block, strings: Strings) {

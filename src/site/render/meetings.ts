@@ -13,14 +13,33 @@ const mostPlaces = 6;
  * at its first position, as the check asks for (`transposition-untold`).
  */
 function otherWays(course: Course, key: string, before: string | undefined): NodeRef[] {
+  const places: NodeRef[] = [];
+  for (const [way, ref] of waysTo(course, key)) {
+    if (way !== before && places.length < mostPlaces) places.push(ref);
+  }
+  return places;
+}
+
+const known = new WeakMap<Course, Map<string, ReadonlyMap<string, NodeRef>>>();
+
+/** The first place of each way to a position, by the position before it. Found once for each position. */
+function waysTo(course: Course, key: string): ReadonlyMap<string, NodeRef> {
+  const byKey = known.get(course) ?? new Map<string, ReadonlyMap<string, NodeRef>>();
+  known.set(course, byKey);
+  const found = byKey.get(key) ?? findWays(course, key);
+  byKey.set(key, found);
+  return found;
+}
+
+function findWays(course: Course, key: string): ReadonlyMap<string, NodeRef> {
   const ways = new Map<string, NodeRef>();
   for (const ref of course.graph[key]?.at ?? []) {
     const node = nodeAt(course, ref);
     if (node?.parent === undefined) continue;
     const way = nodeAt(course, { ...ref, node: node.parent })?.position?.key;
-    if (way !== undefined && way !== before && !ways.has(way)) ways.set(way, ref);
+    if (way !== undefined && !ways.has(way)) ways.set(way, ref);
   }
-  return [...ways.values()].slice(0, mostPlaces);
+  return ways;
 }
 
 /**

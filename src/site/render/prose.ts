@@ -1,5 +1,5 @@
 import type { Element, ElementContent } from 'hast';
-import type { Heading, Image, Link, Paragraph, PhrasingContent } from 'mdast';
+import type { Heading, Image, Link, ListItem, Nodes, Paragraph, PhrasingContent } from 'mdast';
 import { defaultHandlers, type Handlers, type State } from 'mdast-util-to-hast';
 import { toString as plainText } from 'mdast-util-to-string';
 import { fileAddress, slug } from '../../model/index.ts';
@@ -104,6 +104,8 @@ export function proseHandlers(context: RenderContext, headingShift: number): Han
         [],
       );
     },
+    listItem: (state, node, parent) =>
+      defaultHandlers.listItem(state, node, parent && looksOf(parent)),
     table(state, node) {
       return element('div', { className: ['table'] }, [defaultHandlers.table(state, node)]);
     },
@@ -120,4 +122,25 @@ export function proseHandlers(context: RenderContext, headingShift: number): Han
 /** The position that a directive in prose speaks of: the board shows it while it is read. */
 function speaksOf(node: PhrasingContent): NodeRef | undefined {
   return node.type === 'courseDirective' ? node.at : undefined;
+}
+
+const looks = new WeakMap<Nodes, Nodes>();
+
+/**
+ * A list that says of itself whether its items stand apart. The handler of an item asks for nothing
+ * else of its list, and would look through all items of it for each.
+ */
+function looksOf<Parent extends Nodes>(list: Parent): Parent {
+  if (list.type !== 'list') return list;
+  const known = looks.get(list);
+  if (known) return known as Parent;
+  const spread =
+    (list.spread ?? false) || list.children.some((item) => item.spread ?? isApart(item));
+  const found = { ...list, spread, children: [] };
+  looks.set(list, found);
+  return found;
+}
+
+function isApart(item: ListItem): boolean {
+  return item.children.length > 1;
 }

@@ -3,7 +3,7 @@ import { describePosition, type Position, sideToMove } from '../../chess/index.t
 import { drawBoardInPage, pieceSprite } from '../../draw/index.ts';
 import { palettes } from '../../draw/paint.ts';
 import type { CourseNotes, CourseTable } from '../../lookup/index.ts';
-import { type Block, type Chapter, type Course, mainLine } from '../../model/index.ts';
+import { type Block, type Chapter, type Course, type Label, mainLine } from '../../model/index.ts';
 import { stringsFor } from '../../strings/index.ts';
 import type { ChapterPage, NamedPositions, SiteData, SiteFile } from '../site-data.ts';
 import { appManifest } from '../web-app/app-manifest.ts';
@@ -166,10 +166,14 @@ export function emblematic({
 
 function namedPositions(course: Course, addresses: Addresses): NamedPositions[] {
   const strings = stringsFor(course.settings.language);
-  const labels = Object.values(course.labels);
+  const labels = new Map<number, Label[]>();
+  for (const label of Object.values(course.labels)) {
+    const there = labels.get(label.ref.chapter);
+    if (there) there.push(label);
+    else labels.set(label.ref.chapter, [label]);
+  }
   return course.chapters.flatMap((chapter) => {
-    const entries = labels
-      .filter(({ ref }) => ref.chapter === chapter.index)
+    const entries = (labels.get(chapter.index) ?? [])
       .sort((a, b) => a.ref.block - b.ref.block || a.ref.node - b.ref.node)
       .map(({ name, ref }) => ({
         name,
