@@ -63,6 +63,7 @@ const texts: Readonly<Record<string, (n: number) => string>> = {
   'rows of a table': (n) => `|a|b|\n|-|-|\n${fill('|a|b|\n', n)}`,
   'short rows of a wide table': (n) =>
     `|${'a|'.repeat(n ** 0.5)}\n|${'-|'.repeat(n ** 0.5)}\n${fill('a\n', n)}`,
+  'headings that are underlined': (n) => fill('a\n=\n', n),
   headings: (n) => fill('# a\n', n),
   'headings of one name': (n) => many(n, (index) => `# a-${index % 2}\n`),
   'notes of notes': (n) => many(n, (index) => `[^${index}]: [^${index + 1}]\n`),
@@ -171,6 +172,31 @@ const others: Readonly<Record<string, (n: number) => Files>> = {
     for (let index = 0; index < n / 50; index++) files[`chapters/${index}.md`] = text;
     return files;
   },
+};
+
+/** Files of games that are imported, and compared with a course. */
+export const hostileGames: Readonly<Record<string, (n: number) => string>> = {
+  'small games': (n) => fill('1. e4 *\n', n),
+  'games with tags': (n) => fill('[White "A"]\n\n1. e4 e5 *\n\n', n),
+  'games of one name': (n) => many(n, (index) => `[White "A-${index % 2}"]\n\n1. d4 *\n\n`),
+  'tags that open': (n) => fill('[A "', n),
+  brackets: (n) => '['.repeat(n),
+  'lines of brackets': (n) => fill('[\n', n),
+  'one long tag': (n) => `[White "${'a'.repeat(n)}"]\n\n1. e4 *`,
+  'many tags': (n) => `${many(n, (index) => `[A${index} "x"]\n`)}\n1. e4 *`,
+  'comments at one move': (n) => `1. e4 ${fill('{a} ', n)}`,
+  'a comment left open': (n) => `1. e4 ${'{'.repeat(n)}`,
+  'variations that open': (n) => `1. e4 ${'('.repeat(n)}`,
+  'variations that close': (n) => `1. e4 ${')'.repeat(n)}`,
+  'variations at one move': (n) => `1. e4 ${fill('(1. d4 d5) ', n)}`,
+  'variations in variations': (n) => `1. e4 ${'(1. d4 '.repeat(n / 8)}${')'.repeat(n / 8)}`,
+  'moves that cannot be played': (n) => `1. e4 ${fill('(1. Ke5) ', n)}`,
+  'words that are no moves': (n) => fill('xyzzy ', n),
+  'results one after another': (n) => fill('1-0 ', n),
+  'a long game': (n) => many(n, shuffle),
+  'one long line': (n) => fill('1. e4 e5 ', n),
+  'empty lines': (n) => '\n'.repeat(n),
+  'a FEN without an end': (n) => `[FEN "${fill('8/', n)}"]\n\n1. e4 *`,
 };
 
 export const hostileCourses: Readonly<Record<string, (n: number) => Files>> = {

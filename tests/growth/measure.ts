@@ -1,17 +1,19 @@
 /**
- * Counts the steps that hostile texts take, at three lengths, and prints them as JSON. A process of its
+ * Counts the steps that hostile texts take, at a length and twice the length, and prints them as JSON. A process of its
  * own, in which nothing is loaded before it is counted. `measure.ts [PATTERN [LENGTH]]`.
  */
-
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
 import { createStepCounter } from './count-steps.ts';
-import { hostileCourses } from './hostile-courses.ts';
+import { type Files, hostileCourses, hostileGames } from './hostile-courses.ts';
 
 export interface Measured {
   readonly name: string;
   readonly stage: string;
-  /** For a length, twice and four times the length. */
+  /** For a length, and for twice the length. */
   readonly steps: readonly number[];
-  /** Where most of the steps of the longest are. */
+  /** Where most of the steps of the longer one are. */
   readonly most: string;
 }
 
@@ -19,34 +21,80 @@ const counter = createStepCounter();
 const { reportText } = await import('../../src/diagnostics/index.ts');
 const { buildCourse } = await import('../../src/model/index.ts');
 const { checkCourse } = await import('../../src/check/index.ts');
+const { compareGames } = await import('../../src/lookup/games/index.ts');
 const { readCourse } = await import('../../src/read/index.ts');
+const { assignAddresses } = await import('../../src/site/render/addresses.ts');
+const { makeCourseTable } = await import('../../src/site/render/course-table.ts');
 const { renderSite } = await import('../../src/site/render/site.ts');
+const { makeDraft, readArchive } = await import('../../src/publish/draft/index.ts');
 const { makePgn } = await import('../../src/publish/pgn/index.ts');
 
-const [pattern = '.', length = '1000'] = process.argv.slice(2);
+type Stages = Map<string, { readonly steps: number[]; readonly most: string }>;
+
+const [pattern = '.', length = '2000'] = process.argv.slice(2);
 const found: Measured[] = [];
-for (const [name, make] of Object.entries(hostileCourses)) {
+const work = mkdtempSync(path.join(tmpdir(), 'linewright-growth-'));
+const every = [
+  ...Object.entries(hostileCourses).map(
+    ([name, make]) =>
+      [name, (size: number, stages: Stages) => measureCourse(make(size), stages)] as const,
+  ),
+  ...Object.entries(hostileGames).map(
+    ([name, make]) =>
+      [
+        `games: ${name}`,
+        (size: number, stages: Stages) => measureGames(make(size), stages),
+      ] as const,
+  ),
+];
+for (const [name, measure] of every) {
   if (!new RegExp(pattern).test(name)) continue;
-  const stages = new Map<string, { steps: number[]; most: string }>();
-  for (const times of [1, 2, 4]) measure(make(times * Number(length)), stages);
+  const stages: Stages = new Map();
+  for (const times of [1, 2]) await measure(times * Number(length), stages);
   for (const [stage, measured] of stages) found.push({ name, stage, ...measured });
 }
+rmSync(work, { recursive: true });
 process.stdout.write(JSON.stringify(found));
 
-function measure(
-  made: Readonly<Record<string, string>>,
-  stages: Map<string, { steps: number[]; most: string }>,
-): void {
-  const count = (stage: string, run: () => void) => {
-    const { steps, most } = counter.count(run);
-    const known = stages.get(stage);
-    stages.set(stage, { steps: [...(known?.steps ?? []), steps], most });
-  };
+async function count(
+  stages: Stages,
+  stage: string,
+  run: () => void | Promise<void>,
+): Promise<void> {
+  const { steps, most } = await counter.count(run);
+  stages.set(stage, { steps: [...(stages.get(stage)?.steps ?? []), steps], most });
+}
+
+async function measureCourse(made: Files, stages: Stages): Promise<void> {
+  let draft: ReturnType<typeof readCourse> | undefined;
+  let course: ReturnType<typeof buildCourse> | undefined;
+  let result: ReturnType<typeof checkCourse> | undefined;
+  const files = inMemory(made);
+  await count(stages, 'read', () => {
+    draft = readCourse(files);
+  });
+  await count(stages, 'model', () => {
+    if (draft) course = buildCourse(draft);
+  });
+  await count(stages, 'check', () => {
+    if (!course) return;
+    result = checkCourse(course);
+    reportText(result.diagnostics, { textOf: (file) => made[file], color: false });
+  });
+  await count(stages, 'render', () => {
+    const checked = result?.checked;
+    if (!checked) return;
+    renderSite(checked.course, { assets: { scripts: {}, styles: {}, fonts: [] }, offline: false });
+    makePgn(checked);
+  });
+}
+
+function inMemory(made: Files) {
   const list = (folder: string) =>
-    Object.entries(made).flatMap(([path, text]) =>
-      path.startsWith(folder) ? [{ path, text }] : [],
+    Object.entries(made).flatMap(([file, text]) =>
+      file.startsWith(folder) ? [{ path: file, text }] : [],
     );
-  const files = {
+  return {
     settings: { path: 'course.yaml', text: made['course.yaml'] ?? '' },
     chapters: list('chapters/'),
     games: list('games/'),
@@ -54,26 +102,23 @@ function measure(
     media: [],
     problems: [],
   };
-  let draft: ReturnType<typeof readCourse> | undefined;
-  let course: ReturnType<typeof buildCourse> | undefined;
-  let result: ReturnType<typeof checkCourse> | undefined;
-  count('read', () => {
-    draft = readCourse(files);
-  });
-  count('model', () => {
-    if (draft) course = buildCourse(draft);
-  });
-  count('check', () => {
-    if (course) result = checkCourse(course);
-  });
-  count('report', () => {
-    const { diagnostics = [] } = result ?? {};
-    reportText(diagnostics, { textOf: (file) => made[file], color: false });
-  });
-  count('render', () => {
-    const checked = result?.checked;
-    if (!checked) return;
-    renderSite(checked.course, { assets: { scripts: {}, styles: {}, fonts: [] }, offline: false });
-    makePgn(checked);
+}
+
+async function measureGames(text: string, stages: Stages): Promise<void> {
+  const file = path.join(work, 'games.pgn');
+  writeFileSync(file, text);
+  for (const by of ['game', 'branch'] as const) {
+    await count(stages, `import by ${by}`, async () => {
+      await makeDraft(readArchive(file), { by, side: 'both', title: 'x' });
+    });
+  }
+  const course = buildCourse(
+    readCourse(inMemory(hostileCourses['blocks of one line']?.(100) ?? {})),
+  );
+  const table = makeCourseTable(course, assignAddresses(course));
+  await count(stages, 'compare', () => {
+    const comparison = compareGames(table);
+    const games = [...comparison.push(Buffer.from(text))];
+    games.push(...comparison.end());
   });
 }
