@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { runs } from '../../tests/setup/runs.ts';
 import { applyFixes } from './apply-fixes.ts';
 import { createLocator, lineStarts } from './locate.ts';
-import { nearestName } from './nearest-name.ts';
+import { createSuggester, nearestName } from './nearest-name.ts';
 import { reportJson } from './report-json.ts';
 import { sortDiagnostics } from './sort-diagnostics.ts';
 import { finding } from './testing/finding.ts';
@@ -71,6 +71,17 @@ test.each([
   ['wholly', ['different'], undefined],
 ])('the name nearest to %j', (name, candidates, nearest) => {
   expect(nearestName(name, candidates)).toBe(nearest);
+});
+
+test('names are compared up to a number, and long ones not at all', () => {
+  const suggest = createSuggester(Array.from({ length: 1000 }, (_, index) => `name-${index}x`));
+  expect(suggest('nam-7x')).toBe('name-7x');
+  for (let index = 1; index < 1000; index++) suggest(`other-${index}`);
+  expect(suggest('nme-8x')).toBeUndefined();
+  // What was answered once is answered so again.
+  expect(suggest('nam-7x')).toBe('name-7x');
+  expect(nearestName('a'.repeat(101), ['a'.repeat(100)])).toBeUndefined();
+  expect(nearestName('a'.repeat(100), ['a'.repeat(99)])).toBe('a'.repeat(99));
 });
 
 test('findings are sorted by file, place and rule', () => {

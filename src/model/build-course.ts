@@ -21,11 +21,12 @@ import {
 } from './block-in-work.ts';
 import type { TreeNode } from './block-tree.ts';
 import { collectLabels, type LabelSite } from './collect-labels.ts';
-import { findProseMoves, mostPlaces, type ProseScope } from './find-prose-move.ts';
+import { findProseMoves, type ProseScope } from './find-prose-move.ts';
 import { finishBlock } from './finish-block.ts';
 import { followGame } from './follow-game.ts';
 import { makeGraph } from './make-graph.ts';
 import { findPattern } from './match-pattern.ts';
+import { modelLimits } from './model-limits.ts';
 import { placeOfNode } from './place-of-node.ts';
 import { playTree } from './play-tree.ts';
 import { orderShowing, type Showing, type ShowingOrder } from './showing.ts';
@@ -42,18 +43,6 @@ interface ChapterInWork {
 }
 
 /**
- * Positions that all patterns of a course are compared with, at the most: a hundred patterns in a course
- * of fifty thousand positions.
- */
-const mostMatched = 5_000_000;
-
-/**
- * So many blocks may start from one another against the order of the text, since finding the way to the
- * first goes in once a block. In the order of the text there may be any number.
- */
-const deepestChain = 500;
-
-/**
  * Builds the model: plays every block, finds the position that each name, mark and statement
  * speaks of, and joins all positions in one graph. Nothing is judged: what cannot be played or
  * read is kept and marked.
@@ -61,7 +50,7 @@ const deepestChain = 500;
  * Names may be used before and across chapters, so a block is played when it is first needed:
  * `from="x"` plays the block in which `x` is named, and so on.
  */
-export function buildCourse(draft: CourseDraft): Course {
+export function buildCourse(draft: CourseDraft, limits = modelLimits): Course {
   const problems: CourseProblem[] = [];
   const chapters = draft.chapters.map(
     (chapter): ChapterInWork => ({
@@ -80,7 +69,7 @@ export function buildCourse(draft: CourseDraft): Course {
   }
   /** How many blocks are being played now, each since the one before starts from it. */
   let depth = 0;
-  const budget = { left: mostPlaces };
+  const budget = { left: limits.places };
   let isTold = false;
   const sites = collectLabels(chapters);
   const refs = new Map<string, NodeRef>();
@@ -106,10 +95,10 @@ export function buildCourse(draft: CourseDraft): Course {
   }
 
   function positionOfLabel({ text, place }: PlacedText): Position | undefined {
-    if (depth >= deepestChain) {
+    if (depth >= limits.chain) {
       report(
         place,
-        `More than ${deepestChain} blocks start from one another here, each before the one it starts from.`,
+        `More than ${limits.chain} blocks start from one another here, each before the one it starts from.`,
         'Put each block behind the one that it starts from.',
       );
       return undefined;
@@ -284,7 +273,7 @@ export function buildCourse(draft: CourseDraft): Course {
       if (!isTold) {
         report(
           placeOfNode(node, chapters[chapter]?.draft.file ?? ''),
-          `From here on the moves in the texts are not looked for: more than ${mostPlaces.toLocaleString('en')} places have been looked at.`,
+          `From here on the moves in the texts are not looked for: more than ${limits.places.toLocaleString('en')} places have been looked at.`,
           'Divide the chapter into several; write moves that are in no block without their number.',
         );
       }
@@ -390,7 +379,7 @@ export function buildCourse(draft: CourseDraft): Course {
   /** Whether a pattern may be looked for, in all positions of the course; if not it is reported. */
   const mayLookFor = ({ place }: Block): boolean => {
     looked += positions;
-    if (looked <= mostMatched) return true;
+    if (looked <= limits.matched) return true;
     report(
       place,
       `This pattern is not looked for: with those before it, it would be compared ${looked.toLocaleString('en')} times with a position.`,

@@ -14,12 +14,6 @@ export interface ProseBudget {
 }
 
 /**
- * Nearly every mention is found in the block above it, at the first place looked at. A thousand mentions
- * that none of a thousand blocks has are a million places.
- */
-export const mostPlaces = 5_000_000;
-
-/**
  * Finds a run of moves that the text mentions in a block: the node of each move, as far as the
  * run can be followed. Of several places that fit the one nearest to the comment is taken (its
  * own line before other lines), else the least deep in variations.

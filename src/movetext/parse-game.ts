@@ -78,7 +78,10 @@ export function parseGame(text: string, scanner: Scanner, archive: boolean): Mov
     if (archive && beginsNextGame(token)) break;
     scanner.take();
     tokens++;
-    if (archive && tokens > mostTokens) continue;
+    if (archive && tokens > mostTokens) {
+      lastEnd = token.end;
+      continue;
+    }
     if (endsRun(token)) reportRun();
     if (token.kind === 'tag' && !started) readTag(token);
     else {
@@ -89,7 +92,8 @@ export function parseGame(text: string, scanner: Scanner, archive: boolean): Mov
     }
   }
   if (archive && tokens > mostTokens) {
-    return { tags, line: { ...root.line, moves: [], before: [] }, problems: [], tooLong: true };
+    const span = { start: root.line.span.start, end: lastEnd };
+    return { tags, line: { before: [], moves: [], span }, problems: [], tooLong: true };
   }
   finish();
   found.sort((a, b) => a.span.start - b.span.start);

@@ -158,3 +158,26 @@ describe('what could not mean anything is told', () => {
     expect(problemsOf(text, [], { 'games/a.pgn': '1. d4 *' })).toEqual([expected]);
   });
 });
+
+describe('games that a chapter takes from files', () => {
+  const game = (moves: string) => `[White "A"]\n\n${moves} *\n\n`;
+  const block = (number: number) => `\`\`\`game file="games/a.pgn" number=${number}\n\`\`\`\n\n`;
+
+  test('may have as many signs as a chapter, each time they are shown', () => {
+    const games = { 'games/a.pgn': game(`1. e4 {${'a '.repeat(200_000)}} e5`) };
+    expect(problemsOf(block(1).repeat(2), [], games)).toEqual([]);
+    expect(problemsOf(block(1).repeat(4), [], games)).toEqual([
+      expect.stringContaining('The games that this chapter takes from files have more than 1 MB'),
+      expect.stringContaining('The games that this chapter takes from files have more than 1 MB'),
+    ]);
+  });
+
+  test('one that is longer than any game can be is refused, and its neighbours are not', () => {
+    const games = {
+      'games/a.pgn': game('1. e4 e5') + game(`1. d4 ${'{} '.repeat(250_000)}`) + game('1. c4 c5'),
+    };
+    expect(problemsOf(block(1) + block(2) + block(3), [], games)).toEqual([
+      '2: This game of games/a.pgn is longer than any game can be, with its comments and variations.',
+    ]);
+  });
+});

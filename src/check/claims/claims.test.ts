@@ -51,3 +51,22 @@ for (const kind of claimKinds) {
     }
   });
 }
+
+test('once the searches of a course have seen too much, claims that need one are undecided', () => {
+  const fen = '7k/1R6/5K2/8/8/8/8/R7 w - - 0 1';
+  const search = { left: 1 };
+  const judge = (text: string) => {
+    const claim = parseClaim(text);
+    if (isClaimFault(claim)) throw new Error(claim.reason);
+    return judgeClaim(claim, { ...contextOfExample({ fen, claim: text, holds: true }), search });
+  };
+  // What was begun is ended; it takes more than the one position that is left.
+  expect(judge('mate in 1')).toEqual([]);
+  expect(search.left).toBeLessThan(0);
+  for (const text of ['mate in 1', 'only-move']) {
+    expect(judge(text)).toMatchObject([
+      { undecided: true, because: expect.stringContaining('have seen 500 million positions') },
+    ]);
+  }
+  expect(judge('not check')).toEqual([]);
+});

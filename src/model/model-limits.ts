@@ -1,0 +1,19 @@
+/** What a course may ask of the model where each of some things is compared with each of others. */
+export const modelLimits = {
+  /**
+   * Places that are looked at for the moves which the texts of a course mention. Nearly every mention is
+   * found in the block above it, at the first place; a thousand mentions that none of a thousand
+   * blocks has are a million places.
+   */
+  places: 5_000_000,
+  /**
+   * Positions that all patterns of a course are compared with: those of a hundred patterns in a course of
+   * fifty thousand positions.
+   */
+  matched: 5_000_000,
+  /**
+   * Blocks that start from one another against the order of the text, since finding the way to the first
+   * goes in once a block. In the order of the text there may be any number.
+   */
+  chain: 500,
+};
