@@ -9,6 +9,7 @@ import { beforeAll, describe, expect, inject, test } from 'vitest';
 import { type LoadedCourse, loadCourse } from '../src/cli/load-course.ts';
 import { compareGames, withPlayer } from '../src/lookup/games/index.ts';
 import { type CourseTable, positionOf } from '../src/lookup/index.ts';
+import { nodeAt } from '../src/model/index.ts';
 import { compareCourses } from '../src/publish/changes/index.ts';
 import { makeBook, makeLetter } from '../src/publish/index.ts';
 import { makePgn } from '../src/publish/pgn/index.ts';
@@ -153,7 +154,7 @@ describe('a course of such names', () => {
     if (table === undefined) throw new Error('there is no table');
     const [label] = Object.keys(loaded.course.labels);
     const ref = loaded.course.labels[label ?? '']?.ref;
-    const node = ref && loaded.course.chapters[ref.chapter]?.blocks[ref.block]?.nodes[ref.node];
+    const node = ref && nodeAt(loaded.course, ref);
     const position = table.positions[positionOf(table, node?.position?.key ?? '') ?? -1];
     expect(position?.names).toContain(label);
     const comparison = compareGames(table);

@@ -1,5 +1,5 @@
 import { sideToMove } from '../chess/index.ts';
-import type { Course, MoveNode, MovesBlock, NodeRef } from '../model/index.ts';
+import type { Course, MoveNode, NodeRef, Side } from '../model/index.ts';
 
 /** A move that the course recommends, and the node that is it. */
 export interface Advice {
@@ -23,28 +23,33 @@ export function adviceOf(course: Course): ReadonlyMap<string, readonly Advice[]>
 function collect(course: Course): Map<string, Advice[]> {
   const advice = new Map<string, Advice[]>();
   const { side } = course.settings;
-  if (side === 'both') return advice;
   for (const chapter of course.chapters) {
     for (const block of chapter.blocks) {
       if (block.kind !== 'moves') continue;
       for (const node of block.nodes) {
-        if (!node.position || sideToMove(node.position) !== side) continue;
-        const first = firstMove(node, block);
-        if (!first?.move || isRejected(first)) continue;
+        const move = block.nodes[node.children[0] ?? -1];
+        if (!node.position || !move?.move || !isAdvice(move, node, side)) continue;
         const { key } = node.position;
-        const ref = { chapter: chapter.index, block: block.index, node: first.index };
+        const ref = { chapter: chapter.file, block: block.key, node: move.index };
         const there = advice.get(key);
-        if (there) there.push({ san: first.move.san, ref });
-        else advice.set(key, [{ san: first.move.san, ref }]);
+        if (there) there.push({ san: move.move.san, ref });
+        else advice.set(key, [{ san: move.move.san, ref }]);
       }
     }
   }
   return advice;
 }
 
-function firstMove(node: MoveNode, block: MovesBlock): MoveNode | undefined {
-  const [first] = node.children;
-  return first === undefined ? undefined : block.nodes[first];
+/** Whether a move of a `moves` block is the course's own: the first one that its side has there. */
+export function isAdvice(node: MoveNode, before: MoveNode, side: Side): boolean {
+  return (
+    side !== 'both' &&
+    before.children[0] === node.index &&
+    before.position !== undefined &&
+    sideToMove(before.position) === side &&
+    node.move !== undefined &&
+    !isRejected(node)
+  );
 }
 
 function isRejected(node: MoveNode): boolean {

@@ -1,6 +1,6 @@
 import type { Diagnostic, Place } from '../diagnostics/index.ts';
-import { type Course, placeOfNode } from '../model/index.ts';
-import { walkTexts } from './walk-course.ts';
+import { type Chapter, placeOfNode } from '../model/index.ts';
+import { walkTexts } from './walk-chapter.ts';
 
 /** `:allow[rule reason]`: findings of that rule which begin on its line are not told. */
 export interface Allowance {
@@ -8,9 +8,9 @@ export interface Allowance {
   readonly place: Place;
 }
 
-export function findAllowances(course: Course): Allowance[] {
+export function findAllowances(chapter: Chapter): Allowance[] {
   const allowances: Allowance[] = [];
-  walkTexts(course, (node, chapter) => {
+  walkTexts(chapter, (node) => {
     if (node.type !== 'courseDirective' || node.name !== 'allow') return;
     const [rule = ''] = node.argument.split(' ');
     allowances.push({ rule, place: placeOfNode(node, chapter.file) });

@@ -1,9 +1,13 @@
 import { type Diagnostic, makeDiagnostic, sortDiagnostics } from '../diagnostics/index.ts';
 import type { Course } from '../model/index.ts';
-import { applyAllowances, findAllowances } from './allowances.ts';
+import { applyAllowances } from './allowances.ts';
+import { type ChapterSummary, summariseChapter } from './chapter-summary.ts';
+import { type CheckOptions, checkChapter, type FindingOfRule } from './check-chapter.ts';
 import { type CheckedCourse, sealCourse } from './checked-course.ts';
+import type { CourseScope } from './course-rule.ts';
 import { allowUnused, describeUnused } from './rules/allow-unused.ts';
 import { rules } from './rules.ts';
+import { type CourseIndex, createCourseView, makeCourseIndex } from './view/index.ts';
 
 export interface CheckResult {
   /** All findings, in the order of the text. */
@@ -14,23 +18,60 @@ export interface CheckResult {
 
 /** Runs all rules over a course, each with the severity that the course gives it. */
 export function checkCourse(course: Course): CheckResult {
+  const options = checkOptions(course.settings);
+  const summaries = course.chapters.map((chapter) => summariseChapter(chapter, options.side));
+  const index = makeCourseIndex(summaries);
+  const found = course.chapters.flatMap(
+    (chapter) => checkChapter(chapter, index, options).findings,
+  );
+  const diagnostics = reportFindings(found, { ...course, summaries, index });
+  return isSound(diagnostics) ? { diagnostics, checked: sealCourse(course) } : { diagnostics };
+}
+
+export function checkOptions({ side, rules: set }: Course['settings']): CheckOptions {
+  const off = Object.entries(set).flatMap(([id, level]) => (level === 'off' ? [id] : []));
+  return { side, off: new Set(off) };
+}
+
+export function isSound(diagnostics: readonly Diagnostic[]): boolean {
+  return diagnostics.every(({ severity }) => severity !== 'error');
+}
+
+/** A course whose chapters have been checked. */
+export interface CourseToReport extends Omit<CourseScope, 'course'> {
+  readonly summaries: readonly ChapterSummary[];
+  readonly index: CourseIndex;
+}
+
+/**
+ * All findings of a course: those in its chapters, with what only the whole course shows, as its settings and
+ * the author's exceptions have them.
+ */
+export function reportFindings(
+  inChapters: readonly FindingOfRule[],
+  { summaries, index, ...scope }: CourseToReport,
+): Diagnostic[] {
+  const { settings } = scope;
+  const { view } = createCourseView(index, settings.side);
+  const byId = new Map(rules.map((rule) => [rule.id, rule]));
   const found: Diagnostic[] = [];
-  for (const rule of rules) {
-    const setting = rule.always ? undefined : course.settings.rules[rule.id];
-    if (setting === 'off') continue;
-    for (const finding of rule.find(course)) {
-      found.push(makeDiagnostic(rule, setting ?? rule.severity, finding));
-    }
+  const add = ({ rule: id, finding }: FindingOfRule): void => {
+    const rule = byId.get(id);
+    const level = rule?.always ? undefined : settings.rules[id];
+    if (!rule || level === 'off') return;
+    found.push(makeDiagnostic(rule, level ?? rule.severity, finding));
+  };
+  for (const one of inChapters) add(one);
+  for (const { id, inCourse } of rules) {
+    for (const finding of inCourse?.({ ...scope, course: view }) ?? []) add({ rule: id, finding });
   }
   const always = new Set(rules.filter((rule) => rule.always).map(({ id }) => id));
-  const { told, unused } = applyAllowances(found, findAllowances(course), always);
-  const sorted = sortDiagnostics([
+  const allowances = summaries.flatMap((summary) => summary.allowances);
+  const { told, unused } = applyAllowances(found, allowances, always);
+  return sortDiagnostics([
     ...told,
     ...unused.map((allowance) =>
       makeDiagnostic(allowUnused, allowUnused.severity, describeUnused(allowance, rules)),
     ),
   ]);
-  return sorted.some(({ severity }) => severity === 'error')
-    ? { diagnostics: sorted }
-    : { diagnostics: sorted, checked: sealCourse(course) };
 }

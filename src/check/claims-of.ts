@@ -1,10 +1,14 @@
-import type { Position } from '../chess/index.ts';
 import type { Place } from '../diagnostics/index.ts';
-import type { Block, Course, MoveNode, NodeRef, Statement } from '../model/index.ts';
-import { castlingsTo } from './castlings.ts';
+import {
+  type Block,
+  type Chapter,
+  castledBefore,
+  type MoveNode,
+  type Statement,
+} from '../model/index.ts';
 import type { ClaimContext, SearchBudget } from './claims/index.ts';
 import { moveName } from './move-name.ts';
-import { positionOfLabel } from './occurrences.ts';
+import type { CourseView } from './view/index.ts';
 
 /** A claim of the course, where it stands and what it is judged by. */
 export interface ClaimInCourse {
@@ -17,46 +21,52 @@ export interface ClaimInCourse {
   readonly placeOf: (offset: number, length: number) => Place;
 }
 
-/** Every claim that an author wrote: in comments, in prose and in diagrams. */
-export function* claimsOf(course: Course, search?: SearchBudget): Generator<ClaimInCourse> {
-  for (const chapter of course.chapters) {
-    for (const block of chapter.blocks) {
-      for (const node of block.nodes) {
-        for (const statement of node.statements) {
-          if (statement.name !== 'claim') continue;
-          const ref = { chapter: chapter.index, block: block.index, node: node.index };
-          yield inCourse({ course, search }, statement, whereOf(block, node), node.position, ref);
-        }
+/** Every claim that an author wrote in a chapter: in comments, in prose and in diagrams. */
+export function* claimsOf(
+  chapter: Chapter,
+  course: CourseView,
+  search?: SearchBudget,
+): Generator<ClaimInCourse> {
+  for (const block of chapter.blocks) {
+    for (const node of block.nodes) {
+      for (const statement of node.statements) {
+        if (statement.name !== 'claim') continue;
+        const { position } = node;
+        const castlings = () => castledBefore(block, node.index);
+        yield inCourse(statement, whereOf(block, node), { position, castlings }, course, search);
       }
-      if (block.kind !== 'diagram') continue;
-      for (const statement of block.claims) {
-        yield inCourse(
-          { course, search },
-          statement,
-          'in this diagram',
-          block.position,
-          block.shows,
-        );
-      }
+    }
+    if (block.kind !== 'diagram') continue;
+    // A diagram of a name has no nodes; the way to it is that of the name.
+    const last = block.at ? 0 : (block.shows?.node ?? 0);
+    const castlings = () => castledBefore(block, last);
+    const { position } = block;
+    for (const statement of block.claims) {
+      yield inCourse(statement, 'in this diagram', { position, castlings }, course, search);
     }
   }
 }
 
 function inCourse(
-  { course, search }: { readonly course: Course; readonly search: SearchBudget | undefined },
   statement: Statement,
   where: string,
-  position: Position | undefined,
-  ref: NodeRef | undefined,
+  {
+    position,
+    castlings,
+  }: Pick<ClaimContext, 'castlings'> & {
+    readonly position: ClaimContext['position'] | undefined;
+  },
+  course: CourseView,
+  search: SearchBudget | undefined,
 ): ClaimInCourse {
   const claim = { statement, where, placeOf: placesIn(statement) };
   if (!position) return claim;
   const context: ClaimContext = {
     position,
-    side: course.settings.side,
-    covered: course.graph[position.key]?.moves.map(({ san }) => san) ?? [],
-    castlings: () => (ref ? castlingsTo(course, ref) : []),
-    labelled: (name) => positionOfLabel(course, name),
+    side: course.side,
+    covered: course.ask('covered', position.key),
+    castlings,
+    labelled: (name) => course.ask('name', name) ?? undefined,
     ...(search && { search }),
   };
   return { ...claim, context };

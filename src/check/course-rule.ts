@@ -1,9 +1,29 @@
-import { defineRule, type Rule } from '../diagnostics/index.ts';
-import type { Course } from '../model/index.ts';
+import type { Finding, Rule } from '../diagnostics/index.ts';
+import type { Chapter, Course } from '../model/index.ts';
+import type { CourseView } from './view/index.ts';
 
-export type CourseRule = Rule<Course>;
+/** A chapter that is checked, and what may be asked of the course around it. */
+export interface ChapterScope {
+  readonly chapter: Chapter;
+  readonly course: CourseView;
+}
 
-/** A rule about a course. */
+/** What is left to check when the chapters are. */
+export interface CourseScope
+  extends Pick<Course, 'settings' | 'settingPlaces' | 'missingId' | 'news' | 'problems'> {
+  readonly course: CourseView;
+}
+
+/**
+ * A rule about a course. What it finds in a chapter is kept until the chapter changes, or the answer to a
+ * question that it asked of the rest of the course; so it must know nothing but its scope.
+ */
+export interface CourseRule extends Rule {
+  readonly inChapter?: (scope: ChapterScope) => Iterable<Finding>;
+  readonly inCourse?: (scope: CourseScope) => Iterable<Finding>;
+}
+
+/** Gives the rule its type; nothing more. */
 export function defineCourseRule(rule: CourseRule): CourseRule {
-  return defineRule(rule);
+  return rule;
 }

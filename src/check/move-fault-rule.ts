@@ -1,7 +1,7 @@
 import type { MoveFault } from '../chess/index.ts';
 import { type CourseRule, defineCourseRule } from './course-rule.ts';
 import { moveName } from './move-name.ts';
-import { movesOf } from './walk-course.ts';
+import { movesOf } from './walk-chapter.ts';
 
 /**
  * The rules for moves that cannot be played differ only in the kind of fault and in what they
@@ -15,8 +15,8 @@ export function makeMoveFaultRule(
     ...rule,
     severity: 'error',
     always: true,
-    *find(course) {
-      for (const { block, node, parent } of movesOf(course)) {
+    *inChapter({ chapter }) {
+      for (const { block, node, parent } of movesOf(chapter)) {
         // Games have a rule of their own.
         if (block.kind === 'game') continue;
         if (node.fault?.kind !== kind || !node.written) continue;

@@ -7,7 +7,7 @@ import {
   type PositionRow,
 } from '../lookup/games/index.ts';
 import type { CourseTable } from '../lookup/index.ts';
-import type { Course } from '../model/index.ts';
+import { blockAt, type Course } from '../model/index.ts';
 import { count } from './console.ts';
 
 /** Games that were compared with a course, and what they were compared with. */
@@ -160,7 +160,7 @@ function numbered({ san, color, number }: GameMove, first: boolean): string {
 /** Where the course first shows a position, as `file:line`. */
 export function placeOf(course: Course, key: string): string | undefined {
   const [ref] = course.graph[key]?.at ?? [];
-  const block = ref && course.chapters[ref.chapter]?.blocks[ref.block];
+  const block = ref && blockAt(course, ref);
   const place = (ref && block?.nodes[ref.node]?.written?.place) ?? block?.place;
   return place && `${place.file}:${place.start.line}`;
 }

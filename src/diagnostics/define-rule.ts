@@ -35,7 +35,7 @@ export interface Example {
 }
 
 /** One rule in one file: what it finds, why, how to mend it, and examples that are its tests. */
-export interface Rule<Subject> {
+export interface Rule {
   readonly id: string;
   readonly severity: Severity;
   /** One sentence: what it finds. */
@@ -45,20 +45,14 @@ export interface Rule<Subject> {
   /** Rules without which the course cannot be built at all stay on whatever the settings say. */
   readonly always?: boolean;
   readonly examples: readonly Example[];
-  readonly find: (subject: Subject) => Iterable<Finding>;
-}
-
-/** Gives the rule its type; nothing more. */
-export function defineRule<Subject>(rule: Rule<Subject>): Rule<Subject> {
-  return rule;
 }
 
 /**
  * Stamps a rule's finding with its id and severity. Its sentences quote authors and file names:
  * whatever those hold, a sentence is one line of characters that can be printed.
  */
-export function makeDiagnostic<Subject>(
-  rule: Rule<Subject>,
+export function makeDiagnostic(
+  rule: Pick<Rule, 'id'>,
   severity: Severity,
   finding: Finding,
 ): Diagnostic {

@@ -6,7 +6,7 @@ export type {
   Finding,
   Rule,
 } from './define-rule.ts';
-export { defineRule, makeDiagnostic } from './define-rule.ts';
+export { makeDiagnostic } from './define-rule.ts';
 export type { Diagnostic, Fix, RelatedPlace, Severity } from './diagnostic.ts';
 export { severities } from './diagnostic.ts';
 export { createLocator, lineStarts } from './locate.ts';

@@ -1,4 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { blockIndex, nodeAt } from './queries/node-at.ts';
+import { problemsIn } from './queries/problems-in.ts';
+import { movesSpokenOf } from './queries/spoken-of.ts';
 import { courseOf } from './testing/course-of.ts';
 import { misplaced } from './testing/misplaced.ts';
 import type { Course } from './types.ts';
@@ -8,10 +11,10 @@ const moves = (text: string, attributes = '') => `\`\`\`moves${attributes}\n${te
 /** The move behind which a name stands. */
 function named(course: Course, name: string): string | undefined {
   const ref = course.labels[name]?.ref;
-  return ref && course.chapters[ref.chapter]?.blocks[ref.block]?.nodes[ref.node]?.move?.san;
+  return ref && nodeAt(course, ref)?.move?.san;
 }
 
-const messages = (course: Course) => course.problems.map(({ message }) => message);
+const messages = (course: Course) => problemsIn(course).map(({ message }) => message);
 
 describe('names', () => {
   test('of a comment, of prose, of a caption', () => {
@@ -25,7 +28,7 @@ describe('names', () => {
       'd4',
       'c5',
     ]);
-    expect(course.problems).toEqual([]);
+    expect(problemsIn(course)).toEqual([]);
   });
 
   test.each([
@@ -39,7 +42,7 @@ describe('names', () => {
     const inTwo = courseOf({ 'chapters/1.md': before, 'chapters/2.md': given });
     for (const course of [inOne, inTwo]) {
       expect(course.chapters[0]?.blocks[0]?.nodes[1]?.move?.san).toBe('c4');
-      expect(course.problems).toEqual([]);
+      expect(problemsIn(course)).toEqual([]);
     }
   });
 
@@ -49,7 +52,7 @@ describe('names', () => {
       'chapters/2.md': moves('1. e4 {:here[x]} e5 {:here[y]}'),
     });
     expect(named(course, 'x')).toBe('d4');
-    expect(course.repeatedLabels).toMatchObject([{ name: 'x', place: { file: 'chapters/2.md' } }]);
+    expect(course.labels.x?.place.file).toBe('chapters/1.md');
   });
 
   test('where no move is shown have one problem', () => {
@@ -57,7 +60,8 @@ describe('names', () => {
     expect(messages(course)).toEqual([
       '`:here[…]` speaks of the last move shown, but this chapter shows no move before it.',
     ]);
-    expect(course.unplacedLabels).toEqual(['x']);
+    expect(course.labels.x).toBeUndefined();
+    expect(course.chapters[0]?.names).toMatchObject([{ name: 'x' }]);
   });
 
   test.each([
@@ -81,7 +85,9 @@ describe('moves in prose', () => {
     const [paragraph] =
       course.chapters[0]?.body.children.filter(({ type }) => type === 'paragraph') ?? [];
     const [node] = paragraph && 'children' in paragraph ? paragraph.children : [];
-    return node?.type === 'proseMoves' ? node.moves.map(({ target }) => target?.block) : [];
+    const [chapter] = course.chapters;
+    if (node?.type !== 'proseMoves' || !chapter) return [];
+    return movesSpokenOf(chapter, node).map((ref) => ref && blockIndex(chapter, ref.block));
   };
 
   test('are found in the nearest block above, variations included', () => {
@@ -108,9 +114,10 @@ describe('the graph', () => {
   test('joins two move orders', () => {
     const course = courseOf(moves('1. d4 Nf6 2. c4 e6') + moves('1. c4 e6 2. d4 Nf6'));
     const end = course.chapters[0]?.blocks[0]?.nodes.at(-1)?.position?.key ?? '';
+    const [first, second] = course.chapters[0]?.blocks.map(({ key }) => key) ?? [];
     expect(course.graph[end]?.at).toEqual([
-      { chapter: 0, block: 0, node: 4 },
-      { chapter: 0, block: 1, node: 4 },
+      { chapter: 'chapters/1.md', block: first, node: 4 },
+      { chapter: 'chapters/1.md', block: second, node: 4 },
     ]);
   });
 
@@ -159,7 +166,7 @@ test('a FEN is told at its wrong field, and a sound one starts the block', () =>
     number: 12,
   });
   const wrong = text.replace('4K3 b', '4K2 b');
-  const [problem] = courseOf(wrong).problems;
+  const [problem] = problemsIn(courseOf(wrong));
   expect(problem?.message).toMatch(/^This FEN is no position: /);
   expect(misplaced(courseOf(wrong), { 'chapters/1.md': wrong })).toEqual([]);
 });

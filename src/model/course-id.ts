@@ -2,7 +2,7 @@ import { slug } from './slug.ts';
 import type { Course } from './types.ts';
 
 /** The name of a course through all its editions: as set, else made from its title. */
-export function courseId({ settings: { id, title } }: Course): string {
+export function courseId({ settings: { id, title } }: Pick<Course, 'settings'>): string {
   return id ?? shortened(slug(title));
 }
 

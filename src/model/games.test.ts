@@ -1,5 +1,7 @@
 /** Games, exercises and patterns: what is computed from the whole course. */
 import { describe, expect, test } from 'vitest';
+import { nodeAt } from './queries/node-at.ts';
+import { problemsIn } from './queries/problems-in.ts';
 import { courseOf } from './testing/course-of.ts';
 import type { Course, GameBlock, PatternBlock } from './types.ts';
 
@@ -36,7 +38,7 @@ describe('a game', () => {
   test.each([' from=3 to=2', ' from="bishop" to="knight"', ' from="knight" to="knight"'])(
     'cannot be shown %s',
     (attributes) => {
-      const { problems } = courseOf(moves(line) + game(played, attributes));
+      const problems = problemsIn(courseOf(moves(line) + game(played, attributes)));
       expect(problems.map(({ message }) => message)).toEqual([
         expect.stringMatching(/^The game has no move from `\w+` to `\w+`\.$/),
       ]);
@@ -45,7 +47,7 @@ describe('a game', () => {
 
   test('with a wrong FEN tag has that fault only', () => {
     const course = courseOf(game('[FEN "4k3/8/8/8/8/8/8/4K2R w KQ - 0 30"]\n\n30. O-O Kd7 *'));
-    expect(course.problems.map(({ message }) => message)).toEqual([
+    expect(problemsIn(course).map(({ message }) => message)).toEqual([
       expect.stringMatching(/^This FEN is no position: White cannot have the right to castle/),
     ]);
     expect(
@@ -64,7 +66,7 @@ describe('a game', () => {
     expect(found?.nodes[0]?.position?.fen).toBe(fen);
     expect(found?.nodes.map(({ move }) => move?.san)).toEqual([undefined, 'O-O', 'Kd7', 'Kf2']);
     expect(found?.first).toBe(2);
-    expect(course.problems).toEqual([]);
+    expect(problemsIn(course)).toEqual([]);
   });
 
   test.each([
@@ -110,7 +112,7 @@ describe('an exercise', () => {
         lines.map((nodes) => nodes.slice(1).map(({ move }) => move?.san));
       expect(sans(found.answer)).toEqual([['Bb5', 'a6', 'Nf6', 'O-O'], ['Bc4']]);
       expect(sans(found.wrong)).toEqual([['h4']]);
-      expect(course.problems).toEqual([]);
+      expect(problemsIn(course)).toEqual([]);
     }
   });
 
@@ -125,8 +127,7 @@ describe('a pattern', () => {
     const built = courseOf(moves(course) + pattern(body));
     return patternOf(built)?.matches.map(({ key, reversed }) => {
       const ref = built.graph[key]?.at[0];
-      const node =
-        built.chapters[ref?.chapter ?? 0]?.blocks[ref?.block ?? 0]?.nodes[ref?.node ?? 0];
+      const node = ref && nodeAt(built, ref);
       return `${node?.move?.san ?? 'start'}${reversed ? ' reversed' : ''}`;
     });
   };

@@ -1,10 +1,28 @@
 export { fileAddress, fileOfAddress } from '../read/index.ts';
+export { assembleCourse, type CourseFrame, saidByChapter } from './assemble-course.ts';
 export { buildCourse } from './build-course.ts';
+export { castledBefore } from './castled.ts';
 export { courseId } from './course-id.ts';
+export { findUnsought } from './find-unsought.ts';
+export { firstSign } from './first-sign.ts';
 export { mainLine } from './main-line.ts';
 export { matchPattern } from './match-pattern.ts';
+export { mergeSaid } from './merge-said.ts';
+export { type ModelLimits, modelLimits } from './model-limits.ts';
 export { placeOfNode } from './place-of-node.ts';
+export { type ChapterToPlay, type PlayedChapter, playChapters } from './play/play-chapters.ts';
+export type { SaidElsewhere } from './play/work.ts';
 export { playedTrees } from './played-trees.ts';
+export {
+  blockAt,
+  blockIndex,
+  chapterAt,
+  chapterIndex,
+  inCourseOrder,
+  nodeAt,
+} from './queries/node-at.ts';
+export { problemsIn } from './queries/problems-in.ts';
+export { movesSpokenOf, speaksOf } from './queries/spoken-of.ts';
 export { slug } from './slug.ts';
 export type * from './types.ts';
 export { arrowMeanings, statementNames } from './types.ts';

@@ -11,7 +11,7 @@ export function makeGraph(chapters: readonly Chapter[]): Record<string, GraphPos
       if (block.kind !== 'moves') continue;
       for (const node of block.nodes) {
         if (!node.position) continue;
-        const ref = { chapter: chapter.index, block: block.index, node: node.index };
+        const ref = { chapter: chapter.file, block: block.key, node: node.index };
         const { key, fen } = node.position;
         graph[key] ??= { key, fen, at: [], moves: [] };
         graph[key].at.push(ref);

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { readCourse } from '../read/index.ts';
 import { buildCourse } from './build-course.ts';
 import { modelLimits } from './model-limits.ts';
+import { problemsIn } from './queries/problems-in.ts';
 
 const moves = (text: string, attributes = '') => `\`\`\`moves${attributes}\n${text}\n\`\`\`\n`;
 
@@ -16,7 +17,7 @@ function problemsOf(text: string, limits: Partial<typeof modelLimits> = {}): str
     },
     { frontMatter: 'optional' },
   );
-  return buildCourse(draft, { ...modelLimits, ...limits }).problems.map(
+  return problemsIn(buildCourse(draft, { ...modelLimits, ...limits })).map(
     ({ place, message }) => `${place.start.line}: ${message}`,
   );
 }
@@ -38,16 +39,21 @@ test('patterns are looked for in a number of positions', () => {
   ]);
 });
 
-test('any number of blocks may start from one another in the order of the text, some against it', () => {
-  const chain = (order: (index: number) => number) =>
+test('any number of blocks may start from one another, but for names in prose against the order of the text', () => {
+  const chain = (order: (index: number) => number, where: 'comment' | 'prose' = 'comment') =>
     Array.from({ length: 600 }, (_, index) => {
       const at = order(index);
       const from = at === 0 ? '' : ` from="a${at}"`;
-      return moves(`${at % 2 ? 'Nf6' : 'Nf3'} {:here[a${at + 1}]} ${at % 2 ? 'Ng1' : 'Ng8'}`, from);
+      const name = `:here[a${at + 1}]`;
+      const [knight, back] = at % 2 ? ['Nf6', 'Ng1'] : ['Nf3', 'Ng8'];
+      if (where === 'prose') return `${moves(`${knight} ${back}`, from)}\n${name}\n\n`;
+      return moves(`${knight} {${name}} ${back}`, from);
     }).join('');
   // The knights go out and back; only whether the blocks are reached counts here.
   expect(problemsOf(chain((index) => index))).toEqual([]);
-  expect(problemsOf(chain((index) => 599 - index))).toEqual([
+  expect(problemsOf(chain((index) => 599 - index))).toEqual([]);
+  expect(problemsOf(chain((index) => index, 'prose'))).toEqual([]);
+  expect(problemsOf(chain((index) => 599 - index, 'prose'))).toEqual([
     expect.stringContaining('More than 500 blocks start from one another here'),
   ]);
 });

@@ -1,9 +1,16 @@
 /** What a course may ask of the model where each of some things is compared with each of others. */
-export const modelLimits = {
+export interface ModelLimits {
+  readonly places: number;
+  readonly matched: number;
+  readonly chain: number;
+}
+
+export const modelLimits: ModelLimits = {
   /**
-   * Places that are looked at for the moves which the texts of a course mention. Nearly every mention is
+   * Places that are looked at for the moves which the texts of a chapter mention. Nearly every mention is
    * found in the block above it, at the first place; a thousand mentions that none of a thousand
-   * blocks has are a million places.
+   * blocks has are a million places. It is a chapter's and not the course's, so that a chapter that is kept
+   * leaves the others what they had.
    */
   places: 5_000_000,
   /**
@@ -12,8 +19,8 @@ export const modelLimits = {
    */
   matched: 5_000_000,
   /**
-   * Blocks that start from one another against the order of the text, since finding the way to the first
-   * goes in once a block. In the order of the text there may be any number.
+   * Blocks that start from names which prose gives, one block from another against the order of the text, since
+   * finding the way to the first goes in once a block. Of others there may be any number.
    */
   chain: 500,
 };

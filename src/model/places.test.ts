@@ -1,5 +1,6 @@
 /** Places are exact to the character, wherever moves stand and whatever ends their lines. */
 import { describe, expect, test } from 'vitest';
+import { problemsIn } from './queries/problems-in.ts';
 import { courseOf } from './testing/course-of.ts';
 import { misplaced } from './testing/misplaced.ts';
 import type { Course, MoveNode } from './types.ts';
@@ -57,7 +58,7 @@ describe.each(Object.entries(ends))('lines end with %s', (_name, end) => {
     expect(movesOf(course).every(({ fault }) => fault === undefined)).toBe(true);
     expect(movesOf(course).map(({ labels }) => labels.join())).toContain('a');
     expect(movesOf(course).flatMap(({ marks }) => marks)).toEqual(['d5']);
-    expect(course.problems).toEqual([]);
+    expect(problemsIn(course)).toEqual([]);
   });
 });
 
@@ -96,7 +97,7 @@ test.each([
 
 test('the squares of a list in YAML have places of their own', () => {
   const text = '```diagram after="1. e4"\nmark: "e4 z9"\nplan: [f1-c4, "x1-x2"]\n```';
-  const { problems } = courseOf(text);
+  const problems = problemsIn(courseOf(text));
   const places = problems.map(({ place }) => text.slice(place.start.offset, place.end.offset));
   expect(places).toEqual(['z9', 'x1-x2']);
 });

@@ -6,10 +6,24 @@ import type { PhrasingContent, Root } from 'mdast';
 import type { Color, MoveFault, PieceKind, PlayedMove, Position, Square } from '../chess/types.ts';
 import type { Place } from '../diagnostics/place.ts';
 import type { NodeRef } from '../read/nodes.ts';
-import type { CourseProblem, CourseSettings, MissingId, NewsDraft } from '../read/types.ts';
+import type {
+  CourseProblem,
+  CourseSettings,
+  MissingId,
+  NewsSyntax,
+  WrittenNode,
+} from '../read/types.ts';
 
 export type * from '../read/nodes.ts';
-export type { CourseProblem, CourseSettings, Side } from '../read/types.ts';
+export type {
+  CommentNode,
+  CourseProblem,
+  CourseSettings,
+  Side,
+  VariationNode,
+  WrittenInFile,
+  WrittenNode,
+} from '../read/types.ts';
 
 export interface Course {
   readonly settings: CourseSettings;
@@ -18,46 +32,78 @@ export interface Course {
   readonly news: readonly News[];
   /** Every named position; where a name stands twice, the first. */
   readonly labels: Readonly<Record<string, Label>>;
-  /** Labels that were given again: the later places. */
-  readonly repeatedLabels: readonly { readonly name: string; readonly place: Place }[];
-  /** Names that are given where no move is shown; each has a problem. */
-  readonly unplacedLabels: readonly string[];
   /** Where each setting stands in `course.yaml`, by its path such as `rules.move-number`. */
   readonly settingPlaces: Readonly<Record<string, Place>>;
   readonly missingId?: MissingId;
   /** The graph of positions over all `moves` blocks, by `Position.key`. */
   readonly graph: Readonly<Record<string, GraphPosition>>;
-  /** What could not be read at all: settings, files, front matter, attributes. */
+  /** What could not be read outside of its chapters: settings, files, news. */
   readonly problems: readonly CourseProblem[];
 }
 
 export interface Chapter {
   /** From the front matter, else from the file name; unique in the course; used in addresses. */
   readonly id: string;
-  readonly index: number;
   readonly title: string;
   readonly summary?: string;
-  /** Path relative to the course folder, with `/`. */
+  /** Path relative to the course folder, with `/`: what references name the chapter by. */
   readonly file: string;
   /** The Markdown tree, blocks and directives replaced by the nodes of `read/nodes.ts`. */
   readonly body: Root;
   /** Paths of the pictures it shows, relative to the course folder; `url` of its images is this. */
   readonly media: readonly string[];
   readonly blocks: readonly Block[];
+  /** What its texts speak of. */
+  readonly spoken: SpokenOf;
+  /** The names that it gives to positions, in the order of the text. */
+  readonly names: readonly GivenName[];
+  /** What could not be read or played in it. */
+  readonly problems: readonly CourseProblem[];
+}
+
+/** What the directives and moves in a chapter's texts speak of, by their `id`. */
+export interface SpokenOf {
+  /** The position that a directive speaks of; none for one that speaks of its line alone. */
+  readonly directives: Readonly<Record<number, NodeRef>>;
+  /** The node of each move; null where no block of the chapter has it. */
+  readonly moves: Readonly<Record<number, readonly (NodeRef | null)[]>>;
+  /** The moves that were not looked for, which has a finding of its own. */
+  readonly unsought: readonly number[];
+}
+
+/** `:here[…]`: a name that a chapter gives, and what stands there. */
+export interface GivenName {
+  readonly name: string;
+  readonly place: Place;
+  /** Absent where no move is shown. */
+  readonly ref?: NodeRef;
+  /** Absent where the move cannot be played. */
+  readonly position?: Position;
+  /** The move that led there. */
+  readonly move?: { readonly from: Square; readonly to: Square };
+  /** Where that move is written; for a start position the first sign of its block. */
+  readonly shown?: Place;
+  /** The castlings that led there, as far as the course shows them. */
+  readonly castled: readonly PlayedMove[];
+  /** The name that its block starts from. */
+  readonly from?: string;
 }
 
 /** What the author tells students of a new edition. */
-export type News = Omit<NewsDraft, 'problems'>;
+export type News = Omit<NewsSyntax, 'problems'>;
 
 export type Block = MovesBlock | DiagramBlock | ExerciseBlock | GameBlock | PatternBlock;
 
 interface BlockBase {
-  /** Index in `Chapter.blocks`. */
-  readonly index: number;
-  readonly chapter: number;
+  /** Names it in its chapter: made of its text, so that blocks before it do not change it. */
+  readonly key: string;
+  /** The chapter's file. */
+  readonly chapter: string;
   readonly place: Place;
   /** The side at the bottom of the board. */
   readonly view: Color;
+  /** The castlings that led to where it starts, in the blocks that it starts from. */
+  readonly castled: readonly PlayedMove[];
 }
 
 /**
@@ -72,66 +118,23 @@ export interface MovesBlock extends BlockBase {
   /** Tag pairs of a pasted game. */
   readonly tags: Readonly<Record<string, string>>;
   readonly result?: string;
+  /** Whether some of its text could not be read: nobody knows where its lines were meant to end. */
+  readonly unread?: true;
 }
 
-export interface MoveNode {
-  /** Index in `MovesBlock.nodes`. */
-  readonly index: number;
-  /** Index of the position this was played in; absent for the start position. */
-  readonly parent?: number;
-  /** Indices of the moves from here: the first continues the line, others are variations. */
-  readonly children: readonly number[];
-  /** How deep in variations: 0 is the main line. */
-  readonly depth: number;
-  /** Absent for the start position. */
-  readonly written?: WrittenInFile;
+/** A written move and what became of it on the board; `index` counts in `MovesBlock.nodes`. */
+export interface MoveNode extends WrittenNode {
   /** Absent for the start position and for a move that cannot be played. */
   readonly move?: PlayedMove;
   /** Why the move cannot be played; `after-fault` where an earlier move of the line could not. */
   readonly fault?: MoveFault | { readonly kind: 'after-fault' };
   /** The position after the move; absent where there is a fault. */
   readonly position?: Position;
-  /** Numeric annotation glyphs, in the order written. */
-  readonly glyphs: readonly number[];
-  /** What follows the move in the text: comments and variations in order. */
-  readonly after: readonly (CommentNode | VariationNode)[];
   readonly marks: readonly Square[];
   readonly arrows: readonly Arrow[];
   readonly labels: readonly string[];
   /** `:claim`, `:same`, `:later`, `:end`, `:option` said of this node, in comments or prose. */
   readonly statements: readonly Statement[];
-}
-
-/** The author's spelling of a move and where it stands. */
-export interface WrittenInFile {
-  readonly san: string;
-  readonly place: Place;
-  readonly number?: {
-    readonly text: string;
-    readonly value: number;
-    readonly dots: number;
-    readonly place: Place;
-  };
-  readonly glyphs: readonly {
-    readonly text: string;
-    readonly nag: number;
-    readonly place: Place;
-  }[];
-}
-
-export interface CommentNode {
-  readonly type: 'comment';
-  readonly content: readonly PhrasingContent[];
-  readonly place: Place;
-}
-
-/** A variation on the move it follows: `first` is the index of its first move. */
-export interface VariationNode {
-  readonly type: 'variation';
-  readonly first: number;
-  /** Comments that stand in the variation before its first move. */
-  readonly before: readonly CommentNode[];
-  readonly place: Place;
 }
 
 export const arrowMeanings = ['plan', 'threat', 'guard'] as const;

@@ -1,6 +1,12 @@
 import type { Element } from 'hast';
 import { describePosition, sideToMove } from '../chess/index.ts';
-import { type Course, type GameBlock, type MovesBlock, mainLine } from '../model/index.ts';
+import {
+  type Course,
+  chapterAt,
+  type GameBlock,
+  type MovesBlock,
+  mainLine,
+} from '../model/index.ts';
 import { element, type Medium, numberedMove } from '../site/render/index.ts';
 import { stringsFor } from '../strings/index.ts';
 
@@ -19,7 +25,8 @@ export function lastBoard(
       block.kind === 'game' ? block.nodes[block.last] : line.findLast((node) => node.position);
     const { position, move } = last ?? {};
     if (last === undefined || position === undefined || move === undefined) return [];
-    const next = course.chapters[block.chapter]?.blocks[block.index + 1];
+    const { blocks = [] } = chapterAt(course, block) ?? {};
+    const next = blocks[blocks.findIndex(({ key }) => key === block.key) + 1];
     const shown = next?.kind === 'diagram' || next?.kind === 'exercise' ? next.position : undefined;
     if (shown?.key === position.key) return [];
     const turn = sideToMove(position);

@@ -8,6 +8,8 @@ import type { CourseProblem, PlacedText, SourceFile } from './types.ts';
 /** What a block is read with, and where its problems go. */
 export interface BlockContext extends TextContext {
   readonly reportMoves: (problem: Omit<CourseProblem, 'rule'>) => void;
+  /** Makes the next block's key from its text. */
+  readonly keyOf: (text: string) => string;
   /** The files of `games/` by their path. */
   readonly games: ReadonlyMap<string, SourceFile>;
   /** How many signs the games have that the chapter has taken from files so far. */

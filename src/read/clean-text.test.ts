@@ -19,7 +19,7 @@ test.each([
     expect.stringMatching(`^${character}: A character that cannot be printed stands here: U\\+`),
   ]);
   const { blocks, body } = readOne(text);
-  expect(blocks).toMatchObject([{ moves: { movetext: { line: { moves: { length: 2 } } } } }]);
+  expect(blocks).toMatchObject([{ moves: { nodes: { length: 3 } } }]);
   expect(JSON.stringify(body)).not.toContain(JSON.stringify(character).slice(1, -1));
 });
 
@@ -54,6 +54,5 @@ test('a lone CR ends a line, also where the next has an LF', () => {
   expect(title).toBe('One');
   const [block] = blocks;
   const moves = block?.kind === 'game' ? block.moves : undefined;
-  const start = moves?.movetext.line.moves[0]?.san.span.start ?? 0;
-  expect(text.slice(moves?.pointAt(start).offset)).toBe('h4 ');
+  expect(text.slice(moves?.nodes[1]?.written?.place.start.offset)).toBe('h4 ');
 });

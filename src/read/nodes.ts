@@ -4,10 +4,16 @@
  */
 import type { Node, PhrasingContent } from 'mdast';
 
-/** One place in the course's moves, by indices into `chapters`, `blocks` and `nodes`. */
+/**
+ * One place in the course's moves. It holds as long as the block is not changed, whatever is put before
+ * it in the chapter or in the course.
+ */
 export interface NodeRef {
-  readonly chapter: number;
-  readonly block: number;
+  /** The chapter's file. */
+  readonly chapter: string;
+  /** The block's `key`. */
+  readonly block: string;
+  /** Index in the block's nodes. */
   readonly node: number;
 }
 
@@ -38,16 +44,14 @@ export interface DirectiveNode extends Node {
   type: 'courseDirective';
   name: DirectiveName;
   argument: string;
-  /** Set by the model: the position it speaks of, where it speaks of one. */
-  at?: NodeRef;
+  /** Names it in its file: the model's tables of what it speaks of have this as their index. */
+  id: number;
 }
 
 /** `[text](pos:label)`. */
 export interface PositionLinkNode extends Node {
   type: 'positionLink';
   label: string;
-  /** Set by the model where the label exists. */
-  target?: NodeRef;
   children: PhrasingContent[];
 }
 
@@ -55,10 +59,9 @@ export interface PositionLinkNode extends Node {
 export interface ProseMovesNode extends Node {
   type: 'proseMoves';
   value: string;
-  /** One for each move; `target` is set by the model where a block of the chapter has it. */
   moves: ProseMove[];
-  /** Set by the model where it stopped looking for moves, which has a finding of its own. */
-  unsought?: true;
+  /** Names it in its file, as with directives. */
+  id: number;
 }
 
 export interface ProseMove {
@@ -68,7 +71,6 @@ export interface ProseMove {
   /** The full-move number and the side, counted on from the first move where not written. */
   number: number;
   color: 'white' | 'black';
-  target?: NodeRef;
 }
 
 declare module 'mdast' {

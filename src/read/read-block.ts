@@ -7,7 +7,7 @@ import { readExercise } from './read-exercise.ts';
 import { readGame } from './read-game.ts';
 import { readMoves } from './read-moves.ts';
 import { readPattern } from './read-pattern.ts';
-import type { BlockDraft } from './types.ts';
+import type { BlockSyntax } from './types.ts';
 
 export const blockNames = ['moves', 'diagram', 'exercise', 'game', 'pattern'] as const;
 
@@ -20,7 +20,7 @@ const attributes: Readonly<Record<(typeof blockNames)[number], readonly string[]
 };
 
 /** Reads a fenced block of the course language; `undefined` where the block is other code. */
-export function readBlock(node: Code, context: BlockContext): BlockDraft | undefined {
+export function readBlock(node: Code, context: BlockContext): BlockSyntax | undefined {
   const name = blockNames.find((known) => known === node.lang);
   if (!name) {
     suggestName(node, context);
@@ -28,7 +28,12 @@ export function readBlock(node: Code, context: BlockContext): BlockDraft | undef
   }
   const fence = closeFence(name, readFence(node, context.source), context);
   checkAttributes(name, attributes[name], fence, context);
-  const shared = { place: fence.place, ...readView(fence, context) };
+  const { start, end } = fence.place;
+  const shared = {
+    key: context.keyOf(context.source.text.slice(start.offset, end.offset)),
+    place: fence.place,
+    ...readView(fence, context),
+  };
   switch (name) {
     case 'moves':
       return {

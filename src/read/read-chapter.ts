@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { createLocator, lineStarts, type Place } from '../diagnostics/index.ts';
 import type { MediaFault } from '../media/index.ts';
 import type { BlockContext } from './block-context.ts';
+import { createBlockKeys } from './block-key.ts';
 import { cleanText } from './clean-text.ts';
 import type { FileText } from './fence.ts';
 import { isLongId, titleText } from './front-texts.ts';
@@ -12,7 +13,8 @@ import { readBlock } from './read-block.ts';
 import { readFrontMatter } from './read-front-matter.ts';
 import { readTextNodes } from './read-text-nodes.ts';
 import { courseProcessor } from './remark-course.ts';
-import type { BlockDraft, ChapterDraft, CourseProblem, SourceFile } from './types.ts';
+import { createCounter } from './text-context.ts';
+import type { BlockSyntax, ChapterSyntax, CourseProblem, SourceFile } from './types.ts';
 
 /** Names that the published site uses for pages and folders of its own. */
 export const reservedIds: readonly string[] = [
@@ -70,7 +72,7 @@ export function readChapter(
   written: SourceFile,
   { media, unfit = new Map(), chapters, games = [], frontMatter = 'required' }: ChapterOptions,
   tree?: Root,
-): ChapterDraft {
+): ChapterSyntax {
   const problems: CourseProblem[] = [];
   const report: BlockContext['report'] = (problem) =>
     problems.push({ rule: 'chapter-unreadable', ...problem });
@@ -93,6 +95,8 @@ export function readChapter(
     usedMedia,
     games: new Map(games.map((game) => [game.path, game])),
     shownGames: { size: 0 },
+    nextId: createCounter(),
+    keyOf: createBlockKeys(),
     report,
     reportMoves: (problem) => problems.push({ rule: 'move-unreadable', ...problem }),
   };
@@ -110,7 +114,7 @@ export function readChapter(
       hint: 'Give it a shorter `id: …` in its front matter, or another file name.',
     });
   }
-  const blocks: BlockDraft[] = [];
+  const blocks: BlockSyntax[] = [];
   readBlocks(body, blocks, context);
   readTextNodes(body, context);
   return {
@@ -126,7 +130,7 @@ export function readChapter(
 }
 
 /** Replaces fenced blocks of the course language, at any depth, by block nodes. */
-function readBlocks(parent: Parent, blocks: BlockDraft[], context: BlockContext): void {
+function readBlocks(parent: Parent, blocks: BlockSyntax[], context: BlockContext): void {
   for (const [index, child] of parent.children.entries()) {
     if (child.type === 'code') {
       const block = readBlock(child as Code, context);

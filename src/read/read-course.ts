@@ -1,13 +1,13 @@
 import { type ChapterOptions, readChapter, topOf } from './read-chapter.ts';
 import { readNews } from './read-news.ts';
 import { missingSettings, readSettings } from './read-settings.ts';
-import type { ChapterDraft, CourseDraft, CourseFiles, CourseProblem } from './types.ts';
+import type { ChapterSyntax, CourseFiles, CourseProblem, CourseSyntax } from './types.ts';
 
 /** Reads the files of a course; pure, so that tests and editors can read what is not on a disk. */
 export function readCourse(
   files: CourseFiles,
   options: Pick<ChapterOptions, 'frontMatter'> = {},
-): CourseDraft {
+): CourseSyntax {
   const { settings, places, problems, missingId } = files.settings
     ? readSettings(files.settings)
     : missingSettings();
@@ -28,8 +28,8 @@ export function readCourse(
   };
 }
 
-function repeatedIds(chapters: readonly ChapterDraft[]): CourseProblem[] {
-  const first = new Map<string, ChapterDraft>();
+function repeatedIds(chapters: readonly ChapterSyntax[]): CourseProblem[] {
+  const first = new Map<string, ChapterSyntax>();
   return chapters.flatMap((chapter): CourseProblem[] => {
     // Compared without case: some file systems know no difference.
     const earlier = first.get(chapter.id.toLowerCase());

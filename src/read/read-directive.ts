@@ -62,7 +62,7 @@ export function readDirective(
     context.report({ place, ...problem });
     return { ...asText, value: '' };
   }
-  return { type: 'courseDirective', name, argument, ...positionOf(node) };
+  return { type: 'courseDirective', name, argument, id: context.nextId(), ...positionOf(node) };
 }
 
 function argumentProblem(name: DirectiveName, argument: string) {

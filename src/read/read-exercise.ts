@@ -6,7 +6,7 @@ import { itemsOf, listOf, readBody, readBodyText, textValue } from './read-body.
 import { isEmpty, readMoves } from './read-moves.ts';
 import { readPosition } from './read-position.ts';
 import type { YamlResult } from './read-yaml.ts';
-import type { MovetextDraft } from './types.ts';
+import type { TreeSyntax } from './types.ts';
 
 const lines = 'a line of moves such as `7... Nb4 8. Qb1`, or a list of lines';
 
@@ -45,7 +45,7 @@ function readLines(
   key: string,
   yaml: YamlResult<unknown>,
   context: BlockContext,
-): MovetextDraft[] {
+): TreeSyntax[] {
   const items = itemsOf(value, key, yaml);
   if (value !== undefined && items.length === 0) reportEmpty(yaml.placeOf(key), key, context);
   return items.map(({ text, place }, index) => {

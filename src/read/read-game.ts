@@ -5,7 +5,7 @@ import type { Fence } from './fence.ts';
 import { isLabel } from './names.ts';
 import { isEmpty, readMoves, readMovetext } from './read-moves.ts';
 import { suggestFile } from './suggest.ts';
-import type { MovetextDraft, PlacedText, SourceFile } from './types.ts';
+import type { PlacedText, SourceFile, TreeSyntax } from './types.ts';
 
 /** Reads a `game`: movetext with tags in the body, or a game of a file in `games/`. */
 export function readGame(fence: Fence, context: BlockContext) {
@@ -99,7 +99,7 @@ function readFile(
   file: PlacedText,
   number: PlacedText | undefined,
   context: BlockContext,
-): MovetextDraft | undefined {
+): TreeSyntax | undefined {
   const source = context.games.get(file.text);
   if (!source) {
     const near = suggestFile(context.games, file.text);

@@ -1,23 +1,23 @@
-import type { PhrasingContent } from 'mdast';
 import type { Place, Point } from '../diagnostics/index.ts';
 import { parseMovetext } from '../movetext/index.ts';
-import type { Comment, Line, Movetext } from '../movetext/types.ts';
+import type { Movetext } from '../movetext/types.ts';
 import type { BlockContext } from './block-context.ts';
+import { flattenMovetext } from './flatten-movetext.ts';
 import { readInlineText } from './read-text-nodes.ts';
-import type { MovetextDraft } from './types.ts';
+import type { TreeSyntax } from './types.ts';
 
 /** Reads movetext and the inline Markdown of its comments. */
 export function readMoves(
   text: string,
   pointAt: (offset: number) => Point,
   context: BlockContext,
-): MovetextDraft {
+): TreeSyntax {
   return readMovetext(parseMovetext(text), pointAt, context);
 }
 
 /** Whether movetext has no move, and nothing that could be meant as one. */
-export function isEmpty({ movetext }: MovetextDraft): boolean {
-  return movetext.line.moves.length === 0 && movetext.problems.length === 0;
+export function isEmpty({ nodes, unread }: TreeSyntax): boolean {
+  return nodes.length === 1 && unread === undefined;
 }
 
 /** Reads the comments of movetext that is parsed already, and reports its problems. */
@@ -26,7 +26,7 @@ export function readMovetext(
   pointAt: (offset: number) => Point,
   context: BlockContext,
   comments: 'markdown' | 'plain' = 'markdown',
-): MovetextDraft {
+): TreeSyntax {
   const place = (start: number, end: number): Place => ({
     file: context.source.file,
     start: pointAt(start),
@@ -43,23 +43,16 @@ export function readMovetext(
       hint: 'Mend the first ones: what follows them may be right then.',
     });
   }
-  const contents = new Map<Comment, PhrasingContent[]>();
-  const lines: Line[] = [movetext.line];
-  for (let line = lines.pop(); line; line = lines.pop()) {
-    const items = [...line.before, ...line.moves.flatMap((move) => move.after)];
-    for (const item of items) {
-      if (item.type === 'variation') lines.push(item.line);
-      else {
-        const { text } = item;
-        if (comments === 'plain') {
-          const value = text.trim().replace(/ {2,}/g, ' ');
-          contents.set(item, value === '' ? [] : [{ type: 'text', value }]);
-          continue;
-        }
-        const inFile = (offset: number) => pointAt(item.span.start + offset);
-        contents.set(item, readInlineText(text, inFile, context));
+  return flattenMovetext(movetext, {
+    file: context.source.file,
+    pointAt,
+    report: context.reportMoves,
+    readComment({ text, span }) {
+      if (comments === 'markdown') {
+        return readInlineText(text, (offset) => pointAt(span.start + offset), context);
       }
-    }
-  }
-  return { movetext, file: context.source.file, pointAt, comments: contents };
+      const value = text.trim().replace(/ {2,}/g, ' ');
+      return value === '' ? [] : [{ type: 'text', value }];
+    },
+  });
 }

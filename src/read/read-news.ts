@@ -11,8 +11,8 @@ import { readFrontMatter } from './read-front-matter.ts';
 import { readTextNodes } from './read-text-nodes.ts';
 import { courseProcessor } from './remark-course.ts';
 import { type LinkTargets, resolveLink } from './resolve-link.ts';
-import { placeOf, type TextContext, takeMedia } from './text-context.ts';
-import type { CourseProblem, NewsDraft, SourceFile } from './types.ts';
+import { createCounter, placeOf, type TextContext, takeMedia } from './text-context.ts';
+import type { CourseProblem, NewsSyntax, SourceFile } from './types.ts';
 
 const date = 'a date as year, month and day, such as `2026-11-25`';
 const title = 'a text, the title of the news';
@@ -40,7 +40,7 @@ export function isDay(text: string): boolean {
 export function readNews(
   written: SourceFile,
   targets: LinkTargets & Pick<TextContext, 'unfit'>,
-): NewsDraft {
+): NewsSyntax {
   const problems: CourseProblem[] = [];
   const report: TextContext['report'] = (problem) =>
     problems.push({ rule: 'chapter-unreadable', ...problem });
@@ -61,6 +61,7 @@ export function readNews(
     unfit: targets.unfit,
     chapters: undefined,
     usedMedia,
+    nextId: createCounter(),
     report,
   };
   const front = readFrontMatter(body, file, {

@@ -1,7 +1,7 @@
 import type { BlockContext } from './block-context.ts';
 import type { Fence } from './fence.ts';
 import { readMoves } from './read-moves.ts';
-import type { PlacedText, PositionDraft } from './types.ts';
+import type { PlacedText, PositionSyntax } from './types.ts';
 
 /** Reads the position of a still board: a name, a FEN, or the moves that lead to it. */
 export function readPosition(
@@ -9,7 +9,7 @@ export function readPosition(
   fence: Fence,
   { at, fen, after }: { at?: PlacedText; fen?: PlacedText; after?: PlacedText },
   context: BlockContext,
-): PositionDraft {
+): PositionSyntax {
   if (at) return { at };
   if (fen) return { fen };
   if (after) {

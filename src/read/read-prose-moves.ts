@@ -1,13 +1,16 @@
 import type { InlineCode } from 'mdast';
 import { parseMovetext } from '../movetext/index.ts';
 import type { ProseMovesNode } from './nodes.ts';
-import { positionOf } from './text-context.ts';
+import { positionOf, type TextContext } from './text-context.ts';
 
 const beginsWithNumber = /^\d{1,3}\s?(?:\.|…)/;
 const looksLikeMove = /^(?:[KQRBN♔-♟]?[a-h1-8x=\-–]*[a-h][1-8]|[O0]-[O0])/u;
 
 /** Inline code that is a run of moves with a number, `7.Bg2 Be7`; other code stays as it is. */
-export function readProseMoves(node: InlineCode): ProseMovesNode | InlineCode {
+export function readProseMoves(
+  node: InlineCode,
+  { nextId }: Pick<TextContext, 'nextId'>,
+): ProseMovesNode | InlineCode {
   if (!beginsWithNumber.test(node.value)) return node;
   const { line, problems } = parseMovetext(node.value);
   if (problems.length > 0 || line.before.length > 0 || line.result) return node;
@@ -30,5 +33,5 @@ export function readProseMoves(node: InlineCode): ProseMovesNode | InlineCode {
       color: at % 2 === 0 ? ('white' as const) : ('black' as const),
     };
   });
-  return { type: 'proseMoves', value: node.value, moves, ...positionOf(node) };
+  return { type: 'proseMoves', value: node.value, moves, id: nextId(), ...positionOf(node) };
 }

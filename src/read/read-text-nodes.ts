@@ -59,7 +59,7 @@ function readNode(node: RootContent | PhrasingContent, context: TextContext) {
     case 'linkReference':
       return readLinkReference(node, context);
     case 'inlineCode':
-      return readProseMoves(node);
+      return readProseMoves(node, context);
     case 'image':
       return readImage(node, context);
     case 'imageReference':

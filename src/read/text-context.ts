@@ -15,6 +15,8 @@ export interface TextContext {
   /** The paths of all chapters; absent where they are not known, and links stay as they are. */
   readonly chapters: ReadonlySet<string> | undefined;
   readonly usedMedia: Set<string>;
+  /** Numbers the directives and moves of the file's texts, in the order in which they are read. */
+  readonly nextId: () => number;
   /** The rule is `chapter-unreadable` unless said. */
   readonly report: (problem: Omit<CourseProblem, 'rule'> & Partial<CourseProblem>) => void;
 }
@@ -40,4 +42,10 @@ export function takeMediaAt(file: string, place: Place, context: TextContext): b
   if (fault) context.report({ rule: 'media-unfit', place, ...fault });
   else context.usedMedia.add(file);
   return fault === undefined;
+}
+
+/** Counts from 0. */
+export function createCounter(): () => number {
+  let next = 0;
+  return () => next++;
 }

@@ -1,10 +1,12 @@
-/** What the reader hands to the model: syntax with places, nothing played or judged yet. */
+/**
+ * What the reader hands to the model: plain, immutable data that can be cloned and written to a disk; syntax with
+ * places, nothing played or judged yet.
+ */
 import type { PhrasingContent, Root } from 'mdast';
 import type { Color, PieceKind, Square } from '../chess/types.ts';
 import type { RelatedPlace } from '../diagnostics/index.ts';
-import type { Place, Point } from '../diagnostics/place.ts';
+import type { Place } from '../diagnostics/place.ts';
 import type { MediaFault } from '../media/index.ts';
-import type { Comment, Movetext } from '../movetext/types.ts';
 
 /** A text file of the course. `path` is relative to the course folder, with `/`. */
 export interface SourceFile {
@@ -71,28 +73,28 @@ export interface MissingId {
   readonly gap?: { readonly place: Place; readonly before: string; readonly after: string };
 }
 
-export interface CourseDraft {
+export interface CourseSyntax {
   readonly settings: CourseSettings;
   readonly settingPlaces: Readonly<Record<string, Place>>;
   readonly missingId?: MissingId;
-  readonly chapters: readonly ChapterDraft[];
-  readonly news?: readonly NewsDraft[];
+  readonly chapters: readonly ChapterSyntax[];
+  readonly news?: readonly NewsSyntax[];
   readonly problems: readonly CourseProblem[];
 }
 
-export interface ChapterDraft {
+export interface ChapterSyntax {
   readonly id: string;
   readonly title: string;
   readonly summary?: string;
   readonly file: string;
   readonly body: Root;
-  readonly blocks: readonly BlockDraft[];
+  readonly blocks: readonly BlockSyntax[];
   readonly media: readonly string[];
   readonly problems: readonly CourseProblem[];
 }
 
 /** What an author tells students of a new edition; its links may lead to positions. */
-export interface NewsDraft {
+export interface NewsSyntax {
   /** The file's name without its ending: the id on the page of all news. */
   readonly name: string;
   readonly title: string;
@@ -104,7 +106,8 @@ export interface NewsDraft {
   readonly problems: readonly CourseProblem[];
 }
 
-export type BlockDraft = MovesDraft | DiagramDraft | ExerciseDraft | GameDraft | PatternDraft;
+/** `key` names the block in its chapter: it is made of the block's text, so blocks before it do not change it. */
+export type BlockSyntax = MovesSyntax | DiagramSyntax | ExerciseSyntax | GameSyntax | PatternSyntax;
 
 /** A text with its place, such as an attribute's value. */
 export interface PlacedText {
@@ -112,34 +115,99 @@ export interface PlacedText {
   readonly place: Place;
 }
 
-export interface MovesDraft {
+export interface MovesSyntax {
   readonly kind: 'moves';
+  readonly key: string;
   readonly place: Place;
   readonly view?: Color;
   readonly from?: PlacedText;
   readonly fen?: PlacedText;
-  readonly moves: MovetextDraft;
+  readonly moves: TreeSyntax;
 }
 
-/** Movetext and the way from its offsets back to the file. */
-export interface MovetextDraft {
-  readonly movetext: Movetext;
+/**
+ * A tree of moves as it was written, flattened: `nodes[0]` is the position it starts from and has no move; a
+ * parent stands before its children, and nodes stand in the order of the text. Nothing is played.
+ */
+export interface TreeSyntax {
   /** The file it stands in: the chapter, or a game's own. */
   readonly file: string;
-  readonly pointAt: (offset: number) => Point;
-  /** The comments' inline Markdown. */
-  readonly comments: ReadonlyMap<Comment, PhrasingContent[]>;
+  readonly nodes: readonly WrittenNode[];
+  /** Every comment in the order of the text, with the node whose position it speaks of. */
+  readonly comments: readonly { readonly node: number; readonly content: PhrasingContent[] }[];
+  /** The tag pairs of a pasted game. */
+  readonly tags: readonly TagSyntax[];
+  readonly result?: string;
+  /** Where some of it could not be read: the first such place. */
+  readonly unread?: Place;
+}
+
+export interface TagSyntax {
+  readonly name: string;
+  readonly value: string;
+  /** The value's. */
+  readonly place: Place;
+}
+
+export interface WrittenNode {
+  /** Index in `TreeSyntax.nodes`. */
+  readonly index: number;
+  /** Index of the position this was played in; absent for the start position. */
+  readonly parent?: number;
+  /** Indices of the moves from here: the first continues the line, others are variations. */
+  readonly children: readonly number[];
+  /** How deep in variations: 0 is the main line. */
+  readonly depth: number;
+  /** Absent for the start position. */
+  readonly written?: WrittenInFile;
+  /** Numeric annotation glyphs, in the order written. */
+  readonly glyphs: readonly number[];
+  /** What follows the move in the text: comments and variations in order. */
+  readonly after: readonly (CommentNode | VariationNode)[];
+}
+
+/** The author's spelling of a move and where it stands. */
+export interface WrittenInFile {
+  readonly san: string;
+  readonly place: Place;
+  readonly number?: {
+    readonly text: string;
+    readonly value: number;
+    readonly dots: number;
+    readonly place: Place;
+  };
+  readonly glyphs: readonly {
+    readonly text: string;
+    readonly nag: number;
+    readonly place: Place;
+  }[];
+}
+
+export interface CommentNode {
+  readonly type: 'comment';
+  readonly content: readonly PhrasingContent[];
+  readonly place: Place;
+}
+
+/** A variation on the move it follows: `first` is the index of its first move. */
+export interface VariationNode {
+  readonly type: 'variation';
+  readonly first: number;
+  /** Comments that stand in the variation before its first move. */
+  readonly before: readonly CommentNode[];
+  readonly place: Place;
 }
 
 /** One of three ways to tell a position; none where the author told none. */
-export interface PositionDraft {
+export interface PositionSyntax {
   readonly at?: PlacedText;
   readonly fen?: PlacedText;
-  readonly after?: MovetextDraft;
+  readonly after?: TreeSyntax;
 }
 
-export interface DiagramDraft extends PositionDraft {
+export interface DiagramSyntax extends PositionSyntax {
   readonly kind: 'diagram';
+  readonly key: string;
   readonly place: Place;
   readonly view?: Color;
   readonly caption: PhrasingContent[];
@@ -149,23 +217,25 @@ export interface DiagramDraft extends PositionDraft {
   readonly claims: readonly PlacedText[];
 }
 
-export interface ExerciseDraft extends PositionDraft {
+export interface ExerciseSyntax extends PositionSyntax {
   readonly kind: 'exercise';
+  readonly key: string;
   readonly place: Place;
   readonly view?: Color;
   readonly ask: PhrasingContent[];
-  readonly answer: readonly MovetextDraft[];
-  readonly also: readonly MovetextDraft[];
-  readonly wrong: readonly MovetextDraft[];
+  readonly answer: readonly TreeSyntax[];
+  readonly also: readonly TreeSyntax[];
+  readonly wrong: readonly TreeSyntax[];
   readonly hint: PhrasingContent[];
 }
 
-export interface GameDraft {
+export interface GameSyntax {
   readonly kind: 'game';
+  readonly key: string;
   readonly place: Place;
   readonly view?: Color;
   /** Absent where the file or the game in it is missing. */
-  readonly moves?: MovetextDraft | undefined;
+  readonly moves?: TreeSyntax | undefined;
   /** The file that the movetext stands in. */
   readonly file: string;
   /** A move number or a label: the first and the last position shown. */
@@ -173,8 +243,9 @@ export interface GameDraft {
   readonly to?: PlacedText;
 }
 
-export interface PatternDraft {
+export interface PatternSyntax {
   readonly kind: 'pattern';
+  readonly key: string;
   readonly place: Place;
   readonly view?: Color;
   readonly title: string;

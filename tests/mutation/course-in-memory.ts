@@ -1,12 +1,17 @@
 import { checkCourse } from '../../src/check/index.ts';
 import { buildCourse, type Course } from '../../src/model/index.ts';
-import { type CourseDraft, type CourseFiles, findFiles, readCourse } from '../../src/read/index.ts';
+import {
+  type CourseFiles,
+  type CourseSyntax,
+  findFiles,
+  readCourse,
+} from '../../src/read/index.ts';
 import { readChapter } from '../../src/read/read-chapter.ts';
 
 /** A course whose files can be changed without a disk. */
 export interface CourseInMemory {
   readonly files: CourseFiles;
-  readonly draft: CourseDraft;
+  readonly draft: CourseSyntax;
   readonly course: Course;
 }
 

@@ -5,7 +5,7 @@
  */
 import { legalMoves, type Position, sideToMove } from '../../src/chess/index.ts';
 import type { Place } from '../../src/diagnostics/index.ts';
-import type { MoveNode, MovesBlock } from '../../src/model/index.ts';
+import { blockAt, type MoveNode, type MovesBlock, nodeAt } from '../../src/model/index.ts';
 import { blockNames } from '../../src/read/index.ts';
 import { type CourseInMemory, textOf } from './course-in-memory.ts';
 
@@ -202,7 +202,7 @@ export const faultKinds: readonly FaultKind[] = [
       for (const { match, place } of matches(course, /:here\[([^\]]+)\]/g)) {
         const name = match[1] ?? '';
         const ref = course.course.labels[name]?.ref;
-        const block = ref && course.course.chapters[ref.chapter]?.blocks[ref.block];
+        const block = ref && blockAt(course.course, ref);
         const node = block?.nodes[ref?.node ?? -1];
         const before = block?.nodes[node?.parent ?? -1]?.written;
         if (
@@ -289,7 +289,7 @@ export const faultKinds: readonly FaultKind[] = [
             const first = line[1];
             const other = pick(
               legalMoves(block.position).filter((san) => !listed.includes(san)),
-              block.index,
+              block.place.start.line,
             );
             if (!first?.written || !other) continue;
             yield replace(
@@ -322,7 +322,7 @@ export const faultKinds: readonly FaultKind[] = [
         if (rejected || twins < 2 || !other || !node.written) continue;
         // Another place plays the same move as a first move: the two now contradict each other.
         const firsts = course.course.graph[before.key]?.at.filter((ref) => {
-          const block = course.course.chapters[ref.chapter]?.blocks[ref.block];
+          const block = blockAt(course.course, ref);
           const first = block?.nodes[block.nodes[ref.node]?.children[0] ?? -1];
           return first?.move?.san === node.move?.san;
         });
@@ -351,10 +351,10 @@ export const faultKinds: readonly FaultKind[] = [
   {
     name: 'a transposition to another position',
     *plant(course) {
-      const { labels, chapters } = course.course;
+      const { labels } = course.course;
       const keyOf = (name: string) => {
         const ref = labels[name]?.ref;
-        return ref && chapters[ref.chapter]?.blocks[ref.block]?.nodes[ref.node]?.position?.key;
+        return ref && nodeAt(course.course, ref)?.position?.key;
       };
       for (const { match, place } of matches(course, /:same\[([^\]]+)\]/g)) {
         const name = match[1] ?? '';

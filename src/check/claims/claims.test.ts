@@ -52,7 +52,7 @@ for (const kind of claimKinds) {
   });
 }
 
-test('once the searches of a course have seen too much, claims that need one are undecided', () => {
+test('once the searches of a chapter have seen too much, claims that need one are undecided', () => {
   const fen = '7k/1R6/5K2/8/8/8/8/R7 w - - 0 1';
   const search = { left: 1 };
   const judge = (text: string) => {
@@ -65,7 +65,7 @@ test('once the searches of a course have seen too much, claims that need one are
   expect(search.left).toBeLessThan(0);
   for (const text of ['mate in 1', 'only-move']) {
     expect(judge(text)).toMatchObject([
-      { undecided: true, because: expect.stringContaining('have seen 500 million positions') },
+      { undecided: true, because: expect.stringContaining('have seen 100 million positions') },
     ]);
   }
   expect(judge('not check')).toEqual([]);

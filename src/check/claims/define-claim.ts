@@ -16,7 +16,7 @@ export interface ClaimContext {
   readonly labelled: (name: string) => Position | undefined;
   /** Positions that a search for a mate may look at; `positionBudget` unless said. */
   readonly searchBudget?: number;
-  /** What all searches of the course may look at together; without limit unless given. */
+  /** What all searches of the chapter may look at together; without limit unless given. */
   readonly search?: SearchBudget;
 }
 

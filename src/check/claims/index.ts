@@ -9,4 +9,4 @@ export type {
 } from './define-claim.ts';
 export { judgeClaim, type Refutation } from './judge-claim.ts';
 export { type Claim, type ClaimPart, isClaimFault, parseClaim } from './parse-claim.ts';
-export { courseBudget } from './search-limit.ts';
+export { chapterBudget } from './search-limit.ts';

@@ -5,13 +5,13 @@ import type { ClaimContext } from './define-claim.ts';
 export const searchLimit = `${positionBudget / 1_000_000} million positions`;
 
 /**
- * Positions that all searches of a course may look at, about two minutes: a hundred that find no end, or
- * thousands of mates in two and three.
+ * Positions that all searches of a chapter may look at, about half a minute: twenty that find no end, or
+ * hundreds of mates in two and three. It is a chapter's, so that one that is kept takes nothing from others.
  */
-export const courseBudget = 100 * positionBudget;
+export const chapterBudget = 20 * positionBudget;
 
 /** Why a claim that needs a search stays undecided, once the searches before it have seen too much. */
 export function whyNoSearch({ search }: ClaimContext): string | undefined {
   if (search === undefined || search.left > 0) return undefined;
-  return `the searches of this course have seen ${courseBudget / 1_000_000} million positions, and no more are made`;
+  return `the searches of this chapter have seen ${chapterBudget / 1_000_000} million positions, and no more are made`;
 }

@@ -1,7 +1,9 @@
-import { adviceOf } from '../advice.ts';
+import { isAdvice } from '../advice.ts';
+import { placeOf } from '../chapter-summary.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { moveName } from '../move-name.ts';
-import { after, occurrenceAt, placeOf, whereIs } from '../occurrences.ts';
+import { movesOf } from '../walk-chapter.ts';
+import { after, whereIs } from '../words.ts';
 
 export const adviceConflict = defineCourseRule({
   id: 'advice-conflict',
@@ -52,28 +54,24 @@ Keep one advice. Mark a move that is only an alternative with \`:option[reason]\
       findings: [],
     },
   ],
-  *find(course) {
-    const side = course.settings.side === 'white' ? 'White' : 'Black';
-    for (const all of adviceOf(course).values()) {
-      const [first, ...others] = all;
-      if (!first) continue;
-      const firstPlace = occurrenceAt(course, first.ref);
-      for (const other of others) {
-        if (other.san === first.san) continue;
-        const here = occurrenceAt(course, other.ref);
-        const { node: move, parent: before, block } = here;
-        if (!before) continue;
-        const grandparent = before.parent === undefined ? undefined : block.nodes[before.parent];
-        const advised = moveName(firstPlace.node, firstPlace.parent);
-        const place = placeOf(here);
-        const there = placeOf(firstPlace);
-        yield {
-          place,
-          message: `${after({ node: before, parent: grandparent })} ${side} is told to play ${moveName(move, before)}, but ${whereIs(there, place)}, ${advised} is the advice in this position.`,
-          hint: 'Keep one of them; mark the other with `:option[…]`, or with ? if it is bad.',
-          related: [{ place: there, message: `${advised} is advised here` }],
-        };
-      }
+  *inChapter({ chapter, course }) {
+    const side = course.side === 'white' ? 'White' : 'Black';
+    for (const { block, node, parent } of movesOf(chapter)) {
+      if (block.kind !== 'moves' || !parent.position || !node.move) continue;
+      if (!isAdvice(node, parent, course.side)) continue;
+      const { key } = parent.position;
+      const first = course.ask('advice', key);
+      if (!first || first.san === node.move.san) continue;
+      const there = course.ask('advicePlace', key);
+      if (!there) continue;
+      const place = placeOf(node, block);
+      const grandparent = parent.parent === undefined ? undefined : block.nodes[parent.parent];
+      yield {
+        place,
+        message: `${after(parent, grandparent)} ${side} is told to play ${moveName(node, parent)}, but ${whereIs(there, place)}, ${first.name} is the advice in this position.`,
+        hint: 'Keep one of them; mark the other with `:option[…]`, or with ? if it is bad.',
+        related: [{ place: there, message: `${first.name} is advised here` }],
+      };
     }
   },
 });

@@ -1,7 +1,7 @@
-import type { NodeRef } from '../../model/index.ts';
 import { glyphMeaning, isAssessment } from '../../movetext/index.ts';
+import { placeOf } from '../chapter-summary.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { after, occurrenceAt, placeOf, whereIs } from '../occurrences.ts';
+import { after, whereIs } from '../words.ts';
 
 export const assessmentConflict = defineCourseRule({
   id: 'assessment-conflict',
@@ -33,24 +33,25 @@ chances ($10, $11, $12) count as one verdict.
       findings: [],
     },
   ],
-  *find(course) {
-    for (const { at } of Object.values(course.graph)) {
-      let first: { ref: NodeRef; nag: number } | undefined;
-      for (const ref of at) {
-        const here = occurrenceAt(course, ref);
-        const nag = here.node.glyphs.findLast(isAssessment);
-        if (nag === undefined) continue;
-        if (!first) first = { ref, nag };
-        else if (verdict(nag) !== verdict(first.nag)) {
-          const place = placeOf(here);
-          const there = placeOf(occurrenceAt(course, first.ref));
-          yield {
-            place,
-            message: `${after(here)} the position is called “${glyphMeaning(nag)}”, but ${whereIs(there, place)} “${glyphMeaning(first.nag)}”.`,
-            hint: 'Decide on one verdict, or leave one of them out.',
-            related: [{ place: there, message: `“${glyphMeaning(first.nag)}” is said here` }],
-          };
-        }
+  *inChapter({ chapter, course }) {
+    for (const block of chapter.blocks) {
+      if (block.kind !== 'moves') continue;
+      for (const node of block.nodes) {
+        const nag = node.glyphs.findLast(isAssessment);
+        if (nag === undefined || !node.position) continue;
+        const { key } = node.position;
+        const first = course.ask('verdict', key);
+        if (first === undefined || verdict(nag) === verdict(first)) continue;
+        const there = course.ask('verdictPlace', key);
+        if (!there) continue;
+        const place = placeOf(node, block);
+        const parent = node.parent === undefined ? undefined : block.nodes[node.parent];
+        yield {
+          place,
+          message: `${after(node, parent)} the position is called “${glyphMeaning(nag)}”, but ${whereIs(there, place)} “${glyphMeaning(first)}”.`,
+          hint: 'Decide on one verdict, or leave one of them out.',
+          related: [{ place: there, message: `“${glyphMeaning(first)}” is said here` }],
+        };
       }
     }
   },

@@ -1,4 +1,5 @@
 import { defineCourseRule } from '../course-rule.ts';
+import { problemsOf } from '../problems-of.ts';
 
 export const chapterUnreadable = defineCourseRule({
   id: 'chapter-unreadable',
@@ -41,14 +42,12 @@ outside the course: the finding names the place and what to write.
       findings: [],
     },
   ],
-  *find(course) {
-    for (const { rule, ...problem } of course.problems) {
-      if (rule === 'chapter-unreadable') yield problem;
-    }
-    for (const block of course.chapters.flatMap(({ blocks }) => blocks)) {
+  *inChapter({ chapter, course }) {
+    yield* problemsOf('chapter-unreadable', chapter);
+    for (const block of chapter.blocks) {
       for (const { name, place } of block.kind === 'game' ? block.unknownLimits : []) {
         // A name that nobody has given is told by label-unknown.
-        if (!/^\d+$/.test(name) && !course.labels[name]) continue;
+        if (!/^\d+$/.test(name) && course.ask('name', name) === undefined) continue;
         yield {
           place,
           message: /^\d+$/.test(name)
@@ -59,4 +58,5 @@ outside the course: the finding names the place and what to write.
       }
     }
   },
+  inCourse: (course) => problemsOf('chapter-unreadable', course),
 });

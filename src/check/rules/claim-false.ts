@@ -1,4 +1,4 @@
-import { courseBudget, isClaimFault, judgeClaim, parseClaim } from '../claims/index.ts';
+import { chapterBudget, isClaimFault, judgeClaim, parseClaim } from '../claims/index.ts';
 import { claimsOf } from '../claims-of.ts';
 import { defineCourseRule } from '../course-rule.ts';
 
@@ -101,13 +101,14 @@ without an answer; that is reported too, since nothing unproved is published as 
       findings: [],
     },
   ],
-  *find(course) {
-    for (const { statement, where, context, placeOf } of claimsOf(course, { left: courseBudget })) {
+  *inChapter({ chapter, course }) {
+    const budget = { left: chapterBudget };
+    for (const { statement, where, context, placeOf } of claimsOf(chapter, course, budget)) {
       const claim = parseClaim(statement.argument);
       // What cannot be read has a finding of its own, and so has a position that is not reached.
       if (!context || isClaimFault(claim)) continue;
       const named = claim.parts.flatMap(({ labels }) => labels);
-      if (named.some(({ text }) => !course.labels[text])) continue;
+      if (named.some(({ text }) => course.ask('name', text) === undefined)) continue;
       for (const { part, undecided, because, instead } of judgeClaim(claim, context)) {
         yield {
           place: placeOf(part.offset, part.length),

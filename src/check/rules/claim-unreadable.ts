@@ -1,8 +1,7 @@
-import type { Course } from '../../model/index.ts';
 import { isClaimFault, parseClaim } from '../claims/index.ts';
 import { claimsOf } from '../claims-of.ts';
-import { isGiven, nearestLabel } from '../course-labels.ts';
 import { defineCourseRule } from '../course-rule.ts';
+import type { CourseView } from '../view/index.ts';
 
 export const claimUnreadable = defineCourseRule({
   id: 'claim-unreadable',
@@ -80,8 +79,8 @@ are joined with \`and\`, and each may be denied with \`not\`.
       findings: [],
     },
   ],
-  *find(course) {
-    for (const { statement, placeOf } of claimsOf(course)) {
+  *inChapter({ chapter, course }) {
+    for (const { statement, placeOf } of claimsOf(chapter, course)) {
       const claim = parseClaim(statement.argument);
       if (isClaimFault(claim)) {
         const { reason, offset, length, hint } = claim;
@@ -95,11 +94,11 @@ are joined with \`and\`, and each may be denied with \`not\`.
       for (const { labels } of claim.parts) {
         for (const { text, offset } of labels) {
           // Where a name could not be placed, its own place has a finding.
-          if (isGiven(course, text)) continue;
+          if (course.ask('given', text)) continue;
           yield {
             place: placeOf(offset, text.length),
             message: `No position of the course is named \`${text}\`.`,
-            hint: labelHint(text, course),
+            hint: nameHint(text, course),
           };
         }
       }
@@ -107,8 +106,8 @@ are joined with \`and\`, and each may be denied with \`not\`.
   },
 });
 
-function labelHint(name: string, course: Course): string {
-  const near = nearestLabel(course, name);
+function nameHint(name: string, course: CourseView): string {
+  const near = course.ask('nearestName', name);
   return near
     ? `Did you mean \`${near}\`?`
     : `Name one with \`:here[${name}]\` in a comment behind its move.`;

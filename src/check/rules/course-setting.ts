@@ -1,5 +1,6 @@
 import { nearestName } from '../../diagnostics/index.ts';
 import { type CourseRule, defineCourseRule } from '../course-rule.ts';
+import { problemsOf } from '../problems-of.ts';
 
 /** Takes all rules, to know which of the `rules` setting exist and can be changed. */
 export function makeCourseSetting(allRules: () => readonly CourseRule[]) {
@@ -70,10 +71,8 @@ or \`off\`; rules without which a course cannot be built cannot be changed.
         ],
       },
     ],
-    *find(course) {
-      for (const { rule, ...problem } of course.problems) {
-        if (rule === 'course-setting') yield problem;
-      }
+    *inCourse(course) {
+      yield* problemsOf('course-setting', course);
       for (const rule of Object.keys(course.settings.rules)) {
         const place = course.settingPlaces[`rules.${rule}`];
         if (!place) continue;

@@ -1,9 +1,9 @@
 import type { Finding } from '../../diagnostics/index.ts';
-import type { Course, ExerciseBlock, ExerciseLine, MoveNode } from '../../model/index.ts';
-import { adviceOf } from '../advice.ts';
+import type { ExerciseBlock, ExerciseLine, MoveNode } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { moveName } from '../move-name.ts';
-import { occurrenceAt, placeOf, whereIs } from '../occurrences.ts';
+import type { CourseView } from '../view/index.ts';
+import { whereIs } from '../words.ts';
 
 export const exerciseWrong = defineCourseRule({
   id: 'exercise-wrong',
@@ -35,32 +35,32 @@ and \`wrong\`. Moves that cannot be played are \`move-illegal\` here as anywhere
       findings: [],
     },
   ],
-  *find(course) {
-    for (const chapter of course.chapters) {
-      for (const block of chapter.blocks) {
-        if (block.kind !== 'exercise' || !block.position) continue;
-        yield* againstAdvice(course, block);
-        yield* listedTwice(block);
-      }
+  *inChapter({ chapter, course }) {
+    for (const block of chapter.blocks) {
+      if (block.kind !== 'exercise' || !block.position) continue;
+      yield* againstAdvice(course, block);
+      yield* listedTwice(block);
     }
   },
 });
 
-function* againstAdvice(course: Course, { position, answer }: ExerciseBlock): Generator<Finding> {
-  const [advice] = (position && adviceOf(course).get(position.key)) ?? [];
+function* againstAdvice(
+  course: CourseView,
+  { position, answer }: ExerciseBlock,
+): Generator<Finding> {
+  const advice = position && course.ask('advice', position.key);
   if (!advice) return;
-  const advised = occurrenceAt(course, advice.ref);
   for (const line of answer) {
     const first = firstOf(line);
     if (!first?.move || !first.written || first.move.san === advice.san) continue;
-    const there = placeOf(advised);
-    const right = moveName(advised.node, advised.parent);
+    const there = course.ask('advicePlace', position.key);
+    if (!there) continue;
     const name = moveName(first, line[0]);
     yield {
       place: first.written.place,
-      message: `The answer is ${name}, but ${whereIs(there, first.written.place)} the course advises ${right} in this position.`,
-      hint: `Make ${right} the answer, and list ${name} under \`also\` if it is good too.`,
-      related: [{ place: there, message: `${right} is advised here` }],
+      message: `The answer is ${name}, but ${whereIs(there, first.written.place)} the course advises ${advice.name} in this position.`,
+      hint: `Make ${advice.name} the answer, and list ${name} under \`also\` if it is good too.`,
+      related: [{ place: there, message: `${advice.name} is advised here` }],
     };
   }
 }

@@ -1,7 +1,7 @@
 import { defineCourseRule } from '../course-rule.ts';
 import { meantHint } from '../move-fault-rule.ts';
 import { moveName } from '../move-name.ts';
-import { movesOf } from '../walk-course.ts';
+import { movesOf } from '../walk-chapter.ts';
 
 export const gameIllegal = defineCourseRule({
   id: 'game-illegal',
@@ -30,8 +30,8 @@ move that is not legal there was not played; the finding stands in the game's ow
       ],
     },
   ],
-  *find(course) {
-    for (const { block, node, parent } of movesOf(course)) {
+  *inChapter({ chapter }) {
+    for (const { block, node, parent } of movesOf(chapter)) {
       if (block.kind !== 'game' || !node.written) continue;
       if (!node.fault || node.fault.kind === 'after-fault') continue;
       const hint = meantHint(node.fault.meant);

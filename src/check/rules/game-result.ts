@@ -1,7 +1,7 @@
 import { isMate, isStalemate, sideToMove } from '../../chess/index.ts';
 import { type MoveNode, mainLine } from '../../model/index.ts';
+import { placeOf } from '../chapter-summary.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { placeOf } from '../occurrences.ts';
 
 export const gameResult = defineCourseRule({
   id: 'game-result',
@@ -39,28 +39,25 @@ Laws of Chess, articles 5.1 and 5.2). The result behind the moves must be the on
     },
     { title: 'A sound game', course: '```game\n1. f3 e5 2. g4 Qh4# 0-1\n```', findings: [] },
   ],
-  *find(course) {
-    for (const chapter of course.chapters) {
-      for (const block of chapter.blocks) {
-        if (block.kind !== 'game') continue;
-        const { result, resultTag } = block;
-        if (result !== undefined && resultTag && resultTag.value !== result) {
-          yield {
-            place: resultTag.place,
-            message: `The tag says ${resultTag.value}, and behind the moves stands ${result}.`,
-            hint: 'Correct one of the two.',
-          };
-        }
-        const last = mainLine(block.nodes).at(-1);
-        const end = last && outcome(last);
-        if (!end || result === undefined || result === end.result) continue;
-        const parent = last.parent === undefined ? undefined : block.nodes[last.parent];
+  *inChapter({ chapter }) {
+    for (const block of chapter.blocks) {
+      if (block.kind !== 'game') continue;
+      const { result, resultTag } = block;
+      if (result !== undefined && resultTag && resultTag.value !== result) {
         yield {
-          place: placeOf({ chapter, block, node: last, parent }),
-          message: `The game ends in ${end.name}, so its result is ${end.result} and not ${result}.`,
-          hint: 'Correct the result, or the moves.',
+          place: resultTag.place,
+          message: `The tag says ${resultTag.value}, and behind the moves stands ${result}.`,
+          hint: 'Correct one of the two.',
         };
       }
+      const last = mainLine(block.nodes).at(-1);
+      const end = last && outcome(last);
+      if (!end || result === undefined || result === end.result) continue;
+      yield {
+        place: placeOf(last, block),
+        message: `The game ends in ${end.name}, so its result is ${end.result} and not ${result}.`,
+        hint: 'Correct the result, or the moves.',
+      };
     }
   },
 });

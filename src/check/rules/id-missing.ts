@@ -63,7 +63,7 @@ that links to it still lead there.
       findings: [],
     },
   ],
-  *find(course) {
+  *inCourse(course) {
     if (course.missingId === undefined) return;
     const { place, gap } = course.missingId;
     const line = idLine(courseId(course));

@@ -33,17 +33,17 @@ the first counts.
       findings: [],
     },
   ],
-  *find(course) {
-    for (const { name, place } of course.repeatedLabels) {
-      const first = course.labels[name]?.place;
-      const where = first
-        ? `${first.file === place.file ? '' : `in ${first.file}, `}line ${first.start.line}`
-        : 'elsewhere';
+  *inChapter({ chapter, course }) {
+    for (const { name, place } of chapter.names) {
+      const first = course.ask('namePlace', name)?.place;
+      if (!first) continue;
+      const isOwn = first.file === place.file;
+      if (isOwn && first.start.offset === place.start.offset) continue;
       yield {
         place,
-        message: `The name \`${name}\` is given already, ${first?.file === place.file ? 'in ' : ''}${where}.`,
+        message: `The name \`${name}\` is given already, in ${isOwn ? '' : `${first.file}, `}line ${first.start.line}.`,
         hint: 'Give this position another name.',
-        related: first ? [{ place: first, message: `\`${name}\` is given here first` }] : [],
+        related: [{ place: first, message: `\`${name}\` is given here first` }],
       };
     }
   },

@@ -1,5 +1,5 @@
 import { defineCourseRule } from '../course-rule.ts';
-import { labelUses } from '../label-uses.ts';
+import { nameUses } from '../name-uses.ts';
 
 export const labelNotLater = defineCourseRule({
   id: 'label-not-later',
@@ -30,20 +30,21 @@ before the promise, the chapters were moved: write a link, \`[text](pos:name)\`,
       findings: [],
     },
   ],
-  *find(course) {
-    const order = new Map(course.chapters.map(({ file, index }) => [file, index]));
-    for (const { name, place, by } of labelUses(course)) {
-      const label = course.labels[name];
-      if (by !== 'later' || !label) continue;
-      const chapters = (order.get(label.place.file) ?? 0) - (order.get(place.file) ?? 0);
-      if (chapters > 0 || (chapters === 0 && label.place.start.offset > place.start.offset))
-        continue;
-      const where = `${label.place.file === place.file ? 'in' : `in ${label.place.file},`} line ${label.place.start.line}`;
+  *inChapter({ chapter, course }) {
+    for (const { name, place, by } of nameUses(chapter)) {
+      if (by !== 'later' || course.ask('name', name) === undefined) continue;
+      const given = course.ask('namePlace', name)?.place;
+      if (!given) continue;
+      const isOwn = given.file === place.file;
+      const isLater = isOwn
+        ? given.start.offset > place.start.offset
+        : course.ask('order', given.file) > course.ask('order', place.file);
+      if (isLater) continue;
       yield {
         place,
-        message: `The position \`${name}\` comes earlier, ${where}, not later.`,
+        message: `The position \`${name}\` comes earlier, ${isOwn ? 'in' : `in ${given.file},`} line ${given.start.line}, not later.`,
         hint: `Write a link instead: \`[…](pos:${name})\`.`,
-        related: [{ place: label.place, message: `\`${name}\` stands here` }],
+        related: [{ place: given, message: `\`${name}\` stands here` }],
       };
     }
   },

@@ -1,7 +1,6 @@
 import { isLabel } from '../../read/index.ts';
-import { isGiven, nearestLabel } from '../course-labels.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { labelUses } from '../label-uses.ts';
+import { nameUses } from '../name-uses.ts';
 
 export const labelUnknown = defineCourseRule({
   id: 'label-unknown',
@@ -43,11 +42,11 @@ position that some \`:here[name]\` in the course has named.
       findings: [],
     },
   ],
-  *find(course) {
-    for (const { name, place } of labelUses(course)) {
+  *inChapter({ chapter, course }) {
+    for (const { name, place } of nameUses(chapter)) {
       // What is no name, and a name that could not be placed, have findings of their own.
-      if (!isLabel(name) || isGiven(course, name)) continue;
-      const near = nearestLabel(course, name);
+      if (!isLabel(name) || course.ask('given', name)) continue;
+      const near = course.ask('nearestName', name);
       yield {
         place,
         message: `No position of the course is named \`${name}\`.`,

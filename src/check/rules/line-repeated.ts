@@ -1,7 +1,9 @@
-import type { Course, MoveNode, MovesBlock } from '../../model/index.ts';
+import type { MoveNode, MovesBlock } from '../../model/index.ts';
+import { placeOf } from '../chapter-summary.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { moveName } from '../move-name.ts';
-import { type Occurrence, occurrenceAt, placeOf, whereIs } from '../occurrences.ts';
+import { type LineEnd, placeName } from '../view/index.ts';
+import { whereIs } from '../words.ts';
 
 export const lineRepeated = defineCourseRule({
   id: 'line-repeated',
@@ -34,46 +36,44 @@ with \`from="…"\`, or link to it.
       findings: [],
     },
   ],
-  *find(course) {
-    const compared: Compared = { left: mostCompared, known: new Map() };
-    for (const chapter of course.chapters) {
-      for (const block of chapter.blocks) {
-        if (block.kind !== 'moves') continue;
-        for (const node of block.nodes) {
-          if (!node.move || node.children.length > 0) continue;
-          const earlier = toldBefore(course, block, node, compared);
-          const parent = node.parent === undefined ? undefined : block.nodes[node.parent];
-          const place = placeOf({ chapter, block, node, parent });
-          if (compared.left <= 0) {
-            yield { place, ...tooMany };
-            return;
-          }
-          if (!earlier) continue;
-          const there = placeOf(earlier);
-          yield {
-            place,
-            message: `This line, to ${moveName(node, parent)}, is told to its end ${whereIs(there, place)} already.`,
-            hint: 'Name a position of it there and start this block from it with from="…", or link to it.',
-            related: [{ place: there, message: 'it ends here' }],
-          };
+  *inChapter({ chapter, course }) {
+    const compared = { left: mostCompared };
+    const passed = new Set<string>();
+    for (const block of chapter.blocks) {
+      if (block.kind !== 'moves') continue;
+      const isEarlier = ({ chapter: file, block: key }: LineEnd) =>
+        file === chapter.file
+          ? passed.has(key)
+          : course.ask('order', file) < course.ask('order', chapter.file);
+      for (const node of block.nodes) {
+        if (!node.move || !node.position || node.children.length > 0) continue;
+        const earlier = course.ask('ends', node.position.key).filter(isEarlier);
+        const twin = earlier.length > 0 && findTwin(keysTo(node, block), earlier, compared);
+        const place = placeOf(node, block);
+        if (compared.left <= 0) {
+          yield { place, ...tooMany };
+          return;
         }
+        const there = twin && course.ask('place', placeName(twin));
+        if (!there) continue;
+        const parent = node.parent === undefined ? undefined : block.nodes[node.parent];
+        yield {
+          place,
+          message: `This line, to ${moveName(node, parent)}, is told to its end ${whereIs(there, place)} already.`,
+          hint: 'Name a position of it there and start this block from it with from="…", or link to it.',
+          related: [{ place: there, message: 'it ends here' }],
+        };
       }
+      passed.add(block.key);
     }
   },
 });
 
 /**
- * Pairs of positions in lines that are compared in a course, at the most. Three hundred blocks that tell
+ * Pairs of positions in lines that are compared in a chapter, at the most. Three hundred blocks that tell
  * all of fifty lines of forty moves again compare half a million.
  */
 const mostCompared = 2_000_000;
-
-interface Compared {
-  /** Pairs of positions that may still be compared. */
-  left: number;
-  /** Whether the moves that led to two nodes were found to be the same, from where the first's block starts. */
-  readonly known: Map<MoveNode, Map<MoveNode, boolean>>;
-}
 
 const tooMany = {
   message:
@@ -81,57 +81,27 @@ const tooMany = {
   hint: 'Let blocks start at a name with from="…" instead of telling the moves before it again.',
 };
 
-/** The end of the same line in an earlier block, if it is told there to the same end. */
-function toldBefore(
-  course: Course,
-  block: MovesBlock,
-  last: MoveNode,
-  compared: Compared,
-): Occurrence | undefined {
-  const before = last.parent === undefined ? undefined : block.nodes[last.parent]?.position;
-  const moves = before && course.graph[before.key]?.moves;
-  const twins = moves?.find(({ san }) => san === last.move?.san)?.at ?? [];
-  for (const ref of twins) {
-    compared.left--;
-    if (ref.chapter > block.chapter) break;
-    if (ref.chapter === block.chapter && ref.block >= block.index) break;
-    const twin = occurrenceAt(course, ref);
-    if (twin.block.kind !== 'moves' || twin.node.children.length > 0) continue;
-    if (sameWay(block, last, twin.block, twin.node, compared)) return twin;
-    if (compared.left <= 0) return undefined;
-  }
-  return undefined;
+/** The first earlier line that ends with the moves of this one. */
+function findTwin(
+  line: readonly string[],
+  earlier: readonly LineEnd[],
+  compared: { left: number },
+): LineEnd | undefined {
+  return earlier.find(({ line: other }) => {
+    const shift = other.length - line.length;
+    if (shift < 0) return false;
+    for (let at = line.length - 1; at >= 0; at--) {
+      if (compared.left-- <= 0 || line[at] !== other[at + shift]) return false;
+    }
+    return true;
+  });
 }
 
-/** Whether the moves from the block's start to `last` are those that lead to `twin`. */
-function sameWay(
-  block: MovesBlock,
-  last: MoveNode,
-  other: MovesBlock,
-  twin: MoveNode,
-  compared: Compared,
-): boolean {
-  const passed: (readonly [MoveNode, MoveNode])[] = [];
-  let a: MoveNode | undefined = last;
-  let b: MoveNode | undefined = twin;
-  let isSame: boolean | undefined;
-  while (isSame === undefined) {
-    if (!a || !b || a.position?.key !== b.position?.key) isSame = false;
-    else {
-      isSame = compared.known.get(a)?.get(b);
-      if (isSame === undefined) {
-        compared.left--;
-        passed.push([a, b]);
-        if (a.parent === undefined) isSame = true;
-        a = block.nodes[a.parent ?? -1];
-        b = b.parent === undefined ? undefined : other.nodes[b.parent];
-      }
-    }
+/** The keys of the positions from the block's start to a node. */
+function keysTo(last: MoveNode, { nodes }: MovesBlock): string[] {
+  const keys: string[] = [];
+  for (let node: MoveNode | undefined = last; node; node = nodes[node.parent ?? -1]) {
+    keys.push(node.position?.key ?? '');
   }
-  // Lines that part late have their beginnings compared once.
-  for (const [one, two] of passed) {
-    const twins = compared.known.get(one) ?? new Map<MoveNode, boolean>();
-    compared.known.set(one, twins.set(two, isSame));
-  }
-  return isSame;
+  return keys.reverse();
 }

@@ -1,5 +1,6 @@
 import { mediaKinds } from '../../media/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
+import { problemsOf } from '../problems-of.ts';
 
 const kinds = Object.keys(mediaKinds)
   .map((kind) => `\`${kind}\``)
@@ -64,7 +65,6 @@ have a *plain* SVG among the kinds they save.
       findings: [],
     },
   ],
-  *find(course) {
-    for (const { rule, ...problem } of course.problems) if (rule === 'media-unfit') yield problem;
-  },
+  inChapter: ({ chapter }) => problemsOf('media-unfit', chapter),
+  inCourse: (course) => problemsOf('media-unfit', course),
 });

@@ -3,7 +3,7 @@ import type { Finding } from '../../diagnostics/index.ts';
 import type { MoveNode } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { moveName } from '../move-name.ts';
-import { movesOf } from '../walk-course.ts';
+import { movesOf } from '../walk-chapter.ts';
 
 export const moveNumber = defineCourseRule({
   id: 'move-number',
@@ -50,10 +50,10 @@ Periods as in \`5...\` before a move by White are told too.
       fixed: '```moves\n1. d4 d5 2. c4\n```',
     },
   ],
-  *find(course) {
+  *inChapter({ chapter }) {
     // A run of numbers that are off by one count is one finding; it is kept by the last node.
     const runs = new Map<MoveNode, { finding: Mutable<Finding>; off: number; more: number }>();
-    for (const { node, parent } of movesOf(course)) {
+    for (const { node, parent } of movesOf(chapter)) {
       const number = node.written?.number;
       const { move } = node;
       const before = runs.get(parent);

@@ -1,6 +1,6 @@
 import { defineCourseRule } from '../course-rule.ts';
 import { moveName } from '../move-name.ts';
-import { movesOf } from '../walk-course.ts';
+import { movesOf } from '../walk-chapter.ts';
 
 export const moveOverwritten = defineCourseRule({
   id: 'move-overwritten',
@@ -31,8 +31,8 @@ go to e2 (a pinned knight does not count), \`0-0\` with zeros, \`e8Q\` without \
       fixed: '```moves\n1. e4 e5 2. Nf3 Nf6 3. Bc4 Bc5 4. O-O\n```',
     },
   ],
-  *find(course) {
-    for (const { node, parent } of movesOf(course)) {
+  *inChapter({ chapter }) {
+    for (const { node, parent } of movesOf(chapter)) {
       if (!node.move || !node.written) continue;
       const sign = /[+#]+$/.exec(node.written.san)?.[0] ?? '';
       const written = node.written.san.slice(0, node.written.san.length - sign.length);

@@ -1,6 +1,6 @@
 import { defineCourseRule } from '../course-rule.ts';
 import { moveName } from '../move-name.ts';
-import { movesOf } from '../walk-course.ts';
+import { movesOf } from '../walk-chapter.ts';
 
 export const moveSuffix = defineCourseRule({
   id: 'move-suffix',
@@ -46,8 +46,8 @@ false sign misleads the reader, and a missing one hides a forcing move.
       fixed: '```moves\n1. f3 e5 2. g4 Qh4#\n```',
     },
   ],
-  *find(course) {
-    for (const { node, parent } of movesOf(course)) {
+  *inChapter({ chapter }) {
+    for (const { node, parent } of movesOf(chapter)) {
       if (!node.move || !node.written) continue;
       const { san } = node.move;
       const written = /[+#]+$/.exec(node.written.san)?.[0] ?? '';

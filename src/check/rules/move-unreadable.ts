@@ -1,5 +1,6 @@
 import { defineCourseRule } from '../course-rule.ts';
 import { makeMoveFaultRule } from '../move-fault-rule.ts';
+import { problemsOf } from '../problems-of.ts';
 
 const unreadableMoves = makeMoveFaultRule('unreadable', {
   id: 'move-unreadable',
@@ -16,11 +17,11 @@ replaces.
 
 export const moveUnreadable = defineCourseRule({
   ...unreadableMoves,
-  *find(course) {
-    yield* unreadableMoves.find(course);
-    for (const { rule, ...problem } of course.problems)
-      if (rule === 'move-unreadable') yield problem;
+  *inChapter(scope) {
+    yield* unreadableMoves.inChapter?.(scope) ?? [];
+    yield* problemsOf('move-unreadable', scope.chapter);
   },
+  inCourse: (course) => problemsOf('move-unreadable', course),
   examples: [
     {
       title: 'A variation that is never closed',

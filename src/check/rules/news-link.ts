@@ -1,6 +1,7 @@
+import type { Place } from '../../diagnostics/index.ts';
 import { placeOfNode, walkText } from '../../model/index.ts';
-import { nearestLabel } from '../course-labels.ts';
 import { defineCourseRule } from '../course-rule.ts';
+import { problemsOf } from '../problems-of.ts';
 
 export const newsLink = defineCourseRule({
   id: 'news-link',
@@ -46,16 +47,17 @@ and the link is left out; the rest of the course is published all the same.
       ],
     },
   ],
-  *find(course) {
-    for (const { rule, ...problem } of course.problems) if (rule === 'news-link') yield problem;
-    for (const { body, file } of course.news) {
-      const unknown: { label: string; place: ReturnType<typeof placeOfNode> }[] = [];
+  *inCourse(scope) {
+    yield* problemsOf('news-link', scope);
+    const { news, course } = scope;
+    for (const { body, file } of news) {
+      const unknown: { label: string; place: Place }[] = [];
       walkText(body.children, (node) => {
-        if (node.type !== 'positionLink' || node.target) return;
+        if (node.type !== 'positionLink' || course.ask('name', node.label) !== undefined) return;
         unknown.push({ label: node.label, place: placeOfNode(node, file) });
       });
       for (const { label, place } of unknown) {
-        const near = nearestLabel(course, label);
+        const near = course.ask('nearestName', label);
         yield {
           place,
           message: `No position of the course is named \`${label}\`, so this is shown without a link.`,

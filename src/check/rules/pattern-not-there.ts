@@ -1,7 +1,7 @@
 import { type Piece, readBoard } from '../../chess/index.ts';
 import { matchPattern, type PatternBlock } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { occurrenceAt, placeOf } from '../occurrences.ts';
+import { placeOfName } from '../place-of-name.ts';
 
 export const patternNotThere = defineCourseRule({
   id: 'pattern-not-there',
@@ -35,20 +35,19 @@ board turned upside down. Under \`at\` stand the named positions where it must h
       findings: [],
     },
   ],
-  *find(course) {
-    for (const block of course.chapters.flatMap(({ blocks }) => blocks)) {
+  *inChapter({ chapter, course }) {
+    for (const block of chapter.blocks) {
       if (block.kind !== 'pattern') continue;
       for (const { name, place } of block.at) {
-        const label = course.labels[name];
-        const there = label && occurrenceAt(course, label.ref);
-        if (!there?.node.position) continue;
-        const board = readBoard(there.node.position);
+        const position = course.ask('name', name);
+        if (!position) continue;
+        const board = readBoard(position);
         if (matchPattern(block, board)) continue;
         yield {
           place,
           message: `The pattern does not hold in \`${name}\`: ${missing(block, board)}.`,
           hint: 'Correct the pattern, or take the name out of `at`.',
-          related: [{ place: placeOf(there), message: `\`${name}\` is the position after this` }],
+          related: placeOfName(name, course),
         };
       }
     }

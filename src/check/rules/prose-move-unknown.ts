@@ -1,8 +1,15 @@
 import { numberSign } from '../../chess/index.ts';
-import { type Chapter, type MoveNode, type ProseMove, placeOfNode } from '../../model/index.ts';
+import type { Place } from '../../diagnostics/index.ts';
+import {
+  type Chapter,
+  type MoveNode,
+  movesSpokenOf,
+  type ProseMove,
+  placeOfNode,
+} from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { moveName } from '../move-name.ts';
-import { walkTexts } from '../walk-course.ts';
+import { walkTexts } from '../walk-chapter.ts';
 
 export const proseMoveUnknown = defineCourseRule({
   id: 'prose-move-unknown',
@@ -35,15 +42,16 @@ Inline code without a move number, such as \`Nf3\`, is left alone.
       findings: [],
     },
   ],
-  *find(course) {
-    const found: { move: ProseMove; chapter: Chapter; place: ReturnType<typeof placeOfNode> }[] =
-      [];
-    walkTexts(course, (node, chapter) => {
-      if (node.type !== 'proseMoves' || node.unsought) return;
-      const move = node.moves.find(({ target }) => !target);
-      if (move) found.push({ move, chapter, place: placeOfNode(node, chapter.file) });
+  *inChapter({ chapter }) {
+    const unsought = new Set(chapter.spoken.unsought);
+    const found: { move: ProseMove; place: Place }[] = [];
+    walkTexts(chapter, (node) => {
+      if (node.type !== 'proseMoves' || unsought.has(node.id)) return;
+      const targets = movesSpokenOf(chapter, node);
+      const move = node.moves.find((_, index) => !targets[index]);
+      if (move) found.push({ move, place: placeOfNode(node, chapter.file) });
     });
-    for (const { move, chapter, place } of found) {
+    for (const { move, place } of found) {
       const name = numberSign(move) + move.san;
       const there = movesAt(chapter, move);
       yield {

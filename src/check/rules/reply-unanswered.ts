@@ -1,12 +1,11 @@
 import { isMate, isStalemate, sideToMove } from '../../chess/index.ts';
-import type { Place } from '../../diagnostics/index.ts';
-import type { Block, Course, MoveNode, MovesBlock } from '../../model/index.ts';
+import type { MoveNode, MovesBlock } from '../../model/index.ts';
 import { isAssessment } from '../../movetext/index.ts';
-import { adviceOf, isMarkedBad } from '../advice.ts';
+import { isMarkedBad } from '../advice.ts';
+import { linkedNames } from '../chapter-summary.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { moveName } from '../move-name.ts';
-import { linkedLabels } from '../occurrences.ts';
-import { movesOf } from '../walk-course.ts';
+import { movesOf } from '../walk-chapter.ts';
 
 export const replyUnanswered = defineCourseRule({
   id: 'reply-unanswered',
@@ -50,19 +49,17 @@ move of the course's own side, marked \`?\`, \`??\` or \`?!\`, is bad.
       findings: [],
     },
   ],
-  *find(course) {
-    const { side } = course.settings;
+  *inChapter({ chapter, course }) {
+    const { side } = course;
     if (side === 'both') return;
-    const advice = adviceOf(course);
-    for (const { block, node, parent } of movesOf(course)) {
+    for (const { block, node, parent } of movesOf(chapter)) {
       if (block.kind !== 'moves' || node.children.length > 0) continue;
       const { position } = node;
       if (!position || !node.written || sideToMove(position) !== side) continue;
-      if (advice.has(position.key) || isClosed(node) || refutations(block, side).has(node.index))
-        continue;
+      if (isClosed(node) || refutations(block, side).has(node.index)) continue;
       if (isMate(position) || isStalemate(position)) continue;
       // Where movetext could not be read, nobody knows where its lines were meant to end.
-      if (isUnreadable(course, block)) continue;
+      if (block.unread || course.ask('advice', position.key)) continue;
       const mover = side === 'white' ? 'White' : 'Black';
       yield {
         place: node.written.place,
@@ -72,37 +69,6 @@ move of the course's own side, marked \`?\`, \`??\` or \`?!\`, is bad.
     }
   },
 });
-
-const problemsByFile = new WeakMap<Course, ReadonlyMap<string, readonly Place[]>>();
-
-/** Whether movetext of a block could not be read. */
-function isUnreadable(course: Course, { place }: Block): boolean {
-  const byFile = problemsByFile.get(course) ?? unreadableMoves(course);
-  problemsByFile.set(course, byFile);
-  const places = byFile.get(place.file) ?? [];
-  let low = 0;
-  let high = places.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((places[middle]?.start.offset ?? 0) < place.start.offset) low = middle + 1;
-    else high = middle;
-  }
-  const first = places[low];
-  return first !== undefined && first.end.offset <= place.end.offset;
-}
-
-/** The places of movetext that could not be read, in the order of each file. */
-function unreadableMoves({ problems }: Course): Map<string, Place[]> {
-  const byFile = new Map<string, Place[]>();
-  for (const { rule, place } of problems) {
-    if (rule !== 'move-unreadable') continue;
-    const places = byFile.get(place.file);
-    if (places) places.push(place);
-    else byFile.set(place.file, [place]);
-  }
-  for (const places of byFile.values()) places.sort((a, b) => a.start.offset - b.start.offset);
-  return byFile;
-}
 
 const refuted = new WeakMap<MovesBlock, ReadonlySet<number>>();
 
@@ -124,6 +90,6 @@ function isClosed(node: MoveNode): boolean {
   return (
     node.glyphs.some(isAssessment) ||
     node.statements.some(({ name }) => name === 'same' || name === 'later' || name === 'end') ||
-    linkedLabels(node).length > 0
+    linkedNames(node).length > 0
   );
 }

@@ -1,7 +1,7 @@
 import { type Piece, type Position, readBoard, sideToMove, squares } from '../../chess/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { occurrenceAt, placeOf } from '../occurrences.ts';
-import { movesAndStarts } from '../walk-course.ts';
+import { placeOfName } from '../place-of-name.ts';
+import { movesAndStarts } from '../walk-chapter.ts';
 
 export const sameNotSame = defineCourseRule({
   id: 'same-not-same',
@@ -52,20 +52,16 @@ differs.
       findings: [],
     },
   ],
-  *find(course) {
-    for (const { node } of movesAndStarts(course)) {
+  *inChapter({ chapter, course }) {
+    for (const { node } of movesAndStarts(chapter)) {
       for (const { name, argument, place } of node.statements) {
-        const label = name === 'same' ? course.labels[argument] : undefined;
-        const there = label && occurrenceAt(course, label.ref);
-        if (!node.position || !there?.node.position) continue;
-        if (node.position.key === there.node.position.key) continue;
+        const there = name === 'same' ? course.ask('name', argument) : undefined;
+        if (!node.position || !there || node.position.key === there.key) continue;
         yield {
           place,
-          message: `This is not the position \`${argument}\`: ${listDifferences(node.position, there.node.position)}.`,
+          message: `This is not the position \`${argument}\`: ${listDifferences(node.position, there)}.`,
           hint: `Correct the moves or the name, or link with \`[…](pos:${argument})\` if only the idea is the same.`,
-          related: [
-            { place: placeOf(there), message: `\`${argument}\` is the position after this` },
-          ],
+          related: placeOfName(argument, course),
         };
       }
     }

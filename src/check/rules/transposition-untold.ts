@@ -1,15 +1,5 @@
-import type { Course, GraphPosition, MoveNode } from '../../model/index.ts';
-import { comingBack } from '../coming-back.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { moveName } from '../move-name.ts';
-import {
-  linkedLabels,
-  type Occurrence,
-  occurrenceAt,
-  placeOf,
-  positionOfLabel,
-  whereIs,
-} from '../occurrences.ts';
+import { whereIs } from '../words.ts';
 
 export const transpositionUntold = defineCourseRule({
   id: 'transposition-untold',
@@ -50,51 +40,23 @@ both lines is the same line.
       findings: [],
     },
   ],
-  *find(course) {
-    for (const position of Object.values(course.graph)) {
-      if (position.at.length < 2) continue;
-      const untold = waysTo(position, course).filter(
-        (way) => !way.some(({ node }) => tells(node, position, course)),
-      );
-      const [first, ...others] = untold;
-      const known = first?.[0];
-      if (!known) continue;
-      for (const way of others) {
-        const [here] = way;
-        if (!here) continue;
-        const place = placeOf(here);
-        const there = placeOf(known);
-        yield {
-          place,
-          message: `After ${moveName(here.node, here.parent)} the position is the one after ${moveName(known.node, known.parent)} ${whereIs(there, place)}, and neither place says so.`,
-          hint: 'Name the position there with `:here[…]` and write `:same[…]` or a link here.',
-          related: [{ place: there, message: 'the same position stands here' }],
-        };
+  *inChapter({ chapter, course }) {
+    const seen = new Set<string>();
+    for (const block of chapter.blocks) {
+      for (const { position } of block.kind === 'moves' ? block.nodes : []) {
+        if (!position || seen.has(position.key)) continue;
+        seen.add(position.key);
+        for (const { here, known } of course.ask('untold', position.key)) {
+          if (here.chapter !== chapter.file) continue;
+          const { place } = here;
+          yield {
+            place,
+            message: `After ${here.name} the position is the one after ${known.name} ${whereIs(known.place, place)}, and neither place says so.`,
+            hint: 'Name the position there with `:here[…]` and write `:same[…]` or a link here.',
+            related: [{ place: known.place, message: 'the same position stands here' }],
+          };
+        }
       }
     }
   },
 });
-
-/** The places of a position, grouped by the position before it: each group is one way to it. */
-function waysTo(position: GraphPosition, course: Course): Occurrence[][] {
-  const ways = new Map<string, Occurrence[]>();
-  for (const ref of position.at) {
-    const here = occurrenceAt(course, ref);
-    const before = here.parent?.position?.key;
-    // The start of a block is no way: it is a named position, or stands for itself. Neither is a
-    // position that has stood earlier in its own line.
-    if (before === undefined || comingBack(here.block).has(ref.node)) continue;
-    const way = ways.get(before);
-    if (way) way.push(here);
-    else ways.set(before, [here]);
-  }
-  return [...ways.values()];
-}
-
-function tells(node: MoveNode, position: GraphPosition, course: Course): boolean {
-  const named = (name: string) => positionOfLabel(course, name)?.key === position.key;
-  return (
-    node.statements.some(({ name, argument }) => name === 'same' && named(argument)) ||
-    linkedLabels(node).some(named)
-  );
-}

@@ -70,7 +70,11 @@ export function bookPages(
         properties: 'nav',
       },
       ...chapters.map(({ chapter, file }, index) =>
-        page(`text/${file}`, chapter.title, chapterPage(chapter, strings, bodies[index] ?? [])),
+        page(
+          `text/${file}`,
+          chapter.title,
+          chapterPage(chapter, index + 1, strings, bodies[index] ?? []),
+        ),
       ),
     ],
     described: bodies.every(isDescribed),
@@ -108,14 +112,15 @@ function titlePage({ settings }: Course, strings: Strings, site: string | undefi
 }
 
 function chapterPage(
-  { index, title, summary }: Chapter,
+  { title, summary }: Chapter,
+  number: number,
   strings: Strings,
   body: readonly ElementContent[],
 ): Element[] {
   return [
     element('section', { 'epub:type': 'chapter', role: 'doc-chapter' }, [
       element('header', {}, [
-        element('p', { className: ['number'] }, [strings.chapterNumber(index + 1)]),
+        element('p', { className: ['number'] }, [strings.chapterNumber(number)]),
         element('h1', {}, [title]),
         ...(summary === undefined
           ? []

@@ -44,7 +44,7 @@ export async function makeBook(
   const chapters = course.chapters.map(
     (chapter): RenderedChapter => ({
       chapter,
-      file: context.addresses.page(chapter.index),
+      file: context.addresses.page(chapter.file),
       tree: makeStill(chapterTree({ ...context, chapter })),
     }),
   );

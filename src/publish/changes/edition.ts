@@ -1,6 +1,6 @@
 import { adviceOf, isMarkedBad } from '../../check/index.ts';
 import { sideToMove } from '../../chess/index.ts';
-import type { Course, MoveNode, NodeRef } from '../../model/index.ts';
+import { type Course, chapterAt, type MoveNode, type NodeRef, nodeAt } from '../../model/index.ts';
 import { isAssessment } from '../../movetext/index.ts';
 import { assignAddresses } from '../../site/render/addresses.ts';
 import type { Move, Spot } from './types.ts';
@@ -35,15 +35,14 @@ export function makeEdition(course: Course, stands: boolean): Edition {
   const { side } = course.settings;
   const advice = adviceOf(course);
   const addresses = assignAddresses(course);
-  const nodeAt = ({ chapter, block, node }: NodeRef) =>
-    course.chapters[chapter]?.blocks[block]?.nodes[node];
   const refs = (key: string, san: string) =>
     graph[key]?.moves.find((move) => move.san === san)?.at ?? [];
-  const nodes = (key: string, san: string) => refs(key, san).flatMap((ref) => nodeAt(ref) ?? []);
+  const nodes = (key: string, san: string) =>
+    refs(key, san).flatMap((ref) => nodeAt(course, ref) ?? []);
 
   const spot = (ref: NodeRef): Spot => {
-    const chapter = course.chapters[ref.chapter];
-    const { move, labels = [] } = nodeAt(ref) ?? {};
+    const chapter = chapterAt(course, ref);
+    const { move, labels = [] } = nodeAt(course, ref) ?? {};
     const [label] = labels;
     return {
       chapter: chapter?.id ?? '',
@@ -57,7 +56,7 @@ export function makeEdition(course: Course, stands: boolean): Edition {
 
   const spotOf = (key: string): Spot | undefined => {
     const at = graph[key]?.at ?? [];
-    const named = at.find((ref) => (nodeAt(ref)?.labels.length ?? 0) > 0);
+    const named = at.find((ref) => (nodeAt(course, ref)?.labels.length ?? 0) > 0);
     // A block that starts from a name repeats the position; the move that leads there is shown.
     const ref = named ?? at.find(({ node }) => node > 0) ?? at[0];
     return ref && spot(ref);
@@ -73,7 +72,7 @@ export function makeEdition(course: Course, stands: boolean): Edition {
     isBad: (key, san) => nodes(key, san).some(isMarkedBad),
     verdict(key) {
       for (const ref of graph[key]?.at ?? []) {
-        const nag = nodeAt(ref)?.glyphs.findLast(isAssessment);
+        const nag = nodeAt(course, ref)?.glyphs.findLast(isAssessment);
         if (nag !== undefined) return nag === 11 || nag === 12 ? 10 : nag;
       }
       return undefined;

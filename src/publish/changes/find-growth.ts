@@ -40,7 +40,7 @@ export function findGrowth(edition: Edition, other: Edition): Growth[] {
       const key = block.kind === 'moves' ? block.nodes[0]?.position?.key : undefined;
       const positions = key === undefined ? 0 : countFrom(key);
       if (positions === 0) return [];
-      return [{ ref: { chapter: chapter.index, block: block.index, node: 0 }, positions }];
+      return [{ ref: { chapter: chapter.file, block: block.key, node: 0 }, positions }];
     }),
   );
   return [...grown, ...started];

@@ -1,4 +1,4 @@
-import type { NodeRef } from '../../model/index.ts';
+import { blockAt, chapterAt, type NodeRef } from '../../model/index.ts';
 import type { Edition } from './edition.ts';
 import type { Growth } from './find-growth.ts';
 import type { DroppedChange, LineChange, ReplyChange } from './types.ts';
@@ -10,7 +10,7 @@ export function describeGrowth(
   now: Edition,
 ): ReplyChange | LineChange {
   if (from === undefined) {
-    const block = now.course.chapters[ref.chapter]?.blocks[ref.block];
+    const block = blockAt(now.course, ref);
     const { move } = block?.nodes[1] ?? {};
     const first = move && { san: move.san, number: move.number, color: move.color };
     return { kind: 'start', at: now.spot(ref), ...(first && { move: first }), positions };
@@ -41,5 +41,5 @@ export function describeFall(
 
 /** The chapter in which a growth stands, by its id. */
 export function chapterOf(edition: Edition, ref: NodeRef): string {
-  return edition.course.chapters[ref.chapter]?.id ?? '';
+  return chapterAt(edition.course, ref)?.id ?? '';
 }

@@ -22,10 +22,10 @@ export function findPatternChanges(old: Edition, now: Edition): PatternChange[] 
 
 function describe(
   what: PatternChange['what'],
-  { title, chapter, index }: PatternBlock,
+  { title, chapter, key }: PatternBlock,
   edition: Edition,
 ): PatternChange {
-  return { kind: 'pattern', what, title, at: edition.spot({ chapter, block: index, node: 0 }) };
+  return { kind: 'pattern', what, title, at: edition.spot({ chapter, block: key, node: 0 }) };
 }
 
 function patternsOf({ course }: Edition): PatternBlock[] {

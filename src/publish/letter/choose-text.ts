@@ -78,7 +78,7 @@ function placeOf(file: string, { start, end }: NonNullable<Heading['position']>)
 function findChapter({ chapters }: Course, name: string): Chapter {
   const found =
     chapters.find(({ id }) => id === name) ??
-    chapters.find(({ index }) => String(index + 1) === name) ??
+    chapters.find((_, index) => String(index + 1) === name) ??
     chapters.find(({ file }) => file === name || file === `chapters/${name}`) ??
     chapters.find(({ title }) => title === name);
   if (found) return found;

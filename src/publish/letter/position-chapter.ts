@@ -1,7 +1,16 @@
 import type { PhrasingContent, RootContent } from 'mdast';
 import { adviceOf } from '../../check/index.ts';
 import { listed, sideToMove } from '../../chess/index.ts';
-import type { Chapter, Course, DiagramBlock, Label, MoveNode, NodeRef } from '../../model/index.ts';
+import {
+  blockAt,
+  type Chapter,
+  type Course,
+  chapterAt,
+  type DiagramBlock,
+  type Label,
+  type MoveNode,
+  type NodeRef,
+} from '../../model/index.ts';
 import { nodeAt, numberedMove } from '../../site/render/index.ts';
 import type { Strings } from '../../strings/index.ts';
 
@@ -10,17 +19,18 @@ import type { Strings } from '../../strings/index.ts';
  * says there, and what the course plays next.
  */
 export function positionChapter(course: Course, { ref }: Label, strings: Strings): Chapter {
-  const chapter = course.chapters[ref.chapter];
+  const chapter = chapterAt(course, ref);
   const node = nodeAt(course, ref);
-  const block = chapter?.blocks[ref.block];
+  const block = blockAt(course, ref);
   const { position } = node ?? {};
   if (chapter === undefined || node === undefined || block === undefined || !position) {
     throw new Error('a checked course has a position for every name');
   }
   const diagram: DiagramBlock = {
     kind: 'diagram',
-    index: 0,
-    chapter: chapter.index,
+    key: block.key,
+    chapter: chapter.file,
+    castled: [],
     place: block.place,
     view: block.view,
     position,
@@ -48,7 +58,7 @@ export function positionChapter(course: Course, { ref }: Label, strings: Strings
 
 /** The moves from where the line begins; a block that goes on from a named position is followed back. */
 function pathTo(course: Course, ref: NodeRef): MoveNode[] {
-  const block = course.chapters[ref.chapter]?.blocks[ref.block];
+  const block = blockAt(course, ref);
   if (block?.kind !== 'moves' && block?.kind !== 'game') return [];
   const path: MoveNode[] = [];
   for (let node = block.nodes[ref.node]; node?.parent !== undefined; ) {

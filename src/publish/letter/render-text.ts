@@ -18,7 +18,7 @@ export function renderText(
   const context = contextOf(course, { board, folds: false, below: lastBoard(course, board) });
   return chapters.flatMap((chapter) => {
     const tree = makeStill(chapterTree({ ...context, chapter }));
-    const page = encodeURI(context.addresses.page(chapter.index));
+    const page = encodeURI(context.addresses.page(chapter.file));
     visit(tree, 'element', (node) => {
       if (node.tagName === 'a') leadOut(node, page, site);
     });

@@ -2,7 +2,7 @@ import type { RootContent } from 'mdast';
 import type { CheckedCourse } from '../../check/index.ts';
 import { initialPosition } from '../../chess/index.ts';
 import { nearestName } from '../../diagnostics/index.ts';
-import type { Chapter, Course } from '../../model/index.ts';
+import { type Chapter, type Course, chapterIndex } from '../../model/index.ts';
 import { makeMovetext, type PlainComment, type PlainTag } from '../../movetext/index.ts';
 import { PublishError } from '../publish-error.ts';
 import { type BlockInPgn, blockInPgn } from './game-of-block.ts';
@@ -54,11 +54,11 @@ interface Pending {
 }
 
 function gamesOf(course: Course, chapter: Chapter, site: string | undefined): Game[] {
-  const context: WordsContext = { course, chapter: chapter.index };
+  const context: WordsContext = { course, chapter: chapter.file };
   const games: Game[] = [];
   const pending: Pending = { words: comment(chapter.summary ?? ''), section: '' };
   const close = (block: BlockInPgn & { kind: 'game' }): void => {
-    const round = `${chapter.index + 1}.${games.length + 1}`;
+    const round = `${chapterIndex(course, chapter.file) + 1}.${games.length + 1}`;
     const tags = tagsOf(course, chapter, { block, round, section: pending.section, site });
     const result = { text: tags.find(({ name }) => name === 'Result')?.value ?? '*' };
     const before = [...pending.words, ...block.line.before];

@@ -8,8 +8,8 @@ type TextNode = RootContent | PhrasingContent;
 /** What an author's text is read with when it becomes plain words. */
 export interface WordsContext {
   readonly course: Course;
-  /** Index of the chapter that the text stands in. */
-  readonly chapter: number;
+  /** The file of the chapter that the text stands in. */
+  readonly chapter: string;
 }
 
 /**

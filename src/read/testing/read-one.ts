@@ -1,6 +1,6 @@
 import type { PhrasingContent, RootContent } from 'mdast';
 import { readChapter } from '../read-chapter.ts';
-import type { ChapterDraft } from '../types.ts';
+import type { ChapterSyntax } from '../types.ts';
 
 /** Files of `games/` by their path. */
 type Games = Readonly<Record<string, string>>;
@@ -10,7 +10,7 @@ export function readOne(
   text: string,
   media: readonly string[] = [],
   games: Games = {},
-): ChapterDraft {
+): ChapterSyntax {
   return readChapter(
     { path: 'chapters/1.md', text },
     {
@@ -62,9 +62,8 @@ export function shape(nodes: readonly (RootContent | PhrasingContent)[]): string
 }
 
 /** The first comment of the chapter's first block of moves. */
-export function firstComment(draft: ChapterDraft): string[] {
+export function firstComment(draft: ChapterSyntax): string[] {
   const [block] = draft.blocks;
   if (block?.kind !== 'moves') return [];
-  const [content] = block.moves.comments.values();
-  return shape(content ?? []);
+  return shape(block.moves.comments[0]?.content ?? []);
 }

@@ -2,7 +2,7 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { initialPosition } from '../../chess/index.ts';
 import { cardJob, drawBoard, makePngs, type PngJob } from '../../draw/index.ts';
-import type { Chapter, Course } from '../../model/types.ts';
+import { blockAt, type Chapter, type Course } from '../../model/index.ts';
 import { cardPath, diagramNames, imagePath, pictureOf } from '../render/diagram-images.ts';
 import { positionPicture } from '../render/embed-pages.ts';
 import type { Embed } from '../render/embeds.ts';
@@ -57,8 +57,8 @@ export async function writeImages(
 
 function diagramJobs(course: Course): NamedJob[] {
   return course.chapters.flatMap((chapter) =>
-    [...diagramNames(chapter)].flatMap(([index, name]) => {
-      const block = chapter.blocks[index];
+    [...diagramNames(chapter)].flatMap(([key, name]) => {
+      const block = blockAt(course, { chapter: chapter.file, block: key });
       const picture = block?.kind === 'diagram' ? pictureOf(block) : undefined;
       if (picture === undefined) return [];
       const svg = drawBoard({ ...picture, theme: 'two-tone' });

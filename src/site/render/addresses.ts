@@ -1,17 +1,24 @@
 import { pieceSprite } from '../../draw/index.ts';
-import type { Block, Chapter, Course, MoveNode, NodeRef } from '../../model/types.ts';
+import {
+  type Block,
+  type Chapter,
+  type Course,
+  chapterAt,
+  type MoveNode,
+  type NodeRef,
+} from '../../model/index.ts';
 import { gameMoves } from './game-moves.ts';
 
 /** Where everything of the course stands in the site. All addresses are relative. */
 export interface Addresses {
   /** File name of a chapter's page. */
-  page(chapter: number): string;
+  page(chapter: string): string;
   /** Id of a move, or of its block for the start position, within its page. */
   id(ref: NodeRef): string;
   /** Address of a move as seen from the page of chapter `from`, or from outside all chapters. */
-  href(ref: NodeRef, from?: number): string;
+  href(ref: NodeRef, from?: string): string;
   /** Takes an id on a chapter's page that nothing else has: `wish`, else `wish-2`, … */
-  claimId(chapter: number, wish: string): string;
+  claimId(chapter: string, wish: string): string;
 }
 
 /** Ids that every page has already: its text, and the symbols that boards are drawn with. */
@@ -45,29 +52,33 @@ export function createIds(): (wish: string) => string {
  * `ending` is that of the chapters' files.
  */
 export function assignAddresses(course: Course, ending = 'html'): Addresses {
-  const pages = course.chapters.map(() => createIds());
-  const claimId = (chapter: number, wish: string): string => (pages[chapter] ?? createIds())(wish);
-  // Labels first: they are the addresses that last, and must not yield to a move's.
-  const labelled = course.chapters.map((chapter) => new Map(labelsOf(chapter, claimId)));
-  const ids = course.chapters.map((chapter) =>
-    chapter.blocks.map((block) => {
-      const name = `b${block.index + 1}`;
-      const start = block.kind === 'moves' ? undefined : claimId(chapter.index, name);
-      return shownMoves(block).map((node) => {
+  const pages = new Map(course.chapters.map(({ file }) => [file, createIds()]));
+  const claimId = (chapter: string, wish: string): string =>
+    (pages.get(chapter) ?? createIds())(wish);
+  const ids = new Map<string, readonly (string | undefined)[]>();
+  for (const chapter of course.chapters) {
+    // Labels first: they are the addresses that last, and must not yield to a move's.
+    const labelled = new Map(labelsOf(chapter, claimId));
+    for (const [index, block] of chapter.blocks.entries()) {
+      const name = `b${index + 1}`;
+      const start = block.kind === 'moves' ? undefined : claimId(chapter.file, name);
+      const own = shownMoves(block).map((node) => {
         if (node === undefined) return start;
         const [label] = node.labels;
-        const id = label === undefined ? undefined : labelled[chapter.index]?.get(label);
-        return id ?? claimId(chapter.index, readableId(name, node));
+        const id = label === undefined ? undefined : labelled.get(label);
+        return id ?? claimId(chapter.file, readableId(name, node));
       });
-    }),
-  );
+      ids.set(`${chapter.file} ${block.key}`, own);
+    }
+  }
 
-  const page = (chapter: number): string => `${course.chapters[chapter]?.id ?? 'index'}.${ending}`;
+  const page = (chapter: string): string =>
+    `${chapterAt(course, { chapter })?.id ?? 'index'}.${ending}`;
   const id = (ref: NodeRef): string => {
-    const block = ids[ref.chapter]?.[ref.block];
+    const block = ids.get(`${ref.chapter} ${ref.block}`);
     return block?.[ref.node] ?? block?.[0] ?? '';
   };
-  const href = (ref: NodeRef, from?: number): string =>
+  const href = (ref: NodeRef, from?: string): string =>
     `${ref.chapter === from ? '' : page(ref.chapter)}#${encodeURIComponent(id(ref))}`;
   return { page, id, href, claimId };
 }
@@ -86,7 +97,7 @@ function labelsOf(
 ): (readonly [label: string, id: string])[] {
   const nodes = chapter.blocks.flatMap(shownMoves);
   const names = new Set(nodes.flatMap((node) => node?.labels ?? []));
-  return [...names].map((name) => [name, claimId(chapter.index, name)]);
+  return [...names].map((name) => [name, claimId(chapter.file, name)]);
 }
 
 function readableId(block: string, { move }: MoveNode): string {

@@ -33,7 +33,7 @@ export function chapterTree(context: RenderContext): Root {
     footnoteLabelProperties: { className: ['footnotes-title'] },
     footnoteBackLabel: strings.footnoteBack,
   });
-  const claimId = (wish: string) => context.addresses.claimId(chapter.index, wish);
+  const claimId = (wish: string) => context.addresses.claimId(chapter.file, wish);
   const clean = hasRawHtml || tree.type !== 'root' ? cleanRawHtml(tree, isBlock, claimId) : tree;
   alignByClass(clean);
   if (hasRawHtml) leadToPages(clean, context);

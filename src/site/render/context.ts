@@ -1,4 +1,11 @@
-import type { Chapter, Course, MoveNode, NodeRef } from '../../model/types.ts';
+import {
+  blockAt,
+  type Chapter,
+  type Course,
+  chapterAt,
+  type MoveNode,
+  type NodeRef,
+} from '../../model/index.ts';
 import { type Strings, stringsFor } from '../../strings/index.ts';
 import { type Addresses, assignAddresses } from './addresses.ts';
 import type { Medium } from './medium.ts';
@@ -28,7 +35,7 @@ export function contextOf(course: Course, medium: Medium, ending = 'html'): Shar
 
 /** A place in the moves of the course: of a block of moves or of a game. */
 export function nodeAt(course: Course, ref: NodeRef): MoveNode | undefined {
-  const block = course.chapters[ref.chapter]?.blocks[ref.block];
+  const block = blockAt(course, ref);
   return block?.kind === 'moves' || block?.kind === 'game' ? block.nodes[ref.node] : undefined;
 }
 
@@ -37,11 +44,11 @@ export function positionInWords(
   course: Course,
   ref: NodeRef,
   strings: Strings,
-  from?: number,
+  from?: string,
 ): string {
   const move = nodeAt(course, ref)?.move;
   const words =
     move === undefined ? strings.startPosition : strings.after(numberedMove(move, strings));
-  const title = course.chapters[ref.chapter]?.title;
+  const title = chapterAt(course, ref)?.title;
   return ref.chapter === from || title === undefined ? words : strings.inChapter(words, title);
 }

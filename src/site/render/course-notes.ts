@@ -9,7 +9,13 @@ import {
   type MoveNote,
   noteName,
 } from '../../lookup/index.ts';
-import type { CommentNode, MoveNode, MovesBlock } from '../../model/types.ts';
+import {
+  blockAt,
+  type CommentNode,
+  chapterAt,
+  type MoveNode,
+  type MovesBlock,
+} from '../../model/index.ts';
 import { nodeAt, type RenderContext } from './context.ts';
 import { proseHandlers } from './prose.ts';
 import { tidySpaces } from './tidy-spaces.ts';
@@ -27,8 +33,8 @@ export function makeCourseNotes(
       if (kind === undefined || kind === 'reply') continue;
       const nodes = at.flatMap((ref) => {
         const node = nodeAt(course, ref);
-        const chapter = course.chapters[ref.chapter];
-        const block = chapter?.blocks[ref.block];
+        const chapter = chapterAt(course, ref);
+        const block = blockAt(course, ref);
         if (node === undefined || chapter === undefined || block?.kind !== 'moves') return [];
         return [{ node, block, context: { ...base, chapter } }];
       });
@@ -101,7 +107,7 @@ function leadFromAnywhere(
   visit(tree, 'element', ({ tagName, properties }: Element) => {
     const { href } = properties;
     if (tagName !== 'a' || typeof href !== 'string' || !href.startsWith('#')) return;
-    properties.href = addresses.page(chapter.index) + href;
+    properties.href = addresses.page(chapter.file) + href;
   });
 }
 
@@ -110,13 +116,13 @@ function startsOf(
   { positions }: CourseTable,
 ): LineStart[] {
   const indexOf = new Map(positions.map(({ key }, index) => [key, index]));
-  return course.chapters.flatMap((chapter) =>
+  return course.chapters.flatMap((chapter, index) =>
     chapter.blocks.flatMap((block) => {
       const [start] = block.kind === 'moves' ? block.nodes : [];
       const position = start?.position && indexOf.get(start.position.key);
       if (start?.position === undefined || position === undefined) return [];
       const number = Number(start.position.fen.slice(start.position.fen.lastIndexOf(' ') + 1));
-      return [{ chapter: chapter.index, position, number }];
+      return [{ chapter: index, position, number }];
     }),
   );
 }

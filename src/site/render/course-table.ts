@@ -2,8 +2,14 @@ import { createHash } from 'node:crypto';
 import { adviceOf, isMarkedBad } from '../../check/index.ts';
 import { sideToMove } from '../../chess/index.ts';
 import type { CourseTable, TableMove, TableMoveKind, TablePosition } from '../../lookup/index.ts';
-import { courseId } from '../../model/index.ts';
-import type { Course, GraphMove, GraphPosition, NodeRef } from '../../model/types.ts';
+import {
+  type Course,
+  chapterIndex,
+  courseId,
+  type GraphMove,
+  type GraphPosition,
+  type NodeRef,
+} from '../../model/index.ts';
 import type { Addresses } from './addresses.ts';
 import { nodeAt } from './context.ts';
 import { namesByKey } from './names-by-key.ts';
@@ -12,7 +18,7 @@ import { namesByKey } from './names-by-key.ts';
 export function makeCourseTable(course: Course, addresses: Addresses): CourseTable {
   const graph = Object.values(course.graph);
   const indexOf = new Map(graph.map(({ key }, index) => [key, index]));
-  const place = (ref: NodeRef) => [ref.chapter, addresses.id(ref)] as const;
+  const place = (ref: NodeRef) => [chapterIndex(course, ref.chapter), addresses.id(ref)] as const;
   const named = namesByKey(course);
 
   const moveOf = (position: GraphPosition, move: GraphMove): TableMove => ({
@@ -40,7 +46,7 @@ export function makeCourseTable(course: Course, addresses: Addresses): CourseTab
     title,
     language,
     side,
-    chapters: course.chapters.map(({ title, index }) => ({ title, page: addresses.page(index) })),
+    chapters: course.chapters.map(({ title, file }) => ({ title, page: addresses.page(file) })),
     positions,
   } as const;
   const edition = createHash('sha256').update(JSON.stringify(table)).digest('hex').slice(0, 12);

@@ -1,9 +1,9 @@
 import { sideToMove } from '../../chess/index.ts';
 import type { Chapter, DiagramBlock } from '../../model/types.ts';
 
-/** Names the picture files of a chapter's diagrams, by block index: `main-line-after-exchange`. */
-export function diagramNames(chapter: Chapter): ReadonlyMap<number, string> {
-  const names = new Map<number, string>();
+/** Names the picture files of a chapter's diagrams, by the blocks' keys: `main-line-after-exchange`. */
+export function diagramNames(chapter: Chapter): ReadonlyMap<string, string> {
+  const names = new Map<string, string>();
   const taken = new Set<string>();
   let count = 0;
   for (const block of chapter.blocks) {
@@ -12,7 +12,7 @@ export function diagramNames(chapter: Chapter): ReadonlyMap<number, string> {
     const byLabel = block.at && `${chapter.id}-${block.at.name}`;
     const name = byLabel !== undefined && !taken.has(byLabel) ? byLabel : `${chapter.id}-${count}`;
     taken.add(name);
-    names.set(block.index, name);
+    names.set(block.key, name);
   }
   return names;
 }

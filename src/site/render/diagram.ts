@@ -16,7 +16,7 @@ export function renderDiagram(
 ): Element | undefined {
   const { chapter, addresses, strings } = context;
   const picture = pictureOf(block);
-  const name = diagramNames(chapter).get(block.index);
+  const name = diagramNames(chapter).get(block.key);
   if (picture === undefined || block.position === undefined || name === undefined) return undefined;
 
   const caption = plainText(block.caption);
@@ -30,7 +30,7 @@ export function renderDiagram(
           'a',
           {
             className: ['still', 'position-link'],
-            href: addresses.href(ref, chapter.index),
+            href: addresses.href(ref, chapter.file),
             title: strings.showOnBoard,
           },
           [board],
@@ -46,7 +46,7 @@ export function renderDiagram(
       },
       [label],
     );
-  const number = diagramNumbers(context.course)[chapter.index]?.get(block.index);
+  const number = diagramNumbers(context.course).get(`${chapter.file} ${block.key}`);
   const numbered =
     context.medium.numbersDiagrams === true && number !== undefined
       ? [
@@ -56,7 +56,7 @@ export function renderDiagram(
           ' ',
         ]
       : [];
-  const id = addresses.id({ chapter: block.chapter, block: block.index, node: 0 });
+  const id = addresses.id({ chapter: block.chapter, block: block.key, node: 0 });
   return element('figure', { className: ['diagram'], id }, [
     still,
     element('figcaption', {}, [
@@ -79,5 +79,5 @@ function placeInText({ course, chapter }: RenderContext, block: DiagramBlock): N
   const label = block.at && course.labels[block.at.name];
   if (label !== undefined) return label.ref;
   const position = block.position && course.graph[block.position.key];
-  return position?.at.find((ref) => ref.chapter === chapter.index);
+  return position?.at.find((ref) => ref.chapter === chapter.file);
 }

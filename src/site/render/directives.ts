@@ -54,7 +54,7 @@ function link(
 ): ElementContent[] {
   const label = course.labels[name];
   if (label === undefined) return [element('span', {}, [name])];
-  const href = addresses.href(label.ref, chapter.index);
-  const words = positionInWords(course, label.ref, strings, chapter.index);
+  const href = addresses.href(label.ref, chapter.file);
+  const words = positionInWords(course, label.ref, strings, chapter.file);
   return [element('a', { className: ['position-link'], href }, [words])];
 }

@@ -69,7 +69,7 @@ export function makeSnippets(
   const root = `${site ?? 'ADDRESS'}/`;
   return course.chapters.flatMap((chapter): EmbedChapter[] => {
     const entries = embeds
-      .filter((embed) => embed.chapter === chapter.index)
+      .filter((embed) => embed.chapter === chapter.file)
       .map((embed) => ({
         label: embed.label,
         words: embed.words,

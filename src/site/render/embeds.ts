@@ -2,7 +2,9 @@ import { describePosition, inUci, sideToMove } from '../../chess/index.ts';
 import type { BoardPicture } from '../../draw/index.ts';
 import {
   type Block,
+  blockAt,
   type Course,
+  inCourseOrder,
   type MoveNode,
   mainLine,
   type NodeRef,
@@ -17,7 +19,8 @@ export interface Embed {
   readonly label: string;
   /** Names its page and its picture: the label, with a number where file systems see no difference. */
   readonly name: string;
-  readonly chapter: number;
+  /** The chapter's file. */
+  readonly chapter: string;
   /** Where it stands in the course, relative to the site. */
   readonly href: string;
   /** `after 7...Be7`. */
@@ -35,10 +38,11 @@ const taken = ['list', 'board'];
 /** Every named position of a course, in the order of the course. */
 export function findEmbeds(course: Course, addresses: Addresses, strings: Strings): Embed[] {
   const names = new Set(taken);
+  const inOrder = inCourseOrder(course);
   return Object.values(course.labels)
-    .sort(({ ref: a }, { ref: b }) => a.chapter - b.chapter || a.block - b.block || a.node - b.node)
+    .sort((a, b) => inOrder(a.ref, b.ref))
     .flatMap(({ name: label, ref }): Embed[] => {
-      const block = course.chapters[ref.chapter]?.blocks[ref.block];
+      const block = blockAt(course, ref);
       const node = nodeAt(course, ref);
       if (!block || !node?.position) return [];
       const { position, move, marks, arrows } = node;

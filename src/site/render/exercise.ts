@@ -1,6 +1,12 @@
 import type { Element, ElementContent } from 'hast';
 import { describePosition, inUci, listMoves, sideToMove } from '../../chess/index.ts';
-import type { Chapter, ExerciseBlock, ExerciseLine, MoveNode } from '../../model/types.ts';
+import {
+  blockIndex,
+  type Chapter,
+  type ExerciseBlock,
+  type ExerciseLine,
+  type MoveNode,
+} from '../../model/index.ts';
 import type { RenderContext } from './context.ts';
 import { element } from './hast.ts';
 import { placementOf } from './move-link.ts';
@@ -38,7 +44,7 @@ export function renderExercise(
   const properties = {
     className: ['exercise'],
     ariaLabel: title,
-    id: addresses.id({ chapter: block.chapter, block: block.index, node: 0 }),
+    id: addresses.id({ chapter: block.chapter, block: block.key, node: 0 }),
     dataView: view,
     dataTurn: turn,
     dataP: placementOf(position.fen),
@@ -71,8 +77,9 @@ export function renderExercise(
 }
 
 /** The number that a reader knows an exercise by within its chapter. */
-export function exerciseNumber({ blocks }: Chapter, { index }: ExerciseBlock): number {
-  return blocks.filter((block) => block.kind === 'exercise' && block.index <= index).length;
+export function exerciseNumber({ blocks }: Chapter, { key }: ExerciseBlock): number {
+  const exercises = blocks.filter(({ kind }) => kind === 'exercise');
+  return exercises.findIndex((block) => block.key === key) + 1;
 }
 
 /** The lines of an exercise in order: to be played through, or only to be read. */
@@ -87,8 +94,10 @@ export function exerciseLines(
   return lineKinds.flatMap((kind) => {
     const heading = headings[kind];
     const lines = block[kind].map((nodes, index) => {
-      const ids = playable ? lineIds(nodes, `b${block.index + 1}-${kind}-${index + 1}`) : [];
-      const claimed = ids.map((id) => addresses.claimId(chapter.index, id));
+      const ids = playable
+        ? lineIds(nodes, `b${blockIndex(chapter, block.key) + 1}-${kind}-${index + 1}`)
+        : [];
+      const claimed = ids.map((id) => addresses.claimId(chapter.file, id));
       const idOf = playable ? { idOf: (node: MoveNode) => claimed[node.index] ?? '' } : {};
       const tree = { nodes, view: block.view, className: `${kind}-line`, ...idOf };
       return setMoves(context, tree, renderText);

@@ -1,7 +1,7 @@
 import type { ElementContent } from 'hast';
 import { adviceOf } from '../../check/index.ts';
 import { sideToMove } from '../../chess/index.ts';
-import type { GameBlock, NodeRef } from '../../model/types.ts';
+import { chapterAt, type GameBlock, type NodeRef } from '../../model/index.ts';
 import { compose, inSeries } from './compose.ts';
 import { nodeAt, type RenderContext } from './context.ts';
 import { element, text } from './hast.ts';
@@ -19,7 +19,7 @@ export function gameExit(context: RenderContext, block: GameBlock): ElementConte
     last.move === undefined
       ? strings.startPosition
       : strings.after(numberedMove(last.move, strings));
-  const chapter = course.chapters[leaves.ref.chapter];
+  const chapter = chapterAt(course, leaves.ref);
   const elsewhere = leaves.ref.chapter !== block.chapter && chapter !== undefined;
   const after = positionLink(
     context,
@@ -29,7 +29,7 @@ export function gameExit(context: RenderContext, block: GameBlock): ElementConte
   const next = leaves.next === undefined ? undefined : nodes[leaves.next];
   if (next?.move === undefined) return compose(strings.gameLeaves.within, { after });
 
-  const ownMove = { chapter: block.chapter, block: block.index, node: next.index };
+  const ownMove = { chapter: block.chapter, block: block.key, node: next.index };
   const played = moveLink(context, ownMove, numberedMove(next.move, strings));
   const side = strings.gameLeaves.sides[next.move.color];
   const moveOf = (ref: NodeRef): ElementContent[] => {
@@ -54,11 +54,11 @@ export function gameExit(context: RenderContext, block: GameBlock): ElementConte
 }
 
 function positionLink(context: RenderContext, ref: NodeRef, words: string): ElementContent {
-  const href = context.addresses.href(ref, context.chapter.index);
+  const href = context.addresses.href(ref, context.chapter.file);
   return element('a', { className: ['position-link'], href }, [words]);
 }
 
 function moveLink(context: RenderContext, ref: NodeRef, words: string): ElementContent {
-  const href = context.addresses.href(ref, context.chapter.index);
+  const href = context.addresses.href(ref, context.chapter.file);
   return element('a', { className: ['prose-move'], href }, [words]);
 }

@@ -17,7 +17,7 @@ export function renderGame(
   const { strings, addresses } = context;
   const { nodes, source, leadsTo, goesOnTo } = gameMoves(block);
   const idOf = ({ index }: MoveNode) =>
-    addresses.id({ chapter: block.chapter, block: block.index, node: source[index] ?? 0 });
+    addresses.id({ chapter: block.chapter, block: block.key, node: source[index] ?? 0 });
   const result = goesOnTo === undefined ? resultInPrint(block.result) : undefined;
   const moves = setMoves(
     context,

@@ -1,4 +1,4 @@
-import { type Course, fileAddress, fileOfAddress } from '../../model/index.ts';
+import { chapterAt, fileAddress, fileOfAddress } from '../../model/index.ts';
 import type { RenderContext } from './context.ts';
 
 /** Addresses that a reader may be sent to by a link. */
@@ -16,16 +16,6 @@ export function siteHref(
   if (anyProtocol.test(url)) return safeProtocols.test(url) ? url : undefined;
   const [, address = '', rest = ''] = /^([^?#]*)(.*)$/s.exec(url) ?? [];
   const path = fileOfAddress(address);
-  const target = indicesOf(course).get(path);
-  if (target !== undefined) return addresses.page(target) + rest;
+  if (chapterAt(course, { chapter: path })) return addresses.page(path) + rest;
   return chapter.media.includes(path) ? fileAddress(path) + rest : url;
-}
-
-const known = new WeakMap<Course, ReadonlyMap<string, number>>();
-
-/** The indices of the chapters by their files. */
-function indicesOf(course: Course): ReadonlyMap<string, number> {
-  const indices = known.get(course) ?? new Map(course.chapters.map((c) => [c.file, c.index]));
-  known.set(course, indices);
-  return indices;
 }

@@ -1,4 +1,4 @@
-import type { Chapter, Course, NodeRef } from '../../model/types.ts';
+import { type Chapter, type Course, chapterAt, type NodeRef } from '../../model/index.ts';
 import { nodeAt, type RenderContext } from './context.ts';
 import { gameMoves } from './game-moves.ts';
 import type { MoveTree } from './move-tree.ts';
@@ -57,7 +57,7 @@ export function meetingsOf(
       if (places.length === 0) return [];
       const told = places.flatMap((ref) => {
         const move = nodeAt(course, ref)?.move;
-        return move ? [`${addresses.href(ref, chapter.index)} ${numberedMove(move, strings)}`] : [];
+        return move ? [`${addresses.href(ref, chapter.file)} ${numberedMove(move, strings)}`] : [];
       });
       return [[index, told.join(' ')]];
     }),
@@ -67,7 +67,7 @@ export function meetingsOf(
 /** The titles of the other chapters that meetings lead to, by the addresses of their pages. */
 export function chaptersMet(
   { course, addresses }: Pick<RenderContext, 'course' | 'addresses'>,
-  { blocks, index }: Chapter,
+  { blocks, file }: Chapter,
 ): Readonly<Record<string, string>> {
   const met: Record<string, string> = {};
   for (const block of blocks) {
@@ -76,8 +76,8 @@ export function chaptersMet(
     for (const { parent, position } of nodes) {
       if (parent === undefined || position === undefined) continue;
       for (const ref of otherWays(course, position.key, nodes[parent]?.position?.key)) {
-        const title = course.chapters[ref.chapter]?.title;
-        if (ref.chapter !== index && title !== undefined) met[addresses.page(ref.chapter)] = title;
+        const title = chapterAt(course, ref)?.title;
+        if (ref.chapter !== file && title !== undefined) met[addresses.page(ref.chapter)] = title;
       }
     }
   }

@@ -41,9 +41,8 @@ export function renderMoves(
   block: MovesBlock,
   renderComment: RenderComment,
 ): Element {
-  const { chapter, index } = block;
-  const idOf = (node: MoveNode) =>
-    context.addresses.id({ chapter, block: index, node: node.index });
+  const { chapter, key } = block;
+  const idOf = (node: MoveNode) => context.addresses.id({ chapter, block: key, node: node.index });
   const meetings = meetingsOf(context, block.nodes);
   const tree = { ...block, idOf, meetings };
   return setMoves(context, tree, renderComment, fromLine(context, block));
@@ -126,8 +125,8 @@ function treeProperties({ nodes, view, className, idOf }: MoveTree): Properties 
 function fromLine({ course, chapter, addresses, strings }: RenderContext, block: MovesBlock) {
   const label = block.from && course.labels[block.from.name];
   if (label === undefined) return [];
-  const words = positionInWords(course, label.ref, strings, chapter.index);
-  const href = addresses.href(label.ref, chapter.index);
+  const words = positionInWords(course, label.ref, strings, chapter.file);
+  const href = addresses.href(label.ref, chapter.file);
   const link = element('a', { className: ['position-link'], href }, [words]);
   return [element('p', { className: ['from'] }, [`${strings.startsFrom} `, link])];
 }

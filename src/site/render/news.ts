@@ -31,13 +31,23 @@ export function newsId({ name }: News): string {
 /** News as a chapter that stands outside the course, so that links in it lead to whole pages. */
 export function newsChapter(news: News): Chapter {
   const { title, file, body, media } = news;
-  return { id: newsId(news), index: -1, title, file, body, media, blocks: [] };
+  return {
+    id: newsId(news),
+    title,
+    file,
+    body,
+    media,
+    blocks: [],
+    names: [],
+    problems: [],
+    spoken: { directives: {}, moves: {}, unsought: [] },
+  };
 }
 
 /** The body of news as a tree; its headings stand below its title, its ids are its own in the page. */
 export function newsTree(context: Omit<RenderContext, 'chapter'>, news: News, id: string): Root {
   const claim = createIds();
-  const addresses = { ...context.addresses, claimId: (_: number, wish: string) => claim(wish) };
+  const addresses = { ...context.addresses, claimId: (_: string, wish: string) => claim(wish) };
   const tree = chapterTree({ ...context, addresses, chapter: newsChapter(news) });
   visit(tree, 'element', (node) => {
     const [, depth] = /^h([2-5])$/.exec(node.tagName) ?? [];

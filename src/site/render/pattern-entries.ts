@@ -1,4 +1,5 @@
 import { toHtml } from 'hast-util-to-html';
+import { chapterAt } from '../../model/index.ts';
 import type { PatternEntry } from '../site-data.ts';
 import type { SharedContext } from './context.ts';
 import { renderPattern } from './pattern.ts';
@@ -9,13 +10,13 @@ export function patternEntries(context: SharedContext): PatternEntry[] {
   const blocks = course.chapters.flatMap((chapter) => chapter.blocks);
   return blocks.flatMap((block, index): PatternEntry[] => {
     if (block.kind !== 'pattern') return [];
-    const ref = { chapter: block.chapter, block: block.index, node: 0 };
+    const ref = { chapter: block.chapter, block: block.key, node: 0 };
     return [
       {
         html: toHtml(renderPattern(context, block, `pattern-${index + 1}`), {
           allowDangerousHtml: true,
         }),
-        chapter: course.chapters[block.chapter]?.title ?? '',
+        chapter: chapterAt(course, block)?.title ?? '',
         href: addresses.href(ref),
       },
     ];

@@ -1,4 +1,4 @@
-import type { NodeRef, PatternMatch } from '../../model/types.ts';
+import { inCourseOrder, type PatternMatch } from '../../model/index.ts';
 import { nodeAt, type SharedContext } from './context.ts';
 import { namesByKey } from './names-by-key.ts';
 import { numberedMove } from './notation.ts';
@@ -14,7 +14,8 @@ export interface PatternPlace {
 
 /** Those of one chapter, in the order of its text. */
 export interface PatternPlaces {
-  readonly chapter: number;
+  /** The chapter's file. */
+  readonly chapter: string;
   readonly places: readonly PatternPlace[];
 }
 
@@ -25,7 +26,7 @@ export interface PatternPlaces {
 export function patternPlaces(
   context: SharedContext,
   matches: readonly PatternMatch[],
-  here: number | undefined,
+  here: string | undefined,
 ): PatternPlaces[] {
   const { course, addresses, strings } = context;
   const names = namesByKey(context.course);
@@ -34,8 +35,9 @@ export function patternPlaces(
     const ref = at.find((place) => place.chapter === here) ?? at[0];
     return ref === undefined ? [] : [{ key, ref }];
   });
+  const inOrder = inCourseOrder(course);
   refs.sort((a, b) => inOrder(a.ref, b.ref));
-  const chapters = new Map<number, PatternPlace[]>();
+  const chapters = new Map<string, PatternPlace[]>();
   for (const { key, ref } of refs) {
     const move = nodeAt(course, ref)?.move;
     const name = names.get(key)?.[0];
@@ -48,9 +50,5 @@ export function patternPlaces(
     if (there) there.push(place);
     else chapters.set(ref.chapter, [place]);
   }
-  return [...chapters].map(([index, places]) => ({ chapter: index, places }));
-}
-
-function inOrder(a: NodeRef, b: NodeRef): number {
-  return a.chapter - b.chapter || a.block - b.block || a.node - b.node;
+  return [...chapters].map(([chapter, places]) => ({ chapter, places }));
 }

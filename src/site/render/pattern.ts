@@ -1,5 +1,5 @@
 import type { Element } from 'hast';
-import type { PatternBlock } from '../../model/types.ts';
+import { chapterAt, type PatternBlock } from '../../model/index.ts';
 import type { SharedContext } from './context.ts';
 import { element } from './hast.ts';
 import { type PatternPlace, type PatternPlaces, patternPlaces } from './pattern-places.ts';
@@ -15,7 +15,7 @@ export function renderPattern(
   context: SharedContext,
   block: PatternBlock,
   id: string,
-  here?: number,
+  here?: string,
 ): Element {
   const { strings } = context;
   const { placement, view, empty, matches, title } = block;
@@ -57,7 +57,7 @@ export function renderPattern(
 function list(
   context: SharedContext,
   chapters: readonly PatternPlaces[],
-  here: number | undefined,
+  here: string | undefined,
 ): Element[] {
   const { strings, medium } = context;
   let room = shownAtOnce;
@@ -82,12 +82,12 @@ function list(
 
 function inChapter(
   context: SharedContext,
-  chapter: number,
+  chapter: string,
   places: readonly PatternPlace[],
-  here: number | undefined,
+  here: string | undefined,
 ): Element {
   const { course, strings } = context;
-  const title = course.chapters[chapter]?.title ?? '';
+  const title = chapterAt(course, { chapter })?.title ?? '';
   const items = places.map(({ href, words, name }) =>
     element('li', {}, [
       element('a', { className: ['position-link'], href }, [name ?? words]),

@@ -2,7 +2,7 @@ import type { Element, ElementContent } from 'hast';
 import type { Heading, Image, Link, ListItem, Nodes, Paragraph, PhrasingContent } from 'mdast';
 import { defaultHandlers, type Handlers, type State } from 'mdast-util-to-hast';
 import { toString as plainText } from 'mdast-util-to-string';
-import { fileAddress, slug } from '../../model/index.ts';
+import { fileAddress, movesSpokenOf, slug, speaksOf } from '../../model/index.ts';
 import type {
   BlockNode,
   DirectiveNode,
@@ -36,13 +36,13 @@ export function proseHandlers(context: RenderContext, headingShift: number): Han
   ): Element =>
     ref === undefined
       ? element('span', {}, content)
-      : element('a', { className: [className], href: addresses.href(ref, chapter.index) }, content);
+      : element('a', { className: [className], href: addresses.href(ref, chapter.file) }, content);
 
   const phrasingOf = (state: State) => (content: readonly PhrasingContent[]) =>
     state.all({ type: 'paragraph', children: tidySpaces(content) });
 
-  const idOf = ({ index }: PatternBlock) =>
-    addresses.id({ chapter: chapter.index, block: index, node: 0 });
+  const idOf = ({ key }: PatternBlock) =>
+    addresses.id({ chapter: chapter.file, block: key, node: 0 });
 
   const below = (block: MovesBlock | GameBlock) => context.medium.below?.(block) ?? [];
 
@@ -61,30 +61,31 @@ export function proseHandlers(context: RenderContext, headingShift: number): Han
         case 'game':
           return [renderGame(context, block, phrasing), ...below(block)];
         case 'pattern':
-          return renderPattern(context, block, idOf(block), chapter.index);
+          return renderPattern(context, block, idOf(block), chapter.file);
         default:
           return undefined;
       }
     },
     courseDirective: (_state, node: DirectiveNode) => renderDirective(context, node),
     positionLink(state, node: PositionLinkNode) {
-      const target = node.target ?? context.course.labels[node.label]?.ref;
+      const target = context.course.labels[node.label]?.ref;
       return toPosition(target, 'position-link', state.all(node));
     },
     proseMoves(_state, node: ProseMovesNode) {
-      return node.moves.flatMap(({ text: written, target }, index) => [
+      const targets = movesSpokenOf(chapter, node);
+      return node.moves.flatMap(({ text: written }, index) => [
         ...(index === 0 ? [] : [text(' ')]),
-        toPosition(target, 'prose-move', proseMove(written)),
+        toPosition(targets[index], 'prose-move', proseMove(written)),
       ]);
     },
     paragraph(state, node: Paragraph) {
-      const at = node.children.map(speaksOf).find((ref) => ref !== undefined);
-      const here = at?.chapter === chapter.index ? { dataAt: addresses.id(at) } : {};
+      const at = node.children.map(shows).find((ref) => ref !== undefined);
+      const here = at?.chapter === chapter.file ? { dataAt: addresses.id(at) } : {};
       const content = state.all({ ...node, children: tidySpaces(node.children) });
       return content.length === 0 ? undefined : element('p', here, content);
     },
     heading(state, node: Heading) {
-      const id = addresses.claimId(chapter.index, slug(plainText(node)));
+      const id = addresses.claimId(chapter.file, slug(plainText(node)));
       return element(`h${Math.min(6, node.depth + headingShift)}`, { id }, state.all(node));
     },
     link(state, node: Link) {
@@ -111,17 +112,17 @@ export function proseHandlers(context: RenderContext, headingShift: number): Han
     },
   };
 
+  /** The position that a directive in prose speaks of: the board shows it while it is read. */
+  function shows(node: PhrasingContent): NodeRef | undefined {
+    return node.type === 'courseDirective' ? speaksOf(chapter, node) : undefined;
+  }
+
   function proseMove(written: string): ElementContent[] {
     const [, number = '', san = written] = /^(\d+\.+\s*)?(.*)$/s.exec(written) ?? [];
     return [text(number.trimEnd()), ...sanHtml(san, notation)].filter(
       (part) => part.type !== 'text' || part.value !== '',
     );
   }
-}
-
-/** The position that a directive in prose speaks of: the board shows it while it is read. */
-function speaksOf(node: PhrasingContent): NodeRef | undefined {
-  return node.type === 'courseDirective' ? node.at : undefined;
 }
 
 const looks = new WeakMap<Nodes, Nodes>();

@@ -3,7 +3,15 @@ import { describePosition, type Position, sideToMove } from '../../chess/index.t
 import { drawBoardInPage, pieceSprite } from '../../draw/index.ts';
 import { palettes } from '../../draw/paint.ts';
 import type { CourseNotes, CourseTable } from '../../lookup/index.ts';
-import { type Block, type Chapter, type Course, type Label, mainLine } from '../../model/index.ts';
+import {
+  type Block,
+  type Chapter,
+  type Course,
+  chapterIndex,
+  inCourseOrder,
+  type Label,
+  mainLine,
+} from '../../model/index.ts';
 import { stringsFor } from '../../strings/index.ts';
 import type { ChapterPage, NamedPositions, SiteData, SiteFile } from '../site-data.ts';
 import { appManifest } from '../web-app/app-manifest.ts';
@@ -116,7 +124,7 @@ function chapterPage(context: RenderContext): ChapterPage {
   const emblem = course.chapters.length <= mostEmblems ? emblemOf(chapter) : undefined;
   return {
     id: chapter.id,
-    number: chapter.index + 1,
+    number: chapterIndex(course, chapter.file) + 1,
     title: chapter.title,
     ...(chapter.summary !== undefined && { summary: chapter.summary }),
     html: renderChapter(context),
@@ -166,21 +174,22 @@ export function emblematic({
 
 function namedPositions(course: Course, addresses: Addresses): NamedPositions[] {
   const strings = stringsFor(course.settings.language);
-  const labels = new Map<number, Label[]>();
+  const labels = new Map<string, Label[]>();
   for (const label of Object.values(course.labels)) {
     const there = labels.get(label.ref.chapter);
     if (there) there.push(label);
     else labels.set(label.ref.chapter, [label]);
   }
+  const inOrder = inCourseOrder(course);
   return course.chapters.flatMap((chapter) => {
-    const entries = (labels.get(chapter.index) ?? [])
-      .sort((a, b) => a.ref.block - b.ref.block || a.ref.node - b.ref.node)
+    const entries = (labels.get(chapter.file) ?? [])
+      .sort((a, b) => inOrder(a.ref, b.ref))
       .map(({ name, ref }) => ({
         name,
         href: addresses.href(ref),
-        words: positionInWords(course, ref, strings, chapter.index),
+        words: positionInWords(course, ref, strings, chapter.file),
       }));
     if (entries.length === 0) return [];
-    return [{ chapter: chapter.title, page: addresses.page(chapter.index), entries }];
+    return [{ chapter: chapter.title, page: addresses.page(chapter.file), entries }];
   });
 }

@@ -92,7 +92,7 @@ export const soundBook: Oracle<CourseRun> = {
     const context = contextOf(course, medium, 'xhtml');
     const chapters = course.chapters.map((chapter) => ({
       chapter,
-      file: context.addresses.page(chapter.index),
+      file: context.addresses.page(chapter.file),
       tree: makeStill(chapterTree({ ...context, chapter })),
     }));
     const { pages } = bookPages(course, chapters, { site: undefined, media: new Map() });

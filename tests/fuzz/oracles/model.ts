@@ -1,7 +1,7 @@
 import { Chess } from 'chessops/chess';
 import { makeFen, parseFen } from 'chessops/fen';
 import { makeSan, parseSan } from 'chessops/san';
-import { treesOf } from '../../../src/check/walk-course.ts';
+import { treesOf } from '../../../src/check/walk-chapter.ts';
 import { withoutControls } from '../../../src/diagnostics/index.ts';
 import type { Course, MoveNode } from '../../../src/model/index.ts';
 import { misplaced } from '../../../src/model/testing/misplaced.ts';

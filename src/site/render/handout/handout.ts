@@ -1,6 +1,6 @@
 import type { Element, Root } from 'hast';
 import { toHtml } from 'hast-util-to-html';
-import type { Course } from '../../../model/types.ts';
+import { type Course, chapterIndex } from '../../../model/index.ts';
 import type { Handout } from '../../site-data.ts';
 import { chapterTree } from '../chapter.ts';
 import { contextOf } from '../context.ts';
@@ -15,17 +15,18 @@ export function renderHandout(course: Course): Handout {
   const base = contextOf(course, pageMedium);
   const { addresses, strings } = base;
   const placeOf = placeTeller(course, addresses, strings);
-  const idIn = (chapter: number, id: string) => `c${chapter + 1}-${id}`;
-  const parts = course.chapters.map((chapter) => {
-    const { index, title, summary } = chapter;
+  const prefix = (chapter: string) => `c${chapterIndex(course, chapter) + 1}`;
+  const idIn = (chapter: string, id: string) => `${prefix(chapter)}-${id}`;
+  const parts = course.chapters.map((chapter, index) => {
+    const { file, title, summary } = chapter;
     const tree = fitForPaper(makeStill(chapterTree({ ...base, chapter })), {
-      id: (id) => idIn(index, id),
+      id: (id) => idIn(file, id),
       link(href, words) {
-        const target = targetOf(course, addresses, href, index);
+        const target = targetOf(course, addresses, href, file);
         if (target === undefined) return { href };
         const id =
-          target.id === undefined ? `c${target.chapter + 1}` : idIn(target.chapter, target.id);
-        return { href: `#${encodeURIComponent(id)}`, place: placeOf(target, index, words) };
+          target.id === undefined ? prefix(target.chapter) : idIn(target.chapter, target.id);
+        return { href: `#${encodeURIComponent(id)}`, place: placeOf(target, file, words) };
       },
     });
     const answers = takeAnswers(tree);

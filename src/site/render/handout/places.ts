@@ -1,4 +1,10 @@
-import type { Block, Course, NodeRef } from '../../../model/types.ts';
+import {
+  type Block,
+  type Course,
+  chapterAt,
+  chapterIndex,
+  type NodeRef,
+} from '../../../model/index.ts';
 import type { Strings } from '../../../strings/index.ts';
 import type { Addresses } from '../addresses.ts';
 import { nodeAt } from '../context.ts';
@@ -7,7 +13,8 @@ import { numberedMove } from '../notation.ts';
 
 /** Where a link of the course leads. */
 export interface Target {
-  readonly chapter: number;
+  /** The chapter's file. */
+  readonly chapter: string;
   /** Id on the chapter's page; none for the chapter itself. */
   readonly id?: string;
 }
@@ -17,12 +24,12 @@ export function targetOf(
   course: Course,
   addresses: Addresses,
   href: string,
-  from: number,
+  from: string,
 ): Target | undefined {
   const [file = '', id] = href.split('#');
   const chapter =
-    file === '' ? from : course.chapters.findIndex(({ index }) => addresses.page(index) === file);
-  if (chapter < 0) return undefined;
+    file === '' ? from : course.chapters.find((known) => addresses.page(known.file) === file)?.file;
+  if (chapter === undefined) return undefined;
   return { chapter, ...(id !== undefined && id !== '' && { id: decodeURIComponent(id) }) };
 }
 
@@ -40,20 +47,20 @@ export function placeTeller(course: Course, addresses: Addresses, strings: Strin
         const key = `${ref.chapter}#${addresses.id(ref)}`;
         if (!refs.has(key)) refs.set(key, ref);
       }
-      const number = numbers[chapter.index]?.get(block.index);
+      const number = numbers.get(`${chapter.file} ${block.key}`);
       if (number === undefined || block.kind !== 'diagram' || !block.position) continue;
       if (!diagramOf.has(block.position.key)) diagramOf.set(block.position.key, number);
     }
   }
   const { handout } = strings;
 
-  return ({ chapter, id }: Target, from: number, words: string): string | undefined => {
-    const { title = '', index = 0 } = course.chapters[chapter] ?? {};
+  return ({ chapter, id }: Target, from: string, words: string): string | undefined => {
+    const { title = '' } = chapterAt(course, { chapter }) ?? {};
     const elsewhere = chapter !== from && !words.includes(title);
-    const there = elsewhere ? [handout.chapter(index + 1)] : [];
+    const there = elsewhere ? [handout.chapter(chapterIndex(course, chapter) + 1)] : [];
     const ref = id === undefined ? undefined : refs.get(`${chapter}#${id}`);
     const node = ref && nodeAt(course, ref);
-    const own = ref && numbers[chapter]?.get(ref.block);
+    const own = ref && numbers.get(`${chapter} ${ref.block}`);
     const diagram = own ?? (node?.position && diagramOf.get(node.position.key));
     if (diagram !== undefined) return handout.diagram(diagram);
     const move = node?.move && numberedMove(node.move, strings);
@@ -62,7 +69,7 @@ export function placeTeller(course: Course, addresses: Addresses, strings: Strin
   };
 }
 
-function refsOf({ chapter, index, ...block }: Block): NodeRef[] {
+function refsOf({ chapter, key, ...block }: Block): NodeRef[] {
   const nodes = 'nodes' in block ? block.nodes.map((node) => node.index) : [0];
-  return nodes.map((node) => ({ chapter, block: index, node }));
+  return nodes.map((node) => ({ chapter, block: key, node }));
 }

@@ -1,56 +1,54 @@
 import type { PhrasingContent } from 'mdast';
-import type { Place } from '../diagnostics/index.ts';
-import type { Comment, Line, WrittenMove } from '../movetext/types.ts';
-import type { CourseProblem, MovetextDraft } from '../read/index.ts';
-import type { CommentNode, MoveNode, VariationNode, WrittenInFile } from './types.ts';
+import type { Place, Point } from '../diagnostics/index.ts';
+import type { Comment, Line, Movetext, WrittenMove } from '../movetext/types.ts';
+import type { BlockContext } from './block-context.ts';
+import type {
+  CommentNode,
+  TreeSyntax,
+  VariationNode,
+  WrittenInFile,
+  WrittenNode,
+} from './types.ts';
 
-type Mutable<T> = { -readonly [Key in keyof T]: T[Key] };
-
-/** A node while the model is being made; the finished model is read-only. */
-export type TreeNode = Omit<
-  Mutable<MoveNode>,
-  'children' | 'after' | 'marks' | 'arrows' | 'labels' | 'statements'
-> & {
-  children: number[];
+interface NodeInWork extends WrittenNode {
+  parent?: number;
+  written?: WrittenInFile;
+  glyphs: number[];
+  readonly children: number[];
   after: (CommentNode | VariationNode)[];
-  marks: MoveNode['marks'][number][];
-  arrows: MoveNode['arrows'][number][];
-  labels: string[];
-  statements: Mutable<MoveNode['statements'][number]>[];
-};
-
-/** A comment and the node whose position it speaks of. */
-export interface PlacedComment {
-  readonly node: number;
-  readonly content: PhrasingContent[];
-}
-
-export interface BlockTree {
-  readonly nodes: TreeNode[];
-  /** Every comment in the order of the text. */
-  readonly comments: readonly PlacedComment[];
-  readonly result?: string;
-  readonly problems: readonly CourseProblem[];
 }
 
 /** Browsers flatten HTML that is nested too deep, and no reader can follow variations so far. */
 export const deepestVariation = 40;
 
+/** Where movetext stands, and how its comments are read. */
+export interface MovetextPlace {
+  readonly file: string;
+  /** From an offset in the movetext to its point in the file. */
+  readonly pointAt: (offset: number) => Point;
+  readonly readComment: (comment: Comment) => PhrasingContent[];
+  readonly report: BlockContext['reportMoves'];
+}
+
 /**
  * Flattens movetext into nodes: the start position, then the moves in the order of the text.
- * Nothing is played. Variations that lie too deep are left out, with a problem.
+ * Variations that lie too deep are left out, with a problem.
  */
-export function makeBlockTree(draft: MovetextDraft, file: string): BlockTree {
+export function flattenMovetext(
+  movetext: Movetext,
+  { file, pointAt, readComment, report }: MovetextPlace,
+): TreeSyntax {
   const place = (span: { start: number; end: number }): Place => ({
     file,
-    start: draft.pointAt(span.start),
-    end: draft.pointAt(span.end),
+    start: pointAt(span.start),
+    end: pointAt(span.end),
   });
-  const nodes: TreeNode[] = [emptyNode({ index: 0, depth: 0 })];
-  const comments: PlacedComment[] = [];
-  const problems: CourseProblem[] = [];
+  const nodes: NodeInWork[] = [emptyNode({ index: 0, depth: 0 })];
+  const comments: { node: number; content: PhrasingContent[] }[] = [];
+  const [problem] = movetext.problems;
+  let unread = problem && place(problem.span);
   const makeComment = (comment: Comment, node: number): CommentNode => {
-    const content = draft.comments.get(comment) ?? [];
+    const content = readComment(comment);
     comments.push({ node, content });
     return { type: 'comment', content, place: place(comment.outer) };
   };
@@ -75,8 +73,8 @@ export function makeBlockTree(draft: MovetextDraft, file: string): BlockTree {
     walk.node = node.index;
   };
   const [root] = nodes;
-  const stack: Walk[] = [{ line: draft.movetext.line, depth: 0, at: 0, item: 0, node: 0 }];
-  if (root) root.after = draft.movetext.line.before.map((comment) => makeComment(comment, 0));
+  const stack: Walk[] = [{ line: movetext.line, depth: 0, at: 0, item: 0, node: 0 }];
+  if (root) root.after = movetext.line.before.map((comment) => makeComment(comment, 0));
   for (let walk = stack.at(-1); walk; walk = stack.at(-1)) {
     const current = nodes[walk.node];
     const item = walk.at > 0 ? walk.line.moves[walk.at - 1]?.after[walk.item] : undefined;
@@ -84,9 +82,10 @@ export function makeBlockTree(draft: MovetextDraft, file: string): BlockTree {
       walk.item++;
       if (item.type === 'comment') current.after.push(makeComment(item, current.index));
       else if (walk.depth >= deepestVariation) {
-        problems.push({
-          rule: 'move-unreadable',
-          place: place({ start: item.span.start, end: item.span.start + 1 }),
+        const at = place({ start: item.span.start, end: item.span.start + 1 });
+        unread ??= at;
+        report({
+          place: at,
           message: `This variation is nested ${walk.depth + 1} deep; a page can show ${deepestVariation} levels.`,
           hint: 'Name the position before it with `:here[…]` and go on in a new block with from="…".',
         });
@@ -109,21 +108,23 @@ export function makeBlockTree(draft: MovetextDraft, file: string): BlockTree {
       walk.item = 0;
     } else stack.pop();
   }
-  const result = draft.movetext.line.result?.text;
-  return { nodes, comments, problems, ...(result === undefined ? {} : { result }) };
+  const result = movetext.line.result?.text;
+  return {
+    file,
+    nodes,
+    comments,
+    tags: movetext.tags.map(({ name, value, valueSpan }) => ({
+      name,
+      value,
+      place: place(valueSpan),
+    })),
+    ...(result === undefined ? {} : { result }),
+    ...(unread === undefined ? {} : { unread }),
+  };
 }
 
-function emptyNode(base: { index: number; depth: number }): TreeNode {
-  return {
-    ...base,
-    children: [],
-    glyphs: [],
-    after: [],
-    marks: [],
-    arrows: [],
-    labels: [],
-    statements: [],
-  };
+function emptyNode(base: { index: number; depth: number }): NodeInWork {
+  return { ...base, children: [], glyphs: [], after: [] };
 }
 
 function writtenInFile(

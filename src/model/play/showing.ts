@@ -1,6 +1,6 @@
 import type { PhrasingContent, RootContent } from 'mdast';
-import type { DirectiveNode, ProseMovesNode } from '../read/index.ts';
-import { walkText } from './walk-text.ts';
+import type { DirectiveNode, ProseMovesNode } from '../../read/index.ts';
+import { walkText } from '../walk-text.ts';
 
 /** What shows a position in a chapter's text: a block, or moves that the text mentions behind one. */
 export interface Showing {

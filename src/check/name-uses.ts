@@ -1,20 +1,18 @@
-import { type Block, type Course, type LabelUse, placeOfNode } from '../model/index.ts';
-import { walkTexts } from './walk-course.ts';
+import { type Block, type Chapter, type LabelUse, placeOfNode } from '../model/index.ts';
+import { walkTexts } from './walk-chapter.ts';
 
 /** A use of a name, and what uses it. */
-export interface UseOfLabel extends LabelUse {
+export interface UseOfName extends LabelUse {
   readonly by: 'block' | 'link' | 'same' | 'later';
 }
 
-/** Every place that speaks of a named position: blocks, links, `:same` and `:later`. */
-export function labelUses(course: Course): UseOfLabel[] {
-  const uses: UseOfLabel[] = [];
-  for (const chapter of course.chapters) {
-    for (const block of chapter.blocks) {
-      for (const use of usesOf(block)) uses.push({ ...use, by: 'block' });
-    }
+/** Every place of a chapter that speaks of a named position: blocks, links, `:same` and `:later`. */
+export function nameUses(chapter: Chapter): UseOfName[] {
+  const uses: UseOfName[] = [];
+  for (const block of chapter.blocks) {
+    for (const use of usesOf(block)) uses.push({ ...use, by: 'block' });
   }
-  walkTexts(course, (node, chapter) => {
+  walkTexts(chapter, (node) => {
     if (node.type === 'positionLink') {
       uses.push({ name: node.label, place: placeOfNode(node, chapter.file), by: 'link' });
     } else if (node.type === 'courseDirective' && (node.name === 'same' || node.name === 'later')) {

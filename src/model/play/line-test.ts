@@ -1,4 +1,4 @@
-import type { TreeNode } from './block-tree.ts';
+import type { NodeInWork } from './work.ts';
 
 /** For two nodes of a tree, whether the second stands before the first or on its continuation. */
 export type LineTest = (at: number, other: number) => boolean;
@@ -7,7 +7,7 @@ export type LineTest = (at: number, other: number) => boolean;
  * Makes that test: a walk through the tree once, then a comparison of numbers for each question. The
  * continuation of a node is its first child, and so on.
  */
-export function createLineTest(nodes: readonly TreeNode[]): LineTest {
+export function createLineTest(nodes: readonly NodeInWork[]): LineTest {
   const entered: number[] = [];
   const left: number[] = [];
   /** The number of first-child steps in a row that a node belongs to. */

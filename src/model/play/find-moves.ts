@@ -1,10 +1,10 @@
-import type { ProseMove } from '../read/index.ts';
-import type { TreeNode } from './block-tree.ts';
+import type { ProseMove } from '../../read/index.ts';
 import { createLineTest, type LineTest } from './line-test.ts';
+import type { NodeInWork } from './work.ts';
 
 /** One block to look in, which has been played, and the node that the text is a comment of, if it is. */
 export interface ProseScope {
-  readonly nodes: readonly TreeNode[];
+  readonly nodes: readonly NodeInWork[];
   readonly at?: number;
 }
 
@@ -51,20 +51,20 @@ export function findProseMoves(
 
 interface Index {
   /** The nodes that may be a move, in the order of the block. */
-  readonly placesOf: (move: ProseMove) => readonly TreeNode[];
+  readonly placesOf: (move: ProseMove) => readonly NodeInWork[];
   readonly isOwn: LineTest;
 }
 
-const indexes = new WeakMap<readonly TreeNode[], Index>();
+const indexes = new WeakMap<readonly NodeInWork[], Index>();
 
-function indexOf(nodes: readonly TreeNode[]): Index {
+function indexOf(nodes: readonly NodeInWork[]): Index {
   const known = indexes.get(nodes) ?? createIndex(nodes);
   indexes.set(nodes, known);
   return known;
 }
 
-function createIndex(nodes: readonly TreeNode[]): Index {
-  const places = new Map<string, TreeNode[]>();
+function createIndex(nodes: readonly NodeInWork[]): Index {
+  const places = new Map<string, NodeInWork[]>();
   for (const node of nodes) {
     for (const name of namesOf(node)) {
       const list = places.get(name);
@@ -84,7 +84,7 @@ function createIndex(nodes: readonly TreeNode[]): Index {
 }
 
 /** What a node can be mentioned as. */
-function namesOf({ move, written, fault }: TreeNode): Iterable<string> {
+function namesOf({ move, written, fault }: NodeInWork): Iterable<string> {
   // A move that cannot be played has a finding of its own; the mention of it needs none.
   if (!move) return fault && written ? [bare(written.san)] : [];
   const { san, number, color } = move;
@@ -95,7 +95,7 @@ function nameOf(san: string, number: number, color: ProseMove['color']): string 
   return `${number} ${color} ${bare(san)}`;
 }
 
-function isMove(node: TreeNode, { san, number, color }: ProseMove): boolean {
+function isMove(node: NodeInWork, { san, number, color }: ProseMove): boolean {
   const wanted = node.move ? nameOf(san, number, color) : bare(san);
   for (const name of namesOf(node)) if (name === wanted) return true;
   return false;

@@ -1,11 +1,11 @@
-import { isMoveFault, type Position, playMove } from '../chess/index.ts';
-import type { TreeNode } from './block-tree.ts';
+import { isMoveFault, type Position, playMove } from '../../chess/index.ts';
+import type { NodeInWork } from './work.ts';
 
 /**
  * Plays the moves of a tree from its start, if that is known. A move that cannot be played keeps its fault, and
  * the moves behind it in the line are marked: they are not judged on a board nobody knows.
  */
-export function playTree(nodes: readonly TreeNode[], start: Position | undefined): void {
+export function playTree(nodes: readonly NodeInWork[], start: Position | undefined): void {
   for (const node of nodes) {
     if (node.parent === undefined) {
       if (start) node.position = start;

@@ -1,6 +1,6 @@
-import { initialPosition, isFenFault, type Position, parseFen } from '../chess/index.ts';
-import type { Place } from '../diagnostics/index.ts';
-import type { MovetextDraft, PlacedText } from '../read/index.ts';
+import { initialPosition, isFenFault, type Position, parseFen } from '../../chess/index.ts';
+import type { Place } from '../../diagnostics/index.ts';
+import type { PlacedText, TreeSyntax } from '../../read/index.ts';
 
 type Report = (place: Place, message: string, hint: string) => void;
 
@@ -27,16 +27,8 @@ export function positionOfFen({ text, place }: PlacedText, report: Report): Posi
  * Where a pasted game starts: the position of its `FEN` tag (PGN standard, 9.7.2), else the initial
  * one. Where the tag is wrong, nobody knows, and its moves are not judged.
  */
-export function startOfTags(
-  moves: MovetextDraft | undefined,
-  report: Report,
-): Position | undefined {
-  const tag = moves?.movetext.tags.find(({ name }) => name === 'FEN');
-  if (!tag || !moves) return initialPosition;
-  const place = {
-    file: moves.file,
-    start: moves.pointAt(tag.valueSpan.start),
-    end: moves.pointAt(tag.valueSpan.end),
-  };
-  return positionOfFen({ text: tag.value, place }, report);
+export function startOfTags(moves: TreeSyntax | undefined, report: Report): Position | undefined {
+  const tag = moves?.tags.find(({ name }) => name === 'FEN');
+  if (!tag) return initialPosition;
+  return positionOfFen({ text: tag.value, place: tag.place }, report);
 }

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { runs } from '../../tests/setup/runs.ts';
-import type { ProseMove } from '../read/index.ts';
-import type { TreeNode } from './block-tree.ts';
-import { findProseMoves } from './find-prose-move.ts';
+import { runs } from '../../../tests/setup/runs.ts';
+import type { ProseMove } from '../../read/index.ts';
+import { findProseMoves } from './find-moves.ts';
+import type { NodeInWork } from './work.ts';
 
 /** Trees of few moves, so that the same ones come again in other lines. */
 const tree = fc
@@ -14,11 +14,11 @@ const tree = fc
     },
   )
   .map((steps) => {
-    const root = { index: 0, depth: 0, children: [] } as unknown as TreeNode;
-    const nodes: TreeNode[] = [root];
+    const root = { index: 0, depth: 0, children: [] } as unknown as NodeInWork;
+    const nodes: NodeInWork[] = [root];
     for (const { up, san, bad } of steps) {
       const parent = nodes[up % nodes.length] ?? root;
-      const ply = (parent as TreeNode & { ply?: number }).ply ?? 0;
+      const ply = (parent as NodeInWork & { ply?: number }).ply ?? 0;
       const node = {
         index: nodes.length,
         parent: parent.index,
@@ -29,8 +29,8 @@ const tree = fc
         ...(bad === 0
           ? { fault: { kind: 'after-fault' } }
           : { move: { san, number: (ply >> 1) + 1, color: ply % 2 ? 'black' : 'white' } }),
-      } as unknown as TreeNode;
-      parent.children.push(node.index);
+      } as unknown as NodeInWork;
+      (parent.children as number[]).push(node.index);
       nodes.push(node);
     }
     return nodes;
@@ -49,11 +49,11 @@ const mention = fc.array(
 /** The same by trying every node, and every node of the line. */
 function byTryingAll(
   moves: readonly ProseMove[],
-  nodes: readonly TreeNode[],
+  nodes: readonly NodeInWork[],
   at?: number,
 ): number[] {
   const bare = (san = '') => san.replace(/[+#x=]/g, '');
-  const isMove = ({ move, written, fault }: TreeNode, { san, number, color }: ProseMove) =>
+  const isMove = ({ move, written, fault }: NodeInWork, { san, number, color }: ProseMove) =>
     move
       ? move.number === number &&
         move.color === color &&
@@ -65,10 +65,10 @@ function byTryingAll(
   let best: { run: number[]; rank: number } = { run: [], rank: Number.NEGATIVE_INFINITY };
   for (const node of nodes.slice(1)) {
     const run: number[] = [];
-    for (let here: TreeNode | undefined = node, index = 0; here && moves[index]; index++) {
+    for (let here: NodeInWork | undefined = node, index = 0; here && moves[index]; index++) {
       const wanted = moves[index] as ProseMove;
-      const found: TreeNode | undefined = index === 0 ? here : undefined;
-      const next: TreeNode | undefined =
+      const found: NodeInWork | undefined = index === 0 ? here : undefined;
+      const next: NodeInWork | undefined =
         found ??
         here.children.map((child) => nodes[child]).find((child) => child && isMove(child, wanted));
       if (!next || !isMove(next, wanted)) break;
@@ -95,7 +95,7 @@ test('the index finds what trying every move finds', () => {
 });
 
 test('it stops where nothing is left of the budget', () => {
-  const root = { index: 0, depth: 0, children: [1, 2] } as unknown as TreeNode;
+  const root = { index: 0, depth: 0, children: [1, 2] } as unknown as NodeInWork;
   const child = (index: number) =>
     ({
       index,
@@ -104,7 +104,7 @@ test('it stops where nothing is left of the budget', () => {
       children: [],
       written: { san: 'e4' },
       move: { san: 'e4', number: 1, color: 'white' },
-    }) as unknown as TreeNode;
+    }) as unknown as NodeInWork;
   const budget = { left: 2 };
   const move = { text: '1.e4', san: 'e4', number: 1, color: 'white' } as const;
   expect(findProseMoves([move], { nodes: [root, child(1), child(2)], at: 2 }, budget)).toEqual([1]);

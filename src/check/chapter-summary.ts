@@ -1,0 +1,120 @@
+import type { Place } from '../diagnostics/index.ts';
+import {
+  type Chapter,
+  firstSign,
+  type GivenName,
+  type MoveNode,
+  type MovesBlock,
+  type Side,
+  walkText,
+} from '../model/index.ts';
+import { isAssessment } from '../movetext/index.ts';
+import { isAdvice } from './advice.ts';
+import { type Allowance, findAllowances } from './allowances.ts';
+import { comingBack } from './coming-back.ts';
+import { moveName } from './move-name.ts';
+
+/**
+ * What the rest of a course may ask of a chapter: its names and positions, nothing of its words. While it
+ * stays equal, nothing beyond the chapter needs to be checked again.
+ */
+export interface ChapterSummary {
+  readonly file: string;
+  readonly id: string;
+  readonly names: readonly GivenName[];
+  readonly blocks: readonly BlockSummary[];
+  readonly patterns: readonly Place[];
+  readonly allowances: readonly Allowance[];
+}
+
+/** A `moves` block. */
+export interface BlockSummary {
+  readonly key: string;
+  /** The nodes that have a position. */
+  readonly nodes: readonly NodeSummary[];
+}
+
+export interface NodeSummary {
+  /** Index in the block. */
+  readonly node: number;
+  readonly parent?: number;
+  /** `Position.key`. */
+  readonly key: string;
+  readonly san?: string;
+  /** `7...Be7`; empty for a start position. */
+  readonly name: string;
+  /** The author's last assessment of it. */
+  readonly verdict?: number;
+  /** Whether the course advises the move. */
+  readonly advised?: true;
+  /** Whether its line ends here. */
+  readonly leaf?: true;
+  /** Whether the position has stood before in its own line. */
+  readonly again?: true;
+  /** The named positions that it is said to be, or whose names are linked to behind it. */
+  readonly tells?: readonly string[];
+  /** Of the move; of the block's first sign for a start position. */
+  readonly place: Place;
+}
+
+export function summariseChapter(chapter: Chapter, side: Side): ChapterSummary {
+  const { file, id, names, blocks } = chapter;
+  return {
+    file,
+    id,
+    names,
+    blocks: blocks.flatMap((block) =>
+      block.kind === 'moves' ? [summariseBlock(block, side)] : [],
+    ),
+    patterns: blocks.flatMap(({ kind, place }) => (kind === 'pattern' ? [place] : [])),
+    allowances: findAllowances(chapter),
+  };
+}
+
+function summariseBlock(block: MovesBlock, side: Side): BlockSummary {
+  const again = comingBack(block);
+  const nodes = block.nodes.flatMap((node): NodeSummary[] => {
+    if (!node.position) return [];
+    const parent = node.parent === undefined ? undefined : block.nodes[node.parent];
+    const verdict = node.glyphs.findLast(isAssessment);
+    const tells = toldNames(node);
+    return [
+      {
+        node: node.index,
+        ...(node.parent === undefined ? {} : { parent: node.parent }),
+        key: node.position.key,
+        ...(node.move ? { san: node.move.san } : {}),
+        name: node.written ? moveName(node, parent) : '',
+        ...(verdict === undefined ? {} : { verdict }),
+        ...(parent && isAdvice(node, parent, side) ? { advised: true } : {}),
+        ...(node.children.length === 0 ? { leaf: true } : {}),
+        ...(again.has(node.index) ? { again: true } : {}),
+        ...(tells.length > 0 ? { tells } : {}),
+        place: placeOf(node, block),
+      },
+    ];
+  });
+  return { key: block.key, nodes };
+}
+
+/** The move that led to the node; for a start position the first sign of its block. */
+export function placeOf(node: MoveNode, { place }: { readonly place: Place }): Place {
+  return node.written?.place ?? firstSign(place);
+}
+
+function toldNames(node: MoveNode): string[] {
+  const same = node.statements.filter(({ name }) => name === 'same');
+  return [...same.map(({ argument }) => argument), ...linkedNames(node)];
+}
+
+/** The names that the comments behind a node's move link to. */
+export function linkedNames(node: MoveNode): string[] {
+  const names: string[] = [];
+  for (const item of node.after) {
+    if (item.type !== 'comment') continue;
+    walkText(item.content, (inner) => {
+      if (inner.type === 'positionLink') names.push(inner.label);
+    });
+  }
+  return names;
+}

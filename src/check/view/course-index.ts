@@ -1,0 +1,66 @@
+import type { GivenName } from '../../model/index.ts';
+import type { ChapterSummary, NodeSummary } from '../chapter-summary.ts';
+
+/** A place of a position in the `moves` blocks of a course. */
+export interface Occurrence extends NodeSummary {
+  /** The chapter's file. */
+  readonly chapter: string;
+  /** The block's key. */
+  readonly block: string;
+  /** `key` of the position before; absent for a start position. */
+  readonly before?: string;
+}
+
+/** A name where it is given first, and the chapter's file. */
+export interface NameInCourse extends GivenName {
+  readonly chapter: string;
+}
+
+/** The summaries of a course as tables. */
+export interface CourseIndex {
+  /** Where each chapter stands in the course, by its file. */
+  readonly order: ReadonlyMap<string, number>;
+  readonly names: ReadonlyMap<string, NameInCourse>;
+  /** Where each position stands, by its key, in the order of the course. */
+  readonly at: ReadonlyMap<string, readonly Occurrence[]>;
+  /** The moves that are played from each position, in the order of the course. */
+  readonly from: ReadonlyMap<string, readonly Occurrence[]>;
+  /** The nodes of each block, by `file key`. */
+  readonly blocks: ReadonlyMap<string, ReadonlyMap<number, Occurrence>>;
+}
+
+export function makeCourseIndex(summaries: readonly ChapterSummary[]): CourseIndex {
+  const order = new Map(summaries.map(({ file }, index) => [file, index]));
+  const names = new Map<string, NameInCourse>();
+  const at = new Map<string, Occurrence[]>();
+  const from = new Map<string, Occurrence[]>();
+  const blocks = new Map<string, Map<number, Occurrence>>();
+  for (const { file, names: given, blocks: own } of summaries) {
+    for (const name of given) {
+      if (!names.has(name.name)) names.set(name.name, { ...name, chapter: file });
+    }
+    for (const { key: block, nodes } of own) {
+      const byNode = new Map<number, Occurrence>();
+      blocks.set(`${file} ${block}`, byNode);
+      for (const node of nodes) {
+        const before = node.parent === undefined ? undefined : byNode.get(node.parent)?.key;
+        const here: Occurrence = {
+          ...node,
+          chapter: file,
+          block,
+          ...(before === undefined ? {} : { before }),
+        };
+        byNode.set(node.node, here);
+        add(at, node.key, here);
+        if (before !== undefined) add(from, before, here);
+      }
+    }
+  }
+  return { order, names, at, from, blocks };
+}
+
+function add(map: Map<string, Occurrence[]>, key: string, value: Occurrence): void {
+  const there = map.get(key);
+  if (there) there.push(value);
+  else map.set(key, [value]);
+}

@@ -1,0 +1,34 @@
+import type { Side } from '../../model/index.ts';
+import type { CourseIndex } from './course-index.ts';
+import { type AnswerTo, answerQuestion, type QuestionKind } from './questions.ts';
+
+/** A question that was asked, and the print of the answer that was used. */
+export type Asked = readonly [kind: QuestionKind, about: string, print: string];
+
+/** What a rule sees of the course around a chapter; it notes what was asked. */
+export interface CourseView {
+  readonly side: Side;
+  ask<Kind extends QuestionKind>(kind: Kind, about: string): AnswerTo<Kind>;
+}
+
+/** A view of a course, and all that has been asked of it so far. */
+export function createCourseView(
+  index: CourseIndex,
+  side: Side,
+): { readonly view: CourseView; readonly asked: () => readonly Asked[] } {
+  const known = new Map<string, { readonly answer: unknown; readonly asked: Asked }>();
+  return {
+    asked: () => [...known.values()].map(({ asked }) => asked),
+    view: {
+      side,
+      ask(kind, about) {
+        const name = `${kind} ${about}`;
+        const before = known.get(name);
+        if (before) return before.answer as never;
+        const { answer, print } = answerQuestion(index, kind, about);
+        known.set(name, { answer, asked: [kind, about, print] });
+        return answer;
+      },
+    },
+  };
+}

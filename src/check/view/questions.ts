@@ -1,0 +1,198 @@
+/**
+ * What a rule may ask of the course around a chapter. Each question has an answer, and a print of it: two
+ * courses whose prints are equal have the same answer, so what was found with the one stands with the other.
+ * A print says as little as the answer: places are asked for by themselves, since they shift with every
+ * word that is written above them.
+ */
+import type { Position } from '../../chess/index.ts';
+import { createSuggester, type Place } from '../../diagnostics/index.ts';
+import type { CourseIndex, Occurrence } from './course-index.ts';
+
+/** A question: how it is answered, and what is kept of the answer. */
+interface Question<Answer> {
+  readonly answer: (index: CourseIndex, about: string) => Answer;
+  readonly print: (answer: Answer) => string;
+}
+
+/** A move that the course advises or judges, as others speak of it. */
+export interface MoveTold {
+  readonly san: string;
+  /** `7...Be7`. */
+  readonly name: string;
+}
+
+/** A line that ends in a position: its place, and the keys of its positions from the start of its block. */
+export interface LineEnd {
+  readonly chapter: string;
+  readonly block: string;
+  readonly node: number;
+  readonly line: readonly string[];
+}
+
+/** A place in the words of the question `place`. */
+export function placeName({ chapter, block, node }: Omit<LineEnd, 'line'>): string {
+  return `${node} ${block} ${chapter}`;
+}
+
+function readPlaceName(name: string) {
+  const [, node = '', block = '', chapter = ''] = /^(\d+) (\S+) (.*)$/s.exec(name) ?? [];
+  return { chapter, block, node: Number(node) };
+}
+
+/** A place where a position is reached in another way than before, and nobody says so. */
+export interface Untold {
+  readonly here: Occurrence;
+  readonly known: Occurrence;
+}
+
+function question<Answer>(
+  answer: Question<Answer>['answer'],
+  print: Question<Answer>['print'],
+): Question<Answer> {
+  return { answer, print };
+}
+
+const json = (answer: unknown): string => JSON.stringify(answer) ?? '';
+const lineIn = (place: Place | undefined) => json(place);
+
+export const questions = {
+  /** The position of a name; null where it is given and its move cannot be played. */
+  name: question<Position | null | undefined>(
+    ({ names }, name) => {
+      const given = names.get(name);
+      return given?.ref && (given.position ?? null);
+    },
+    (position) => (position === undefined ? '' : position === null ? 'unplayed' : position.fen),
+  ),
+  /** Whether a name is given, be it where no position is shown, which has a finding of its own. */
+  given: question(
+    ({ names }, name) => names.has(name),
+    (isGiven) => (isGiven ? 'given' : ''),
+  ),
+  /** Where a name is given first, and what it stands behind. */
+  namePlace: question<{ place: Place; move: Place | undefined } | undefined>(({ names }, name) => {
+    const given = names.get(name);
+    return given && { place: given.place, move: given.shown };
+  }, json),
+  /** The name that another one is probably a slip of. */
+  nearestName: question((index, name) => nearest(index)(name), json),
+  /** Where a chapter stands in the course, from 0. */
+  order: question(({ order }, file) => order.get(file) ?? -1, json),
+  /** What is advised in a position where that is first said. */
+  advice: question<MoveTold | undefined>(
+    (index, key) => told(firstAdvice(index, key)),
+    (advice) => (advice ? `${advice.san} ${advice.name}` : ''),
+  ),
+  advicePlace: question((index, key) => firstAdvice(index, key)?.place, lineIn),
+  /** The first assessment of a position. */
+  verdict: question((index, key) => firstVerdict(index, key)?.verdict, json),
+  verdictPlace: question((index, key) => firstVerdict(index, key)?.place, lineIn),
+  /** The moves that blocks play from a position, in SAN, in the order of the course. */
+  covered: question(
+    ({ from }, key) => [...new Set(from.get(key)?.flatMap(({ san }) => san ?? []))],
+    (moves) => moves.join(' '),
+  ),
+  /** Where the position is reached in another way than at first, and neither place says so. */
+  untold: question<readonly Untold[]>(untoldMeetings, (untold) =>
+    untold.length > 0 ? json(untold) : '',
+  ),
+  /** The lines that end with a position, and are told more than once in the course. */
+  ends: question<readonly LineEnd[]>(
+    (index, key) => {
+      const ends = index.at.get(key)?.filter(({ leaf }) => leaf) ?? [];
+      return ends.length > 1 ? ends.map((end) => lineEnd(index, end)) : [];
+    },
+    (ends) => (ends.length > 0 ? json(ends) : ''),
+  ),
+  /** Where the move stands that leads to a place, as `placeName` names it. */
+  place: question((index, name) => moveAt(index, readPlaceName(name))?.place, lineIn),
+};
+
+export type QuestionKind = keyof typeof questions;
+export type AnswerTo<Kind extends QuestionKind> = ReturnType<(typeof questions)[Kind]['answer']>;
+
+/** An answer and its print. */
+export interface Answered<Answer> {
+  readonly answer: Answer;
+  readonly print: string;
+}
+
+/** Many chapters ask the same: of the positions that all of them begin with above all. */
+const answered = new WeakMap<CourseIndex, Map<string, Answered<unknown>>>();
+
+export function answerQuestion<Kind extends QuestionKind>(
+  index: CourseIndex,
+  kind: Kind,
+  about: string,
+): Answered<AnswerTo<Kind>> {
+  const all = answered.get(index) ?? new Map<string, Answered<unknown>>();
+  answered.set(index, all);
+  const name = `${kind} ${about}`;
+  const known = all.get(name);
+  if (known) return known as Answered<AnswerTo<Kind>>;
+  const { answer, print } = questions[kind] as unknown as Question<AnswerTo<Kind>>;
+  const found = answer(index, about);
+  const made = { answer: found, print: print(found) };
+  all.set(name, made);
+  return made;
+}
+
+function told(occurrence: Occurrence | undefined): MoveTold | undefined {
+  return occurrence && { san: occurrence.san ?? '', name: occurrence.name };
+}
+
+function firstAdvice({ from }: CourseIndex, key: string): Occurrence | undefined {
+  return from.get(key)?.find(({ advised }) => advised);
+}
+
+function firstVerdict({ at }: CourseIndex, key: string): Occurrence | undefined {
+  return at.get(key)?.find(({ verdict }) => verdict !== undefined);
+}
+
+function lineEnd({ blocks }: CourseIndex, { chapter, block, node }: Occurrence): LineEnd {
+  const nodes = blocks.get(`${chapter} ${block}`);
+  const line: string[] = [];
+  for (let at = nodes?.get(node); at; at = nodes?.get(at.parent ?? -1)) line.push(at.key);
+  return { chapter, block, node, line: line.reverse() };
+}
+
+function moveAt({ blocks }: CourseIndex, { chapter, block, node }: Omit<LineEnd, 'line'>) {
+  return blocks.get(`${chapter} ${block}`)?.get(node);
+}
+
+const suggesters = new WeakMap<CourseIndex, (name: string) => string | undefined>();
+
+function nearest(index: CourseIndex): (name: string) => string | undefined {
+  const placed = () => [...index.names.values()].filter(({ ref }) => ref).map(({ name }) => name);
+  const known = suggesters.get(index) ?? createSuggester(placed());
+  suggesters.set(index, known);
+  return known;
+}
+
+function untoldMeetings(index: CourseIndex, key: string): readonly Untold[] {
+  const at = index.at.get(key) ?? [];
+  return at.length < 2 ? [] : findUntold(index, key, at);
+}
+
+function findUntold(index: CourseIndex, key: string, at: readonly Occurrence[]): Untold[] {
+  const tells = ({ tells = [] }: Occurrence) =>
+    tells.some((name) => index.names.get(name)?.position?.key === key);
+  const [first, ...others] = waysTo(at).filter((way) => !way.some(tells));
+  const known = first?.[0];
+  if (!known) return [];
+  return others.flatMap(([here]) => (here ? [{ here, known }] : []));
+}
+
+/** The places of a position, grouped by the position before it: each group is one way to it. */
+function waysTo(at: readonly Occurrence[]): Occurrence[][] {
+  const ways = new Map<string, Occurrence[]>();
+  for (const here of at) {
+    // The start of a block is no way: it is a named position, or stands for itself. Neither is a
+    // position that has stood earlier in its own line.
+    if (here.before === undefined || here.again) continue;
+    const way = ways.get(here.before);
+    if (way) way.push(here);
+    else ways.set(here.before, [here]);
+  }
+  return [...ways.values()];
+}

@@ -1,0 +1,84 @@
+import type { DirectiveNode } from '../../read/index.ts';
+import { findMovesOfText } from './find-moves-of-text.ts';
+import { playBlock } from './play-block.ts';
+import { orderShowing, type Showing } from './showing.ts';
+import {
+  type BlockInWork,
+  type ChapterInWork,
+  type CourseInWork,
+  type Shown,
+  shownIn,
+} from './work.ts';
+
+/** A block that is being played now, without which a place cannot be found. */
+interface Circle {
+  readonly circle: BlockInWork;
+}
+
+/** Where a name stands; undefined where nobody gives it, or no move is shown there. */
+export function findName(
+  name: string,
+  asking: ChapterInWork,
+  course: CourseInWork,
+): Shown | Circle | undefined {
+  asking.asked.add(name);
+  const known = course.found.get(name);
+  if (known) return known;
+  const site = course.names.get(name);
+  const shown = site && findSite(site, course);
+  if (shown && !('circle' in shown)) course.found.set(name, shown);
+  return shown;
+}
+
+function findSite(
+  site: NonNullable<ReturnType<CourseInWork['names']['get']>>,
+  course: CourseInWork,
+): Shown | Circle | undefined {
+  if ('given' in site) return site.given.ref && { ref: site.given.ref, given: site.given };
+  if (site.at) return shownIn(site.at.block, site.at.node);
+  // A name in prose or in a caption is one of the move shown last before it.
+  if (site.within) {
+    return playBlock(site.within, course) ? site.within.shows : { circle: site.within };
+  }
+  return shownBefore(site.directive, site.chapter, course);
+}
+
+/** The last move shown before a name that prose gives. */
+function shownBefore(
+  directive: DirectiveNode,
+  chapter: ChapterInWork,
+  course: CourseInWork,
+): Shown | Circle | undefined {
+  chapter.showing ??= orderShowing(chapter.syntax.body.children);
+  const { all, before } = chapter.showing;
+  // What was passed over once, because it shows nothing, is not looked at again for the next name.
+  const passed: number[] = [];
+  let isSure = true;
+  let shown: Shown | undefined;
+  for (let at = (before.get(directive) ?? 0) - 1; at >= 0 && !shown; at--) {
+    const known = chapter.shownAt.get(at);
+    if (known !== undefined) {
+      shown = known ?? undefined;
+      break;
+    }
+    passed.push(at);
+    const { block: index, moves } = all[at] as Showing;
+    if (moves) {
+      isSure = findMovesOfText(moves, { chapter, last: index }, course) && isSure;
+      shown = lastOf(chapter, moves.id);
+    } else {
+      const block = chapter.blocks[index];
+      if (block && !playBlock(block, course)) return { circle: block };
+      shown = block?.shows;
+    }
+  }
+  if (isSure) for (const at of passed) chapter.shownAt.set(at, shown ?? null);
+  return shown;
+}
+
+/** The last of the moves that a text mentions, if a block has it. */
+export function lastOf(chapter: ChapterInWork, id: number): Shown | undefined {
+  const ref = chapter.spoken.moves[id]?.at(-1);
+  const block = ref ? chapter.byKey.get(ref.block) : undefined;
+  return ref && block ? shownIn(block, ref.node) : undefined;
+}

@@ -1,0 +1,190 @@
+import { type Color, writePlacement } from '../../chess/index.ts';
+import type { Place } from '../../diagnostics/index.ts';
+import {
+  type DiagramSyntax,
+  type ExerciseSyntax,
+  type GameSyntax,
+  type PatternSyntax,
+  type PlacedText,
+  parseArrow,
+  type TreeSyntax,
+} from '../../read/index.ts';
+import { mainLine } from '../main-line.ts';
+import type { Block, LabelUse, Statement } from '../types.ts';
+import {
+  type BlockInWork,
+  endOfMainLine,
+  type NodeInWork,
+  positionOf,
+  type Shown,
+} from './work.ts';
+
+/** How a block looks up what lies outside it. */
+export interface BlockSurroundings {
+  /** The side at the bottom where the block does not say. */
+  readonly view: Color;
+  readonly keyOfName: (name: string) => string | undefined;
+  readonly report: (place: Place, message: string, hint: string) => void;
+}
+
+/**
+ * A block of the finished model. What needs the graph, the exits of games and the matches of
+ * patterns, is put in by `buildCourse`.
+ */
+export function finishBlock(block: BlockInWork, around: BlockSurroundings): Block {
+  const { syntax, tree } = block;
+  const base = {
+    key: syntax.key,
+    chapter: block.chapter.syntax.file,
+    place: syntax.place,
+    view: syntax.view ?? around.view,
+    castled: block.castled,
+  };
+  switch (syntax.kind) {
+    case 'moves':
+      return {
+        ...base,
+        kind: 'moves',
+        nodes: tree.nodes,
+        ...(syntax.from ? { from: labelUse(syntax.from) } : {}),
+        ...tagsAndResult(syntax.moves),
+      };
+    case 'diagram':
+      return { ...base, kind: 'diagram', ...position(syntax, block), ...drawn(syntax, block) };
+    case 'exercise':
+      return {
+        ...base,
+        kind: 'exercise',
+        ...position(syntax, block),
+        ...question(syntax, block),
+      };
+    case 'game':
+      return { ...base, kind: 'game', ...game(syntax, block, around) };
+    case 'pattern':
+      return { ...base, kind: 'pattern', nodes: [], ...pattern(syntax) };
+  }
+}
+
+function position(syntax: DiagramSyntax | ExerciseSyntax, { tree, shows }: BlockInWork) {
+  const position = positionOf(shows);
+  const move = shows && moveTo(shows);
+  return {
+    nodes: syntax.at ? [] : tree.nodes,
+    ...(position ? { position } : {}),
+    ...(move ? { lastMove: { from: move.from, to: move.to } } : {}),
+    ...(shows ? { shows: shows.ref } : {}),
+    ...(syntax.at ? { at: labelUse(syntax.at) } : {}),
+  };
+}
+
+/** The move that led to a place. */
+export function moveTo(shown: Shown) {
+  return 'given' in shown ? shown.given.move : shown.node.move;
+}
+
+function drawn(syntax: DiagramSyntax, { tree, shows }: BlockInWork) {
+  // What the text behind a diagram says of its board is drawn on it too.
+  const said = syntax.at || !shows ? undefined : tree.nodes[shows.ref.node];
+  return {
+    caption: syntax.caption,
+    ...(syntax.alt === undefined ? {} : { alt: syntax.alt }),
+    marks: [...syntax.marks.map(({ text }) => text), ...(said?.marks ?? [])],
+    arrows: [
+      ...syntax.arrows.map(({ text, meaning }) => ({ meaning, ...parseArrow(text) })),
+      ...(said?.arrows ?? []),
+    ],
+    claims: syntax.claims.map(
+      ({ text, place }): Statement => ({ name: 'claim', argument: text, place }),
+    ),
+  };
+}
+
+function question(syntax: ExerciseSyntax, { lines }: BlockInWork) {
+  return {
+    ask: syntax.ask,
+    hint: syntax.hint,
+    answer: lines.answer.map(({ nodes }) => nodes),
+    also: lines.also.map(({ nodes }) => nodes),
+    wrong: lines.wrong.map(({ nodes }) => nodes),
+  };
+}
+
+function game(syntax: GameSyntax, block: BlockInWork, around: BlockSurroundings) {
+  const { nodes } = block.tree;
+  const unknownLimits: LabelUse[] = [];
+  const limit = (text: PlacedText | undefined, which: 'first' | 'last', otherwise: number) => {
+    if (!text) return otherwise;
+    const found = findLimit(text.text, which, nodes, around.keyOfName);
+    if (found === undefined) unknownLimits.push(labelUse(text));
+    return found ?? otherwise;
+  };
+  const first = limit(syntax.from, 'first', 0);
+  const last = limit(syntax.to, 'last', endOfMainLine(nodes));
+  if (last <= first && syntax.to && unknownLimits.length === 0) {
+    const from = syntax.from ? `\`${syntax.from.text}\`` : 'its start';
+    around.report(
+      syntax.to.place,
+      `The game has no move from ${from} to \`${syntax.to.text}\`.`,
+      'Let the second of the two come later in the game than the first.',
+    );
+  }
+  const tag = syntax.moves?.tags.find(({ name }) => name === 'Result');
+  return {
+    nodes,
+    file: syntax.file,
+    first,
+    last: Math.max(first, last),
+    unknownLimits,
+    ...(tag ? { resultTag: { value: tag.value, place: tag.place } } : {}),
+    ...tagsAndResult(syntax.moves),
+  };
+}
+
+/** A move number, `from` before White's move and `to` behind Black's, or a named position. */
+function findLimit(
+  text: string,
+  which: 'first' | 'last',
+  nodes: readonly NodeInWork[],
+  keyOfName: (name: string) => string | undefined,
+): number | undefined {
+  const number = /^\d+$/.test(text) ? Number(text) : undefined;
+  const key = number === undefined ? keyOfName(text) : undefined;
+  const line = mainLine(nodes);
+  if (number === undefined) {
+    return key === undefined
+      ? undefined
+      : line.find(({ position }) => position?.key === key)?.index;
+  }
+  const isMove = ({ move }: NodeInWork) => move?.number === number;
+  if (which === 'last') return line.findLast(isMove)?.index;
+  // The position before the move; the start has no move, so there always is one.
+  return line[line.findIndex(isMove) - 1]?.index;
+}
+
+function tagsAndResult(moves: TreeSyntax | undefined) {
+  const tags = moves?.tags.map(({ name, value }) => [name, value] as const) ?? [];
+  return {
+    tags: Object.fromEntries(tags) as Record<string, string>,
+    ...(moves?.result === undefined ? {} : { result: moves.result }),
+    ...(moves?.unread === undefined ? {} : { unread: true as const }),
+  };
+}
+
+function pattern(syntax: PatternSyntax) {
+  const pieces = syntax.pieces.map(({ color, kind, square }) => ({ color, kind, square }));
+  // Two pieces on one square are a problem that the reader has told: the first one stands.
+  const board = new Map(pieces.toReversed().map(({ square, ...piece }) => [square, piece]));
+  return {
+    title: syntax.title,
+    pieces,
+    empty: syntax.empty.map(({ text }) => text),
+    at: syntax.at.map(labelUse),
+    reversed: syntax.reversed,
+    placement: writePlacement(board),
+    matches: [],
+  };
+}
+
+function labelUse({ text, place }: PlacedText): LabelUse {
+  return { name: text, place };
+}

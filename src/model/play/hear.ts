@@ -1,0 +1,148 @@
+import type { PhrasingContent, RootContent } from 'mdast';
+import type { Place } from '../../diagnostics/index.ts';
+import { type DirectiveNode, parseArrow, parseList } from '../../read/index.ts';
+import { placeOfNode } from '../place-of-node.ts';
+import type { Statement } from '../types.ts';
+import { walkText } from '../walk-text.ts';
+import { findMovesOfText } from './find-moves-of-text.ts';
+import { lastOf } from './find-name.ts';
+import { playBlock } from './play-block.ts';
+import { reportIn } from './report.ts';
+import {
+  type BlockInWork,
+  type ChapterInWork,
+  type CourseInWork,
+  type NodeInWork,
+  type Shown,
+  shownIn,
+  textsOf,
+  treesOf,
+} from './work.ts';
+
+/** What a text speaks of; only a `node` in the lines of an exercise, which have no address. */
+type SpeaksOf = { readonly shown: Shown | undefined } | { readonly node: NodeInWork | undefined };
+
+/** Resolves all that the texts of a chapter say of positions, and notes it there. */
+export function hearChapter(chapter: ChapterInWork, course: CourseInWork): void {
+  const { syntax } = chapter;
+  let shown: Shown | undefined;
+  let last = -1;
+  walkText(syntax.body.children, (node) => {
+    if (node.type === 'courseBlock') {
+      last = node.block;
+      const block = chapter.blocks[node.block];
+      if (!block) return;
+      playBlock(block, course);
+      shown = block.shows ?? shown;
+      hearBlock(block, course);
+    } else if (node.type === 'proseMoves') {
+      findMovesOfText(node, { chapter, last }, course);
+      shown = lastOf(chapter, node.id) ?? shown;
+    } else if (node.type === 'courseDirective') {
+      const place = placeOfNode(node, syntax.file);
+      if (shown || node.name === 'allow') hear(node, { shown }, place, chapter, course);
+      else {
+        reportIn(chapter)(
+          place,
+          `\`:${node.name}[…]\` speaks of the last move shown, but this chapter shows no move before it.`,
+          'Put it behind a block of moves, or into a comment of one.',
+        );
+      }
+    }
+  });
+}
+
+/** Resolves what the comments, captions and questions of a block say. */
+function hearBlock(block: BlockInWork, course: CourseInWork): void {
+  const { chapter, index } = block;
+  const hearText = (
+    content: readonly (RootContent | PhrasingContent)[],
+    speaksOf: SpeaksOf,
+    own?: number,
+  ) =>
+    walkText(content, (inner) => {
+      if (inner.type === 'courseDirective') {
+        hear(inner, speaksOf, placeOfNode(inner, chapter.syntax.file), chapter, course);
+      } else if (inner.type === 'proseMoves') {
+        findMovesOfText(inner, { chapter, last: index, own }, course);
+      }
+    });
+  for (const tree of treesOf(block)) {
+    const isOwn = tree === block.tree;
+    for (const { node, content } of tree.syntax.comments) {
+      if (isOwn) hearText(content, { shown: shownIn(block, node) }, node);
+      else hearText(content, { node: tree.nodes[node] });
+    }
+  }
+  for (const text of textsOf(block.syntax)) hearText(text, { shown: block.shows });
+}
+
+/** Lets a directive speak of a position. */
+function hear(
+  directive: DirectiveNode,
+  of: SpeaksOf,
+  place: Place,
+  chapter: ChapterInWork,
+  course: CourseInWork,
+): void {
+  const { name, argument, id } = directive;
+  // Speaks to the check, of its line, not of a position.
+  if (name === 'allow') return;
+  const shown = 'shown' in of ? of.shown : undefined;
+  const node = 'node' in of ? of.node : undefined;
+  if (!shown && !node) return;
+  if (shown) chapter.spoken.directives[id] = shown.ref;
+  const said = saidBy(directive, place);
+  if (name === 'here') {
+    if (!shown) {
+      reportIn(chapter)(
+        place,
+        'A position of an exercise cannot be named: it would give the answer away.',
+        'Name it in a `moves` block.',
+      );
+      return;
+    }
+    chapter.asked.add(argument);
+    const site = course.names.get(argument);
+    if (!site || 'given' in site || site.directive !== directive) return;
+    course.found.set(argument, shown);
+  }
+  const own =
+    node ??
+    (shown && !('given' in shown) && shown.block.chapter === chapter ? shown.node : undefined);
+  if (own) {
+    if (said.label !== undefined) own.labels.push(said.label);
+    own.marks.push(...said.marks);
+    own.arrows.push(...said.arrows);
+    if (said.statement) own.statements.push(said.statement);
+  } else if (shown) chapter.elsewhere.push({ ref: shown.ref, ...said });
+}
+
+function saidBy({ name, argument }: DirectiveNode, place: Place) {
+  const label = name === 'here' ? { label: argument } : {};
+  const marks = name === 'mark' ? parseList(argument) : [];
+  const arrows =
+    name === 'plan' || name === 'threat' || name === 'guard'
+      ? parseList(argument).map((arrow) => ({ meaning: name, ...parseArrow(arrow) }))
+      : [];
+  return { ...label, marks, arrows, ...statement(name, argument, place) } as {
+    readonly label?: string;
+    readonly marks: ReturnType<typeof parseList>;
+    readonly arrows: typeof arrows;
+    readonly statement?: Statement;
+  };
+}
+
+function statement(name: DirectiveNode['name'], argument: string, place: Place) {
+  switch (name) {
+    case 'same':
+    case 'later':
+      return { statement: { name, argument, place, label: { name: argument, place } } };
+    case 'claim':
+    case 'end':
+    case 'option':
+      return { statement: { name, argument, place } };
+    default:
+      return {};
+  }
+}

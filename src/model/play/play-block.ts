@@ -1,0 +1,140 @@
+import { initialPosition, type Position } from '../../chess/index.ts';
+import type { PlacedText } from '../../read/index.ts';
+import { castledBefore } from '../castled.ts';
+import { findName } from './find-name.ts';
+import { playTree } from './play-tree.ts';
+import { reportIn } from './report.ts';
+import { positionOfFen, startOfTags } from './start-position.ts';
+import {
+  type BlockInWork,
+  type CourseInWork,
+  endOfMainLine,
+  positionOf,
+  type Shown,
+  shownIn,
+} from './work.ts';
+
+/**
+ * Plays a block, those that it starts from first; false while it is being played already, that is, where
+ * it needs itself.
+ */
+export function playBlock(block: BlockInWork, course: CourseInWork): boolean {
+  if (block.state === 'open') return false;
+  if (block.state === 'played') return true;
+  // Blocks may start from one another in any number, so those on the way are opened first and then played
+  // from the far end.
+  const way = openWay(block, course);
+  course.depth++;
+  for (let next = way.pop(); next; next = way.pop()) playOne(next, course);
+  course.depth--;
+  return true;
+}
+
+/** Opens a block and those that it starts from, one behind the other, as far as comments name them. */
+function openWay(block: BlockInWork, { names, open }: CourseInWork): BlockInWork[] {
+  const way: BlockInWork[] = [];
+  for (let last: BlockInWork | undefined = block; last?.state === 'new'; ) {
+    last.state = 'open';
+    way.push(last);
+    open.push(last);
+    const name = nameOf(last);
+    const site = name && names.get(name.text);
+    last = site && 'at' in site ? site.at?.block : undefined;
+  }
+  return way;
+}
+
+function playOne(block: BlockInWork, course: CourseInWork): void {
+  const { syntax } = block;
+  const start = startOf(block, course);
+  playTree(block.tree.nodes, start?.position);
+  block.castled = start?.castled ?? [];
+  const still = syntax.kind === 'diagram' || syntax.kind === 'exercise' ? syntax.at : undefined;
+  if (still) block.shows = course.found.get(still.text);
+  else if (syntax.kind !== 'pattern') {
+    block.shows = shownIn(block, endOfMainLine(block.tree.nodes));
+  }
+  const shown = positionOf(block.shows);
+  for (const { nodes } of [...block.lines.answer, ...block.lines.also, ...block.lines.wrong]) {
+    playTree(nodes, shown);
+  }
+  course.open.pop();
+  block.state = 'played';
+}
+
+interface Start {
+  readonly position: Position | undefined;
+  readonly castled: BlockInWork['castled'];
+}
+
+/** The position that a block starts from; absent where it has none, which has a finding elsewhere. */
+function startOf(block: BlockInWork, course: CourseInWork): Start | undefined {
+  const { syntax, chapter } = block;
+  const report = reportIn(chapter);
+  const plain = (position: Position | undefined) => ({ position, castled: [] });
+  if (syntax.kind === 'pattern') return undefined;
+  if (syntax.kind === 'game') return plain(startOfTags(syntax.moves, report));
+  if (syntax.fen) return plain(positionOfFen(syntax.fen, report));
+  const name = nameOf(block);
+  if (name) {
+    const shown = startOfName(name, block, course);
+    return shown && { position: positionOf(shown), castled: castledTo(shown) };
+  }
+  if (syntax.kind === 'moves') return plain(startOfTags(syntax.moves, report));
+  return plain(syntax.after ? initialPosition : undefined);
+}
+
+/** The name that a block starts from. */
+export function nameOf({ syntax }: BlockInWork): PlacedText | undefined {
+  if (syntax.kind === 'moves') return syntax.fen ? undefined : syntax.from;
+  if (syntax.kind === 'diagram' || syntax.kind === 'exercise') return syntax.at;
+  return undefined;
+}
+
+function startOfName(
+  name: PlacedText,
+  block: BlockInWork,
+  course: CourseInWork,
+): Shown | undefined {
+  if (course.depth > course.limits.chain) {
+    for (const { chapter } of course.open) chapter.isCircular = true;
+    reportIn(block.chapter)(
+      name.place,
+      `More than ${course.limits.chain} blocks start from one another here, each before the one it starts from.`,
+      'Put each block behind the one that it starts from.',
+    );
+    return undefined;
+  }
+  const shown = findName(name.text, block.chapter, course);
+  // A name that stands nowhere, or where no move is shown, has a finding of its own.
+  if (shown === undefined) return undefined;
+  if ('circle' in shown) reportCircle(shown.circle, course);
+  else if ('given' in shown || playBlock(shown.block, course)) return shown;
+  else reportCircle(shown.block, course);
+  return undefined;
+}
+
+/**
+ * Of a circle the block that comes first in the course is reported, wherever it was entered: that depends
+ * on what was kept.
+ */
+function reportCircle(entry: BlockInWork, { open }: CourseInWork): void {
+  const circle = open.slice(open.indexOf(entry));
+  for (const { chapter } of circle) chapter.isCircular = true;
+  const [first] = circle
+    .filter((block) => nameOf(block) !== undefined)
+    .sort((a, b) => a.chapter.order - b.chapter.order || a.index - b.index);
+  const name = first && nameOf(first);
+  if (!name) return;
+  reportIn(first.chapter)(
+    name.place,
+    `This block starts from \`${name.text}\`, but the way to that position leads through this block.`,
+    'Name the position in a block that stands on its own, or start this block otherwise.',
+  );
+}
+
+export function castledTo(shown: Shown): BlockInWork['castled'] {
+  if ('given' in shown) return shown.given.castled;
+  const { block, node } = shown;
+  return castledBefore({ nodes: block.tree.nodes, castled: block.castled }, node.index);
+}

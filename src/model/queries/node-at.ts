@@ -1,0 +1,61 @@
+import type { Block, Chapter, Course, MoveNode, NodeRef } from '../types.ts';
+
+/** The chapter of a reference; absent where the course has it no more. */
+export function chapterAt(course: Course, { chapter }: Pick<NodeRef, 'chapter'>) {
+  return placesOf(course.chapters).get(chapter)?.chapter;
+}
+
+/** Where a chapter stands in its course, from 0; -1 where the course has it not. */
+export function chapterIndex(course: Course, file: string): number {
+  return placesOf(course.chapters).get(file)?.index ?? -1;
+}
+
+export function blockAt(course: Course, ref: Pick<NodeRef, 'chapter' | 'block'>) {
+  const chapter = chapterAt(course, ref);
+  return chapter && blocksOf(chapter).get(ref.block)?.block;
+}
+
+/** Where a block stands in its chapter, from 0; -1 where the chapter has it not. */
+export function blockIndex(chapter: Chapter, key: string): number {
+  return blocksOf(chapter).get(key)?.index ?? -1;
+}
+
+export function nodeAt(course: Course, ref: NodeRef): MoveNode | undefined {
+  return blockAt(course, ref)?.nodes[ref.node];
+}
+
+const chapters = new WeakMap<
+  readonly Chapter[],
+  ReadonlyMap<string, { readonly chapter: Chapter; readonly index: number }>
+>();
+
+function placesOf(list: readonly Chapter[]) {
+  const known =
+    chapters.get(list) ?? new Map(list.map((chapter, index) => [chapter.file, { chapter, index }]));
+  chapters.set(list, known);
+  return known;
+}
+
+const blocks = new WeakMap<
+  readonly Block[],
+  ReadonlyMap<string, { readonly block: Block; readonly index: number }>
+>();
+
+function blocksOf({ blocks: list }: Chapter) {
+  const known =
+    blocks.get(list) ?? new Map(list.map((block, index) => [block.key, { block, index }]));
+  blocks.set(list, known);
+  return known;
+}
+
+/** Orders places as the course shows them. */
+export function inCourseOrder(course: Course): (a: NodeRef, b: NodeRef) => number {
+  const block = (ref: NodeRef) => {
+    const chapter = chapterAt(course, ref);
+    return chapter ? blockIndex(chapter, ref.block) : -1;
+  };
+  return (a, b) =>
+    chapterIndex(course, a.chapter) - chapterIndex(course, b.chapter) ||
+    block(a) - block(b) ||
+    a.node - b.node;
+}
