@@ -2,7 +2,7 @@ import type { MoveNode, MovesBlock } from '../../model/index.ts';
 import { placeOf } from '../chapter-summary.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { moveName } from '../move-name.ts';
-import { type LineEnd, placeName } from '../view/index.ts';
+import { type CourseView, type LineEnd, placeName } from '../view/index.ts';
 import { whereIs } from '../words.ts';
 
 export const lineRepeated = defineCourseRule({
@@ -37,18 +37,12 @@ with \`from="…"\`, or link to it.
     },
   ],
   *inChapter({ chapter, course }) {
-    const compared = { left: mostCompared };
-    const passed = new Set<string>();
+    const compared: Compared = { left: mostCompared, known: new Map() };
     for (const block of chapter.blocks) {
       if (block.kind !== 'moves') continue;
-      const isEarlier = ({ chapter: file, block: key }: LineEnd) =>
-        file === chapter.file
-          ? passed.has(key)
-          : course.ask('order', file) < course.ask('order', chapter.file);
       for (const node of block.nodes) {
         if (!node.move || !node.position || node.children.length > 0) continue;
-        const earlier = course.ask('ends', node.position.key).filter(isEarlier);
-        const twin = earlier.length > 0 && findTwin(keysTo(node, block), earlier, compared);
+        const twin = findTwin(node, block, course, compared);
         const place = placeOf(node, block);
         if (compared.left <= 0) {
           yield { place, ...tooMany };
@@ -64,7 +58,6 @@ with \`from="…"\`, or link to it.
           related: [{ place: there, message: 'it ends here' }],
         };
       }
-      passed.add(block.key);
     }
   },
 });
@@ -75,33 +68,63 @@ with \`from="…"\`, or link to it.
  */
 const mostCompared = 2_000_000;
 
+interface Compared {
+  /** Pairs of positions that may still be compared. */
+  left: number;
+  /** Whether the moves that led to two nodes were found to be the same, from where the first's block starts. */
+  readonly known: Map<MoveNode, Map<string, boolean>>;
+}
+
 const tooMany = {
   message:
     'From here on lines are not compared with earlier ones: too many end in the same positions.',
   hint: 'Let blocks start at a name with from="…" instead of telling the moves before it again.',
 };
 
-/** The first earlier line that ends with the moves of this one. */
+/** The end of the same line in an earlier block, if it is told there to the same end. */
 function findTwin(
-  line: readonly string[],
-  earlier: readonly LineEnd[],
-  compared: { left: number },
+  last: MoveNode,
+  block: MovesBlock,
+  course: CourseView,
+  compared: Compared,
 ): LineEnd | undefined {
-  return earlier.find(({ line: other }) => {
-    const shift = other.length - line.length;
-    if (shift < 0) return false;
-    for (let at = line.length - 1; at >= 0; at--) {
-      if (compared.left-- <= 0 || line[at] !== other[at + shift]) return false;
-    }
-    return true;
-  });
+  for (const end of course.ask('ends', last.position?.key ?? '')) {
+    // They stand in the order of the course.
+    if (end.chapter === block.chapter && end.block === block.key) return undefined;
+    if (isSameWay(last, block, end, course, compared)) return end;
+    if (compared.left <= 0) return undefined;
+  }
+  return undefined;
 }
 
-/** The keys of the positions from the block's start to a node. */
-function keysTo(last: MoveNode, { nodes }: MovesBlock): string[] {
-  const keys: string[] = [];
-  for (let node: MoveNode | undefined = last; node; node = nodes[node.parent ?? -1]) {
-    keys.push(node.position?.key ?? '');
+/** Whether the moves from the block's start to `last` are those that lead to the end of another line. */
+function isSameWay(
+  last: MoveNode,
+  { nodes }: MovesBlock,
+  end: LineEnd,
+  course: CourseView,
+  compared: Compared,
+): boolean {
+  const others = course.nodesOf(end);
+  const passed: [MoveNode, string][] = [];
+  let same: boolean | undefined;
+  let own: MoveNode | undefined = last;
+  let other = others.get(end.node);
+  while (same === undefined) {
+    if (own === undefined || other === undefined || own.position?.key !== other.key) same = false;
+    else if (own.parent === undefined) same = true;
+    else {
+      const name = `${other.node} ${end.block} ${end.chapter}`;
+      same = compared.known.get(own)?.get(name);
+      compared.left--;
+      passed.push([own, name]);
+      own = nodes[own.parent];
+      other = other.parent === undefined ? undefined : others.get(other.parent);
+    }
   }
-  return keys.reverse();
+  for (const [node, name] of passed) {
+    const known = compared.known.get(node) ?? new Map<string, boolean>();
+    compared.known.set(node, known.set(name, same));
+  }
+  return same;
 }

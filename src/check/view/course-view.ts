@@ -1,6 +1,6 @@
 import type { Side } from '../../model/index.ts';
-import type { CourseIndex } from './course-index.ts';
-import { type AnswerTo, answerQuestion, type QuestionKind } from './questions.ts';
+import type { CourseIndex, Occurrence } from './course-index.ts';
+import { type AnswerTo, answerQuestion, type LineEnd, type QuestionKind } from './questions.ts';
 
 /** A question that was asked, and the print of the answer that was used. */
 export type Asked = readonly [kind: QuestionKind, about: string, print: string];
@@ -9,6 +9,11 @@ export type Asked = readonly [kind: QuestionKind, about: string, print: string];
 export interface CourseView {
   readonly side: Side;
   ask<Kind extends QuestionKind>(kind: Kind, about: string): AnswerTo<Kind>;
+  /**
+   * The nodes of the block that an answer of `ends` names. It is no question of its own: what leads to
+   * the end is made of the block's text, which its key stands for, and of where it starts.
+   */
+  nodesOf(end: LineEnd): ReadonlyMap<number, Occurrence>;
 }
 
 /** A view of a course, and all that has been asked of it so far. */
@@ -21,6 +26,7 @@ export function createCourseView(
     asked: () => [...known.values()].map(({ asked }) => asked),
     view: {
       side,
+      nodesOf: ({ chapter, block }) => index.blocks.get(`${chapter} ${block}`) ?? new Map(),
       ask(kind, about) {
         const name = `${kind} ${about}`;
         const before = known.get(name);

@@ -21,16 +21,16 @@ export interface MoveTold {
   readonly name: string;
 }
 
-/** A line that ends in a position: its place, and the keys of its positions from the start of its block. */
+/** A line that ends in a position, by its last node; `start` is the key of the position its block starts from. */
 export interface LineEnd {
   readonly chapter: string;
   readonly block: string;
   readonly node: number;
-  readonly line: readonly string[];
+  readonly start: string;
 }
 
 /** A place in the words of the question `place`. */
-export function placeName({ chapter, block, node }: Omit<LineEnd, 'line'>): string {
+export function placeName({ chapter, block, node }: Omit<LineEnd, 'start'>): string {
   return `${node} ${block} ${chapter}`;
 }
 
@@ -96,14 +96,8 @@ export const questions = {
   untold: question<readonly Untold[]>(untoldMeetings, (untold) =>
     untold.length > 0 ? json(untold) : '',
   ),
-  /** The lines that end with a position, and are told more than once in the course. */
-  ends: question<readonly LineEnd[]>(
-    (index, key) => {
-      const ends = index.at.get(key)?.filter(({ leaf }) => leaf) ?? [];
-      return ends.length > 1 ? ends.map((end) => lineEnd(index, end)) : [];
-    },
-    (ends) => (ends.length > 0 ? json(ends) : ''),
-  ),
+  /** The lines that end with a position, in the order of the course, where more than one block has such. */
+  ends: question<readonly LineEnd[]>(lineEnds, (ends) => (ends.length > 0 ? json(ends) : '')),
   /** Where the move stands that leads to a place, as `placeName` names it. */
   place: question((index, name) => moveAt(index, readPlaceName(name))?.place, lineIn),
 };
@@ -149,14 +143,18 @@ function firstVerdict({ at }: CourseIndex, key: string): Occurrence | undefined 
   return at.get(key)?.find(({ verdict }) => verdict !== undefined);
 }
 
-function lineEnd({ blocks }: CourseIndex, { chapter, block, node }: Occurrence): LineEnd {
-  const nodes = blocks.get(`${chapter} ${block}`);
-  const line: string[] = [];
-  for (let at = nodes?.get(node); at; at = nodes?.get(at.parent ?? -1)) line.push(at.key);
-  return { chapter, block, node, line: line.reverse() };
+function lineEnds({ at, blocks }: CourseIndex, key: string): LineEnd[] {
+  const [first, ...others] = at.get(key)?.filter(({ leaf }) => leaf) ?? [];
+  const isElsewhere = ({ chapter, block }: Occurrence) =>
+    chapter !== first?.chapter || block !== first.block;
+  if (!first || !others.some(isElsewhere)) return [];
+  return [first, ...others].map(({ chapter, block, node }) => {
+    const start = blocks.get(`${chapter} ${block}`)?.get(0)?.key ?? '';
+    return { chapter, block, node, start };
+  });
 }
 
-function moveAt({ blocks }: CourseIndex, { chapter, block, node }: Omit<LineEnd, 'line'>) {
+function moveAt({ blocks }: CourseIndex, { chapter, block, node }: Omit<LineEnd, 'start'>) {
   return blocks.get(`${chapter} ${block}`)?.get(node);
 }
 
