@@ -1,6 +1,6 @@
 /** Builds the package into dist/: the program, what browsers load, the live preview's script. */
 import { execFileSync } from 'node:child_process';
-import { chmodSync, rmSync } from 'node:fs';
+import { chmodSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -23,3 +23,7 @@ await build({
   bundle: true,
   format: 'iife',
 });
+
+// What is kept on a disk is kept by this.
+const { hashFolder } = await import('../dist/files/code-hash.js');
+writeFileSync(join(root, 'dist/code-hash.txt'), await hashFolder(join(root, 'dist/')));

@@ -1,6 +1,14 @@
-import { type CheckResult, checkCourse } from '../check/index.ts';
-import { buildCourse, type Course } from '../model/index.ts';
-import { type FindOptions, findFiles, readCourse, type SourceFile } from '../read/index.ts';
+import type { CheckResult } from '../check/index.ts';
+import type { Course } from '../model/index.ts';
+import { type FindOptions, findFiles, type SourceFile } from '../read/index.ts';
+import {
+  type CurrentCourse,
+  createWorkspace,
+  loadKept,
+  saveKept,
+  type Workspace,
+} from '../workspace/index.ts';
+import { cacheFolder } from './cache-folder.ts';
 
 export interface LoadedCourse extends CheckResult {
   readonly course: Course;
@@ -13,6 +21,35 @@ export interface LoadedCourse extends CheckResult {
  * @throws NoCourseError where the folder is no course.
  */
 export async function loadCourse(folder: string, options?: FindOptions): Promise<LoadedCourse> {
+  const { current, textOf } = await openCourse(folder, options);
+  const checked = current.checked();
+  return {
+    diagnostics: current.diagnostics,
+    ...(checked && { checked }),
+    course: current.course(),
+    textOf,
+  };
+}
+
+/**
+ * The course in a folder with what an earlier process kept of it, which is kept again for the next.
+ * @throws NoCourseError where the folder is no course.
+ */
+export async function openCourse(folder: string, options?: FindOptions) {
+  const cache = cacheFolder();
+  const workspace = createWorkspace({ kept: await loadKept(cache, folder) });
+  const opened = await readCurrent(folder, workspace, options);
+  const { read, checked } = opened.current.work;
+  if (read.length + checked.length > 0) await saveKept(cache, folder, workspace.kept());
+  return { ...opened, workspace };
+}
+
+/** Makes a workspace current with the course in a folder. */
+export async function readCurrent(
+  folder: string,
+  workspace: Workspace,
+  options?: FindOptions,
+): Promise<{ readonly current: CurrentCourse; readonly textOf: LoadedCourse['textOf'] }> {
   const files = await findFiles(folder, options);
   const texts = new Map<string, SourceFile>();
   for (const file of [
@@ -23,6 +60,5 @@ export async function loadCourse(folder: string, options?: FindOptions): Promise
   ]) {
     texts.set(file.path, file);
   }
-  const course = buildCourse(readCourse(files));
-  return { ...checkCourse(course), course, textOf: (file) => texts.get(file)?.text };
+  return { current: workspace.update(files), textOf: (file) => texts.get(file)?.text };
 }

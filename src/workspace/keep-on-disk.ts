@@ -1,0 +1,53 @@
+import path from 'node:path';
+import { codeHash, readPlainFile, sealOf } from '../files/index.ts';
+import { replaceFile } from '../output/index.ts';
+import type { KeptChapter } from './kept-chapter.ts';
+import { hashOf } from './questions.ts';
+
+/** In bytes: what is kept of ten thousand chapters. */
+const largest = 300_000_000;
+
+/**
+ * What another process has kept of the course in a folder. What was kept by other code, is damaged or was
+ * sealed with another key counts for nothing.
+ * @param cache the folder of the user's cache.
+ */
+export async function loadKept(cache: string, folder: string): Promise<readonly KeptChapter[]> {
+  const name = nameOf(folder);
+  try {
+    const { bytes } = await readPlainFile(cache, name, largest);
+    const text = Buffer.from(bytes).toString('utf8');
+    const end = text.indexOf('\n');
+    const rest = text.slice(end + 1);
+    if (text.slice(0, end) !== (await sealFor(name, rest))) return [];
+    return rest.split('\n').map((line) => JSON.parse(line) as KeptChapter);
+  } catch {
+    // Nothing was kept, or it cannot be read: then all is done afresh.
+    return [];
+  }
+}
+
+/**
+ * Keeps what is known of a course for other processes: written aside and moved into its place, so that runs
+ * at the same time each leave a whole file. A cache that cannot be written costs time, nothing else.
+ */
+export async function saveKept(
+  cache: string,
+  folder: string,
+  chapters: Iterable<KeptChapter>,
+): Promise<void> {
+  const name = nameOf(folder);
+  const rest = [...chapters].map(({ live: _, ...plain }) => JSON.stringify(plain)).join('\n');
+  await replaceFile(path.join(cache, name), `${await sealFor(name, rest)}\n${rest}`).catch(
+    () => {},
+  );
+}
+
+/** One file for each course, so that what is kept does not grow. */
+function nameOf(folder: string): string {
+  return `course-${hashOf(path.resolve(folder))}.jsonl`;
+}
+
+async function sealFor(name: string, content: string): Promise<string> {
+  return sealOf(`${name} ${await codeHash()}`, content).toString('base64url');
+}
