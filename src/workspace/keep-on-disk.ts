@@ -20,7 +20,7 @@ export async function loadKept(cache: string, folder: string): Promise<readonly 
     const end = text.indexOf('\n');
     const rest = text.slice(end + 1);
     if (text.slice(0, end) !== (await sealFor(name, rest))) return [];
-    return rest.split('\n').map((line) => JSON.parse(line) as KeptChapter);
+    return rest.split('\n').map(parseChapter);
   } catch {
     // Nothing was kept, or it cannot be read: then all is done afresh.
     return [];
@@ -37,7 +37,7 @@ export async function saveKept(
   chapters: Iterable<KeptChapter>,
 ): Promise<void> {
   const name = nameOf(folder);
-  const rest = [...chapters].map(({ live: _, ...plain }) => JSON.stringify(plain)).join('\n');
+  const rest = [...chapters].map(makeLine).join('\n');
   await replaceFile(path.join(cache, name), `${await sealFor(name, rest)}\n${rest}`).catch(
     () => {},
   );
@@ -50,4 +50,36 @@ function nameOf(folder: string): string {
 
 async function sealFor(name: string, content: string): Promise<string> {
   return sealOf(`${name} ${await codeHash()}`, content).toString('base64url');
+}
+
+type Asked = KeptChapter['checked']['asked'][number];
+
+/** A question about a position of the chapter, which is most of them, as the number of its node. */
+type ShortAsked = readonly [kind: Asked[0], about: string | number, print?: string];
+
+function makeLine({ live: _, ...chapter }: KeptChapter): string {
+  const numbers = new Map(keysOf(chapter).map((key, index) => [key, index]));
+  const asked = chapter.checked.asked.map(([kind, about, print]): ShortAsked => {
+    const short = numbers.get(about) ?? about;
+    return print === '' ? [kind, short] : [kind, short, print];
+  });
+  return JSON.stringify({ ...chapter, checked: { ...chapter.checked, asked } });
+}
+
+function parseChapter(line: string): KeptChapter {
+  const chapter = JSON.parse(line) as KeptChapter;
+  const keys = keysOf(chapter);
+  const short = chapter.checked.asked as readonly ShortAsked[];
+  const asked = short.map(
+    ([kind, about, print = '']): Asked => [
+      kind,
+      typeof about === 'number' ? (keys[about] ?? '') : about,
+      print,
+    ],
+  );
+  return { ...chapter, checked: { ...chapter.checked, asked } };
+}
+
+function keysOf({ summary }: Pick<KeptChapter, 'summary'>): string[] {
+  return summary.blocks.flatMap(({ nodes }) => nodes.map(({ key }) => key));
 }
