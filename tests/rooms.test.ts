@@ -23,6 +23,8 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   read: ['chess', 'movetext', 'diagnostics', 'files', 'media'],
   model: ['chess', 'diagnostics', 'movetext', 'read'],
   check: ['chess', 'diagnostics', 'media', 'movetext', 'model', 'read'],
+  // Keeps the first four stages current.
+  workspace: ['check', 'diagnostics', 'files', 'model', 'output', 'read'],
   // Pictures know boards, not courses.
   draw: ['chess', 'files'],
   // Makes pages of what was checked; it names the browser's data where the two meet.
@@ -58,6 +60,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   ],
   // Puts the stages together.
   cli: [
+    'workspace',
     'check',
     'chess',
     'diagnostics',

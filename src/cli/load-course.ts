@@ -1,3 +1,4 @@
+import path from 'node:path';
 import type { CheckResult } from '../check/index.ts';
 import type { Course } from '../model/index.ts';
 import { type FindOptions, findFiles, type SourceFile } from '../read/index.ts';
@@ -16,11 +17,16 @@ export interface LoadedCourse extends CheckResult {
   readonly textOf: (file: string) => string | undefined;
 }
 
+export interface OpenOptions extends FindOptions {
+  /** What the course is kept by, where that is not its folder. */
+  readonly as?: string;
+}
+
 /**
  * Reads, builds and checks the course in a folder: the one pipeline of all commands.
  * @throws NoCourseError where the folder is no course.
  */
-export async function loadCourse(folder: string, options?: FindOptions): Promise<LoadedCourse> {
+export async function loadCourse(folder: string, options?: OpenOptions): Promise<LoadedCourse> {
   const { current, textOf } = await openCourse(folder, options);
   const checked = current.checked();
   return {
@@ -35,12 +41,13 @@ export async function loadCourse(folder: string, options?: FindOptions): Promise
  * The course in a folder with what an earlier process kept of it, which is kept again for the next.
  * @throws NoCourseError where the folder is no course.
  */
-export async function openCourse(folder: string, options?: FindOptions) {
+export async function openCourse(folder: string, { as, ...options }: OpenOptions = {}) {
   const cache = cacheFolder();
-  const workspace = createWorkspace({ kept: await loadKept(cache, folder) });
+  const name = as ?? path.resolve(folder);
+  const workspace = createWorkspace({ kept: await loadKept(cache, name) });
   const opened = await readCurrent(folder, workspace, options);
   const { read, checked } = opened.current.work;
-  if (read.length + checked.length > 0) await saveKept(cache, folder, workspace.kept());
+  if (read.length + checked.length > 0) await saveKept(cache, name, workspace.kept());
   return { ...opened, workspace };
 }
 

@@ -1,3 +1,4 @@
+import { readdir, rm, stat } from 'node:fs/promises';
 import path from 'node:path';
 import { codeHash, readPlainFile, sealOf } from '../files/index.ts';
 import { replaceFile } from '../output/index.ts';
@@ -8,12 +9,13 @@ import { hashOf } from './questions.ts';
 const largest = 300_000_000;
 
 /**
- * What another process has kept of the course in a folder. What was kept by other code, is damaged or was
+ * What another process has kept of a course. What was kept by other code, is damaged or was
  * sealed with another key counts for nothing.
  * @param cache the folder of the user's cache.
+ * @param course what the course is known by, such as its folder.
  */
-export async function loadKept(cache: string, folder: string): Promise<readonly KeptChapter[]> {
-  const name = nameOf(folder);
+export async function loadKept(cache: string, course: string): Promise<readonly KeptChapter[]> {
+  const name = nameOf(course);
   try {
     const { bytes } = await readPlainFile(cache, name, largest);
     const text = Buffer.from(bytes).toString('utf8');
@@ -33,19 +35,32 @@ export async function loadKept(cache: string, folder: string): Promise<readonly 
  */
 export async function saveKept(
   cache: string,
-  folder: string,
+  course: string,
   chapters: Iterable<KeptChapter>,
 ): Promise<void> {
-  const name = nameOf(folder);
+  const name = nameOf(course);
   const rest = [...chapters].map(makeLine).join('\n');
-  await replaceFile(path.join(cache, name), `${await sealFor(name, rest)}\n${rest}`).catch(
-    () => {},
+  await replaceFile(path.join(cache, name), `${await sealFor(name, rest)}\n${rest}`)
+    .then(() => dropOldest(cache))
+    .catch(() => {});
+}
+
+/** So many courses are kept; what is older is hardly anybody's any more. */
+const mostCourses = 50;
+
+async function dropOldest(cache: string): Promise<void> {
+  const names = (await readdir(cache)).filter((name) => /^course-[\w-]{22}\.jsonl$/.test(name));
+  if (names.length <= mostCourses) return;
+  const ages = await Promise.all(
+    names.map(async (name) => ({ name, time: (await stat(path.join(cache, name))).mtimeMs })),
   );
+  ages.sort((a, b) => b.time - a.time);
+  for (const { name } of ages.slice(mostCourses)) await rm(path.join(cache, name), { force: true });
 }
 
 /** One file for each course, so that what is kept does not grow. */
-function nameOf(folder: string): string {
-  return `course-${hashOf(path.resolve(folder))}.jsonl`;
+function nameOf(course: string): string {
+  return `course-${hashOf(course)}.jsonl`;
 }
 
 async function sealFor(name: string, content: string): Promise<string> {
