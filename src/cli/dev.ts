@@ -6,7 +6,6 @@ import sirv from 'sirv';
 import { printableLines, reportText } from '../diagnostics/index.ts';
 import { makeTemporaryFolder } from '../output/index.ts';
 import { NoCourseError } from '../read/index.ts';
-import { startAstro } from '../site/build/start-astro.ts';
 import { cacheFolder } from './cache-folder.ts';
 import { stderr, stdout } from './console.ts';
 import { loadCourse } from './load-course.ts';
@@ -28,19 +27,13 @@ export async function dev(folder: string, { port }: { port: number }): Promise<v
   const listeners = new Set<ServerResponse>();
   let state = { version: 0, findings: '' };
   let built = false;
-  // Astro is always loaded and waiting, so that a change is on the page a second sooner.
-  let astro = startAstro();
 
   const publish = async (): Promise<void> => {
     const loaded = await loadCourse(folder);
     stdout.printFindings(loaded);
     if (loaded.checked) {
-      const ready = await astro;
       const options = { out: site, folder, cacheDir: cacheFolder(), offline: false };
-      const { pages } = await buildSite(loaded.checked, options, ready).finally(() => {
-        astro = startAstro();
-        return ready.stop();
-      });
+      const { pages } = await buildSite(loaded.checked, options);
       built = true;
       stdout.print`${new Date().toLocaleTimeString()}  ${pages} pages are up to date.\n`;
     } else {
@@ -107,9 +100,7 @@ export async function dev(folder: string, { port }: { port: number }): Promise<v
   const stop = (): void => {
     void watching.close();
     server.close();
-    void Promise.all([astro.then((waiting) => waiting.stop()), work.remove()]).then(() =>
-      process.exit(0),
-    );
+    void work.remove().then(() => process.exit(0));
   };
   process.once('SIGINT', stop);
   process.once('SIGTERM', stop);
