@@ -155,13 +155,12 @@ describe('some things have one door', () => {
     );
     const others: Readonly<Record<string, string>> = {
       'cli/compare.ts': 'the games that the command line names',
-      'cli/dev.ts': 'the site that was built',
+      'cli/dev-server.ts': 'of this package',
       'cli/new.ts': 'the starter of this package',
       'cli/package-version.ts': 'of this package',
       'draw/fonts.ts': 'of this package',
       'publish/draft/read-archive.ts': 'the games that the command line names',
       'site/build/assets.ts': 'of this package',
-      'site/build/embed-script.ts': 'the site that is being built',
       'chess/second-judge/index.ts': 'of this package',
       'output/carry-files.ts': 'the site that was built',
       'output/marker.ts': 'the site that was built',

@@ -3,22 +3,23 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { CheckedCourse } from '../check/index.ts';
 import { copyPlainFile } from '../files/index.ts';
-import { findMediaFault } from '../media/index.ts';
 import type { Course } from '../model/index.ts';
 import { listFiles, makeTemporaryFolder, prepareOutput, replaceFolder } from '../output/index.ts';
 import { stringsFor } from '../strings/index.ts';
 import { copyAssets, readAssets } from './build/assets.ts';
-import { writeEmbedScript } from './build/embed-script.ts';
-import { writeImages } from './build/images.ts';
+import { embedScriptFile } from './build/embed-script.ts';
+import { courseIcons, coursePictures, writeImages } from './build/images.ts';
 import { renderPage } from './build/render-page.ts';
 import { type SiteWriter, siteWriter } from './build/site-writer.ts';
 import { startWordIndex, type WordIndex } from './build/word-index.ts';
+import { mediaOf, refuseUnfit } from './media-of.ts';
 import { writeWorker } from './offline/write-worker.ts';
 import { type RenderedSite, renderSite } from './render/site.ts';
 import type { Download } from './site-data.ts';
-import { SiteError } from './site-error.ts';
 import { sitemapFiles } from './sitemap.ts';
 
+export { assetsFolder } from './build/assets.ts';
+export { previewSite, type SitePreview } from './preview.ts';
 export { SiteError } from './site-error.ts';
 
 export interface SiteOptions {
@@ -87,7 +88,7 @@ export async function buildSite(
     options.onProgress?.({ stage: 'done', done: pages, all: pages });
     return {
       pages,
-      images: images.length,
+      images,
       ...(noWordIndex !== undefined && { noWordIndex }),
       files,
       carried,
@@ -112,24 +113,28 @@ async function makeSite(course: Course, made: string, options: SiteOptions) {
     offline: options.offline ?? true,
   });
   const { frame } = site;
-  const drawing = writeImages(course, site.embeds(), made, {
+  const writer = siteWriter(made);
+  const pictures = coursePictures(course, site.embeds());
+  const drawing = writeImages([...pictures, ...courseIcons(course)], writer, {
     cacheDir: options.cacheDir,
     onDone: (done, all) => onProgress?.({ stage: 'images', done, all }),
   });
   // Waited for below; a fault that comes before is none that nobody hears of.
   drawing.catch(() => {});
   const words = startWordIndex(frame.language);
-  const writer = siteWriter(made);
   await writePages(site, writer, { words, onProgress });
-  const indexing = words.write(made);
+  const indexing = writeWordIndex(words, writer);
   indexing.catch(() => {});
-  for (const { path, content } of site.files()) await writer.write(path, content());
-  await copyAssets(made);
-  await writeEmbedScript(made, frame.assets, stringsFor(frame.language));
+  for (const { path, content } of site.files.flatMap(({ make }) => make())) {
+    await writer.write(path, content);
+  }
+  await copyAssets(made, frame.assets);
+  const script = await embedScriptFile(frame.assets, stringsFor(frame.language));
+  await writer.write(script.path, script.content);
   if (folder !== undefined) await copyMedia(media, folder, made);
   for (const { path, make } of options.downloads ?? []) await writer.write(path, await make());
+  const [, noWordIndex] = await Promise.all([drawing, indexing]);
   await writer.finish();
-  const [images, noWordIndex] = await Promise.all([drawing, indexing]);
   if (frame.site !== undefined) {
     for (const { path, content } of sitemapFiles(frame.site, await listFiles(made))) {
       await writeFile(join(made, path), content);
@@ -139,7 +144,15 @@ async function makeSite(course: Course, made: string, options: SiteOptions) {
   const kept = frame.offline
     ? await writeWorker(made, await listFiles(made))
     : { bytes: 0, left: [] };
-  return { images, noWordIndex, kept };
+  return { images: pictures.length, noWordIndex, kept };
+}
+
+/** @returns why there is no index for the search by words. */
+async function writeWordIndex(words: WordIndex, writer: SiteWriter): Promise<string | undefined> {
+  const made = await words.files();
+  if (typeof made === 'string') return made;
+  for (const { path, content } of made) await writer.write(path, content);
+  return undefined;
 }
 
 /** Renders and writes one page after the other, and forgets it. */
@@ -153,19 +166,6 @@ async function writePages(
     const data = page.data();
     await writer.write(page.path, await renderPage({ page: page.name, frame, data }));
     if ('chapter' in data) await words.add(data.chapter);
-  }
-}
-
-/** The files of `media/` that chapters and news show or hand out. */
-function mediaOf({ chapters, news }: Course): ReadonlySet<string> {
-  return new Set([...chapters, ...news].flatMap(({ media }) => media));
-}
-
-/** A course may have been read without a look into them, and they may have changed since. */
-async function refuseUnfit(media: ReadonlySet<string>, folder: string): Promise<void> {
-  for (const file of media) {
-    const fault = await findMediaFault(folder, file);
-    if (fault) throw new SiteError(fault.message, fault.hint);
   }
 }
 

@@ -12,8 +12,8 @@ app.renderError = async (_request, { status, error }) => {
   throw error instanceof Error ? error : new Error(`a page could not be made: ${status}`);
 };
 
-/** A page as HTML. @throws what its template throws. */
-export async function renderPage(locals: PageLocals): Promise<string> {
+/** A page as HTML in UTF-8. @throws what its template throws. */
+export async function renderPage(locals: PageLocals): Promise<Uint8Array> {
   const response = await app.render(new Request(`http://page/${locals.page}`), { locals });
-  return response.text();
+  return new Uint8Array(await response.arrayBuffer());
 }

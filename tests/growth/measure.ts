@@ -87,7 +87,7 @@ async function measureCourse(made: Files, stages: Stages): Promise<void> {
     const place = { assets: { scripts: {}, styles: {}, fonts: [] }, offline: false };
     const { pages, files } = renderSite(checked.course, place);
     for (const { data } of pages) data();
-    for (const { content } of files()) content();
+    for (const { make } of files) make();
     makePgn(checked);
   });
 }

@@ -90,19 +90,16 @@ describe('the feed', () => {
   };
   const feedOf = (settings?: string) =>
     render(news, 'https://example.org/course/', settings)
-      .files()
-      .find(({ path }) => path === 'feed.xml')
-      ?.content();
+      .files.flatMap(({ make }) => make())
+      .find(({ path }) => path === 'feed.xml')?.content;
   const read = (settings?: string) => parse(feedOf(settings) ?? '');
 
   test('is there where the site has an address', () => {
     expect(render(news, 'https://example.org').frame.feed).toBe('feed.xml');
     expect(render({}, 'https://example.org').frame.feed).toBeUndefined();
-    expect(
-      render(news)
-        .files()
-        .map(({ path }) => path),
-    ).not.toContain('feed.xml');
+    expect(render(news).files.flatMap(({ make }) => make().map(({ path }) => path))).not.toContain(
+      'feed.xml',
+    );
   });
 
   test('has what RFC 4287 requires: 4.1.1 of a feed, 4.1.2 of an entry', () => {

@@ -5,14 +5,14 @@ import { packageRoot } from './package-root.ts';
 
 /** What `scripts/build-pages.mjs` makes of `pages-entry.ts`. */
 interface Pages {
-  readonly renderPage: (locals: PageLocals) => Promise<string>;
+  readonly renderPage: (locals: PageLocals) => Promise<Uint8Array>;
 }
 
 const file = join(packageRoot, 'dist', 'site', 'pages', 'entry.mjs');
 let pages: Promise<Pages> | undefined;
 
-/** A page as HTML. */
-export async function renderPage(locals: PageLocals): Promise<string> {
+/** A page as HTML in UTF-8. */
+export async function renderPage(locals: PageLocals): Promise<Uint8Array> {
   const pages = await loadPages();
   return pages.renderPage(locals);
 }

@@ -1,11 +1,10 @@
-import { copyFile, mkdir, writeFile } from 'node:fs/promises';
-import { dirname, join } from 'node:path';
+import { readFile } from 'node:fs/promises';
 import type { PagefindIndex } from 'pagefind';
 import { escapeXml } from '../../draw/xml.ts';
 import type { ChapterPage } from '../site-data.ts';
 
 /** Where the index lies in a site. */
-const wordIndexFolder = 'pagefind';
+export const wordIndexFolder = 'pagefind';
 
 /** What is not the author's text, or stands a second time among the answers. */
 const notText = ['svg', '.glyph', '.pictures', '.exercise details'];
@@ -18,11 +17,16 @@ export interface WordIndex {
   /** Takes a chapter; settles when the indexer has room for another one. */
   add(chapter: ChapterPage): Promise<void>;
   /**
-   * Writes the index into a site when all chapters were added.
-   * @returns why there is none: the indexer is a program for the machine that builds, and where it
-   * cannot run, nothing is written.
+   * The files of the index, when all chapters were added; or why there are none: the indexer is a
+   * program for the machine that builds, which may not run there.
    */
-  write(site: string): Promise<string | undefined>;
+  files(): Promise<readonly IndexFile[] | string>;
+}
+
+export interface IndexFile {
+  /** Relative to the site, with `/`. */
+  readonly path: string;
+  readonly content: Uint8Array;
 }
 
 /** How many chapters the indexer, a process of its own, may be behind. */
@@ -53,16 +57,15 @@ export function startWordIndex(language: string): WordIndex {
       running.add(taking);
       if (running.size >= mostBehind) await Promise.race(running);
     },
-    async write(site) {
+    async files() {
       await Promise.all(running);
       if (fault !== undefined) throw fault.error;
       try {
-        await writeIndex(await opening, join(site, wordIndexFolder));
+        return await filesOf(await opening);
       } catch (error) {
         if (!(error instanceof NoIndexer)) throw error;
         return error.message;
       }
-      return undefined;
     },
   };
 }
@@ -86,18 +89,15 @@ async function openIndex(): Promise<PagefindIndex> {
   }
 }
 
-async function writeIndex(index: PagefindIndex, folder: string): Promise<void> {
+async function filesOf(index: PagefindIndex): Promise<IndexFile[]> {
   const { files, errors } = await index.getFiles();
   if (errors.length > 0) throw new Error(errors.join('; '));
   await index.deleteIndex();
-  for (const { path, content } of files) {
-    if (unused.test(path)) continue;
-    const file = join(folder, path);
-    await mkdir(dirname(file), { recursive: true });
-    await writeFile(file, content);
-  }
   const licence = new URL('../LICENSE/LICENSE', import.meta.resolve('pagefind'));
-  await copyFile(licence, join(folder, 'licence.txt'));
+  return [
+    ...files.filter(({ path }) => !unused.test(path)),
+    { path: 'licence.txt', content: await readFile(licence) },
+  ].map(({ path, content }) => ({ path: `${wordIndexFolder}/${path}`, content }));
 }
 
 /** A chapter as its page has it, without all that is the same on every page. */

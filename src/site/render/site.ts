@@ -14,6 +14,7 @@ import {
 } from '../../model/index.ts';
 import { stringsFor } from '../../strings/index.ts';
 import { type CourseContents, coursePages } from '../course-pages.ts';
+import { once } from '../once.ts';
 import type {
   AssetPaths,
   ChapterHead,
@@ -55,11 +56,11 @@ export interface SitePage<Name extends PageName = PageName> {
   readonly data: () => PageData[Name];
 }
 
-/** A file that is made when it is asked for. */
-export interface LateFile {
-  /** Relative to the site, with `/`. */
-  readonly path: string;
-  readonly content: () => string;
+/** Files that are made together, when one of them is asked for. */
+export interface FileGroup {
+  /** What the paths of all of them, and of no file of another group, begin with. */
+  readonly beginning: string;
+  readonly make: () => readonly SiteFile[];
 }
 
 /** What a site is made of. Nothing of it is rendered before it is asked for. */
@@ -68,7 +69,7 @@ export interface RenderedSite {
   readonly pages: readonly SitePage[];
   /** The positions that other sites may show, whose pictures are still to be drawn. */
   readonly embeds: () => readonly Embed[];
-  readonly files: () => readonly LateFile[];
+  readonly files: readonly FileGroup[];
 }
 
 /** Where a site will stand, and what stands in it beside its pages. */
@@ -164,17 +165,16 @@ export function renderSite(course: Course, place: SitePlace): RenderedSite {
     ),
     page('missing', '404.html', () => inCourse),
   ];
-  const boards = () => makeEmbedPages(course, embeds(), { assets: place.assets, site });
-  const files = (): LateFile[] => [
-    { path: table().path, content: () => table().content },
-    ...(has.advice ? [{ path: notes().path, content: () => notes().content }] : []),
-    ...(site !== undefined && has.news
-      ? [{ path: feedPath, content: () => makeFeed(base, site).content }]
-      : []),
-    ...[...boards(), appManifest(course), tabIcon(course)].map(({ path, content }) => ({
-      path,
-      content: () => content,
-    })),
+  const files: FileGroup[] = [
+    { beginning: 'course-table.', make: () => [table()] },
+    { beginning: 'course-notes.', make: () => (has.advice ? [notes()] : []) },
+    { beginning: feedPath, make: () => (frame.feed && site ? [makeFeed(base, site)] : []) },
+    {
+      beginning: 'boards/',
+      make: () => makeEmbedPages(course, embeds(), { assets: place.assets, site }),
+    },
+    { beginning: 'course.webmanifest', make: () => [appManifest(course)] },
+    { beginning: iconPath('icon.svg'), make: () => [tabIcon(course)] },
   ];
   return { frame, pages, embeds, files };
 }
@@ -210,15 +210,6 @@ function onlyIf<Name extends PageName>(
   ...[name, path, data]: Parameters<typeof page<Name>>
 ): SitePage<Name>[] {
   return isThere ? [page(name, path, data)] : [];
-}
-
-/** What takes long and is asked for by several, or by nobody. */
-function once<Value>(make: () => Value): () => Value {
-  let made: { readonly value: Value } | undefined;
-  return () => {
-    made ??= { value: make() };
-    return made.value;
-  };
 }
 
 /**

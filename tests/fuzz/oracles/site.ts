@@ -43,7 +43,9 @@ export const soundPages: Oracle<CourseRun> = {
     for (const board of [...chapters.map((chapter) => chapter.board), ...emblems]) {
       yield* readHtml(board ?? '').faults;
     }
-    for (const { path, content } of rendered.files()) yield* fileFaults(path, content());
+    for (const { make } of rendered.files) {
+      for (const { path, content } of make()) yield* fileFaults(path, content);
+    }
   },
 };
 

@@ -25,9 +25,9 @@ export const usefulTables: Oracle<CourseRun> = {
   name: 'useful tables',
   *examine({ checked }) {
     if (checked === undefined) return;
-    const files = renderSite(checked.course, place).files();
+    const { files } = renderSite(checked.course, place);
     const read = (beginning: string, name: string): unknown => {
-      const script = files.find(({ path }) => path.startsWith(beginning))?.content();
+      const script = files.find((group) => group.beginning === beginning)?.make()[0]?.content;
       if (script === undefined) return undefined;
       const scope: Record<string, unknown> = {};
       new Function('globalThis', script)(scope);
