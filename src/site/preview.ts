@@ -2,7 +2,7 @@ import { rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { setImmediate } from 'node:timers/promises';
 import type { CheckedCourse } from '../check/index.ts';
-import { makePngs } from '../draw/index.ts';
+import { makeOnePng } from '../draw/index.ts';
 import { copyPlainFile } from '../files/index.ts';
 import type { Course } from '../model/index.ts';
 import { stringsFor } from '../strings/index.ts';
@@ -167,15 +167,6 @@ function pictures(course: Course, site: RenderedSite, cacheDir: string | undefin
   );
   return async (path: string): Promise<Found> => {
     const job = all().get(path);
-    if (job === undefined) return undefined;
-    let drawn: Found;
-    await makePngs(
-      [job()],
-      (_, png) => {
-        drawn = png;
-      },
-      { cache: cacheDir },
-    );
-    return drawn;
+    return job && makeOnePng(job(), cacheDir);
   };
 }
