@@ -21,7 +21,14 @@ export interface LoadedCourse extends CheckResult {
  * @throws NoCourseError where the folder is no course.
  */
 export async function loadCourse(folder: string, options?: FindOptions): Promise<LoadedCourse> {
-  const { current, textOf } = await openCourse(folder, options);
+  return loadedFrom(await openCourse(folder, options));
+}
+
+/** What was opened, with its whole model. */
+export function loadedFrom({
+  current,
+  textOf,
+}: Awaited<ReturnType<typeof readCurrent>>): LoadedCourse {
   const checked = current.checked();
   return {
     diagnostics: current.diagnostics,
