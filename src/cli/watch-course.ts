@@ -33,23 +33,21 @@ export function watchCourse(folder: string, onChange: () => void, pace = 1000): 
   let closed = false;
   let timer: NodeJS.Timeout | undefined;
 
-  /** Files that were empty when they changed last. */
-  const emptied = new Set<string>();
+  /** Files that were empty when they changed last, and folders, which are filled or watched only now. */
+  const unfinished = new Set<string>();
   let last = Number.NEGATIVE_INFINITY;
 
-  const changed = (file?: string, stats?: Stats) => {
+  const changed = (file = folder, stats?: Stats) => {
     last = performance.now();
-    if (file !== undefined) {
-      if (stats?.isFile() && stats.size === 0) emptied.add(file);
-      else emptied.delete(file);
-    }
+    if (stats?.isFile() && stats.size > 0) unfinished.delete(file);
+    else unfinished.add(file);
     clearTimeout(timer);
     timer = setTimeout(
       () => {
-        emptied.clear();
+        unfinished.clear();
         onChange();
       },
-      emptied.size > 0 ? writing : together,
+      unfinished.size > 0 ? writing : together,
     );
   };
 
