@@ -6,6 +6,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { buildBrowser } from './build-browser.mjs';
+import { buildPages } from './build-pages.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const typescript = dirname(createRequire(import.meta.url).resolve('typescript/package.json'));
@@ -17,6 +18,7 @@ execFileSync(process.execPath, [join(typescript, 'bin/tsc'), '-p', 'tsconfig.bui
 });
 chmodSync(join(root, 'dist/cli/main.js'), 0o755);
 await buildBrowser();
+await buildPages();
 await build({
   entryPoints: [join(root, 'src/browser/live.ts')],
   outfile: join(root, 'dist/live/live.js'),

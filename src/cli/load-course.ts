@@ -27,7 +27,14 @@ export interface OpenOptions extends FindOptions {
  * @throws NoCourseError where the folder is no course.
  */
 export async function loadCourse(folder: string, options?: OpenOptions): Promise<LoadedCourse> {
-  const { current, textOf } = await openCourse(folder, options);
+  return loadedFrom(await openCourse(folder, options));
+}
+
+/** What was opened, with its whole model. */
+export function loadedFrom({
+  current,
+  textOf,
+}: Awaited<ReturnType<typeof readCurrent>>): LoadedCourse {
   const checked = current.checked();
   return {
     diagnostics: current.diagnostics,

@@ -2,13 +2,24 @@ import { drawBoard } from './board.ts';
 import type { Card } from './card.ts';
 import { layOutCard } from './card-layout.ts';
 import { palettes } from './paint.ts';
+import type { PngJob } from './pngs.ts';
 import { showable } from './showable.ts';
 
 /** CSS pixels of a cover; drawn in double size it is 1600 by 2400 (common practice, no source). */
-export const coverSize = { width: 800, height: 1200 } as const;
+const coverSize = { width: 800, height: 1200 } as const;
 const { width, height } = coverSize;
 const margin = 72;
 const boardSide = width - 2 * margin + 24;
+
+/** Raised when the same cover would be laid out in another way, so that caches are re-made. */
+const layoutVersion = 1;
+
+/** A cover for `makePngs`; it is laid out only where the cache has no image of it. */
+export function coverJob(cover: Omit<Card, 'chapter'>): PngJob {
+  const { placement, view } = cover;
+  const key = `cover ${layoutVersion} ${JSON.stringify(cover)} ${drawBoard({ placement, view })}`;
+  return { key, draw: () => drawCover(cover), width, scale: 2 };
+}
 
 /**
  * The cover of a book: the titles above, a position below, as an SVG that needs no font. Of signs

@@ -1,5 +1,5 @@
 import type { Nodes } from 'hast';
-import { visit } from 'unist-util-visit';
+import { elementsIn } from '../../site/render/index.ts';
 import type { BookPlaces } from './fit-tree.ts';
 
 /** Where the links of one page lead: its own file, and what every file of the book has. */
@@ -29,9 +29,9 @@ function bookName(file: string): string {
 
 export function idsIn(tree: Nodes): ReadonlySet<string> {
   const ids = new Set<string>();
-  visit(tree, 'element', ({ properties }) => {
+  for (const { properties } of elementsIn(tree)) {
     if (typeof properties.id === 'string') ids.add(properties.id);
-  });
+  }
   return ids;
 }
 

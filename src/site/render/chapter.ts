@@ -1,11 +1,13 @@
 import type { Element, Root } from 'hast';
 import { toHtml } from 'hast-util-to-html';
+import type { Nodes } from 'mdast';
 import { toHast } from 'mdast-util-to-hast';
 import { toString as plainText } from 'mdast-util-to-string';
 import { visit } from 'unist-util-visit';
 import type { Chapter } from '../../model/types.ts';
 import type { RenderContext } from './context.ts';
 import { siteHref } from './links.ts';
+import { elementsIn, nodesIn } from './nodes-in.ts';
 import { proseHandlers } from './prose.ts';
 import { cleanRawHtml } from './raw-html.ts';
 
@@ -20,10 +22,10 @@ export function chapterTree(context: RenderContext): Root {
   let hasRawHtml = false;
   let topHeading = false;
   const body = withAnswers(chapter, withoutTitle(chapter));
-  visit(body, (node) => {
+  for (const node of nodesIn<Nodes>(body)) {
     if (node.type === 'html') hasRawHtml = true;
     if (node.type === 'heading' && node.depth === 1) topHeading = true;
-  });
+  }
   const handlers = proseHandlers(context, topHeading ? 1 : 0);
   const tree = toHast(body, {
     handlers,
@@ -58,9 +60,10 @@ function withoutTitle({ body, title }: Chapter): Chapter['body'] {
 
 function withAnswers({ blocks }: Chapter, body: Chapter['body']): Chapter['body'] {
   const exercises: number[] = [];
-  visit(body, 'courseBlock', ({ block }) => {
-    if (blocks[block]?.kind === 'exercise') exercises.push(block);
-  });
+  for (const node of nodesIn<Nodes>(body)) {
+    if (node.type !== 'courseBlock') continue;
+    if (blocks[node.block]?.kind === 'exercise') exercises.push(node.block);
+  }
   if (exercises.length === 0) return body;
   return { ...body, children: [...body.children, { type: 'courseAnswers', exercises }] };
 }
@@ -75,10 +78,10 @@ function isBlock({ properties }: Element): boolean {
 
 /** `align` on table cells became obsolete; a class says the same. */
 function alignByClass(tree: Root): void {
-  visit(tree, 'element', (node) => {
-    const align = node.properties.align;
-    if (typeof align !== 'string') return;
-    delete node.properties.align;
-    node.properties.className = [`align-${align}`];
-  });
+  for (const { properties } of elementsIn(tree)) {
+    const { align } = properties;
+    if (typeof align !== 'string') continue;
+    delete properties.align;
+    properties.className = [`align-${align}`];
+  }
 }

@@ -6,6 +6,7 @@ export { pictureOf } from './diagram-images.ts';
 export { element, text } from './hast.ts';
 export type { Medium } from './medium.ts';
 export { newsChapter, newsId, newsPage } from './news.ts';
+export { elementsIn } from './nodes-in.ts';
 export { numberedMove, sanText } from './notation.ts';
 export { emblematic } from './site.ts';
 export { makeStill } from './still.ts';

@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { adviceOf } from '../../check/index.ts';
 import { describePosition, type Position, sideToMove } from '../../chess/index.ts';
 import { drawBoardInPage, pieceSprite } from '../../draw/index.ts';
 import { palettes } from '../../draw/paint.ts';
@@ -7,18 +8,29 @@ import {
   type Block,
   type Chapter,
   type Course,
-  chapterIndex,
   inCourseOrder,
   type Label,
   mainLine,
 } from '../../model/index.ts';
 import { stringsFor } from '../../strings/index.ts';
-import type { ChapterPage, NamedPositions, SiteData, SiteFile } from '../site-data.ts';
+import { type CourseContents, coursePages } from '../course-pages.ts';
+import { once } from '../once.ts';
+import type {
+  AssetPaths,
+  ChapterHead,
+  ChapterPage,
+  Download,
+  NamedPositions,
+  PageData,
+  PageName,
+  SiteFile,
+  SiteFrame,
+} from '../site-data.ts';
 import { appManifest } from '../web-app/app-manifest.ts';
 import { iconPath, tabIcon, touchIcon } from '../web-app/icons.ts';
 import type { Addresses } from './addresses.ts';
 import { renderChapter } from './chapter.ts';
-import { contextOf, positionInWords, type RenderContext } from './context.ts';
+import { contextOf, nodeAt, positionInWords, type RenderContext } from './context.ts';
 import { makeCourseNotes } from './course-notes.ts';
 import { makeCourseTable } from './course-table.ts';
 import { cardPath } from './diagram-images.ts';
@@ -28,41 +40,66 @@ import { feedPath, makeFeed } from './feed.ts';
 import { renderHandout } from './handout/handout.ts';
 import { pageMedium } from './medium.ts';
 import { chaptersMet } from './meetings.ts';
-import { renderNews } from './news.ts';
+import { newsPage, renderNews } from './news.ts';
 import { patternEntries } from './pattern-entries.ts';
 import { transpositions } from './transpositions.ts';
 
 /** With more chapters the contents page shows no boards: it would grow too heavy. */
 const mostEmblems = 40;
 
-/** What the pages show, and the files that stand beside them. */
-export interface RenderedSite {
-  readonly data: SiteData;
-  /** The positions that other sites may show, whose pictures are still to be drawn. */
-  readonly embeds: readonly Embed[];
-  readonly files: readonly SiteFile[];
+/** A page of a course, and how it comes to what it shows. */
+export interface SitePage<Name extends PageName = PageName> {
+  /** Relative to the site, with `/`. */
+  readonly path: string;
+  readonly name: Name;
+  /** Renders what the page shows. To be called once: rendering gives out the ids of a chapter. */
+  readonly data: () => PageData[Name];
 }
 
-/** Renders all that the pages show. @throws SiteError for what cannot be published. */
-export function renderSite(
-  course: Course,
-  place: Pick<SiteData, 'assets' | 'offline'> & {
-    site?: string | undefined;
-    base?: string | undefined;
-    downloads?: SiteData['downloads'];
-  },
-): RenderedSite {
-  const { settings } = course;
+/** Files that are made together, when one of them is asked for. */
+export interface FileGroup {
+  /** What the paths of all of them, and of no file of another group, begin with. */
+  readonly beginning: string;
+  readonly make: () => readonly SiteFile[];
+}
+
+/** What a site is made of. Nothing of it is rendered before it is asked for. */
+export interface RenderedSite {
+  readonly frame: SiteFrame;
+  readonly pages: readonly SitePage[];
+  /** The positions that other sites may show, whose pictures are still to be drawn. */
+  readonly embeds: () => readonly Embed[];
+  readonly files: readonly FileGroup[];
+}
+
+/** Where a site will stand, and what stands in it beside its pages. */
+export interface SitePlace {
+  readonly assets: AssetPaths;
+  readonly offline: boolean;
+  readonly site?: string | undefined;
+  readonly base?: string | undefined;
+  readonly downloads?: readonly Download[];
+}
+
+/** All that a site shows, page by page. @throws SiteError for what cannot be published. */
+export function renderSite(course: Course, place: SitePlace): RenderedSite {
+  const { settings, chapters, news } = course;
   const base = contextOf(course, pageMedium);
-  const { addresses } = base;
+  const { addresses, strings } = base;
   const site = place.site?.replace(/\/+$/, '');
-  const feed = site !== undefined && course.news.length > 0 ? [makeFeed(base, site)] : [];
-  const courseTable = makeCourseTable(course, addresses);
-  const table = tableFile(courseTable);
-  const advises = courseTable.positions.some(({ moves }) => moves[0]?.kind === 'advice');
-  const notes = advises ? notesFile(makeCourseNotes(base, courseTable)) : undefined;
-  const embeds = findEmbeds(course, addresses, base.strings);
-  const data: SiteData = {
+  const courseTable = once(() => makeCourseTable(course, addresses));
+  const table = once(() => tableFile(courseTable()));
+  const notes = once(() => notesFile(makeCourseNotes(base, courseTable())));
+  const meetings = once(() => transpositions(courseTable(), strings));
+  const embeds = once(() => findEmbeds(course, addresses, strings));
+  const named = Object.values(course.labels);
+  const has: CourseContents = {
+    advice: adviceOf(course).size > 0,
+    positions: named.length > 0 || waysMeet(course, meetings),
+    patterns: chapters.some(({ blocks }) => blocks.some(({ kind }) => kind === 'pattern')),
+    news: news.length > 0,
+  };
+  const frame: SiteFrame = {
     language: settings.language,
     title: settings.title,
     side: settings.side,
@@ -74,26 +111,105 @@ export function renderSite(
     ...(place.base !== undefined && { base: place.base }),
     offline: place.offline,
     assets: place.assets,
-    table: table.path,
-    ...(notes && { notes: notes.path }),
     card: cardPath(),
     icons: { tab: iconPath('icon.svg'), touch: iconPath(touchIcon.name) },
     sheet: { light: palettes.light.sheet, dark: palettes.dark.sheet },
     sprite: pieceSprite(),
-    chapters: course.chapters.map((chapter) => chapterPage({ ...base, chapter })),
-    handout: renderHandout(course),
-    positions: namedPositions(course, addresses),
-    downloads: place.downloads ?? [],
-    embeds: makeSnippets(course, embeds, site),
-    embedScript: scriptSnippet(site),
-    news: renderNews(base),
-    ...(feed.length > 0 && { feed: feedPath }),
-    transpositions: transpositions(courseTable, base.strings),
-    patterns: patternEntries(base),
+    pages: coursePages(has, strings),
+    ...(site !== undefined && has.news && { feed: feedPath }),
   };
-  const boards = makeEmbedPages(course, embeds, { assets: place.assets, site });
-  const beside = [...(notes ? [notes] : []), ...feed, ...boards];
-  return { data, embeds, files: [table, ...beside, appManifest(course), tabIcon(course)] };
+  const heads = chapters.map((chapter, index) => headOf(chapter, index + 1));
+  const inCourse = { chapters: heads };
+  const pages: SitePage[] = [
+    page('contents', 'index.html', () => ({
+      ...inCourse,
+      emblems: chapters.length <= mostEmblems ? chapters.map(emblemOf) : [],
+      downloads: place.downloads ?? [],
+    })),
+    ...chapters.map((chapter, index) =>
+      page('chapter', `${chapter.id}.html`, () => ({
+        chapter: chapterPage({ ...base, chapter }, heads[index] ?? headOf(chapter, index + 1)),
+        previous: heads[index - 1],
+        next: heads[index + 1],
+      })),
+    ),
+    ...onlyIf(has.advice, 'practice', 'practice.html', () => ({
+      ...inCourse,
+      table: table().path,
+      notes: notes().path,
+    })),
+    ...(['compare', 'search', 'tree'] as const).map((name) =>
+      page(name, `${name}.html`, () => ({ ...inCourse, table: table().path })),
+    ),
+    // Also where no head leads to it: an old link may.
+    page('positions', 'positions.html', () => ({
+      ...inCourse,
+      positions: namedPositions(course, addresses),
+      transpositions: meetings(),
+    })),
+    ...onlyIf(has.patterns, 'patterns', 'patterns.html', () => ({
+      ...inCourse,
+      patterns: patternEntries(base),
+    })),
+    ...onlyIf(has.news, 'changes', newsPage, () => ({ ...inCourse, news: renderNews(base) })),
+    page('print', 'print.html', () => ({ ...inCourse, handout: renderHandout(course) })),
+    ...onlyIf(
+      named.some(({ ref }) => nodeAt(course, ref)?.position),
+      'boards',
+      'boards/list.html',
+      () => ({
+        ...inCourse,
+        embeds: makeSnippets(course, embeds(), site),
+        embedScript: scriptSnippet(site),
+      }),
+    ),
+    page('missing', '404.html', () => inCourse),
+  ];
+  const files: FileGroup[] = [
+    { beginning: 'course-table.', make: () => [table()] },
+    { beginning: 'course-notes.', make: () => (has.advice ? [notes()] : []) },
+    { beginning: feedPath, make: () => (frame.feed && site ? [makeFeed(base, site)] : []) },
+    {
+      beginning: 'boards/',
+      make: () => makeEmbedPages(course, embeds(), { assets: place.assets, site }),
+    },
+    { beginning: 'course.webmanifest', make: () => [appManifest(course)] },
+    { beginning: iconPath('icon.svg'), make: () => [tabIcon(course)] },
+  ];
+  return { frame, pages, embeds, files };
+}
+
+function page<Name extends PageName>(
+  name: Name,
+  path: string,
+  data: () => PageData[Name],
+): SitePage<Name> {
+  return { path, name, data };
+}
+
+/** Whether the course has transpositions; whether `all` is empty, but for most courses much sooner. */
+function waysMeet({ graph }: Course, all: () => readonly unknown[]): boolean {
+  const from = new Map<string, string>();
+  let perhaps = false;
+  for (const { key, moves } of Object.values(graph)) {
+    for (const { to } of moves) {
+      const other = from.get(to) ?? key;
+      from.set(to, other);
+      if (other === key) continue;
+      // What the course begins with, or a block, may hang on nothing.
+      if (graph[to]?.at[0]?.node !== 0) return true;
+      perhaps = true;
+    }
+  }
+  return perhaps && all().length > 0;
+}
+
+/** A page that not every course has. */
+function onlyIf<Name extends PageName>(
+  isThere: boolean,
+  ...[name, path, data]: Parameters<typeof page<Name>>
+): SitePage<Name>[] {
+  return isThere ? [page(name, path, data)] : [];
 }
 
 /**
@@ -118,20 +234,25 @@ function notesFile(notes: CourseNotes): SiteFile {
   };
 }
 
-function chapterPage(context: RenderContext): ChapterPage {
-  const { chapter, course } = context;
-  const board = readingBoard(context);
-  const emblem = course.chapters.length <= mostEmblems ? emblemOf(chapter) : undefined;
+function headOf(chapter: Chapter, number: number): ChapterHead {
+  const { id, title, summary } = chapter;
   return {
-    id: chapter.id,
-    number: chapterIndex(course, chapter.file) + 1,
-    title: chapter.title,
-    ...(chapter.summary !== undefined && { summary: chapter.summary }),
+    id,
+    number,
+    title,
+    ...(summary !== undefined && { summary }),
+    card: cardPath(chapter),
+  };
+}
+
+function chapterPage(context: RenderContext, head: ChapterHead): ChapterPage {
+  const { chapter } = context;
+  const board = readingBoard(context);
+  return {
+    ...head,
     html: renderChapter(context),
     ...(board !== undefined && { board }),
     met: chaptersMet(context, chapter),
-    ...(emblem !== undefined && { emblem }),
-    card: cardPath(chapter),
   };
 }
 
