@@ -27,7 +27,8 @@ export async function drawCover({
   const below = author ? await showable(author, ignore) : '';
   const boardY = height - margin - boardSide + 12;
   const box = { x: margin, y: margin, width: width - 2 * margin, height: boardY - margin - 24 };
-  const words = title || below ? await layOutCard({ above: '', title, below }, language, box) : '';
+  const svg = title || below ? await layOutCard({ above: '', title, below }, language, box) : '';
+  const words = svg.replace('<svg ', `<svg x="${box.x}" y="${box.y}" `);
   const board = drawBoard({ placement, view, size: boardSide }).replace(
     '<svg ',
     `<svg x="${margin - 12}" y="${boardY}" `,
