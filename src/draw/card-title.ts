@@ -1,10 +1,12 @@
 import { palettes } from './paint.ts';
-import { setText, textBox } from './set-text.ts';
+import { setText, type TextBox, textBox } from './set-text.ts';
 
-/** Text as an SVG document, and how high it is. */
+/** Text as an SVG document, and how high its lines are. */
 export interface SetLine {
   readonly svg: string;
   readonly height: number;
+  /** What the document has above and below the lines, for accents and descenders that leave them. */
+  readonly overhang: number;
 }
 
 /** A title and the size in pixels that it is set in. */
@@ -71,11 +73,15 @@ async function setTitle({ text, size }: Title, { width, language }: TitleSpace):
   // A word that is too long even in the smallest size is broken.
   const wrap = { wordBreak: size === smallest ? 'break-word' : 'normal', textWrap: 'balance' };
   const style = { display: 'block', color: ink, ...titleFont(size), ...wrap };
-  const { svg, boxes } = await setText(
-    textBox(style, text, { id: 'title', lang: language }),
-    width,
-  );
-  return { svg, height: boxes.get('title')?.height ?? 0 };
+  return setLines(textBox(style, text, { id: 'lines', lang: language }), width, size);
+}
+
+/** A box of text of a size, whose `id` is `lines`. */
+export async function setLines(box: TextBox, width: number, size: number): Promise<SetLine> {
+  const overhang = Math.ceil(size * 0.25);
+  const whole = textBox({ padding: `${overhang}px 0`, width: '100%' }, [box]);
+  const { svg, boxes } = await setText(whole, width);
+  return { svg, height: boxes.get('lines')?.height ?? 0, overhang };
 }
 
 /** The width of each sign in the title's font, in its size. Nearly all recur from title to title. */

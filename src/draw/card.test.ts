@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { drawCaptionedBoard } from './caption.ts';
 import { cardSize, drawCard, makeCard } from './card.ts';
 import { makePng } from './png.ts';
+import { setText, textBox } from './set-text.ts';
 import { showable } from './showable.ts';
 
 const position = { placement: '8/8/8/3k4/8/3K4/8/8', view: 'white' } as const;
@@ -50,6 +51,27 @@ test('a card cut to fit keeps as many words as fit, and letters where not even o
     expect(bottom).toBeLessThan(630 - 40);
     expect(dark).toBeGreaterThan(10_000);
   }
+});
+
+test('descenders that leave the last line are whole', async () => {
+  /** The last row that has ink from a column on. */
+  const lastRow = (png: Uint8Array, from: number) => {
+    const { data, width, height } = PNG.sync.read(Buffer.from(png));
+    const isInk = (y: number) =>
+      Array.from({ length: 200 }, (_, i) => data[(y * width + from + i) * 4] ?? 255).some(
+        (red) => red < 128,
+      );
+    return Math.max(...Array.from({ length: height }, (_, y) => y).filter(isInk));
+  };
+  // Right of the rules below the title.
+  const onCard = async (chapter: string) =>
+    lastRow(await makeCard({ course: '', chapter, ...position }), 760);
+  const alone = async (text: string) => {
+    const style = { fontSize: 74, fontWeight: 600, padding: '60px 0', letterSpacing: 74 * -0.012 };
+    return lastRow(makePng((await setText(textBox(style, text), 600, 300)).svg, { width: 600 }), 0);
+  };
+  const [low, deep] = ['xxxxxxxxx', 'ppppppppp'];
+  expect((await onCard(deep)) - (await onCard(low))).toBe((await alone(deep)) - (await alone(low)));
 });
 
 test.each(['white', 'black'] as const)(

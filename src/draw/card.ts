@@ -80,13 +80,12 @@ async function composeCard(
     ...cardSize,
     ground: palettes.light.sheet,
     board: { placement, view, x, y: margin },
-    words: alone ? undefined : await placeWords(words, language, x + pastedSize),
+    words: alone ? [] : await layOutCard(words, language, wordsBox(x + pastedSize)),
   };
 }
 
-/** The words right of the board, level with its squares. */
-async function placeWords(words: CardWords, language: string, boardEnd: number) {
+/** Where the words stand: right of the board, level with its squares. */
+function wordsBox(boardEnd: number) {
   const x = boardEnd + 52;
-  const size = { width: width - x - 56, height: pastedSize - 8 };
-  return { ...size, x, y: margin + 4, svg: await layOutCard(words, language, size) };
+  return { x, y: margin + 4, width: width - x - 56, height: pastedSize - 8 };
 }

@@ -53,28 +53,33 @@ function packRows(pixels: Int32Array, { width, depth, rowBytes, indexOf }: Packi
   const height = pixels.length / width;
   // Filter type 0 (none) leads each row: section 12.7 advises it for indexed colour.
   const rows = new Uint8Array((rowBytes + 1) * height);
-  let last = pixels[0] ?? 0;
-  let index = indexOf(last);
-  for (let y = 0, i = 0; y < height; y += 1) {
+  /** The bytes that hold one index only. */
+  const full = depth === 8 ? 1 : 255 / (2 ** depth - 1);
+  for (let y = 0; y < height; y += 1) {
+    const end = (y + 1) * width;
     let at = y * (rowBytes + 1) + 1;
-    let byte = 0;
     let free = 8;
-    for (const end = i + width; i < end; i += 1) {
-      const pixel = pixels[i] ?? 0;
-      if (pixel !== last) {
-        last = pixel;
-        index = indexOf(pixel);
-      }
-      free -= depth;
-      byte |= index << free;
-      if (free === 0) {
-        rows[at] = byte;
+    for (let i = y * width; i < end; ) {
+      const pixel = pixels[i];
+      let next = i + 1;
+      while (next < end && pixels[next] === pixel) next += 1;
+      const index = indexOf(pixel ?? 0);
+      for (; i < next; i += 1) {
+        // A run from the start of a byte: most pixels of a picture are in long ones.
+        if (free === 8 && next - i > 16) {
+          const bytes = Math.floor(((next - i) * depth) / 8);
+          rows.fill(index * full, at, at + bytes);
+          at += bytes;
+          i += (bytes * 8) / depth;
+          if (i === next) break;
+        }
+        free -= depth;
+        rows[at] = (rows[at] ?? 0) | (index << free);
+        if (free > 0) continue;
         at += 1;
-        byte = 0;
         free = 8;
       }
     }
-    if (free < 8) rows[at] = byte;
   }
   return rows;
 }
