@@ -38,11 +38,12 @@ export async function drawCover({
   const below = author ? await showable(author, ignore) : '';
   const boardY = height - margin - boardSide + 12;
   const box = { x: margin, y: margin, width: width - 2 * margin, height: boardY - margin - 24 };
-  const words = title || below ? await layOutCard({ above: '', title, below }, language, box) : '';
+  const words = title || below ? await layOutCard({ above: '', title, below }, language, box) : [];
+  const placed = words.map(({ svg, x, y }) => svg.replace('<svg ', `<svg x="${x}" y="${y}" `));
   const board = drawBoard({ placement, view, size: boardSide }).replace(
     '<svg ',
     `<svg x="${margin - 12}" y="${boardY}" `,
   );
   const sheet = `<rect width="${width}" height="${height}" fill="${palettes.light.sheet}"/>`;
-  return `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}">${sheet}${board}${words}</svg>`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}">${sheet}${board}${placed.join('')}</svg>`;
 }
