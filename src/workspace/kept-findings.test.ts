@@ -2,7 +2,7 @@ import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, expect, test, vi } from 'vitest';
-import { createWorkspace, loadKept, saveKept } from './index.ts';
+import { createWorkspace, loadKept, loadSyntax, saveKept, saveSyntax } from './index.ts';
 
 const cache = await mkdtemp(path.join(tmpdir(), 'linewright-kept-'));
 afterAll(() => rm(cache, { recursive: true }));
@@ -90,4 +90,33 @@ test('of many courses the oldest are let go', async () => {
   }
   expect(await readdir(cache)).toHaveLength(50);
   expect(await loadKept(cache, 'course 59')).toHaveLength(2);
+});
+
+test('chapters that one process has read, another need not', async () => {
+  const read = (chapters: typeof files.chapters, course: string) => ({
+    ...files,
+    chapters,
+    course,
+  });
+  const first = createWorkspace();
+  const whole = first.update(read(files.chapters, 'b')).course();
+  await saveKept(cache, 'b', first.kept());
+  await saveSyntax(cache, 'b', first.kept(), await loadSyntax(cache, 'b'));
+  const syntaxes = await loadSyntax(cache, 'b');
+  const second = createWorkspace({ kept: await loadKept(cache, 'b'), syntaxes });
+  expect(second.update(files).course()).toEqual(whole);
+  expect([...second.kept()].map(({ live }) => live?.wasRead)).toEqual([false, false]);
+
+  // One chapter changes: it is read, and kept beside what is kept of the other.
+  const [one, two = { path: '', text: '' }] = files.chapters;
+  const changed = { ...two, text: `${two.text}\nWords.\n` };
+  const third = createWorkspace({ kept: await loadKept(cache, 'b'), syntaxes });
+  third.update(read([one ?? two, changed], 'b')).course();
+  expect([...third.kept()].map(({ live }) => live?.wasRead)).toEqual([false, true]);
+  await saveSyntax(cache, 'b', third.kept(), syntaxes);
+  const after = await loadSyntax(cache, 'b');
+  expect([...third.kept()].map(({ file, text }) => after.get(file, text)?.syntax.file)).toEqual([
+    'chapters/1.md',
+    'chapters/2.md',
+  ]);
 });
