@@ -57,7 +57,7 @@ test('ships neither tests nor what only tests use', () => {
   expect(shipped.filter((file) => ofTests.test(file))).toEqual([]);
   // The program and its types; what Astro made of the pages; the course that `new` copies.
   const known = [
-    /^dist\/(?:browser|check|chess|cli|diagnostics|draw|files|lookup|media|model|movetext)\/.*\.(?:js|d\.ts)$/,
+    /^dist\/(?:browser|changes|check|chess|cli|diagnostics|draw|files|import|lookup|media|model|movetext)\/.*\.(?:js|d\.ts)$/,
     /^dist\/(?:output|publish|read|site|strings)\/.*\.(?:js|d\.ts)$/,
     /^dist\/(?:code-hash\.txt|(?:index|remark-linewright)\.(?:js|d\.ts))$/,
     /^dist\/(?:assets|live|offline)\/[\w.-]+$/,

@@ -1,8 +1,8 @@
+import type { MoveFault, PieceKind, PlayedMove, Position } from '../../chess/index.ts';
 import { initialPosition } from '../../chess/initial.ts';
 import { englishLetters as english, type PieceLetters } from '../../chess/letters.ts';
 import { isMoveFault, playMove } from '../../chess/play.ts';
-import type { MoveFault, PieceKind, PlayedMove, Position } from '../../chess/types.ts';
-import type { WrittenMove } from '../../movetext/types.ts';
+import type { WrittenMove } from '../../movetext/index.ts';
 import { positionOf } from '../find.ts';
 import type { CourseTable } from '../types.ts';
 

@@ -1,5 +1,5 @@
 import { isFenFault, parseFen } from '../../chess/fen.ts';
-import type { FenFault, PieceKind } from '../../chess/types.ts';
+import type { FenFault, PieceKind } from '../../chess/index.ts';
 import { parseMovetext } from '../../movetext/parse-movetext.ts';
 import type { CourseTable } from '../types.ts';
 import { type FoundPlacement, findPlacement } from './find-placement.ts';

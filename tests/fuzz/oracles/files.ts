@@ -2,12 +2,12 @@
 import { Chess } from 'chess.js';
 import { type ChildNode, type PgnNodeData, parsePgn, startingPosition } from 'chessops/pgn';
 import { parseSan } from 'chessops/san';
+import { compareCourses, writeChanges } from '../../../src/changes/index.ts';
+import { makeNews } from '../../../src/changes/make-news.ts';
 import type { CheckedCourse } from '../../../src/check/index.ts';
 import { compareGames } from '../../../src/lookup/games/index.ts';
 import { type Movetext, makeMovetext, parseGames } from '../../../src/movetext/index.ts';
 import { bookPages } from '../../../src/publish/book/book-pages.ts';
-import { compareCourses, writeChanges } from '../../../src/publish/changes/index.ts';
-import { makeNews } from '../../../src/publish/changes/make-news.ts';
 import { lastBoard } from '../../../src/publish/last-board.ts';
 import { makePgn } from '../../../src/publish/pgn/index.ts';
 import { readNews } from '../../../src/read/read-news.ts';

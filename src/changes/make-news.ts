@@ -1,5 +1,4 @@
-import { dayInWords } from '../../strings/date-language.ts';
-import { stringsFor } from '../../strings/index.ts';
+import { dayInWords, stringsFor } from '../strings/index.ts';
 import type { CourseChanges } from './types.ts';
 import { writeChanges } from './write-changes.ts';
 

@@ -1,5 +1,5 @@
 import { toString as plainText } from 'mdast-util-to-string';
-import type { MoveNode } from '../../model/index.ts';
+import type { MoveNode } from '../model/index.ts';
 import type { Edition } from './edition.ts';
 import type { AdviceChange, JudgedChange } from './types.ts';
 

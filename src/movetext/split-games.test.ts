@@ -1,8 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { runs } from '../../../tests/setup/runs.ts';
-import { parseGames, readMainLine } from '../../movetext/index.ts';
+import { runs } from '../../tests/setup/runs.ts';
+import { parseGames } from './parse-games.ts';
+import { readMainLine } from './read-main-line.ts';
 import { createGameSplitter } from './split-games.ts';
+import { outline } from './testing/outline.ts';
 
 /** The games of a file that comes in chunks of the given sizes, and then the rest. */
 function split(text: string, sizes: readonly number[] = []): string[] {
@@ -22,16 +24,6 @@ function split(text: string, sizes: readonly number[] = []): string[] {
   take(splitter.end());
   return games;
 }
-
-/** Tags and main line, which is all that counts. */
-const outline = (text: string) => {
-  const { tags, next } = readMainLine(text);
-  const moves: string[] = [];
-  for (let step = next(); step !== undefined; step = next()) {
-    if (step.kind === 'move') moves.push(step.text);
-  }
-  return [[...tags], moves];
-};
 
 describe('a file is cut into its games', () => {
   test.each([
@@ -89,27 +81,41 @@ describe('a file is cut into its games', () => {
     );
   });
 
-  test('where parseGames of the movetext room has games begin', () => {
-    const sound = fc.constantFrom(
-      ...['[A "1"]', '[B "2"]', '1. e4 e5', '1. d4 d5 1-0', '1... c5 (1... e5 *\n1. c4) 0-1'],
-      ...['{a\n[C "3"]\n}', '2. Nf3 1/2-1/2 ; x', '*', '', ''],
-    );
+  test('so that parseGames reads each as it is by itself, at its place', () => {
     fc.assert(
-      fc.property(fc.array(sound, { maxLength: 20 }), (lines) => {
-        const text = lines.join('\n');
-        const theirs = parseGames(text)
-          .map(({ tags, line }) => [
-            // Of a name that is given twice the first counts.
-            tags
-              .filter(({ name }, at) => tags.findIndex((tag) => tag.name === name) === at)
-              .map(({ name, value }) => [name, value]),
-            line.moves.map(({ san }) => san.text),
-          ])
-          .filter(([tags, moves]) => tags?.length || moves?.length);
-        const ours = split(text)
-          .map(outline)
-          .filter(([tags, moves]) => tags?.length || moves?.length);
-        expect(ours).toEqual(theirs);
+      fc.property(file, (text) => {
+        const games = parseGames(text);
+        const pieces = split(text).flatMap((piece) =>
+          parseGames(piece).map((game) => ({ piece, game })),
+        );
+        expect(games.length).toBe(pieces.length);
+        for (const [index, { line, tags, problems }] of games.entries()) {
+          const { piece, game } = pieces[index] ?? {};
+          const at =
+            (tags[0]?.span.start ?? line.span.start) -
+            (game?.tags[0]?.span.start ?? game?.line.span.start ?? 0);
+          expect(text.slice(at, at + (piece?.length ?? 0))).toBe(piece);
+          expect(outline(line)).toBe(game && outline(game.line));
+          expect(problems.map(({ kind, span }) => [kind, span.start - at])).toEqual(
+            game?.problems.map(({ kind, span }) => [kind, span.start]),
+          );
+        }
+      }),
+      { numRuns: runs(500) },
+    );
+  });
+
+  test('so that the main line of each is that of its tree, where nothing is wrong with it', () => {
+    fc.assert(
+      fc.property(file, (text) => {
+        for (const piece of split(text)) {
+          const [game] = parseGames(piece);
+          if (game === undefined || game.problems.length > 0) continue;
+          const { next } = readMainLine(piece);
+          const moves: string[] = [];
+          for (let step = next(); step !== undefined; step = next()) moves.push(step.text);
+          expect(moves).toEqual(game.line.moves.map(({ san }) => san.text));
+        }
       }),
       { numRuns: runs(500) },
     );

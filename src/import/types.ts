@@ -1,5 +1,5 @@
 /** A game on its way from a PGN file into a course: played, its comments still plain text. */
-import type { PlainTag } from '../../movetext/index.ts';
+import type { PlainTag } from '../movetext/index.ts';
 
 /** A place in a game that can be given a name. */
 export interface Anchor {

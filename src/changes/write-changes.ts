@@ -1,11 +1,11 @@
 import type { List, Paragraph, PhrasingContent, Root, RootContent } from 'mdast';
 import { type Options, toMarkdown } from 'mdast-util-to-markdown';
 import { toString as plainText } from 'mdast-util-to-string';
-import { numberSign } from '../../chess/index.ts';
-import { fileAddress } from '../../model/index.ts';
-import { glyphSign } from '../../movetext/index.ts';
-import { sanText } from '../../site/render/notation.ts';
-import { type Strings, stringsFor } from '../../strings/index.ts';
+import { numberSign } from '../chess/index.ts';
+import { fileAddress } from '../model/index.ts';
+import { glyphSign } from '../movetext/index.ts';
+import { sanText } from '../site/render/notation.ts';
+import { type Strings, stringsFor } from '../strings/index.ts';
 import type { Change, ChapterChanges, CourseChanges, Move, Spot } from './types.ts';
 
 /** Longer reasons end with an ellipsis: the whole stands at the move. */

@@ -1,4 +1,4 @@
-import { blockAt, chapterAt, type NodeRef } from '../../model/index.ts';
+import { blockAt, chapterAt, type NodeRef } from '../model/index.ts';
 import type { Edition } from './edition.ts';
 import type { Growth } from './find-growth.ts';
 import type { DroppedChange, LineChange, ReplyChange } from './types.ts';

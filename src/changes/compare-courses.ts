@@ -1,5 +1,5 @@
-import type { CheckedCourse } from '../../check/index.ts';
-import type { Course } from '../../model/index.ts';
+import type { CheckedCourse } from '../check/index.ts';
+import type { Course } from '../model/index.ts';
 import { type Edition, makeEdition } from './edition.ts';
 import { findAdviceChanges, findJudgedChanges } from './find-advice-changes.ts';
 import { findExerciseChanges } from './find-exercise-changes.ts';

@@ -1,4 +1,4 @@
-import { PublishError } from '../publish-error.ts';
+import { UserError } from '../diagnostics/index.ts';
 import type { DraftChapter } from './draft-chapter.ts';
 import type { DraftGame } from './types.ts';
 
@@ -17,10 +17,10 @@ export interface ChapterMaker {
 /** The most chapters of a draft: nobody goes through more of them by hand, as a draft must be. */
 const mostChapters = 5000;
 
-/** @throws PublishError where there would be too many chapters. */
+/** @throws UserError where there would be too many chapters. */
 export function checkNumber(chapters: number): void {
   if (chapters <= mostChapters) return;
-  throw new PublishError(
+  throw new UserError(
     `more than ${mostChapters.toLocaleString('en')} chapters would be made of the file`,
     'give `--by branch`, which puts games with the same first moves into one, or a part of the file',
   );

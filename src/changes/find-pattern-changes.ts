@@ -1,4 +1,4 @@
-import type { PatternBlock } from '../../model/index.ts';
+import type { PatternBlock } from '../model/index.ts';
 import type { Edition } from './edition.ts';
 import type { PatternChange } from './types.ts';
 

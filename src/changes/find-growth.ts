@@ -1,4 +1,4 @@
-import type { NodeRef } from '../../model/index.ts';
+import type { NodeRef } from '../model/index.ts';
 import type { Edition } from './edition.ts';
 
 /** Moves that one edition has and another has not, told at the first of them. */

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { checkCourse } from '../../check/index.ts';
-import { courseOf } from '../../model/testing/course-of.ts';
-import { readNews } from '../../read/read-news.ts';
+import { checkCourse } from '../check/index.ts';
+import { courseOf } from '../model/testing/course-of.ts';
+import { readNews } from '../read/read-news.ts';
 import { compareCourses } from './compare-courses.ts';
 import { makeNews } from './make-news.ts';
 

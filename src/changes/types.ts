@@ -1,6 +1,6 @@
 /** What differs between two editions of a course, on the board and not in the text: plain data. */
-import type { Color } from '../../chess/index.ts';
-import type { Side } from '../../model/index.ts';
+import type { Color } from '../chess/index.ts';
+import type { Side } from '../model/index.ts';
 
 export interface CourseChanges {
   /** The side that the course is for, where that is another one now. */

@@ -1,4 +1,4 @@
-import type { PlainTag } from '../../movetext/index.ts';
+import type { PlainTag } from '../movetext/index.ts';
 import type { DraftGame, DraftMove } from './types.ts';
 
 /** At so many characters a name is cut. */

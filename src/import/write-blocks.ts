@@ -3,7 +3,7 @@ import {
   type PlainComment,
   type PlainLine,
   type PlainVariation,
-} from '../../movetext/index.ts';
+} from '../movetext/index.ts';
 import { commentMarkdown, paragraphMarkdown, textBlock } from './markdown-text.ts';
 import type { DraftComment, DraftGame, DraftLine, DraftVariation } from './types.ts';
 

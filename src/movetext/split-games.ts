@@ -4,6 +4,9 @@ export interface GameBytes {
   readonly tooLong: boolean;
   /** The line of the file that it begins in, from 1. */
   readonly line: number;
+  /** Where it begins and ends in the file, in bytes. */
+  readonly start: number;
+  readonly end: number;
 }
 
 export interface GameSplitter {
@@ -25,17 +28,19 @@ const [lf, cr, quote, percent, open, close] = [10, 13, 34, 37, 40, 41];
 const [semicolon, bracket, closingBracket, brace, closingBrace] = [59, 91, 93, 123, 125];
 
 /**
- * Cuts a PGN file into its games as it comes, in pieces of any size. It works on bytes: every
- * sign that counts is ASCII, so each game can have an encoding of its own. A game begins where
- * `parseGames` of the movetext room has it begin: at a line with a tag after moves, or, where
- * games have no tags, after a result at a line with move number 1 or with a comment that a blank
- * line parts from it. Brackets within a comment are
- * none of these, unless the comment was left open: then a tag after a blank line ends it.
+ * Cuts a PGN file into its games as it comes, in pieces of any size: the one place that says where
+ * games begin. It works on bytes: every sign that counts is ASCII, so each game can have an encoding
+ * of its own. A game begins at a line with a tag after moves, or, where games have no tags, after a
+ * result at a line with move number 1 or with a comment that a blank line parts from it. Brackets
+ * within a comment are none of these, unless the comment was left open: then a tag after a blank line
+ * ends it.
  */
 export function createGameSplitter(longestGame = defaultLongest): GameSplitter {
   /** What has come of the game that is being read, and where the next line in it begins. */
   let buffer: Uint8Array = new Uint8Array(0);
   let length = 0;
+  /** Where the buffer begins in the file. */
+  let base = 0;
   let at = 0;
   /** How far the end of that line has been looked for. */
   let seen = 0;
@@ -74,6 +79,7 @@ export function createGameSplitter(longestGame = defaultLongest): GameSplitter {
     } else buffer.copyWithin(0, start, length);
     buffer.set(chunk, rest);
     length = needed;
+    base += start;
     at -= start;
     seen -= start;
     start = 0;
@@ -163,7 +169,7 @@ export function createGameSplitter(longestGame = defaultLongest): GameSplitter {
 
   function cut(where: number): void {
     if (where > start && !skipping && hasInk(buffer, start, where)) {
-      games.push({ bytes: buffer.subarray(start, where), tooLong: false, line: firstLine });
+      games.push({ bytes: buffer.subarray(start, where), tooLong: false, ...placeTo(where) });
     }
     skipping = false;
     start = where;
@@ -171,11 +177,15 @@ export function createGameSplitter(longestGame = defaultLongest): GameSplitter {
     state = freshState();
   }
 
+  function placeTo(end: number) {
+    return { line: firstLine, start: base + start, end: base + end };
+  }
+
   /** Gives out the beginning of what is too long, and passes over the rest of it. */
   function cutLong(): void {
     if (!skipping) {
       const bytes = buffer.subarray(start, start + beginning);
-      games.push({ bytes, tooLong: true, line: firstLine });
+      games.push({ bytes, tooLong: true, ...placeTo(start + bytes.length) });
     }
     skipping = true;
     // A line may go on; its beginning does not matter any more.

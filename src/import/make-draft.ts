@@ -1,6 +1,6 @@
-import { createLocator, withoutControls } from '../../diagnostics/index.ts';
-import { slug } from '../../model/index.ts';
-import { eachGame } from '../../movetext/index.ts';
+import { createLocator, withoutControls } from '../diagnostics/index.ts';
+import { slug } from '../model/index.ts';
+import { type ArchiveGame, eachGame } from '../movetext/index.ts';
 import type { PartOfGames } from './chapter-maker.ts';
 import { chaptersByBranch } from './chapters-by-branch.ts';
 import { chaptersByGame } from './chapters-by-game.ts';
@@ -8,7 +8,6 @@ import type { DraftChapter } from './draft-chapter.ts';
 import { paragraphMarkdown } from './markdown-text.ts';
 import { cutName, known } from './name-game.ts';
 import { playGame } from './play-game.ts';
-import type { ArchivePart } from './read-archive.ts';
 import type { DraftGame, ImportNote } from './types.ts';
 
 export interface DraftOptions {
@@ -46,10 +45,10 @@ const mostNotes = 20_000;
  * Makes a course of a PGN file: a draft, since nothing is added to what the file says. Names are
  * made of tags and moves. Each game keeps its tags, so that an export has them again. Games are
  * forgotten one by one as their blocks are written.
- * @throws PublishError where there would be too many chapters.
+ * @throws UserError where there would be too many chapters.
  */
 export async function makeDraft(
-  parts: AsyncIterable<ArchivePart>,
+  parts: AsyncIterable<ArchiveGame>,
   options: DraftOptions,
 ): Promise<Draft> {
   const notes: ImportNote[] = [];

@@ -5,8 +5,8 @@ import {
   type Position,
   parseFen,
   playMove,
-} from '../../chess/index.ts';
-import type { Comment, Line, Movetext } from '../../movetext/index.ts';
+} from '../chess/index.ts';
+import type { Comment, Line, Movetext } from '../movetext/index.ts';
 import type { DraftComment, DraftGame, DraftLine, DraftMove, ImportNote } from './types.ts';
 
 /** A game as it was read, the text that it stands in, and where. */
