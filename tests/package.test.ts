@@ -59,7 +59,7 @@ test('ships neither tests nor what only tests use', () => {
   const known = [
     /^dist\/(?:browser|changes|check|chess|cli|diagnostics|draw|files|import|lookup|media|model|movetext)\/.*\.(?:js|d\.ts)$/,
     /^dist\/(?:output|publish|read|site|strings)\/.*\.(?:js|d\.ts)$/,
-    /^dist\/(?:code-hash\.txt|(?:index|remark-linewright)\.(?:js|d\.ts))$/,
+    /^dist\/(?:code-hash\.txt|dependencies\.json|(?:index|remark-linewright)\.(?:js|d\.ts))$/,
     /^dist\/(?:assets|live|offline)\/[\w.-]+$/,
     /^dist\/site\/pages\/(?:licence\.txt|(?:chunks\/)?[\w.-]+\.mjs)$/,
     /^content\/starter\//,

@@ -11,7 +11,8 @@ import { type LoadedCourse, loadCourse } from '../src/cli/load-course.ts';
 import { compareGames, withPlayer } from '../src/lookup/games/index.ts';
 import { type CourseTable, positionOf } from '../src/lookup/index.ts';
 import { nodeAt } from '../src/model/index.ts';
-import { makeBook, makeLetter } from '../src/publish/index.ts';
+import { makeBook } from '../src/publish/book/index.ts';
+import { makeLetter } from '../src/publish/index.ts';
 import { makePgn } from '../src/publish/pgn/index.ts';
 import { linewright } from './browser/browser.ts';
 

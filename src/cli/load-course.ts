@@ -13,11 +13,14 @@ import {
   type Workspace,
 } from '../workspace/index.ts';
 import { cacheFolder } from './cache-folder.ts';
+import { courseEdition } from './course-edition.ts';
 
 export interface LoadedCourse extends CheckResult {
   readonly course: Course;
   /** The text of a file of the course by its path. */
   readonly textOf: (file: string) => string | undefined;
+  /** A hash of all that it was read from. */
+  readonly edition: () => string;
 }
 
 export interface OpenOptions extends FindOptions {
@@ -48,6 +51,7 @@ export async function loadCourse(
 export function loadedFrom({
   current,
   textOf,
+  edition,
 }: Awaited<ReturnType<typeof readCurrent>>): LoadedCourse {
   const checked = current.checked();
   return {
@@ -55,6 +59,7 @@ export function loadedFrom({
     ...(checked && { checked }),
     course: current.course(),
     textOf,
+    edition,
   };
 }
 
@@ -79,7 +84,7 @@ export async function readCurrent(
   folder: string,
   workspace: Workspace,
   options?: FindOptions,
-): Promise<{ readonly current: CurrentCourse; readonly textOf: LoadedCourse['textOf'] }> {
+): Promise<Pick<LoadedCourse, 'textOf' | 'edition'> & { readonly current: CurrentCourse }> {
   const files = await findFiles(folder, options);
   const texts = new Map<string, SourceFile>();
   for (const file of [
@@ -90,5 +95,9 @@ export async function readCurrent(
   ]) {
     texts.set(file.path, file);
   }
-  return { current: workspace.update(files), textOf: (file) => texts.get(file)?.text };
+  return {
+    current: workspace.update(files),
+    textOf: (file) => texts.get(file)?.text,
+    edition: () => courseEdition(files),
+  };
 }
