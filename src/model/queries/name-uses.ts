@@ -1,4 +1,5 @@
-import { type Block, type Chapter, type LabelUse, placeOfNode } from '../model/index.ts';
+import { placeOfNode } from '../place-of-node.ts';
+import type { Block, Chapter, LabelUse } from '../types.ts';
 import { walkTexts } from './walk-chapter.ts';
 
 /** A use of a name, and what uses it. */

@@ -1,5 +1,5 @@
-import { initialPosition, type PlayedTree } from '../chess/index.ts';
-import type { Block, Course, MoveNode } from './types.ts';
+import { initialPosition, type PlayedTree } from '../../chess/index.ts';
+import type { Block, Course, MoveNode } from '../types.ts';
 
 /** Every tree of a course: of moves, games, exercises, and of what diagrams and patterns show. */
 export function playedTrees(course: Course): PlayedTree[] {

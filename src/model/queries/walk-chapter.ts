@@ -1,6 +1,6 @@
 import type { PhrasingContent, RootContent } from 'mdast';
-import type { Block, Chapter, MoveNode } from '../model/index.ts';
-import { walkText } from '../model/index.ts';
+import type { Block, Chapter, MoveNode } from '../types.ts';
+import { walkText } from '../walk-text.ts';
 
 /** A move of a chapter, the node it is played from and the block it stands in. */
 export interface MoveInChapter {

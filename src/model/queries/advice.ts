@@ -1,5 +1,5 @@
-import { sideToMove } from '../chess/index.ts';
-import type { Course, MoveNode, NodeRef, Side } from '../model/index.ts';
+import { sideToMove } from '../../chess/index.ts';
+import type { Course, MoveNode, NodeRef, Side } from '../types.ts';
 
 /** A move that the course recommends, and the node that is it. */
 export interface Advice {
