@@ -15,19 +15,25 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   files: [],
   // Words for readers, by language; the English meanings of glyphs stand in their table.
   strings: ['movetext'],
+  // What the build writes into pages and the reader's browser reads there.
+  contract: ['chess'],
   // What a file of media/ must be to be published.
   media: ['diagnostics', 'files'],
   // A course's positions as one table, and what is looked up in it; no course model.
-  lookup: ['chess', 'movetext'],
+  lookup: ['chess', 'contract', 'movetext'],
   // The stages.
   read: ['chess', 'movetext', 'diagnostics', 'files', 'media'],
   model: ['chess', 'diagnostics', 'movetext', 'read'],
-  check: ['chess', 'diagnostics', 'media', 'movetext', 'model', 'read'],
+  // Where everything of a chapter stands on its page.
+  addresses: ['contract', 'model'],
+  check: ['addresses', 'chess', 'contract', 'diagnostics', 'media', 'movetext', 'model', 'read'],
   // Pictures know boards, not courses.
   draw: ['chess', 'files'],
   // Makes pages of what was checked; it names the browser's data where the two meet.
   site: [
+    'addresses',
     'check',
+    'contract',
     'chess',
     'diagnostics',
     'draw',
@@ -41,9 +47,10 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
     'browser',
   ],
   // Runs at the reader's: boards to draw, no course model.
-  browser: ['chess', 'draw', 'lookup', 'movetext'],
+  browser: ['chess', 'contract', 'draw', 'lookup', 'movetext'],
   // Sends out what was checked as files: the renderer of chapters is the site's.
   publish: [
+    'addresses',
     'check',
     'chess',
     'diagnostics',

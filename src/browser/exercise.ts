@@ -39,7 +39,8 @@ export function startExercises(root: ParentNode): void {
 }
 
 function startExercise(section: HTMLElement): void {
-  const { legal: list = '', p: placement = '', last = '' } = section.dataset;
+  const { legal: list = '', p: position = '', last = '' } = section.dataset;
+  const [placement = ''] = position.split(' ');
   const found = section.querySelector('course-board');
   const fold = section.querySelector<HTMLElement>('.exercise-help > .answer');
   if (!(found instanceof CourseBoard) || fold === null) return;

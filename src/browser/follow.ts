@@ -95,8 +95,13 @@ export function spotOfLink(link: Element, spots: ReadonlyMap<Element, Spot>): Sp
 
 /** The position that a `#…` names. */
 export function spotOfHash(hash: string, spots: ReadonlyMap<Element, Spot>): Spot | undefined {
-  const target = document.getElementById(decode(hash.slice(1)));
+  const target = document.getElementById(idOfHash(hash));
   return target === null ? undefined : spots.get(target);
+}
+
+/** The id that a `#…` names; empty where there is none. */
+export function idOfHash(hash: string): string {
+  return decode(hash.slice(1));
 }
 
 function decode(text: string): string {

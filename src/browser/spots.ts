@@ -1,4 +1,5 @@
 import type { Color, Square } from '../chess/types.ts';
+import { positionAddress, readPositionAddress } from '../contract/position-address.ts';
 import type { BoardArrow } from '../draw/arrows.ts';
 
 /** One position of the page's moves: a move's link in the text, or a block for its start. */
@@ -8,6 +9,8 @@ export interface Spot {
   /** The first continues the line, others are variations. */
   readonly children: Spot[];
   readonly placement: string;
+  /** The address of the position alone; several spots may have the same. */
+  readonly address: string;
   readonly view: Color;
   readonly marks: readonly Square[];
   readonly arrows: readonly BoardArrow[];
@@ -53,10 +56,17 @@ function readBlock(block: HTMLElement, spots: Map<Element, Spot>): void {
     const ply = parent.ply + 1;
     const spot = spotOf(element, view, parent.spot, ply);
     nodes.push({ spot, ply });
-    if (!element.hasAttribute('data-p')) continue;
+    if (!showsPosition(element)) continue;
     parent.spot.children.push(spot);
     spots.set(element, spot);
   }
+}
+
+const noPieces = '8/8/8/8/8/8/8/8';
+
+/** An element tells its position by its id, else by an attribute; a move that cannot be played has neither. */
+function showsPosition({ id, dataset }: HTMLElement): boolean {
+  return dataset.p !== undefined || readPositionAddress(id) !== undefined;
 }
 
 /** What is on the board is read when it is asked for: a page has hundreds of positions. */
@@ -73,7 +83,11 @@ function spotOf(
     children: [],
     view,
     get placement() {
-      return dataset.p ?? '8/8/8/8/8/8/8/8';
+      return dataset.p?.split(' ')[0] ?? readPositionAddress(element.id)?.placement ?? noPieces;
+    },
+    get address() {
+      if (dataset.p !== undefined) return positionAddress(dataset.p);
+      return readPositionAddress(element.id)?.plain ?? '';
     },
     get marks() {
       return words(dataset.mark);

@@ -2,6 +2,7 @@ import { numberSign } from '../chess/letters.ts';
 import type { PieceKind } from '../chess/types.ts';
 import { readPlacement } from '../draw/placement.ts';
 import { fill } from './board/fill.ts';
+import type { GoneWords } from './gone.ts';
 import type { Spot } from './spots.ts';
 
 /** What the page says in its language; the site sends it as data with the board. */
@@ -13,6 +14,7 @@ export interface Words {
   /** Titles of other chapters, by the addresses of their pages. */
   readonly chapters: Readonly<Record<string, string>>;
   readonly inChapter: string;
+  readonly gone: GoneWords;
   readonly back: string;
   readonly on: string;
   readonly turn: string;

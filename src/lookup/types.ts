@@ -22,12 +22,18 @@ export interface TableChapter {
   readonly page: string;
 }
 
+/**
+ * A place that shows a position: the index of its chapter, and its id on that page. The id is left out
+ * where it is the address of the position; `.name` is that address with the name of the line.
+ */
+export type TablePlace = readonly [chapter: number, id?: string];
+
 /** A position, once, however it is reached. */
 export interface TablePosition {
   /** `Position.key`: the first four fields of the FEN. */
   readonly key: string;
-  /** Where it stands, in the order of the course: index of the chapter and id within its page. */
-  readonly at: readonly (readonly [chapter: number, id: string])[];
+  /** Where it stands, in the order of the course. */
+  readonly at: readonly TablePlace[];
   /** The full-move number, where a block begins here that is not from move 1. */
   readonly number?: number;
   /** The author's names for it. */
@@ -49,6 +55,6 @@ export interface TableMove {
   /** Index of the position that it leads to. */
   readonly to: number;
   readonly kind: TableMoveKind;
-  /** Where it stands, as `TablePosition.at`. */
-  readonly at: readonly (readonly [chapter: number, id: string])[];
+  /** Where it stands: the places of its position that it leads to. */
+  readonly at: readonly TablePlace[];
 }

@@ -1,3 +1,4 @@
+import { placeHref } from '../../lookup/index.ts';
 import { make, makeButton } from '../element.ts';
 import { focusable } from './focusable.ts';
 import type { How } from './item.ts';
@@ -40,11 +41,10 @@ function missedMove({ course }: Session, index: number, words: PageWords): HTMLE
   const item = make('li', '');
   if (advice === undefined) return item;
   const link = make('a', '', ...printedNodes(advice.san, words));
-  const [[chapter, id] = []] = advice.at;
-  const place = chapter === undefined ? undefined : course.table.chapters[chapter];
-  if (place !== undefined && id !== undefined) {
-    link.href = `${place.page}#${encodeURIComponent(id)}`;
-    item.append(link, ` – ${place.title}`);
+  const [place] = advice.at;
+  if (place !== undefined) {
+    link.href = placeHref(course.table, advice.to, place);
+    item.append(link, ` – ${course.table.chapters[place[0]]?.title ?? ''}`);
   }
   return item;
 }

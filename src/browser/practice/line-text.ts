@@ -1,5 +1,5 @@
 import { numberSign } from '../../chess/letters.ts';
-import { noteName } from '../../lookup/index.ts';
+import { noteName, placeHref } from '../../lookup/index.ts';
 import { make } from '../element.ts';
 import { turnAfter } from './board-moves.ts';
 import type { Ply, Session } from './session.ts';
@@ -47,8 +47,7 @@ export function noteOf(
 function moveLink({ course }: Session, ply: Ply, sign: string, words: PageWords): HTMLElement {
   const { move, told } = ply;
   const link = make('a', told ? 'told' : 'lead', sign, ...printedNodes(move.san, words));
-  const [[chapter, id] = []] = move.at;
-  const page = chapter === undefined ? undefined : course.table.chapters[chapter]?.page;
-  if (page !== undefined && id !== undefined) link.href = `${page}#${encodeURIComponent(id)}`;
+  const [place] = move.at;
+  if (place !== undefined) link.href = placeHref(course.table, move.to, place);
   return link;
 }

@@ -1,7 +1,7 @@
 import { drawBoardInPage } from '../../draw/page-board.ts';
-import { type CourseTable, waysOf } from '../../lookup/index.ts';
+import { type CourseTable, placeHref, waysOf } from '../../lookup/index.ts';
 import { fill } from '../board/fill.ts';
-import { courseMove, hrefOf } from '../course-move.ts';
+import { courseMove } from '../course-move.ts';
 import { element } from '../element.ts';
 import { describe } from '../words.ts';
 import type { SearchWords } from './search-words.ts';
@@ -58,7 +58,7 @@ function places(table: CourseTable, index: number, words: SearchWords): Element 
     const [chapter] = place;
     const title = table.chapters[chapter]?.title ?? '';
     number = chapter === before ? number + 1 : 1;
-    const link = element('a', { href: hrefOf(table, place) });
+    const link = element('a', { href: placeHref(table, index, place) });
     link.textContent = number > 1 ? `${number}` : fill(words.inChapter, { chapter: title });
     if (number > 1) {
       link.setAttribute('aria-label', fill(words.againIn, { chapter: title, number: `${number}` }));

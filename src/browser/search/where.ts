@@ -1,6 +1,5 @@
-import { type CourseTable, moveText, waysOf } from '../../lookup/index.ts';
+import { type CourseTable, moveText, placeHref, waysOf } from '../../lookup/index.ts';
 import { fill } from '../board/fill.ts';
-import { hrefOf } from '../course-move.ts';
 import type { SearchWords } from './search-words.ts';
 
 /** A position in words: `after 7...Be7`. */
@@ -14,5 +13,5 @@ export function where(table: CourseTable, position: number, words: SearchWords):
 /** The address of the first place of a position. */
 export function firstPlace(table: CourseTable, position: number): string {
   const [place] = table.positions[position]?.at ?? [];
-  return place === undefined ? 'index.html' : hrefOf(table, place);
+  return place === undefined ? 'index.html' : placeHref(table, position, place);
 }

@@ -1,8 +1,8 @@
 import type { Element, Root } from 'hast';
 import { toHtml } from 'hast-util-to-html';
 import { toHast } from 'mdast-util-to-hast';
-import { toString as plainText } from 'mdast-util-to-string';
 import { visit } from 'unist-util-visit';
+import { chapterIds, repeatedTitle } from '../../addresses/index.ts';
 import type { Chapter } from '../../model/types.ts';
 import type { RenderContext } from './context.ts';
 import { siteHref } from './links.ts';
@@ -33,8 +33,10 @@ export function chapterTree(context: RenderContext): Root {
     footnoteLabelProperties: { className: ['footnotes-title'] },
     footnoteBackLabel: strings.footnoteBack,
   });
-  const claimId = (wish: string) => context.addresses.claimId(chapter.file, wish);
-  const clean = hasRawHtml || tree.type !== 'root' ? cleanRawHtml(tree, isBlock, claimId) : tree;
+  const clean =
+    hasRawHtml || tree.type !== 'root'
+      ? cleanRawHtml(tree, isBlock, chapterIds(chapter).more())
+      : tree;
   alignByClass(clean);
   if (hasRawHtml) leadToPages(clean, context);
   return clean;
@@ -50,10 +52,10 @@ function leadToPages(tree: Root, context: RenderContext): void {
 }
 
 /** A body that begins with its chapter's title would show it twice. */
-function withoutTitle({ body, title }: Chapter): Chapter['body'] {
-  const [first, ...rest] = body.children;
-  const repeats = first?.type === 'heading' && first.depth === 1 && plainText(first) === title;
-  return repeats ? { ...body, children: rest } : body;
+function withoutTitle(chapter: Chapter): Chapter['body'] {
+  const { body } = chapter;
+  if (repeatedTitle(chapter) === undefined) return body;
+  return { ...body, children: body.children.slice(1) };
 }
 
 function withAnswers({ blocks }: Chapter, body: Chapter['body']): Chapter['body'] {

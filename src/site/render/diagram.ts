@@ -1,5 +1,6 @@
 import type { Element } from 'hast';
 import { toString as plainText } from 'mdast-util-to-string';
+import { chapterIds } from '../../addresses/index.ts';
 import { describePosition } from '../../chess/index.ts';
 import type { DiagramBlock, NodeRef } from '../../model/types.ts';
 import type { RenderContext } from './context.ts';
@@ -56,7 +57,7 @@ export function renderDiagram(
           ' ',
         ]
       : [];
-  const id = addresses.id({ chapter: block.chapter, block: block.key, node: 0 });
+  const id = chapterIds(chapter).ofNode(block, 0);
   return element('figure', { className: ['diagram'], id }, [
     still,
     element('figcaption', {}, [

@@ -49,13 +49,13 @@ describe('an exercise', () => {
 
   test('carries the position after each move of its lines', () => {
     const [, placement] = /data-p="([^"]*)"[^>]*>4\./.exec(exercise) ?? [];
-    expect(placement).toBe('r1bqkbnr/1ppp1ppp/p1n5/4p3/B3P3/5N2/PPPP1PPP/RNBQK2R');
+    expect(placement).toBe('r1bqkbnr/1ppp1ppp/p1n5/4p3/B3P3/5N2/PPPP1PPP/RNBQK2R b KQkq -');
   });
 
   test('does not end the page’s own line: its ids are its own', () => {
     const ids = [...page.matchAll(/ id="([^"]*)"/g)].map(([, id]) => id);
     expect(new Set(ids).size).toBe(ids.length);
-    expect(ids).toContain('b2-answer-1-3-Bb5');
+    expect(ids).toContain('exercise-1-answer-1-1');
   });
 
   test('has its answer once more at the end of the chapter, for paper, without links', () => {

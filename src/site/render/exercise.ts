@@ -1,20 +1,11 @@
 import type { Element, ElementContent } from 'hast';
+import { chapterIds, lineKinds } from '../../addresses/index.ts';
 import { describePosition, inUci, listMoves, sideToMove } from '../../chess/index.ts';
-import {
-  blockIndex,
-  type Chapter,
-  type ExerciseBlock,
-  type ExerciseLine,
-  type MoveNode,
-} from '../../model/index.ts';
+import type { Chapter, ExerciseBlock, MoveNode } from '../../model/types.ts';
 import type { RenderContext } from './context.ts';
 import { element } from './hast.ts';
-import { placementOf } from './move-link.ts';
 import { type RenderComment, setMoves } from './moves-block.ts';
 import { sanText } from './notation.ts';
-
-export type LineKind = 'answer' | 'also' | 'wrong';
-export const lineKinds = ['answer', 'also', 'wrong'] as const;
 
 /**
  * A question with its board. Without a script the answer is folded below it; with one it is found
@@ -26,7 +17,7 @@ export function renderExercise(
   block: ExerciseBlock,
   renderText: RenderComment,
 ): Element | undefined {
-  const { chapter, addresses, strings } = context;
+  const { chapter, strings } = context;
   const { position, view, lastMove } = block;
   if (position === undefined) return undefined;
   const turn = sideToMove(position);
@@ -44,10 +35,10 @@ export function renderExercise(
   const properties = {
     className: ['exercise'],
     ariaLabel: title,
-    id: addresses.id({ chapter: block.chapter, block: block.key, node: 0 }),
+    id: chapterIds(chapter).ofNode(block, 0),
     dataView: view,
     dataTurn: turn,
-    dataP: placementOf(position.fen),
+    dataP: position.key,
     ...(lastMove && { dataLast: lastMove.from + lastMove.to }),
     dataLegal: legal.join(' '),
   };
@@ -89,28 +80,18 @@ export function exerciseLines(
   renderText: RenderComment,
   playable: boolean,
 ): Element[] {
-  const { strings, addresses, chapter } = context;
+  const { strings, chapter } = context;
   const headings = { answer: undefined, also: strings.alsoGood, wrong: strings.notTheAnswer };
   return lineKinds.flatMap((kind) => {
     const heading = headings[kind];
     const lines = block[kind].map((nodes, index) => {
-      const ids = playable
-        ? lineIds(nodes, `b${blockIndex(chapter, block.key) + 1}-${kind}-${index + 1}`)
-        : [];
-      const claimed = ids.map((id) => addresses.claimId(chapter.file, id));
-      const idOf = playable ? { idOf: (node: MoveNode) => claimed[node.index] ?? '' } : {};
+      const line = chapterIds(chapter).ofLine(block, kind, index);
+      const idOf = playable ? { idOf: (node: MoveNode) => `${line}-${node.index}` } : {};
       const tree = { nodes, view: block.view, className: `${kind}-line`, ...idOf };
       return setMoves(context, tree, renderText);
     });
     if (heading === undefined || lines.length === 0) return lines;
     return [element('p', { className: ['line-heading'] }, [heading]), ...lines];
-  });
-}
-
-function lineIds(nodes: ExerciseLine, name: string): string[] {
-  return nodes.map(({ move }) => {
-    if (move === undefined) return name;
-    return `${name}-${move.number}${move.color === 'white' ? '' : 'b'}-${move.san.replace(/[+#=]/g, '')}`;
   });
 }
 

@@ -1,9 +1,9 @@
 import type { Element } from 'hast';
+import { chapterIds, gameMoves } from '../../addresses/index.ts';
 import type { GameBlock, MoveNode } from '../../model/types.ts';
 import type { RenderContext } from './context.ts';
 import { gameExit } from './game-exit.ts';
 import { gameHead, resultInPrint } from './game-head.ts';
-import { gameMoves } from './game-moves.ts';
 import { element } from './hast.ts';
 import { meetingsOf } from './meetings.ts';
 import { type RenderComment, setMoves } from './moves-block.ts';
@@ -14,10 +14,10 @@ export function renderGame(
   block: GameBlock,
   renderComment: RenderComment,
 ): Element {
-  const { strings, addresses } = context;
+  const { strings } = context;
   const { nodes, source, leadsTo, goesOnTo } = gameMoves(block);
   const idOf = ({ index }: MoveNode) =>
-    addresses.id({ chapter: block.chapter, block: block.key, node: source[index] ?? 0 });
+    chapterIds(context.chapter).ofNode(block, source[index] ?? 0);
   const result = goesOnTo === undefined ? resultInPrint(block.result) : undefined;
   const moves = setMoves(
     context,

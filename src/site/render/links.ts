@@ -1,4 +1,5 @@
-import { chapterAt, fileAddress, fileOfAddress } from '../../model/index.ts';
+import { resolveFragment } from '../../addresses/index.ts';
+import { type Chapter, chapterAt, fileAddress, fileOfAddress } from '../../model/index.ts';
 import type { RenderContext } from './context.ts';
 
 /** Addresses that a reader may be sent to by a link. */
@@ -16,6 +17,24 @@ export function siteHref(
   if (anyProtocol.test(url)) return safeProtocols.test(url) ? url : undefined;
   const [, address = '', rest = ''] = /^([^?#]*)(.*)$/s.exec(url) ?? [];
   const path = fileOfAddress(address);
-  if (chapterAt(course, { chapter: path })) return addresses.page(path) + rest;
+  const there = chapterAt(course, { chapter: path });
+  if (there) return addresses.page(path) + currentPlace(there, rest);
+  if (address === '') return currentPlace(chapter, rest);
   return chapter.media.includes(path) ? fileAddress(path) + rest : url;
+}
+
+/** What follows a page's name, with the id that its place has now. */
+function currentPlace(chapter: Chapter, rest: string): string {
+  const [, query = '', written] = /^([^#]*)(?:#(.*))?$/s.exec(rest) ?? [];
+  if (written === undefined) return rest;
+  const found = resolveFragment(chapter, decoded(written));
+  return `${query}#${found === undefined ? written : encodeURIComponent(found)}`;
+}
+
+function decoded(text: string): string {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    return text;
+  }
 }

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { addressAfter } from '../../contract/testing/address-after.ts';
 import { renderCourse } from './testing/render-course.ts';
 
 /** What the page's moves tell of other places: `id: addresses and moves`. */
@@ -7,13 +8,15 @@ function told(page = ''): string[] {
   return [...links].map(([, id, also]) => `${id}: ${also}`);
 }
 
+const met = addressAfter('d4 d5 c4 e6');
+
 test('two orders that meet tell of each other once, at their first common position', () => {
   const [one, two] = renderCourse([
     '```moves\n1. d4 d5 2. c4 e6 {:here[qgd]} 3. Nc3 Nf6\n```\n',
     '```moves\n1. c4 e6 2. d4 d5 {:same[qgd]} 3. Nc3 Nf6\n```\n',
   ]);
-  expect(told(one)).toEqual(['qgd: 2.html#b1-2b-d5 2...d5']);
-  expect(told(two)).toEqual(['b1-2b-d5: 1.html#qgd 2...e6']);
+  expect(told(one)).toEqual([`qgd: 2.html#${met} 2...d5`]);
+  expect(told(two)).toEqual([`${met}: 1.html#qgd 2...e6`]);
 });
 
 test('a shared beginning, and a block that goes on from a name, are no meetings', () => {
@@ -29,12 +32,15 @@ test('of each other way the first place is told, also within the chapter', () =>
     '```moves\n1. d4 d5 2. c4 e6 {:here[qgd]}\n```\n\n```moves\n1. c4 e6 2. d4 d5 {:same[qgd]}\n```\n\n' +
       '```moves\n1. d4 e6 2. c4 d5 {:same[qgd]}\n```\n\n```moves\n1. d4 d5 2. c4 e6 3. Nf3\n```\n',
   ]);
+  const before = addressAfter('c4 e6 d4');
+  // The name of a line that ends with that position.
+  const line = '.d424';
   expect(told(page)).toEqual([
-    'qgd: #b2-2b-d5 2...d5',
-    'b2-2-d4: #b3-2-c4 2.c4',
-    'b2-2b-d5: #qgd 2...e6',
-    'b3-2-c4: #b2-2-d4 2.d4',
-    'b3-2b-d5: #qgd 2...e6',
-    'b4-2b-e6: #b2-2b-d5 2...d5',
+    `qgd: #${met} 2...d5`,
+    `${before}: #${before}${line} 2.c4`,
+    `${met}: #qgd 2...e6`,
+    `${before}${line}: #${before} 2.d4`,
+    `${met}${line}: #qgd 2...e6`,
+    `${met}.e2em: #${met} 2...d5`,
   ]);
 });

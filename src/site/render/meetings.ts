@@ -1,6 +1,6 @@
+import { gameMoves } from '../../addresses/index.ts';
 import { type Chapter, type Course, chapterAt, type NodeRef } from '../../model/index.ts';
 import { nodeAt, type RenderContext } from './context.ts';
-import { gameMoves } from './game-moves.ts';
 import type { MoveTree } from './move-tree.ts';
 import { numberedMove } from './notation.ts';
 

@@ -1,5 +1,6 @@
 import type { ElementContent } from 'hast';
 import { numberSign } from '../../chess/index.ts';
+import { readPositionAddress } from '../../contract/position-address.ts';
 import type { MoveNode } from '../../model/types.ts';
 import { glyphSign } from '../../movetext/glyphs.ts';
 import type { Strings } from '../../strings/index.ts';
@@ -49,7 +50,7 @@ export function moveLink(
       id,
       href: `#${encodeURIComponent(id)}`,
       dataM: move.from + move.to,
-      ...boardData(node),
+      ...boardData(node, id),
       // The parent is the move before it in the text unless told otherwise.
       ...(node.parent === node.index - 1 ? {} : { dataUp: node.parent }),
       ...(also !== undefined && { dataAlso: also }),
@@ -59,21 +60,21 @@ export function moveLink(
   return [link, ...glyphs];
 }
 
-/** The attributes that set the board: the placement, the marked squares and the arrows. */
-export function boardData(node: MoveNode): Record<string, string> {
+/**
+ * The attributes that set the board: the placement unless the id tells it, the marked squares and the
+ * arrows.
+ */
+export function boardData(node: MoveNode, id: string): Record<string, string> {
   const data: Record<string, string> = {};
-  if (node.position !== undefined) data.dataP = placementOf(node.position.fen);
+  if (node.position !== undefined && readPositionAddress(id)?.key !== node.position.key) {
+    data.dataP = node.position.key;
+  }
   if (node.marks.length > 0) data.dataMark = node.marks.join(' ');
   for (const { meaning, from, to } of node.arrows) {
     const name = { plan: 'dataPlan', threat: 'dataThreat', guard: 'dataGuard' }[meaning];
     data[name] = data[name] === undefined ? from + to : `${data[name]} ${from}${to}`;
   }
   return data;
-}
-
-/** The first field of a FEN. */
-export function placementOf(fen: string): string {
-  return fen.slice(0, fen.indexOf(' '));
 }
 
 function glyph(nag: number, strings: Strings): ElementContent[] {

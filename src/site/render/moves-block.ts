@@ -1,6 +1,7 @@
 import type { Element, ElementContent, Properties } from 'hast';
 import type { PhrasingContent } from 'mdast';
 import { toString as plainText } from 'mdast-util-to-string';
+import { chapterIds } from '../../addresses/index.ts';
 import type { MoveNode, MovesBlock, VariationNode } from '../../model/types.ts';
 import { positionInWords, type RenderContext } from './context.ts';
 import { element, text } from './hast.ts';
@@ -41,8 +42,8 @@ export function renderMoves(
   block: MovesBlock,
   renderComment: RenderComment,
 ): Element {
-  const { chapter, key } = block;
-  const idOf = (node: MoveNode) => context.addresses.id({ chapter, block: key, node: node.index });
+  const ids = chapterIds(context.chapter);
+  const idOf = (node: MoveNode) => ids.ofNode(block, node.index);
   const meetings = meetingsOf(context, block.nodes);
   const tree = { ...block, idOf, meetings };
   return setMoves(context, tree, renderComment, fromLine(context, block));
@@ -113,9 +114,10 @@ function treeProperties({ nodes, view, className, idOf }: MoveTree): Properties 
   const [start] = nodes;
   if (idOf === undefined) return { className: classes };
   const first = nodes[1]?.move;
+  const id = start && idOf(start);
   return {
     className: classes,
-    ...(start && { id: idOf(start), ...boardData(start) }),
+    ...(start && id !== undefined && { id, ...boardData(start, id) }),
     dataView: view,
     dataStart: first === undefined ? '1w' : `${first.number}${first.color === 'white' ? 'w' : 'b'}`,
   };

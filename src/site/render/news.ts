@@ -5,7 +5,6 @@ import { withoutControls } from '../../diagnostics/index.ts';
 import type { Chapter, News } from '../../model/types.ts';
 import { dayInWords } from '../../strings/date-language.ts';
 import type { NewsEntry } from '../site-data.ts';
-import { createIds } from './addresses.ts';
 import { chapterTree } from './chapter.ts';
 import type { RenderContext } from './context.ts';
 
@@ -46,9 +45,7 @@ export function newsChapter(news: News): Chapter {
 
 /** The body of news as a tree; its headings stand below its title, its ids are its own in the page. */
 export function newsTree(context: Omit<RenderContext, 'chapter'>, news: News, id: string): Root {
-  const claim = createIds();
-  const addresses = { ...context.addresses, claimId: (_: string, wish: string) => claim(wish) };
-  const tree = chapterTree({ ...context, addresses, chapter: newsChapter(news) });
+  const tree = chapterTree({ ...context, chapter: newsChapter(news) });
   visit(tree, 'element', (node) => {
     const [, depth] = /^h([2-5])$/.exec(node.tagName) ?? [];
     if (depth !== undefined) node.tagName = `h${Number(depth) + 1}`;

@@ -1,15 +1,14 @@
 import type { Element, ElementContent } from 'hast';
 import type { Heading, Image, Link, ListItem, Nodes, Paragraph, PhrasingContent } from 'mdast';
 import { defaultHandlers, type Handlers, type State } from 'mdast-util-to-hast';
-import { toString as plainText } from 'mdast-util-to-string';
-import { fileAddress, movesSpokenOf, slug, speaksOf } from '../../model/index.ts';
+import { chapterIds } from '../../addresses/index.ts';
+import { fileAddress, movesSpokenOf, speaksOf } from '../../model/index.ts';
 import type {
   BlockNode,
   DirectiveNode,
   GameBlock,
   MovesBlock,
   NodeRef,
-  PatternBlock,
   PositionLinkNode,
   ProseMovesNode,
 } from '../../model/types.ts';
@@ -41,9 +40,6 @@ export function proseHandlers(context: RenderContext, headingShift: number): Han
   const phrasingOf = (state: State) => (content: readonly PhrasingContent[]) =>
     state.all({ type: 'paragraph', children: tidySpaces(content) });
 
-  const idOf = ({ key }: PatternBlock) =>
-    addresses.id({ chapter: chapter.file, block: key, node: 0 });
-
   const below = (block: MovesBlock | GameBlock) => context.medium.below?.(block) ?? [];
 
   return {
@@ -61,7 +57,7 @@ export function proseHandlers(context: RenderContext, headingShift: number): Han
         case 'game':
           return [renderGame(context, block, phrasing), ...below(block)];
         case 'pattern':
-          return renderPattern(context, block, idOf(block), chapter.file);
+          return renderPattern(context, block, chapterIds(chapter).ofNode(block, 0), chapter.file);
         default:
           return undefined;
       }
@@ -85,7 +81,7 @@ export function proseHandlers(context: RenderContext, headingShift: number): Han
       return content.length === 0 ? undefined : element('p', here, content);
     },
     heading(state, node: Heading) {
-      const id = addresses.claimId(chapter.file, slug(plainText(node)));
+      const id = chapterIds(chapter).ofHeading(node);
       return element(`h${Math.min(6, node.depth + headingShift)}`, { id }, state.all(node));
     },
     link(state, node: Link) {

@@ -3,6 +3,7 @@ import { raw } from 'hast-util-raw';
 import { defaultSchema, sanitize } from 'hast-util-sanitize';
 import { SKIP, visit } from 'unist-util-visit';
 import { visitParents } from 'unist-util-visit-parents';
+import type { IdGiver } from '../../addresses/index.ts';
 
 /**
  * Stands for a part that the site made itself while the author's HTML is cleaned: an element of the
@@ -17,12 +18,12 @@ const strip = ['script', 'style'];
 /**
  * Makes the author's raw HTML safe: scripts, event handlers, styles and unsafe addresses go,
  * the rest is parsed as a browser would. Parts that the site made are untouched, and so are their
- * ids: `claimId` takes an id of the author's, and gives another where something has it already.
+ * ids; an id of the author's becomes another where something has it already.
  */
 export function cleanRawHtml(
   tree: Nodes,
   isOurs: (node: Element) => boolean,
-  claimId: (wish: string) => string,
+  ids: Pick<IdGiver, 'give'>,
 ): Root {
   visit(tree, (node) => {
     if (node.type === 'raw') node.value = withoutOtherTags(node.value);
@@ -63,7 +64,7 @@ export function cleanRawHtml(
     clobber: [],
   });
   visit(clean, 'element', keepOwnAddresses);
-  settleIds(clean, sign, claimId);
+  settleIds(clean, sign, ids);
   visitParents(clean, 'element', (node, ancestors) => {
     const [name = ''] = [node.properties.className].flat().map(String);
     const part = name.startsWith(sign) ? ours[Number(name.slice(sign.length))] : undefined;
@@ -109,11 +110,11 @@ function signOf(tree: Nodes): string {
   return sign;
 }
 
-function settleIds(tree: Nodes, sign: string, claimId: (wish: string) => string): void {
+function settleIds(tree: Nodes, sign: string, ids: Pick<IdGiver, 'give'>): void {
   visit(tree, 'element', ({ properties }) => {
     if (typeof properties.id !== 'string') return;
     const own = properties.id.startsWith(sign);
-    properties.id = own ? properties.id.slice(sign.length) : claimId(properties.id);
+    properties.id = own ? properties.id.slice(sign.length) : ids.give(properties.id);
   });
 }
 

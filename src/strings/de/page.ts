@@ -40,6 +40,14 @@ export const page: typeof english = {
   notFoundLead: 'Die Adresse ist vielleicht vertippt, oder das Kapitel hat einen neuen Namen.',
   toContents: 'Zum Inhalt',
 
+  gone: {
+    position:
+      'Die Stellung dieses Verweises steht nicht mehr in diesem Kapitel. Das Brett zeigt die ähnlichste: {nearest}.',
+    place: 'Die Stelle, zu der dieser Verweis führt, gibt es in diesem Kapitel nicht mehr.',
+    elsewhere: 'Sie steht jetzt in „{chapter}“.',
+    close: 'Schließen',
+  },
+
   startPosition: 'am Anfang',
   after: (move) => `nach ${move}`,
   inChapter: (position, chapter) => `${position} in „${chapter}“`,

@@ -47,7 +47,7 @@ export function smallCourse(
     }
   });
   const list = [...drafts.values()];
-  const places = (of: ReadonlySet<number>) => [...of].map((chapter) => [chapter, 'x'] as const);
+  const places = (of: ReadonlySet<number>) => [...of].map((chapter) => [chapter] as const);
   const table: CourseTable = {
     format: 1,
     course: 'small',

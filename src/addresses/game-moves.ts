@@ -1,4 +1,4 @@
-import { type GameBlock, type MoveNode, mainLine } from '../../model/index.ts';
+import { type GameBlock, type MoveNode, mainLine } from '../model/index.ts';
 
 /** The part of a game that its block shows, as a tree of its own. */
 export interface GameMoves {
