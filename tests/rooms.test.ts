@@ -16,7 +16,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   // Words for readers, by language; the English meanings of glyphs stand in their table.
   strings: ['movetext'],
   // What the build writes into pages and the reader's browser reads there.
-  contract: ['chess'],
+  contract: ['chess', 'strings'],
   // What a file of media/ must be to be published.
   media: ['diagnostics', 'files'],
   // A course's positions as one table, and what is looked up in it; no course model.
@@ -53,6 +53,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
     'addresses',
     'check',
     'chess',
+    'contract',
     'diagnostics',
     'draw',
     'files',

@@ -1,12 +1,6 @@
-import type { PieceLetters } from '../chess/letters.ts';
+import type { MoveWords } from '../contract/words.ts';
 import { type CourseTable, moveText, placeHref, type WayMove } from '../lookup/index.ts';
 import { element } from './element.ts';
-
-export interface MoveWords {
-  readonly letters: PieceLetters;
-  /** What each kind of move is called; empty for what needs no word. */
-  readonly kinds: Readonly<Record<'advice' | 'option' | 'bad' | 'reply', string>>;
-}
 
 /**
  * A move of the course as a link to where it stands, set by what it is to the course, and the word

@@ -1,17 +1,10 @@
 import { readPositionAddress } from '../contract/position-address.ts';
+import { fill } from '../contract/sentence.ts';
+import type { ChapterWords } from '../contract/words.ts';
 import { positionOf } from '../lookup/find.ts';
 import { placeHref } from '../lookup/place-href.ts';
 import type { CourseTable } from '../lookup/types.ts';
-import { fill } from './board/fill.ts';
 import { element, makeButton } from './element.ts';
-
-/** What the page says of an address whose place it has no more; gaps in braces. */
-export interface GoneWords {
-  readonly position: string;
-  readonly place: string;
-  readonly elsewhere: string;
-  readonly close: string;
-}
 
 let shown: HTMLElement | undefined;
 
@@ -22,7 +15,7 @@ let shown: HTMLElement | undefined;
 export function tellGone(
   id: string,
   nearest: string | undefined,
-  words: GoneWords,
+  words: ChapterWords['gone'],
   tableAddress: string | undefined,
 ): void {
   stopTelling();

@@ -1,3 +1,4 @@
+import { dataOf } from '../contract/attributes.ts';
 import { hashOf, noteAddress, noteShown, pushAddress, shownBefore, writeNoted } from './address.ts';
 import { onBoard } from './board/board-state.ts';
 import { wordsOf } from './board/board-words.ts';
@@ -12,11 +13,11 @@ import { isPiecemeal } from './piecemeal.ts';
 import { placesOf } from './places.ts';
 import { beside, endOfLine, readSpots, type Spot, startOfBlock } from './spots.ts';
 import { whenIdle } from './when-idle.ts';
-import { caption, describe, numbered, otherPlace, spoken, type Words } from './words.ts';
+import { caption, describe, numbered, otherPlace, spoken } from './words.ts';
 
 /** Makes a chapter live: its board follows the text, the moves, the keys and the address. */
 export function startReading(board: CourseBoard, article: HTMLElement): void {
-  const words = wordsOf<Words>(board);
+  const words = wordsOf(board, 'chapter');
   const spots = readSpots(article);
   const [first] = spots.values();
   if (first === undefined) return;
@@ -126,7 +127,8 @@ export function startReading(board: CourseBoard, article: HTMLElement): void {
       return undefined;
     }
     const spot = found?.place.spot;
-    const { table } = (article.closest<HTMLElement>('[data-table]') ?? article).dataset;
+    const page = article.closest<HTMLElement>('[data-table]');
+    const table = page === null ? undefined : dataOf('page', page).table;
     tellGone(id, spot && caption(spot, words), words.gone, table);
     return spot;
   }

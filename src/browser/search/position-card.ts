@@ -1,10 +1,10 @@
+import { fill } from '../../contract/sentence.ts';
+import type { SearchWords } from '../../contract/words.ts';
 import { drawBoardInPage } from '../../draw/page-board.ts';
 import { type CourseTable, placeHref, waysOf } from '../../lookup/index.ts';
-import { fill } from '../board/fill.ts';
 import { courseMove } from '../course-move.ts';
 import { element } from '../element.ts';
 import { describe } from '../words.ts';
-import type { SearchWords } from './search-words.ts';
 import { firstPlace, where } from './where.ts';
 
 /** A position of the course: its board, its places, and how the course goes on. */

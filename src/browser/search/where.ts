@@ -1,6 +1,6 @@
+import { fill } from '../../contract/sentence.ts';
+import type { SearchWords } from '../../contract/words.ts';
 import { type CourseTable, moveText, placeHref, waysOf } from '../../lookup/index.ts';
-import { fill } from '../board/fill.ts';
-import type { SearchWords } from './search-words.ts';
 
 /** A position in words: `after 7...Be7`. */
 export function where(table: CourseTable, position: number, words: SearchWords): string {

@@ -1,9 +1,9 @@
+import { fill } from '../../contract/sentence.ts';
+import type { TreeWords } from '../../contract/words.ts';
 import { type CourseTable, moveText, type Ways } from '../../lookup/index.ts';
-import { fill } from '../board/fill.ts';
 import { courseMove } from '../course-move.ts';
 import { element } from '../element.ts';
 import type { CourseLine } from './course-lines.ts';
-import type { TreeWords } from './tree-words.ts';
 
 /** A line as an item of the tree. */
 export interface LineItem {

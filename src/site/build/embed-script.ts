@@ -1,7 +1,8 @@
 import { mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
+import { writeWords } from '../../contract/words.ts';
 import type { Strings } from '../../strings/index.ts';
-import { boardWords } from '../board-words.ts';
+import { embedWords } from '../page-words.ts';
 import { embedScript } from '../render/embed-pages.ts';
 import type { AssetPaths } from '../site-data.ts';
 
@@ -17,7 +18,7 @@ export async function writeEmbedScript(
   const own = join(out, assets.scripts.embed ?? '');
   const code = await readFile(own, 'utf8');
   await rm(own);
-  const words = boardWords(strings, { toMove: strings.toMove, open: strings.embed.open });
+  const words = writeWords('embed', embedWords(strings));
   const file = join(out, embedScript);
   await mkdir(dirname(file), { recursive: true });
   await writeFile(file, `(function(courseBoardWords){${code}})(${words});\n`);

@@ -1,6 +1,7 @@
 import type { Element, ElementContent } from 'hast';
 import { chapterIds, lineKinds } from '../../addresses/index.ts';
 import { describePosition, inUci, listMoves, sideToMove } from '../../chess/index.ts';
+import { dataProperties } from '../../contract/attributes.ts';
 import type { Chapter, ExerciseBlock, MoveNode } from '../../model/types.ts';
 import type { RenderContext } from './context.ts';
 import { element } from './hast.ts';
@@ -36,11 +37,13 @@ export function renderExercise(
     className: ['exercise'],
     ariaLabel: title,
     id: chapterIds(chapter).ofNode(block, 0),
-    dataView: view,
-    dataTurn: turn,
-    dataP: position.key,
-    ...(lastMove && { dataLast: lastMove.from + lastMove.to }),
-    dataLegal: legal.join(' '),
+    ...dataProperties('exercise', {
+      view,
+      turn,
+      p: position.key,
+      last: lastMove && lastMove.from + lastMove.to,
+      legal: legal.join(' '),
+    }),
   };
   const hint =
     block.hint.length === 0

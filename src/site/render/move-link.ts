@@ -1,5 +1,6 @@
 import type { ElementContent } from 'hast';
 import { numberSign } from '../../chess/index.ts';
+import { dataProperties } from '../../contract/attributes.ts';
 import { readPositionAddress } from '../../contract/position-address.ts';
 import type { MoveNode } from '../../model/types.ts';
 import { glyphSign } from '../../movetext/glyphs.ts';
@@ -42,39 +43,42 @@ export function moveLink(
   if (id === undefined) {
     return [element('span', { className: ['move'] }, words), ...glyphs];
   }
-  const also = tree.meetings?.get(node.index);
   const link = element(
     'a',
     {
       className: ['move'],
       id,
       href: `#${encodeURIComponent(id)}`,
-      dataM: move.from + move.to,
-      ...boardData(node, id),
-      // The parent is the move before it in the text unless told otherwise.
-      ...(node.parent === node.index - 1 ? {} : { dataUp: node.parent }),
-      ...(also !== undefined && { dataAlso: also }),
+      ...dataProperties('move', {
+        m: move.from + move.to,
+        ...boardData(node, id),
+        // The parent is the move before it in the text unless told otherwise.
+        up: node.parent === node.index - 1 ? undefined : node.parent,
+        also: tree.meetings?.get(node.index),
+      }),
     },
     words,
   );
   return [link, ...glyphs];
 }
 
-/**
- * The attributes that set the board: the placement unless the id tells it, the marked squares and the
- * arrows.
- */
-export function boardData(node: MoveNode, id: string): Record<string, string> {
-  const data: Record<string, string> = {};
-  if (node.position !== undefined && readPositionAddress(id)?.key !== node.position.key) {
-    data.dataP = node.position.key;
-  }
-  if (node.marks.length > 0) data.dataMark = node.marks.join(' ');
-  for (const { meaning, from, to } of node.arrows) {
-    const name = { plan: 'dataPlan', threat: 'dataThreat', guard: 'dataGuard' }[meaning];
-    data[name] = data[name] === undefined ? from + to : `${data[name]} ${from}${to}`;
-  }
-  return data;
+/** What sets the board: the position unless the id tells it, the marked squares and the arrows. */
+export function boardData(node: MoveNode, id: string) {
+  const { position, marks, arrows } = node;
+  const told = readPositionAddress(id)?.key === position?.key;
+  const pairs = (meaning: string) =>
+    listOf(arrows.filter((arrow) => arrow.meaning === meaning).map(({ from, to }) => from + to));
+  return {
+    p: told ? undefined : position?.key,
+    mark: listOf(marks),
+    plan: pairs('plan'),
+    threat: pairs('threat'),
+    guard: pairs('guard'),
+  };
+}
+
+function listOf(words: readonly string[]): string | undefined {
+  return words.length === 0 ? undefined : words.join(' ');
 }
 
 function glyph(nag: number, strings: Strings): ElementContent[] {

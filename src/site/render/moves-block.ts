@@ -2,6 +2,7 @@ import type { Element, ElementContent, Properties } from 'hast';
 import type { PhrasingContent } from 'mdast';
 import { toString as plainText } from 'mdast-util-to-string';
 import { chapterIds } from '../../addresses/index.ts';
+import { dataProperties } from '../../contract/attributes.ts';
 import type { MoveNode, MovesBlock, VariationNode } from '../../model/types.ts';
 import { positionInWords, type RenderContext } from './context.ts';
 import { element, text } from './hast.ts';
@@ -117,9 +118,12 @@ function treeProperties({ nodes, view, className, idOf }: MoveTree): Properties 
   const id = start && idOf(start);
   return {
     className: classes,
-    ...(start && id !== undefined && { id, ...boardData(start, id) }),
-    dataView: view,
-    dataStart: first === undefined ? '1w' : `${first.number}${first.color === 'white' ? 'w' : 'b'}`,
+    ...(id !== undefined && { id }),
+    ...dataProperties('moves', {
+      ...(start && id !== undefined && boardData(start, id)),
+      view,
+      start: first === undefined ? '1w' : `${first.number}${first.color === 'white' ? 'w' : 'b'}`,
+    }),
   };
 }
 

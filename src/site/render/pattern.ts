@@ -1,4 +1,5 @@
 import type { Element } from 'hast';
+import { counted } from '../../contract/sentence.ts';
 import { chapterAt, type PatternBlock } from '../../model/index.ts';
 import type { SharedContext } from './context.ts';
 import { element } from './hast.ts';
@@ -42,7 +43,9 @@ export function renderPattern(
       ...(empty.length > 0
         ? [element('p', { className: ['legend'] }, [strings.patternLegend])]
         : []),
-      element('p', { className: ['count'] }, [strings.patternCount(matches.length)]),
+      element('p', { className: ['count'] }, [
+        counted(strings.patternCount, matches.length, strings.language),
+      ]),
       ...list(context, plain, here),
       ...(reversed.length > 0
         ? [

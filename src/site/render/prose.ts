@@ -2,6 +2,7 @@ import type { Element, ElementContent } from 'hast';
 import type { Heading, Image, Link, ListItem, Nodes, Paragraph, PhrasingContent } from 'mdast';
 import { defaultHandlers, type Handlers, type State } from 'mdast-util-to-hast';
 import { chapterIds } from '../../addresses/index.ts';
+import { dataProperties } from '../../contract/attributes.ts';
 import { fileAddress, movesSpokenOf, speaksOf } from '../../model/index.ts';
 import type {
   BlockNode,
@@ -76,7 +77,9 @@ export function proseHandlers(context: RenderContext, headingShift: number): Han
     },
     paragraph(state, node: Paragraph) {
       const at = node.children.map(shows).find((ref) => ref !== undefined);
-      const here = at?.chapter === chapter.file ? { dataAt: addresses.id(at) } : {};
+      const here = dataProperties('text', {
+        at: at?.chapter === chapter.file ? addresses.id(at) : undefined,
+      });
       const content = state.all({ ...node, children: tidySpaces(node.children) });
       return content.length === 0 ? undefined : element('p', here, content);
     },

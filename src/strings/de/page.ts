@@ -96,8 +96,7 @@ export const page: typeof english = {
 
   patternEmpty: (squares) => `Leer: ${squares}.`,
   patternLegend: 'Eingeklammerte Felder sind leer; weitere Figuren dürfen überall stehen.',
-  patternCount: (count) =>
-    count === 1 ? 'In einer Stellung des Kurses' : `In ${count} Stellungen des Kurses`,
+  patternCount: { one: 'In einer Stellung des Kurses', other: 'In {n} Stellungen des Kurses' },
   patternHere: 'In diesem Kapitel, nach',
   patternThere: (chapter) => `In „${chapter}“, nach`,
   patternMore: (count) => `${count} weitere`,

@@ -97,8 +97,7 @@ export const page = {
 
   patternEmpty: (squares: string) => `Empty: ${squares}.`,
   patternLegend: 'Bracketed squares are empty; other pieces may stand anywhere.',
-  patternCount: (count: number) =>
-    count === 1 ? 'In one position of the course' : `In ${count} positions of the course`,
+  patternCount: { one: 'In one position of the course', other: 'In {n} positions of the course' },
   patternHere: 'In this chapter, after',
   patternThere: (chapter: string) => `In “${chapter}”, after`,
   patternMore: (count: number) => `${count} more`,

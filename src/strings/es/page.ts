@@ -99,8 +99,7 @@ export const page: typeof english = {
   patternEmpty: (squares) => `Vacías: ${squares}.`,
   patternLegend:
     'Las casillas entre corchetes están vacías; puede haber otras piezas en cualquier lugar.',
-  patternCount: (count) =>
-    count === 1 ? 'En una posición del curso' : `En ${count} posiciones del curso`,
+  patternCount: { one: 'En una posición del curso', other: 'En {n} posiciones del curso' },
   patternHere: 'En este capítulo, tras',
   patternThere: (chapter) => `En «${chapter}», tras`,
   patternMore: (count) => `${count} más`,
