@@ -1,5 +1,6 @@
+import type { CourseTable } from '../contract/course-table.ts';
 import type { MoveWords } from '../contract/words.ts';
-import { type CourseTable, moveText, placeHref, type WayMove } from '../lookup/index.ts';
+import { moveText, placeHref, type WayMove } from '../lookup/index.ts';
 import { element } from './element.ts';
 
 /**

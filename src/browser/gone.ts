@@ -1,9 +1,9 @@
+import type { CourseTable } from '../contract/course-table.ts';
 import { readPositionAddress } from '../contract/position-address.ts';
 import { fill } from '../contract/sentence.ts';
 import type { ChapterWords } from '../contract/words.ts';
 import { positionOf } from '../lookup/find.ts';
 import { placeHref } from '../lookup/place-href.ts';
-import type { CourseTable } from '../lookup/types.ts';
 import { element, makeButton } from './element.ts';
 
 let shown: HTMLElement | undefined;

@@ -1,3 +1,4 @@
+import type { CourseTable } from '../contract/course-table.ts';
 import { printable } from '../diagnostics/index.ts';
 import {
   byPosition,
@@ -6,7 +7,6 @@ import {
   linesOf,
   type PositionRow,
 } from '../lookup/games/index.ts';
-import type { CourseTable } from '../lookup/index.ts';
 import { blockAt, type Course } from '../model/index.ts';
 import { count } from './console.ts';
 

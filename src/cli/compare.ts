@@ -1,7 +1,7 @@
 import { createReadStream } from 'node:fs';
 import { stat } from 'node:fs/promises';
+import type { CourseTable } from '../contract/course-table.ts';
 import { type ComparedGame, compareGames, withPlayer } from '../lookup/games/index.ts';
-import type { CourseTable } from '../lookup/index.ts';
 import { utf8Chunks } from '../movetext/index.ts';
 import { assignAddresses } from '../site/render/addresses.ts';
 import { makeCourseTable } from '../site/render/course-table.ts';

@@ -1,5 +1,5 @@
+import type { CourseTable, TablePlace } from '../contract/course-table.ts';
 import { positionAddress } from '../contract/position-address.ts';
-import type { CourseTable, TablePlace } from './types.ts';
 
 /** How the table writes a place that shows the position with a key. */
 export function tablePlace(chapter: number, id: string, key: string): TablePlace {

@@ -19,10 +19,10 @@ export interface SiteData {
   /** Whether the site has a worker that keeps it for reading offline. */
   readonly offline: boolean;
   readonly assets: AssetPaths;
-  /** Path of the script with the table of all positions (`lookup/types.ts`). */
+  /** Path of the script with the table of all positions (`contract/course-table.ts`). */
   readonly table: string;
   /**
-   * Path of the script with what practice needs beside it (`lookup/course-notes.ts`); absent where
+   * Path of the script with what practice needs beside it (`contract/course-notes.ts`); absent where
    * the course advises no moves.
    */
   readonly notes?: string;

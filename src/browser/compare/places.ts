@@ -1,10 +1,10 @@
 import { numberSign, sanIn } from '../../chess/letters.ts';
+import type { CourseTable, TableMove, TablePlace } from '../../contract/course-table.ts';
 import { fill } from '../../contract/sentence.ts';
 import type { CompareWords } from '../../contract/words.ts';
 import { linesOf } from '../../lookup/games/lines-of.ts';
 import type { GameExit, GameMove } from '../../lookup/games/types.ts';
 import { placeHref } from '../../lookup/place-href.ts';
-import type { CourseTable, TableMove, TablePlace } from '../../lookup/types.ts';
 import { make } from '../element.ts';
 
 /** Positions and moves of the course, in words and as links to where they stand. */

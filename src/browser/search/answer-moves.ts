@@ -1,7 +1,7 @@
 import { numberSign, type PieceLetters, sanIn } from '../../chess/letters.ts';
+import type { CourseTable } from '../../contract/course-table.ts';
 import { fill } from '../../contract/sentence.ts';
 import type { SearchWords } from '../../contract/words.ts';
-import type { CourseTable } from '../../lookup/index.ts';
 import type { FollowedMoves } from '../../lookup/search/follow-moves.ts';
 import { element } from '../element.ts';
 import type { Answer } from './answer.ts';

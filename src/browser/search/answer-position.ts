@@ -1,6 +1,6 @@
+import type { CourseTable } from '../../contract/course-table.ts';
 import { fill } from '../../contract/sentence.ts';
 import type { SearchWords } from '../../contract/words.ts';
-import type { CourseTable } from '../../lookup/index.ts';
 import type { FoundPlacement } from '../../lookup/search/find-placement.ts';
 import type { FoundPosition } from '../../lookup/search/find-position.ts';
 import type { PositionSearch } from '../../lookup/search/search-positions.ts';

@@ -1,6 +1,6 @@
 import { initialPosition } from '../../chess/initial.ts';
+import type { CourseTable } from '../../contract/course-table.ts';
 import type { SearchWords } from '../../contract/words.ts';
-import type { CourseTable } from '../../lookup/index.ts';
 import { findPlacement } from '../../lookup/search/find-placement.ts';
 import { onBoard } from '../board/board-state.ts';
 import type { CourseBoard } from '../board/course-board.ts';

@@ -1,7 +1,8 @@
+import type { CourseTable } from '../../contract/course-table.ts';
 import { fill } from '../../contract/sentence.ts';
 import type { SearchWords } from '../../contract/words.ts';
 import { drawBoardInPage } from '../../draw/page-board.ts';
-import { type CourseTable, placeHref, waysOf } from '../../lookup/index.ts';
+import { placeHref, waysOf } from '../../lookup/index.ts';
 import { courseMove } from '../course-move.ts';
 import { element } from '../element.ts';
 import { describe } from '../words.ts';

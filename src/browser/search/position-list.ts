@@ -1,6 +1,6 @@
+import type { CourseTable } from '../../contract/course-table.ts';
 import { fill } from '../../contract/sentence.ts';
 import type { SearchWords } from '../../contract/words.ts';
-import type { CourseTable } from '../../lookup/index.ts';
 import { element } from '../element.ts';
 import { cappedList } from './capped-list.ts';
 import { firstPlace, where } from './where.ts';

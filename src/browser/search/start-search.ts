@@ -1,5 +1,5 @@
 import { dataOf } from '../../contract/attributes.ts';
-import type { CourseTable } from '../../lookup/index.ts';
+import type { CourseTable } from '../../contract/course-table.ts';
 import { searchPositions } from '../../lookup/search/search-positions.ts';
 import { wordsOf } from '../board/board-words.ts';
 import { showAnswer } from './answer.ts';

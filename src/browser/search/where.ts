@@ -1,6 +1,7 @@
+import type { CourseTable } from '../../contract/course-table.ts';
 import { fill } from '../../contract/sentence.ts';
 import type { SearchWords } from '../../contract/words.ts';
-import { type CourseTable, moveText, placeHref, waysOf } from '../../lookup/index.ts';
+import { moveText, placeHref, waysOf } from '../../lookup/index.ts';
 
 /** A position in words: `after 7...Be7`. */
 export function where(table: CourseTable, position: number, words: SearchWords): string {

@@ -1,6 +1,7 @@
+import type { CourseTable } from '../../contract/course-table.ts';
 import { fill } from '../../contract/sentence.ts';
 import type { TreeWords } from '../../contract/words.ts';
-import { type CourseTable, moveText, type Ways } from '../../lookup/index.ts';
+import { moveText, type Ways } from '../../lookup/index.ts';
 import { courseMove } from '../course-move.ts';
 import { element } from '../element.ts';
 import type { CourseLine } from './course-lines.ts';

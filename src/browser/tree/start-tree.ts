@@ -1,7 +1,8 @@
 import { initialPosition } from '../../chess/initial.ts';
+import type { CourseTable, TableMove } from '../../contract/course-table.ts';
 import { fill } from '../../contract/sentence.ts';
 import type { TreeWords } from '../../contract/words.ts';
-import { type CourseTable, type TableMove, waysOf } from '../../lookup/index.ts';
+import { waysOf } from '../../lookup/index.ts';
 import { wordsOf } from '../board/board-words.ts';
 import { element } from '../element.ts';
 import { lineFrom } from './course-lines.ts';

@@ -7,9 +7,9 @@ import {
   playMove,
   sideToMove,
 } from '../../chess/index.ts';
+import type { CourseTable } from '../../contract/course-table.ts';
 import type { MainLineStep } from '../../movetext/index.ts';
 import { positionOf } from '../find.ts';
-import type { CourseTable } from '../types.ts';
 import type { GameAside, GameExit, GameFault, GameMove } from './types.ts';
 
 export interface Followed {

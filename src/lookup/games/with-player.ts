@@ -1,4 +1,4 @@
-import type { CourseTable } from '../types.ts';
+import type { CourseTable } from '../../contract/course-table.ts';
 import type { ComparedGame } from './types.ts';
 
 /** The games in which a player, named in any case or in part, had the side of the course. */

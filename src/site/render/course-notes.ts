@@ -2,13 +2,9 @@ import type { Element } from 'hast';
 import { toHtml } from 'hast-util-to-html';
 import { toHast } from 'mdast-util-to-hast';
 import { visit } from 'unist-util-visit';
-import {
-  type CourseNotes,
-  type CourseTable,
-  type LineStart,
-  type MoveNote,
-  noteName,
-} from '../../lookup/index.ts';
+import type { CourseNotes, LineStart, MoveNote } from '../../contract/course-notes.ts';
+import type { CourseTable } from '../../contract/course-table.ts';
+import { noteName } from '../../lookup/index.ts';
 import {
   blockAt,
   type CommentNode,

@@ -1,13 +1,13 @@
 import { createHash } from 'node:crypto';
 import { adviceOf, isMarkedBad } from '../../check/index.ts';
 import { sideToMove } from '../../chess/index.ts';
-import {
-  type CourseTable,
-  type TableMove,
-  type TableMoveKind,
-  type TablePosition,
-  tablePlace,
-} from '../../lookup/index.ts';
+import type {
+  CourseTable,
+  TableMove,
+  TableMoveKind,
+  TablePosition,
+} from '../../contract/course-table.ts';
+import { tablePlace } from '../../lookup/index.ts';
 import {
   type Course,
   chapterIndex,

@@ -1,8 +1,9 @@
 import { createHash } from 'node:crypto';
 import { describePosition, type Position, sideToMove } from '../../chess/index.ts';
+import type { CourseNotes } from '../../contract/course-notes.ts';
+import type { CourseTable } from '../../contract/course-table.ts';
 import { drawBoardInPage, pieceSprite } from '../../draw/index.ts';
 import { palettes } from '../../draw/paint.ts';
-import type { CourseNotes, CourseTable } from '../../lookup/index.ts';
 import {
   type Block,
   type Chapter,

@@ -1,9 +1,8 @@
+import type { CourseTable, TablePlace } from '../../contract/course-table.ts';
 import {
-  type CourseTable,
   lineText,
   moveText,
   placeHref,
-  type TablePlace,
   type WayMove,
   type Ways,
   waysOf,

@@ -2,8 +2,8 @@
 
 import { reportComparison } from '../../../src/cli/compare-report.ts';
 import { reportComparisonJson } from '../../../src/cli/compare-report-json.ts';
+import type { CourseTable } from '../../../src/contract/course-table.ts';
 import { compareGames, withPlayer } from '../../../src/lookup/games/index.ts';
-import type { CourseTable } from '../../../src/lookup/index.ts';
 import type { Course } from '../../../src/model/index.ts';
 import { makeMovetext, type PlainLine, parseGames } from '../../../src/movetext/index.ts';
 import { plain } from '../../../src/movetext/testing/outline.ts';

@@ -1,5 +1,5 @@
 import { initialPosition, isMoveFault, type Position, playMove } from '../../../chess/index.ts';
-import type { CourseTable, TableMove, TableMoveKind } from '../../../lookup/index.ts';
+import type { CourseTable, TableMove, TableMoveKind } from '../../../contract/course-table.ts';
 import { type PracticeCourse, practiceCourse } from '../practice-course.ts';
 
 interface Draft {
