@@ -18,7 +18,7 @@ import { loadCourse } from '../src/cli/load-course.ts';
 import type { CourseTable } from '../src/contract/course-table.ts';
 import { type ComparedGame, compareGames } from '../src/lookup/games/index.ts';
 import { positionOf } from '../src/lookup/index.ts';
-import { assignAddresses } from '../src/site/render/addresses.ts';
+import { assignAddresses } from '../src/render/addresses.ts';
 import { makeCourseTable } from '../src/site/render/course-table.ts';
 import { movesOf } from './chess/against-chessops.ts';
 import { randomFrom } from './chess/random.ts';

@@ -29,6 +29,18 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   check: ['addresses', 'chess', 'contract', 'diagnostics', 'media', 'movetext', 'model', 'read'],
   // Pictures know boards, not courses.
   draw: ['chess', 'files'],
+  // A chapter as a document, and the media that show it.
+  render: [
+    'addresses',
+    'check',
+    'chess',
+    'contract',
+    'diagnostics',
+    'draw',
+    'model',
+    'movetext',
+    'strings',
+  ],
   // Makes pages of what was checked; it names the browser's data where the two meet.
   site: [
     'addresses',
@@ -40,6 +52,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
     'files',
     'media',
     'model',
+    'render',
     'movetext',
     'output',
     'strings',
@@ -60,6 +73,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
     'lookup',
     'media',
     'model',
+    'render',
     'movetext',
     'strings',
     'site',
@@ -68,11 +82,13 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   cli: [
     'check',
     'chess',
+    'contract',
     'diagnostics',
     'draw',
     'files',
     'lookup',
     'model',
+    'render',
     'movetext',
     'output',
     'publish',

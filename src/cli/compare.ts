@@ -3,7 +3,7 @@ import { stat } from 'node:fs/promises';
 import type { CourseTable } from '../contract/course-table.ts';
 import { type ComparedGame, compareGames, withPlayer } from '../lookup/games/index.ts';
 import { utf8Chunks } from '../movetext/index.ts';
-import { assignAddresses } from '../site/render/addresses.ts';
+import { assignAddresses } from '../render/addresses.ts';
 import { makeCourseTable } from '../site/render/course-table.ts';
 import type { CompareOptions } from './compare-formats.ts';
 import { type ComparedCourse, reportComparison } from './compare-report.ts';

@@ -9,7 +9,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import type { CourseTable } from '../../contract/course-table.ts';
 import { buildCourse } from '../../model/index.ts';
 import { findFiles, readCourse } from '../../read/index.ts';
-import { assignAddresses } from '../../site/render/addresses.ts';
+import { assignAddresses } from '../../render/addresses.ts';
 import { makeCourseTable } from '../../site/render/course-table.ts';
 import { de } from '../../strings/de/index.ts';
 import { en } from '../../strings/en/index.ts';

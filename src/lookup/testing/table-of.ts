@@ -1,6 +1,6 @@
 import type { CourseTable } from '../../contract/course-table.ts';
 import { courseOf } from '../../model/testing/course-of.ts';
-import { assignAddresses } from '../../site/render/addresses.ts';
+import { assignAddresses } from '../../render/addresses.ts';
 import { makeCourseTable } from '../../site/render/course-table.ts';
 
 /** The table of a course of one chapter: moves from the start, then perhaps some from a FEN. */

@@ -1,6 +1,6 @@
 import { strToU8, type Zippable, zipSync } from 'fflate';
 import { x } from 'xastscript';
-import { writeXml } from '../../site/render/index.ts';
+import { writeXml } from '../../render/index.ts';
 
 const folder = 'EPUB';
 

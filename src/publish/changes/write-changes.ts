@@ -5,7 +5,7 @@ import { numberSign } from '../../chess/index.ts';
 import { type Counted, counted } from '../../contract/sentence.ts';
 import { fileAddress } from '../../model/index.ts';
 import { glyphSign } from '../../movetext/index.ts';
-import { sanText } from '../../site/render/notation.ts';
+import { sanText } from '../../render/notation.ts';
 import { type Strings, stringsFor } from '../../strings/index.ts';
 import type { Change, ChapterChanges, CourseChanges, Move, Spot } from './types.ts';
 

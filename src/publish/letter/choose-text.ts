@@ -3,7 +3,7 @@ import { toString as plainText } from 'mdast-util-to-string';
 import { chapterIds } from '../../addresses/index.ts';
 import { nearestName, type Place } from '../../diagnostics/index.ts';
 import { type Chapter, type Course, slug } from '../../model/index.ts';
-import { newsChapter, newsId, newsPage } from '../../site/render/index.ts';
+import { newsChapter, newsId, newsPage } from '../../render/index.ts';
 import { stringsFor } from '../../strings/index.ts';
 import { PublishError } from '../publish-error.ts';
 import { headingsOf, narrowChapter } from './narrow-chapter.ts';

@@ -3,10 +3,9 @@ import { join } from 'node:path';
 import { initialPosition } from '../../chess/index.ts';
 import { cardJob, drawBoard, makePngs, type PngJob } from '../../draw/index.ts';
 import { blockAt, type Chapter, type Course } from '../../model/index.ts';
-import { cardPath, diagramNames, imagePath, pictureOf } from '../render/diagram-images.ts';
+import { cardPath, diagramNames, emblematic, imagePath, pictureOf } from '../../render/index.ts';
 import { positionPicture } from '../render/embed-pages.ts';
 import type { Embed } from '../render/embeds.ts';
-import { emblematic } from '../render/site.ts';
 import { iconJobs } from '../web-app/icons.ts';
 
 /** Width of a diagram's picture, in CSS pixels. */

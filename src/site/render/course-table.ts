@@ -16,9 +16,9 @@ import {
   type GraphPosition,
   type NodeRef,
 } from '../../model/index.ts';
-import type { Addresses } from './addresses.ts';
-import { nodeAt } from './context.ts';
-import { namesByKey } from './names-by-key.ts';
+import type { Addresses } from '../../render/addresses.ts';
+import { nodeAt } from '../../render/context.ts';
+import { namesByKey } from '../../render/names-by-key.ts';
 
 /** The positions of a course's `moves` blocks as one table, for the reader's browser. */
 export function makeCourseTable(course: Course, addresses: Addresses): CourseTable {

@@ -1,36 +1,42 @@
 import { createHash } from 'node:crypto';
-import { describePosition, type Position, sideToMove } from '../../chess/index.ts';
+import { toHtml } from 'hast-util-to-html';
+import { describePosition, sideToMove } from '../../chess/index.ts';
 import type { CourseNotes } from '../../contract/course-notes.ts';
 import type { CourseTable } from '../../contract/course-table.ts';
 import { drawBoardInPage, pieceSprite } from '../../draw/index.ts';
 import { palettes } from '../../draw/paint.ts';
 import {
-  type Block,
   type Chapter,
   type Course,
   chapterIndex,
   inCourseOrder,
   type Label,
-  mainLine,
 } from '../../model/index.ts';
-import { stringsFor } from '../../strings/index.ts';
+import {
+  type Addresses,
+  assignAddresses,
+  cardPath,
+  chapterDocument,
+  chaptersMet,
+  contextOf,
+  emblematic,
+  pageMedium,
+  positionInWords,
+  resolve,
+} from '../../render/index.ts';
+import { type Strings, stringsFor } from '../../strings/index.ts';
 import type { ChapterPage, NamedPositions, SiteData, SiteFile } from '../site-data.ts';
 import { appManifest } from '../web-app/app-manifest.ts';
 import { iconPath, tabIcon, touchIcon } from '../web-app/icons.ts';
-import type { Addresses } from './addresses.ts';
-import { renderChapter } from './chapter.ts';
-import { contextOf, positionInWords, type RenderContext } from './context.ts';
 import { makeCourseNotes } from './course-notes.ts';
 import { makeCourseTable } from './course-table.ts';
-import { cardPath } from './diagram-images.ts';
 import { makeEmbedPages, makeSnippets, scriptSnippet } from './embed-pages.ts';
 import { type Embed, findEmbeds } from './embeds.ts';
 import { feedPath, makeFeed } from './feed.ts';
 import { renderHandout } from './handout/handout.ts';
-import { pageMedium } from './medium.ts';
-import { chaptersMet } from './meetings.ts';
 import { renderNews } from './news.ts';
 import { patternEntries } from './pattern-entries.ts';
+import type { SiteContext } from './site-context.ts';
 import { transpositions } from './transpositions.ts';
 
 /** With more chapters the contents page shows no boards: it would grow too heavy. */
@@ -54,8 +60,8 @@ export function renderSite(
   },
 ): RenderedSite {
   const { settings } = course;
-  const base = contextOf(course, pageMedium);
-  const { addresses } = base;
+  const addresses = assignAddresses(course);
+  const base: SiteContext = { ...contextOf(course), addresses };
   const site = place.site?.replace(/\/+$/, '');
   const feed = site !== undefined && course.news.length > 0 ? [makeFeed(base, site)] : [];
   const courseTable = makeCourseTable(course, addresses);
@@ -81,8 +87,8 @@ export function renderSite(
     icons: { tab: iconPath('icon.svg'), touch: iconPath(touchIcon.name) },
     sheet: { light: palettes.light.sheet, dark: palettes.dark.sheet },
     sprite: pieceSprite(),
-    chapters: course.chapters.map((chapter) => chapterPage({ ...base, chapter })),
-    handout: renderHandout(course),
+    chapters: course.chapters.map((chapter) => chapterPage(base, chapter)),
+    handout: renderHandout(base),
     positions: namedPositions(course, addresses),
     downloads: place.downloads ?? [],
     embeds: makeSnippets(course, embeds, site),
@@ -119,25 +125,27 @@ function notesFile(notes: CourseNotes): SiteFile {
   };
 }
 
-function chapterPage(context: RenderContext): ChapterPage {
-  const { chapter, course } = context;
-  const board = readingBoard(context);
+function chapterPage(context: SiteContext, chapter: Chapter): ChapterPage {
+  const { addresses, course, strings } = context;
+  const board = readingBoard(chapter, strings);
+  const page = pageMedium(addresses, chapter.file);
+  const tree = resolve(chapterDocument({ ...context, chapter }), page, strings);
   const emblem = course.chapters.length <= mostEmblems ? emblemOf(chapter) : undefined;
   return {
     id: chapter.id,
     number: chapterIndex(course, chapter.file) + 1,
     title: chapter.title,
     ...(chapter.summary !== undefined && { summary: chapter.summary }),
-    html: renderChapter(context),
+    html: toHtml(tree, { allowDangerousHtml: true }),
     ...(board !== undefined && { board }),
-    met: chaptersMet(context, chapter),
+    met: chaptersMet(course, chapter, addresses),
     ...(emblem !== undefined && { emblem }),
     card: cardPath(chapter),
   };
 }
 
 /** The board beside the text as it stands before anything is read. */
-function readingBoard({ chapter: { blocks }, strings }: RenderContext): string | undefined {
+function readingBoard({ blocks }: Chapter, strings: Strings): string | undefined {
   const first = blocks.find((block) => block.kind === 'moves' || block.kind === 'game');
   const start = first?.nodes[0]?.position;
   if (first === undefined || start === undefined) return undefined;
@@ -157,20 +165,6 @@ function emblemOf(chapter: Chapter): string | undefined {
     view: shown.block.view,
     coordinates: false,
   });
-}
-
-/** The position a chapter is known by: its first diagram's, else the end of its first line. */
-export function emblematic({
-  blocks,
-}: Chapter): { readonly position: Position; readonly block: Block } | undefined {
-  for (const block of blocks) {
-    if (block.kind === 'diagram' && block.position !== undefined) {
-      return { position: block.position, block };
-    }
-  }
-  const line = blocks.find((block) => block.kind === 'moves');
-  const position = line && mainLine(line.nodes).findLast((node) => node.position)?.position;
-  return line && position && { position, block: line };
 }
 
 function namedPositions(course: Course, addresses: Addresses): NamedPositions[] {
