@@ -1,4 +1,5 @@
-import { availableParallelism } from 'node:os';
+import { availableParallelism, tmpdir } from 'node:os';
+import path from 'node:path';
 import { defineConfig } from 'vitest/config';
 import { multiple } from './tests/setup/runs.ts';
 
@@ -11,6 +12,8 @@ const globalSetup = [
 
 export default defineConfig({
   test: {
+    // Not the cache of whoever runs them.
+    env: { LINEWRIGHT_CACHE: path.join(tmpdir(), 'linewright-tests-cache') },
     reporters: ['default', './tests/setup/closing-line.ts'],
     // By default one core is left idle, which on two is half the machine; one more worker than
     // cores, since pages and programs that tests wait for leave them idle too.
@@ -40,7 +43,13 @@ export default defineConfig({
       // `npm run test:quick`: without a browser, a build or another program.
       {
         extends: true,
-        test: { name: 'unit', include: ['src/**/*.test.ts'], exclude: ['src/**/*.alone.test.ts'] },
+        test: {
+          name: 'unit',
+          include: ['src/**/*.test.ts'],
+          exclude: ['src/**/*.alone.test.ts'],
+          // What a workspace keeps is compared with a fresh run, each time.
+          env: { LINEWRIGHT_COMPARE_FRESH: '1' },
+        },
       },
       // Files that put something else in the place of a module, which no other file may meet.
       {

@@ -5,11 +5,12 @@
  * them where they are needed.
  */
 import { createHash } from 'node:crypto';
-import { copyFile, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { copyFile, mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build, transform } from 'esbuild';
+import { bundledLicences } from './bundled-licences.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const out = join(root, 'dist', 'assets');
@@ -75,7 +76,7 @@ export async function buildBrowser() {
     fonts: firstFonts.map((name) => fonts.get(name)),
   };
   await buildWorker();
-  await writeLicences();
+  await writeFile(join(out, 'scripts-licence.txt'), await bundledLicences(bundled));
   await writeFile(join(out, 'manifest.json'), `${JSON.stringify(manifest, null, 2)}\n`);
   return manifest;
 }
@@ -97,7 +98,7 @@ async function writeScript(name, start) {
     legalComments: 'none',
     metafile: true,
   });
-  notePackages(result.metafile);
+  noteFiles(result.metafile);
   return writeHashed(name, 'js', result.outputFiles[0].text);
 }
 
@@ -114,31 +115,14 @@ async function buildWorker() {
     legalComments: 'none',
     metafile: true,
   });
-  notePackages(metafile);
+  noteFiles(metafile);
 }
 
-/** Packages whose code stands in the scripts, by name, and their folders. */
-const packages = new Map();
+/** The files that the scripts were made of. */
+const bundled = new Set();
 
-function notePackages({ inputs }) {
-  for (const input of Object.keys(inputs)) {
-    const [folder, name] = /^.*node_modules\/((?:@[^/]+\/)?[^/]+)/.exec(input) ?? [];
-    if (folder !== undefined) packages.set(name, join(root, folder));
-  }
-}
-
-/** Their licences ask to go with the code, which is minified without its comments. */
-async function writeLicences() {
-  const names = [...packages.keys()].sort();
-  const texts = names.map(async (name) => {
-    const folder = packages.get(name);
-    const { version, license } = JSON.parse(await readFile(join(folder, 'package.json'), 'utf8'));
-    const file = (await readdir(folder)).find((entry) => /^licen[cs]e/i.test(entry));
-    if (file === undefined) throw new Error(`${name} has no licence file`);
-    return `${name} ${version} (${license})\n\n${await readFile(join(folder, file), 'utf8')}`;
-  });
-  const all = (await Promise.all(texts)).join(`\n${'-'.repeat(72)}\n\n`);
-  await writeFile(join(out, 'scripts-licence.txt'), all);
+function noteFiles({ inputs }) {
+  for (const input of Object.keys(inputs)) bundled.add(join(root, input));
 }
 
 async function writeStyle(name, parts, fonts) {

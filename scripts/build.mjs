@@ -1,11 +1,12 @@
 /** Builds the package into dist/: the program, what browsers load, the live preview's script. */
 import { execFileSync } from 'node:child_process';
-import { chmodSync, rmSync } from 'node:fs';
+import { chmodSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { buildBrowser } from './build-browser.mjs';
+import { buildPages } from './build-pages.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const typescript = dirname(createRequire(import.meta.url).resolve('typescript/package.json'));
@@ -17,9 +18,14 @@ execFileSync(process.execPath, [join(typescript, 'bin/tsc'), '-p', 'tsconfig.bui
 });
 chmodSync(join(root, 'dist/cli/main.js'), 0o755);
 await buildBrowser();
+await buildPages();
 await build({
   entryPoints: [join(root, 'src/browser/live.ts')],
   outfile: join(root, 'dist/live/live.js'),
   bundle: true,
   format: 'iife',
 });
+
+// What is kept on a disk is kept by this.
+const { hashFolder } = await import('../dist/files/code-hash.js');
+writeFileSync(join(root, 'dist/code-hash.txt'), await hashFolder(join(root, 'dist/')));

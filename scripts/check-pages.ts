@@ -41,7 +41,11 @@ const config = {
     noUnusedParameters: false,
     rewriteRelativeImportExtensions: false,
   },
-  include: [`${folder}/**/*.tsx`, path.join(root, 'node_modules/astro/env.d.ts')],
+  include: [
+    `${folder}/**/*.tsx`,
+    path.join(root, 'node_modules/astro/env.d.ts'),
+    path.join(root, 'src/site/env.d.ts'),
+  ],
   exclude: [],
 };
 const configFile = path.join(folder, 'tsconfig.json');

@@ -46,7 +46,7 @@ function linewright(...args: readonly string[]) {
 }
 
 test('ships what is needed', () => {
-  for (const file of ['README.md', 'LICENSE', 'astro.config.mjs', 'src/draw/PIECES-LICENCE.txt']) {
+  for (const file of ['README.md', 'LICENSE', 'src/draw/PIECES-LICENCE.txt']) {
     expect(shipped).toContain(file);
   }
 });
@@ -55,18 +55,25 @@ test('ships neither tests nor what only tests use', () => {
   const ofTests =
     /\.test\.|(?:^|\/)(?:tests?|testing|bench|fuzz)\/|arbitrary-|fixture|^demo-course\//;
   expect(shipped.filter((file) => ofTests.test(file))).toEqual([]);
-  // The program and its types; what Astro makes pages of; the course that `new` copies.
+  // The program and its types; what Astro made of the pages; the course that `new` copies.
   const known = [
-    /^dist\/(?:browser|check|chess|cli|diagnostics|draw|files|lookup|media|model|movetext)\/.*\.(?:js|d\.ts)$/,
-    /^dist\/(?:output|publish|read|site|strings)\/.*\.(?:js|d\.ts)$/,
-    /^dist\/(?:index|remark-linewright)\.(?:js|d\.ts)$/,
+    /^dist\/(?:addresses|browser|check|chess|cli|contract|diagnostics|draw|files|lookup)\/.*\.(?:js|d\.ts)$/,
+    /^dist\/(?:media|model|movetext|output|publish|read|render|site|strings|workspace)\/.*\.(?:js|d\.ts)$/,
+    /^dist\/(?:code-hash\.txt|(?:index|remark-linewright)\.(?:js|d\.ts))$/,
     /^dist\/(?:assets|live|offline)\/[\w.-]+$/,
-    /^src\/(?:site|strings)\/.*\.(?:ts|astro|css)$/,
+    /^dist\/site\/pages\/(?:licence\.txt|(?:chunks\/)?[\w.-]+\.mjs)$/,
     /^content\/starter\//,
-    /^src\/movetext\/glyphs\.ts$|^src\/draw\/PIECES-LICENCE\.txt$/,
-    /^(?:LICENSE|README\.md|astro\.config\.mjs|package\.json)$/,
+    /^src\/draw\/PIECES-LICENCE\.txt$/,
+    /^(?:LICENSE|README\.md|package\.json)$/,
   ];
   expect(shipped.filter((file) => !known.some((pattern) => pattern.test(file)))).toEqual([]);
+});
+
+test('needs neither Astro nor what bundled the pages', () => {
+  const installed = readdirSync(path.join(work, 'node_modules'));
+  expect(
+    installed.filter((name) => /^(?:astro|@astrojs|vite|rolldown|esbuild)$/.test(name)),
+  ).toEqual([]);
 });
 
 test('makes, checks and builds a course outside the package', () => {

@@ -1,4 +1,4 @@
-import type { CourseTable } from '../contract/course-table.ts';
+import { type CourseTable, tableLoaded, tableLoader } from '../contract/course-table.ts';
 import { readPositionAddress } from '../contract/position-address.ts';
 import { fill } from '../contract/sentence.ts';
 import type { ChapterWords } from '../contract/words.ts';
@@ -16,7 +16,6 @@ export function tellGone(
   id: string,
   nearest: string | undefined,
   words: ChapterWords['gone'],
-  tableAddress: string | undefined,
 ): void {
   stopTelling();
   const said = nearest === undefined ? words.place : fill(words.position, { nearest });
@@ -25,8 +24,7 @@ export function tellGone(
   notice.append(makeButton(words.close, stopTelling));
   document.body.append(notice);
   shown = notice;
-  if (tableAddress === undefined) return;
-  loadTable(tableAddress, (table) => {
+  loadTable((table) => {
     const found = placeInCourse(table, id);
     if (found === undefined) return;
     const [before = '', after = ''] = words.elsewhere.split('{chapter}');
@@ -54,13 +52,12 @@ function placeInCourse(
 }
 
 /** A page that was opened from a folder may load scripts but not fetch; so the table is a script. */
-function loadTable(address: string, onTable: (table: CourseTable) => void): void {
+function loadTable(onTable: (table: CourseTable) => void): void {
   const give = () => globalThis.courseTable && onTable(globalThis.courseTable);
   if (globalThis.courseTable !== undefined) {
     give();
     return;
   }
-  const script = element('script', { src: address });
-  script.addEventListener('load', give);
-  document.head.append(script);
+  addEventListener(tableLoaded, give, { once: true });
+  document.head.append(element('script', { src: tableLoader }));
 }

@@ -1,4 +1,3 @@
-import { dataOf } from '../contract/attributes.ts';
 import { hashOf, noteAddress, noteShown, pushAddress, shownBefore, writeNoted } from './address.ts';
 import { onBoard } from './board/board-state.ts';
 import { wordsOf } from './board/board-words.ts';
@@ -127,9 +126,7 @@ export function startReading(board: CourseBoard, article: HTMLElement): void {
       return undefined;
     }
     const spot = found?.place.spot;
-    const page = article.closest<HTMLElement>('[data-table]');
-    const table = page === null ? undefined : dataOf('page', page).table;
-    tellGone(id, spot && caption(spot, words), words.gone, table);
+    tellGone(id, spot && caption(spot, words), words.gone);
     return spot;
   }
   // A link to a place in this page, as those below the board, leaves the page as it is.

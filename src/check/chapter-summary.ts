@@ -38,7 +38,7 @@ export interface BlockSummary {
 
 export interface NodeSummary {
   /** Index in the block. */
-  readonly node: number;
+  readonly index: number;
   readonly parent?: number;
   /** `Position.key`. */
   readonly key: string;
@@ -55,8 +55,24 @@ export interface NodeSummary {
   readonly again?: true;
   /** The named positions that it is said to be, or whose names are linked to behind it. */
   readonly tells?: readonly string[];
-  /** Of the move; of the block's first sign for a start position. */
-  readonly place: Place;
+  /** The place in the chapter: of the move; of the block's first sign for a start position. */
+  readonly at: CompactPlace;
+}
+
+/** Line, column and offset of the start and of the end: half of what is kept of a course are places. */
+export type CompactPlace = readonly [number, number, number, number, number, number];
+
+function compactPlace({ start, end }: Place): CompactPlace {
+  return [start.line, start.column, start.offset, end.line, end.column, end.offset];
+}
+
+export function expandPlace(file: string, at: CompactPlace): Place {
+  const [line, column, offset, endLine, endColumn, endOffset] = at;
+  return {
+    file,
+    start: { line, column, offset },
+    end: { line: endLine, column: endColumn, offset: endOffset },
+  };
 }
 
 export function summariseChapter(chapter: Chapter, side: Side): ChapterSummary {
@@ -83,7 +99,7 @@ function summariseBlock(block: MovesBlock, side: Side): BlockSummary {
     const tells = toldNames(node);
     return [
       {
-        node: node.index,
+        index: node.index,
         ...(node.parent === undefined ? {} : { parent: node.parent }),
         key: node.position.key,
         ...(node.move ? { san: node.move.san } : {}),
@@ -93,7 +109,7 @@ function summariseBlock(block: MovesBlock, side: Side): BlockSummary {
         ...(node.children.length === 0 ? { leaf: true } : {}),
         ...(again.has(node.index) ? { again: true } : {}),
         ...(tells.length > 0 ? { tells } : {}),
-        place: placeOf(node, block),
+        at: compactPlace(placeOf(node, block)),
       },
     ];
   });

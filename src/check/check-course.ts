@@ -25,7 +25,8 @@ export function checkCourse(course: Course): CheckResult {
     (chapter) => checkChapter(chapter, index, options).findings,
   );
   const diagnostics = reportFindings(found, { ...course, summaries, index });
-  return isSound(diagnostics) ? { diagnostics, checked: sealCourse(course) } : { diagnostics };
+  const checked = passCourse(course, diagnostics);
+  return { diagnostics, ...(checked && { checked }) };
 }
 
 export function checkOptions({ side, rules: set }: Course['settings']): CheckOptions {
@@ -33,8 +34,13 @@ export function checkOptions({ side, rules: set }: Course['settings']): CheckOpt
   return { side, off: new Set(off) };
 }
 
-export function isSound(diagnostics: readonly Diagnostic[]): boolean {
-  return diagnostics.every(({ severity }) => severity !== 'error');
+/** The course for those who publish it, unless one of its findings is an error. */
+export function passCourse(
+  course: Course,
+  diagnostics: readonly Diagnostic[],
+): CheckedCourse | undefined {
+  const isSound = diagnostics.every(({ severity }) => severity !== 'error');
+  return isSound ? sealCourse(course) : undefined;
 }
 
 /** A course whose chapters have been checked. */

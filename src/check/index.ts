@@ -1,5 +1,14 @@
 export { type Advice, adviceOf, isMarkedBad } from './advice.ts';
-export { type CheckResult, checkCourse } from './check-course.ts';
+export { type ChapterSummary, summariseChapter } from './chapter-summary.ts';
+export { type CheckedChapter, checkChapter, stillHolds } from './check-chapter.ts';
+export {
+  type CheckResult,
+  checkCourse,
+  checkOptions,
+  passCourse,
+  reportFindings,
+} from './check-course.ts';
 export type { CheckedCourse } from './checked-course.ts';
 export type { CourseRule } from './course-rule.ts';
 export { rules } from './rules.ts';
+export { makeCourseIndex } from './view/index.ts';

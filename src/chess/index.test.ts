@@ -3,6 +3,7 @@ import * as chess from './index.ts';
 
 test('the public names', () => {
   expect(Object.keys(chess).sort()).toEqual([
+    'PositionIndex',
     'attackersOf',
     'attackersOn',
     'attacksFrom',

@@ -9,6 +9,7 @@ export {
   sideToMove,
   squaresOf,
 } from './board.ts';
+export { PositionIndex } from './core/position-index.ts';
 export { describePosition, type PositionWords } from './describe.ts';
 export { isFenFault, parseFen } from './fen.ts';
 export { initialPosition } from './initial.ts';

@@ -8,6 +8,7 @@ import {
   isFenFault,
   isMoveFault,
   legalMoves,
+  PositionIndex,
   parseFen,
   playMove,
 } from './index.ts';
@@ -48,6 +49,31 @@ describe('a replay', () => {
       }),
       { numRuns: runs(60) },
     );
+  });
+
+  test('finds its position among others by its key alone, and gives the keys before', () => {
+    const board = createReplay(initialPosition);
+    const keys = [board.key()];
+    const moves = ['e4', 'Nf6', 'e5', 'd5', 'exd6', 'Ng8', 'Nf3', 'Rg8'];
+    for (const move of moves.slice(0, -1)) {
+      expect(board.play(move)).toBe(undefined);
+      keys.push(board.key());
+    }
+    expect(board.play('Rg8')).toMatchObject({ kind: 'illegal' });
+    expect([1, 2, 7, 9].map((count) => board.keyBefore(count))).toEqual(
+      [6, 5, 0, 0].map((place) => keys[place]),
+    );
+    expect(board.key()).toBe(keys[7]);
+    // The same pieces and side, but without the capture in passing, and without rights to castle.
+    const near = [keys[4]?.replace('d6', '-') ?? '', keys[7]?.replace('KQkq', 'KQk') ?? ''];
+    const index = new PositionIndex([...near, ...keys, keys[0] ?? '']);
+    const again = createReplay(initialPosition);
+    expect(again.placeIn(index)).toBe(2);
+    for (const [ply, move] of moves.slice(0, -1).entries()) {
+      again.play(move);
+      expect(again.placeIn(index)).toBe(ply + 3);
+      expect(again.placeIn(new PositionIndex(near))).toBe(undefined);
+    }
   });
 
   test('reads every spelling that playMove reads', () => {

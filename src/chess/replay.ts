@@ -1,6 +1,7 @@
 import { sideToMove } from './board.ts';
-import { GameBoard } from './core/game-board.ts';
-import { readSan } from './core/san.ts';
+import { type CoreMove, GameBoard } from './core/game-board.ts';
+import type { PositionIndex } from './core/position-index.ts';
+import { readPlainSan } from './core/san.ts';
 import { isMoveFault, playMove } from './play.ts';
 import type { MoveFault, Position } from './types.ts';
 
@@ -8,6 +9,10 @@ import type { MoveFault, Position } from './types.ts';
 export interface Replay {
   /** `Position.key` of the position reached. */
   readonly key: () => string;
+  /** The key before so many of the last moves; where there were fewer, that of the start. */
+  readonly keyBefore: (moves: number) => string;
+  /** `index.find` of the position reached. */
+  readonly placeIn: (index: PositionIndex) => number | undefined;
   /** Plays a move as `playMove` reads it; a move that cannot be played changes nothing. */
   readonly play: (written: string) => MoveFault | undefined;
 }
@@ -20,18 +25,18 @@ export function createReplay(start: Position): Replay {
   const board = new GameBoard(start);
   const whiteStarts = sideToMove(start) === 'white';
   const first = Number(start.fen.slice(start.fen.lastIndexOf(' ') + 1));
-  let plies = 0;
+  const moves: CoreMove[] = [];
 
   function play(written: string): MoveFault | undefined {
-    const move = readSan(board, written);
+    const move = readPlainSan(board, written);
     if (move === undefined || !board.make(move)) return playWithCare(written);
-    plies++;
+    moves.push(move);
     return undefined;
   }
 
   function playWithCare(written: string): MoveFault | undefined {
     const key = board.key();
-    const number = first + Math.floor((plies + (whiteStarts ? 0 : 1)) / 2);
+    const number = first + Math.floor((moves.length + (whiteStarts ? 0 : 1)) / 2);
     const played = playMove({ key, fen: `${key} 0 ${number}` }, written);
     if (isMoveFault(played)) return played;
     const { from, to, promotion } = played;
@@ -42,9 +47,17 @@ export function createReplay(start: Position): Replay {
     if (move === undefined || !board.make(move)) {
       throw new Error(`the board lost ${written} in ${key}`);
     }
-    plies++;
+    moves.push(move);
     return undefined;
   }
 
-  return { key: () => board.key(), play };
+  function keyBefore(count: number): string {
+    const again = moves.slice(-count);
+    for (const _ of again) board.unmake();
+    const key = board.key();
+    for (const move of again) board.make(move);
+    return key;
+  }
+
+  return { key: () => board.key(), keyBefore, placeIn: (index) => index.find(board), play };
 }

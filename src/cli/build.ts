@@ -1,6 +1,5 @@
 import path from 'node:path';
 import { prepareOutput } from '../output/index.ts';
-import { startAstro } from '../site/build/start-astro.ts';
 import { cacheFolder } from './cache-folder.ts';
 import { count, exitCodes, stderr, stdout } from './console.ts';
 import { courseDownloads } from './downloads.ts';
@@ -29,59 +28,50 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
   const out = options.out ?? defaultOutput(folder);
   // First of all: what an earlier build that was killed left is mended even if the course has errors.
   await prepareOutput(out, folder, options.out === undefined);
-  // Both take a second to load: Astro on another core, and while files are waited for.
-  const astro = await startAstro();
+  // It loads while files are waited for.
   const site = import('../site/index.ts');
-  try {
-    const loaded = await loadCourse(folder);
-    stderr.printFindings(loaded);
-    if (!loaded.checked) {
-      stderr.print`Nothing was published; an earlier site stands as it was.\n`;
-      return exitCodes.findings;
-    }
-    // Beside all other work; a fault that comes early is waited for all the same.
-    const judged = judgeCourse(loaded.course, cacheFolder());
-    judged.catch(() => {});
-    const { buildSite } = await site;
-    const progress = createProgressLine(stderr);
-    const summary = await buildSite(
-      loaded.checked,
-      {
-        out,
-        folder,
-        base: options.base,
-        site: options.site,
-        cacheDir: cacheFolder(),
-        downloads: courseDownloads(loaded.checked, folder, options.site),
-        beforePublishing: () => judged,
-        onProgress: ({ stage, done, all }) => progress.show(stage, done, all),
-      },
-      astro,
-    ).finally(progress.clear);
-    if (summary.noWordIndex !== undefined) {
-      stderr.print`The site has no search by words, since its indexer cannot run here (${summary.noWordIndex}).\n`;
-      stderr.print`Install Linewright again without leaving out optional packages; all other pages are whole.\n`;
-    }
-    const seconds = ((performance.now() - start) / 1000).toFixed(1);
-    const chapters = count(loaded.course.chapters.length, 'chapter');
-    const pages = count(summary.pages, 'page');
-    const pictures = count(summary.images, 'picture');
-    stdout.print`${chapters}, ${pages}, ${pictures} in ${seconds} s: ${out}\n`;
-    printCarried(out, summary.carried);
-    const boards = 'boards/list.html';
-    if (summary.files.includes(boards)) {
-      stdout.print`Boards for other sites: ${path.join(out, boards)}\n`;
-    }
-    const { left, bytes } = summary.kept;
-    if (left.length > 0) {
-      stdout.print`Too large to be kept for reading offline: ${left.join(', ')}\n`;
-    }
-    if (bytes > heavy) {
-      const size = Math.round(bytes / 1_000_000);
-      stdout.print`A reader's browser keeps ${size} MB for reading offline: smaller pictures in media/ would help.\n`;
-    }
-    return exitCodes.clean;
-  } finally {
-    await astro.stop();
+  const loaded = await loadCourse(folder);
+  stderr.printFindings(loaded);
+  if (!loaded.checked) {
+    stderr.print`Nothing was published; an earlier site stands as it was.\n`;
+    return exitCodes.findings;
   }
+  // Beside all other work; a fault that comes early is waited for all the same.
+  const judged = judgeCourse(loaded.course, cacheFolder());
+  judged.catch(() => {});
+  const { buildSite } = await site;
+  const progress = createProgressLine(stderr);
+  const summary = await buildSite(loaded.checked, {
+    out,
+    folder,
+    base: options.base,
+    site: options.site,
+    cacheDir: cacheFolder(),
+    downloads: courseDownloads(loaded.checked, folder, options.site),
+    beforePublishing: () => judged,
+    onProgress: ({ stage, done, all }) => progress.show(stage, done, all),
+  }).finally(progress.clear);
+  if (summary.noWordIndex !== undefined) {
+    stderr.print`The site has no search by words, since its indexer cannot run here (${summary.noWordIndex}).\n`;
+    stderr.print`Install Linewright again without leaving out optional packages; all other pages are whole.\n`;
+  }
+  const seconds = ((performance.now() - start) / 1000).toFixed(1);
+  const chapters = count(loaded.course.chapters.length, 'chapter');
+  const pages = count(summary.pages, 'page');
+  const pictures = count(summary.images, 'picture');
+  stdout.print`${chapters}, ${pages}, ${pictures} in ${seconds} s: ${out}\n`;
+  printCarried(out, summary.carried);
+  const boards = 'boards/list.html';
+  if (summary.files.includes(boards)) {
+    stdout.print`Boards for other sites: ${path.join(out, boards)}\n`;
+  }
+  const { left, bytes } = summary.kept;
+  if (left.length > 0) {
+    stdout.print`Too large to be kept for reading offline: ${left.join(', ')}\n`;
+  }
+  if (bytes > heavy) {
+    const size = Math.round(bytes / 1_000_000);
+    stdout.print`A reader's browser keeps ${size} MB for reading offline: smaller pictures in media/ would help.\n`;
+  }
+  return exitCodes.clean;
 }

@@ -62,7 +62,10 @@ async function load(edition: string, course: string): Promise<LoadedCourse> {
   try {
     await writeRevision(edition, course, folder.path);
     // Its pictures were written without their content.
-    return await loadCourse(folder.path, { lookIntoMedia: false });
+    return await loadCourse(folder.path, {
+      lookIntoMedia: false,
+      as: `${path.resolve(course)} in the revision ${edition}`,
+    });
   } finally {
     await folder.remove();
   }

@@ -1,7 +1,7 @@
 import { rules } from '../check/index.ts';
 import { type Diagnostic, reportGithub, reportJson, reportSarif } from '../diagnostics/index.ts';
 import { count, exitCodes, stdout } from './console.ts';
-import { loadCourse } from './load-course.ts';
+import { openCourse } from './load-course.ts';
 import { mendFiles } from './mend-files.ts';
 import { packageVersion } from './package-version.ts';
 
@@ -14,23 +14,26 @@ export interface CheckOptions {
 
 /** `linewright check`: prints all findings of a course; publishes nothing. */
 export async function check(folder: string, { format, fix }: CheckOptions): Promise<number> {
-  let loaded = await loadCourse(folder);
+  let loaded = await openCourse(folder);
   let mended = 0;
   if (fix) {
-    mended = await mendFiles(folder, loaded);
-    if (mended > 0) loaded = await loadCourse(folder);
+    const { textOf, current } = loaded;
+    mended = await mendFiles(folder, { textOf, diagnostics: current.diagnostics });
+    if (mended > 0) loaded = await openCourse(folder);
   }
-  if (format !== 'text') stdout.printLines(report(format, loaded.diagnostics, folder));
+  const { textOf, current } = loaded;
+  const { diagnostics } = current;
+  if (format !== 'text') stdout.printLines(report(format, diagnostics, folder));
   else {
     if (fix) stdout.print`${count(mended, 'repair')} made.\n`;
-    stdout.printFindings(loaded);
-    if (loaded.diagnostics.length === 0) {
-      const { chapters, graph } = loaded.course;
-      const positions = Object.keys(graph).length;
-      stdout.print`No findings: ${count(chapters.length, 'chapter')}, ${count(positions, 'position')}.\n`;
+    stdout.printFindings({ diagnostics, textOf });
+    if (diagnostics.length === 0) {
+      const { chapters, positions } = current;
+      stdout.print`No findings: ${count(chapters, 'chapter')}, ${count(positions, 'position')}.\n`;
     }
   }
-  return loaded.checked ? exitCodes.clean : exitCodes.findings;
+  const hasError = diagnostics.some(({ severity }) => severity === 'error');
+  return hasError ? exitCodes.findings : exitCodes.clean;
 }
 
 function report(

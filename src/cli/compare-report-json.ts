@@ -1,16 +1,41 @@
-import { writeJson } from '../diagnostics/index.ts';
-import { byPosition, linesOf, partingOf } from '../lookup/games/index.ts';
-import { type ComparedCourse, placeOf } from './compare-report.ts';
+import { writeJsonLine } from '../diagnostics/index.ts';
+import {
+  type ComparedGame,
+  countPositions,
+  linesOf,
+  type PositionRow,
+  partingOf,
+} from '../lookup/games/index.ts';
+import { type ComparedCourse, type ComparisonReport, countGames, placeOf } from './comparison.ts';
 
 /**
- * The comparison for programs: all positions in which games leave the course, most games first,
- * and all games; `aside` is where a game's side first played what the course has beside its advice. Moves are canonical SAN, positions the first four fields of a FEN.
+ * The comparison for programs: all games, then all positions in which games leave the course, most
+ * games first; `aside` is where a game's side first played what the course has beside its advice.
+ * Moves are canonical SAN, positions the first four fields of a FEN. Games come first and on a line
+ * each, so that none needs to be kept.
  */
-export function reportComparisonJson({ course, table, games, otherSide }: ComparedCourse): string {
+export function createJsonReport({ course, table }: ComparedCourse): ComparisonReport {
   const lineOf = linesOf(table);
   const keyOf = (index: number) => table.positions[index]?.key ?? '';
-  const sum = (kind: string) => games.filter((game) => game.kind === kind).length;
-  const positions = byPosition(table, games).map((row) => ({
+  const count = countPositions(table, { keep: ({ number }) => number });
+  const { add: addToSums, sums } = countGames();
+  const { title, side, edition } = table;
+  const head = `{\n  "course": ${writeJsonLine({ title, side, edition })},\n  "games": [`;
+  const gameOf = (game: ComparedGame) => {
+    if (game.kind !== 'met') return game;
+    const { exit, aside, ...rest } = game;
+    const { leaving, by } = partingOf(table, exit);
+    return {
+      ...rest,
+      leaving,
+      by,
+      position: keyOf(exit.position),
+      last: exit.last,
+      next: exit.next,
+      aside: aside && { position: keyOf(aside.position), next: aside.next },
+    };
+  };
+  const rowOf = (row: PositionRow<number>) => ({
     position: keyOf(row.position),
     line: lineOf(row.position)?.map(({ san }) => san),
     place: placeOf(course, keyOf(row.position)),
@@ -19,34 +44,26 @@ export function reportComparisonJson({ course, table, games, otherSide }: Compar
     course: row.moves.map(({ san, kind }) => ({ san, kind })),
     played: row.played,
     score: row.score,
-    games: row.games.map(({ number }) => number),
-  }));
-  const report = {
-    course: { title: table.title, side: table.side, edition: table.edition },
-    sums: {
-      games: games.length,
-      met: sum('met'),
-      apart: sum('apart'),
-      empty: sum('empty'),
-      broken: sum('broken'),
-      variant: sum('variant'),
-      otherSide,
+    games: row.games,
+  });
+  return {
+    add: (game) => {
+      const before = sums.games === 0 ? head : ',';
+      addToSums(game);
+      count.add(game);
+      return `${before}\n    ${writeJsonLine(gameOf(game))}`;
     },
-    positions,
-    games: games.map((game) => {
-      if (game.kind !== 'met') return game;
-      const { exit, aside, ...head } = game;
-      const { leaving, by } = partingOf(table, exit);
-      return {
-        ...head,
-        leaving,
-        by,
-        position: keyOf(exit.position),
-        last: exit.last,
-        next: exit.next,
-        aside: aside && { position: keyOf(aside.position), next: aside.next },
-      };
-    }),
+    end: (otherSide) =>
+      [
+        sums.games === 0 ? `${head}],` : '\n  ],',
+        `  "positions": [`,
+        count
+          .rows()
+          .map((row) => `    ${writeJsonLine(rowOf(row))}`)
+          .join(',\n'),
+        '  ],',
+        `  "sums": ${writeJsonLine({ ...sums, otherSide })}`,
+        '}\n',
+      ].join('\n'),
   };
-  return writeJson(report);
 }

@@ -1,25 +1,19 @@
-import type { CourseTable } from '../contract/course-table.ts';
 import { printable } from '../diagnostics/index.ts';
 import {
-  byPosition,
   type ComparedGame,
+  countPositions,
   type GameMove,
   linesOf,
   type PositionRow,
 } from '../lookup/games/index.ts';
-import { blockAt, type Course } from '../model/index.ts';
+import {
+  type ComparedCourse,
+  type ComparisonReport,
+  countGames,
+  type GameSums,
+  placeOf,
+} from './comparison.ts';
 import { count } from './console.ts';
-
-/** Games that were compared with a course, and what they were compared with. */
-export interface ComparedCourse {
-  readonly course: Course;
-  readonly table: CourseTable;
-  readonly games: readonly ComparedGame[];
-  /** The name that was asked for, or nothing. */
-  readonly player: string;
-  /** Games of that player with the side that the course does not teach. */
-  readonly otherSide: number;
-}
 
 /** So many positions of each kind, and of broken games, are shown unless all are asked for. */
 const most = 10;
@@ -37,29 +31,55 @@ const headings = {
 const order = ['covered', 'advised', 'aside', 'known', 'ended', 'within'] as const;
 
 /** The comparison as a person reads it in a terminal: sums, then positions, most games first. */
-export function reportComparison(compared: ComparedCourse, { all }: { all: boolean }): string {
-  const { table, games } = compared;
+export function createTextReport(
+  compared: ComparedCourse,
+  { all }: { readonly all: boolean },
+): ComparisonReport {
+  const { table } = compared;
   const limit = all ? Number.POSITIVE_INFINITY : most;
-  const rows = byPosition(table, games);
-  const asides = byPosition(table, games, ({ aside }) => aside);
-  const lineOf = linesOf(table);
-  const parts = [summary(compared), brokenGames(games, limit)];
-  for (const leaving of order) {
-    const some = leaving === 'aside' ? asides : rows.filter((row) => row.leaving === leaving);
-    if (some.length === 0) continue;
-    const shown = some.slice(0, limit).map((row) => rowText(row, compared, lineOf(row.position)));
-    const rest = some.length - shown.length;
-    const more = rest > 0 ? `   … and ${count(rest, 'position')} more: --all shows them\n` : '';
-    parts.push(`${headings[leaving]}\n${shown.join('')}${more}`);
-  }
-  return parts.filter((part) => part !== '').join('\n');
+  const keep = ({ number }: ComparedGame) => number;
+  const exits = countPositions(table, { keep });
+  const asides = countPositions(table, { keep, exitOf: ({ aside }) => aside });
+  const { add: addToSums, sums } = countGames();
+  const broken: string[] = [];
+  const variants = new Set<string>();
+  const add = (game: ComparedGame) => {
+    addToSums(game);
+    exits.add(game);
+    asides.add(game);
+    if (game.kind === 'variant') variants.add(game.variant);
+    if (game.kind === 'broken' && broken.length < limit) {
+      broken.push(`   ${nameOf(game)}: ${faultText(game.fault)}\n`);
+    }
+    return '';
+  };
+  const end = (otherSide: number) => {
+    const rows = exits.rows();
+    const lineOf = linesOf(table);
+    const parts = [summary(compared, sums, otherSide, variants), brokenGames(broken, sums.broken)];
+    for (const leaving of order) {
+      const some =
+        leaving === 'aside' ? asides.rows() : rows.filter((row) => row.leaving === leaving);
+      if (some.length === 0) continue;
+      const shown = some.slice(0, limit).map((row) => rowText(row, compared, lineOf(row.position)));
+      const rest = some.length - shown.length;
+      const more = rest > 0 ? `   … and ${count(rest, 'position')} more: --all shows them\n` : '';
+      parts.push(`${headings[leaving]}\n${shown.join('')}${more}`);
+    }
+    return parts.filter((part) => part !== '').join('\n');
+  };
+  return { add, end };
 }
 
-function summary({ games, player, otherSide, table }: ComparedCourse): string {
-  const sum = (kind: ComparedGame['kind']) => games.filter((game) => game.kind === kind).length;
+function summary(
+  { player, table }: ComparedCourse,
+  sums: GameSums,
+  otherSide: number,
+  variants: ReadonlySet<string>,
+): string {
   const whose = player === '' ? '' : ` of ${printable(player)}`;
   const lines = [
-    `${count(games.length, 'game')}${whose}: ${sum('met')} meet the course, ${sum('apart')} never enter it.`,
+    `${count(sums.games, 'game')}${whose}: ${sums.met} meet the course, ${sums.apart} never enter it.`,
   ];
   if (otherSide > 0) {
     const side = table.side === 'white' ? 'Black' : 'White';
@@ -67,25 +87,20 @@ function summary({ games, player, otherSide, table }: ComparedCourse): string {
       `${count(otherSide, 'game')} with ${side} not counted: the course is for the other side.`,
     );
   }
-  if (sum('empty') > 0) lines.push(`${count(sum('empty'), 'game')} without moves.`);
-  if (sum('variant') > 0) {
-    const names = new Set(games.flatMap((game) => (game.kind === 'variant' ? [game.variant] : [])));
-    lines.push(
-      `${count(sum('variant'), 'game')} of other variants left out: ${[...names].join(', ')}.`,
-    );
+  if (sums.empty > 0) lines.push(`${count(sums.empty, 'game')} without moves.`);
+  if (sums.variant > 0) {
+    const names = [...variants].join(', ');
+    lines.push(`${count(sums.variant, 'game')} of other variants left out: ${names}.`);
   }
   return `${lines.join('\n')}\n`;
 }
 
-function brokenGames(games: readonly ComparedGame[], limit: number): string {
-  const broken = games.flatMap((game) => (game.kind === 'broken' ? [game] : []));
-  if (broken.length === 0) return '';
-  const shown = broken
-    .slice(0, limit)
-    .map((game) => `   ${nameOf(game)}: ${faultText(game.fault)}\n`);
-  const rest = broken.length - shown.length;
+/** @param shown the lines of those that are told; `all` of them are counted. */
+function brokenGames(shown: readonly string[], all: number): string {
+  if (all === 0) return '';
+  const rest = all - shown.length;
   const more = rest > 0 ? `   … and ${rest} more: --all shows them\n` : '';
-  return `${count(broken.length, 'game')} left out, since they cannot be followed\n${shown.join('')}${more}`;
+  return `${count(all, 'game')} left out, since they cannot be followed\n${shown.join('')}${more}`;
 }
 
 function nameOf({ number, white, black, date }: ComparedGame): string {
@@ -119,7 +134,7 @@ function faultText({
 }
 
 function rowText(
-  row: PositionRow,
+  row: PositionRow<number>,
   { course, table }: ComparedCourse,
   line: readonly GameMove[] | undefined,
 ): string {
@@ -155,12 +170,4 @@ function rowText(
 function numbered({ san, color, number }: GameMove, first: boolean): string {
   if (color === 'white') return `${number}.${san}`;
   return first ? `${number}...${san}` : san;
-}
-
-/** Where the course first shows a position, as `file:line`. */
-export function placeOf(course: Course, key: string): string | undefined {
-  const [ref] = course.graph[key]?.at ?? [];
-  const block = ref && blockAt(course, ref);
-  const place = (ref && block?.nodes[ref.node]?.written?.place) ?? block?.place;
-  return place && `${place.file}:${place.start.line}`;
 }

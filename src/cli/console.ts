@@ -1,3 +1,4 @@
+import { once } from 'node:events';
 import { printable, printableLines, reportText } from '../diagnostics/index.ts';
 import type { LoadedCourse } from './load-course.ts';
 
@@ -13,6 +14,8 @@ export interface Output {
   readonly print: (text: TemplateStringsArray, ...values: readonly (string | number)[]) => void;
   /** A text of several lines, such as a report. */
   readonly printLines: (text: string) => void;
+  /** Until others have taken what was printed, so that it does not pile up in memory. */
+  readonly drained: () => Promise<void>;
   /** The findings of a course, if it has any, with their source lines. */
   readonly printFindings: (found: Pick<LoadedCourse, 'diagnostics' | 'textOf'>) => void;
   /** A line that the next one takes the place of; nothing clears it. Silent where no terminal is. */
@@ -32,6 +35,9 @@ function createOutput(stream: NodeJS.WriteStream): Output {
     },
     printLines: (text) => {
       stream.write(printableLines(text));
+    },
+    drained: async () => {
+      if (stream.writableNeedDrain) await once(stream, 'drain');
     },
     printFindings: ({ diagnostics, textOf }) => {
       if (diagnostics.length === 0) return;

@@ -1,7 +1,7 @@
 import path from 'node:path';
 import type { Color } from '../chess/index.ts';
 import { type ArrowMeaning, arrowMeanings } from '../model/index.ts';
-import { checkOutputFile } from '../output/index.ts';
+import { checkOutputFile, replaceFile } from '../output/index.ts';
 import {
   type DiagramRequest,
   makeDiagram,
@@ -15,7 +15,6 @@ import { arrowProblem, parseArrow, parseList, squareProblem } from '../read/inde
 import { exitCodes, stderr, stdout } from './console.ts';
 import type { formats } from './diagram-command.ts';
 import { loadCourse } from './load-course.ts';
-import { replaceFile } from './replace-file.ts';
 
 type Format = (typeof formats)[number];
 

@@ -1,14 +1,13 @@
 import path from 'node:path';
 import type { CheckedCourse } from '../check/index.ts';
 import { courseId } from '../model/index.ts';
-import { checkOutputFile } from '../output/index.ts';
+import { checkOutputFile, replaceFile } from '../output/index.ts';
 import { bookFindings, PublishError } from '../publish/index.ts';
 import { makePgn, toLatin1 } from '../publish/pgn/index.ts';
 import { count, exitCodes, stderr, stdout } from './console.ts';
 import { courseBook } from './course-book.ts';
 import { type ExportOptions, exportFormats } from './export-formats.ts';
 import { loadCourse } from './load-course.ts';
-import { replaceFile } from './replace-file.ts';
 
 /** `linewright export`: checks the course and, if it has no error, writes it as one file. */
 export async function exportCourse(folder: string, options: ExportOptions): Promise<number> {

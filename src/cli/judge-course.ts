@@ -6,7 +6,7 @@ import { coreHash, type Disagreement, judgeInThread } from '../chess/second-judg
 import { UserError } from '../diagnostics/index.ts';
 import { readPlainFile, sealOf } from '../files/index.ts';
 import { type Course, playedTrees } from '../model/index.ts';
-import { replaceFile } from './replace-file.ts';
+import { replaceFile } from '../output/index.ts';
 
 /** One in so many of the trees that were judged before is judged again, each build others. */
 const share = 32;

@@ -64,6 +64,18 @@ test('a change, a new file in a new folder', async () => {
   await expect.poll(() => told.length).toBeGreaterThan(before);
 });
 
+test('an editor that empties a file before it writes it', async () => {
+  await start();
+  writeFileSync(chapter(), '');
+  await wait(40);
+  writeFileSync(chapter(), 'b');
+  await tells('b');
+  expect(told).not.toContain('');
+  // A file that stays empty is told.
+  writeFileSync(chapter(), '');
+  await tells('');
+});
+
 test('what is there at first, and what is no file of the course, is not told', async () => {
   await start();
   await wait(300);

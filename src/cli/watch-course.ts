@@ -1,11 +1,20 @@
+import type { Stats } from 'node:fs';
 import { realpath, stat } from 'node:fs/promises';
 import path from 'node:path';
+import { setTimeout as wait } from 'node:timers/promises';
 import { type FSWatcher, watch } from 'chokidar';
 
 /** What a course is read from. */
 const watched = new Set(['course.yaml', 'chapters', 'games', 'media', 'news']);
 
+/** In milliseconds: changes that come as close together as this are one. */
+const together = 15;
+/** An editor that empties a file before it writes it has written it after this time. */
+const writing = 100;
+
 export interface CourseWatch {
+  /** Settles when no file has changed for so long that what an editor was writing is written. */
+  readonly settled: () => Promise<void>;
   /** Settles when the course is watched, or was not there. */
   readonly ready: Promise<void>;
   readonly close: () => Promise<void>;
@@ -24,9 +33,22 @@ export function watchCourse(folder: string, onChange: () => void, pace = 1000): 
   let closed = false;
   let timer: NodeJS.Timeout | undefined;
 
-  const changed = () => {
+  /** Files that were empty when they changed last, and folders, which are filled or watched only now. */
+  const unfinished = new Set<string>();
+  let last = Number.NEGATIVE_INFINITY;
+
+  const changed = (file = folder, stats?: Stats) => {
+    last = performance.now();
+    if (stats?.isFile() && stats.size > 0) unfinished.delete(file);
+    else unfinished.add(file);
     clearTimeout(timer);
-    timer = setTimeout(onChange, 80);
+    timer = setTimeout(
+      () => {
+        unfinished.clear();
+        onChange();
+      },
+      unfinished.size > 0 ? writing : together,
+    );
   };
 
   /** Which folder stands there: another one of the same name is not the one that is watched. */
@@ -44,16 +66,17 @@ export function watchCourse(folder: string, onChange: () => void, pace = 1000): 
     };
     const fresh = watch(root, {
       ignoreInitial: true,
+      alwaysStat: true,
       ignored: (file) => !own(file),
       // A course is read without following links, and one may lead to a whole disk.
       followSymlinks: false,
     });
-    fresh.on('all', (event, file) => {
+    fresh.on('all', (event, file, stats) => {
       // What is told of a folder that was moved away ends with it, even if it returns at once.
       if (event === 'unlinkDir' && path.relative(root, file) === '') seen = undefined;
-      changed();
+      changed(file, stats);
     });
-    fresh.on('error', changed);
+    fresh.on('error', () => changed());
     await new Promise<void>((resolve) => fresh.on('ready', resolve));
     return fresh;
   };
@@ -85,6 +108,10 @@ export function watchCourse(folder: string, onChange: () => void, pace = 1000): 
   const clock = setInterval(lookAgain, pace);
   return {
     ready: looking,
+    async settled() {
+      const rest = () => last + writing - performance.now();
+      while (rest() > 0) await wait(rest());
+    },
     async close() {
       closed = true;
       clearInterval(clock);

@@ -12,8 +12,6 @@ export interface DataAttributes {
   readonly page: {
     /** `writeWords` */
     readonly words: string;
-    /** Path of the script with the table of the course. */
-    readonly table?: string;
     /** Path of the script that compares games beside the page. */
     readonly worker?: string | undefined;
     /** Path of the script that asks whether WebAssembly may run. */

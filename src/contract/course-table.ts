@@ -58,3 +58,12 @@ export interface TableMove {
   /** Where it stands: the places of its position that it leads to. */
   readonly at: readonly TablePlace[];
 }
+
+/**
+ * Script at the root of the site that brings the table to a page which seldom needs it. Its name stays the same,
+ * unlike the table's own, so that a chapter's page does not change with every other chapter.
+ */
+export const tableLoader = 'course-table.js';
+
+/** The event of the window that tells that the loader has brought the table. */
+export const tableLoaded = 'course-table';

@@ -12,7 +12,7 @@ export { severities } from './diagnostic.ts';
 export { createLocator, lineStarts } from './locate.ts';
 export { createSuggester, nearestName } from './nearest-name.ts';
 export type { Place, Point, Range } from './place.ts';
-export { printable, printableLines, writeJson } from './printable.ts';
+export { printable, printableLines, writeJson, writeJsonLine } from './printable.ts';
 export { reportGithub } from './report-github.ts';
 export { reportJson } from './report-json.ts';
 export { reportSarif } from './report-sarif.ts';

@@ -29,9 +29,16 @@ export function printableLines(text: string): string {
  * can stand in strings only, but for the line ends of the indentation.
  */
 export function writeJson(value: unknown): string {
-  const escaped = (sign: string) =>
-    sign === '\n' ? sign : `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`;
-  return `${JSON.stringify(value, undefined, 2).replace(acting, escaped)}\n`;
+  return `${JSON.stringify(value, undefined, 2).replace(acting, escapeInJson)}\n`;
+}
+
+/** The same on one line and without its end, for lists too long to be put together in memory. */
+export function writeJsonLine(value: unknown): string {
+  return JSON.stringify(value).replace(acting, escapeInJson);
+}
+
+function escapeInJson(sign: string): string {
+  return sign === '\n' ? sign : `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`;
 }
 
 /** A control picture (U+2400 to U+2424) where Unicode has one, else the replacement character. */

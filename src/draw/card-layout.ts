@@ -1,6 +1,8 @@
+import { fitTitle, type SetLine, setLines } from './card-title.ts';
+import type { Words } from './collage.ts';
 import type { Box } from './geometry.ts';
 import { palettes } from './paint.ts';
-import { setText, type TextBox, textBox } from './set-text.ts';
+import { textBox } from './set-text.ts';
 
 /** The lines of a card from top to bottom; an empty one is not set. */
 export interface CardWords {
@@ -9,77 +11,69 @@ export interface CardWords {
   readonly below: string;
 }
 
-/** A title and the size in pixels that it is set in. */
-interface Title {
-  readonly text: string;
-  readonly size: number;
-}
+const { ink } = palettes.light;
 
-/** The first size at which the title fits is taken. */
-const titleSizes = [74, 66, 58, 51, 45, 40, 35];
-const smallest = 35;
 /** The part of the height that the title may take. */
 const titlePart = 0.55;
 
-/** The words of a card as an SVG element at `box`, in outlines. */
-export async function layOutCard(words: CardWords, language: string, box: Box): Promise<string> {
-  const title = await fitTitle(words.title, box);
-  const { svg } = await setText(column(words, title, language), box.width, box.height);
-  return svg.replace('<svg ', `<svg x="${box.x}" y="${box.y}" `);
+/** From the title to the two rules below it, from these to the next line, and between them. */
+const rules = { before: 30, after: 26, thick: 5, gap: 4, thin: 1.5, width: 96 };
+const rulesHeight = rules.before + rules.thick + rules.gap + rules.thin + rules.after;
+/** Font size of the lines above and below. */
+const lineSize = 29;
+/** What is left of the height is shared: so much of it stands above the title. */
+const shareAbove = 1 / 2.4;
+
+/** The words of a card in outlines, laid out in a box of pixels. */
+export async function layOutCard(words: CardWords, language: string, box: Box): Promise<Words[]> {
+  const { x, y, width, height } = box;
+  const above = await setLine(words.above, { width, language, isItalic: true });
+  const below = await setLine(words.below, { width, language });
+  const title = await fitTitle(words.title, { width, height: height * titlePart, language });
+  const used = above.height + title.height + rulesHeight + below.height;
+  const titleY = y + Math.round(above.height + Math.max(0, height - used) * shareAbove);
+  const rulesY = Math.round(titleY + title.height) + rules.before;
+  const belowY = Math.round(rulesY + rulesHeight) - rules.before;
+  return [
+    // First, so that its overhang hides none of the others where they come close.
+    { svg: title.svg, x, y: titleY - title.overhang, width },
+    { svg: above.svg, x, y: y - above.overhang, width, recur: true },
+    { svg: rulesSvg, x, y: rulesY, width: rules.width, recur: true },
+    { svg: below.svg, x, y: belowY - below.overhang, width, recur: true },
+  ].filter(({ svg }) => svg !== '');
 }
 
-/** The title at the largest size that fits, or cut with an ellipsis at the smallest. */
-async function fitTitle(text: string, box: Box): Promise<Title> {
-  const longest = await longestWord(text);
-  for (const size of titleSizes) {
-    if (longest * size <= box.width && (await fits({ text, size }, box))) return { text, size };
-  }
-  const words = text.split(' ');
-  for (let kept = words.length - 1; kept > 0; kept -= 1) {
-    const cut = { text: `${words.slice(0, kept).join(' ')}…`, size: smallest };
-    if (await fits(cut, box)) return cut;
-  }
-  return { text, size: smallest };
+const rulesSvg = [
+  `<svg xmlns="http://www.w3.org/2000/svg" width="${rules.width}" height="12">`,
+  `<path fill="${ink}" d="M0 0h${rules.width}v${rules.thick}h-${rules.width}z`,
+  `M0 ${rules.thick + rules.gap}h${rules.width}v${rules.thin}h-${rules.width}z"/></svg>`,
+].join('');
+
+interface LineStyle {
+  readonly width: number;
+  readonly language: string;
+  readonly isItalic?: boolean;
 }
 
-async function fits(title: Title, box: Box): Promise<boolean> {
-  const { boxes } = await setText(titleBox(title), box.width);
-  return (boxes.get('title')?.height ?? 0) <= box.height * titlePart;
-}
+/** The lines that were set last: all cards of a course have the same two. */
+const keptLines = new Map<string, SetLine>();
+const mostLines = 16;
 
-/** The width of the longest word, in the size of the title. */
-async function longestWord(text: string): Promise<number> {
-  const words = text.split(' ').map((word, index) => textBox({}, word, { id: `word ${index}` }));
-  const style = { flexDirection: 'column', alignItems: 'flex-start' };
-  const { boxes } = await setText(textBox({ ...style, ...titleFont(100) }, words), 20_000);
-  return Math.max(...[...boxes.values()].map(({ width }) => width / 100));
-}
-
-function titleFont(size: number) {
-  return { fontSize: size, fontWeight: 600, lineHeight: 1.1, letterSpacing: size * -0.012 };
-}
-
-function titleBox({ text, size }: Title): TextBox {
-  // A word that is too long even in the smallest size is broken.
-  const wrap = { wordBreak: size === smallest ? 'break-word' : 'normal', textWrap: 'balance' };
-  return textBox({ display: 'block', ...titleFont(size), ...wrap }, text, { id: 'title' });
-}
-
-function column(words: CardWords, title: Title, language: string): TextBox {
-  const { ink } = palettes.light;
-  const line = { display: 'block', fontSize: 29, lineHeight: 1.3, lineClamp: 2 };
-  const rule = (height: number) => textBox({ width: 96, height, backgroundColor: ink });
-  const rules = { flexDirection: 'column', gap: 4, marginTop: 30, marginBottom: 26 };
-  return textBox(
-    { flexDirection: 'column', width: '100%', height: '100%', color: ink },
-    [
-      textBox({ ...line, fontStyle: 'italic' }, words.above),
-      textBox({ flexGrow: 1 }),
-      titleBox(title),
-      textBox(rules, [rule(5), rule(1.5)]),
-      textBox(line, words.below),
-      textBox({ flexGrow: 1.4 }),
-    ],
-    { lang: language },
+async function setLine(text: string, style: LineStyle): Promise<SetLine> {
+  if (text === '') return { svg: '', height: 0, overhang: 0 };
+  const key = JSON.stringify([text, style]);
+  const known = keptLines.get(key);
+  if (known) return known;
+  const { width, language, isItalic } = style;
+  const font = { fontSize: lineSize, lineHeight: 1.3, lineClamp: 2, color: ink };
+  const slope = isItalic ? { fontStyle: 'italic' } : {};
+  const names = { id: 'lines', lang: language };
+  const line = await setLines(
+    textBox({ display: 'block', ...font, ...slope }, text, names),
+    width,
+    lineSize,
   );
+  if (keptLines.size >= mostLines) keptLines.clear();
+  keptLines.set(key, line);
+  return line;
 }

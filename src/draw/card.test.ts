@@ -1,8 +1,9 @@
 import { PNG } from 'pngjs';
 import { describe, expect, test } from 'vitest';
 import { drawCaptionedBoard } from './caption.ts';
-import { drawCard, makeCard } from './card.ts';
+import { cardSize, drawCard, makeCard } from './card.ts';
 import { makePng } from './png.ts';
+import { setText, textBox } from './set-text.ts';
 import { showable } from './showable.ts';
 
 const position = { placement: '8/8/8/3k4/8/3K4/8/8', view: 'white' } as const;
@@ -39,6 +40,54 @@ test.each([
   expect(ink.right).toBeLessThan(1200 - 40);
   expect(ink.bottom).toBeLessThan(630 - 40);
 });
+
+test('a card cut to fit keeps as many words as fit, and letters where not even one word does', async () => {
+  const inkOf = async (chapter: string) =>
+    inkOfText(await makeCard({ course: 'A course', chapter, ...position }));
+  const many = await inkOf('what happens when Black keeps the tension '.repeat(50));
+  const one = await inkOf('Zugzwang'.repeat(100));
+  for (const { bottom, dark } of [many, one]) {
+    expect(bottom).toBeGreaterThan(350);
+    expect(bottom).toBeLessThan(630 - 40);
+    expect(dark).toBeGreaterThan(10_000);
+  }
+});
+
+test('descenders that leave the last line are whole', async () => {
+  /** The last row that has ink from a column on. */
+  const lastRow = (png: Uint8Array, from: number) => {
+    const { data, width, height } = PNG.sync.read(Buffer.from(png));
+    const isInk = (y: number) =>
+      Array.from({ length: 200 }, (_, i) => data[(y * width + from + i) * 4] ?? 255).some(
+        (red) => red < 128,
+      );
+    return Math.max(...Array.from({ length: height }, (_, y) => y).filter(isInk));
+  };
+  // Right of the rules below the title.
+  const onCard = async (chapter: string) =>
+    lastRow(await makeCard({ course: '', chapter, ...position }), 760);
+  const alone = async (text: string) => {
+    const style = { fontSize: 74, fontWeight: 600, padding: '60px 0', letterSpacing: 74 * -0.012 };
+    return lastRow(makePng((await setText(textBox(style, text), 600, 300)).svg, { width: 600 }), 0);
+  };
+  const [low, deep] = ['xxxxxxxxx', 'ppppppppp'];
+  expect((await onCard(deep)) - (await onCard(low))).toBe((await alone(deep)) - (await alone(low)));
+});
+
+test.each(['white', 'black'] as const)(
+  'a card seen from %s is its SVG, pixel for pixel',
+  async (view) => {
+    const placement = 'rnbqkbnr/ppp1pppp/8/3p4/2PP4/8/PP2PPPP/RNBQKBNR';
+    const card = { course: 'A course', chapter: 'Plans', author: 'Mira', placement, view };
+    const png = PNG.sync.read(Buffer.from(await makeCard(card)));
+    const drawn = PNG.sync.read(Buffer.from(makePng(await drawCard(card), cardSize)));
+    let strays = 0;
+    for (const [i, byte] of png.data.entries()) {
+      if (Math.abs(byte - (drawn.data[i] ?? 0)) > 40) strays += 1;
+    }
+    expect(strays / png.data.length).toBeLessThan(0.0005);
+  },
+);
 
 test('what the fonts lack is left out and told', async () => {
   const losses: string[] = [];

@@ -1,7 +1,9 @@
 import type { Color } from '../chess/types.ts';
 import { drawBoard } from './board.ts';
 import { type CardWords, layOutCard } from './card-layout.ts';
+import { type Collage, drawCollage } from './collage.ts';
 import { palettes } from './paint.ts';
+import { pastedSize } from './paste-board.ts';
 import { makePng } from './png.ts';
 import type { PngJob } from './pngs.ts';
 import { showable } from './showable.ts';
@@ -22,21 +24,23 @@ export interface Card {
 
 /** Pixels of a card: the size that sites which show links ask for (common practice, no source). */
 export const cardSize = { width: 1200, height: 630 } as const;
-const { width, height } = cardSize;
-const boardSide = 534;
-const margin = (height - boardSide) / 2;
+const { width } = cardSize;
+const margin = 52;
+
+/** Few see a card at all, so its file may be a twentieth larger where that takes a fifth of the time. */
+const format = { ...cardSize, level: 6 };
 
 /** Raised when the same card would be laid out in another way, so that caches are re-made. */
-const layoutVersion = 1;
+const layoutVersion = 2;
 
 /**
- * A card for `makePngs`. To set its words takes twenty times as long as to draw a board, so it is
- * laid out only where the cache has no image of the same words and position.
+ * A card for `makePngs`. To set its words takes as long as to draw a board, so it is laid out only
+ * where the cache has no image of the same words and position.
  */
 export function cardJob(card: Card, onLoss?: (message: string) => void): PngJob {
   const { placement, view } = card;
   const key = `card ${layoutVersion} ${JSON.stringify(card)} ${drawBoard({ placement, view })}`;
-  return { ...cardSize, key, draw: () => drawCard(card, onLoss) };
+  return { ...format, key, draw: () => composeCard(card, onLoss) };
 }
 
 /** A card as `drawCard` draws it, as a PNG. For many cards see `cardJob`. */
@@ -44,41 +48,44 @@ export async function makeCard(
   card: Card,
   onLoss?: (message: string) => void,
 ): Promise<Uint8Array> {
-  return makePng(await drawCard(card, onLoss), cardSize);
+  return makePng(await composeCard(card, onLoss), format);
+}
+
+/** A card as an SVG of 1200 by 630 that needs no font. */
+export async function drawCard(card: Card, onLoss?: (message: string) => void): Promise<string> {
+  return drawCollage(await composeCard(card, onLoss));
 }
 
 /**
- * A picture for links to a course or a chapter: the position and the titles, as an SVG of 1200 by
- * 630 that needs no font. Long titles are set smaller and over more lines, and at last cut with
- * an ellipsis.
+ * A picture for links to a course or a chapter: the position and the titles. Long titles are set
+ * smaller and over more lines, and at last cut with an ellipsis.
  *
  * The fonts hold Latin, Cyrillic, Greek and Vietnamese letters. Of other signs see `showable`: no
  * sign is ever drawn as an empty box. With no line left, the board stands alone in the middle.
  * `onLoss` is told of each line that was changed, and why.
  * @throws RangeError for a placement that cannot be drawn.
  */
-export async function drawCard(
+async function composeCard(
   { course, chapter, author, placement, view, language = 'en' }: Card,
   onLoss: (message: string) => void = () => {},
-): Promise<string> {
+): Promise<Collage> {
   const title = await showable(chapter || course, onLoss);
   const above = chapter ? await showable(course, onLoss) : '';
   const below = author ? await showable(author, onLoss) : '';
   // Where the title cannot be shown, the course's stands in for it.
   const words: CardWords = title ? { above, title, below } : { above: '', title: above, below };
   const alone = words.title === '' && words.below === '';
-  const boardX = alone ? (width - boardSide) / 2 : margin - 6;
-  const text = alone ? '' : await layOutCard(words, language, textColumn(boardX + boardSide));
-  const board = drawBoard({ placement, view, size: boardSide }).replace(
-    '<svg ',
-    `<svg x="${boardX}" y="${margin}" `,
-  );
-  const sheet = `<rect width="${width}" height="${height}" fill="${palettes.light.sheet}"/>`;
-  return `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}">${sheet}${board}${text}</svg>`;
+  const x = alone ? Math.floor((width - pastedSize) / 2) : margin - 6;
+  return {
+    ...cardSize,
+    ground: palettes.light.sheet,
+    board: { placement, view, x, y: margin },
+    words: alone ? [] : await layOutCard(words, language, wordsBox(x + pastedSize)),
+  };
 }
 
 /** Where the words stand: right of the board, level with its squares. */
-function textColumn(boardEnd: number) {
+function wordsBox(boardEnd: number) {
   const x = boardEnd + 52;
-  return { x, y: margin + 4, width: width - x - 56, height: boardSide - 8 };
+  return { x, y: margin + 4, width: width - x - 56, height: pastedSize - 8 };
 }

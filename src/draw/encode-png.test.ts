@@ -2,12 +2,13 @@ import fc from 'fast-check';
 import { PNG } from 'pngjs';
 import { expect, test } from 'vitest';
 import { encodePng } from './encode-png.ts';
+import { rasterOf } from './raster.ts';
 
 /** An image whose pixel `i` has the colour `pick(i)`. */
 function image(width: number, height: number, pick: (index: number) => readonly number[]) {
   const rgba = new Uint8Array(width * height * 4);
   for (let i = 0; i < width * height; i += 1) rgba.set([...pick(i), 255], i * 4);
-  return { width, height, rgba };
+  return { ...rasterOf({ width, height, pixels: rgba }), rgba };
 }
 
 const colour = fc.tuple(

@@ -10,9 +10,9 @@ port.on('message', (job: WorkerJob) => {
   port.postMessage(answer(job));
 });
 
-function answer({ index, svg, ...size }: WorkerJob): WorkerAnswer {
+function answer({ index, picture, ...size }: WorkerJob): WorkerAnswer {
   try {
-    return { index, png: makePng(svg, size) };
+    return { index, png: makePng(picture, size) };
   } catch (error) {
     return { index, error: error instanceof Error ? error : new Error(String(error)) };
   }

@@ -1,5 +1,7 @@
-import { Resvg } from '@resvg/resvg-js';
+import { type Collage, renderCollage } from './collage.ts';
 import { encodePng } from './encode-png.ts';
+import { type Raster, rasterOf } from './raster.ts';
+import { readSvg } from './read-svg.ts';
 
 export interface PngSize {
   /** Width in CSS pixels; the height follows from the SVG. */
@@ -11,6 +13,8 @@ export interface PngSize {
    * from scale 2 on, where pixels are half as wide, that is fewer.
    */
   readonly colours?: number | undefined;
+  /** How hard zlib presses it, 1 to 9; 8 unless said. */
+  readonly level?: number | undefined;
 }
 
 /** Bounds of an image's width and height in image pixels. */
@@ -18,13 +22,21 @@ const smallest = 16;
 const largest = 8192;
 
 /**
- * An SVG as an indexed PNG, on white where it is transparent. The same SVG and size give the same
- * bytes with the same versions of resvg and zlib. No fonts are read, so text must be outlines.
- * @throws RangeError for a size out of bounds.
+ * A picture as an indexed PNG; an SVG is drawn on white where it is transparent. The same picture and
+ * size give the same bytes with the same versions of resvg and zlib. No fonts are read, so text must
+ * be outlines.
+ * @throws RangeError for a size out of bounds, or one that is not a collage's own.
  * @throws Error for an SVG that cannot be read or that holds text.
  */
-export function makePng(svg: string, size: PngSize): Uint8Array {
+export function makePng(picture: string | Collage, size: PngSize): Uint8Array {
+  const { colours: limit, scale = 1, level } = size;
   const width = pngWidth(size);
+  const image = typeof picture === 'string' ? render(picture, width) : renderCollage(picture);
+  if (image.width !== width) throw new RangeError(`this picture is ${image.width} pixels wide`);
+  return encodePng(image, { limit, isDense: scale >= 2, level });
+}
+
+function render(svg: string, width: number): Raster {
   if (/<text[\s>]/.test(svg)) {
     throw new Error('the SVG holds <text>, which would be lost in a PNG: draw it as outlines');
   }
@@ -33,9 +45,7 @@ export function makePng(svg: string, size: PngSize): Uint8Array {
   if (height < 1 || height > largest) {
     throw new RangeError(`an image cannot be ${height} pixels high: at most ${largest}`);
   }
-  const image = picture.render();
-  const pixels = { width: image.width, height: image.height, rgba: image.pixels };
-  return encodePng(pixels, { limit: size.colours, isDense: (size.scale ?? 1) >= 2 });
+  return rasterOf(picture.render());
 }
 
 /** Width in image pixels. @throws RangeError for what is out of bounds. */
@@ -50,17 +60,4 @@ export function pngWidth({ width, scale = 1, colours = 16 }: PngSize): number {
     );
   }
   return pixels;
-}
-
-function readSvg(svg: string, width: number): Resvg {
-  try {
-    return new Resvg(svg, {
-      background: '#ffffff',
-      fitTo: { mode: 'width', value: width },
-      font: { loadSystemFonts: false },
-    });
-  } catch (cause) {
-    const reason = cause instanceof Error ? cause.message : String(cause);
-    throw new Error(`the SVG cannot be drawn: ${reason}`, { cause });
-  }
 }

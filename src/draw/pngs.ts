@@ -1,5 +1,6 @@
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
+import type { Collage } from './collage.ts';
 import { makePng, type PngSize, pngWidth } from './png.ts';
 import { pngCache } from './png-cache.ts';
 
@@ -9,7 +10,7 @@ export type PngJob = PngSize & ({ readonly svg: string } | LatePicture);
 export interface LatePicture {
   /** Everything that the picture depends on: another picture has another key. */
   readonly key: string;
-  readonly draw: () => Promise<string>;
+  readonly draw: () => Promise<string | Collage>;
 }
 
 export interface PngsOptions {
@@ -22,7 +23,7 @@ export interface PngsOptions {
 /** What a worker is told, and what it answers. */
 export interface WorkerJob extends PngSize {
   readonly index: number;
-  readonly svg: string;
+  readonly picture: string | Collage;
 }
 export type WorkerAnswer =
   | { readonly index: number; readonly png: Uint8Array }
@@ -56,7 +57,9 @@ export async function makePngs(
     await cache?.write(job, png);
   };
   if (missing.length < worthThreads || threads < 2) {
-    for (const found of missing) await finish(found, makePng(await svgOf(found.job), found.job));
+    for (const found of missing) {
+      await finish(found, makePng(await pictureOf(found.job), found.job));
+    }
   } else {
     await drawInThreads(missing, Math.min(threads, missing.length), finish);
   }
@@ -69,7 +72,7 @@ interface Missing {
   readonly index: number;
 }
 
-async function svgOf(job: PngJob): Promise<string> {
+async function pictureOf(job: PngJob): Promise<string | Collage> {
   return 'svg' in job ? job.svg : job.draw();
 }
 
@@ -105,9 +108,10 @@ function serve(
       const { value, done } = queue.next();
       if (done) return resolve();
       current = value;
-      const { width, scale, colours } = value.job;
-      const svg = await svgOf(value.job);
-      worker.postMessage({ index: value.index, svg, width, scale, colours } satisfies WorkerJob);
+      const { width, scale, colours, level } = value.job;
+      const picture = await pictureOf(value.job);
+      const job: WorkerJob = { index: value.index, picture, width, scale, colours, level };
+      worker.postMessage(job);
     };
     worker.on('error', reject);
     worker.on('exit', (code) => reject(new Error(`a drawing thread stopped with code ${code}`)));

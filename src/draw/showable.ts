@@ -1,5 +1,9 @@
 import { setText, textBox } from './set-text.ts';
 
+/** Whether the fonts have a sign, as far as it was asked. A sign is what a reader takes for one. */
+const inFonts = new Map<string, boolean>();
+const signs = new Intl.Segmenter();
+
 /**
  * What the fonts can show of a line. A sign they lack is first replaced by its compatibility
  * equivalent (the ligature `ﬁ` by `fi`; Unicode Standard Annex 15). If it is a letter, digit or
@@ -8,7 +12,6 @@ import { setText, textBox } from './set-text.ts';
  */
 export async function showable(line: string, onLoss: (message: string) => void): Promise<string> {
   const text = line.normalize('NFC').replaceAll(/\s+/g, ' ').trim();
-  if (text === '') return '';
   const first = await missingFrom(text);
   if (first.length === 0) return text;
   const plain = replaceEach(text, first, (sign) => sign.normalize('NFKC'));
@@ -26,8 +29,13 @@ export async function showable(line: string, onLoss: (message: string) => void):
 }
 
 async function missingFrom(text: string): Promise<readonly string[]> {
-  const { missing } = await setText(textBox({ fontSize: 10 }, text), 10_000, 20);
-  return [...missing];
+  const found = new Set([...signs.segment(text)].map(({ segment }) => segment));
+  const unknown = [...found].filter((sign) => !inFonts.has(sign));
+  if (unknown.length > 0) {
+    const { missing } = await setText(textBox({ fontSize: 10 }, unknown.join(' ')), 10_000, 20);
+    for (const sign of unknown) inFonts.set(sign, !missing.has(sign));
+  }
+  return [...found].filter((sign) => !inFonts.get(sign));
 }
 
 function replaceEach(

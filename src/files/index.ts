@@ -1,4 +1,6 @@
 /** Plain files of a folder, and only those: nothing outside it is read, and nothing waits. */
+
+export { codeHash, hashFolder } from './code-hash.ts';
 export { copyPlainFile } from './copy-plain-file.ts';
 export { type ListedFile, listFolder } from './list-folder.ts';
 export { isAt, openPlainFile, plainFlags } from './open-plain-file.ts';

@@ -22,7 +22,7 @@ export async function readPlainFile(
   try {
     const { size } = await handle.stat();
     if (size > limit) return { bytes: new Uint8Array(0), size };
-    const bytes = await readUpTo(handle, limit + 1);
+    const bytes = await readUpTo(handle, limit + 1, size);
     return { bytes, size: bytes.length };
   } catch (error) {
     throw new FileRefusedError(file, whyRefused(error));
@@ -31,16 +31,25 @@ export async function readPlainFile(
   }
 }
 
-/** Reads an open file to its end, or so many bytes of it. */
-export async function readUpTo(handle: FileHandle, most: number): Promise<Uint8Array> {
+/**
+ * Reads an open file to its end, or so many bytes of it.
+ * @param expected its size as it was just told; it may have changed.
+ */
+export async function readUpTo(
+  handle: FileHandle,
+  most: number,
+  expected = 1 << 16,
+): Promise<Uint8Array> {
   const pieces: Uint8Array[] = [];
   let length = 0;
   while (length < most) {
-    const piece = Buffer.allocUnsafe(Math.min(most - length, 1 << 16));
+    // One byte more than is left shows the end at once: a course may have a thousand files.
+    const room = length < expected ? expected - length + 1 : 1 << 16;
+    const piece = Buffer.allocUnsafe(Math.min(most - length, room));
     const { bytesRead } = await handle.read(piece, 0, piece.length, null);
-    if (bytesRead === 0) break;
     pieces.push(piece.subarray(0, bytesRead));
     length += bytesRead;
+    if (bytesRead < piece.length) break;
   }
-  return Buffer.concat(pieces);
+  return pieces.length === 1 && pieces[0] !== undefined ? pieces[0] : Buffer.concat(pieces);
 }

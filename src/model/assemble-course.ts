@@ -1,4 +1,4 @@
-import type { CourseSyntax } from '../read/index.ts';
+import type { CourseFrame } from '../read/index.ts';
 import { findUnsought } from './find-unsought.ts';
 import { followGame } from './follow-game.ts';
 import { makeGraph } from './make-graph.ts';
@@ -8,9 +8,6 @@ import type { ModelLimits } from './model-limits.ts';
 import type { PlayedChapter } from './play/play-chapters.ts';
 import type { SaidElsewhere } from './play/work.ts';
 import type { Block, Chapter, Course, Label } from './types.ts';
-
-/** Everything of a course but its chapters. */
-export type CourseFrame = Omit<CourseSyntax, 'chapters'>;
 
 /** Joins chapters that have been played to a course: its names, its graph of positions, its games' exits. */
 export function assembleCourse(

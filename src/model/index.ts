@@ -1,5 +1,5 @@
 export { fileAddress, fileOfAddress } from '../read/index.ts';
-export { assembleCourse, type CourseFrame, saidByChapter } from './assemble-course.ts';
+export { assembleCourse, saidByChapter } from './assemble-course.ts';
 export { buildCourse } from './build-course.ts';
 export { castledBefore } from './castled.ts';
 export { courseId } from './course-id.ts';

@@ -1,11 +1,18 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parseGames } from './parse-games.ts';
-import { readMainLine } from './read-main-line.ts';
+import { type MainLine, type MainLineStep, readMainLine } from './read-main-line.ts';
+
+function stepsOf({ next }: MainLine): MainLineStep[] {
+  const steps: MainLineStep[] = [];
+  for (let step = next(); step !== undefined; step = next()) steps.push(step);
+  return steps;
+}
 
 function read(text: string): unknown[] {
-  const { tags, steps } = readMainLine(text);
-  const said = [...steps].map((step) => (step.kind === 'move' ? step.text : { ...step }));
+  const line = readMainLine(text);
+  const { tags } = line;
+  const said = stepsOf(line).map((step) => (step.kind === 'move' ? step.text : { ...step }));
   return [Object.fromEntries(tags), ...said];
 }
 
@@ -37,7 +44,7 @@ describe('readMainLine', () => {
         const text = `[White "A"]\n${parts.join(' ')} *\n`;
         const [game] = parseGames(text);
         fc.pre(game !== undefined && game.problems.length === 0);
-        const steps = [...readMainLine(text).steps].map((step) => step.text);
+        const steps = stepsOf(readMainLine(text)).map((step) => step.text);
         expect(steps).toEqual(game?.line.moves.map(({ san }) => san.text));
       }),
     );

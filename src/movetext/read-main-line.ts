@@ -1,4 +1,4 @@
-import { createScanner, type Scanned } from './scanner.ts';
+import { createScanner, type Scanned, type Scanner } from './scanner.ts';
 import type { Tag } from './types.ts';
 
 /** The next thing of a game's main line: a move as it is written, or what stops the reading. */
@@ -12,8 +12,13 @@ export type MainLineStep =
 export interface MainLine {
   /** The tag pairs before the moves, by name; of a name that is given twice, the first. */
   readonly tags: ReadonlyMap<string, string>;
-  /** Read as far as they are asked for, and once. Comments, glyphs and variations are passed over. */
-  readonly steps: Iterable<MainLineStep>;
+  /**
+   * The next step, or undefined at the end. Read as far as it is asked for, and once. Comments, glyphs and
+   * variations are passed over.
+   */
+  readonly next: () => MainLineStep | undefined;
+  /** The same without passing it. */
+  readonly peek: () => MainLineStep | undefined;
 }
 
 /**
@@ -28,7 +33,7 @@ export function readMainLine(text: string): MainLine {
     else if (token.kind !== 'comment' || !token.closed) break;
     scanner.take();
   }
-  return { tags, steps: stepsOf(text, scanner) };
+  return { tags, ...createSteps(text, scanner) };
 
   function readTag({ scanned: { tag } }: Scanned & { kind: 'tag' }): void {
     const { name, value }: Tag = tag;
@@ -36,33 +41,57 @@ export function readMainLine(text: string): MainLine {
   }
 }
 
-function* stepsOf(
-  text: string,
-  scanner: ReturnType<typeof createScanner>,
-): Generator<MainLineStep> {
-  const quote = (start: number, end: number) =>
-    text
-      .slice(start, Math.min(end, start + longestQuote))
-      .replace(/\s+/g, ' ')
-      .trim();
+/** The steps one by one; no generator, which takes as long as to read the moves. */
+function createSteps(text: string, scanner: Scanner): Pick<MainLine, 'next' | 'peek'> {
   let opening: string | undefined;
   let depth = 0;
-  for (let token = scanner.take(); token.kind !== 'end'; token = scanner.take()) {
-    if (token.kind === 'comment' && !token.closed) {
-      yield { kind: 'comment-unclosed', text: quote(token.start, token.end) };
-    } else if (token.kind === 'open') {
-      if (depth === 0) opening = quote(token.start, text.length);
-      depth++;
-    } else if (token.kind === 'close') depth = Math.max(0, depth - 1);
-    else if (depth > 0) continue;
-    else if (token.kind === 'move')
-      yield { kind: 'move', text: text.slice(token.start, token.end) };
-    else if (token.kind === 'result') return;
-    else if (token.kind === 'words') {
-      yield { kind: 'text-unreadable', text: quote(token.start, token.end) };
+  let ended = false;
+  let ahead: MainLineStep | undefined;
+
+  function read(): MainLineStep | undefined {
+    while (!ended) {
+      const token = scanner.take();
+      if (token.kind === 'end') {
+        ended = true;
+        if (depth > 0) return { kind: 'variation-unclosed', text: opening ?? '(' };
+      } else if (token.kind === 'comment') {
+        if (!token.closed) return quoted('comment-unclosed', token);
+      } else if (token.kind === 'open') {
+        if (depth === 0) opening = quote(text, token.start, text.length);
+        depth++;
+      } else if (token.kind === 'close') depth = Math.max(0, depth - 1);
+      else if (depth > 0) continue;
+      else if (token.kind === 'move') {
+        return { kind: 'move', text: text.slice(token.start, token.end) };
+      } else if (token.kind === 'result') ended = true;
+      else if (token.kind === 'words') return quoted('text-unreadable', token);
     }
+    return undefined;
   }
-  if (depth > 0) yield { kind: 'variation-unclosed', text: opening ?? '(' };
+
+  function quoted(kind: 'comment-unclosed' | 'text-unreadable', { start, end }: Scanned) {
+    return { kind, text: quote(text, start, end) };
+  }
+
+  function peek(): MainLineStep | undefined {
+    ahead ??= read();
+    return ahead;
+  }
+
+  function next(): MainLineStep | undefined {
+    const step = peek();
+    ahead = undefined;
+    return step;
+  }
+
+  return { next, peek };
+}
+
+function quote(text: string, start: number, end: number): string {
+  return text
+    .slice(start, Math.min(end, start + longestQuote))
+    .replace(/\s+/g, ' ')
+    .trim();
 }
 
 /** So much of a text that cannot be read is given back. */

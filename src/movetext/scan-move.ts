@@ -1,4 +1,12 @@
-import { isDash, isDigit, isFigurine, isLetter, isWordCharacter } from './characters.ts';
+import {
+  isBlank,
+  isDash,
+  isDigit,
+  isFigurine,
+  isLetter,
+  isLineBreak,
+  isWordCharacter,
+} from './characters.ts';
 import { scanGlyph } from './scan-glyph.ts';
 
 /** Castling with letters or zeros, Latin or Cyrillic, with any dash or none. */
@@ -29,6 +37,65 @@ export function scanMove(text: string, at: number): number | undefined {
   end = scanCheck(text, end);
   const afterEnPassant = scanEnPassant(text, at, bodyEnd, end);
   return afterEnPassant === undefined ? end : scanCheck(text, afterEnPassant);
+}
+
+/**
+ * As `scanMove`, of a move in the plain SAN of the PGN standard (8.2.3) before a space, as nearly all
+ * are; undefined for every other, whatever it is. It takes a tenth of the time.
+ */
+export function scanPlainMove(text: string, at: number): number | undefined {
+  const first = text.charCodeAt(at);
+  // It may be the number of a move.
+  if (isDigit(first)) return undefined;
+  let end = first === 79 ? castlingEnd(text, at) : squareEnd(text, at);
+  if (end === undefined) return undefined;
+  const sign = text.charCodeAt(end);
+  if (sign === 43 || sign === 35) end++;
+  const next = text.charCodeAt(end);
+  if (isLineBreak(next) || Number.isNaN(next)) return end;
+  if (next !== 32) return undefined;
+  const after = text.charCodeAt(end + 1);
+  // It could be the beginning of `exd6 e.p.`, which ends later.
+  const mayGoOn = first >= 97 && (after === 101 || isBlank(after));
+  return mayGoOn ? undefined : end;
+}
+
+function castlingEnd(text: string, at: number): number | undefined {
+  if (!text.startsWith('O-O', at)) return undefined;
+  return text.startsWith('-O', at + 3) ? at + 5 : at + 3;
+}
+
+/** The end of `[KQRBN]?[a-h]?[1-8]?x?[a-h][1-8](=[QRBN])?`. */
+function squareEnd(text: string, at: number): number | undefined {
+  let end = isPiece(text.charCodeAt(at)) ? at + 1 : at;
+  if (isFile(text, end) && !isLastSquare(text, end)) end++;
+  if (isRank(text, end)) end++;
+  if (text.charCodeAt(end) === 120) end++;
+  if (!(isFile(text, end) && isRank(text, end + 1))) return undefined;
+  end += 2;
+  if (text.charCodeAt(end) !== 61) return end;
+  const promotion = text.charCodeAt(end + 1);
+  return isPiece(promotion) && promotion !== 75 ? end + 2 : undefined;
+}
+
+/** Whether a file and a rank stand at `at`, and no other square or capture behind them. */
+function isLastSquare(text: string, at: number): boolean {
+  if (!isRank(text, at + 1)) return false;
+  return !(isFile(text, at + 2) || text.charCodeAt(at + 2) === 120);
+}
+
+function isPiece(code: number): boolean {
+  return code === 75 || code === 81 || code === 82 || code === 66 || code === 78;
+}
+
+function isFile(text: string, at: number): boolean {
+  const code = text.charCodeAt(at);
+  return code >= 97 && code <= 104;
+}
+
+function isRank(text: string, at: number): boolean {
+  const code = text.charCodeAt(at);
+  return code >= 49 && code <= 56;
 }
 
 /** The end of the run of letters, digits and figurines at `at`, joined by `-`, `=`, `/`, `:` or `×`. */

@@ -12,7 +12,7 @@ import {
   lineEnd,
 } from './characters.ts';
 import { scanGlyph } from './scan-glyph.ts';
-import { scanMove, scanWord } from './scan-move.ts';
+import { scanMove, scanPlainMove, scanWord } from './scan-move.ts';
 import { type ScannedTag, scanTag } from './scan-tag.ts';
 
 interface Placed {
@@ -99,6 +99,8 @@ export function createScanner(text: string, archive: boolean): Scanner {
     if (code === 41) return { kind: 'close', start, end: start + 1, breaks };
     if (code === 42) return { kind: 'result', result: '*', start, end: start + 1, breaks };
     if (code === 91) return readBracket(start);
+    const plain = scanPlainMove(text, start);
+    if (plain !== undefined) return { kind: 'move', start, end: plain, breaks };
     const glyph = scanGlyph(text, start);
     if (glyph) return { kind: 'glyph', nag: glyph.nag, start, end: glyph.end, breaks };
     if (isDigit(code) || code === 0xbd) return readDigits(start);
@@ -129,8 +131,9 @@ export function createScanner(text: string, archive: boolean): Scanner {
   }
 
   function readDigits(start: number): Scanned {
+    const next = text.charCodeAt(start + 1);
     resultForm.lastIndex = start;
-    if (resultForm.test(text)) {
+    if (next !== 46 && !isDigit(next) && resultForm.test(text)) {
       const end = resultForm.lastIndex;
       return { kind: 'result', result: nameResult(text.slice(start, end)), start, end, breaks };
     }

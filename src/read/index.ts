@@ -5,8 +5,9 @@ export { arrowProblem, isLabel, parseArrow, parseList, squareProblem } from './n
 export type * from './nodes.ts';
 export { directiveNames } from './nodes.ts';
 export { blockNames } from './read-block.ts';
-export { readChapter, reservedIds } from './read-chapter.ts';
-export { readCourse } from './read-course.ts';
+export { type ChapterOptions, readChapter, reservedIds } from './read-chapter.ts';
+export { type FilesBeside, filesBeside, readCourse } from './read-course.ts';
+export { type CourseFrame, readFrame, repeatedIds } from './read-frame.ts';
 export { isDay } from './read-news.ts';
 export { gamesLimit } from './read-text-file.ts';
 export { remarkCourse } from './remark-course.ts';

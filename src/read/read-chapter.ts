@@ -61,8 +61,8 @@ export interface ChapterOptions {
   readonly unfit?: ReadonlyMap<string, MediaFault> | undefined;
   /** Paths of all chapters, to find where links lead; default: links are left alone. */
   readonly chapters?: ReadonlySet<string>;
-  /** The PGN files of `games/`. */
-  readonly games?: readonly SourceFile[];
+  /** The PGN files of `games/`, by their path. */
+  readonly games?: ReadonlyMap<string, SourceFile>;
   /** Without front matter the title is the file's name; default: front matter is required. */
   readonly frontMatter?: 'required' | 'optional';
 }
@@ -70,7 +70,13 @@ export interface ChapterOptions {
 /** Reads one chapter. A tree that a unified pipeline has parsed already may be given with it. */
 export function readChapter(
   written: SourceFile,
-  { media, unfit = new Map(), chapters, games = [], frontMatter = 'required' }: ChapterOptions,
+  {
+    media,
+    unfit = new Map(),
+    chapters,
+    games = new Map(),
+    frontMatter = 'required',
+  }: ChapterOptions,
   tree?: Root,
 ): ChapterSyntax {
   const problems: CourseProblem[] = [];
@@ -93,7 +99,7 @@ export function readChapter(
     unfit,
     chapters,
     usedMedia,
-    games: new Map(games.map((game) => [game.path, game])),
+    games,
     shownGames: { size: 0 },
     nextId: createCounter(),
     keyOf: createBlockKeys(),

@@ -1,10 +1,11 @@
 import type { Element, Root } from 'hast';
+import type { Nodes } from 'mdast';
 import { toHast } from 'mdast-util-to-hast';
-import { visit } from 'unist-util-visit';
 import { chapterIds, repeatedTitle } from '../addresses/index.ts';
 import type { Chapter, Course } from '../model/index.ts';
 import type { RenderContext } from './context.ts';
 import { targetOf } from './links.ts';
+import { elementsIn, nodesIn } from './nodes-in.ts';
 import { proseHandlers } from './prose.ts';
 import { cleanRawHtml } from './raw-html.ts';
 
@@ -28,10 +29,10 @@ function makeDocument(context: RenderContext): Root {
   let hasRawHtml = false;
   let topHeading = false;
   const body = withAnswers(chapter, withoutTitle(chapter));
-  visit(body, (node) => {
+  for (const node of nodesIn<Nodes>(body)) {
     if (node.type === 'html') hasRawHtml = true;
     if (node.type === 'heading' && node.depth === 1) topHeading = true;
-  });
+  }
   const handlers = proseHandlers(context, topHeading ? 1 : 0);
   const tree = toHast(body, {
     handlers,
@@ -43,10 +44,10 @@ function makeDocument(context: RenderContext): Root {
   });
   const clean =
     hasRawHtml || tree.type !== 'root' ? cleanRawHtml(tree, chapterIds(chapter).more()) : tree;
-  visit(clean, 'element', (node) => {
+  for (const node of elementsIn(clean)) {
     alignByClass(node);
     if (node.tagName === 'a' && node.properties.href !== undefined) refer(node, context);
-  });
+  }
   return clean;
 }
 
@@ -72,9 +73,10 @@ function withoutTitle(chapter: Chapter): Chapter['body'] {
 
 function withAnswers({ blocks }: Chapter, body: Chapter['body']): Chapter['body'] {
   const exercises: number[] = [];
-  visit(body, 'courseBlock', ({ block }) => {
-    if (blocks[block]?.kind === 'exercise') exercises.push(block);
-  });
+  for (const node of nodesIn<Nodes>(body)) {
+    if (node.type !== 'courseBlock') continue;
+    if (blocks[node.block]?.kind === 'exercise') exercises.push(node.block);
+  }
   if (exercises.length === 0) return body;
   return { ...body, children: [...body.children, { type: 'courseAnswers', exercises }] };
 }

@@ -1,26 +1,27 @@
 import type { Strings } from '../strings/index.ts';
-import type { SiteData } from './site-data.ts';
+import type { CoursePage } from './site-data.ts';
 
-/** A page of the site that is no chapter. */
-export interface CoursePage {
-  readonly file: string;
-  readonly title: string;
+/** What a course has beside its chapters. */
+export interface CourseContents {
+  /** Whether it advises moves, so that they can be practised. */
+  readonly advice: boolean;
+  /** Whether positions have names, or orders of moves meet. */
+  readonly positions: boolean;
+  readonly patterns: boolean;
+  readonly news: boolean;
 }
 
-/** The pages beside the chapters that this course has, as the contents and every head list them. */
-export function coursePages(data: SiteData, strings: Strings): CoursePage[] {
-  const { positions, transpositions, patterns, news, notes } = data;
+/** The pages beside the chapters that a course has. */
+export function coursePages(has: CourseContents, strings: Strings): CoursePage[] {
   const { pageNames } = strings.finding;
   return [
-    ...(notes === undefined ? [] : [{ file: 'practice.html', title: strings.practicePage }]),
+    ...(has.advice ? [{ file: 'practice.html', title: strings.practicePage }] : []),
     { file: 'compare.html', title: pageNames.compare },
     { file: 'search.html', title: pageNames.search },
     { file: 'tree.html', title: pageNames.tree },
-    ...(positions.length + transpositions.length > 0
-      ? [{ file: 'positions.html', title: pageNames.positions }]
-      : []),
-    ...(patterns.length > 0 ? [{ file: 'patterns.html', title: pageNames.patterns }] : []),
-    ...(news.length > 0 ? [{ file: 'changes.html', title: pageNames.news }] : []),
+    ...(has.positions ? [{ file: 'positions.html', title: pageNames.positions }] : []),
+    ...(has.patterns ? [{ file: 'patterns.html', title: pageNames.patterns }] : []),
+    ...(has.news ? [{ file: 'changes.html', title: pageNames.news }] : []),
     { file: 'print.html', title: strings.handout.page },
   ];
 }

@@ -1,23 +1,25 @@
 /** The site: a checked course becomes a folder of static files. */
-import { mkdir, rename, writeFile } from 'node:fs/promises';
-import { dirname, join } from 'node:path';
+import { mkdir, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import type { CheckedCourse } from '../check/index.ts';
 import { copyPlainFile } from '../files/index.ts';
-import { findMediaFault } from '../media/index.ts';
 import type { Course } from '../model/index.ts';
-import { listFiles, prepareOutput, replaceFolder } from '../output/index.ts';
+import { listFiles, makeTemporaryFolder, prepareOutput, replaceFolder } from '../output/index.ts';
 import { stringsFor } from '../strings/index.ts';
 import { copyAssets, readAssets } from './build/assets.ts';
-import { writeEmbedScript } from './build/embed-script.ts';
-import { writeImages } from './build/images.ts';
-import { type AstroProcess, startAstro } from './build/start-astro.ts';
-import { wordIndexFolder, writeWordIndex } from './build/word-index.ts';
+import { embedScriptFile } from './build/embed-script.ts';
+import { courseIcons, coursePictures, writeImages } from './build/images.ts';
+import { renderPage } from './build/render-page.ts';
+import { type SiteWriter, siteWriter } from './build/site-writer.ts';
+import { startWordIndex, type WordIndex } from './build/word-index.ts';
+import { mediaOf, refuseUnfit } from './media-of.ts';
 import { writeWorker } from './offline/write-worker.ts';
-import { renderSite } from './render/site.ts';
+import { type RenderedSite, renderSite } from './render/site.ts';
 import type { Download } from './site-data.ts';
-import { SiteError } from './site-error.ts';
 import { sitemapFiles } from './sitemap.ts';
 
+export { assetsFolder } from './build/assets.ts';
+export { previewSite, type SitePreview } from './preview.ts';
 export { SiteError } from './site-error.ts';
 
 export interface SiteOptions {
@@ -66,97 +68,104 @@ export interface SiteSummary {
 
 /**
  * Builds the site of a course. The previous output stands untouched until the new one is whole,
- * and is then replaced in one step. A process from `startAstro`, started while the course was
- * read, saves the time that Astro takes to load; the caller stops it.
+ * and is then replaced in one step.
  * @throws UserError for what the author can mend; the message says what, the hint how.
  */
 export async function buildSite(
-  checked: CheckedCourse,
-  options: SiteOptions,
-  astro?: AstroProcess,
-): Promise<SiteSummary> {
-  if (astro !== undefined) return buildWith(astro, checked, options);
-  const started = await startAstro();
-  return buildWith(started, checked, options).finally(() => started.stop());
-}
-
-async function buildWith(
-  astro: AstroProcess,
   { course }: CheckedCourse,
   options: SiteOptions,
 ): Promise<SiteSummary> {
   const out = await prepareOutput(options.out, options.folder);
-  const { onProgress } = options;
+  const work = await makeTemporaryFolder();
+  try {
+    const made = join(work.path, 'site');
+    await mkdir(made);
+    const { images, noWordIndex, kept } = await makeSite(course, made, options);
+    const files = await listFiles(made);
+    await options.beforePublishing?.();
+    const carried = await replaceFolder(made, out);
+    const pages = files.filter((file) => file.endsWith('.html')).length;
+    options.onProgress?.({ stage: 'done', done: pages, all: pages });
+    return {
+      pages,
+      images,
+      ...(noWordIndex !== undefined && { noWordIndex }),
+      files,
+      carried,
+      kept,
+    };
+  } finally {
+    await work.remove();
+  }
+}
+
+/** Writes the whole site into an empty folder. */
+async function makeSite(course: Course, made: string, options: SiteOptions) {
+  const { onProgress, folder } = options;
   const media = mediaOf(course);
-  if (options.folder !== undefined) await refuseUnfit(media, options.folder);
+  if (folder !== undefined) await refuseUnfit(media, folder);
   onProgress?.({ stage: 'text', done: 0, all: course.chapters.length });
-  const rendered = renderSite(course, {
+  const site = renderSite(course, {
     assets: await readAssets(),
     site: options.site ?? course.settings.site,
     base: options.base,
     downloads: (options.downloads ?? []).map(({ kind, path }) => ({ kind, path })),
     offline: options.offline ?? true,
   });
-  onProgress?.({ stage: 'pages', done: 0, all: course.chapters.length });
-  // Astro empties its folder first: what is made at the same time goes beside it.
-  const [made, images, noWordIndex] = await Promise.all([
-    astro.build(rendered.data),
-    writeImages(course, rendered.embeds, astro.work, {
-      cacheDir: options.cacheDir,
-      onDone: (done, all) => onProgress?.({ stage: 'images', done, all }),
-    }),
-    writeWordIndex(rendered.data, astro.work),
-  ]);
-  await rename(join(astro.work, 'images'), join(made, 'images'));
-  if (noWordIndex === undefined) {
-    await rename(join(astro.work, wordIndexFolder), join(made, wordIndexFolder));
+  const { frame } = site;
+  const writer = siteWriter(made);
+  const pictures = coursePictures(course, site.embeds());
+  const drawing = writeImages([...pictures, ...courseIcons(course)], writer, {
+    cacheDir: options.cacheDir,
+    onDone: (done, all) => onProgress?.({ stage: 'images', done, all }),
+  });
+  // Waited for below; a fault that comes before is none that nobody hears of.
+  drawing.catch(() => {});
+  const words = startWordIndex(frame.language);
+  await writePages(site, writer, { words, onProgress });
+  const indexing = writeWordIndex(words, writer);
+  indexing.catch(() => {});
+  for (const { path, content } of site.files.flatMap(({ make }) => make())) {
+    await writer.write(path, content);
   }
-  await copyAssets(made);
-  for (const { path, content } of rendered.files) {
-    await mkdir(dirname(join(made, path)), { recursive: true });
-    await writeFile(join(made, path), content);
-  }
-  await writeEmbedScript(made, rendered.data.assets, stringsFor(course.settings.language));
-  for (const { path, make } of options.downloads ?? []) {
-    await mkdir(dirname(join(made, path)), { recursive: true });
-    await writeFile(join(made, path), await make());
-  }
-  if (options.folder !== undefined) await copyMedia(media, options.folder, made);
-  const { site } = rendered.data;
-  if (site !== undefined) {
-    for (const { path, content } of sitemapFiles(site, await listFiles(made))) {
+  await copyAssets(made, frame.assets);
+  const script = await embedScriptFile(frame.assets, stringsFor(frame.language));
+  await writer.write(script.path, script.content);
+  if (folder !== undefined) await copyMedia(media, folder, made);
+  for (const { path, make } of options.downloads ?? []) await writer.write(path, await make());
+  const [, noWordIndex] = await Promise.all([drawing, indexing]);
+  await writer.finish();
+  if (frame.site !== undefined) {
+    for (const { path, content } of sitemapFiles(frame.site, await listFiles(made))) {
       await writeFile(join(made, path), content);
     }
   }
   // Last, since it lists all that was written.
-  const kept = rendered.data.offline
+  const kept = frame.offline
     ? await writeWorker(made, await listFiles(made))
     : { bytes: 0, left: [] };
-  const files = await listFiles(made);
-  await options.beforePublishing?.();
-  const carried = await replaceFolder(made, out);
-  const pages = files.filter((file) => file.endsWith('.html')).length;
-  onProgress?.({ stage: 'done', done: pages, all: pages });
-  return {
-    pages,
-    images: images.length,
-    ...(noWordIndex !== undefined && { noWordIndex }),
-    files,
-    carried,
-    kept,
-  };
+  return { images: pictures.length, noWordIndex, kept };
 }
 
-/** The files of `media/` that chapters and news show or hand out. */
-function mediaOf({ chapters, news }: Course): ReadonlySet<string> {
-  return new Set([...chapters, ...news].flatMap(({ media }) => media));
+/** @returns why there is no index for the search by words. */
+async function writeWordIndex(words: WordIndex, writer: SiteWriter): Promise<string | undefined> {
+  const made = await words.files();
+  if (typeof made === 'string') return made;
+  for (const { path, content } of made) await writer.write(path, content);
+  return undefined;
 }
 
-/** A course may have been read without a look into them, and they may have changed since. */
-async function refuseUnfit(media: ReadonlySet<string>, folder: string): Promise<void> {
-  for (const file of media) {
-    const fault = await findMediaFault(folder, file);
-    if (fault) throw new SiteError(fault.message, fault.hint);
+/** Renders and writes one page after the other, and forgets it. */
+async function writePages(
+  { frame, pages }: RenderedSite,
+  writer: SiteWriter,
+  { words, onProgress }: Pick<SiteOptions, 'onProgress'> & { readonly words: WordIndex },
+): Promise<void> {
+  for (const [index, page] of pages.entries()) {
+    onProgress?.({ stage: 'pages', done: index, all: pages.length });
+    const data = page.data();
+    await writer.write(page.path, await renderPage({ page: page.name, frame, data }));
+    if ('chapter' in data) await words.add(data.chapter);
   }
 }
 

@@ -1,10 +1,10 @@
-import { readFileSync } from 'node:fs';
-
 /**
- * What the pages show: plain data, since Astro runs in a process of its own and gets it as a
- * JSON file. The pages read nothing else; everything in it has been rendered or checked before.
+ * What the pages show: plain data, rendered or checked before. The pages read nothing else, so what is
+ * in here is all that a page depends on.
  */
-export interface SiteData {
+
+/** What every page of a course has: its head, its foot, and the way to the other pages. */
+export interface SiteFrame {
   readonly language: string;
   readonly title: string;
   readonly side: 'white' | 'black' | 'both';
@@ -19,13 +19,6 @@ export interface SiteData {
   /** Whether the site has a worker that keeps it for reading offline. */
   readonly offline: boolean;
   readonly assets: AssetPaths;
-  /** Path of the script with the table of all positions (`contract/course-table.ts`). */
-  readonly table: string;
-  /**
-   * Path of the script with what practice needs beside it (`contract/course-notes.ts`); absent where
-   * the course advises no moves.
-   */
-  readonly notes?: string;
   /** Path of the picture for links to the course. */
   readonly card: string;
   /** Paths of the icons of a browser's tab and of a phone's start page. */
@@ -34,19 +27,80 @@ export interface SiteData {
   readonly sheet: { readonly light: string; readonly dark: string };
   /** The symbols of all boards. */
   readonly sprite: string;
-  readonly chapters: readonly ChapterPage[];
-  readonly handout: Handout;
-  readonly positions: readonly NamedPositions[];
-  readonly transpositions: readonly Transposition[];
-  readonly patterns: readonly PatternEntry[];
-  readonly downloads: readonly Download[];
-  /** Boards for other sites. */
-  readonly embeds: readonly EmbedChapter[];
-  /** The line that loads their script. */
-  readonly embedScript: string;
-  readonly news: readonly NewsEntry[];
+  /** The pages beside the chapters that this course has, as the contents and every head list them. */
+  readonly pages: readonly CoursePage[];
   /** Path of the feed of news, where there is one. */
   readonly feed?: string;
+}
+
+/** A page of the site that is no chapter. */
+export interface CoursePage {
+  readonly file: string;
+  readonly title: string;
+}
+
+/** What each page is given beside the frame, by the name of its file in `pages/`. */
+export interface PageData {
+  readonly boards: InCourse & {
+    readonly embeds: readonly EmbedChapter[];
+    /** The line that loads their script. */
+    readonly embedScript: string;
+  };
+  readonly changes: InCourse & { readonly news: readonly NewsEntry[] };
+  readonly chapter: {
+    readonly chapter: ChapterPage;
+    readonly previous?: ChapterHead | undefined;
+    readonly next?: ChapterHead | undefined;
+  };
+  readonly compare: InCourse & TableScript;
+  readonly contents: InCourse & {
+    /** A small board for each chapter, if the course is not too long for that. */
+    readonly emblems: readonly (string | undefined)[];
+    readonly downloads: readonly Download[];
+  };
+  readonly missing: InCourse;
+  readonly patterns: InCourse & { readonly patterns: readonly PatternEntry[] };
+  readonly positions: InCourse & {
+    readonly positions: readonly NamedPositions[];
+    readonly transpositions: readonly Transposition[];
+  };
+  readonly practice: InCourse &
+    TableScript & {
+      /** Path of the script with what practice needs beside the table (`lookup/course-notes.ts`). */
+      readonly notes: string;
+    };
+  readonly print: InCourse & { readonly handout: Handout };
+  readonly search: InCourse & TableScript;
+  readonly tree: InCourse & TableScript;
+}
+
+/** A page of the course as a whole. */
+interface InCourse {
+  readonly chapters: readonly ChapterHead[];
+}
+
+interface TableScript {
+  /** Path of the script with the table of all positions (`lookup/types.ts`). */
+  readonly table: string;
+}
+
+export type PageName = keyof PageData;
+
+/** What Astro hands to a page and to nothing else (`Astro.locals`). */
+export interface PageLocals<Name extends PageName = PageName> {
+  readonly page: Name;
+  readonly frame: SiteFrame;
+  readonly data: PageData[Name];
+}
+
+/** What the page of this name was given; for pages only. */
+export function pageData<Name extends PageName>(
+  name: Name,
+  locals: PageLocals,
+): PageData[Name] & { readonly frame: SiteFrame } {
+  if (locals.page !== name) throw new Error(`${name} was given the data of ${locals.page}`);
+  const { frame, data } = locals as PageLocals<Name>;
+  return { ...data, frame };
 }
 
 /** A file of the site that is not read in a browser. */
@@ -65,28 +119,30 @@ export interface AssetPaths {
   readonly fonts: readonly string[];
 }
 
-/** A file of the site that is no page: made while the pages are rendered. */
+/** A file of the site that is none of Astro's pages. */
 export interface SiteFile {
   /** Relative to the site, with `/`. */
   readonly path: string;
-  readonly content: string | Uint8Array;
+  readonly content: string;
 }
 
-export interface ChapterPage {
+/** A chapter as other pages speak of it. */
+export interface ChapterHead {
   readonly id: string;
   readonly number: number;
   readonly title: string;
   readonly summary?: string;
+  /** Path of the picture for links to its page. */
+  readonly card: string;
+}
+
+export interface ChapterPage extends ChapterHead {
   /** The text below the title. */
   readonly html: string;
   /** The reading board as it stands before the first move; absent where there is none to follow. */
   readonly board?: string;
   /** Titles of the chapters that its board leads to, by the addresses of their pages. */
   readonly met: Readonly<Record<string, string>>;
-  /** A small board for the contents page. */
-  readonly emblem?: string;
-  /** Path of the picture for links to this page. */
-  readonly card: string;
 }
 
 export interface EmbedChapter {
@@ -161,17 +217,4 @@ export interface PatternEntry {
   /** The chapter that it stands in, and where. */
   readonly chapter: string;
   readonly href: string;
-}
-
-/** Name of the environment variable that tells the pages where their data are. */
-export const siteDataVariable = 'LINEWRIGHT_SITE_DATA';
-
-let data: SiteData | undefined;
-
-/** The data of the site that is being built; for pages only. */
-export function siteData(): SiteData {
-  const file = process.env[siteDataVariable];
-  if (file === undefined) throw new Error(`${siteDataVariable} is not set: build with buildSite()`);
-  data ??= JSON.parse(readFileSync(file, 'utf8')) as SiteData;
-  return data;
 }

@@ -1,10 +1,13 @@
-import type { SiteData } from './site-data.ts';
+import type { ChapterHead, SiteFrame } from './site-data.ts';
 
 /**
  * What a page is, for search engines: a course of schema.org with its chapters, or a chapter that
  * is part of one. JSON for a script element that no browser runs.
  */
-export function structuredData(data: SiteData, page: string): string {
+export function structuredData(
+  data: SiteFrame,
+  shown: ChapterHead | readonly ChapterHead[],
+): string {
   const site = data.site ?? '';
   const address = (file: string) => `${site}/${file === 'index.html' ? '' : file}`;
   const author = data.author === undefined ? {} : { author: person(data.author) };
@@ -23,37 +26,39 @@ export function structuredData(data: SiteData, page: string): string {
     url: address('index.html'),
     ...about,
   };
-  const chapter = data.chapters.find(({ id }) => `${id}.html` === page);
-  const content =
-    chapter === undefined
-      ? {
-          ...course,
-          description: data.summary ?? data.title,
-          image: `${site}/${data.card}`,
-          ...(data.author !== undefined && { provider: person(data.author) }),
-          hasPart: data.chapters.map(({ id, title, number }) => ({
-            '@type': 'LearningResource',
-            name: title,
-            position: number,
-            url: address(`${id}.html`),
-          })),
-        }
-      : {
+  const content = isCourse(shown)
+    ? {
+        ...course,
+        description: data.summary ?? data.title,
+        image: `${site}/${data.card}`,
+        ...(data.author !== undefined && { provider: person(data.author) }),
+        hasPart: shown.map(({ id, title, number }) => ({
           '@type': 'LearningResource',
-          name: chapter.title,
-          ...(chapter.summary !== undefined && { description: chapter.summary }),
-          url: address(page),
-          position: chapter.number,
-          image: `${site}/${chapter.card}`,
-          ...about,
-          learningResourceType: 'chapter',
-          isPartOf: course,
-        };
+          name: title,
+          position: number,
+          url: address(`${id}.html`),
+        })),
+      }
+    : {
+        '@type': 'LearningResource',
+        name: shown.title,
+        ...(shown.summary !== undefined && { description: shown.summary }),
+        url: address(`${shown.id}.html`),
+        position: shown.number,
+        image: `${site}/${shown.card}`,
+        ...about,
+        learningResourceType: 'chapter',
+        isPartOf: course,
+      };
   // In a script element a tag would end it.
   return JSON.stringify({ '@context': 'https://schema.org', ...content }).replaceAll(
     '<',
     '\\u003c',
   );
+}
+
+function isCourse(shown: ChapterHead | readonly ChapterHead[]): shown is readonly ChapterHead[] {
+  return Array.isArray(shown);
 }
 
 function person(name: string) {

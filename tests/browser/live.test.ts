@@ -2,6 +2,7 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { mkdir, mkdtemp, rename, writeFile } from 'node:fs/promises';
 import path from 'node:path';
+import { setTimeout as wait } from 'node:timers/promises';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { launchBrowser, openPage } from './browser.ts';
@@ -61,6 +62,26 @@ test('a change is shown; a broken move shows the finding while the old page stay
   await writeFile(chapter, text('1. e4 e5 2. Ke2'));
   await expect.poll(() => moves.last().textContent(), { timeout: 60_000 }).toContain('Ke2');
   expect(await findings.count()).toBe(0);
+});
+
+test('a chapter that is being written shows no finding', async () => {
+  const { page } = await openPage(browser);
+  await page.goto(`${address}1.html`);
+  const told: string[] = [];
+  await page.exposeFunction('tell', (findings: string) => told.push(findings));
+  await page.evaluate(() => {
+    const events = new EventSource('/linewright-live/events');
+    const { tell } = globalThis as unknown as { tell: (findings: string) => void };
+    events.onmessage = ({ data }) => tell(JSON.parse(data).findings);
+  });
+  await expect.poll(() => told).toEqual(['']);
+  await writeFile(chapter, '');
+  await wait(30);
+  await writeFile(chapter, '---\ntitle: One\n---\n\n```moves\n1. e4 e5 2. Q');
+  await wait(30);
+  await writeFile(chapter, text('1. e4 e5 2. Qh5'));
+  await expect.poll(() => page.locator('.move').last().textContent()).toContain('Qh5');
+  expect(told.filter((findings) => findings !== '')).toEqual([]);
 });
 
 test('the chapters, then the whole course, are moved away and come back', async () => {

@@ -84,7 +84,10 @@ async function measureCourse(made: Files, stages: Stages): Promise<void> {
   await count(stages, 'render', () => {
     const checked = result?.checked;
     if (!checked) return;
-    renderSite(checked.course, { assets: { scripts: {}, styles: {}, fonts: [] }, offline: false });
+    const place = { assets: { scripts: {}, styles: {}, fonts: [] }, offline: false };
+    const { pages, files } = renderSite(checked.course, place);
+    for (const { data } of pages) data();
+    for (const { make } of files) make();
     makePgn(checked);
   });
 }

@@ -1,18 +1,12 @@
-import { checkCourse } from '../../src/check/index.ts';
-import { buildCourse, type Course } from '../../src/model/index.ts';
-import {
-  type CourseFiles,
-  type CourseSyntax,
-  findFiles,
-  readCourse,
-} from '../../src/read/index.ts';
-import { readChapter } from '../../src/read/read-chapter.ts';
+import type { Course } from '../../src/model/index.ts';
+import { type CourseFiles, findFiles } from '../../src/read/index.ts';
+import { type CurrentCourse, createWorkspace, type Workspace } from '../../src/workspace/index.ts';
 
 /** A course whose files can be changed without a disk. */
 export interface CourseInMemory {
   readonly files: CourseFiles;
-  readonly draft: CourseSyntax;
   readonly course: Course;
+  readonly workspace: Workspace;
 }
 
 export async function loadInMemory(folder: string): Promise<CourseInMemory> {
@@ -20,24 +14,20 @@ export async function loadInMemory(folder: string): Promise<CourseInMemory> {
 }
 
 export function makeInMemory(files: CourseFiles): CourseInMemory {
-  const draft = readCourse(files);
-  return { files, draft, course: buildCourse(draft) };
+  const workspace = createWorkspace();
+  return { files, workspace, course: workspace.update(files).course() };
 }
 
-/**
- * The findings of a course in which one chapter has another text below its front matter. The other
- * chapters, which are read without regard to it, are not read again.
- */
-export function checkChanged({ files, draft }: CourseInMemory, file: string, text: string) {
-  const options = {
-    media: new Set(files.media),
-    chapters: new Set(files.chapters.map(({ path }) => path)),
-    games: files.games,
-  };
-  const chapters = draft.chapters.map((chapter) =>
-    chapter.file === file ? readChapter({ path: file, text }, options) : chapter,
+/** The course in which one chapter has another text; nothing else is read again. */
+export function checkChanged(
+  { files, workspace }: CourseInMemory,
+  file: string,
+  text: string,
+): CurrentCourse {
+  const chapters = files.chapters.map((known) =>
+    known.path === file ? { path: file, text } : known,
   );
-  return checkCourse(buildCourse({ ...draft, chapters }));
+  return workspace.update({ ...files, chapters });
 }
 
 export function textOf({ files }: CourseInMemory, file: string): string {

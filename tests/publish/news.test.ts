@@ -4,7 +4,8 @@ import { describe, expect, test } from 'vitest';
 import { checkCourse } from '../../src/check/index.ts';
 import { buildCourse } from '../../src/model/index.ts';
 import { readCourse } from '../../src/read/index.ts';
-import { renderSite } from '../../src/site/render/site.ts';
+import { type RenderedSite, renderSite } from '../../src/site/render/site.ts';
+import { shownOn } from '../../src/site/render/testing/shown-on.ts';
 
 const chapter = '---\ntitle: One\n---\n\n```moves\n1. e4 e5 {:here[open]} 2. Nf3\n```\n';
 const front = (date: string, title = `New on ${date}`) =>
@@ -30,6 +31,8 @@ const render = (news: Readonly<Record<string, string>>, site?: string, settings?
     site,
   });
 
+const newsOn = (site: RenderedSite) => shownOn(site, 'changes').flatMap(({ news }) => news);
+
 const findings = (text: string) =>
   checkCourse(courseWith({ one: text })).diagnostics.map(
     ({ rule, severity, place, message }) =>
@@ -38,23 +41,24 @@ const findings = (text: string) =>
 
 describe('files of news', () => {
   test('are ordered by date, the latest first, and link to the board', () => {
-    const { data } = render({
+    const site = render({
       b: `${front('2026-01-02')}## Head\n\n[here](pos:open), [there](../chapters/1.md), ![a](media/a.png)`,
       c: front('2026-11-25'),
       a: `${front('2026-01-02')}Note[^1].\n\n[^1]: A note.`,
     });
-    expect(data.news.map(({ id, date }) => [id, date])).toEqual([
+    const news = newsOn(site);
+    expect(news.map(({ id, date }) => [id, date])).toEqual([
       ['c', '2026-11-25'],
       ['b', '2026-01-02'],
       ['a', '2026-01-02'],
     ]);
-    const [, b, a] = data.news;
+    const [, b, a] = news;
     expect(b?.html).toContain('<h3 id="b-head">Head</h3>');
     expect(b?.html).toContain('href="1.html#open">here</a>, <a href="1.html">there</a>');
     expect(a?.html).toContain('href="#a-note-fn-1"');
     expect(a?.html).toContain('id="a-note-fn-1"');
     expect(b?.day).toBe('2 January 2026');
-    expect(data.feed).toBeUndefined();
+    expect(site.frame.feed).toBeUndefined();
   });
 
   test('what cannot be published is an error, a link that has grown stale a warning', () => {
@@ -73,7 +77,7 @@ describe('files of news', () => {
       'news/one.md:6 warning news-link: No position of the course is named `gone`, so this is shown without a link.',
       'news/one.md:6 warning news-link: This link leads to ../chapters/9.md, and nothing of that name is published.',
     ]);
-    expect(render({ stale }).data.news[0]?.html).toBe(
+    expect(newsOn(render({ stale }))[0]?.html).toBe(
       '<p><span>one</span> two <a class="position-link" href="1.html#open">three</a></p>',
     );
   });
@@ -85,15 +89,17 @@ describe('the feed', () => {
     new: `${front('2026-11-25')}[here](pos:open) ![a](media/a.png)`,
   };
   const feedOf = (settings?: string) =>
-    render(news, 'https://example.org/course/', settings).files.find(
-      ({ path }) => path === 'feed.xml',
-    );
-  const read = (settings?: string) => parse(String(feedOf(settings)?.content));
+    render(news, 'https://example.org/course/', settings)
+      .files.flatMap(({ make }) => make())
+      .find(({ path }) => path === 'feed.xml')?.content;
+  const read = (settings?: string) => parse(feedOf(settings) ?? '');
 
   test('is there where the site has an address', () => {
-    expect(render(news, 'https://example.org').data.feed).toBe('feed.xml');
-    expect(render({}, 'https://example.org').data.feed).toBeUndefined();
-    expect(render(news).files.map(({ path }) => path)).not.toContain('feed.xml');
+    expect(render(news, 'https://example.org').frame.feed).toBe('feed.xml');
+    expect(render({}, 'https://example.org').frame.feed).toBeUndefined();
+    expect(render(news).files.flatMap(({ make }) => make().map(({ path }) => path))).not.toContain(
+      'feed.xml',
+    );
   });
 
   test('has what RFC 4287 requires: 4.1.1 of a feed, 4.1.2 of an entry', () => {
@@ -127,7 +133,7 @@ describe('the feed', () => {
   });
 
   test('is the same whenever it is built, and its addresses are whole', () => {
-    expect(feedOf()?.content).toBe(feedOf()?.content);
+    expect(feedOf()).toBe(feedOf());
     const [latest, old] = read().root.children.filter(({ name }) => name === 'entry');
     expect(latest && textOf(latest, 'id')).toBe('tag:example.org,2026-11-25:ab/new');
     expect(old && textOf(old, 'title')).toBe('Old <b>');

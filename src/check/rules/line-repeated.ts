@@ -111,15 +111,16 @@ function isSameWay(
   let own: MoveNode | undefined = last;
   let other = others.get(end.node);
   while (same === undefined) {
-    if (own === undefined || other === undefined || own.position?.key !== other.key) same = false;
+    if (own === undefined || other === undefined || own.position?.key !== other.node.key)
+      same = false;
     else if (own.parent === undefined) same = true;
     else {
-      const name = `${other.node} ${end.block} ${end.chapter}`;
+      const name = `${other.node.index} ${end.block} ${end.chapter}`;
       same = compared.known.get(own)?.get(name);
       compared.left--;
       passed.push([own, name]);
       own = nodes[own.parent];
-      other = other.parent === undefined ? undefined : others.get(other.parent);
+      other = others.get(other.node.parent ?? -1);
     }
   }
   for (const [node, name] of passed) {

@@ -3,13 +3,14 @@ import type { GivenName } from '../../model/index.ts';
 import type { ChapterSummary, NodeSummary } from '../chapter-summary.ts';
 
 /** A place of a position in the `moves` blocks of a course. */
-export interface Occurrence extends NodeSummary {
+export interface Occurrence {
   /** The chapter's file. */
   readonly chapter: string;
   /** The block's key. */
   readonly block: string;
+  readonly node: NodeSummary;
   /** `key` of the position before; absent for a start position. */
-  readonly before?: string;
+  readonly before: string | undefined;
 }
 
 /** A name where it is given first, and the chapter's file. */
@@ -49,14 +50,9 @@ export function makeCourseIndex(summaries: readonly ChapterSummary[]): CourseInd
       const byNode = new Map<number, Occurrence>();
       blocks.set(`${file} ${block}`, byNode);
       for (const node of nodes) {
-        const before = node.parent === undefined ? undefined : byNode.get(node.parent)?.key;
-        const here: Occurrence = {
-          ...node,
-          chapter: file,
-          block,
-          ...(before === undefined ? {} : { before }),
-        };
-        byNode.set(node.node, here);
+        const before = node.parent === undefined ? undefined : byNode.get(node.parent)?.node.key;
+        const here: Occurrence = { chapter: file, block, node, before };
+        byNode.set(node.index, here);
         add(at, node.key, here);
         if (before !== undefined) add(from, before, here);
       }

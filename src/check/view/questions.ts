@@ -7,6 +7,7 @@
 import { isTarget } from '../../addresses/index.ts';
 import type { Position } from '../../chess/index.ts';
 import { createSuggester, nearestName, type Place } from '../../diagnostics/index.ts';
+import { expandPlace } from '../chapter-summary.ts';
 import type { CourseIndex, Occurrence } from './course-index.ts';
 
 /** A question: how it is answered, and what is kept of the answer. */
@@ -49,8 +50,15 @@ export interface Missed {
 
 /** A place where a position is reached in another way than before, and nobody says so. */
 export interface Untold {
-  readonly here: Occurrence;
-  readonly known: Occurrence;
+  readonly here: MoveAt;
+  readonly known: MoveAt;
+}
+
+export interface MoveAt {
+  readonly chapter: string;
+  /** `7...Be7`. */
+  readonly name: string;
+  readonly place: Place;
 }
 
 function question<Answer>(
@@ -93,16 +101,16 @@ export const questions = {
   order: question(({ order }, file) => order.get(file) ?? -1, json),
   /** What is advised in a position where that is first said. */
   advice: question<MoveTold | undefined>(
-    (index, key) => told(firstAdvice(index, key)),
+    (index, key) => moveTold(firstAdvice(index, key)),
     (advice) => (advice ? `${advice.san} ${advice.name}` : ''),
   ),
-  advicePlace: question((index, key) => firstAdvice(index, key)?.place, lineIn),
+  advicePlace: question((index, key) => placeOf(firstAdvice(index, key)), lineIn),
   /** The first assessment of a position. */
-  verdict: question((index, key) => firstVerdict(index, key)?.verdict, json),
-  verdictPlace: question((index, key) => firstVerdict(index, key)?.place, lineIn),
+  verdict: question((index, key) => firstVerdict(index, key)?.node.verdict, json),
+  verdictPlace: question((index, key) => placeOf(firstVerdict(index, key)), lineIn),
   /** The moves that blocks play from a position, in SAN, in the order of the course. */
   covered: question(
-    ({ from }, key) => [...new Set(from.get(key)?.flatMap(({ san }) => san ?? []))],
+    ({ from }, key) => [...new Set(from.get(key)?.flatMap(({ node }) => node.san ?? []))],
     (moves) => moves.join(' '),
   ),
   /** Where the position is reached in another way than at first, and neither place says so. */
@@ -112,7 +120,7 @@ export const questions = {
   /** The lines that end with a position, in the order of the course, where more than one block has such. */
   ends: question<readonly LineEnd[]>(lineEnds, (ends) => (ends.length > 0 ? json(ends) : '')),
   /** Where the move stands that leads to a place, as `placeName` names it. */
-  place: question((index, name) => moveAt(index, readPlaceName(name))?.place, lineIn),
+  place: question((index, name) => placeOf(moveAt(index, readPlaceName(name))), lineIn),
 };
 
 export type QuestionKind = keyof typeof questions;
@@ -125,22 +133,23 @@ export interface Answered<Answer> {
 }
 
 /** Many chapters ask the same: of the positions that all of them begin with above all. */
-const answered = new WeakMap<CourseIndex, Map<string, Answered<unknown>>>();
+const answered = new WeakMap<CourseIndex, Map<QuestionKind, Map<string, Answered<unknown>>>>();
 
 export function answerQuestion<Kind extends QuestionKind>(
   index: CourseIndex,
   kind: Kind,
   about: string,
 ): Answered<AnswerTo<Kind>> {
-  const all = answered.get(index) ?? new Map<string, Answered<unknown>>();
-  answered.set(index, all);
-  const name = `${kind} ${about}`;
-  const known = all.get(name);
+  const kinds = answered.get(index) ?? new Map<QuestionKind, Map<string, Answered<unknown>>>();
+  answered.set(index, kinds);
+  const all = kinds.get(kind) ?? new Map<string, Answered<unknown>>();
+  kinds.set(kind, all);
+  const known = all.get(about);
   if (known) return known as Answered<AnswerTo<Kind>>;
   const { answer, print } = questions[kind] as unknown as Question<AnswerTo<Kind>>;
   const found = answer(index, about);
   const made = { answer: found, print: print(found) };
-  all.set(name, made);
+  all.set(about, made);
   return made;
 }
 
@@ -155,26 +164,35 @@ function missedBy({ targets, at }: CourseIndex, link: string): Missed | undefine
   return { title: there.title, ...(near === undefined ? {} : { near }) };
 }
 
-function told(occurrence: Occurrence | undefined): MoveTold | undefined {
-  return occurrence && { san: occurrence.san ?? '', name: occurrence.name };
+function moveTold(occurrence: Occurrence | undefined): MoveTold | undefined {
+  return occurrence && { san: occurrence.node.san ?? '', name: occurrence.node.name };
+}
+
+function told(occurrence: Occurrence): MoveAt {
+  const { chapter, node } = occurrence;
+  return { chapter, name: node.name, place: expandPlace(chapter, node.at) };
+}
+
+function placeOf(occurrence: Occurrence | undefined): Place | undefined {
+  return occurrence && expandPlace(occurrence.chapter, occurrence.node.at);
 }
 
 function firstAdvice({ from }: CourseIndex, key: string): Occurrence | undefined {
-  return from.get(key)?.find(({ advised }) => advised);
+  return from.get(key)?.find(({ node }) => node.advised);
 }
 
 function firstVerdict({ at }: CourseIndex, key: string): Occurrence | undefined {
-  return at.get(key)?.find(({ verdict }) => verdict !== undefined);
+  return at.get(key)?.find(({ node }) => node.verdict !== undefined);
 }
 
 function lineEnds({ at, blocks }: CourseIndex, key: string): LineEnd[] {
-  const [first, ...others] = at.get(key)?.filter(({ leaf }) => leaf) ?? [];
+  const [first, ...others] = at.get(key)?.filter(({ node }) => node.leaf) ?? [];
   const isElsewhere = ({ chapter, block }: Occurrence) =>
     chapter !== first?.chapter || block !== first.block;
   if (!first || !others.some(isElsewhere)) return [];
   return [first, ...others].map(({ chapter, block, node }) => {
-    const start = blocks.get(`${chapter} ${block}`)?.get(0)?.key ?? '';
-    return { chapter, block, node, start };
+    const start = blocks.get(`${chapter} ${block}`)?.get(0)?.node.key ?? '';
+    return { chapter, block, node: node.index, start };
   });
 }
 
@@ -197,12 +215,12 @@ function untoldMeetings(index: CourseIndex, key: string): readonly Untold[] {
 }
 
 function findUntold(index: CourseIndex, key: string, at: readonly Occurrence[]): Untold[] {
-  const tells = ({ tells = [] }: Occurrence) =>
-    tells.some((name) => index.names.get(name)?.position?.key === key);
+  const tells = ({ node }: Occurrence) =>
+    node.tells?.some((name) => index.names.get(name)?.position?.key === key);
   const [first, ...others] = waysTo(at).filter((way) => !way.some(tells));
   const known = first?.[0];
   if (!known) return [];
-  return others.flatMap(([here]) => (here ? [{ here, known }] : []));
+  return others.flatMap(([here]) => (here ? [{ here: told(here), known: told(known) }] : []));
 }
 
 /** The places of a position, grouped by the position before it: each group is one way to it. */
@@ -211,7 +229,7 @@ function waysTo(at: readonly Occurrence[]): Occurrence[][] {
   for (const here of at) {
     // The start of a block is no way: it is a named position, or stands for itself. Neither is a
     // position that has stood earlier in its own line.
-    if (here.before === undefined || here.again) continue;
+    if (here.before === undefined || here.node.again) continue;
     const way = ways.get(here.before);
     if (way) way.push(here);
     else ways.set(here.before, [here]);

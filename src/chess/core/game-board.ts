@@ -54,6 +54,7 @@ interface Undo {
   readonly takenAt: number;
   readonly rights: number;
   readonly enPassant: number;
+  readonly hash: number;
 }
 
 export class GameBoard {
@@ -66,6 +67,8 @@ export class GameBoard {
   private whiteKing = -1;
   private blackKing = -1;
   private readonly undos: Undo[] = [];
+  /** What `signature` gives, but for the side to move; kept up with each move. */
+  private hash = 0;
 
   constructor({ fen }: Pick<Position, 'fen'>) {
     const [placement = '', turn, rights = '', enPassant = '-'] = fen.split(' ');
@@ -76,7 +79,7 @@ export class GameBoard {
       else {
         const kind = kindOfLetter[letter.toLowerCase()];
         const color = letter === letter.toUpperCase() ? 1 : -1;
-        if (kind !== undefined) this.cells[square] = color * (pieceKinds.indexOf(kind) + 1);
+        if (kind !== undefined) this.put(square, color * (pieceKinds.indexOf(kind) + 1));
         if (kind === 'king' && color > 0) this.whiteKing = square;
         if (kind === 'king' && color < 0) this.blackKing = square;
         square++;
@@ -106,14 +109,28 @@ export class GameBoard {
 
   /** The same of the pieces of one kind that go to one square; castling is not among them. */
   movesTo(square: Square, kind: PieceKind): CoreMove[] {
-    const found: CoreMove[] = [];
-    const number = pieceKinds.indexOf(kind) + 1;
-    for (let from = 0; from < 120; from++) {
-      if (from & 0x88) from += 7;
-      else if (this.at(from) === number * this.turn) this.movesFrom(from, number, found);
-    }
     const to = numberOf(square);
-    return found.filter((move) => ((move >> 7) & 0x7f) === to);
+    const found: CoreMove[] = [];
+    if (this.at(to) * this.turn > 0) return found;
+    const number = pieceKinds.indexOf(kind) + 1;
+    if (number === pawn) this.pawnMovesTo(to, found);
+    else {
+      const far = number !== king && number !== knight;
+      const steps = number === knight ? jumps : linesOf(number);
+      for (const step of steps) {
+        let from = to + step;
+        while (far && !(from & 0x88) && this.at(from) === 0) from += step;
+        if (!(from & 0x88) && this.at(from) === number * this.turn) found.push(from | (to << 7));
+      }
+    }
+    return found;
+  }
+
+  /** Whether a move of `moves` takes something. */
+  takes(move: CoreMove): boolean {
+    const to = (move >> 7) & 0x7f;
+    if (this.at(to) !== 0) return true;
+    return to === this.enPassant && this.at(move & 0x7f) * this.turn === pawn;
   }
 
   /** Castling, to the `g` or the `c` file. */
@@ -125,13 +142,35 @@ export class GameBoard {
 
   /** `Position.key` of the board as it stands. */
   key(): string {
-    const passed = this.enPassant >= 0 && this.canPass() ? nameOf(this.enPassant) : undefined;
-    return writeKey(this.cells, this.turn, this.rights, passed);
+    const passed = this.passed();
+    return writeKey(this.cells, this.turn, this.rights, passed < 0 ? undefined : nameOf(passed));
+  }
+
+  /**
+   * A number that positions with the same pieces and the same side to move share. Others hardly ever
+   * do, so that most can be told apart before a key is written.
+   */
+  signature(): number {
+    return this.turn > 0 ? this.hash : ~this.hash;
+  }
+
+  /** Whether two boards have the same `key`. */
+  isAs(other: GameBoard): boolean {
+    if (this.turn !== other.turn || this.rights !== other.rights) return false;
+    for (let square = 0; square < 120; square++) {
+      if (this.cells[square] !== other.cells[square]) return false;
+    }
+    return this.passed() === other.passed();
+  }
+
+  /** The square passed over by a pawn that may be taken there; else -1. */
+  private passed(): number {
+    return this.enPassant >= 0 && this.canPass() ? this.enPassant : -1;
   }
 
   /** Plays a move of `moves`; false, and nothing is changed, if it leaves the own king in check. */
   make(move: CoreMove): boolean {
-    const { cells, turn } = this;
+    const { turn } = this;
     const from = move & 0x7f;
     const to = (move >> 7) & 0x7f;
     const moved = this.at(from);
@@ -144,11 +183,12 @@ export class GameBoard {
       takenAt,
       rights: this.rights,
       enPassant: this.enPassant,
+      hash: this.hash,
     };
     this.undos.push(undo);
-    cells[takenAt] = 0;
-    cells[from] = 0;
-    cells[to] = move >> 14 ? (move >> 14) * turn : moved;
+    if (undo.taken !== 0) this.put(takenAt, 0);
+    this.put(from, 0);
+    this.put(to, move >> 14 ? (move >> 14) * turn : moved);
     if (kind === king) {
       this.setKing(turn, to);
       if (Math.abs(to - from) === 2) this.moveRook(from, to);
@@ -171,6 +211,7 @@ export class GameBoard {
     this.turn = -this.turn;
     this.rights = undo.rights;
     this.enPassant = undo.enPassant;
+    this.hash = undo.hash;
     cells[to] = 0;
     cells[from] = undo.moved;
     cells[undo.takenAt] = undo.taken;
@@ -243,6 +284,12 @@ export class GameBoard {
     return false;
   }
 
+  private put(square: number, cell: number): void {
+    const old = this.at(square);
+    this.hash ^= signOf(old, square) ^ signOf(cell, square);
+    this.cells[square] = cell;
+  }
+
   private at(square: number): number {
     return this.cells[square] ?? 0;
   }
@@ -258,8 +305,8 @@ export class GameBoard {
 
   private moveRook(from: number, to: number): void {
     const [home, beside] = to > from ? [to + 1, to - 1] : [to - 2, to + 1];
-    this.cells[beside] = this.at(home);
-    this.cells[home] = 0;
+    this.put(beside, this.at(home));
+    this.put(home, 0);
   }
 
   private movesFrom(from: number, kind: number, found: CoreMove[]): void {
@@ -281,21 +328,39 @@ export class GameBoard {
 
   private pawnMoves(from: number, found: CoreMove[]): void {
     const ahead = 16 * this.turn;
-    const add = (to: number) => {
-      const last = to >> 4 === (this.turn > 0 ? 7 : 0);
-      if (last) for (const kind of promotions) found.push(from | (to << 7) | (kind << 14));
-      else found.push(from | (to << 7));
-    };
     const stop = from + ahead;
     if (this.at(stop) === 0) {
-      add(stop);
+      this.pushPawnMove(from, stop, found);
       const home = from >> 4 === (this.turn > 0 ? 1 : 6);
-      if (home && this.at(stop + ahead) === 0) add(stop + ahead);
+      if (home && this.at(stop + ahead) === 0) this.pushPawnMove(from, stop + ahead, found);
     }
     for (const to of [stop - 1, stop + 1]) {
       if (to & 0x88) continue;
-      if (this.at(to) * this.turn < 0 || to === this.enPassant) add(to);
+      if (this.at(to) * this.turn < 0 || to === this.enPassant) this.pushPawnMove(from, to, found);
     }
+  }
+
+  /** The moves of pawns to a square that no piece of their own stands on. */
+  private pawnMovesTo(to: number, found: CoreMove[]): void {
+    const ahead = 16 * this.turn;
+    const own = pawn * this.turn;
+    const below = to - ahead;
+    // Beyond the edge nothing stands.
+    if (this.at(to) === 0) {
+      if (this.at(below) === own) this.pushPawnMove(below, to, found);
+      const isDouble = to >> 4 === (this.turn > 0 ? 3 : 4) && this.at(below) === 0;
+      if (isDouble && this.at(below - ahead) === own) this.pushPawnMove(below - ahead, to, found);
+    }
+    if (this.at(to) === 0 && to !== this.enPassant) return;
+    for (const from of [below - 1, below + 1]) {
+      if (!(from & 0x88) && this.at(from) === own) this.pushPawnMove(from, to, found);
+    }
+  }
+
+  private pushPawnMove(from: number, to: number, found: CoreMove[]): void {
+    const isLast = to >> 4 === (this.turn > 0 ? 7 : 0);
+    if (isLast) for (const kind of promotions) found.push(from | (to << 7) | (kind << 14));
+    else found.push(from | (to << 7));
   }
 
   private castlings(found: CoreMove[]): void {
@@ -342,6 +407,24 @@ export class GameBoard {
     }
     return false;
   }
+}
+
+/** Random numbers for each cell on each square (Zobrist, "A new hashing method", 1970); 0 for none. */
+const signs = makeSigns();
+
+function makeSigns(): Int32Array {
+  let state = 1;
+  // Xorshift (Marsaglia, 2003): the same numbers in every process.
+  return Int32Array.from({ length: 13 * 128 }, (_, index) => {
+    state ^= state << 13;
+    state ^= state >>> 17;
+    state ^= state << 5;
+    return index >> 7 === 6 ? 0 : state;
+  });
+}
+
+function signOf(cell: number, square: number): number {
+  return signs[((cell + 6) << 7) | square] ?? 0;
 }
 
 function linesOf(kind: number): readonly number[] {

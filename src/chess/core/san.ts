@@ -1,35 +1,101 @@
 /** SAN on the board of the core: PGN standard, 8.2.3. */
-import { kindOfLetter } from '../board.ts';
 import type { PieceKind } from '../types.ts';
 import type { CoreMove, GameBoard } from './game-board.ts';
-
-const plainMove = /^([KQRBN]?)([a-h]?)([1-8]?)(x?)([a-h][1-8])(?:=([QRBN]))?[+#]?$/;
-const castling = /^O-O(-O)?[+#]?$/;
 
 /**
  * The one legal move that plain SAN names, its `+` or `#` unread; more of the origin may be given than is
  * needed. Undefined where it names none, or more than one.
  */
 export function readSan(board: GameBoard, written: string): CoreMove | undefined {
-  const [whole, letter, file, rank, sign, to = '', promoted] = plainMove.exec(written) ?? [];
-  if (whole === undefined) {
-    const [castles, long] = castling.exec(written) ?? [];
-    return castles === undefined ? undefined : legal(board, board.castling(long ? 'c' : 'g'));
+  return legal(board, readPlainSan(board, written));
+}
+
+/**
+ * As `readSan`, but a move that is the only one of its kind may still leave the own king in check: for
+ * whoever makes it at once.
+ */
+export function readPlainSan(board: GameBoard, written: string): CoreMove | undefined {
+  const named = parsePlain(written);
+  if (named === undefined) return undefined;
+  if ('castles' in named) return board.castling(named.castles);
+  const { kind, file, rank, takes, to, promotion } = named;
+  const found = board
+    .movesTo(to, kind)
+    .filter(
+      (move) =>
+        (file === any || (move & 7) === file) &&
+        (rank === any || ((move >> 4) & 7) === rank) &&
+        move >> 14 === promotion &&
+        board.takes(move) === takes,
+    );
+  if (found.length < 2) return found[0];
+  const [only, other] = found.filter((move) => legal(board, move) !== undefined);
+  return other === undefined ? only : undefined;
+}
+
+interface NamedMove {
+  readonly kind: PieceKind;
+  /** From 0, or `any`. */
+  readonly file: number;
+  readonly rank: number;
+  readonly takes: boolean;
+  readonly to: string;
+  /** As in a `CoreMove`. */
+  readonly promotion: number;
+}
+
+const any = -1;
+
+/**
+ * The parts of `[KQRBN]?[a-h]?[1-8]?x?[a-h][1-8](=[QRBN])?[+#]?`, or castling. By hand, since games of
+ * an archive are read at a rate of a million moves a second.
+ */
+function parsePlain(written: string): NamedMove | { readonly castles: 'g' | 'c' } | undefined {
+  let end = written.length;
+  if (written[end - 1] === '+' || written[end - 1] === '#') end--;
+  if (written.startsWith('O')) {
+    const word = written.slice(0, end);
+    if (word === 'O-O') return { castles: 'g' };
+    return word === 'O-O-O' ? { castles: 'c' } : undefined;
   }
-  const kind = kindOfLetter[(letter || 'P').toLowerCase()] ?? 'pawn';
-  const promotion = promoted && kindOfLetter[promoted.toLowerCase()];
-  let found: CoreMove | undefined;
-  for (const move of board.movesTo(to, kind)) {
-    const { from, taken, ...described } = board.describe(move);
-    if (file && from[0] !== file) continue;
-    if (rank && from[1] !== rank) continue;
-    if ((taken !== undefined) !== (sign === 'x')) continue;
-    if (described.promotion !== promotion) continue;
-    if (legal(board, move) === undefined) continue;
-    if (found !== undefined) return undefined;
-    found = move;
+  let promotion = 0;
+  if (written[end - 2] === '=') {
+    promotion = promotionOf[written[end - 1] ?? ''] ?? 0;
+    if (promotion === 0) return undefined;
+    end -= 2;
   }
-  return found;
+  const to = written.slice(end - 2, end);
+  if (!(isFile(to.charCodeAt(0)) && isRank(to.charCodeAt(1)))) return undefined;
+  const last = end - 2;
+  const kind = kindOfCapital[written[0] ?? ''];
+  let at = kind === undefined ? 0 : 1;
+  let [file, rank, takes] = [any, any, false];
+  if (at < last && isFile(written.charCodeAt(at))) file = written.charCodeAt(at++) - 97;
+  if (at < last && isRank(written.charCodeAt(at))) rank = written.charCodeAt(at++) - 49;
+  if (at < last && written[at] === 'x') {
+    takes = true;
+    at++;
+  }
+  return at === last ? { kind: kind ?? 'pawn', file, rank, takes, to, promotion } : undefined;
+}
+
+const kindOfCapital: Readonly<Record<string, PieceKind>> = {
+  K: 'king',
+  Q: 'queen',
+  R: 'rook',
+  B: 'bishop',
+  N: 'knight',
+};
+
+/** Numbers of kinds, as in a `CoreMove`. */
+const promotionOf: Readonly<Record<string, number>> = { Q: 2, R: 3, B: 4, N: 5 };
+
+function isFile(code: number): boolean {
+  return code >= 97 && code <= 104;
+}
+
+function isRank(code: number): boolean {
+  return code >= 49 && code <= 56;
 }
 
 /**

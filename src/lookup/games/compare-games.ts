@@ -1,6 +1,6 @@
 import { initialPosition, isFenFault, type Position, parseFen } from '../../chess/index.ts';
 import type { CourseTable } from '../../contract/course-table.ts';
-import { decodeGame, type MainLineStep, readMainLine } from '../../movetext/index.ts';
+import { decodeGame, readMainLine } from '../../movetext/index.ts';
 import { followMoves } from './follow-moves.ts';
 import { createGameSplitter, type GameBytes } from './split-games.ts';
 import type { ComparedGame, GameHead } from './types.ts';
@@ -40,7 +40,8 @@ function compareGame(
   { bytes, tooLong }: GameBytes,
   number: number,
 ): ComparedGame | undefined {
-  const { tags, steps } = readMainLine(decodeGame(bytes));
+  const line = readMainLine(decodeGame(bytes));
+  const { tags } = line;
   const head = headOf(tags, number);
   const broken = (kind: 'start' | 'too-long', written: string, reason: string): ComparedGame => ({
     ...head,
@@ -52,11 +53,10 @@ function compareGame(
   if (!ordinary.test(variant)) return { ...head, kind: 'variant', variant };
   const start = startOf(tags);
   if (isFenFault(start)) return broken('start', tags.get('FEN') ?? '', start.reason);
-  const rest = steps[Symbol.iterator]();
-  const first = rest.next();
-  if (first.done) return tags.size === 0 ? undefined : { ...head, kind: 'empty' };
-  if (first.value.kind !== 'move' && tags.size === 0) return undefined;
-  const { exit, aside, fault } = followMoves(table, start, chain(first.value, rest));
+  const first = line.peek();
+  if (first === undefined) return tags.size === 0 ? undefined : { ...head, kind: 'empty' };
+  if (first.kind !== 'move' && tags.size === 0) return undefined;
+  const { exit, aside, fault } = followMoves(table, start, line);
   if (fault !== undefined) return { ...head, kind: 'broken', fault };
   if (exit === undefined) return { ...head, kind: 'apart' };
   return { ...head, kind: 'met', exit, ...(aside && { aside }) };
@@ -69,11 +69,6 @@ const ordinary = /^\s*(?:\?|-|standard|chess|normal|classical|from position)?\s*
 function startOf(tags: ReadonlyMap<string, string>): ReturnType<typeof parseFen> | Position {
   const fen = tags.get('FEN') ?? '';
   return fen.trim() === '' ? initialPosition : parseFen(fen);
-}
-
-function* chain(first: MainLineStep, rest: Iterator<MainLineStep>): Generator<MainLineStep> {
-  yield first;
-  for (let next = rest.next(); !next.done; next = rest.next()) yield next.value;
 }
 
 function headOf(tags: ReadonlyMap<string, string>, number: number): GameHead {

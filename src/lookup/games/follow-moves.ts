@@ -4,12 +4,12 @@ import {
   isMoveFault,
   numberSign,
   type Position,
+  PositionIndex,
   playMove,
   sideToMove,
 } from '../../chess/index.ts';
 import type { CourseTable } from '../../contract/course-table.ts';
-import type { MainLineStep } from '../../movetext/index.ts';
-import { positionOf } from '../find.ts';
+import type { MainLine } from '../../movetext/index.ts';
 import type { GameAside, GameExit, GameFault, GameMove } from './types.ts';
 
 export interface Followed {
@@ -30,50 +30,42 @@ interface Placed {
  * shows, the last position counts that the course knows, by whatever order of moves the game came
  * there. A start that the course knows counts too, but not the initial position alone.
  */
-export function followMoves(
-  table: CourseTable,
-  start: Position,
-  steps: Iterable<MainLineStep>,
-): Followed {
+export function followMoves(table: CourseTable, start: Position, line: MainLine): Followed {
   const replay = createReplay(start);
+  const index = indexOf(table);
   let color = sideToMove(start);
   let number = Number(start.fen.slice(start.fen.lastIndexOf(' ') + 1));
-  let known = start.key === initialPosition.key ? undefined : positionOf(table, start.key);
-  /** The moves before and after the last known position. */
+  let known = start.key === initialPosition.key ? undefined : replay.placeIn(index);
+  /** The moves before and after the last known position, and the position before them. */
   let last: Placed | undefined;
   let next: Placed | undefined;
   let before = start.key;
-  let key = start.key;
   /** The position before each move, where the course knows it. */
-  let at = positionOf(table, start.key);
+  let at = replay.placeIn(index);
   let aside: GameAside | undefined;
-  for (const step of steps) {
-    const sign = numberSign({ number, color });
+  for (let step = line.next(); step !== undefined; step = line.next()) {
+    const faultWith = (kind: GameFault['kind'], reason: string): Followed => ({
+      fault: { kind, written: step.text, at: numberSign({ number, color }), reason },
+    });
     if (step.kind !== 'move') {
-      const kind = step.kind === 'text-unreadable' ? 'unreadable' : step.kind;
-      return { fault: { kind, written: step.text, at: sign, reason: '' } };
+      return faultWith(step.kind === 'text-unreadable' ? 'unreadable' : step.kind, '');
     }
     const fault = replay.play(step.text);
-    if (fault !== undefined) {
-      const { kind, reason } = fault;
-      return { fault: { kind, written: step.text, at: sign, reason } };
-    }
+    if (fault !== undefined) return faultWith(fault.kind, fault.reason);
     const move = { text: step.text, color, number };
     next ??= move;
-    const previous = key;
-    key = replay.key();
-    const here = positionOf(table, key);
+    const here = replay.placeIn(index);
+    if (at !== undefined && here === undefined) before = replay.keyBefore(2);
     if (aside === undefined && at !== undefined && isBesideAdvice(table, at, here)) {
       aside = {
         position: at,
-        ...(last && { last: canonical(before, last) }),
-        next: canonical(previous, move),
+        ...(last && { last: canonical(replay.keyBefore(2), last) }),
+        next: canonical(replay.keyBefore(1), move),
       };
     }
     at = here;
     if (here !== undefined) {
       known = here;
-      before = previous;
       last = move;
       next = undefined;
     }
@@ -81,6 +73,7 @@ export function followMoves(
     color = color === 'white' ? 'black' : 'white';
   }
   if (known === undefined) return {};
+  if (at !== undefined) before = replay.keyBefore(1);
   const there = table.positions[known]?.key ?? '';
   const exit: GameExit = {
     position: known,
@@ -98,9 +91,26 @@ function isBesideAdvice(table: CourseTable, from: number, to: number | undefined
   return isBeside && moves.some(({ kind }) => kind === 'advice');
 }
 
+const indices = new WeakMap<CourseTable, PositionIndex>();
+
+function indexOf(table: CourseTable): PositionIndex {
+  const found = indices.get(table) ?? new PositionIndex(table.positions.map(({ key }) => key));
+  indices.set(table, found);
+  return found;
+}
+
+/** Moves in canonical SAN by position and spelling: most games leave a course in the same few ways. */
+const written = new Map<string, string>();
+const mostWritten = 10_000;
+
 /** A move in canonical SAN, from the position where it was played. */
 function canonical(key: string, { text, color, number }: Placed): GameMove {
+  const name = `${key} ${text}`;
+  const known = written.get(name);
+  if (known !== undefined) return { san: known, color, number };
   const played = playMove({ key, fen: `${key} 0 1` }, text);
   if (isMoveFault(played)) throw new Error(`${text} was played in ${key}: ${played.reason}`);
+  if (written.size >= mostWritten) written.clear();
+  written.set(name, played.san);
   return { san: played.san, color, number };
 }

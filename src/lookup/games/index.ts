@@ -1,7 +1,9 @@
 /** Games against a course. A door of its own: what only looks positions up needs no rules of chess. */
 export {
   byPosition,
+  countPositions,
   type PlayedInstead,
+  type PositionCount,
   type PositionRow,
   type Score,
 } from './by-position.ts';
@@ -10,4 +12,4 @@ export { linesOf } from './lines-of.ts';
 export { type Leaving, type Parting, partingOf } from './parting-of.ts';
 export { createGameSplitter, type GameBytes } from './split-games.ts';
 export type { ComparedGame, GameExit, GameFault, GameHead, GameMove } from './types.ts';
-export { withPlayer } from './with-player.ts';
+export { sideOfPlayer, withPlayer } from './with-player.ts';

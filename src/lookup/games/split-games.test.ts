@@ -25,8 +25,12 @@ function split(text: string, sizes: readonly number[] = []): string[] {
 
 /** Tags and main line, which is all that counts. */
 const outline = (text: string) => {
-  const { tags, steps } = readMainLine(text);
-  return [[...tags], [...steps].flatMap((step) => (step.kind === 'move' ? [step.text] : []))];
+  const { tags, next } = readMainLine(text);
+  const moves: string[] = [];
+  for (let step = next(); step !== undefined; step = next()) {
+    if (step.kind === 'move') moves.push(step.text);
+  }
+  return [[...tags], moves];
 };
 
 describe('a file is cut into its games', () => {

@@ -7,7 +7,10 @@ export interface GameBytes {
 }
 
 export interface GameSplitter {
-  /** The games that end within the bytes given so far. The array is read before the next call. */
+  /**
+   * The games that end within the bytes given so far. They lie in memory that the next call uses again,
+   * so they are read before it.
+   */
   readonly push: (chunk: Uint8Array) => GameBytes[];
   /** The rest. */
   readonly end: () => GameBytes[];
@@ -64,11 +67,12 @@ export function createGameSplitter(longestGame = defaultLongest): GameSplitter {
   function append(chunk: Uint8Array): void {
     const rest = length - start;
     const needed = rest + chunk.length;
-    // A new buffer each time: the games that were given out still look into the old one.
-    const next = new Uint8Array(needed);
-    next.set(buffer.subarray(start, length));
-    next.set(chunk, rest);
-    buffer = next;
+    if (needed > buffer.length) {
+      const larger = new Uint8Array(2 * needed);
+      larger.set(buffer.subarray(start, length));
+      buffer = larger;
+    } else buffer.copyWithin(0, start, length);
+    buffer.set(chunk, rest);
     length = needed;
     at -= start;
     seen -= start;
@@ -133,13 +137,19 @@ export function createGameSplitter(longestGame = defaultLongest): GameSplitter {
     for (let index = from; index < to; index++) {
       const byte = buffer[index] ?? 0;
       if (state.inBrace) {
-        if (byte === closingBrace) state.inBrace = false;
-      } else if (byte === brace) state.inBrace = true;
-      else if (byte === semicolon) return;
-      else if (!isBlank(byte)) {
+        while (index < to && buffer[index] !== closingBrace) index++;
+        if (index < to) state.inBrace = false;
+        continue;
+      }
+      const role = roles[byte];
+      if (role === blank) continue;
+      if (role === brace) state.inBrace = true;
+      else if (role === semicolon) return;
+      else {
         state.started = true;
-        if (byte === open) state.depth++;
-        else if (byte === close) state.depth = Math.max(0, state.depth - 1);
+        if (role === ordinary) continue;
+        if (role === open) state.depth++;
+        else if (role === close) state.depth = Math.max(0, state.depth - 1);
         else if (state.depth === 0 && isWordStart(buffer, index, from)) {
           const result = resultAt(buffer, index, to);
           if (result > 0) {
@@ -202,7 +212,10 @@ function tagAt(
   while (at < to && isBlank(bytes[at] ?? 0)) at++;
   const nameStart = at;
   while (at < to && isNameByte(bytes[at] ?? 0)) at++;
-  const name = String.fromCharCode(...bytes.subarray(nameStart, Math.min(at, nameStart + 255)));
+  let name = '';
+  for (let next = nameStart; next < Math.min(at, nameStart + 255); next++) {
+    name += String.fromCharCode(bytes[next] ?? 0);
+  }
   while (at < to && isBlank(bytes[at] ?? 0)) at++;
   if (name === '' || bytes[at] !== quote) return undefined;
   for (at++; at < to; at++) {
@@ -228,6 +241,14 @@ const results = ['1-0', '0-1', '1/2-1/2', '1/2', '*', '½-½', '½'].flatMap((re
   new TextEncoder().encode(result),
   Uint8Array.from(result, (sign) => sign.charCodeAt(0)),
 ]);
+
+/** What a byte of movetext may be: itself for a bracket or the like. */
+const [ordinary, blank, resultStart] = [1, 32, 42];
+const roles = Uint8Array.from({ length: 256 }, (_, byte) => {
+  if (isBlank(byte)) return blank;
+  if ([brace, semicolon, open, close].includes(byte)) return byte;
+  return results.some(([first]) => first === byte) ? resultStart : ordinary;
+});
 
 /** The length of the result that stands at an offset, if one does. */
 function resultAt(bytes: Uint8Array, at: number, to: number): number {

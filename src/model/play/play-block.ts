@@ -50,7 +50,9 @@ function playOne(block: BlockInWork, course: CourseInWork): void {
   playTree(block.tree.nodes, start?.position);
   block.castled = start?.castled ?? [];
   const still = syntax.kind === 'diagram' || syntax.kind === 'exercise' ? syntax.at : undefined;
-  if (still) block.shows = course.found.get(still.text);
+  const named = still && course.found.get(still.text);
+  if (named) block.shows = { ...named, by: still.text };
+  else if (still) block.shows = undefined;
   else if (syntax.kind !== 'pattern') {
     block.shows = shownIn(block, endOfMainLine(block.tree.nodes));
   }

@@ -123,7 +123,7 @@ function nameFacts({ name, place }: NameSite, shown: Shown | undefined): GivenNa
   if (!shown) return { name, place, castled: [] };
   const position = positionOf(shown);
   const move = moveTo(shown);
-  const from = 'given' in shown ? shown.given.name : nameOf(shown.block)?.text;
+  const from = shown.by ?? ('given' in shown ? shown.given.name : nameOf(shown.block)?.text);
   return {
     name,
     place,

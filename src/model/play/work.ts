@@ -34,9 +34,11 @@ export interface TreeInWork {
 }
 
 /** A place that a text has shown: of a chapter that is being played, or a name of one that is kept. */
-export type Shown =
-  | { readonly ref: NodeRef; readonly block: BlockInWork; readonly node: NodeInWork }
-  | { readonly ref: NodeRef; readonly given: GivenName };
+export type Shown = {
+  readonly ref: NodeRef;
+  /** The name by which a diagram or an exercise shows it. */
+  readonly by?: string;
+} & ({ readonly block: BlockInWork; readonly node: NodeInWork } | { readonly given: GivenName });
 
 export interface BlockInWork {
   readonly syntax: BlockSyntax;

@@ -1,7 +1,7 @@
 import type { Element, ElementContent } from 'hast';
 import { visit } from 'unist-util-visit';
 import { type Chapter, type Course, fileOfAddress } from '../../model/index.ts';
-import { element } from '../../render/index.ts';
+import { element, elementsIn } from '../../render/index.ts';
 import { type Strings, stringsFor } from '../../strings/index.ts';
 import { fitTree } from './fit-tree.ts';
 import type { BookPicture } from './media.ts';
@@ -141,9 +141,8 @@ function wordsIn(node: Element): string {
 }
 
 function isDescribed(body: readonly ElementContent[]): boolean {
-  let described = true;
-  visit({ type: 'root', children: [...body] }, 'element', ({ tagName, properties }) => {
-    if (tagName === 'img' && !properties.alt) described = false;
-  });
-  return described;
+  for (const { tagName, properties } of elementsIn({ type: 'root', children: [...body] })) {
+    if (tagName === 'img' && !properties.alt) return false;
+  }
+  return true;
 }

@@ -1,7 +1,7 @@
 import type { CheckedCourse } from '../../check/index.ts';
 import { initialPosition } from '../../chess/index.ts';
 import type { Diagnostic } from '../../diagnostics/index.ts';
-import { coverSize, drawCover, makePng } from '../../draw/index.ts';
+import { coverJob, makeOnePng } from '../../draw/index.ts';
 import { type Course, courseId } from '../../model/index.ts';
 import { contextOf, emblematic } from '../../render/index.ts';
 import { directionOf } from '../../strings/index.ts';
@@ -78,7 +78,7 @@ export async function makeBook(
     ['package.opf', packageDocument],
     ...pages.map(({ path, content }) => [path, content] as const),
     ['book.css', bookCss],
-    [cover.path, await coverOf(course)],
+    [cover.path, await coverOf(course, options.cacheDir)],
     ...[...pictures, ...media.values()].map(({ path, bytes }) => [path, bytes] as const),
   ]);
 }
@@ -89,16 +89,16 @@ export function bookFindings({ course }: CheckedCourse): Diagnostic[] {
   return pictureFindings(course.chapters, bookPictures, what);
 }
 
-async function coverOf(course: Course): Promise<Uint8Array> {
+async function coverOf(course: Course, cache: string | undefined): Promise<Uint8Array> {
   const { title, author, language, side } = course.settings;
   const [first] = course.chapters;
   const shown = first && emblematic(first);
-  const svg = await drawCover({
+  const job = coverJob({
     course: title,
     author,
     placement: (shown?.position ?? initialPosition).fen,
     view: shown?.block.view ?? (side === 'black' ? 'black' : 'white'),
     language,
   });
-  return makePng(svg, { width: coverSize.width, scale: 2 });
+  return makeOnePng(job, cache);
 }

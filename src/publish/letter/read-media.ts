@@ -1,5 +1,5 @@
 import path from 'node:path';
-import { imageMetadata } from 'astro/assets/utils';
+import { imageSize } from 'image-size';
 import { readFitFile } from '../fit-file.ts';
 import type { LetterText } from './choose-text.ts';
 
@@ -34,7 +34,7 @@ export async function readMedia(
     const type = letterPictures.get(ending);
     if (type === undefined) continue;
     const bytes = await readFitFile(folder, file);
-    const { width, height } = await imageMetadata(bytes, file);
+    const { width, height } = sizeOf(bytes);
     const scale = Math.min(1, widest / width);
     pictures.set(file, {
       path: `images/picture-${pictures.size + 1}${ending}`,
@@ -45,4 +45,10 @@ export async function readMedia(
     });
   }
   return pictures;
+}
+
+/** A photo may be stored on its side, with a note of how it is to be turned (Exif, orientation 5 to 8). */
+function sizeOf(bytes: Uint8Array): { readonly width: number; readonly height: number } {
+  const { width, height, orientation = 1 } = imageSize(bytes);
+  return orientation >= 5 ? { width: height, height: width } : { width, height };
 }

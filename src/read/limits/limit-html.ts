@@ -29,6 +29,8 @@ const tag = /<(\/?)([A-Za-z][^\s/>]*)/g;
  * comment counts as well: this is no parser of HTML.
  */
 export function limitHtml(root: Root, context: Pick<TextContext, 'source' | 'report'>): void {
+  // Most chapters have none, and a walk through all of the tree takes as long as many a rule.
+  if (!/<[/A-Za-z]/.test(context.source.text)) return;
   const open = new Map<string, number>();
   const nodes: Html[] = [];
   let all = 0;

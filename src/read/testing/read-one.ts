@@ -15,7 +15,7 @@ export function readOne(
     { path: 'chapters/1.md', text },
     {
       media: new Set(media),
-      games: Object.entries(games).map(([path, game]) => ({ path, text: game })),
+      games: new Map(Object.entries(games).map(([path, text]) => [path, { path, text }])),
       frontMatter: 'optional',
     },
   );

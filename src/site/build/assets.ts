@@ -1,15 +1,20 @@
 import { cp, readFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import type { AssetPaths } from '../site-data.ts';
 import { packageRoot } from './package-root.ts';
 
-const folder = join(packageRoot, 'dist', 'assets');
+/** The folder of the package whose files are those of `assets/` in a site. */
+export const assetsFolder = join(packageRoot, 'dist', 'assets');
 
 /** What the package's own build made for browsers, by the paths that it has in a site. */
 export async function readAssets(): Promise<AssetPaths> {
-  const text = await readFile(join(folder, 'manifest.json'), 'utf8').catch((cause: unknown) => {
-    throw new Error(`${folder} is missing: build the package with \`npm run build\``, { cause });
-  });
+  const text = await readFile(join(assetsFolder, 'manifest.json'), 'utf8').catch(
+    (cause: unknown) => {
+      throw new Error(`${assetsFolder} is missing: build the package with \`npm run build\``, {
+        cause,
+      });
+    },
+  );
   const { scripts, styles, fonts } = JSON.parse(text) as AssetPaths;
   const address = (file: string) => `assets/${file}`;
   const addresses = (files: Readonly<Record<string, string>>) =>
@@ -17,10 +22,16 @@ export async function readAssets(): Promise<AssetPaths> {
   return { scripts: addresses(scripts), styles: addresses(styles), fonts: fonts.map(address) };
 }
 
-export async function copyAssets(out: string): Promise<void> {
-  const manifest = join(folder, 'manifest.json');
-  await cp(folder, join(out, 'assets'), {
+/** The text of one of them. @param path in a site. */
+export function readAsset(path: string): Promise<string> {
+  return readFile(join(assetsFolder, basename(path)), 'utf8');
+}
+
+/** Copies them into a site, but for the script that it has under another name. */
+export async function copyAssets(out: string, { scripts }: AssetPaths): Promise<void> {
+  const own = ['manifest.json', basename(scripts.embed ?? '')];
+  await cp(assetsFolder, join(out, 'assets'), {
     recursive: true,
-    filter: (path) => path !== manifest,
+    filter: (path) => !own.includes(basename(path)),
   });
 }

@@ -1,8 +1,7 @@
-import { copyFile, mkdir, writeFile } from 'node:fs/promises';
-import { dirname, join } from 'node:path';
+import { readFile } from 'node:fs/promises';
 import type { PagefindIndex } from 'pagefind';
 import { escapeXml } from '../../draw/xml.ts';
-import type { ChapterPage, SiteData } from '../site-data.ts';
+import type { ChapterPage } from '../site-data.ts';
 
 /** Where the index lies in a site. */
 export const wordIndexFolder = 'pagefind';
@@ -13,45 +12,92 @@ const notText = ['svg', '.glyph', '.pictures', '.exercise details'];
 /** Ready-made controls that come with an index and that no page uses. */
 const unused = /^pagefind-(?:ui|modular-ui|component-ui|highlight)\./;
 
-/**
- * Writes the index for the search by words. It is made of the chapters' text as the pages have it,
- * so it need not wait for them. The indexer is a program for the machine that builds; where it
- * cannot run, nothing is written and the reason comes back.
- */
-export async function writeWordIndex(data: SiteData, out: string): Promise<string | undefined> {
-  let index: PagefindIndex;
+/** The index for the search by words, made of the chapters' text as the pages have it. */
+export interface WordIndex {
+  /** Takes a chapter; settles when the indexer has room for another one. */
+  add(chapter: ChapterPage): Promise<void>;
+  /**
+   * The files of the index, when all chapters were added; or why there are none: the indexer is a
+   * program for the machine that builds, which may not run there.
+   */
+  files(): Promise<readonly IndexFile[] | string>;
+}
+
+export interface IndexFile {
+  /** Relative to the site, with `/`. */
+  readonly path: string;
+  readonly content: Uint8Array;
+}
+
+/** How many chapters the indexer, a process of its own, may be behind. */
+const mostBehind = 64;
+
+/** Begins an index. Its process gets ready while the first pages are made. */
+export function startWordIndex(language: string): WordIndex {
+  const opening = openIndex();
+  // Waited for below; a fault that comes before is none that nobody hears of.
+  opening.catch(() => {});
+  const running = new Set<Promise<void>>();
+  let fault: { readonly error: unknown } | undefined;
+
+  const take = async (chapter: ChapterPage): Promise<void> => {
+    const index = await opening.catch(() => undefined);
+    const url = `${chapter.id}.html`;
+    const answer = await index?.addHTMLFile({ url, content: textPage(chapter, language) });
+    const errors = answer?.errors ?? [];
+    if (errors.length > 0) throw new Error(`${chapter.id}: ${errors.join('; ')}`);
+  };
+  return {
+    async add(chapter) {
+      const taking: Promise<void> = take(chapter)
+        .catch((error: unknown) => {
+          fault ??= { error };
+        })
+        .finally(() => running.delete(taking));
+      running.add(taking);
+      if (running.size >= mostBehind) await Promise.race(running);
+    },
+    async files() {
+      await Promise.all(running);
+      if (fault !== undefined) throw fault.error;
+      try {
+        return await filesOf(await opening);
+      } catch (error) {
+        if (!(error instanceof NoIndexer)) throw error;
+        return error.message;
+      }
+    },
+  };
+}
+
+/** The indexer cannot run on this machine. */
+class NoIndexer extends Error {}
+
+async function openIndex(): Promise<PagefindIndex> {
   try {
-    index = await openIndex();
+    // Its process ends with ours, and waits for the next build where ours goes on.
+    const { createIndex } = await import('pagefind');
+    const { index, errors } = await createIndex({
+      rootSelector: 'main',
+      excludeSelectors: notText,
+    });
+    if (index === undefined) throw new Error(errors.join('; '));
+    return index;
   } catch (error) {
-    return error instanceof Error ? (error.message.split('\n', 1)[0] ?? '') : String(error);
+    const said = error instanceof Error ? error.message : String(error);
+    throw new NoIndexer(said.split('\n', 1)[0]);
   }
-  await Promise.all(
-    data.chapters.map(async (chapter) => {
-      const content = textPage(chapter, data.language);
-      const { errors } = await index.addHTMLFile({ url: `${chapter.id}.html`, content });
-      if (errors.length > 0) throw new Error(`${chapter.id}: ${errors.join('; ')}`);
-    }),
-  );
+}
+
+async function filesOf(index: PagefindIndex): Promise<IndexFile[]> {
   const { files, errors } = await index.getFiles();
   if (errors.length > 0) throw new Error(errors.join('; '));
   await index.deleteIndex();
-  for (const { path, content } of files) {
-    if (unused.test(path)) continue;
-    const file = join(out, wordIndexFolder, path);
-    await mkdir(dirname(file), { recursive: true });
-    await writeFile(file, content);
-  }
   const licence = new URL('../LICENSE/LICENSE', import.meta.resolve('pagefind'));
-  await copyFile(licence, join(out, wordIndexFolder, 'licence.txt'));
-  return undefined;
-}
-
-async function openIndex(): Promise<PagefindIndex> {
-  // Its process ends with ours, and waits for the next build where ours goes on.
-  const { createIndex } = await import('pagefind');
-  const { index, errors } = await createIndex({ rootSelector: 'main', excludeSelectors: notText });
-  if (index === undefined) throw new Error(errors.join('; '));
-  return index;
+  return [
+    ...files.filter(({ path }) => !unused.test(path)),
+    { path: 'licence.txt', content: await readFile(licence) },
+  ].map(({ path, content }) => ({ path: `${wordIndexFolder}/${path}`, content }));
 }
 
 /** A chapter as its page has it, without all that is the same on every page. */

@@ -1,10 +1,10 @@
 import type { Root } from 'hast';
 import { toHtml } from 'hast-util-to-html';
-import { visit } from 'unist-util-visit';
 import type { News } from '../../model/index.ts';
 import {
   addressInSite,
   chapterDocument,
+  elementsIn,
   newsChapter,
   newsId,
   pageMedium,
@@ -42,14 +42,14 @@ export function newsTree(context: SiteContext, news: News, base?: string): Root 
   };
   const document = chapterDocument({ ...context, chapter });
   const tree = resolve(document, { ...pageMedium(addresses), addressOf }, strings);
-  visit(tree, 'element', (node) => {
+  for (const node of elementsIn(tree)) {
     const [, depth] = /^h([2-5])$/.exec(node.tagName) ?? [];
     if (depth !== undefined) node.tagName = `h${Number(depth) + 1}`;
     const { id, src } = node.properties;
     if (typeof id === 'string') node.properties.id = `${own}-${id}`;
     if (typeof src === 'string' && base !== undefined)
       node.properties.src = new URL(src, base).href;
-  });
+  }
   return tree;
 }
 

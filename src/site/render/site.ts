@@ -1,17 +1,12 @@
 import { createHash } from 'node:crypto';
 import { toHtml } from 'hast-util-to-html';
+import { adviceOf } from '../../check/index.ts';
 import { describePosition, sideToMove } from '../../chess/index.ts';
 import type { CourseNotes } from '../../contract/course-notes.ts';
-import type { CourseTable } from '../../contract/course-table.ts';
+import { type CourseTable, tableLoaded, tableLoader } from '../../contract/course-table.ts';
 import { drawBoardInPage, pieceSprite } from '../../draw/index.ts';
 import { palettes } from '../../draw/paint.ts';
-import {
-  type Chapter,
-  type Course,
-  chapterIndex,
-  inCourseOrder,
-  type Label,
-} from '../../model/index.ts';
+import { type Chapter, type Course, inCourseOrder, type Label } from '../../model/index.ts';
 import {
   type Addresses,
   assignAddresses,
@@ -20,12 +15,26 @@ import {
   chaptersMet,
   contextOf,
   emblematic,
+  newsPage,
+  nodeAt,
   pageMedium,
   positionInWords,
   resolve,
 } from '../../render/index.ts';
 import { type Strings, stringsFor } from '../../strings/index.ts';
-import type { ChapterPage, NamedPositions, SiteData, SiteFile } from '../site-data.ts';
+import { type CourseContents, coursePages } from '../course-pages.ts';
+import { once } from '../once.ts';
+import type {
+  AssetPaths,
+  ChapterHead,
+  ChapterPage,
+  Download,
+  NamedPositions,
+  PageData,
+  PageName,
+  SiteFile,
+  SiteFrame,
+} from '../site-data.ts';
 import { appManifest } from '../web-app/app-manifest.ts';
 import { iconPath, tabIcon, touchIcon } from '../web-app/icons.ts';
 import { makeCourseNotes } from './course-notes.ts';
@@ -42,34 +51,60 @@ import { transpositions } from './transpositions.ts';
 /** With more chapters the contents page shows no boards: it would grow too heavy. */
 const mostEmblems = 40;
 
-/** What the pages show, and the files that stand beside them. */
-export interface RenderedSite {
-  readonly data: SiteData;
-  /** The positions that other sites may show, whose pictures are still to be drawn. */
-  readonly embeds: readonly Embed[];
-  readonly files: readonly SiteFile[];
+/** A page of a course, and how it comes to what it shows. */
+export interface SitePage<Name extends PageName = PageName> {
+  /** Relative to the site, with `/`. */
+  readonly path: string;
+  readonly name: Name;
+  /** Renders what the page shows. */
+  readonly data: () => PageData[Name];
 }
 
-/** Renders all that the pages show. @throws SiteError for what cannot be published. */
-export function renderSite(
-  course: Course,
-  place: Pick<SiteData, 'assets' | 'offline'> & {
-    site?: string | undefined;
-    base?: string | undefined;
-    downloads?: SiteData['downloads'];
-  },
-): RenderedSite {
-  const { settings } = course;
+/** Files that are made together, when one of them is asked for. */
+export interface FileGroup {
+  /** What the paths of all of them, and of no file of another group, begin with. */
+  readonly beginning: string;
+  readonly make: () => readonly SiteFile[];
+}
+
+/** What a site is made of. Nothing of it is rendered before it is asked for. */
+export interface RenderedSite {
+  readonly frame: SiteFrame;
+  readonly pages: readonly SitePage[];
+  /** The positions that other sites may show, whose pictures are still to be drawn. */
+  readonly embeds: () => readonly Embed[];
+  readonly files: readonly FileGroup[];
+}
+
+/** Where a site will stand, and what stands in it beside its pages. */
+export interface SitePlace {
+  readonly assets: AssetPaths;
+  readonly offline: boolean;
+  readonly site?: string | undefined;
+  readonly base?: string | undefined;
+  readonly downloads?: readonly Download[];
+}
+
+/** All that a site shows, page by page. @throws SiteError for what cannot be published. */
+export function renderSite(course: Course, place: SitePlace): RenderedSite {
+  const { settings, chapters, news } = course;
   const addresses = assignAddresses(course);
   const base: SiteContext = { ...contextOf(course), addresses };
+  const { strings } = base;
   const site = place.site?.replace(/\/+$/, '');
-  const feed = site !== undefined && course.news.length > 0 ? [makeFeed(base, site)] : [];
-  const courseTable = makeCourseTable(course, addresses);
-  const table = tableFile(courseTable);
-  const advises = courseTable.positions.some(({ moves }) => moves[0]?.kind === 'advice');
-  const notes = advises ? notesFile(makeCourseNotes(base, courseTable)) : undefined;
-  const embeds = findEmbeds(course, addresses, base.strings);
-  const data: SiteData = {
+  const courseTable = once(() => makeCourseTable(course, addresses));
+  const table = once(() => tableFile(courseTable()));
+  const notes = once(() => notesFile(makeCourseNotes(base, courseTable())));
+  const meetings = once(() => transpositions(courseTable(), strings));
+  const embeds = once(() => findEmbeds(course, addresses, strings));
+  const named = Object.values(course.labels);
+  const has: CourseContents = {
+    advice: adviceOf(course).size > 0,
+    positions: named.length > 0 || waysMeet(course, meetings),
+    patterns: chapters.some(({ blocks }) => blocks.some(({ kind }) => kind === 'pattern')),
+    news: news.length > 0,
+  };
+  const frame: SiteFrame = {
     language: settings.language,
     title: settings.title,
     side: settings.side,
@@ -81,26 +116,105 @@ export function renderSite(
     ...(place.base !== undefined && { base: place.base }),
     offline: place.offline,
     assets: place.assets,
-    table: table.path,
-    ...(notes && { notes: notes.path }),
     card: cardPath(),
     icons: { tab: iconPath('icon.svg'), touch: iconPath(touchIcon.name) },
     sheet: { light: palettes.light.sheet, dark: palettes.dark.sheet },
     sprite: pieceSprite(),
-    chapters: course.chapters.map((chapter) => chapterPage(base, chapter)),
-    handout: renderHandout(base),
-    positions: namedPositions(course, addresses),
-    downloads: place.downloads ?? [],
-    embeds: makeSnippets(course, embeds, site),
-    embedScript: scriptSnippet(site),
-    news: renderNews(base),
-    ...(feed.length > 0 && { feed: feedPath }),
-    transpositions: transpositions(courseTable, base.strings),
-    patterns: patternEntries(base),
+    pages: coursePages(has, strings),
+    ...(site !== undefined && has.news && { feed: feedPath }),
   };
-  const boards = makeEmbedPages(course, embeds, { assets: place.assets, site });
-  const beside = [...(notes ? [notes] : []), ...feed, ...boards];
-  return { data, embeds, files: [table, ...beside, appManifest(course), tabIcon(course)] };
+  const heads = chapters.map((chapter, index) => headOf(chapter, index + 1));
+  const inCourse = { chapters: heads };
+  const pages: SitePage[] = [
+    page('contents', 'index.html', () => ({
+      ...inCourse,
+      emblems: chapters.length <= mostEmblems ? chapters.map(emblemOf) : [],
+      downloads: place.downloads ?? [],
+    })),
+    ...chapters.map((chapter, index) =>
+      page('chapter', `${chapter.id}.html`, () => ({
+        chapter: chapterPage(base, chapter, heads[index] ?? headOf(chapter, index + 1)),
+        previous: heads[index - 1],
+        next: heads[index + 1],
+      })),
+    ),
+    ...onlyIf(has.advice, 'practice', 'practice.html', () => ({
+      ...inCourse,
+      table: table().path,
+      notes: notes().path,
+    })),
+    ...(['compare', 'search', 'tree'] as const).map((name) =>
+      page(name, `${name}.html`, () => ({ ...inCourse, table: table().path })),
+    ),
+    // Also where no head leads to it: an old link may.
+    page('positions', 'positions.html', () => ({
+      ...inCourse,
+      positions: namedPositions(course, addresses),
+      transpositions: meetings(),
+    })),
+    ...onlyIf(has.patterns, 'patterns', 'patterns.html', () => ({
+      ...inCourse,
+      patterns: patternEntries(base),
+    })),
+    ...onlyIf(has.news, 'changes', newsPage, () => ({ ...inCourse, news: renderNews(base) })),
+    page('print', 'print.html', () => ({ ...inCourse, handout: renderHandout(base) })),
+    ...onlyIf(
+      named.some(({ ref }) => nodeAt(course, ref)?.position),
+      'boards',
+      'boards/list.html',
+      () => ({
+        ...inCourse,
+        embeds: makeSnippets(course, embeds(), site),
+        embedScript: scriptSnippet(site),
+      }),
+    ),
+    page('missing', '404.html', () => inCourse),
+  ];
+  const files: FileGroup[] = [
+    { beginning: 'course-table.', make: () => [table(), tableLoaderFile(table())] },
+    { beginning: 'course-notes.', make: () => (has.advice ? [notes()] : []) },
+    { beginning: feedPath, make: () => (frame.feed && site ? [makeFeed(base, site)] : []) },
+    {
+      beginning: 'boards/',
+      make: () => makeEmbedPages(course, embeds(), { assets: place.assets, site }),
+    },
+    { beginning: 'course.webmanifest', make: () => [appManifest(course)] },
+    { beginning: iconPath('icon.svg'), make: () => [tabIcon(course)] },
+  ];
+  return { frame, pages, embeds, files };
+}
+
+function page<Name extends PageName>(
+  name: Name,
+  path: string,
+  data: () => PageData[Name],
+): SitePage<Name> {
+  return { path, name, data };
+}
+
+/** Whether the course has transpositions; whether `all` is empty, but for most courses much sooner. */
+function waysMeet({ graph }: Course, all: () => readonly unknown[]): boolean {
+  const from = new Map<string, string>();
+  let perhaps = false;
+  for (const { key, moves } of Object.values(graph)) {
+    for (const { to } of moves) {
+      const other = from.get(to) ?? key;
+      from.set(to, other);
+      if (other === key) continue;
+      // What the course begins with, or a block, may hang on nothing.
+      if (graph[to]?.at[0]?.node !== 0) return true;
+      perhaps = true;
+    }
+  }
+  return perhaps && all().length > 0;
+}
+
+/** A page that not every course has. */
+function onlyIf<Name extends PageName>(
+  isThere: boolean,
+  ...[name, path, data]: Parameters<typeof page<Name>>
+): SitePage<Name>[] {
+  return isThere ? [page(name, path, data)] : [];
 }
 
 /**
@@ -115,6 +229,15 @@ function tableFile(table: CourseTable): SiteFile {
   };
 }
 
+/** Brings the table to a page that does not name it. */
+function tableLoaderFile({ path }: SiteFile): SiteFile {
+  const content =
+    `const table=document.createElement('script');` +
+    `table.src=new URL('${path}',document.currentScript.src);` +
+    `table.onload=()=>dispatchEvent(new Event('${tableLoaded}'));document.head.append(table);`;
+  return { path: tableLoader, content: `{${content}}\n` };
+}
+
 /** What practice needs beside the table, in the same way; named by its content. */
 function notesFile(notes: CourseNotes): SiteFile {
   const json = JSON.stringify(notes);
@@ -125,22 +248,27 @@ function notesFile(notes: CourseNotes): SiteFile {
   };
 }
 
-function chapterPage(context: SiteContext, chapter: Chapter): ChapterPage {
+function headOf(chapter: Chapter, number: number): ChapterHead {
+  const { id, title, summary } = chapter;
+  return {
+    id,
+    number,
+    title,
+    ...(summary !== undefined && { summary }),
+    card: cardPath(chapter),
+  };
+}
+
+function chapterPage(context: SiteContext, chapter: Chapter, head: ChapterHead): ChapterPage {
   const { addresses, course, strings } = context;
   const board = readingBoard(chapter, strings);
   const page = pageMedium(addresses, chapter.file);
   const tree = resolve(chapterDocument({ ...context, chapter }), page, strings);
-  const emblem = course.chapters.length <= mostEmblems ? emblemOf(chapter) : undefined;
   return {
-    id: chapter.id,
-    number: chapterIndex(course, chapter.file) + 1,
-    title: chapter.title,
-    ...(chapter.summary !== undefined && { summary: chapter.summary }),
+    ...head,
     html: toHtml(tree, { allowDangerousHtml: true }),
     ...(board !== undefined && { board }),
     met: chaptersMet(course, chapter, addresses),
-    ...(emblem !== undefined && { emblem }),
-    card: cardPath(chapter),
   };
 }
 

@@ -1,9 +1,10 @@
 /** Oracles for PGN files of any bytes. */
 
-import { reportComparison } from '../../../src/cli/compare-report.ts';
-import { reportComparisonJson } from '../../../src/cli/compare-report-json.ts';
+import { createTextReport } from '../../../src/cli/compare-report.ts';
+import { createJsonReport } from '../../../src/cli/compare-report-json.ts';
+import type { ComparisonReport } from '../../../src/cli/comparison.ts';
 import type { CourseTable } from '../../../src/contract/course-table.ts';
-import { compareGames, withPlayer } from '../../../src/lookup/games/index.ts';
+import { compareGames } from '../../../src/lookup/games/index.ts';
 import type { Course } from '../../../src/model/index.ts';
 import { makeMovetext, type PlainLine, parseGames } from '../../../src/movetext/index.ts';
 import { plain } from '../../../src/movetext/testing/outline.ts';
@@ -70,9 +71,10 @@ export const steadyComparison = ({
       if (JSON.stringify(games) !== JSON.stringify(expected))
         yield `pieces of ${size} bytes give other games`;
     }
-    const compared = { ...withPlayer(table, expected, ''), table, course, player: '' };
-    const report = reportComparison(compared, { all: true });
-    const json = reportComparisonJson(compared);
+    const compared = { table, course, player: '' };
+    const all = ({ add, end }: ComparisonReport) => expected.map(add).join('') + end(0);
+    const report = all(createTextReport(compared, { all: true }));
+    const json = all(createJsonReport(compared));
     if (JSON.parse(json).games.length !== expected.length) yield 'the JSON has other games';
     const slip = /\bundefined\b|\bNaN\b/.exec(report)?.[0];
     if (slip !== undefined && !/undefined|NaN/.test(bytes.toString())) yield `a slip: ${slip}`;

@@ -9,6 +9,7 @@ import {
   resolve,
 } from '../../../src/render/index.ts';
 import { renderSite } from '../../../src/site/render/site.ts';
+import { shownOn } from '../../../src/site/render/testing/shown-on.ts';
 import type { Oracle } from '../case.ts';
 import type { CourseRun } from './course-run.ts';
 import { type HtmlPart, readHtml } from './html.ts';
@@ -25,22 +26,30 @@ export const soundPages: Oracle<CourseRun> = {
   *examine({ checked }) {
     if (checked === undefined) return;
     const site = checked.course.settings.site ?? 'https://example.org/course';
-    const { data, files } = renderSite(checked.course, { ...place, site });
-    const pages = new Map(data.chapters.map(({ id, html }) => [`${id}.html`, readHtml(html)]));
+    const rendered = renderSite(checked.course, { ...place, site });
+    const chapters = shownOn(rendered, 'chapter').map(({ chapter }) => chapter);
+    const pages = new Map(chapters.map(({ id, html }) => [`${id}.html`, readHtml(html)]));
     for (const [name, part] of pages) yield* pageFaults(name, part, pages);
-    yield* lostBlocks(checked.course, data.chapters);
-    const handout = data.handout.chapters.flatMap(({ html, answers = '' }) => [html, answers]);
-    const own = data.handout.chapters.map(({ number }) => `<i id="c${number}"></i>`).join('');
+    yield* lostBlocks(checked.course, chapters);
+    const [print] = shownOn(rendered, 'print');
+    const paper = print?.handout.chapters ?? [];
+    const handout = paper.flatMap(({ html, answers = '' }) => [html, answers]);
+    const own = paper.map(({ number }) => `<i id="c${number}"></i>`).join('');
     yield* pageFaults('handout', readHtml(own + handout.join('')), pages);
-    const news = data.news.map(
+    const [changes] = shownOn(rendered, 'changes');
+    const news = (changes?.news ?? []).map(
       ({ id, html }) => `<i id="${id.replace(/"/g, '&quot;')}"></i>${html}`,
     );
     yield* pageFaults('news', readHtml(news.join('')), pages);
-    for (const { html } of data.patterns) yield* pageFaults('patterns', readHtml(html), pages);
-    const boards = data.chapters.flatMap(({ board = '', emblem = '' }) => [board, emblem]);
-    for (const board of boards) yield* readHtml(board).faults;
-    for (const { path, content } of files) {
-      if (typeof content === 'string') yield* fileFaults(path, content);
+    for (const { patterns } of shownOn(rendered, 'patterns')) {
+      for (const { html } of patterns) yield* pageFaults('patterns', readHtml(html), pages);
+    }
+    const emblems = shownOn(rendered, 'contents').flatMap((contents) => contents.emblems);
+    for (const board of [...chapters.map((chapter) => chapter.board), ...emblems]) {
+      yield* readHtml(board ?? '').faults;
+    }
+    for (const { make } of rendered.files) {
+      for (const { path, content } of make()) yield* fileFaults(path, content);
     }
   },
 };

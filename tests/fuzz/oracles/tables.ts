@@ -26,17 +26,17 @@ export const usefulTables: Oracle<CourseRun> = {
   name: 'useful tables',
   *examine({ checked }) {
     if (checked === undefined) return;
-    const { data, files } = renderSite(checked.course, place);
-    const read = (path: string | undefined, name: string): unknown => {
-      const script = files.find((file) => file.path === path)?.content;
+    const { files } = renderSite(checked.course, place);
+    const read = (beginning: string, name: string): unknown => {
+      const script = files.find((group) => group.beginning === beginning)?.make()[0]?.content;
       if (script === undefined) return undefined;
       const scope: Record<string, unknown> = {};
-      new Function('globalThis', String(script))(scope);
+      new Function('globalThis', script)(scope);
       return scope[name];
     };
-    const table = read(data.table, 'courseTable') as CourseTable;
+    const table = read('course-table.', 'courseTable') as CourseTable;
     yield* tableFaults(table);
-    const notes = read(data.notes, 'courseNotes') as CourseNotes | undefined;
+    const notes = read('course-notes.', 'courseNotes') as CourseNotes | undefined;
     if (notes === undefined) return;
     for (const { html } of Object.values(notes.notes)) yield* readHtml(html).faults;
     yield* practiceFaults(practiceCourse(table, notes));

@@ -1,6 +1,7 @@
 import { buildCourse } from '../../../model/index.ts';
 import { readCourse } from '../../../read/index.ts';
 import { renderSite } from '../site.ts';
+import { shownOn } from './shown-on.ts';
 
 /** The HTML of the chapters of a course that is given by its texts; file names are `1.md`, `2.md`. */
 export function renderCourse(
@@ -21,11 +22,11 @@ export function renderCourse(
     { frontMatter: 'optional' },
   );
   const course = buildCourse(draft);
-  const { data } = renderSite(course, {
+  const site = renderSite(course, {
     assets: { scripts: {}, styles: {}, fonts: [] },
     offline: false,
   });
-  return data.chapters.map(({ html }) => html);
+  return shownOn(site, 'chapter').map(({ chapter }) => chapter.html);
 }
 
 /** The text of HTML as a reader sees it, boards left out, spaces joined. */

@@ -1,0 +1,39 @@
+import type { CourseTable } from '../contract/course-table.ts';
+import type { ComparedGame } from '../lookup/games/index.ts';
+import { blockAt, type Course } from '../model/index.ts';
+
+/** What games are compared with, and whose. */
+export interface ComparedCourse {
+  readonly course: Course;
+  readonly table: CourseTable;
+  /** The name that was asked for, or nothing. */
+  readonly player: string;
+}
+
+/** A report of games that are compared one after another and not kept. */
+export interface ComparisonReport {
+  /** Takes in a game that counts; returns what can be printed by now. */
+  readonly add: (game: ComparedGame) => string;
+  /** The rest. @param otherSide games of the player with the side that the course does not teach. */
+  readonly end: (otherSide: number) => string;
+}
+
+/** How many games there are of each kind. */
+export type GameSums = Readonly<Record<'games' | ComparedGame['kind'], number>>;
+
+export function countGames(): { add: (game: ComparedGame) => void; sums: GameSums } {
+  const sums = { games: 0, met: 0, apart: 0, empty: 0, broken: 0, variant: 0 };
+  const add = ({ kind }: ComparedGame) => {
+    sums.games += 1;
+    sums[kind] += 1;
+  };
+  return { add, sums };
+}
+
+/** Where the course first shows a position, as `file:line`. */
+export function placeOf(course: Course, key: string): string | undefined {
+  const [ref] = course.graph[key]?.at ?? [];
+  const block = ref && blockAt(course, ref);
+  const place = (ref && block?.nodes[ref.node]?.written?.place) ?? block?.place;
+  return place && `${place.file}:${place.start.line}`;
+}

@@ -1,0 +1,44 @@
+import { topOf } from './read-chapter.ts';
+import type { FilesBeside } from './read-course.ts';
+import { readNews } from './read-news.ts';
+import { missingSettings, readSettings } from './read-settings.ts';
+import type { ChapterSyntax, CourseFiles, CourseProblem, CourseSyntax } from './types.ts';
+
+/** Everything of a course but its chapters. */
+export type CourseFrame = Omit<CourseSyntax, 'chapters'>;
+
+export function readFrame(files: CourseFiles, beside: FilesBeside): CourseFrame {
+  const { settings, places, problems, missingId } = files.settings
+    ? readSettings(files.settings)
+    : missingSettings();
+  return {
+    settings,
+    settingPlaces: places,
+    ...(missingId && { missingId }),
+    news: (files.news ?? []).map((file) => readNews(file, beside)),
+    problems: [...files.problems, ...problems],
+  };
+}
+
+/** Chapters that would be published under one name. */
+export function repeatedIds(
+  chapters: readonly Pick<ChapterSyntax, 'id' | 'file'>[],
+): CourseProblem[] {
+  const first = new Map<string, string>();
+  return chapters.flatMap(({ id, file }): CourseProblem[] => {
+    // Compared without case: some file systems know no difference.
+    const earlier = first.get(id.toLowerCase());
+    if (earlier === undefined) {
+      first.set(id.toLowerCase(), file);
+      return [];
+    }
+    return [
+      {
+        rule: 'chapter-unreadable',
+        place: topOf(file),
+        message: `This chapter would be published as ${id}.html, as ${earlier} is.`,
+        hint: 'Give one of them another `id: …` in its front matter, or another file name.',
+      },
+    ];
+  });
+}

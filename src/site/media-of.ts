@@ -1,0 +1,20 @@
+import { findMediaFault } from '../media/index.ts';
+import type { Course } from '../model/index.ts';
+import { SiteError } from './site-error.ts';
+
+/** The files of `media/` that chapters and news show or hand out. */
+export function mediaOf({ chapters, news }: Course): ReadonlySet<string> {
+  return new Set([...chapters, ...news].flatMap(({ media }) => media));
+}
+
+/**
+ * Looks at files of `media/` before they are published: a course may have been read without that, and
+ * they may have changed since.
+ * @throws SiteError for the first that is not to be published.
+ */
+export async function refuseUnfit(files: Iterable<string>, folder: string): Promise<void> {
+  for (const file of files) {
+    const fault = await findMediaFault(folder, file);
+    if (fault) throw new SiteError(fault.message, fault.hint);
+  }
+}

@@ -1,0 +1,172 @@
+import { rm, stat } from 'node:fs/promises';
+import { join } from 'node:path';
+import { setImmediate } from 'node:timers/promises';
+import type { CheckedCourse } from '../check/index.ts';
+import { makeOnePng } from '../draw/index.ts';
+import { copyPlainFile } from '../files/index.ts';
+import type { Course } from '../model/index.ts';
+import { stringsFor } from '../strings/index.ts';
+import { readAssets } from './build/assets.ts';
+import { embedScriptFile } from './build/embed-script.ts';
+import { courseIcons, coursePictures } from './build/images.ts';
+import { loadPages, renderPage } from './build/render-page.ts';
+import { type IndexFile, startWordIndex, wordIndexFolder } from './build/word-index.ts';
+import type { SiteDownload } from './index.ts';
+import { mediaOf, refuseUnfit } from './media-of.ts';
+import { once } from './once.ts';
+import { embedScript } from './render/embed-pages.ts';
+import { type RenderedSite, renderSite, type SitePage } from './render/site.ts';
+import type { PageData } from './site-data.ts';
+
+/** A site of which nothing is made before it is asked for, and that once. */
+export interface SitePreview {
+  /** A file as it would be published, but for `assets/` and `media/`; undefined where there is none. */
+  find(path: string): Promise<Uint8Array | string | undefined>;
+  /**
+   * Copies a file of `media/` that the site would have into a folder, unless there is a copy of it as
+   * it stands. Returns the path of that in the folder; undefined for any other file.
+   * @throws SiteError for what is not to be published.
+   */
+  copyOfMedia(file: string, to: string): Promise<string | undefined>;
+}
+
+export interface PreviewOptions {
+  /** The course's folder. */
+  readonly folder: string;
+  /** Folder of finished images, kept between builds. */
+  readonly cacheDir?: string | undefined;
+  readonly downloads?: readonly SiteDownload[] | undefined;
+}
+
+/** The site of a course for its author's own browser. Nothing is kept for reading offline. */
+export async function previewSite(
+  { course }: CheckedCourse,
+  options: PreviewOptions,
+): Promise<SitePreview> {
+  const downloads = options.downloads ?? [];
+  // They get ready beside the course; a page that needs them says what is wrong.
+  loadPages().catch(() => {});
+  const site = renderSite(course, {
+    assets: await readAssets(),
+    site: course.settings.site,
+    downloads: downloads.map(({ kind, path }) => ({ kind, path })),
+    offline: false,
+  });
+  const { frame } = site;
+  const pages = shownOnce(site);
+  const others: readonly FileMaker[] = [
+    ...site.files.map(({ beginning, make }) => makerOf(beginning, once(make))),
+    makerOf(
+      embedScript,
+      once(async () => [await embedScriptFile(frame.assets, stringsFor(frame.language))]),
+    ),
+    ...downloads.map(({ path, make }) =>
+      makerOf(
+        path,
+        once(async () => [{ path, content: await make() }]),
+      ),
+    ),
+    makerOf(
+      `${wordIndexFolder}/`,
+      once(() => indexWords(frame.language, pages.values())),
+    ),
+    { beginning: 'images/', find: pictures(course, site, options.cacheDir) },
+  ];
+  const media = mediaOf(course);
+  const copies = new Map<string, Promise<void>>();
+  return {
+    async copyOfMedia(file, to) {
+      if (!media.has(file)) return undefined;
+      await refuseUnfit([file], options.folder);
+      const { mtimeMs, size } = await stat(join(options.folder, file));
+      const copy = `${mtimeMs}-${size}/${file}`;
+      const copying = copies.get(copy) ?? copyAnew(options.folder, file, join(to, copy));
+      copies.set(copy, copying);
+      await copying;
+      return copy;
+    },
+    async find(path) {
+      const page = pages.get(path);
+      if (page !== undefined) {
+        return renderPage({ page: page.name, frame, data: page.data() });
+      }
+      for (const { beginning, find } of others) {
+        const found = path.startsWith(beginning) ? await find(path) : undefined;
+        if (found !== undefined) return found;
+      }
+      return undefined;
+    },
+  };
+}
+
+async function copyAnew(folder: string, file: string, to: string): Promise<void> {
+  // An earlier edition of the site may have left it half written.
+  await rm(to, { force: true });
+  await copyPlainFile(folder, file, to);
+}
+
+type Found = Uint8Array | string | undefined;
+
+interface FileMaker {
+  readonly beginning: string;
+  readonly find: (path: string) => Promise<Found>;
+}
+
+interface MadeFile {
+  readonly path: string;
+  readonly content: Uint8Array | string;
+}
+
+function makerOf(
+  beginning: string,
+  make: () => readonly MadeFile[] | Promise<readonly MadeFile[]>,
+): FileMaker {
+  return {
+    beginning,
+    find: async (path) => (await make()).find((file) => file.path === path)?.content,
+  };
+}
+
+/** The pages by their paths. Whatever asks for what one shows, it is rendered once. */
+function shownOnce({ pages }: RenderedSite): ReadonlyMap<string, SitePage> {
+  return new Map(
+    pages.map((page) => {
+      const data: () => PageData[SitePage['name']] = once(page.data);
+      return [page.path, { ...page, data }];
+    }),
+  );
+}
+
+async function indexWords(
+  language: string,
+  pages: Iterable<SitePage>,
+): Promise<readonly IndexFile[]> {
+  const words = startWordIndex(language);
+  for (const page of pages) {
+    if (page.name !== 'chapter') continue;
+    const shown = page.data();
+    if ('chapter' in shown) await words.add(shown.chapter);
+    // Whoever asks for a page meanwhile gets it.
+    await setImmediate();
+  }
+  const files = await words.files();
+  // The page says that the words cannot be searched.
+  return typeof files === 'string' ? [] : files;
+}
+
+/** Draws the picture at a path. */
+function pictures(course: Course, site: RenderedSite, cacheDir: string | undefined) {
+  const all = once(
+    () =>
+      new Map(
+        [...coursePictures(course, site.embeds()), ...courseIcons(course)].map(({ path, job }) => [
+          path,
+          job,
+        ]),
+      ),
+  );
+  return async (path: string): Promise<Found> => {
+    const job = all().get(path);
+    return job && makeOnePng(job(), cacheDir);
+  };
+}

@@ -1,0 +1,67 @@
+import type { Side } from '../model/index.ts';
+import {
+  modelLimits,
+  type PlayedChapter,
+  playChapters,
+  type SaidElsewhere,
+  saidByChapter,
+} from '../model/index.ts';
+import type { ChapterNow } from './chapter-now.ts';
+import { type FirstNames, firstNames, hasCircle, printName } from './name-prints.ts';
+import { hashOf } from './questions.ts';
+
+/** What the chapters of a course say of one another's positions. */
+export interface PlayedCourse {
+  readonly names: FirstNames;
+  /** What each chapter is said to have by others, by its file. */
+  readonly said: ReadonlyMap<string, readonly SaidElsewhere[]>;
+}
+
+/**
+ * Plays the chapters of which nothing is kept. What is kept of the others is taken for right first; where a name that
+ * one asked for has come to mean something else, it is played anew, until all fit together.
+ */
+export function playCurrent(chapters: readonly ChapterNow[], side: Side): PlayedCourse {
+  for (;;) {
+    playWhere(chapters, ({ kept }) => kept === undefined, side);
+    const names = firstNames(
+      chapters.map((chapter) => ({ file: chapter.file, ...chapter.play() })),
+    );
+    const said = saidByChapter(chapters.map((chapter) => chapter.play()));
+    // What is found of blocks that need themselves depends on where the circle is entered: then nothing counts.
+    const isCircular = hasCircle(names) || chapters.some((chapter) => chapter.play().isCircular);
+    const stale = chapters.filter(
+      ({ kept, file }) =>
+        kept &&
+        (isCircular ||
+          kept.said !== printSaid(said.get(file)) ||
+          kept.played.asked.some(([name, print]) => printName(names.get(name)) !== print)),
+    );
+    if (stale.length === 0) return { names, said };
+    for (const chapter of stale) chapter.forget();
+  }
+}
+
+/** Plays some chapters with the names of the others as they stand. */
+export function playWhere(
+  chapters: readonly ChapterNow[],
+  isToPlay: (chapter: ChapterNow, at: number) => boolean,
+  side: Side,
+): void {
+  const toPlay = new Set(chapters.filter(isToPlay));
+  if (toPlay.size === 0) return;
+  const played = playChapters(
+    chapters.map((chapter) =>
+      toPlay.has(chapter)
+        ? chapter.syntax().syntax
+        : { file: chapter.file, names: chapter.play().names },
+    ),
+    { side, limits: modelLimits },
+  );
+  const byFile = new Map(played.map((chapter): [string, PlayedChapter] => [chapter.file, chapter]));
+  for (const chapter of toPlay) chapter.played = byFile.get(chapter.file);
+}
+
+export function printSaid(said: readonly SaidElsewhere[] = []): string {
+  return said.length === 0 ? '' : hashOf(JSON.stringify(said));
+}

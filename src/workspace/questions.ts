@@ -1,0 +1,73 @@
+import { createHash } from 'node:crypto';
+import type { FilesBeside, SourceFile } from '../read/index.ts';
+
+/** A question that the reading of a chapter asked of the files beside it, and a print of the answer. */
+export type AskedOfFiles = readonly [kind: keyof FilesBeside, about: string, print: string];
+
+/** Asks for all names at once: what was meant by one that is not there depends on all that are. */
+const all = '*';
+
+/** Files that note what is asked of them: whether something is there, what it is, what else there is. */
+export function noteQuestions(files: FilesBeside): {
+  readonly files: FilesBeside;
+  readonly asked: () => readonly AskedOfFiles[];
+} {
+  const asked = new Map<string, AskedOfFiles>();
+  const note = (kind: keyof FilesBeside, about: string): void => {
+    const name = `${kind} ${about}`;
+    if (!asked.has(name)) asked.set(name, [kind, about, printAnswer(files, kind, about)]);
+  };
+  const noting = <Names extends ReadonlySet<string> | ReadonlyMap<string, unknown>>(
+    kind: keyof FilesBeside,
+    names: Names,
+  ): Names =>
+    new Proxy(names, {
+      get(target, property) {
+        const value = Reflect.get(target, property, target);
+        if (typeof value !== 'function') {
+          note(kind, all);
+          return value;
+        }
+        if (property !== 'has' && property !== 'get') {
+          note(kind, all);
+          return value.bind(target);
+        }
+        return (name: string) => {
+          note(kind, name);
+          return value.call(target, name);
+        };
+      },
+    });
+  return {
+    files: {
+      media: noting('media', files.media),
+      unfit: noting('unfit', files.unfit),
+      chapters: noting('chapters', files.chapters),
+      games: noting('games', files.games),
+    },
+    asked: () => [...asked.values()],
+  };
+}
+
+/** What is kept of an answer; "not there" is one. */
+export function printAnswer(files: FilesBeside, kind: keyof FilesBeside, about: string): string {
+  const names = files[kind];
+  if (about === all) return hashOf([...names.keys()].join('\n'));
+  if (kind === 'media' || kind === 'chapters') return names.has(about) ? 'there' : '';
+  if (kind === 'unfit') return JSON.stringify(files.unfit.get(about)) ?? '';
+  const game = files.games.get(about);
+  return game === undefined ? '' : hashOfFile(game);
+}
+
+const hashes = new WeakMap<SourceFile, string>();
+
+/** Hash of a file's text; a file of games is asked for by many chapters. */
+export function hashOfFile(file: SourceFile): string {
+  const hash = hashes.get(file) ?? hashOf(file.text);
+  hashes.set(file, hash);
+  return hash;
+}
+
+export function hashOf(text: string): string {
+  return createHash('sha256').update(text).digest('base64url').slice(0, 22);
+}

@@ -1,0 +1,163 @@
+import {
+  type ChapterSummary,
+  type CheckedChapter,
+  checkChapter,
+  checkOptions,
+  makeCourseIndex,
+  passCourse,
+  reportFindings,
+  stillHolds,
+  summariseChapter,
+} from '../check/index.ts';
+import {
+  assembleCourse,
+  type Course,
+  findUnsought,
+  mergeSaid,
+  modelLimits,
+} from '../model/index.ts';
+import {
+  type ChapterOptions,
+  type CourseFiles,
+  type CourseFrame,
+  filesBeside,
+  readFrame,
+  repeatedIds,
+} from '../read/index.ts';
+import { ChapterNow } from './chapter-now.ts';
+import type { KeptChapter } from './kept-chapter.ts';
+import { printName } from './name-prints.ts';
+import { type PlayedCourse, playCurrent, playWhere, printSaid } from './play-current.ts';
+import type { CurrentCourse } from './workspace.ts';
+
+/** Makes a course current: reads, plays and checks what has changed or asked for what has changed. */
+export function updateCourse(
+  files: CourseFiles,
+  before: ReadonlyMap<string, KeptChapter>,
+  options: Pick<ChapterOptions, 'frontMatter'>,
+): { readonly current: CurrentCourse; readonly chapters: readonly KeptChapter[] } {
+  const beside = filesBeside(files);
+  const read = readFrame(files, beside);
+  const check = checkOptions(read.settings);
+  const { side } = check;
+  const settings = [side, ...[...check.off].sort()].join(' ');
+  const chapters = files.chapters.map(
+    (source) => new ChapterNow(source, before.get(source.path), settings, beside, options),
+  );
+  const course = playCurrent(chapters, side);
+  const played = namesOf(chapters, ({ kept }) => kept === undefined);
+  const summaries = chapters.map((chapter) => summaryOf(chapter, course, side));
+  const index = makeCourseIndex(summaries);
+  const checked = checkWhatChanged();
+  const frame: CourseFrame = { ...read, problems: [...read.problems, ...repeatedIds(summaries)] };
+  const diagnostics = reportFindings(
+    checked.flatMap(({ findings }) => findings),
+    {
+      ...frame,
+      news: (frame.news ?? []).map(({ problems: _, ...entry }) => entry),
+      problems: [
+        ...frame.problems,
+        ...findUnsought(
+          summaries.map(({ patterns }) => patterns),
+          index.at.size,
+          modelLimits,
+        ),
+        ...(frame.news ?? []).flatMap((entry) => entry.problems),
+      ],
+      summaries,
+      index,
+    },
+  );
+  let model: Course | undefined;
+  const makeModel = (): Course => {
+    playWhere(chapters, (chapter) => chapter.played === undefined, side);
+    const all = chapters.flatMap((chapter) => chapter.played ?? []);
+    model ??= assembleCourse(frame, all, modelLimits);
+    return model;
+  };
+  const current: CurrentCourse = {
+    diagnostics,
+    chapters: chapters.length,
+    positions: index.at.size,
+    course: makeModel,
+    checked: () =>
+      diagnostics.some(({ severity }) => severity === 'error')
+        ? undefined
+        : passCourse(makeModel(), diagnostics),
+    work: {
+      read: namesOf(chapters, ({ wasRead }) => wasRead),
+      played,
+      checked: namesOf(chapters, ({ kept }, at) => kept?.checked !== checked[at]),
+    },
+  };
+  return {
+    current,
+    get chapters() {
+      return chapters.map((chapter, at) =>
+        keep(chapter, summaries[at], checked[at], { settings, course }),
+      );
+    },
+  };
+
+  function checkWhatChanged(): CheckedChapter[] {
+    const holds = chapters.map(({ kept }) => kept !== undefined && stillHolds(kept.checked, index));
+    playWhere(chapters, ({ played }, at) => played === undefined && !holds[at], side);
+    return chapters.map((chapter, at): CheckedChapter => {
+      if (chapter.kept && holds[at]) return chapter.kept.checked;
+      return checkChapter(mergedChapter(chapter, course), index, check);
+    });
+  }
+}
+
+function mergedChapter({ played, file }: ChapterNow, { said }: PlayedCourse) {
+  if (played === undefined) throw new Error(`${file} has not been played`);
+  return mergeSaid(played.chapter, said.get(file) ?? []);
+}
+
+function summaryOf(
+  chapter: ChapterNow,
+  course: PlayedCourse,
+  side: Course['settings']['side'],
+): ChapterSummary {
+  return chapter.kept?.summary ?? summariseChapter(mergedChapter(chapter, course), side);
+}
+
+function keep(
+  chapter: ChapterNow,
+  summary: ChapterSummary | undefined,
+  checked: CheckedChapter | undefined,
+  {
+    settings,
+    course: { names, said },
+  }: { readonly settings: string; readonly course: PlayedCourse },
+): KeptChapter {
+  const { kept, played, file, text } = chapter;
+  if (!summary || !checked) throw new Error(`${file} has not been checked`);
+  const live = played && { live: { syntax: chapter.syntax().syntax, played } };
+  if (kept)
+    return kept.checked === checked && (kept.live || !live) ? kept : { ...kept, checked, ...live };
+  if (!played) throw new Error(`${file} has not been played`);
+  return {
+    file,
+    text,
+    asked: chapter.syntax().asked,
+    settings,
+    played: {
+      names: played.names,
+      elsewhere: played.elsewhere,
+      asked: played.asked.map((name) => [name, printName(names.get(name))] as const),
+      isCircular: played.isCircular,
+    },
+    said: printSaid(said.get(file)),
+    summary,
+    checked,
+    ...live,
+  };
+}
+
+function namesOf(
+  chapters: readonly ChapterNow[],
+  isMeant: (chapter: ChapterNow, at: number) => boolean,
+): string[] {
+  return chapters.filter(isMeant).map(({ file }) => file);
+}

@@ -1,0 +1,182 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { runs } from '../../tests/setup/runs.ts';
+import { checkCourse } from '../check/index.ts';
+import { buildCourse } from '../model/index.ts';
+import { type CourseFiles, readCourse } from '../read/index.ts';
+import { createWorkspace, type KeptChapter } from './index.ts';
+
+const settings = { path: 'course.yaml', text: 'title: A\nid: a\nside: white\n' };
+
+function filesOf(chapters: Readonly<Record<string, string>>, more: Partial<CourseFiles> = {}) {
+  const list = Object.entries(chapters).map(([path, text]) => ({ path, text }));
+  return { settings, chapters: list, games: [], media: [], problems: [], ...more };
+}
+
+const optional = { frontMatter: 'optional' } as const;
+
+/** What a process finds for which nothing is kept. */
+function fresh(files: CourseFiles) {
+  const course = buildCourse(readCourse(files, optional));
+  return { diagnostics: checkCourse(course).diagnostics, course };
+}
+
+/** What another process gets of what this one kept: bytes, and nothing that was alive. */
+function throughDisk(kept: Iterable<KeptChapter>): KeptChapter[] {
+  return [...kept].map(({ live: _, ...plain }) => JSON.parse(JSON.stringify(plain)));
+}
+
+const moves = (text: string, attributes = '') => `\`\`\`moves${attributes}\n${text}\n\`\`\`\n\n`;
+
+const course = {
+  'chapters/1.md': `${moves('1. d4 d5 2. c4 {:here[gambit]} e6')}See [there](pos:end).`,
+  'chapters/2.md': moves('2... c6 3. Nf3 {:here[end]}', ' from="gambit"'),
+  'chapters/3.md': `Words.\n\n${moves('1. e4 e5 2. Nf3 {:claim[attacks e5]} Nc6 =')}`,
+};
+
+describe('after one edit', () => {
+  const after = (changed: Readonly<Record<string, string>>) => {
+    const workspace = createWorkspace(optional);
+    workspace.update(filesOf(course));
+    const files = filesOf({ ...course, ...changed });
+    const now = workspace.update(files);
+    expect(now.diagnostics).toEqual(fresh(files).diagnostics);
+    expect(now.course()).toEqual(fresh(files).course);
+    return now.work;
+  };
+
+  test('nothing is done for what stands as it was', () => {
+    expect(after({})).toEqual({ read: [], played: [], checked: [] });
+  });
+
+  test('words cost their chapter', () => {
+    const own = ['chapters/3.md'];
+    const text = course['chapters/3.md'].replace('Words', 'Other words');
+    expect(after({ 'chapters/3.md': text })).toEqual({ read: own, played: own, checked: own });
+  });
+
+  test('a name that moves costs those who ask for it', () => {
+    const text = course['chapters/1.md'].replace('2. c4 {:here[gambit]}', '2. c3 {:here[gambit]}');
+    const { read, played } = after({ 'chapters/1.md': text });
+    expect(read).toEqual(['chapters/1.md']);
+    expect(played).toEqual(['chapters/1.md', 'chapters/2.md']);
+  });
+
+  test('advice in a position that another chapter has too costs that one its check', () => {
+    const text = course['chapters/1.md']
+      .replace('1. d4 d5', '1. c3 d5 2. d4 Nf6')
+      .replace('2.', '3.');
+    const { read, played, checked } = after({ 'chapters/1.md': text });
+    expect(read).toEqual(['chapters/1.md']);
+    expect(played).not.toContain('chapters/3.md');
+    expect(checked).toContain('chapters/3.md');
+  });
+
+  test('a chapter that is put before the others costs what is read of it', () => {
+    const workspace = createWorkspace(optional);
+    workspace.update(filesOf(course));
+    const files = filesOf({ 'chapters/0.md': 'A foreword.', ...course });
+    const now = workspace.update(files);
+    expect(now.course()).toEqual(fresh(files).course);
+    expect(now.work.read).toEqual(['chapters/0.md']);
+    expect(now.work.played).toEqual(['chapters/0.md']);
+  });
+});
+
+test('a picture that was not there is found when it comes, and missed when it goes', () => {
+  const workspace = createWorkspace(optional);
+  const chapters = { 'chapters/1.md': '![A plan](media/plan.png)', 'chapters/2.md': 'Words.' };
+  const without = filesOf(chapters);
+  const withIt = filesOf(chapters, { media: ['media/plan.png'] });
+  for (const files of [without, withIt, withIt, without]) {
+    expect(workspace.update(files).diagnostics).toEqual(fresh(files).diagnostics);
+  }
+});
+
+test('what a text says of a position that another chapter shows is checked there', () => {
+  const workspace = createWorkspace(optional);
+  const says = (claim: string) => ({
+    'chapters/1.md': moves('1. e4 e5 {:here[open]} 2. Nf3 Nc6 ='),
+    'chapters/2.md': `\`\`\`diagram at="open"\ncaption: x\n\`\`\`\n\n:claim[${claim}] :mark[e5]`,
+  });
+  for (const claim of ['loose e5', 'not loose e5', 'loose e5']) {
+    const files = filesOf(says(claim));
+    const now = workspace.update(files);
+    expect(now.diagnostics).toEqual(fresh(files).diagnostics);
+    expect(now.course()).toEqual(fresh(files).course);
+  }
+});
+
+/** Pieces of chapters that meet, name each other, contradict each other and fail. */
+const piece = fc.oneof(
+  fc.constantFrom(
+    'Words.\n\n',
+    ':here[a]\n\n',
+    ':here[b] and :mark[e4]\n\n',
+    ':claim[loose e5]\n\n',
+    '`1.e4 e5` and `2.Nf3`\n\n',
+    '[there](pos:a), [here](pos:c)\n\n',
+    '```diagram at="a"\ncaption: A :claim[attacks e5] :here[d]\n```\n\n',
+    '```diagram at="b"\ncaption: B\n```\n\n',
+    '```exercise at="c"\nask: Which?\nanswer: Nf3\n```\n\n',
+    '```pattern\ntitle: P\nwhite: e4\nat: a\n```\n\n',
+    '```game from="a"\n1. e4 e5 2. Nf3 1-0\n```\n\n',
+    '![x](media/x.png) [y](2.md)\n\n',
+  ),
+  fc
+    .record({
+      line: fc.constantFrom(
+        '1. e4 e5 2. Nf3 Nc6',
+        '1. Nf3 Nc6 2. e4 e5 =',
+        '1. e4 c5 ( 1... e5 2. d4 ) 2. Nf3',
+        'Nf3 {:same[a]} Nc6 {:later[c]}',
+        '1. e4?! e5 2. Bc4 +-',
+        '1. e4 (1. e4',
+        '1. O-O',
+      ),
+      name: fc.constantFrom(
+        '',
+        ' {:here[a]}',
+        ' {:here[b]}',
+        ' {:here[c]}',
+        ' {:allow[reply-unanswered x]}',
+      ),
+      from: fc.constantFrom('', '', ' from="a"', ' from="b"', ' from="c"', ' from="d"'),
+    })
+    .map(({ line, name, from }) => moves(line + name, from)),
+);
+const chapter = fc.array(piece, { maxLength: 5 }).map((pieces) => pieces.join(''));
+const names = ['1', '2', '3', '4'].map((name) => `chapters/${name}.md`);
+const edit = fc.record({
+  file: fc.constantFrom(...names),
+  /** Absent: the chapter is taken out. */
+  text: fc.option(chapter, { nil: undefined, freq: 6 }),
+  restart: fc.nat(3).map((n) => n === 0),
+  media: fc.constantFrom([], ['media/x.png']),
+  side: fc.constantFrom('white', 'white', 'white', 'black', 'both'),
+});
+
+test('any mixture of kept and fresh chapters gives what a fresh run gives', () => {
+  fc.assert(
+    fc.property(fc.array(edit, { minLength: 1, maxLength: 8 }), (edits) => {
+      const texts = new Map<string, string>();
+      let workspace = createWorkspace(optional);
+      for (const { file, text, restart, media, side } of edits) {
+        if (text === undefined) texts.delete(file);
+        else texts.set(file, text);
+        const chapters = Object.fromEntries([...texts].sort());
+        const files = filesOf(chapters, {
+          media,
+          settings: { ...settings, text: settings.text.replace('white', side) },
+        });
+        if (restart)
+          workspace = createWorkspace({ ...optional, kept: throughDisk(workspace.kept()) });
+        const now = workspace.update(files);
+        const { diagnostics, course } = fresh(files);
+        expect(now.diagnostics).toEqual(diagnostics);
+        expect(now.course()).toEqual(course);
+      }
+    }),
+    { numRuns: runs(150) },
+  );
+});

@@ -1,0 +1,63 @@
+import type { CheckResult } from '../check/index.ts';
+import type { Diagnostic } from '../diagnostics/index.ts';
+import type { Course } from '../model/index.ts';
+import type { ChapterOptions, CourseFiles } from '../read/index.ts';
+import { compareFresh, comparesFresh } from './compare-fresh.ts';
+import type { KeptChapter } from './kept-chapter.ts';
+import { updateCourse } from './update-course.ts';
+
+/** A course as it stands now. */
+export interface CurrentCourse {
+  /** All findings, in the order of the text, whether they were found now or kept. */
+  readonly diagnostics: readonly Diagnostic[];
+  /** How many chapters it has. */
+  readonly chapters: number;
+  /** How many different positions its blocks of moves have. */
+  readonly positions: number;
+  /** The whole model; made when it is first asked for. */
+  course(): Course;
+  /** The course for those who publish it; absent if a finding is an error. */
+  checked(): CheckResult['checked'];
+  /** What was done anew, for tests and for whoever wonders. */
+  readonly work: Work;
+}
+
+/** The files of the chapters that were read, played and checked anew. */
+export interface Work {
+  readonly read: readonly string[];
+  readonly played: readonly string[];
+  readonly checked: readonly string[];
+}
+
+export interface WorkspaceOptions extends Pick<ChapterOptions, 'frontMatter'> {
+  /** What an earlier process kept. */
+  readonly kept?: Iterable<KeptChapter> | undefined;
+}
+
+/**
+ * A course that stays current: what has been read, played and found in a chapter is kept by its content and by
+ * every answer that was used, so that a change costs the chapters that it touches.
+ */
+export interface Workspace {
+  /** Makes the course current with these files. */
+  update(files: CourseFiles): CurrentCourse;
+  /** What is to be kept for another process. */
+  kept(): Iterable<KeptChapter>;
+}
+
+export function createWorkspace({
+  kept: before = [],
+  ...options
+}: WorkspaceOptions = {}): Workspace {
+  let kept = new Map([...before].map((chapter) => [chapter.file, chapter]));
+  return {
+    kept: () => kept.values(),
+    update(files) {
+      const { current, chapters } = updateCourse(files, kept, options);
+      kept = new Map(chapters.map((chapter) => [chapter.file, chapter]));
+      if (comparesFresh())
+        compareFresh({ current, chapters }, updateCourse(files, new Map(), options));
+      return current;
+    },
+  };
+}
