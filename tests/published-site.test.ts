@@ -95,7 +95,7 @@ describe('the output', () => {
     expect(page('1.html')).toBe(before);
     writeFileSync(chapter, sound.replace('2. Nf3', '2. Nc3'));
     expect(linewright('build', course, '--out', out).status).toBe(0);
-    expect(page('1.html')).toContain('2-Nc3');
+    expect(page('1.html')).toContain('-4P3-2N5-');
   });
 
   test('keeps what a host, a repository or a hand has put into it, and says so', () => {

@@ -15,27 +15,46 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   files: [],
   // Words for readers, by language; the English meanings of glyphs stand in their table.
   strings: ['movetext'],
+  // What the build writes into pages and the reader's browser reads there.
+  contract: ['chess', 'strings'],
   // What a file of media/ must be to be published.
   media: ['diagnostics', 'files'],
   // A course's positions as one table, and what is looked up in it; no course model.
-  lookup: ['chess', 'movetext'],
+  lookup: ['chess', 'contract', 'movetext'],
   // The stages.
   read: ['chess', 'movetext', 'diagnostics', 'files', 'media'],
   model: ['chess', 'diagnostics', 'movetext', 'read'],
-  check: ['chess', 'diagnostics', 'media', 'movetext', 'model', 'read'],
+  // Where everything of a chapter stands on its page.
+  addresses: ['contract', 'model'],
+  check: ['addresses', 'chess', 'contract', 'diagnostics', 'media', 'movetext', 'model', 'read'],
   // Keeps the first four stages current.
   workspace: ['check', 'diagnostics', 'files', 'model', 'output', 'read'],
   // Pictures know boards, not courses.
   draw: ['chess', 'files'],
+  // A chapter as a document, and the media that show it.
+  render: [
+    'addresses',
+    'check',
+    'chess',
+    'contract',
+    'diagnostics',
+    'draw',
+    'model',
+    'movetext',
+    'strings',
+  ],
   // Makes pages of what was checked; it names the browser's data where the two meet.
   site: [
+    'addresses',
     'check',
+    'contract',
     'chess',
     'diagnostics',
     'draw',
     'files',
     'media',
     'model',
+    'render',
     'movetext',
     'output',
     'strings',
@@ -43,17 +62,20 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
     'browser',
   ],
   // Runs at the reader's: boards to draw, no course model.
-  browser: ['chess', 'draw', 'lookup', 'movetext'],
+  browser: ['chess', 'contract', 'draw', 'lookup', 'movetext'],
   // Sends out what was checked as files: the renderer of chapters is the site's.
   publish: [
+    'addresses',
     'check',
     'chess',
+    'contract',
     'diagnostics',
     'draw',
     'files',
     'lookup',
     'media',
     'model',
+    'render',
     'movetext',
     'strings',
     'site',
@@ -67,12 +89,14 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
     'workspace',
     'check',
     'chess',
+    'contract',
     'diagnostics',
     'draw',
     'files',
     'import',
     'lookup',
     'model',
+    'render',
     'movetext',
     'output',
     'publish',

@@ -1,20 +1,7 @@
-import type { PieceLetters } from '../chess/letters.ts';
-import { type CourseTable, moveText, type WayMove } from '../lookup/index.ts';
+import type { CourseTable } from '../contract/course-table.ts';
+import type { MoveWords } from '../contract/words.ts';
+import { moveText, placeHref, type WayMove } from '../lookup/index.ts';
 import { element } from './element.ts';
-
-export interface MoveWords {
-  readonly letters: PieceLetters;
-  /** What each kind of move is called; empty for what needs no word. */
-  readonly kinds: Readonly<Record<'advice' | 'option' | 'bad' | 'reply', string>>;
-}
-
-/** The address of a place in the course, as seen from a page that is no chapter. */
-export function hrefOf(
-  { chapters }: CourseTable,
-  [chapter, id]: readonly [number, string],
-): string {
-  return `${chapters[chapter]?.page ?? 'index.html'}#${encodeURIComponent(id)}`;
-}
 
 /**
  * A move of the course as a link to where it stands, set by what it is to the course, and the word
@@ -31,7 +18,7 @@ export function courseMove(
   const kind = table.side === 'both' && move.kind === 'option' ? 'reply' : move.kind;
   const [place] = move.at;
   const link = element('a', { class: `course-move ${kind}` }, moveText(step, words.letters, bare));
-  if (place !== undefined) link.href = hrefOf(table, place);
+  if (place !== undefined) link.href = placeHref(table, move.to, place);
   const word = words.kinds[kind];
   if (word === '') return [link];
   const seen = kind === 'advice' ? 'unseen' : 'move-kind';

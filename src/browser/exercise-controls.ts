@@ -1,5 +1,5 @@
+import type { ChapterWords } from '../contract/words.ts';
 import type { MoveEntry } from './board/move-entry.ts';
-import type { ExerciseWords } from './exercise-words.ts';
 
 /** Where a move is typed, and where one gives up. */
 export function makeControls(entry: MoveEntry, giveUp: string, onGiveUp: () => void): HTMLElement {
@@ -20,7 +20,7 @@ export interface Talk {
   focus(): void;
 }
 
-export function talkOf(lines: readonly HTMLElement[], words: ExerciseWords): Talk {
+export function talkOf(lines: readonly HTMLElement[], words: ChapterWords): Talk {
   const element = document.createElement('div');
   element.className = 'exercise-talk';
   const live = document.createElement('div');

@@ -1,18 +1,18 @@
 import { numberSign } from '../chess/letters.ts';
 import type { Color } from '../chess/types.ts';
+import { dataOf } from '../contract/attributes.ts';
+import { fill } from '../contract/sentence.ts';
 import type { BoardPicture } from '../draw/picture.ts';
 import { type BoardMove, onBoard } from './board/board-state.ts';
 import { wordsOf } from './board/board-words.ts';
 import { CourseBoard } from './board/course-board.ts';
 import type { Glide } from './board/draw-on.ts';
-import { fill } from './board/fill.ts';
 import { makeMoveEntry } from './board/move-entry.ts';
 import { readLegal } from './board/read-legal.ts';
 import { makeControls, type Talk, talkOf } from './exercise-controls.ts';
-import type { ExerciseWords } from './exercise-words.ts';
 import { readSpots, type Spot } from './spots.ts';
 import { whenIdle } from './when-idle.ts';
-import { describe, type Words } from './words.ts';
+import { describe } from './words.ts';
 
 /** A line of the exercise: its element in the page and its first position and move. */
 interface Line {
@@ -39,14 +39,16 @@ export function startExercises(root: ParentNode): void {
 }
 
 function startExercise(section: HTMLElement): void {
-  const { legal: list = '', p: placement = '', last = '' } = section.dataset;
+  const data = dataOf('exercise', section);
+  const { legal: list = '', p: position = '', last = '' } = data;
+  const [placement = ''] = position.split(' ');
   const found = section.querySelector('course-board');
   const fold = section.querySelector<HTMLElement>('.exercise-help > .answer');
   if (!(found instanceof CourseBoard) || fold === null) return;
   const board: CourseBoard = found;
-  const words = wordsOf<ExerciseWords & Words>(section);
-  const view: Color = section.dataset.view === 'black' ? 'black' : 'white';
-  const turn: Color = section.dataset.turn === 'black' ? 'black' : 'white';
+  const words = wordsOf(section, 'chapter');
+  const view: Color = data.view === 'black' ? 'black' : 'white';
+  const turn: Color = data.turn === 'black' ? 'black' : 'white';
   const legal = readLegal(list);
   const spots = readSpots(section, '.moves');
   const lines = readLines(fold, spots);

@@ -1,3 +1,4 @@
+import { dataOf } from '../contract/attributes.ts';
 import type { Spot } from './spots.ts';
 
 /** A piece of text and the position that it speaks of. */
@@ -77,8 +78,8 @@ function findStops(article: Element, spots: ReadonlyMap<Element, Spot>): Stop[] 
 }
 
 function spokenOf(element: Element, spots: ReadonlyMap<Element, Spot>): Spot | undefined {
-  const at = element.getAttribute('data-at');
-  const named = at === null ? null : document.getElementById(at);
+  const { at } = element instanceof HTMLElement ? dataOf('text', element) : {};
+  const named = at === undefined ? null : document.getElementById(at);
   if (named !== null) return spots.get(named);
   const moves = element.querySelectorAll(':scope > .move');
   const move = moves[moves.length - 1];
@@ -95,8 +96,13 @@ export function spotOfLink(link: Element, spots: ReadonlyMap<Element, Spot>): Sp
 
 /** The position that a `#…` names. */
 export function spotOfHash(hash: string, spots: ReadonlyMap<Element, Spot>): Spot | undefined {
-  const target = document.getElementById(decode(hash.slice(1)));
+  const target = document.getElementById(idOfHash(hash));
   return target === null ? undefined : spots.get(target);
+}
+
+/** The id that a `#…` names; empty where there is none. */
+export function idOfHash(hash: string): string {
+  return decode(hash.slice(1));
 }
 
 function decode(text: string): string {

@@ -1,4 +1,6 @@
 import type { Color, Square } from '../chess/types.ts';
+import { dataOf } from '../contract/attributes.ts';
+import { positionAddress, readPositionAddress } from '../contract/position-address.ts';
 import type { BoardArrow } from '../draw/arrows.ts';
 
 /** One position of the page's moves: a move's link in the text, or a block for its start. */
@@ -8,6 +10,8 @@ export interface Spot {
   /** The first continues the line, others are variations. */
   readonly children: Spot[];
   readonly placement: string;
+  /** The address of the position alone; several spots may have the same. */
+  readonly address: string;
   readonly view: Color;
   readonly marks: readonly Square[];
   readonly arrows: readonly BoardArrow[];
@@ -39,8 +43,9 @@ export function readSpots(root: ParentNode, blocks = blocksInText): Map<Element,
 }
 
 function readBlock(block: HTMLElement, spots: Map<Element, Spot>): void {
-  const view = block.dataset.view === 'black' ? 'black' : 'white';
-  const [, number = '1', side = 'w'] = /^(\d+)([wb])$/.exec(block.dataset.start ?? '') ?? [];
+  const data = dataOf('moves', block);
+  const view = data.view === 'black' ? 'black' : 'white';
+  const [, number = '1', side = 'w'] = /^(\d+)([wb])$/.exec(data.start ?? '') ?? [];
   const startPly = Number(number) * 2 + (side === 'w' ? 0 : 1);
   const start = spotOf(block, view, undefined, undefined);
   const nodes: { readonly spot: Spot; readonly ply: number }[] = [
@@ -48,15 +53,22 @@ function readBlock(block: HTMLElement, spots: Map<Element, Spot>): void {
   ];
   spots.set(block, start);
   for (const element of block.querySelectorAll<HTMLElement>('.move')) {
-    const parent = nodes[Number(element.getAttribute('data-up') ?? nodes.length - 1)];
+    const parent = nodes[Number(dataOf('move', element).up ?? nodes.length - 1)];
     if (parent === undefined) continue;
     const ply = parent.ply + 1;
     const spot = spotOf(element, view, parent.spot, ply);
     nodes.push({ spot, ply });
-    if (!element.hasAttribute('data-p')) continue;
+    if (!showsPosition(element)) continue;
     parent.spot.children.push(spot);
     spots.set(element, spot);
   }
+}
+
+const noPieces = '8/8/8/8/8/8/8/8';
+
+/** An element tells its position by its id, else by an attribute; a move that cannot be played has neither. */
+function showsPosition(element: HTMLElement): boolean {
+  return dataOf('move', element).p !== undefined || readPositionAddress(element.id) !== undefined;
 }
 
 /** What is on the board is read when it is asked for: a page has hundreds of positions. */
@@ -66,20 +78,24 @@ function spotOf(
   parent: Spot | undefined,
   ply: number | undefined,
 ): Spot {
-  const { dataset } = element;
+  const data = dataOf('move', element);
   return {
     element,
     parent,
     children: [],
     view,
     get placement() {
-      return dataset.p ?? '8/8/8/8/8/8/8/8';
+      return data.p?.split(' ')[0] ?? readPositionAddress(element.id)?.placement ?? noPieces;
+    },
+    get address() {
+      if (data.p !== undefined) return positionAddress(data.p);
+      return readPositionAddress(element.id)?.plain ?? '';
     },
     get marks() {
-      return words(dataset.mark);
+      return words(data.mark);
     },
     get also() {
-      const places = words(dataset.also);
+      const places = words(data.also);
       return places.flatMap((href, index) => {
         const move = places[index + 1];
         return index % 2 === 0 && move !== undefined ? [{ href, move }] : [];
@@ -87,7 +103,7 @@ function spotOf(
     },
     get arrows() {
       return meanings.flatMap((meaning) =>
-        words(dataset[meaning]).map((pair) => ({
+        words(data[meaning]).map((pair) => ({
           meaning,
           from: pair.slice(0, 2),
           to: pair.slice(2, 4),
@@ -96,7 +112,7 @@ function spotOf(
     },
     get move() {
       if (ply === undefined) return undefined;
-      const { m = '' } = dataset;
+      const { m = '' } = data;
       return {
         san: (element.textContent ?? '').replace(/^\d+\.+\s*/, ''),
         number: ply >> 1,

@@ -1,35 +1,9 @@
 import { numberSign } from '../chess/letters.ts';
 import type { PieceKind } from '../chess/types.ts';
+import { fill } from '../contract/sentence.ts';
+import type { BoardWords, ChapterWords, PieceWords } from '../contract/words.ts';
 import { readPlacement } from '../draw/placement.ts';
-import { fill } from './board/fill.ts';
 import type { Spot } from './spots.ts';
-
-/** What the page says in its language; the site sends it as data with the board. */
-export interface Words {
-  readonly start: string;
-  readonly after: string;
-  readonly or: string;
-  readonly next: string;
-  /** Titles of other chapters, by the addresses of their pages. */
-  readonly chapters: Readonly<Record<string, string>>;
-  readonly inChapter: string;
-  readonly back: string;
-  readonly on: string;
-  readonly turn: string;
-  readonly fold: string;
-  readonly unfold: string;
-  readonly to: string;
-  readonly takes: string;
-  readonly castlesShort: string;
-  readonly castlesLong: string;
-  readonly promotes: string;
-  readonly check: string;
-  readonly mate: string;
-  readonly white: string;
-  readonly black: string;
-  readonly letters: Readonly<Record<PieceKind, string>>;
-  readonly pieces: Readonly<Record<PieceKind, string>>;
-}
 
 /** `7...Be7`: a move with its number, as the page prints it. */
 export function numbered({ move }: Spot): string {
@@ -38,19 +12,19 @@ export function numbered({ move }: Spot): string {
 }
 
 /** Another place of the position: `after 5.e3 in “White has other ideas”`. */
-export function otherPlace(href: string, move: string, words: Words): string {
+export function otherPlace(href: string, move: string, words: ChapterWords): string {
   const position = `${words.after} ${move}`;
   const chapter = words.chapters[href.replace(/#.*/, '')];
   return chapter === undefined ? position : fill(words.inChapter, { position, chapter });
 }
 
 /** The line under the board: `after 7...Be7`. */
-export function caption(spot: Spot, words: Words): string {
+export function caption(spot: Spot, words: BoardWords): string {
   return spot.move === undefined ? words.start : `${words.after} ${numbered(spot)}`;
 }
 
 /** A move as it is spoken: `Black: bishop to e7, check`. */
-export function spoken({ move }: Spot, words: Words): string {
+export function spoken({ move }: Spot, words: BoardWords): string {
   if (move === undefined) return words.start;
   const kind = (letter: string): PieceKind =>
     pieceKinds.find((name) => words.letters[name] === letter) ?? 'pawn';
@@ -74,7 +48,7 @@ const pieceKinds = ['king', 'queen', 'rook', 'bishop', 'knight', 'pawn'] as cons
 /** The pieces on the board, side by side: `White: king g1, queen d1, …. Black: …`. */
 export function describe(
   placement: string,
-  words: Pick<Words, 'pieces' | 'white' | 'black'>,
+  words: Pick<PieceWords, 'pieces' | 'white' | 'black'>,
 ): string {
   const pieces = readPlacement(placement);
   const sides = (['white', 'black'] as const).map((color) => {

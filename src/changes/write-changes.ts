@@ -2,9 +2,10 @@ import type { List, Paragraph, PhrasingContent, Root, RootContent } from 'mdast'
 import { type Options, toMarkdown } from 'mdast-util-to-markdown';
 import { toString as plainText } from 'mdast-util-to-string';
 import { numberSign } from '../chess/index.ts';
+import { type Counted, counted } from '../contract/sentence.ts';
 import { fileAddress } from '../model/index.ts';
 import { glyphSign } from '../movetext/index.ts';
-import { sanText } from '../site/render/notation.ts';
+import { sanText } from '../render/notation.ts';
 import { type Strings, stringsFor } from '../strings/index.ts';
 import type { Change, ChapterChanges, CourseChanges, Move, Spot } from './types.ts';
 
@@ -44,8 +45,10 @@ function chapterTree(chapter: ChapterChanges, strings: Strings): RootContent[] {
   const { title, status, positions, changes } = chapter;
   const words = strings.changes;
   const tree: RootContent[] = [{ type: 'heading', depth: 2, children: [text(title)] }];
-  if (status === 'new') tree.push(paragraph([text(words.newChapter(positions))]));
-  if (status === 'dropped') tree.push(paragraph([text(words.droppedChapter(positions))]));
+  if (status === 'new')
+    tree.push(paragraph([text(counted(words.newChapter, positions, strings.language))]));
+  if (status === 'dropped')
+    tree.push(paragraph([text(counted(words.droppedChapter, positions, strings.language))]));
   for (const kind of new Set(changes.map((change) => change.kind))) {
     const own = changes.filter((change) => change.kind === kind);
     tree.push(paragraph([{ type: 'strong', children: [text(words.kinds[kind])] }]));
@@ -68,14 +71,14 @@ function describeChange(change: Change, strings: Strings): PhrasingContent[] {
       return [
         ...fill(pattern, { at, now: move(change.new), before: move(change.old) }),
         ...(change.reason === undefined ? [] : [text(` ${words.why(shorten(change.reason))}`)]),
-        ...more(change.positions, words.positions),
+        ...more(change.positions, words.positions, strings),
       ];
     }
     case 'reply': {
       const pattern = change.answer ? words.replyAnswered : words.moveAdded;
       return [
         ...fill(pattern, { at, move: move(change.move), answer: move(change.answer) }),
-        ...more(change.positions, words.positions),
+        ...more(change.positions, words.positions, strings),
       ];
     }
     case 'extended':
@@ -84,7 +87,7 @@ function describeChange(change: Change, strings: Strings): PhrasingContent[] {
       const own = change.kind === 'start' ? link(change.at, words.ownStart) : at;
       return [
         ...fill(words.moveAdded, { at: own, move: move(change.move) }),
-        ...more(change.positions, words.positions),
+        ...more(change.positions, words.positions, strings),
       ];
     }
     case 'judged':
@@ -101,7 +104,7 @@ function describeChange(change: Change, strings: Strings): PhrasingContent[] {
     case 'dropped':
       return [
         ...(change.move ? fill(words.moveDropped, { at, move: move(change.move) }) : [at]),
-        ...more(change.positions, words.positionsDropped),
+        ...more(change.positions, words.positionsDropped, strings),
       ];
     case 'exercise':
       return fill(words.exercise[change.what], {
@@ -140,8 +143,8 @@ function fill(
     .map((part) => (typeof part === 'string' ? text(part) : part));
 }
 
-function more(positions: number, words: (count: number) => string): PhrasingContent[] {
-  return positions > 1 ? [text(` (${words(positions)})`)] : [];
+function more(positions: number, words: Counted, { language }: Strings): PhrasingContent[] {
+  return positions > 1 ? [text(` (${counted(words, positions, language)})`)] : [];
 }
 
 function shorten(reason: string): string {

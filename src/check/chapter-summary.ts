@@ -1,3 +1,4 @@
+import { type LinkTargets, linkTargets } from '../addresses/index.ts';
 import type { Place } from '../diagnostics/index.ts';
 import {
   type Chapter,
@@ -22,6 +23,7 @@ export interface ChapterSummary {
   readonly file: string;
   readonly id: string;
   readonly names: readonly GivenName[];
+  readonly targets: LinkTargets;
   readonly blocks: readonly BlockSummary[];
   readonly patterns: readonly Place[];
   readonly allowances: readonly Allowance[];
@@ -79,6 +81,7 @@ export function summariseChapter(chapter: Chapter, side: Side): ChapterSummary {
     file,
     id,
     names,
+    targets: linkTargets(chapter),
     blocks: blocks.flatMap((block) =>
       block.kind === 'moves' ? [summariseBlock(block, side)] : [],
     ),

@@ -14,6 +14,7 @@ import { labelDuplicate } from './rules/label-duplicate.ts';
 import { labelNotLater } from './rules/label-not-later.ts';
 import { labelUnknown } from './rules/label-unknown.ts';
 import { lineRepeated } from './rules/line-repeated.ts';
+import { linkUnknown } from './rules/link-unknown.ts';
 import { mediaUnfit } from './rules/media-unfit.ts';
 import { moveAmbiguous } from './rules/move-ambiguous.ts';
 import { moveIllegal } from './rules/move-illegal.ts';
@@ -43,6 +44,7 @@ export const rules: readonly CourseRule[] = [
   labelDuplicate,
   labelUnknown,
   labelNotLater,
+  linkUnknown,
   proseMoveUnknown,
   claimUnreadable,
   claimFalse,

@@ -1,5 +1,5 @@
+import type { CourseTable } from '../contract/course-table.ts';
 import type { ComparedGame } from '../lookup/games/index.ts';
-import type { CourseTable } from '../lookup/index.ts';
 import { blockAt, type Course } from '../model/index.ts';
 
 /** What games are compared with, and whose. */

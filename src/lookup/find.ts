@@ -1,4 +1,4 @@
-import type { CourseTable, TableMove, TablePosition } from './types.ts';
+import type { CourseTable, TableMove, TablePosition } from '../contract/course-table.ts';
 
 const indices = new WeakMap<CourseTable, ReadonlyMap<string, number>>();
 

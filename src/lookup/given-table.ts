@@ -1,4 +1,4 @@
-import type { CourseTable } from './types.ts';
+import type { CourseTable } from '../contract/course-table.ts';
 
 declare global {
   /** Set by the site's script with the table; absent on pages that do not load it. */

@@ -1,6 +1,6 @@
 import type { Color } from '../chess/index.ts';
 import { initialPosition } from '../chess/initial.ts';
-import type { CourseTable, TableMove } from './types.ts';
+import type { CourseTable, TableMove } from '../contract/course-table.ts';
 
 /** A move on the way to a position. */
 export interface WayMove {

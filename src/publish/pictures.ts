@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import type { Element } from 'hast';
 import { type BoardPicture, drawBoard, makePngs, type PngJob } from '../draw/index.ts';
-import { element } from '../site/render/index.ts';
+import { element } from '../render/index.ts';
 
 /** The boards that a text shows, as picture files. */
 export interface Pictures {

@@ -2,7 +2,7 @@
 import { readFile } from 'node:fs/promises';
 import type { BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 import { expect } from 'vitest';
-import type { CourseTable } from '../../src/lookup/index.ts';
+import type { CourseTable } from '../../src/contract/course-table.ts';
 import { type Demo, onPage } from './browser.ts';
 
 export const firstDay = new Date('2026-03-10T18:00:00');

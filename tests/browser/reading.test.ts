@@ -1,5 +1,8 @@
+import path from 'node:path';
+import { pathToFileURL } from 'node:url';
 import type { BrowserContextOptions, Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
+import { addressAfter } from '../../src/contract/testing/address-after.ts';
 import { inSight, onPage, openPage, phone, useDemo, windows } from './browser.ts';
 
 const demo = useDemo();
@@ -27,6 +30,10 @@ const currentMoves = (page: Page) => page.locator('.move[aria-current]').allText
 const hash = (page: Page) => new URL(page.url()).hash;
 /** Time for the address to be noted, and for the page to follow a scroll. */
 const settled = (page: Page) => page.waitForTimeout(400);
+
+const unnamed = addressAfter('d4 d5 c4 e6 Nc3 c5 cxd5 cxd4 Qxd4 Nc6');
+const otherWay = addressAfter('d4 d5 c4 e6 Nc3 c5 e3 Nf6 Nf3 Nc6 cxd5 exd5');
+const named = addressAfter('d4 d5 c4 e6 Nc3 c5 cxd5 exd5 Nf3 Nc6 Bg5 Be7');
 
 /** What the board draws on a square, such as `#piece-bp`; undefined for an empty one. */
 function pieceOn(page: Page, square: string): Promise<string | undefined> {
@@ -59,10 +66,10 @@ describe('the address', () => {
   }
 
   test('of a move without a name shows it', () =>
-    reading('isolated-pawn.html#b1-5b-Nc6', async (page) => {
+    reading(`isolated-pawn.html#${unnamed}`, async (page) => {
       await settled(page);
       await expect.poll(() => caption(page)).toBe('after 5...Nc6');
-      expect(await inSight(page, 'b1-5b-Nc6')).toBe(true);
+      expect(await inSight(page, unnamed)).toBe(true);
     }));
 
   test('that a chapter links to opens the position there, and Back returns', () =>
@@ -111,7 +118,7 @@ describe('the reading place', () => {
     }));
 
   test('is kept by a jump within the text and back', () =>
-    reading('other-answers.html#b13-6b-exd5', async (page) => {
+    reading(`other-answers.html#${otherWay}`, async (page) => {
       await settled(page);
       const also = page.locator('.board-also');
       expect(await also.textContent()).toBe('also reached: after 6...Nf6, after 6...Nc6');
@@ -125,7 +132,7 @@ describe('the reading place', () => {
 });
 
 test('where move orders meet the board leads to the other chapter', () =>
-  reading('move-orders.html#b16-3-d4-2', async (page) => {
+  reading(`move-orders.html#${addressAfter('d4 d5 c4 e6 Nc3')}`, async (page) => {
     const also = page.locator('.board-also').getByRole('link');
     expect(await also.textContent()).toBe('after 3.Nc3 in “The pawn on d5”');
     // Beginnings that lines share are no meeting.
@@ -409,6 +416,58 @@ function whileBusy(
     options,
   );
 }
+
+describe('the address of what the chapter has no more', () => {
+  const notice = (page: Page) => page.locator('.notice');
+
+  test('is told, and the board shows the position that is most like it', () =>
+    reading(
+      `isolated-pawn.html#${addressAfter('d4 d5 c4 e6 Nc3 c5 cxd5 cxd4 Qxd4 Nc6 Qe3')}`,
+      async (page) => {
+        await expect.poll(() => caption(page)).toBe('after 5...Nc6');
+        expect(await inSight(page, unnamed)).toBe(true);
+        expect(await notice(page).textContent()).toContain(
+          'is not in this chapter any more. The board shows the one that is most like it: after 5...Nc6.',
+        );
+        await page.getByRole('button', { name: 'Close' }).click();
+        await expect.poll(() => notice(page).count()).toBe(0);
+      },
+    ));
+
+  test('leads to the chapter that has the position, or the name, now', async () => {
+    for (const [address, there] of [
+      [`isolated-pawn.html#${otherWay}`, 'other-answers.html#quiet-e3'],
+      ['isolated-pawn.html#quiet-e3', 'other-answers.html#quiet-e3'],
+    ] as const) {
+      await reading(address, async (page) => {
+        await notice(page).getByRole('link', { name: 'White has other ideas' }).click();
+        await page.waitForURL(new RegExp(`${there}$`));
+        await expect.poll(() => notice(page).count()).toBe(0);
+      });
+    }
+  });
+
+  test('is told on a page that was opened from a folder', async () => {
+    const { page } = await openPage(demo().browser);
+    await page.goto(`${pathToFileURL(path.join(demo().site, 'isolated-pawn.html'))}#quiet-e3`);
+    await notice(page).getByRole('link').waitFor();
+    await page.context().close();
+  });
+
+  test('as it was written in earlier editions leads to its move', () =>
+    reading('isolated-pawn.html#b1-5b-Nc6', async (page) => {
+      await expect.poll(() => caption(page)).toBe('after 5...Nc6');
+      expect(await notice(page).count()).toBe(0);
+      expect(await inSight(page, unnamed)).toBe(true);
+    }));
+
+  test('of a position that has been given a name leads to it', () =>
+    reading(`other-answers.html#${named}`, async (page) => {
+      await expect.poll(() => caption(page)).toBe('after 6...Be7');
+      expect(await notice(page).count()).toBe(0);
+      expect(await inSight(page, 'bg5')).toBe(true);
+    }));
+});
 
 describe('far text waits', () => {
   const wayOut: Readonly<

@@ -1,7 +1,7 @@
 import { build } from 'esbuild';
 import type { BrowserContextOptions, Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { boardWords } from '../../src/site/board-words.ts';
+import { setUpWords } from '../../src/site/page-words.ts';
 import { stringsFor } from '../../src/strings/index.ts';
 import { onPage, phone, useDemo } from './browser.ts';
 
@@ -24,7 +24,7 @@ async function settingUp(
     write: false,
   });
   const strings = stringsFor('en');
-  const words = boardWords(strings, { setUp: strings.setUp });
+  const words = JSON.stringify(setUpWords(strings));
   await onPage(
     demo().browser,
     async (page) => {

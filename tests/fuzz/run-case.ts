@@ -1,4 +1,4 @@
-import { assignAddresses } from '../../src/site/render/addresses.ts';
+import { assignAddresses } from '../../src/render/addresses.ts';
 import { makeCourseTable } from '../../src/site/render/course-table.ts';
 import type { Failure, FuzzCase, Oracle } from './case.ts';
 import { demoCourse } from './make/sources.ts';

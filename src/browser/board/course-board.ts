@@ -1,8 +1,10 @@
 import type { Color } from '../../chess/types.ts';
+import { type BoardPart, dataOf } from '../../contract/attributes.ts';
+import type { BoardWords } from '../../contract/words.ts';
 import { drawBoardInPage } from '../../draw/page-board.ts';
 import { make } from '../element.ts';
 import type { BoardEvents, BoardMove, BoardState } from './board-state.ts';
-import { type BoardWords, wordsOf } from './board-words.ts';
+import { wordsOf } from './board-words.ts';
 import { drawOn } from './draw-on.ts';
 import type { Hands } from './hands.ts';
 import { makePlaying, type Playing } from './playing.ts';
@@ -40,9 +42,9 @@ export class CourseBoard extends HTMLElement {
 
   connectedCallback(): void {
     if (this.#words !== undefined) return;
-    const words = wordsOf<BoardWords>(this);
+    const words = wordsOf(this, 'board');
     this.#words = words;
-    const parts = new Set((this.dataset.parts ?? '').split(' '));
+    const parts = new Set((dataOf('board', this).parts ?? '').split(' ') as BoardPart[]);
     label(this.#back, '←', words.back);
     label(this.#on, '→', words.on);
     label(this.#turn, '⇅', words.turn);

@@ -1,18 +1,7 @@
-import type { PieceKind } from '../../chess/types.ts';
+import { fill } from '../../contract/sentence.ts';
+import type { BoardWords } from '../../contract/words.ts';
 import type { BoardMove } from './board-state.ts';
-import { fill } from './fill.ts';
 import { findTyped } from './typed-move.ts';
-
-/** What the entry says in the page's language; gaps in braces. */
-export interface EntryWords {
-  readonly typed: string;
-  readonly play: string;
-  readonly or: string;
-  readonly illegal: string;
-  readonly unclear: string;
-  readonly unreadable: string;
-  readonly letters: Readonly<Record<PieceKind, string>>;
-}
 
 /** Where a move is typed instead of made on the board. */
 export interface MoveEntry {
@@ -25,7 +14,7 @@ export interface MoveEntry {
  * `onUnread` gets a sentence that says why the text is no move here.
  */
 export function makeMoveEntry(
-  words: EntryWords,
+  words: BoardWords,
   {
     legal,
     onMoves,

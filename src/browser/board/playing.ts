@@ -1,7 +1,8 @@
 import type { Color, Piece, Square } from '../../chess/types.ts';
+import type { BoardWords } from '../../contract/words.ts';
 import { readPlacement } from '../../draw/placement.ts';
 import type { BoardMove, BoardRefusal, BoardState } from './board-state.ts';
-import { type BoardWords, squareInWords } from './board-words.ts';
+import { squareInWords } from './board-words.ts';
 import type { Hands } from './hands.ts';
 import { askPromotion } from './promotion.ts';
 import { makeSquares } from './squares.ts';

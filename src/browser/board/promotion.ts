@@ -1,7 +1,7 @@
 import type { Color, PieceKind } from '../../chess/types.ts';
+import type { BoardWords } from '../../contract/words.ts';
 import { pieceId } from '../../draw/piece-paths.ts';
 import type { BoardMove } from './board-state.ts';
-import type { BoardWords } from './board-words.ts';
 
 /** Asks what a pawn becomes. */
 export interface Promotion {

@@ -1,22 +1,11 @@
 import type { Piece, Square } from '../../chess/types.ts';
 import { writePlacement } from '../../chess/write-placement.ts';
 import { readPlacement } from '../../draw/placement.ts';
-import { type BoardWords, squareInWords, wordsOf } from './board-words.ts';
+import { squareInWords, wordsOf } from './board-words.ts';
 import type { CourseBoard } from './course-board.ts';
 import type { Hands } from './hands.ts';
 import { makePieceTray } from './piece-tray.ts';
 import { makeSquares } from './squares.ts';
-
-/** What is said where pieces are set by hand, in the page's language (`strings.setUp`). */
-export interface SetUpWords extends BoardWords {
-  readonly setUp: {
-    /** Names the squares, and tells how they are used. */
-    readonly squares: string;
-    readonly tray: string;
-    readonly takeOff: string;
-    readonly empty: string;
-  };
-}
 
 /**
  * Lets the reader set up any position on a board, whether or not a game could reach it:
@@ -35,7 +24,7 @@ export function setUpByHand(board: CourseBoard): void {
 }
 
 function makeSetUp(svg: Element, board: CourseBoard): Hands {
-  const words = wordsOf<SetUpWords>(board);
+  const words = wordsOf(board, 'setUp');
   let pieces = new Map<Square, Piece>();
   const squares = makeSquares(svg, words.setUp.squares, {
     onTouch: () => undefined,

@@ -1,6 +1,6 @@
+import type { CourseTable } from '../../contract/course-table.ts';
 import { compareGames } from '../../lookup/games/compare-games.ts';
 import type { ComparedGame } from '../../lookup/games/types.ts';
-import type { CourseTable } from '../../lookup/types.ts';
 
 /** Games that have been compared since the last report, and how far the file has been read. */
 export interface Report {

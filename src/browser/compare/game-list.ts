@@ -1,9 +1,9 @@
+import type { CourseTable, TableMove } from '../../contract/course-table.ts';
+import { fill } from '../../contract/sentence.ts';
 import { moveOf } from '../../lookup/find.ts';
 import type { MetGame } from '../../lookup/games/by-position.ts';
 import { partingOf } from '../../lookup/games/parting-of.ts';
 import type { ComparedGame, GameExit, GameFault } from '../../lookup/games/types.ts';
-import type { CourseTable, TableMove } from '../../lookup/types.ts';
-import { fill } from '../board/fill.ts';
 import { make, makeButton } from '../element.ts';
 import type { Speech } from './compare-words.ts';
 import { compose } from './compose.ts';

@@ -1,6 +1,6 @@
+import type { CompareWords } from '../../contract/words.ts';
 import { headLength, utf16Of } from '../../movetext/encoding.ts';
 import { make } from '../element.ts';
-import type { CompareWords } from './compare-words.ts';
 
 /** Where games are given: chosen or dropped as files, or pasted. */
 export function makeInput(words: CompareWords, onGames: (games: Blob) => void): HTMLElement {

@@ -1,10 +1,12 @@
 /** The script of the page that compares games: games are given, a worker compares, results are shown. */
+
+import { dataOf } from '../../contract/attributes.ts';
+import { fill } from '../../contract/sentence.ts';
 import type { ComparedGame } from '../../lookup/games/types.ts';
 import { givenTable } from '../../lookup/given-table.ts';
 import { wordsOf } from '../board/board-words.ts';
-import { fill } from '../board/fill.ts';
 import { make } from '../element.ts';
-import { type CompareWords, type Speech, speak } from './compare-words.ts';
+import { type Speech, speak } from './compare-words.ts';
 import { makeInput } from './input.ts';
 import { makeProgress } from './progress.ts';
 import { makeResult } from './result.ts';
@@ -12,13 +14,14 @@ import { type Running, runComparison } from './run-comparison.ts';
 
 const place = document.querySelector('#compare');
 if (place instanceof HTMLElement) {
-  startComparing(place, speak(wordsOf<CompareWords>(place), document.documentElement.lang));
+  startComparing(place, speak(wordsOf(place, 'compare'), document.documentElement.lang));
 }
 
 function startComparing(place: HTMLElement, speech: Speech): void {
   const { words } = speech;
   const table = givenTable();
-  const script = place.closest<HTMLElement>('[data-worker]')?.dataset.worker ?? '';
+  const page = place.closest<HTMLElement>('[data-worker]');
+  const script = page === null ? '' : (dataOf('page', page).worker ?? '');
   const status = make('p', 'compare-status');
   status.setAttribute('role', 'status');
   const progress = makeProgress(speech, () => end(speech.counted(words.stopped, games.length)));

@@ -1,10 +1,11 @@
 import { numberSign, sanIn } from '../../chess/letters.ts';
+import type { CourseTable, TableMove, TablePlace } from '../../contract/course-table.ts';
+import { fill } from '../../contract/sentence.ts';
+import type { CompareWords } from '../../contract/words.ts';
 import { linesOf } from '../../lookup/games/lines-of.ts';
 import type { GameExit, GameMove } from '../../lookup/games/types.ts';
-import type { CourseTable, TableMove } from '../../lookup/types.ts';
-import { fill } from '../board/fill.ts';
+import { placeHref } from '../../lookup/place-href.ts';
 import { make } from '../element.ts';
-import type { CompareWords } from './compare-words.ts';
 
 /** Positions and moves of the course, in words and as links to where they stand. */
 export interface Places {
@@ -37,11 +38,10 @@ export function placesOf(table: CourseTable, words: CompareWords): Places {
     if (title === undefined) return here(exit);
     return fill(words.inChapter, { position: here(exit), chapter: title });
   };
-  const link = (at: readonly [number, string] | undefined, text: string): HTMLElement => {
-    const page = at && table.chapters[at[0]]?.page;
-    if (at === undefined || page === undefined) return make('span', '', text);
+  const link = (place: TablePlace | undefined, position: number, text: string): HTMLElement => {
+    if (place === undefined) return make('span', '', text);
     const element = make('a', '', text);
-    element.href = `${page}#${encodeURIComponent(at[1])}`;
+    element.href = placeHref(table, position, place);
     return element;
   };
   const there = (exit: GameExit, san: string): string => {
@@ -53,12 +53,12 @@ export function placesOf(table: CourseTable, words: CompareWords): Places {
     numbered,
     inWords,
     there,
-    position: (exit) => link(table.positions[exit.position]?.at[0], inWords(exit)),
+    position: (exit) => link(table.positions[exit.position]?.at[0], exit.position, inWords(exit)),
     line: (position) =>
       (lineOf(position) ?? [])
         .map((move) => (move.color === 'white' ? numbered(move) : local(move.san)))
         .join(' '),
-    move: (exit, move) => link(move.at[0], there(exit, move.san)),
+    move: (exit, move) => link(move.at[0], move.to, there(exit, move.san)),
   };
 }
 

@@ -1,6 +1,6 @@
+import type { CourseTable } from '../../contract/course-table.ts';
+import { fill } from '../../contract/sentence.ts';
 import type { ComparedGame } from '../../lookup/games/types.ts';
-import type { CourseTable } from '../../lookup/types.ts';
-import { fill } from '../board/fill.ts';
 import { make } from '../element.ts';
 import type { Speech } from './compare-words.ts';
 

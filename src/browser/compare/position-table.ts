@@ -1,7 +1,7 @@
+import type { CourseTable } from '../../contract/course-table.ts';
+import { fill } from '../../contract/sentence.ts';
 import { drawBoardInPage } from '../../draw/page-board.ts';
 import type { PositionRow } from '../../lookup/games/by-position.ts';
-import type { CourseTable } from '../../lookup/types.ts';
-import { fill } from '../board/fill.ts';
 import { make, makeButton } from '../element.ts';
 import type { Speech } from './compare-words.ts';
 import type { Places } from './places.ts';

@@ -1,8 +1,8 @@
+import type { CourseTable } from '../../contract/course-table.ts';
+import { fill } from '../../contract/sentence.ts';
 import { byPosition, type PositionRow } from '../../lookup/games/by-position.ts';
 import type { ComparedGame } from '../../lookup/games/types.ts';
 import { withPlayer } from '../../lookup/games/with-player.ts';
-import type { CourseTable } from '../../lookup/types.ts';
-import { fill } from '../board/fill.ts';
 import { make, makeButton } from '../element.ts';
 import type { Speech } from './compare-words.ts';
 import { type GameListContext, makeGameList } from './game-list.ts';

@@ -1,4 +1,4 @@
-import type { CourseTable } from '../../lookup/types.ts';
+import type { CourseTable } from '../../contract/course-table.ts';
 import type { Report } from './compare-blob.ts';
 import type { Answer, Task } from './worker.ts';
 

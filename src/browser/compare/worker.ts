@@ -2,7 +2,7 @@
  * The comparison itself, in a worker. Where a browser refuses workers, as Chromium does for pages
  * opened from a folder, the page loads the same script and runs it in slices.
  */
-import type { CourseTable } from '../../lookup/types.ts';
+import type { CourseTable } from '../../contract/course-table.ts';
 import { compareBlob, type Report } from './compare-blob.ts';
 
 declare global {

@@ -1,11 +1,4 @@
-import type { Color } from '../../chess/types.ts';
-import type { Words } from '../words.ts';
-
-export interface EmbedWords extends Words {
-  readonly toMove: Readonly<Record<Color, string>>;
-  /** Leads into the course. */
-  readonly open: string;
-}
+import type { EmbedWords } from '../../contract/words.ts';
 
 declare global {
   /** The site wraps the script in a function whose parameter this is: nothing of it is global. */

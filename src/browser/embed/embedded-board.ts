@@ -1,3 +1,5 @@
+import { boardParts } from '../../contract/attributes.ts';
+import { writeWords } from '../../contract/words.ts';
 import { pieceSprite } from '../../draw/page-board.ts';
 import { onBoard } from '../board/board-state.ts';
 import { CourseBoard } from '../board/course-board.ts';
@@ -33,8 +35,9 @@ export class EmbeddedBoard extends HTMLElement {
     const card = make('div', 'card');
     card.innerHTML = pieceSprite();
     const drawing = new Drawing();
-    drawing.dataset.words = JSON.stringify(embedWords);
-    drawing.dataset.parts = line.positions.length > 1 ? 'caption steps turn voice' : 'turn';
+    drawing.dataset.words = writeWords('embed', embedWords);
+    const steps = boardParts('caption', 'steps', 'turn', 'voice');
+    drawing.dataset.parts = (line.positions.length > 1 ? steps : boardParts('turn')).parts;
     const turn = make('span', 'turn-words');
     const foot = make('p', 'foot');
     foot.append(turn, ...this.#link());

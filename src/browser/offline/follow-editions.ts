@@ -1,3 +1,4 @@
+import { dataOf } from '../../contract/attributes.ts';
 import { isLocalHost } from './local-host.ts';
 import { takeOver } from './take-over.ts';
 
@@ -13,7 +14,7 @@ const quiet = 3000;
  * @param notice stands hidden in the page, and names the worker in `data-worker`.
  */
 export function followEditions(notice: HTMLElement): void {
-  const { worker } = notice.dataset;
+  const { worker } = dataOf('edition', notice);
   const { serviceWorker } = navigator;
   // Missing where the address is not safe (http:, file:). Some readers pay by the byte.
   if (worker === undefined || !serviceWorker || !location.protocol.startsWith('http')) return;

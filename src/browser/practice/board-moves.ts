@@ -1,8 +1,9 @@
 import { type Color, type LegalMove, listMoves, type Position } from '../../chess/index.ts';
+import type { PracticeWords } from '../../contract/words.ts';
 import type { BoardMove } from '../board/board-state.ts';
 import type { PracticeCourse, Step } from './practice-course.ts';
 import type { Session } from './session.ts';
-import { type PageWords, printed } from './words.ts';
+import { printed } from './words.ts';
 
 const known = new WeakMap<PracticeCourse, Map<number, Position>>();
 
@@ -28,7 +29,7 @@ export interface NamedMove extends BoardMove {
   readonly canonical: string;
 }
 
-export function movesAt(course: PracticeCourse, index: number, words: PageWords): NamedMove[] {
+export function movesAt(course: PracticeCourse, index: number, words: PracticeWords): NamedMove[] {
   return listMoves(positionAt(course, index)).map(({ san, from, to, promotion }) => ({
     san: printed(san, words),
     canonical: san,

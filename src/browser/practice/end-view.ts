@@ -1,13 +1,16 @@
+import type { PracticeWords } from '../../contract/words.ts';
+import { placeHref } from '../../lookup/index.ts';
+import { counted } from '../counted.ts';
 import { make, makeButton } from '../element.ts';
 import { focusable } from './focusable.ts';
 import type { How } from './item.ts';
 import type { Session } from './session.ts';
-import { counted, type PageWords, printedNodes } from './words.ts';
+import { printedNodes } from './words.ts';
 
 /** What came of a session, and where to read about the moves that were missed. */
 export function makeEndView(
   session: Session,
-  words: PageWords,
+  words: PracticeWords,
   onBack: () => void,
 ): { readonly element: HTMLElement; start(): void } {
   const { practice } = words;
@@ -34,17 +37,16 @@ export function makeEndView(
 }
 
 /** The advised move of a position, as a link to its place in the course. */
-function missedMove({ course }: Session, index: number, words: PageWords): HTMLElement {
+function missedMove({ course }: Session, index: number, words: PracticeWords): HTMLElement {
   const position = course.table.positions[index];
   const advice = position?.moves.find(({ kind }) => kind === 'advice');
   const item = make('li', '');
   if (advice === undefined) return item;
   const link = make('a', '', ...printedNodes(advice.san, words));
-  const [[chapter, id] = []] = advice.at;
-  const place = chapter === undefined ? undefined : course.table.chapters[chapter];
-  if (place !== undefined && id !== undefined) {
-    link.href = `${place.page}#${encodeURIComponent(id)}`;
-    item.append(link, ` – ${place.title}`);
+  const [place] = advice.at;
+  if (place !== undefined) {
+    link.href = placeHref(course.table, advice.to, place);
+    item.append(link, ` – ${course.table.chapters[place[0]]?.title ?? ''}`);
   }
   return item;
 }

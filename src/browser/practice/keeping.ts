@@ -1,5 +1,5 @@
+import type { PracticeWords } from '../../contract/words.ts';
 import { make, makeButton } from '../element.ts';
-import type { PageWords } from './words.ts';
 
 export interface KeepingEvents {
   readonly onSave: () => void;
@@ -11,7 +11,7 @@ export interface KeepingEvents {
 
 /** Where progress is saved to a file, read from one, and forgotten. */
 export function makeKeeping(
-  words: PageWords,
+  words: PracticeWords,
   { onSave, onLoad, onForget }: KeepingEvents,
 ): HTMLElement {
   const { practice } = words;

@@ -1,15 +1,16 @@
 import { numberSign } from '../../chess/letters.ts';
-import { noteName } from '../../lookup/index.ts';
+import type { PracticeWords } from '../../contract/words.ts';
+import { noteName, placeHref } from '../../lookup/index.ts';
 import { make } from '../element.ts';
 import { turnAfter } from './board-moves.ts';
 import type { Ply, Session } from './session.ts';
-import { type PageWords, printedNodes } from './words.ts';
+import { printedNodes } from './words.ts';
 
 /**
  * The line so far as running text, as a chapter has it: the moves that the reader found with what
  * the author says of them, and a blank where the next one is missing.
  */
-export function lineText(session: Session, words: PageWords): HTMLElement {
+export function lineText(session: Session, words: PracticeWords): HTMLElement {
   const paragraph = make('p', 'practice-line');
   let interrupted = true;
   session.line.forEach((ply, index) => {
@@ -44,11 +45,10 @@ export function noteOf(
 }
 
 /** A move that leads to its place in the course. */
-function moveLink({ course }: Session, ply: Ply, sign: string, words: PageWords): HTMLElement {
+function moveLink({ course }: Session, ply: Ply, sign: string, words: PracticeWords): HTMLElement {
   const { move, told } = ply;
   const link = make('a', told ? 'told' : 'lead', sign, ...printedNodes(move.san, words));
-  const [[chapter, id] = []] = move.at;
-  const page = chapter === undefined ? undefined : course.table.chapters[chapter]?.page;
-  if (page !== undefined && id !== undefined) link.href = `${page}#${encodeURIComponent(id)}`;
+  const [place] = move.at;
+  if (place !== undefined) link.href = placeHref(course.table, move.to, place);
   return link;
 }

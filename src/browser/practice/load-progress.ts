@@ -1,16 +1,17 @@
-import { fill } from '../board/fill.ts';
+import { fill } from '../../contract/sentence.ts';
+import type { PracticeWords } from '../../contract/words.ts';
+import { counted } from '../counted.ts';
 import { knownHere } from './known-elsewhere.ts';
 import type { PracticeCourse } from './practice-course.ts';
 import { readProgressFile } from './progress-file.ts';
 import type { Store } from './store.ts';
-import { counted, type PracticeWords } from './words.ts';
 
 /** Takes in the file that a reader has chosen. @returns what to tell of it. */
 export async function loadProgress(
   file: File,
   course: PracticeCourse,
   store: Store,
-  words: PracticeWords,
+  words: PracticeWords['practice'],
 ): Promise<string> {
   let text: string;
   try {

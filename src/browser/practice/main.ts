@@ -1,8 +1,8 @@
 /** The script of the practice page. */
 import { givenNotes, givenTable } from '../../lookup/index.ts';
 import { wordsOf } from '../board/board-words.ts';
+import { counted } from '../counted.ts';
 import { make } from '../element.ts';
-import type { Words } from '../words.ts';
 import { chosenChapters, rememberChapters } from './chosen-chapters.ts';
 import { dayOf } from './day.ts';
 import { makeEndView } from './end-view.ts';
@@ -17,13 +17,12 @@ import { begin, type Outcome } from './session.ts';
 import { makeSessionView, type SessionView } from './session-view.ts';
 import { makeStartView } from './start-view.ts';
 import { openStore, type Store } from './store.ts';
-import { counted, type PageWords } from './words.ts';
 
 const place = document.getElementById('practice');
 if (place !== null) void startPractice(place);
 
 async function startPractice(place: HTMLElement): Promise<void> {
-  const words = wordsOf<PageWords & Words>(place);
+  const words = wordsOf(place, 'practice');
   const { practice } = words;
   const table = givenTable();
   const course = practiceCourse(table, givenNotes());

@@ -1,12 +1,12 @@
+import type { PracticeWords } from '../../contract/words.ts';
 import { make } from '../element.ts';
 import { itemsOf, type Progress, type Tally, tallyOf } from './overview.ts';
 import type { PracticeCourse } from './practice-course.ts';
-import type { PageWords } from './words.ts';
 
 /** What is known, a row a chapter, and which chapters are practised. */
 export function makeOverviewTable(
   course: PracticeCourse,
-  words: PageWords,
+  words: PracticeWords,
   chosen: ReadonlySet<number>,
   onChosen: (chapters: ReadonlySet<number>) => void,
 ): { readonly element: HTMLElement; show(progress: Progress, today: number): void } {

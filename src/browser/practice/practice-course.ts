@@ -1,4 +1,5 @@
-import type { CourseNotes, CourseTable, LineStart, TableMove } from '../../lookup/index.ts';
+import type { CourseNotes, LineStart } from '../../contract/course-notes.ts';
+import type { CourseTable, TableMove } from '../../contract/course-table.ts';
 
 /** A position where the course advises a move: what is learnt and asked. */
 export interface CourseItem {

@@ -1,18 +1,19 @@
 import { numberSign } from '../../chess/letters.ts';
-import { fill } from '../board/fill.ts';
+import { fill } from '../../contract/sentence.ts';
+import type { PracticeWords } from '../../contract/words.ts';
 import { turnAfter } from './board-moves.ts';
 import { adviceAt, type Session } from './session.ts';
 import { adviceSquares } from './show-on-board.ts';
-import { type PageWords, printed } from './words.ts';
+import { printed } from './words.ts';
 
 /** What the page says at the present stage: of the last try, and what is wanted now. */
-export function sentences(session: Session, words: PageWords): string {
+export function sentences(session: Session, words: PracticeWords): string {
   return [verdictIn(session, words), wishIn(session, words)]
     .filter((part) => part !== '')
     .join(' ');
 }
 
-function verdictIn({ verdict, line, start, course, stage }: Session, words: PageWords): string {
+function verdictIn({ verdict, line, start, course, stage }: Session, words: PracticeWords): string {
   if (verdict === undefined) return '';
   const { practice } = words;
   // A move that was found may have been answered since; others were tried in the position shown.
@@ -30,7 +31,7 @@ function verdictIn({ verdict, line, start, course, stage }: Session, words: Page
   }
 }
 
-function wishIn(session: Session, words: PageWords): string {
+function wishIn(session: Session, words: PracticeWords): string {
   const { stage, verdict, line } = session;
   const { practice } = words;
   if (stage.kind === 'show') {
@@ -49,7 +50,7 @@ function wishIn(session: Session, words: PageWords): string {
 }
 
 /** The other side's move before what is wanted. */
-function withReply(session: Session, words: PageWords, wish: string): string {
+function withReply(session: Session, words: PracticeWords, wish: string): string {
   const reply = session.line.at(-1);
   if (reply === undefined || reply.told) return wish;
   const turn = turnAfter(session, session.line.length - 1);

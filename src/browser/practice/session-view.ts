@@ -1,9 +1,10 @@
+import { fill } from '../../contract/sentence.ts';
+import type { PracticeWords } from '../../contract/words.ts';
 import { moveOf } from '../../lookup/index.ts';
 import { onBoard } from '../board/board-state.ts';
-import { fill } from '../board/fill.ts';
 import { makeMoveEntry } from '../board/move-entry.ts';
+import { counted } from '../counted.ts';
 import { make, makeButton } from '../element.ts';
-import type { Words } from '../words.ts';
 import { movesAt } from './board-moves.ts';
 import { focusable } from './focusable.ts';
 import { lineText, noteOf } from './line-text.ts';
@@ -20,7 +21,6 @@ import {
 } from './session.ts';
 import { type Board, showOnBoard } from './show-on-board.ts';
 import { watch } from './stopwatch.ts';
-import { counted, type PageWords } from './words.ts';
 
 /** A session on the page. */
 export interface SessionView {
@@ -40,7 +40,7 @@ export interface SessionEvents {
 
 export function makeSessionView(
   first: Session,
-  words: PageWords & Words,
+  words: PracticeWords,
   { onOutcome, onEnd }: SessionEvents,
 ): SessionView {
   const { practice } = words;

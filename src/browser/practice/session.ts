@@ -1,4 +1,6 @@
-import { type LineStart, moveOf, noteName, type TableMove } from '../../lookup/index.ts';
+import type { LineStart } from '../../contract/course-notes.ts';
+import type { TableMove } from '../../contract/course-table.ts';
+import { moveOf, noteName } from '../../lookup/index.ts';
 import type { How } from './item.ts';
 import { type PracticeCourse, type Step, type Way, wayOn, wayTo } from './practice-course.ts';
 

@@ -1,10 +1,10 @@
 import { sideToMove } from '../../chess/index.ts';
+import type { PracticeWords } from '../../contract/words.ts';
 import { noteName } from '../../lookup/index.ts';
 import type { CourseBoard } from '../board/course-board.ts';
-import { describe, type Words } from '../words.ts';
+import { describe } from '../words.ts';
 import { movesAt, positionAt, squaresOfStep } from './board-moves.ts';
 import { adviceAt, positionNow, type Session } from './session.ts';
-import type { PageWords } from './words.ts';
 
 /** The element is defined by the script of every page; here it is only used. */
 export type Board = Pick<CourseBoard, 'show' | 'make' | 'focusSquares'> & HTMLElement;
@@ -13,7 +13,7 @@ export type Board = Pick<CourseBoard, 'show' | 'make' | 'focusSquares'> & HTMLEl
 export function showOnBoard(
   board: Board,
   session: Session,
-  words: PageWords & Words,
+  words: PracticeWords,
   moved: boolean,
 ): void {
   const { course, stage, line } = session;

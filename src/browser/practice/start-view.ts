@@ -1,4 +1,6 @@
-import { fill } from '../board/fill.ts';
+import { fill } from '../../contract/sentence.ts';
+import type { PracticeWords } from '../../contract/words.ts';
+import { counted } from '../counted.ts';
 import { make, makeButton } from '../element.ts';
 import { focusable } from './focusable.ts';
 import { type KeepingEvents, makeKeeping } from './keeping.ts';
@@ -6,7 +8,6 @@ import { itemsOf, type Progress, restingOf, todayOf } from './overview.ts';
 import { makeOverviewTable } from './overview-table.ts';
 import type { PracticeCourse } from './practice-course.ts';
 import type { Task } from './session.ts';
-import { counted, type PageWords } from './words.ts';
 
 /** So many new moves are learnt in one session. */
 const newAtOnce = 8;
@@ -28,7 +29,7 @@ export interface StartEvents extends KeepingEvents {
 
 export function makeStartView(
   course: PracticeCourse,
-  words: PageWords,
+  words: PracticeWords,
   chosen: ReadonlySet<number>,
   { onBegin, onChapters, ...keepingEvents }: StartEvents,
 ): StartView {

@@ -1,10 +1,10 @@
 import { initialPosition } from '../../chess/initial.ts';
+import { fill } from '../../contract/sentence.ts';
+import type { SearchWords } from '../../contract/words.ts';
 import type { PositionSearch } from '../../lookup/search/search-positions.ts';
-import { fill } from '../board/fill.ts';
 import { element } from '../element.ts';
 import type { Answer } from './answer.ts';
 import { reasonIn } from './answer-moves.ts';
-import type { SearchWords } from './search-words.ts';
 
 type Fault = Extract<PositionSearch, { kind: 'fen-fault' | 'unreadable' }>;
 

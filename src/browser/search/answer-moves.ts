@@ -1,11 +1,11 @@
 import { numberSign, type PieceLetters, sanIn } from '../../chess/letters.ts';
-import type { CourseTable } from '../../lookup/index.ts';
+import type { CourseTable } from '../../contract/course-table.ts';
+import { fill } from '../../contract/sentence.ts';
+import type { SearchWords } from '../../contract/words.ts';
 import type { FollowedMoves } from '../../lookup/search/follow-moves.ts';
-import { fill } from '../board/fill.ts';
 import { element } from '../element.ts';
 import type { Answer } from './answer.ts';
 import { positionCard } from './position-card.ts';
-import type { SearchWords } from './search-words.ts';
 import { where } from './where.ts';
 
 type Played = FollowedMoves['played'][number];

@@ -1,15 +1,16 @@
-import type { CourseTable } from '../../lookup/index.ts';
+import type { CourseTable } from '../../contract/course-table.ts';
+import { fill } from '../../contract/sentence.ts';
+import type { SearchWords } from '../../contract/words.ts';
 import type { FoundPlacement } from '../../lookup/search/find-placement.ts';
 import type { FoundPosition } from '../../lookup/search/find-position.ts';
 import type { PositionSearch } from '../../lookup/search/search-positions.ts';
-import { fill } from '../board/fill.ts';
+import { counted } from '../counted.ts';
 import { element } from '../element.ts';
 import type { Answer } from './answer.ts';
 import { answerFault } from './answer-fault.ts';
 import { answerMoves } from './answer-moves.ts';
 import { positionCard } from './position-card.ts';
 import { positionList } from './position-list.ts';
-import { counted, type SearchWords } from './search-words.ts';
 import { where } from './where.ts';
 
 /** What a search for a position found, in words. */

@@ -1,5 +1,6 @@
 import { initialPosition } from '../../chess/initial.ts';
-import type { CourseTable } from '../../lookup/index.ts';
+import type { CourseTable } from '../../contract/course-table.ts';
+import type { SearchWords } from '../../contract/words.ts';
 import { findPlacement } from '../../lookup/search/find-placement.ts';
 import { onBoard } from '../board/board-state.ts';
 import type { CourseBoard } from '../board/course-board.ts';
@@ -7,7 +8,6 @@ import { setUpByHand } from '../board/set-up.ts';
 import { describe } from '../words.ts';
 import { showAnswer } from './answer.ts';
 import { answerPlacement } from './answer-position.ts';
-import type { SearchWords } from './search-words.ts';
 
 const emptyBoard = '8/8/8/8/8/8/8/8';
 const [fullBoard = emptyBoard] = initialPosition.fen.split(' ');

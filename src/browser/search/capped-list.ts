@@ -1,4 +1,4 @@
-import { fill } from '../board/fill.ts';
+import { fill } from '../../contract/sentence.ts';
 import { element } from '../element.ts';
 
 /** A list of which so many items are made at once, and as many more for each press of its button. */

@@ -1,5 +1,6 @@
+import type { SearchWords } from '../../contract/words.ts';
+import { counted } from '../counted.ts';
 import { element } from '../element.ts';
-import { counted, type SearchWords } from './search-words.ts';
 import { type ChapterFound, excerptWords, type PartFound } from './word-index.ts';
 
 /** So many parts of a chapter are shown. */

@@ -1,10 +1,11 @@
+import type { CourseTable } from '../../contract/course-table.ts';
+import { fill } from '../../contract/sentence.ts';
+import type { SearchWords } from '../../contract/words.ts';
 import { drawBoardInPage } from '../../draw/page-board.ts';
-import { type CourseTable, waysOf } from '../../lookup/index.ts';
-import { fill } from '../board/fill.ts';
-import { courseMove, hrefOf } from '../course-move.ts';
+import { placeHref, waysOf } from '../../lookup/index.ts';
+import { courseMove } from '../course-move.ts';
 import { element } from '../element.ts';
 import { describe } from '../words.ts';
-import type { SearchWords } from './search-words.ts';
 import { firstPlace, where } from './where.ts';
 
 /** A position of the course: its board, its places, and how the course goes on. */
@@ -58,7 +59,7 @@ function places(table: CourseTable, index: number, words: SearchWords): Element 
     const [chapter] = place;
     const title = table.chapters[chapter]?.title ?? '';
     number = chapter === before ? number + 1 : 1;
-    const link = element('a', { href: hrefOf(table, place) });
+    const link = element('a', { href: placeHref(table, index, place) });
     link.textContent = number > 1 ? `${number}` : fill(words.inChapter, { chapter: title });
     if (number > 1) {
       link.setAttribute('aria-label', fill(words.againIn, { chapter: title, number: `${number}` }));

@@ -1,8 +1,8 @@
-import type { CourseTable } from '../../lookup/index.ts';
-import { fill } from '../board/fill.ts';
+import type { CourseTable } from '../../contract/course-table.ts';
+import { fill } from '../../contract/sentence.ts';
+import type { SearchWords } from '../../contract/words.ts';
 import { element } from '../element.ts';
 import { cappedList } from './capped-list.ts';
-import type { SearchWords } from './search-words.ts';
 import { firstPlace, where } from './where.ts';
 
 const shownAtOnce = 20;

@@ -1,11 +1,12 @@
-import type { CourseTable } from '../../lookup/index.ts';
-import { fill } from '../board/fill.ts';
+import type { CourseTable } from '../../contract/course-table.ts';
+import { fill } from '../../contract/sentence.ts';
+import type { SearchWords } from '../../contract/words.ts';
+import { counted } from '../counted.ts';
 import { element } from '../element.ts';
 import { type Answer, showAnswer } from './answer.ts';
 import { cappedList } from './capped-list.ts';
 import { chapterFound } from './chapter-found.ts';
 import { positionList } from './position-list.ts';
-import { counted, type SearchWords } from './search-words.ts';
 import { searchIndex, WasmForbidden } from './word-index.ts';
 
 /** So many chapters are searched for their parts. */

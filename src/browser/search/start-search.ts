@@ -1,21 +1,26 @@
-import type { CourseTable } from '../../lookup/index.ts';
+import { dataOf } from '../../contract/attributes.ts';
+import type { CourseTable } from '../../contract/course-table.ts';
 import { searchPositions } from '../../lookup/search/search-positions.ts';
 import { wordsOf } from '../board/board-words.ts';
 import { showAnswer } from './answer.ts';
 import { answerPosition } from './answer-position.ts';
 import { startBoardSearch } from './board-search.ts';
 import { makeWordSearch } from './search-by-words.ts';
-import type { SearchWords } from './search-words.ts';
 
 /** After so many milliseconds without a key the words are searched for, though nobody asked yet. */
 const pause = 350;
 
 /** Makes the search page live. What was searched for stands in the address, so that Back finds it. */
 export function startSearch(place: HTMLElement, table: CourseTable): void {
-  const words = wordsOf<SearchWords>(place);
+  const words = wordsOf(place, 'search');
 
   const forWords = formIn(place, '.for-words');
-  const searchWords = makeWordSearch(forWords.section, table, words, place.dataset.probe ?? '');
+  const searchWords = makeWordSearch(
+    forWords.section,
+    table,
+    words,
+    dataOf('page', place).probe ?? '',
+  );
   const findWords = () => {
     note({ words: forWords.field.value });
     void searchWords(forWords.field.value);

@@ -1,4 +1,5 @@
-import type { CourseTable, TableMove, WayMove, Ways } from '../../lookup/index.ts';
+import type { CourseTable, TableMove } from '../../contract/course-table.ts';
+import type { WayMove, Ways } from '../../lookup/index.ts';
 
 /** Moves that the course has without a choice between them. */
 export interface CourseLine {

@@ -1,9 +1,10 @@
-import { type CourseTable, moveText, type Ways } from '../../lookup/index.ts';
-import { fill } from '../board/fill.ts';
+import type { CourseTable } from '../../contract/course-table.ts';
+import { fill } from '../../contract/sentence.ts';
+import type { TreeWords } from '../../contract/words.ts';
+import { moveText, type Ways } from '../../lookup/index.ts';
 import { courseMove } from '../course-move.ts';
 import { element } from '../element.ts';
 import type { CourseLine } from './course-lines.ts';
-import type { TreeWords } from './tree-words.ts';
 
 /** A line as an item of the tree. */
 export interface LineItem {

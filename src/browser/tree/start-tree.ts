@@ -1,19 +1,20 @@
 import { initialPosition } from '../../chess/initial.ts';
-import { type CourseTable, type TableMove, waysOf } from '../../lookup/index.ts';
+import type { CourseTable, TableMove } from '../../contract/course-table.ts';
+import { fill } from '../../contract/sentence.ts';
+import type { TreeWords } from '../../contract/words.ts';
+import { waysOf } from '../../lookup/index.ts';
 import { wordsOf } from '../board/board-words.ts';
-import { fill } from '../board/fill.ts';
 import { element } from '../element.ts';
 import { lineFrom } from './course-lines.ts';
 import { idOfPosition, type LineItem, makeLineItem } from './line-item.ts';
 import { listenForFolds } from './tree-keys.ts';
-import type { TreeWords } from './tree-words.ts';
 
 /** So many lines are shown at first, as far as the tree has so many. */
 const shownAtFirst = 14;
 
 /** Grows the tree of a course, the first lines of it unfolded; the rest is made when it is asked for. */
 export function startTree(place: HTMLElement, table: CourseTable): void {
-  const words = wordsOf<TreeWords>(place);
+  const words = wordsOf(place, 'tree');
   const ways = waysOf(table);
   /** Items that can be unfolded, by their button. */
   const items = new Map<HTMLButtonElement, { item: LineItem; grow: () => void }>();

@@ -1,6 +1,7 @@
-import type { Place } from '../../diagnostics/index.ts';
+import type { Finding, Place } from '../../diagnostics/index.ts';
 import { placeOfNode, walkText } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
+import { linkFault } from '../link-fault.ts';
 import { problemsOf } from '../problems-of.ts';
 
 export const newsLink = defineCourseRule({
@@ -9,7 +10,8 @@ export const newsLink = defineCourseRule({
   finds: 'News that links to something which the course has no more.',
   documentation: `
 News stays while the course goes on: a name or a chapter that it links to may be gone. The words stay
-and the link is left out; the rest of the course is published all the same.
+and the link is left out; the rest of the course is published all the same. Where only a heading or a
+position of a chapter is gone, the link leads to the top of the chapter.
 `,
   examples: [
     {
@@ -46,16 +48,38 @@ and the link is left out; the rest of the course is published all the same.
         },
       ],
     },
+    {
+      title: 'A heading with other words',
+      course: {
+        'chapters/exchange.md': '## Marks and arrows\n\n```moves\n1. e4 e5\n```',
+        'news/2026-11-25.md':
+          '---\ntitle: New\ndate: 2026-11-25\n---\n\n[Marks](../chapters/exchange.md#marks).',
+      },
+      findings: [
+        {
+          file: 'news/2026-11-25.md',
+          start: '6:1',
+          end: '6:39',
+          message:
+            'This leads to `#marks`, and “exchange” has no heading and no position of that name.',
+          hint: 'Write a heading as its words in small letters, joined by hyphens; for a position, `[text](pos:name)`.',
+        },
+      ],
+    },
   ],
   *inCourse(scope) {
     yield* problemsOf('news-link', scope);
     const { news, course } = scope;
     for (const { body, file } of news) {
       const unknown: { label: string; place: Place }[] = [];
+      const missed: Finding[] = [];
       walkText(body.children, (node) => {
+        const fault = linkFault(node, course);
+        if (fault) missed.push({ place: placeOfNode(node, file), ...fault });
         if (node.type !== 'positionLink' || course.ask('name', node.label) !== undefined) return;
         unknown.push({ label: node.label, place: placeOfNode(node, file) });
       });
+      yield* missed;
       for (const { label, place } of unknown) {
         const near = course.ask('nearestName', label);
         yield {

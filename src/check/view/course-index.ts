@@ -1,3 +1,4 @@
+import type { LinkTargets } from '../../addresses/index.ts';
 import type { GivenName } from '../../model/index.ts';
 import type { ChapterSummary, NodeSummary } from '../chapter-summary.ts';
 
@@ -22,6 +23,8 @@ export interface CourseIndex {
   /** Where each chapter stands in the course, by its file. */
   readonly order: ReadonlyMap<string, number>;
   readonly names: ReadonlyMap<string, NameInCourse>;
+  /** What links into each chapter may name, by its file and by its page. */
+  readonly targets: ReadonlyMap<string, LinkTargets & { readonly chapter: string }>;
   /** Where each position stands, by its key, in the order of the course. */
   readonly at: ReadonlyMap<string, readonly Occurrence[]>;
   /** The moves that are played from each position, in the order of the course. */
@@ -33,14 +36,17 @@ export interface CourseIndex {
 export function makeCourseIndex(summaries: readonly ChapterSummary[]): CourseIndex {
   const order = new Map(summaries.map(({ file }, index) => [file, index]));
   const names = new Map<string, NameInCourse>();
+  const targets = new Map<string, LinkTargets & { readonly chapter: string }>();
   const at = new Map<string, Occurrence[]>();
   const from = new Map<string, Occurrence[]>();
   const blocks = new Map<string, Map<number, Occurrence>>();
-  for (const { file, names: given, blocks: own } of summaries) {
+  for (const { file, id, names: given, targets: own, blocks: all } of summaries) {
+    targets.set(file, { ...own, chapter: file });
+    targets.set(`${id}.html`, { ...own, chapter: file });
     for (const name of given) {
       if (!names.has(name.name)) names.set(name.name, { ...name, chapter: file });
     }
-    for (const { key: block, nodes } of own) {
+    for (const { key: block, nodes } of all) {
       const byNode = new Map<number, Occurrence>();
       blocks.set(`${file} ${block}`, byNode);
       for (const node of nodes) {
@@ -52,7 +58,7 @@ export function makeCourseIndex(summaries: readonly ChapterSummary[]): CourseInd
       }
     }
   }
-  return { order, names, at, from, blocks };
+  return { order, names, targets, at, from, blocks };
 }
 
 function add(map: Map<string, Occurrence[]>, key: string, value: Occurrence): void {

@@ -4,8 +4,9 @@
  * A print says as little as the answer: places are asked for by themselves, since they shift with every
  * word that is written above them.
  */
+import { isTarget } from '../../addresses/index.ts';
 import type { Position } from '../../chess/index.ts';
-import { createSuggester, type Place } from '../../diagnostics/index.ts';
+import { createSuggester, nearestName, type Place } from '../../diagnostics/index.ts';
 import { expandPlace } from '../chapter-summary.ts';
 import type { CourseIndex, Occurrence } from './course-index.ts';
 
@@ -38,6 +39,13 @@ export function placeName({ chapter, block, node }: Omit<LineEnd, 'start'>): str
 function readPlaceName(name: string) {
   const [, node = '', block = '', chapter = ''] = /^(\d+) (\S+) (.*)$/s.exec(name) ?? [];
   return { chapter, block, node: Number(node) };
+}
+
+/** What a link leads past. */
+export interface Missed {
+  readonly title: string;
+  /** The `#…` that another one is probably a slip of. */
+  readonly near?: string;
 }
 
 /** A place where a position is reached in another way than before, and nobody says so. */
@@ -84,6 +92,11 @@ export const questions = {
   }, json),
   /** The name that another one is probably a slip of. */
   nearestName: question((index, name) => nearest(index)(name), json),
+  /**
+   * What a link to `file#…` misses: the title of its chapter, and what was probably meant. Nothing where it
+   * leads to something, or to no chapter.
+   */
+  missed: question<Missed | undefined>(missedBy, json),
   /** Where a chapter stands in the course, from 0. */
   order: question(({ order }, file) => order.get(file) ?? -1, json),
   /** What is advised in a position where that is first said. */
@@ -138,6 +151,17 @@ export function answerQuestion<Kind extends QuestionKind>(
   const made = { answer: found, print: print(found) };
   all.set(about, made);
   return made;
+}
+
+function missedBy({ targets, at }: CourseIndex, link: string): Missed | undefined {
+  const [, address = '', fragment = ''] = /^([^#]*)#(.*)$/s.exec(link) ?? [];
+  const there = targets.get(address);
+  if (there === undefined) return undefined;
+  const shows = (key: string) =>
+    at.get(key)?.some(({ chapter }) => chapter === there.chapter) ?? false;
+  if (isTarget(fragment, there, shows)) return undefined;
+  const near = nearestName(fragment, there.ids);
+  return { title: there.title, ...(near === undefined ? {} : { near }) };
 }
 
 function moveTold(occurrence: Occurrence | undefined): MoveTold | undefined {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { courseOf } from '../../model/testing/course-of.ts';
-import { assignAddresses } from '../../site/render/addresses.ts';
+import { assignAddresses } from '../../render/addresses.ts';
 import { makeCourseTable } from '../../site/render/course-table.ts';
 import { byPosition } from './by-position.ts';
 import { compareGames } from './compare-games.ts';

@@ -1,6 +1,6 @@
 import { initialPosition, isFenFault, type Position, parseFen } from '../../chess/index.ts';
+import type { CourseTable } from '../../contract/course-table.ts';
 import { type ArchiveGame, createArchiveReader, readMainLine } from '../../movetext/index.ts';
-import type { CourseTable } from '../types.ts';
 import { followMoves } from './follow-moves.ts';
 import type { ComparedGame, GameHead } from './types.ts';
 

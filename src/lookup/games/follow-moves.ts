@@ -8,8 +8,8 @@ import {
   playMove,
   sideToMove,
 } from '../../chess/index.ts';
+import type { CourseTable } from '../../contract/course-table.ts';
 import type { MainLine } from '../../movetext/index.ts';
-import type { CourseTable } from '../types.ts';
 import type { GameAside, GameExit, GameFault, GameMove } from './types.ts';
 
 export interface Followed {

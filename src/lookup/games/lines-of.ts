@@ -1,5 +1,5 @@
 import { initialPosition } from '../../chess/initial.ts';
-import type { CourseTable } from '../types.ts';
+import type { CourseTable } from '../../contract/course-table.ts';
 import { waysOf } from '../ways.ts';
 import type { GameMove } from './types.ts';
 

@@ -1,5 +1,5 @@
 import type { Color } from '../../chess/index.ts';
-import type { CourseTable, TableMove } from '../types.ts';
+import type { CourseTable, TableMove } from '../../contract/course-table.ts';
 import type { GameExit } from './types.ts';
 
 /**

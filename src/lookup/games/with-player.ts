@@ -1,4 +1,4 @@
-import type { CourseTable } from '../types.ts';
+import type { CourseTable } from '../../contract/course-table.ts';
 import type { ComparedGame } from './types.ts';
 
 /** Which side a player had: that of the `course`, the `other` one, or none. */

@@ -1,4 +1,4 @@
-import type { CourseTable } from '../types.ts';
+import type { CourseTable } from '../../contract/course-table.ts';
 
 export interface FoundPlacement {
   /** Indices of the positions that have these pieces and no others. */

@@ -1,5 +1,5 @@
+import type { CourseTable } from '../../contract/course-table.ts';
 import { positionOf } from '../find.ts';
-import type { CourseTable } from '../types.ts';
 
 /** In what two positions with the same pieces differ. */
 export type Difference = 'turn' | 'castling' | 'en-passant';

@@ -2,9 +2,9 @@ import type { MoveFault, PieceKind, PlayedMove, Position } from '../../chess/ind
 import { initialPosition } from '../../chess/initial.ts';
 import { englishLetters as english, type PieceLetters } from '../../chess/letters.ts';
 import { isMoveFault, playMove } from '../../chess/play.ts';
+import type { CourseTable } from '../../contract/course-table.ts';
 import type { WrittenMove } from '../../movetext/index.ts';
 import { positionOf } from '../find.ts';
-import type { CourseTable } from '../types.ts';
 
 export interface FollowedMoves {
   readonly start: Position;

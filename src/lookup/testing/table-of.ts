@@ -1,7 +1,7 @@
+import type { CourseTable } from '../../contract/course-table.ts';
 import { courseOf } from '../../model/testing/course-of.ts';
-import { assignAddresses } from '../../site/render/addresses.ts';
+import { assignAddresses } from '../../render/addresses.ts';
 import { makeCourseTable } from '../../site/render/course-table.ts';
-import type { CourseTable } from '../types.ts';
 
 /** The table of a course of one chapter: moves from the start, then perhaps some from a FEN. */
 export function tableOf(moves: string, fen?: string, later?: string): CourseTable {

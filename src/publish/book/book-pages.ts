@@ -1,21 +1,14 @@
-import type { Element, ElementContent, Root } from 'hast';
+import type { Element, ElementContent } from 'hast';
 import { visit } from 'unist-util-visit';
 import { type Chapter, type Course, fileOfAddress } from '../../model/index.ts';
-import { element, elementsIn } from '../../site/render/index.ts';
+import { element, elementsIn } from '../../render/index.ts';
 import { type Strings, stringsFor } from '../../strings/index.ts';
 import { fitTree } from './fit-tree.ts';
 import type { BookPicture } from './media.ts';
 import { type ContentsEntry, makeNavigation } from './navigation.ts';
 import type { BookItem } from './package-document.ts';
-import { hrefIn, idsIn } from './places.ts';
+import type { RenderedChapter } from './render-chapters.ts';
 import { makeXhtml } from './xhtml.ts';
-
-export interface RenderedChapter {
-  readonly chapter: Chapter;
-  /** Its file's name. */
-  readonly file: string;
-  readonly tree: Root;
-}
 
 export interface BookPage extends BookItem {
   readonly content: string;
@@ -29,15 +22,12 @@ export function bookPages(
 ): { pages: BookPage[]; described: boolean } {
   const { language, title } = course.settings;
   const strings = stringsFor(language);
-  const idsOf = new Map(chapters.map(({ file, tree }) => [file, idsIn(tree)]));
   const src = (url: string) => {
     if (url.startsWith('../images/')) return url;
     const picture = media.get(fileOfAddress(url));
     return picture && `../${picture.path}`;
   };
-  const bodies = chapters.map(({ file, tree }) =>
-    fitTree(tree, { href: hrefIn(file, idsOf, site), src }),
-  );
+  const bodies = chapters.map(({ tree }) => fitTree(tree, src));
   const page = (path: string, name: string, body: readonly ElementContent[]): BookPage => ({
     path,
     type: 'application/xhtml+xml',

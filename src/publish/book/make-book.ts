@@ -3,15 +3,15 @@ import { initialPosition } from '../../chess/index.ts';
 import type { Diagnostic } from '../../diagnostics/index.ts';
 import { coverJob, makeOnePng } from '../../draw/index.ts';
 import { type Course, courseId } from '../../model/index.ts';
-import { chapterTree, contextOf, emblematic, makeStill } from '../../site/render/index.ts';
+import { contextOf, emblematic } from '../../render/index.ts';
 import { directionOf } from '../../strings/index.ts';
-import { lastBoard } from '../last-board.ts';
 import { pictureFindings } from '../picture-findings.ts';
 import { collectPictures } from '../pictures.ts';
 import { bookCss } from './book-css.ts';
-import { bookPages, type RenderedChapter } from './book-pages.ts';
+import { bookPages } from './book-pages.ts';
 import { bookPictures, readPictures } from './media.ts';
 import { type BookItem, makePackage } from './package-document.ts';
+import { renderChapters } from './render-chapters.ts';
 import { nameUuid } from './uuid.ts';
 import { zipBook } from './zip-book.ts';
 
@@ -39,17 +39,10 @@ export async function makeBook(
 ): Promise<Uint8Array> {
   const { settings } = course;
   const boards = collectPictures('../images');
-  const medium = { board: boards.board, folds: false, below: lastBoard(course, boards.board) };
-  const context = contextOf(course, medium, 'xhtml');
-  const chapters = course.chapters.map(
-    (chapter): RenderedChapter => ({
-      chapter,
-      file: context.addresses.page(chapter.file),
-      tree: makeStill(chapterTree({ ...context, chapter })),
-    }),
-  );
-  const media = await readPictures(course, options.folder);
   const site = options.site ?? settings.site;
+  const context = contextOf(course);
+  const chapters = renderChapters(context, boards.board, site);
+  const media = await readPictures(course, options.folder);
   const { pages, described } = bookPages(course, chapters, { site, media });
 
   const pictures = [...(await boards.draw(options.cacheDir))].map(([path, bytes]) => ({

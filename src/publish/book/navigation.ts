@@ -1,5 +1,5 @@
 import type { Element, ElementContent } from 'hast';
-import { element } from '../../site/render/index.ts';
+import { element } from '../../render/index.ts';
 import type { Strings } from '../../strings/index.ts';
 
 export interface ContentsEntry {

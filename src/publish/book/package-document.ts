@@ -1,6 +1,6 @@
 import type { Element } from 'xast';
 import { x } from 'xastscript';
-import { writeXml } from '../../site/render/index.ts';
+import { writeXml } from '../../render/index.ts';
 
 /** A file of the book; `path` is relative to the package document. */
 export interface BookItem {

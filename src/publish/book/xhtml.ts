@@ -1,6 +1,6 @@
 import type { Element, ElementContent } from 'hast';
 import { toXast } from 'hast-util-to-xast';
-import { element, writeXml } from '../../site/render/index.ts';
+import { element, writeXml } from '../../render/index.ts';
 import { directionOf } from '../../strings/index.ts';
 
 /** A page of the book: an XHTML content document (EPUB 3.3, section 6.1), one folder deep. */

@@ -1,7 +1,7 @@
 import { buffer } from 'node:stream/consumers';
 import { x } from 'xastscript';
 import { ZipFile } from 'yazl';
-import { writeXml } from '../../site/render/index.ts';
+import { writeXml } from '../../render/index.ts';
 
 const folder = 'EPUB';
 

@@ -10,7 +10,7 @@ import {
 import { nearestName } from '../../diagnostics/index.ts';
 import type { LastMove } from '../../draw/index.ts';
 import { parseMovetext } from '../../movetext/index.ts';
-import { nodeAt } from '../../site/render/index.ts';
+import { nodeAt } from '../../render/index.ts';
 import { PublishError } from '../publish-error.ts';
 
 /** A position to draw, and the move that led to it where one did. */

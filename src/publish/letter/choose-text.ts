@@ -1,8 +1,9 @@
 import type { Heading } from 'mdast';
 import { toString as plainText } from 'mdast-util-to-string';
+import { chapterIds } from '../../addresses/index.ts';
 import { nearestName, type Place } from '../../diagnostics/index.ts';
 import { type Chapter, type Course, slug } from '../../model/index.ts';
-import { newsChapter, newsId, newsPage } from '../../site/render/index.ts';
+import { newsChapter, newsId, newsPage } from '../../render/index.ts';
 import { stringsFor } from '../../strings/index.ts';
 import { PublishError } from '../publish-error.ts';
 import { headingsOf, narrowChapter } from './narrow-chapter.ts';
@@ -62,7 +63,7 @@ export function chooseText(course: Course, choice: LetterChoice): LetterText {
     chapters: [part],
     place: position ? placeOf(chapter.file, position) : whole,
     sections: headingsOf(part).map((part) => plainText(part)),
-    page: `${pageOf(chapter)}#${encodeURIComponent(slug(title))}`,
+    page: `${pageOf(chapter)}#${encodeURIComponent(chapterIds(chapter).ofHeading(heading) ?? '')}`,
   };
 }
 

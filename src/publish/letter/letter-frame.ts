@@ -1,6 +1,6 @@
 import type { ElementContent } from 'hast';
 import type { Course } from '../../model/index.ts';
-import { compose, element } from '../../site/render/index.ts';
+import { compose, element } from '../../render/index.ts';
 import { stringsFor } from '../../strings/index.ts';
 import type { LetterText } from './choose-text.ts';
 

@@ -2,7 +2,7 @@ import type { ElementContent, Root } from 'hast';
 import { toHtml } from 'hast-util-to-html';
 import juice from 'juice';
 import { palettes } from '../../draw/index.ts';
-import { element } from '../../site/render/index.ts';
+import { element } from '../../render/index.ts';
 import { directionOf } from '../../strings/index.ts';
 import type { LetterFrame } from './letter-frame.ts';
 import { mailCss, mailSheet } from './mail-css.ts';

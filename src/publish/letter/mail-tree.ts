@@ -1,5 +1,5 @@
 import type { Element, ElementContent, Properties, RootContent } from 'hast';
-import { text } from '../../site/render/index.ts';
+import { text } from '../../render/index.ts';
 
 /** Elements that mail programs do not know (caniemail: HTML5 semantics), or set in their own way. */
 const renamed: ReadonlyMap<string, string> = new Map([
@@ -50,14 +50,13 @@ export function mailTree(
 function plain(node: ElementContent, around: Surroundings): ElementContent[] {
   if (node.type === 'text') return [node];
   if (node.type !== 'element') return [];
-  const names = [node.properties.className].flat().map(String);
-  const is = (name: string) => names.includes(name);
-  if (is('data-footnote-backref')) return [];
+  const { role } = node.data ?? {};
+  if ('dataFootnoteBackref' in node.properties) return [];
   const mainLine = around.parent === 'moves' && node.tagName === 'p' && !around.inGame;
   const within: Surroundings = {
     pictureAt: around.pictureAt,
-    inGame: around.inGame || is('game'),
-    parent: is('moves') ? 'moves' : is('variations') ? 'variations' : 'other',
+    inGame: around.inGame || role === 'game',
+    parent: role === 'moves' || role === 'variations' ? role : 'other',
   };
   const children = node.children.flatMap((child) => {
     const made = plain(child, within);
@@ -65,15 +64,19 @@ function plain(node: ElementContent, around: Surroundings): ElementContent[] {
   });
   if (node.tagName === 'img') return picture(node, around.pictureAt);
   if (unwrapped.has(node.tagName)) return children;
-  if (node.tagName === 'span' && !names.some((name) => keptSpans.has(name))) return children;
+  if (node.tagName === 'span' && !hasKeptLooks(node)) return children;
   // Lists without bullets, which some programs would draw.
-  const isLines = is('variations') || around.parent === 'variations';
+  const isLines = role === 'variations' || around.parent === 'variations';
   const tagName = isLines ? 'div' : (renamed.get(node.tagName) ?? node.tagName);
   const properties = kept(node, tagName);
   if (/^(?:code|tt)$/.test(node.tagName)) properties.className = ['code'];
   return [
     { type: 'element', tagName, properties, children: mainLine ? joined(children) : children },
   ];
+}
+
+function hasKeptLooks({ properties }: Element): boolean {
+  return [properties.className].flat().some((name) => keptSpans.has(String(name)));
 }
 
 function kept({ properties }: Element, tagName: string): Properties {
@@ -100,7 +103,7 @@ function picture(
 }
 
 function isMove(node: ElementContent): boolean {
-  return node.type === 'element' && [node.properties.className].flat().includes('move');
+  return node.type === 'element' && node.data?.role === 'move';
 }
 
 function bold(children: ElementContent[]): Element {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { element } from '../../site/render/index.ts';
+import { element } from '../../render/index.ts';
 import { makePlainText } from './plain-text.ts';
 
 // RFC 5322, 2.3: a carriage return stands in a message only before a line feed.

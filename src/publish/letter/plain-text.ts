@@ -1,7 +1,7 @@
 import type { Element, ElementContent, RootContent } from 'hast';
 import { toHtml } from 'hast-util-to-html';
 import { convert, type FormatCallback } from 'html-to-text';
-import { element, text } from '../../site/render/index.ts';
+import { element, text } from '../../render/index.ts';
 import type { LetterFrame } from './letter-frame.ts';
 
 /** Columns of a line (RFC 5322, 2.1.1 has 78 as the most; quoting takes some). */
@@ -46,15 +46,14 @@ export function makePlainText(
 
 function forText(node: ElementContent): ElementContent[] {
   if (node.type !== 'element') return node.type === 'text' ? [node] : [];
-  const names = [node.properties.className].flat();
-  if (names.includes('data-footnote-backref')) return [];
+  if ('dataFootnoteBackref' in node.properties) return [];
   if (node.tagName === 'img') {
     const { alt } = node.properties;
     return alt ? [text(`[${alt}]`)] : [];
   }
   const children = node.children.flatMap(forText);
-  const toPosition = names.includes('position-link') || names.includes('prose-move');
-  return toPosition ? children : [{ ...node, children } satisfies Element];
+  const { link = 'words' } = node.data ?? {};
+  return link !== 'words' ? children : [{ ...node, children } satisfies Element];
 }
 
 /** A heading with a line below it: capitals would spoil the names of moves. */

@@ -11,7 +11,7 @@ import {
   type MoveNode,
   type NodeRef,
 } from '../../model/index.ts';
-import { nodeAt, numberedMove } from '../../site/render/index.ts';
+import { nodeAt, numberedMove } from '../../render/index.ts';
 import type { Strings } from '../../strings/index.ts';
 
 /**

@@ -1,8 +1,14 @@
-import type { Element, RootContent } from 'hast';
-import { visit } from 'unist-util-visit';
+import type { RootContent } from 'hast';
 import type { Course } from '../../model/index.ts';
-import { chapterTree, contextOf, type Medium, makeStill } from '../../site/render/index.ts';
-import { lastBoard } from '../last-board.ts';
+import {
+  addressInSite,
+  assignAddresses,
+  chapterDocument,
+  contextOf,
+  type Medium,
+  resolve,
+  type Target,
+} from '../../render/index.ts';
 import type { LetterText } from './choose-text.ts';
 
 /**
@@ -15,25 +21,17 @@ export function renderText(
   board: Medium['board'],
   site: string | undefined,
 ): RootContent[] {
-  const context = contextOf(course, { board, folds: false, below: lastBoard(course, board) });
-  return chapters.flatMap((chapter) => {
-    const tree = makeStill(chapterTree({ ...context, chapter }));
-    const page = encodeURI(context.addresses.page(chapter.file));
-    visit(tree, 'element', (node) => {
-      if (node.tagName === 'a') leadOut(node, page, site);
-    });
-    return tree.children;
-  });
-}
-
-function leadOut(link: Element, page: string, site: string | undefined): void {
-  const url = String(link.properties.href ?? '');
-  if (/^(?:https?|mailto|tel):/i.test(url)) return;
-  const ownNote = /^#note-/.test(url);
-  if (url !== '' && !ownNote && site !== undefined) {
-    link.properties.href = `${site}/${url.startsWith('#') ? page : ''}${url}`;
-    return;
-  }
-  delete link.properties.href;
-  link.tagName = 'span';
+  const addresses = assignAddresses(course);
+  const context = contextOf(course);
+  const addressOf = (target: Target): string | undefined => {
+    if (target.to === 'web') return target.address;
+    if (target.to === 'note' || site === undefined) return undefined;
+    const there = addressInSite(target, addresses);
+    return there === '' ? undefined : `${site}/${there}`;
+  };
+  const medium: Medium = { isLive: false, board, addressOf, showsLastBoards: true };
+  return chapters.flatMap(
+    (chapter) =>
+      resolve(chapterDocument({ ...context, chapter }), medium, context.strings).children,
+  );
 }

@@ -8,7 +8,7 @@ import {
   squares,
 } from '../../chess/index.ts';
 import type { BoardPicture } from '../../draw/index.ts';
-import { element } from '../../site/render/index.ts';
+import { element } from '../../render/index.ts';
 import type { Strings } from '../../strings/index.ts';
 
 /**

@@ -1,6 +1,6 @@
 import type { PhrasingContent, RootContent } from 'mdast';
 import type { Course, DirectiveNode } from '../../model/index.ts';
-import { positionInWords } from '../../site/render/index.ts';
+import { positionInWords } from '../../render/index.ts';
 import { stringsFor } from '../../strings/index.ts';
 
 type TextNode = RootContent | PhrasingContent;

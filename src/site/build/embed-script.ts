@@ -1,5 +1,6 @@
+import { writeWords } from '../../contract/words.ts';
 import type { Strings } from '../../strings/index.ts';
-import { boardWords } from '../board-words.ts';
+import { embedWords } from '../page-words.ts';
 import { embedScript } from '../render/embed-pages.ts';
 import type { AssetPaths, SiteFile } from '../site-data.ts';
 import { readAsset } from './assets.ts';
@@ -10,6 +11,6 @@ import { readAsset } from './assets.ts';
  */
 export async function embedScriptFile(assets: AssetPaths, strings: Strings): Promise<SiteFile> {
   const code = await readAsset(assets.scripts.embed ?? '');
-  const words = boardWords(strings, { toMove: strings.toMove, open: strings.embed.open });
+  const words = writeWords('embed', embedWords(strings));
   return { path: embedScript, content: `(function(courseBoardWords){${code}})(${words});\n` };
 }

@@ -1,11 +1,10 @@
 import { initialPosition } from '../../chess/index.ts';
 import { cardJob, drawBoard, makePngs, type PngJob } from '../../draw/index.ts';
 import { blockAt, type Chapter, type Course } from '../../model/index.ts';
+import { cardPath, diagramNames, emblematic, imagePath, pictureOf } from '../../render/index.ts';
 import { once } from '../once.ts';
-import { cardPath, diagramNames, imagePath, pictureOf } from '../render/diagram-images.ts';
 import { positionPicture } from '../render/embed-pages.ts';
 import type { Embed } from '../render/embeds.ts';
-import { emblematic } from '../render/site.ts';
 import { iconJobs } from '../web-app/icons.ts';
 import type { SiteWriter } from './site-writer.ts';
 

@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { noteName } from '../../lookup/index.ts';
 import { courseOf } from '../../model/testing/course-of.ts';
-import { contextOf } from './context.ts';
+import { assignAddresses, contextOf } from '../../render/index.ts';
 import { makeCourseNotes } from './course-notes.ts';
 import { makeCourseTable } from './course-table.ts';
-import { pageMedium } from './medium.ts';
 
 function notesOf(files: Parameters<typeof courseOf>[0]) {
-  const base = contextOf(courseOf(files, 'white'), pageMedium);
+  const course = courseOf(files, 'white');
+  const base = { ...contextOf(course), addresses: assignAddresses(course) };
   const table = makeCourseTable(base.course, base.addresses);
   const notes = makeCourseNotes(base, table);
   const on = (san: string) =>

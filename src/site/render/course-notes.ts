@@ -1,14 +1,8 @@
-import type { Element } from 'hast';
 import { toHtml } from 'hast-util-to-html';
 import { toHast } from 'mdast-util-to-hast';
-import { visit } from 'unist-util-visit';
-import {
-  type CourseNotes,
-  type CourseTable,
-  type LineStart,
-  type MoveNote,
-  noteName,
-} from '../../lookup/index.ts';
+import type { CourseNotes, LineStart, MoveNote } from '../../contract/course-notes.ts';
+import type { CourseTable } from '../../contract/course-table.ts';
+import { noteName } from '../../lookup/index.ts';
 import {
   blockAt,
   type CommentNode,
@@ -16,15 +10,18 @@ import {
   type MoveNode,
   type MovesBlock,
 } from '../../model/index.ts';
-import { nodeAt, type RenderContext } from './context.ts';
-import { proseHandlers } from './prose.ts';
-import { tidySpaces } from './tidy-spaces.ts';
+import {
+  nodeAt,
+  pageMedium,
+  proseHandlers,
+  type RenderContext,
+  resolveAll,
+  tidySpaces,
+} from '../../render/index.ts';
+import type { SiteContext } from './site-context.ts';
 
 /** What the author says of the moves that a practising reader may try, and where lines begin. */
-export function makeCourseNotes(
-  base: Omit<RenderContext, 'chapter'>,
-  table: CourseTable,
-): CourseNotes {
+export function makeCourseNotes(base: SiteContext, table: CourseTable): CourseNotes {
   const { course } = base;
   const notes: Record<string, MoveNote> = {};
   Object.values(course.graph).forEach(({ moves }, position) => {
@@ -45,10 +42,12 @@ export function makeCourseNotes(
   return { format: 1, starts: startsOf(base, table), notes };
 }
 
+type ChapterContext = SiteContext & RenderContext;
+
 interface Told {
   readonly node: MoveNode;
   readonly block: MovesBlock;
-  readonly context: RenderContext;
+  readonly context: ChapterContext;
 }
 
 /** The comments on a move wherever it stands, each once. */
@@ -90,31 +89,18 @@ function openingsOf(block: MovesBlock): ReadonlyMap<number, readonly CommentNode
   return found;
 }
 
-function renderComment({ content }: CommentNode, context: RenderContext): string {
+/** A comment as the pages of practice show it; a link within its chapter names the page. */
+function renderComment({ content }: CommentNode, context: ChapterContext): string {
+  const { addresses, strings } = context;
   const paragraph = toHast(
     { type: 'paragraph', children: tidySpaces(content) },
     { handlers: proseHandlers(context, 0) },
   );
-  leadFromAnywhere(paragraph, context);
-  return paragraph.type === 'element' ? toHtml(paragraph.children) : '';
+  if (paragraph.type !== 'element') return '';
+  return toHtml(resolveAll(paragraph.children, pageMedium(addresses), strings));
 }
 
-/** A link within a chapter names its page, since the notes are read on another. */
-function leadFromAnywhere(
-  tree: ReturnType<typeof toHast>,
-  { chapter, addresses }: RenderContext,
-): void {
-  visit(tree, 'element', ({ tagName, properties }: Element) => {
-    const { href } = properties;
-    if (tagName !== 'a' || typeof href !== 'string' || !href.startsWith('#')) return;
-    properties.href = addresses.page(chapter.file) + href;
-  });
-}
-
-function startsOf(
-  { course }: Omit<RenderContext, 'chapter'>,
-  { positions }: CourseTable,
-): LineStart[] {
+function startsOf({ course }: SiteContext, { positions }: CourseTable): LineStart[] {
   const indexOf = new Map(positions.map(({ key }, index) => [key, index]));
   return course.chapters.flatMap((chapter, index) =>
     chapter.blocks.flatMap((block) => {

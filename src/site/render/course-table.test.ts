@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { parseFen, playMove } from '../../chess/index.ts';
 import { positionOf } from '../../lookup/index.ts';
 import { courseOf } from '../../model/testing/course-of.ts';
-import { assignAddresses } from './addresses.ts';
+import { assignAddresses } from '../../render/addresses.ts';
 import { makeCourseTable } from './course-table.ts';
 
 function tableOf(text: string, side: 'white' | 'black' | 'both' = 'black') {

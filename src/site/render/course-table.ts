@@ -1,7 +1,13 @@
 import { createHash } from 'node:crypto';
 import { adviceOf, isMarkedBad } from '../../check/index.ts';
 import { sideToMove } from '../../chess/index.ts';
-import type { CourseTable, TableMove, TableMoveKind, TablePosition } from '../../lookup/index.ts';
+import type {
+  CourseTable,
+  TableMove,
+  TableMoveKind,
+  TablePosition,
+} from '../../contract/course-table.ts';
+import { tablePlace } from '../../lookup/index.ts';
 import {
   type Course,
   chapterIndex,
@@ -10,29 +16,30 @@ import {
   type GraphPosition,
   type NodeRef,
 } from '../../model/index.ts';
-import type { Addresses } from './addresses.ts';
-import { nodeAt } from './context.ts';
-import { namesByKey } from './names-by-key.ts';
+import type { Addresses } from '../../render/addresses.ts';
+import { nodeAt } from '../../render/context.ts';
+import { namesByKey } from '../../render/names-by-key.ts';
 
 /** The positions of a course's `moves` blocks as one table, for the reader's browser. */
 export function makeCourseTable(course: Course, addresses: Addresses): CourseTable {
   const graph = Object.values(course.graph);
   const indexOf = new Map(graph.map(({ key }, index) => [key, index]));
-  const place = (ref: NodeRef) => [chapterIndex(course, ref.chapter), addresses.id(ref)] as const;
+  const placesOf = (refs: readonly NodeRef[], key: string) =>
+    refs.map((ref) => tablePlace(chapterIndex(course, ref.chapter), addresses.id(ref), key));
   const named = namesByKey(course);
 
   const moveOf = (position: GraphPosition, move: GraphMove): TableMove => ({
     san: move.san,
     to: indexOf.get(move.to) ?? 0,
     kind: kindOf(course, position, move),
-    at: move.at.map(place),
+    at: placesOf(move.at, move.to),
   });
   const positions = graph.map((position): TablePosition => {
     const names = named.get(position.key);
     const moves = position.moves.map((move) => moveOf(position, move));
     return {
       key: position.key,
-      at: position.at.map(place),
+      at: placesOf(position.at, position.key),
       ...numberOf(position),
       ...(names !== undefined && { names }),
       moves: moves.sort((a, b) => Number(b.kind === 'advice') - Number(a.kind === 'advice')),

@@ -1,11 +1,11 @@
 import type { Element } from 'hast';
 import { toHtml } from 'hast-util-to-html';
 import type { Course } from '../../model/types.ts';
+import { element } from '../../render/hast.ts';
 import { directionOf } from '../../strings/index.ts';
 import type { AssetPaths, EmbedChapter, SiteFile } from '../site-data.ts';
 import { iconPath } from '../web-app/icons.ts';
 import type { Embed } from './embeds.ts';
-import { element } from './hast.ts';
 
 /** The script that other sites include; its name stays the same. */
 export const embedScript = 'boards/board.js';

@@ -9,10 +9,10 @@ import {
   mainLine,
   type NodeRef,
 } from '../../model/index.ts';
+import type { Addresses } from '../../render/addresses.ts';
+import { nodeAt, positionInWords } from '../../render/context.ts';
+import { sanText } from '../../render/notation.ts';
 import type { Strings } from '../../strings/index.ts';
-import type { Addresses } from './addresses.ts';
-import { nodeAt, positionInWords } from './context.ts';
-import { sanText } from './notation.ts';
 
 /** A named position with the line it stands in, to be shown on other sites. */
 export interface Embed {

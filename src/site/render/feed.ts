@@ -1,12 +1,10 @@
-import type { Root } from 'hast';
 import { toHtml } from 'hast-util-to-html';
-import { visit } from 'unist-util-visit';
 import { x } from 'xastscript';
 import { courseId } from '../../model/index.ts';
+import { newsPage, writeXml } from '../../render/index.ts';
 import type { SiteFile } from '../site-data.ts';
-import type { RenderContext } from './context.ts';
-import { newsPage, newsTree, renderNews } from './news.ts';
-import { writeXml } from './write-xml.ts';
+import { newsTree, renderNews } from './news.ts';
+import type { SiteContext } from './site-context.ts';
 
 /** Where the feed stands in the site. */
 export const feedPath = 'feed.xml';
@@ -16,14 +14,14 @@ export const feedPath = 'feed.xml';
  * (RFC 4151) of the course's own name, so that building again changes nothing.
  * @param site address of the site, without a final `/`; a feed needs one.
  */
-export function makeFeed(context: Omit<RenderContext, 'chapter'>, site: string): SiteFile {
+export function makeFeed(context: SiteContext, site: string): SiteFile {
   const { course, strings } = context;
   const { settings, news } = course;
   const { hostname } = new URL(site);
   const page = `${site}/${newsPage}`;
   const entries = renderNews(context).map(({ id, title, date }, index) => {
     const entry = news[index];
-    const html = entry ? toHtml(wholeAddresses(newsTree(context, entry, id), page)) : '';
+    const html = entry ? toHtml(newsTree(context, entry, page)) : '';
     const tag = [courseId(course), id].map(encodeURIComponent).join('/');
     return x('entry', [
       x('id', `tag:${hostname},${date}:${tag}`),
@@ -50,15 +48,4 @@ export function makeFeed(context: Omit<RenderContext, 'chapter'>, site: string):
 /** A day as RFC 3339 has it: the author gives no time. */
 function moment(date: string): string {
   return `${date}T00:00:00Z`;
-}
-
-/** A reader of feeds shows the text elsewhere. */
-function wholeAddresses(tree: Root, page: string): Root {
-  visit(tree, 'element', ({ properties }) => {
-    for (const name of ['href', 'src'] as const) {
-      const value = properties[name];
-      if (typeof value === 'string') properties[name] = new URL(value, page).href;
-    }
-  });
-  return tree;
 }

@@ -1,9 +1,8 @@
 import { expect, test } from 'vitest';
 import { buildCourse, type News } from '../../model/index.ts';
 import { readCourse } from '../../read/index.ts';
-import { contextOf } from './context.ts';
-import { pageMedium } from './medium.ts';
-import { newsId, renderNews } from './news.ts';
+import { assignAddresses, contextOf, newsId } from '../../render/index.ts';
+import { renderNews } from './news.ts';
 
 test('headings of one name have ids of their own, and the same in every rendering', () => {
   const text =
@@ -18,7 +17,7 @@ test('headings of one name have ids of their own, and the same in every renderin
       problems: [],
     }),
   );
-  const context = contextOf(course, pageMedium);
+  const context = { ...contextOf(course), addresses: assignAddresses(course) };
   for (let time = 0; time < 2; time++) {
     const [{ html } = { html: '' }] = renderNews(context);
     expect([...html.matchAll(/ id="([^"]*)"/g)].map(([, id]) => id)).toEqual([

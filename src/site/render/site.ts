@@ -1,18 +1,27 @@
 import { createHash } from 'node:crypto';
+import { toHtml } from 'hast-util-to-html';
 import { adviceOf } from '../../check/index.ts';
-import { describePosition, type Position, sideToMove } from '../../chess/index.ts';
+import { describePosition, sideToMove } from '../../chess/index.ts';
+import type { CourseNotes } from '../../contract/course-notes.ts';
+import { type CourseTable, tableLoaded, tableLoader } from '../../contract/course-table.ts';
 import { drawBoardInPage, pieceSprite } from '../../draw/index.ts';
 import { palettes } from '../../draw/paint.ts';
-import type { CourseNotes, CourseTable } from '../../lookup/index.ts';
+import { type Chapter, type Course, inCourseOrder, type Label } from '../../model/index.ts';
 import {
-  type Block,
-  type Chapter,
-  type Course,
-  inCourseOrder,
-  type Label,
-  mainLine,
-} from '../../model/index.ts';
-import { stringsFor } from '../../strings/index.ts';
+  type Addresses,
+  assignAddresses,
+  cardPath,
+  chapterDocument,
+  chaptersMet,
+  contextOf,
+  emblematic,
+  newsPage,
+  nodeAt,
+  pageMedium,
+  positionInWords,
+  resolve,
+} from '../../render/index.ts';
+import { type Strings, stringsFor } from '../../strings/index.ts';
 import { type CourseContents, coursePages } from '../course-pages.ts';
 import { once } from '../once.ts';
 import type {
@@ -28,20 +37,15 @@ import type {
 } from '../site-data.ts';
 import { appManifest } from '../web-app/app-manifest.ts';
 import { iconPath, tabIcon, touchIcon } from '../web-app/icons.ts';
-import type { Addresses } from './addresses.ts';
-import { renderChapter } from './chapter.ts';
-import { contextOf, nodeAt, positionInWords, type RenderContext } from './context.ts';
 import { makeCourseNotes } from './course-notes.ts';
 import { makeCourseTable } from './course-table.ts';
-import { cardPath } from './diagram-images.ts';
 import { makeEmbedPages, makeSnippets, scriptSnippet } from './embed-pages.ts';
 import { type Embed, findEmbeds } from './embeds.ts';
 import { feedPath, makeFeed } from './feed.ts';
 import { renderHandout } from './handout/handout.ts';
-import { pageMedium } from './medium.ts';
-import { chaptersMet } from './meetings.ts';
-import { newsPage, renderNews } from './news.ts';
+import { renderNews } from './news.ts';
 import { patternEntries } from './pattern-entries.ts';
+import type { SiteContext } from './site-context.ts';
 import { transpositions } from './transpositions.ts';
 
 /** With more chapters the contents page shows no boards: it would grow too heavy. */
@@ -52,7 +56,7 @@ export interface SitePage<Name extends PageName = PageName> {
   /** Relative to the site, with `/`. */
   readonly path: string;
   readonly name: Name;
-  /** Renders what the page shows. To be called once: rendering gives out the ids of a chapter. */
+  /** Renders what the page shows. */
   readonly data: () => PageData[Name];
 }
 
@@ -84,8 +88,9 @@ export interface SitePlace {
 /** All that a site shows, page by page. @throws SiteError for what cannot be published. */
 export function renderSite(course: Course, place: SitePlace): RenderedSite {
   const { settings, chapters, news } = course;
-  const base = contextOf(course, pageMedium);
-  const { addresses, strings } = base;
+  const addresses = assignAddresses(course);
+  const base: SiteContext = { ...contextOf(course), addresses };
+  const { strings } = base;
   const site = place.site?.replace(/\/+$/, '');
   const courseTable = once(() => makeCourseTable(course, addresses));
   const table = once(() => tableFile(courseTable()));
@@ -128,7 +133,7 @@ export function renderSite(course: Course, place: SitePlace): RenderedSite {
     })),
     ...chapters.map((chapter, index) =>
       page('chapter', `${chapter.id}.html`, () => ({
-        chapter: chapterPage({ ...base, chapter }, heads[index] ?? headOf(chapter, index + 1)),
+        chapter: chapterPage(base, chapter, heads[index] ?? headOf(chapter, index + 1)),
         previous: heads[index - 1],
         next: heads[index + 1],
       })),
@@ -152,7 +157,7 @@ export function renderSite(course: Course, place: SitePlace): RenderedSite {
       patterns: patternEntries(base),
     })),
     ...onlyIf(has.news, 'changes', newsPage, () => ({ ...inCourse, news: renderNews(base) })),
-    page('print', 'print.html', () => ({ ...inCourse, handout: renderHandout(course) })),
+    page('print', 'print.html', () => ({ ...inCourse, handout: renderHandout(base) })),
     ...onlyIf(
       named.some(({ ref }) => nodeAt(course, ref)?.position),
       'boards',
@@ -166,7 +171,7 @@ export function renderSite(course: Course, place: SitePlace): RenderedSite {
     page('missing', '404.html', () => inCourse),
   ];
   const files: FileGroup[] = [
-    { beginning: 'course-table.', make: () => [table()] },
+    { beginning: 'course-table.', make: () => [table(), tableLoaderFile(table())] },
     { beginning: 'course-notes.', make: () => (has.advice ? [notes()] : []) },
     { beginning: feedPath, make: () => (frame.feed && site ? [makeFeed(base, site)] : []) },
     {
@@ -224,6 +229,15 @@ function tableFile(table: CourseTable): SiteFile {
   };
 }
 
+/** Brings the table to a page that does not name it. */
+function tableLoaderFile({ path }: SiteFile): SiteFile {
+  const content =
+    `const table=document.createElement('script');` +
+    `table.src=new URL('${path}',document.currentScript.src);` +
+    `table.onload=()=>dispatchEvent(new Event('${tableLoaded}'));document.head.append(table);`;
+  return { path: tableLoader, content: `{${content}}\n` };
+}
+
 /** What practice needs beside the table, in the same way; named by its content. */
 function notesFile(notes: CourseNotes): SiteFile {
   const json = JSON.stringify(notes);
@@ -245,19 +259,21 @@ function headOf(chapter: Chapter, number: number): ChapterHead {
   };
 }
 
-function chapterPage(context: RenderContext, head: ChapterHead): ChapterPage {
-  const { chapter } = context;
-  const board = readingBoard(context);
+function chapterPage(context: SiteContext, chapter: Chapter, head: ChapterHead): ChapterPage {
+  const { addresses, course, strings } = context;
+  const board = readingBoard(chapter, strings);
+  const page = pageMedium(addresses, chapter.file);
+  const tree = resolve(chapterDocument({ ...context, chapter }), page, strings);
   return {
     ...head,
-    html: renderChapter(context),
+    html: toHtml(tree, { allowDangerousHtml: true }),
     ...(board !== undefined && { board }),
-    met: chaptersMet(context, chapter),
+    met: chaptersMet(course, chapter, addresses),
   };
 }
 
 /** The board beside the text as it stands before anything is read. */
-function readingBoard({ chapter: { blocks }, strings }: RenderContext): string | undefined {
+function readingBoard({ blocks }: Chapter, strings: Strings): string | undefined {
   const first = blocks.find((block) => block.kind === 'moves' || block.kind === 'game');
   const start = first?.nodes[0]?.position;
   if (first === undefined || start === undefined) return undefined;
@@ -277,20 +293,6 @@ function emblemOf(chapter: Chapter): string | undefined {
     view: shown.block.view,
     coordinates: false,
   });
-}
-
-/** The position a chapter is known by: its first diagram's, else the end of its first line. */
-export function emblematic({
-  blocks,
-}: Chapter): { readonly position: Position; readonly block: Block } | undefined {
-  for (const block of blocks) {
-    if (block.kind === 'diagram' && block.position !== undefined) {
-      return { position: block.position, block };
-    }
-  }
-  const line = blocks.find((block) => block.kind === 'moves');
-  const position = line && mainLine(line.nodes).findLast((node) => node.position)?.position;
-  return line && position && { position, block: line };
 }
 
 function namedPositions(course: Course, addresses: Addresses): NamedPositions[] {

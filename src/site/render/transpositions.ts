@@ -1,7 +1,8 @@
+import type { CourseTable, TablePlace } from '../../contract/course-table.ts';
 import {
-  type CourseTable,
   lineText,
   moveText,
+  placeHref,
   type WayMove,
   type Ways,
   waysOf,
@@ -13,9 +14,9 @@ import type { Transposition } from '../site-data.ts';
 export function transpositions(table: CourseTable, strings: Strings): Transposition[] {
   const ways = waysOf(table);
   const { pieceLetters } = strings;
-  const place = ([chapter, id]: readonly [number, string]) => ({
-    href: `${table.chapters[chapter]?.page}#${encodeURIComponent(id)}`,
-    chapter: table.chapters[chapter]?.title ?? '',
+  const told = (position: number, place: TablePlace) => ({
+    href: placeHref(table, position, place),
+    chapter: table.chapters[place[0]]?.title ?? '',
   });
   return table.positions.flatMap(({ at, names }, index): Transposition[] => {
     const [first] = at;
@@ -28,12 +29,12 @@ export function transpositions(table: CourseTable, strings: Strings): Transposit
       {
         move: moveText(last, pieceLetters),
         ...(names !== undefined && { names }),
-        href: place(first).href,
+        href: placeHref(table, index, first),
         ...(parting !== undefined && { after: moveText(parting, pieceLetters) }),
         ways: lines.flatMap((line) => {
           const [there] = line.at(-1)?.move.at ?? [];
           if (there === undefined) return [];
-          return [{ moves: lineText(line.slice(shared), pieceLetters), ...place(there) }];
+          return [{ moves: lineText(line.slice(shared), pieceLetters), ...told(index, there) }];
         }),
       },
     ];

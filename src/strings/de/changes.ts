@@ -13,10 +13,14 @@ export const changes: Pick<Strings, 'changes'> = {
       black: 'Der Kurs ist jetzt für Schwarz.',
       both: 'Der Kurs ist jetzt für beide Seiten.',
     },
-    newChapter: (positions) =>
-      `Ein neues Kapitel mit ${positions} ${positions === 1 ? 'neuen Stellung' : 'neuen Stellungen'}.`,
-    droppedChapter: (positions) =>
-      `Dieses Kapitel wurde herausgenommen, und mit ihm ${positions} ${positions === 1 ? 'Stellung' : 'Stellungen'}.`,
+    newChapter: {
+      one: 'Ein neues Kapitel mit einer neuen Stellung.',
+      other: 'Ein neues Kapitel mit {n} neuen Stellungen.',
+    },
+    droppedChapter: {
+      one: 'Dieses Kapitel wurde herausgenommen, und mit ihm eine Stellung.',
+      other: 'Dieses Kapitel wurde herausgenommen, und mit ihm {n} Stellungen.',
+    },
     kinds: {
       advice: 'Andere Empfehlungen',
       reply: 'Neu behandelte Antworten',
@@ -40,8 +44,8 @@ export const changes: Pick<Strings, 'changes'> = {
     calledBad: '{at}: {move} gilt jetzt als schlechter Zug.',
     calledBadNoMore: '{at}: {move} gilt nicht mehr als schlechter Zug.',
     assessment: '{at}: {now}, nicht mehr {before}.',
-    positions: (count) => `${count} neue Stellungen`,
-    positionsDropped: (count) => `${count} Stellungen`,
+    positions: { one: '{n} neue Stellung', other: '{n} neue Stellungen' },
+    positionsDropped: { one: '{n} Stellung', other: '{n} Stellungen' },
     exercise: {
       new: '{exercise} ist neu.',
       changed: '{exercise} hat eine andere Lösung oder beurteilt andere Züge.',

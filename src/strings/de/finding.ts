@@ -42,11 +42,11 @@ export const finding: typeof english = {
     more: '{count} weitere zeigen',
 
     namesFound: 'Benannte Stellungen',
-    chaptersFound: { one: 'In einem Kapitel gefunden.', many: 'In {count} Kapiteln gefunden.' },
+    chaptersFound: { one: 'In einem Kapitel gefunden.', other: 'In {n} Kapiteln gefunden.' },
     noWords: 'In keinem Kapitel steht „{words}“.',
     moreInChapter: {
       one: 'und an einer weiteren Stelle',
-      many: 'und an {count} weiteren Stellen',
+      other: 'und an {n} weiteren Stellen',
     },
     fromFolder:
       'Die Suche nach Wörtern braucht die veröffentlichte Site: Ein Browser lässt eine Seite, die aus einem Ordner geöffnet wurde, ihr Verzeichnis nicht lesen. Stellungen und ihre Namen lassen sich hier suchen.',
@@ -84,11 +84,11 @@ export const finding: typeof english = {
     emptyBoard: 'Stellen Sie eine Figur auf das Brett.',
     exactly: {
       one: 'Eine Stellung hat genau diese Figuren:',
-      many: '{count} Stellungen haben genau diese Figuren:',
+      other: '{n} Stellungen haben genau diese Figuren:',
     },
     holding: {
       one: 'Eine Stellung hat sie neben anderen:',
-      many: '{count} Stellungen haben sie neben anderen:',
+      other: '{n} Stellungen haben sie neben anderen:',
     },
     nowhere: 'Keine Stellung des Kurses hat diese Figuren auf diesen Feldern.',
   },

@@ -14,6 +14,7 @@ import { position } from './position.ts';
 import { practice } from './practice.ts';
 
 export const de: Strings = {
+  language: 'de',
   ...board,
   book,
   ...changes,

@@ -40,6 +40,14 @@ export const page: typeof english = {
   notFoundLead: 'Die Adresse ist vielleicht vertippt, oder das Kapitel hat einen neuen Namen.',
   toContents: 'Zum Inhalt',
 
+  gone: {
+    position:
+      'Die Stellung dieses Verweises steht nicht mehr in diesem Kapitel. Das Brett zeigt die ähnlichste: {nearest}.',
+    place: 'Die Stelle, zu der dieser Verweis führt, gibt es in diesem Kapitel nicht mehr.',
+    elsewhere: 'Sie steht jetzt in „{chapter}“.',
+    close: 'Schließen',
+  },
+
   startPosition: 'am Anfang',
   after: (move) => `nach ${move}`,
   inChapter: (position, chapter) => `${position} in „${chapter}“`,
@@ -88,8 +96,7 @@ export const page: typeof english = {
 
   patternEmpty: (squares) => `Leer: ${squares}.`,
   patternLegend: 'Eingeklammerte Felder sind leer; weitere Figuren dürfen überall stehen.',
-  patternCount: (count) =>
-    count === 1 ? 'In einer Stellung des Kurses' : `In ${count} Stellungen des Kurses`,
+  patternCount: { one: 'In einer Stellung des Kurses', other: 'In {n} Stellungen des Kurses' },
   patternHere: 'In diesem Kapitel, nach',
   patternThere: (chapter) => `In „${chapter}“, nach`,
   patternMore: (count) => `${count} weitere`,

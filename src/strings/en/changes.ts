@@ -12,10 +12,14 @@ export const changes = {
       black: 'The course is for Black now.',
       both: 'The course is for both sides now.',
     },
-    newChapter: (positions: number) =>
-      `A new chapter with ${positions} new ${positions === 1 ? 'position' : 'positions'}.`,
-    droppedChapter: (positions: number) =>
-      `This chapter was taken out, and ${positions} ${positions === 1 ? 'position' : 'positions'} with it.`,
+    newChapter: {
+      one: 'A new chapter with one new position.',
+      other: 'A new chapter with {n} new positions.',
+    },
+    droppedChapter: {
+      one: 'This chapter was taken out, and one position with it.',
+      other: 'This chapter was taken out, and {n} positions with it.',
+    },
     kinds: {
       advice: 'Other advice',
       reply: 'New replies covered',
@@ -39,8 +43,8 @@ export const changes = {
     calledBad: '{at}: {move} is called a bad move now.',
     calledBadNoMore: '{at}: {move} is no longer called a bad move.',
     assessment: '{at}: {now}, no longer {before}.',
-    positions: (count: number) => `${count} new positions`,
-    positionsDropped: (count: number) => `${count} positions`,
+    positions: { one: '{n} new position', other: '{n} new positions' },
+    positionsDropped: { one: '{n} position', other: '{n} positions' },
     exercise: {
       new: '{exercise} is new.',
       changed: '{exercise} has another answer, or judges other moves.',

@@ -43,9 +43,9 @@ export const finding = {
     more: 'Show {count} more',
 
     namesFound: 'Named positions',
-    chaptersFound: { one: 'Found in one chapter.', many: 'Found in {count} chapters.' },
+    chaptersFound: { one: 'Found in one chapter.', other: 'Found in {n} chapters.' },
     noWords: 'No chapter has “{words}”.',
-    moreInChapter: { one: 'and in one more place', many: 'and in {count} more places' },
+    moreInChapter: { one: 'and in one more place', other: 'and in {n} more places' },
     fromFolder:
       'The search by words needs the published site: a browser does not let a page that was opened from a folder read its index. Positions, and their names, can be searched for here.',
     noWasm:
@@ -83,11 +83,11 @@ export const finding = {
     emptyBoard: 'Put a piece on the board.',
     exactly: {
       one: 'One position has just these pieces:',
-      many: '{count} positions have just these pieces:',
+      other: '{n} positions have just these pieces:',
     },
     holding: {
       one: 'One position has them among others:',
-      many: '{count} positions have them among others:',
+      other: '{n} positions have them among others:',
     },
     nowhere: 'No position of the course has these pieces on these squares.',
   },

@@ -14,6 +14,8 @@ import { practice } from './practice.ts';
 
 /** Every word that Linewright itself says to readers, in English; a section is a file. */
 export const en = {
+  /** BCP 47: whose rules its plurals follow. */
+  language: 'en',
   ...board,
   book,
   ...changes,

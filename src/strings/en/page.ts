@@ -37,6 +37,15 @@ export const page = {
   notFoundLead: 'The address may be mistyped, or the chapter may have a new name.',
   toContents: 'To the contents',
 
+  /** What a chapter says of an address whose place it has no more; gaps in braces. */
+  gone: {
+    position:
+      'The position of this link is not in this chapter any more. The board shows the one that is most like it: {nearest}.',
+    place: 'The place that this link leads to is not in this chapter any more.',
+    elsewhere: 'It now stands in “{chapter}”.',
+    close: 'Close',
+  },
+
   startPosition: 'at the start',
   after: (move: string) => `after ${move}`,
   inChapter: (position: string, chapter: string) => `${position} in “${chapter}”`,
@@ -88,8 +97,7 @@ export const page = {
 
   patternEmpty: (squares: string) => `Empty: ${squares}.`,
   patternLegend: 'Bracketed squares are empty; other pieces may stand anywhere.',
-  patternCount: (count: number) =>
-    count === 1 ? 'In one position of the course' : `In ${count} positions of the course`,
+  patternCount: { one: 'In one position of the course', other: 'In {n} positions of the course' },
   patternHere: 'In this chapter, after',
   patternThere: (chapter: string) => `In “${chapter}”, after`,
   patternMore: (count: number) => `${count} more`,

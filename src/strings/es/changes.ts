@@ -13,10 +13,14 @@ export const changes: Pick<Strings, 'changes'> = {
       black: 'El curso es ahora para las negras.',
       both: 'El curso es ahora para ambos bandos.',
     },
-    newChapter: (positions) =>
-      `Un capítulo nuevo con ${positions} ${positions === 1 ? 'posición nueva' : 'posiciones nuevas'}.`,
-    droppedChapter: (positions) =>
-      `Este capítulo se ha retirado, y con él ${positions} ${positions === 1 ? 'posición' : 'posiciones'}.`,
+    newChapter: {
+      one: 'Un capítulo nuevo con una posición nueva.',
+      other: 'Un capítulo nuevo con {n} posiciones nuevas.',
+    },
+    droppedChapter: {
+      one: 'Este capítulo se ha retirado, y con él una posición.',
+      other: 'Este capítulo se ha retirado, y con él {n} posiciones.',
+    },
     kinds: {
       advice: 'Otras recomendaciones',
       reply: 'Nuevas respuestas tratadas',
@@ -40,8 +44,8 @@ export const changes: Pick<Strings, 'changes'> = {
     calledBad: '{at}: {move} se considera ahora una mala jugada.',
     calledBadNoMore: '{at}: {move} ya no se considera una mala jugada.',
     assessment: '{at}: {now}, ya no {before}.',
-    positions: (count) => `${count} posiciones nuevas`,
-    positionsDropped: (count) => `${count} posiciones`,
+    positions: { one: '{n} posición nueva', other: '{n} posiciones nuevas' },
+    positionsDropped: { one: '{n} posición', other: '{n} posiciones' },
     exercise: {
       new: '{exercise} es nuevo.',
       changed: '{exercise} tiene otra solución o juzga otras jugadas.',

@@ -44,10 +44,10 @@ export const finding: typeof english = {
     namesFound: 'Posiciones con nombre',
     chaptersFound: {
       one: 'Encontrado en un capítulo.',
-      many: 'Encontrado en {count} capítulos.',
+      other: 'Encontrado en {n} capítulos.',
     },
     noWords: 'Ningún capítulo tiene «{words}».',
-    moreInChapter: { one: 'y en un lugar más', many: 'y en {count} lugares más' },
+    moreInChapter: { one: 'y en un lugar más', other: 'y en {n} lugares más' },
     fromFolder:
       'La búsqueda por palabras necesita el sitio publicado: un navegador no deja que una página abierta desde una carpeta lea su índice. Aquí se pueden buscar posiciones y sus nombres.',
     noWasm:
@@ -84,11 +84,11 @@ export const finding: typeof english = {
     emptyBoard: 'Ponga una pieza en el tablero.',
     exactly: {
       one: 'Una posición tiene justamente estas piezas:',
-      many: '{count} posiciones tienen justamente estas piezas:',
+      other: '{n} posiciones tienen justamente estas piezas:',
     },
     holding: {
       one: 'Una posición las tiene entre otras:',
-      many: '{count} posiciones las tienen entre otras:',
+      other: '{n} posiciones las tienen entre otras:',
     },
     nowhere: 'Ninguna posición del curso tiene estas piezas en estas casillas.',
   },

@@ -42,6 +42,14 @@ export const page: typeof english = {
   notFoundLead: 'Puede que la dirección esté mal escrita o que el capítulo tenga otro nombre.',
   toContents: 'Al índice',
 
+  gone: {
+    position:
+      'La posición de este enlace ya no está en este capítulo. El tablero muestra la más parecida: {nearest}.',
+    place: 'El lugar al que lleva este enlace ya no está en este capítulo.',
+    elsewhere: 'Ahora está en «{chapter}».',
+    close: 'Cerrar',
+  },
+
   startPosition: 'al comienzo',
   after: (move) => `tras ${move}`,
   inChapter: (position, chapter) => `${position} en «${chapter}»`,
@@ -91,8 +99,7 @@ export const page: typeof english = {
   patternEmpty: (squares) => `Vacías: ${squares}.`,
   patternLegend:
     'Las casillas entre corchetes están vacías; puede haber otras piezas en cualquier lugar.',
-  patternCount: (count) =>
-    count === 1 ? 'En una posición del curso' : `En ${count} posiciones del curso`,
+  patternCount: { one: 'En una posición del curso', other: 'En {n} posiciones del curso' },
   patternHere: 'En este capítulo, tras',
   patternThere: (chapter) => `En «${chapter}», tras`,
   patternMore: (count) => `${count} más`,

@@ -3,9 +3,9 @@
 import { createTextReport } from '../../../src/cli/compare-report.ts';
 import { createJsonReport } from '../../../src/cli/compare-report-json.ts';
 import type { ComparisonReport } from '../../../src/cli/comparison.ts';
+import type { CourseTable } from '../../../src/contract/course-table.ts';
 import { makeDraft } from '../../../src/import/index.ts';
 import { compareGames } from '../../../src/lookup/games/index.ts';
-import type { CourseTable } from '../../../src/lookup/index.ts';
 import type { Course } from '../../../src/model/index.ts';
 import {
   type ArchiveGame,

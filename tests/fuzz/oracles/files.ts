@@ -8,12 +8,12 @@ import type { CheckedCourse } from '../../../src/check/index.ts';
 import { compareGames } from '../../../src/lookup/games/index.ts';
 import { type Movetext, makeMovetext, parseGames } from '../../../src/movetext/index.ts';
 import { bookPages } from '../../../src/publish/book/book-pages.ts';
-import { lastBoard } from '../../../src/publish/last-board.ts';
+import { renderChapters } from '../../../src/publish/book/render-chapters.ts';
 import { makePgn } from '../../../src/publish/pgn/index.ts';
 import { readNews } from '../../../src/read/read-news.ts';
-import { assignAddresses } from '../../../src/site/render/addresses.ts';
+import { assignAddresses } from '../../../src/render/addresses.ts';
+import { contextOf, element } from '../../../src/render/index.ts';
 import { makeCourseTable } from '../../../src/site/render/course-table.ts';
-import { chapterTree, contextOf, element, makeStill } from '../../../src/site/render/index.ts';
 import type { Oracle } from '../case.ts';
 import type { CourseRun } from './course-run.ts';
 import { readXml } from './xml.ts';
@@ -88,13 +88,7 @@ export const soundBook: Oracle<CourseRun> = {
   *examine({ checked }) {
     if (checked === undefined) return;
     const { course } = checked;
-    const medium = { board, folds: false, below: lastBoard(course, board) };
-    const context = contextOf(course, medium, 'xhtml');
-    const chapters = course.chapters.map((chapter) => ({
-      chapter,
-      file: context.addresses.page(chapter.file),
-      tree: makeStill(chapterTree({ ...context, chapter })),
-    }));
+    const chapters = renderChapters(contextOf(course), board, undefined);
     const { pages } = bookPages(course, chapters, { site: undefined, media: new Map() });
     for (const { content } of pages) {
       const { faults, ids, links } = readXml(content);

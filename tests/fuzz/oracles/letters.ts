@@ -5,7 +5,7 @@ import { makeMailHtml } from '../../../src/publish/letter/mail-html.ts';
 import { mailTree } from '../../../src/publish/letter/mail-tree.ts';
 import { makePlainText } from '../../../src/publish/letter/plain-text.ts';
 import { renderText } from '../../../src/publish/letter/render-text.ts';
-import { element } from '../../../src/site/render/index.ts';
+import { element } from '../../../src/render/index.ts';
 import type { Oracle } from '../case.ts';
 import type { CourseRun } from './course-run.ts';
 import { readHtml } from './html.ts';

@@ -1,6 +1,6 @@
 import { initialPosition } from '../../../src/chess/index.ts';
 import { drawBoard, drawCaptionedBoard, drawCard, drawCover } from '../../../src/draw/index.ts';
-import { emblematic, pictureOf } from '../../../src/site/render/index.ts';
+import { emblematic, pictureOf } from '../../../src/render/index.ts';
 import type { Oracle } from '../case.ts';
 import type { CourseRun } from './course-run.ts';
 import { readXml } from './xml.ts';

@@ -1,8 +1,13 @@
+import { toHtml } from 'hast-util-to-html';
 import { visit } from 'unist-util-visit';
 import type { Course } from '../../../src/model/index.ts';
-import { renderChapter } from '../../../src/site/render/chapter.ts';
-import { contextOf } from '../../../src/site/render/context.ts';
-import { pageMedium } from '../../../src/site/render/medium.ts';
+import {
+  assignAddresses,
+  chapterDocument,
+  contextOf,
+  pageMedium,
+  resolve,
+} from '../../../src/render/index.ts';
 import { renderSite } from '../../../src/site/render/site.ts';
 import { shownOn } from '../../../src/site/render/testing/shown-on.ts';
 import type { Oracle } from '../case.ts';
@@ -62,8 +67,10 @@ function* lostBlocks(
       node.value = '';
     });
     if (!hasHtml) continue;
-    const context = contextOf(course, pageMedium);
-    const bare = countBlocks(renderChapter({ ...context, chapter: { ...chapter, body } }));
+    const context = contextOf(course);
+    const document = chapterDocument({ ...context, chapter: { ...chapter, body } });
+    const page = resolve(document, pageMedium(assignAddresses(course)), context.strings);
+    const bare = countBlocks(toHtml(page, { allowDangerousHtml: true }));
     const shown = countBlocks(pages[index]?.html ?? '');
     // An author may call an element of his own so, too.
     if (shown < bare) yield `with HTML a page has ${shown} blocks, without it ${bare}`;

@@ -12,7 +12,8 @@ import {
   tryMove,
 } from '../../../src/browser/practice/session.ts';
 import { englishLetters } from '../../../src/chess/index.ts';
-import type { CourseNotes, CourseTable } from '../../../src/lookup/index.ts';
+import type { CourseNotes } from '../../../src/contract/course-notes.ts';
+import type { CourseTable } from '../../../src/contract/course-table.ts';
 import { searchPositions } from '../../../src/lookup/search/search-positions.ts';
 import { renderSite } from '../../../src/site/render/site.ts';
 import type { Oracle } from '../case.ts';

@@ -1,5 +1,5 @@
 import { initialPosition, isMoveFault, type Position, playMove } from '../../../chess/index.ts';
-import type { CourseTable, TableMove, TableMoveKind } from '../../../lookup/index.ts';
+import type { CourseTable, TableMove, TableMoveKind } from '../../../contract/course-table.ts';
 import { type PracticeCourse, practiceCourse } from '../practice-course.ts';
 
 interface Draft {
@@ -47,7 +47,7 @@ export function smallCourse(
     }
   });
   const list = [...drafts.values()];
-  const places = (of: ReadonlySet<number>) => [...of].map((chapter) => [chapter, 'x'] as const);
+  const places = (of: ReadonlySet<number>) => [...of].map((chapter) => [chapter] as const);
   const table: CourseTable = {
     format: 1,
     course: 'small',

@@ -1,38 +1,56 @@
 import type { Element, Root } from 'hast';
 import { toHtml } from 'hast-util-to-html';
-import { type Course, chapterIndex } from '../../../model/index.ts';
+import { chapterIndex } from '../../../model/index.ts';
+import {
+  addressInSite,
+  chapterDocument,
+  type Medium,
+  pageMedium,
+  resolve,
+  type Target,
+} from '../../../render/index.ts';
 import type { Handout } from '../../site-data.ts';
-import { chapterTree } from '../chapter.ts';
-import { contextOf } from '../context.ts';
-import { pageMedium } from '../medium.ts';
-import { makeStill } from '../still.ts';
+import type { SiteContext } from '../site-context.ts';
 import { fitForPaper } from './fit-for-paper.ts';
-import { placeTeller, targetOf } from './places.ts';
+import { placeTeller } from './places.ts';
 
 /** The whole course as one document for paper, the answers of all exercises at its end. */
-export function renderHandout(course: Course): Handout {
-  // Addresses of its own: rendering gives out ids, and the chapters' pages have theirs.
-  const base = contextOf(course, pageMedium);
-  const { addresses, strings } = base;
+export function renderHandout(context: SiteContext): Handout {
+  const { course, addresses, strings } = context;
   const placeOf = placeTeller(course, addresses, strings);
-  const prefix = (chapter: string) => `c${chapterIndex(course, chapter) + 1}`;
-  const idIn = (chapter: string, id: string) => `${prefix(chapter)}-${id}`;
+  const idIn = (file: string, id?: string): string => {
+    const number = chapterIndex(course, file) + 1;
+    return id === undefined ? `c${number}` : `c${number}-${id}`;
+  };
+  const used = new Set<string>();
+  const lead = (id: string): string => {
+    used.add(id);
+    return `#${encodeURIComponent(id)}`;
+  };
+  const mediumOf = (from: string): Medium => ({
+    ...pageMedium(addresses),
+    isLive: false,
+    addressOf(target: Target) {
+      if (target.to === 'note') return lead(idIn(from, target.id));
+      if (target.to === 'chapter') return lead(idIn(target.chapter, target.id));
+      if (target.to === 'place') return lead(idIn(target.ref.chapter, addresses.id(target.ref)));
+      return addressInSite(target, addresses);
+    },
+  });
   const parts = course.chapters.map((chapter, index) => {
     const { file, title, summary } = chapter;
-    const tree = fitForPaper(makeStill(chapterTree({ ...base, chapter })), {
+    const still = resolve(chapterDocument({ ...context, chapter }), mediumOf(file), strings);
+    const tree = fitForPaper(still, {
       id: (id) => idIn(file, id),
-      link(href, words) {
-        const target = targetOf(course, addresses, href, file);
-        if (target === undefined) return { href };
-        const id =
-          target.id === undefined ? prefix(target.chapter) : idIn(target.chapter, target.id);
-        return { href: `#${encodeURIComponent(id)}`, place: placeOf(target, file, words) };
-      },
+      place: (target, words) => placeOf(target, file, words),
     });
     const answers = takeAnswers(tree);
     return { tree, answers, number: index + 1, title, ...(summary !== undefined && { summary }) };
   });
-  dropIdleIds(parts.flatMap(({ tree, answers }) => [tree, ...answers]));
+  dropIdleIds(
+    parts.flatMap(({ tree, answers }) => [tree, ...answers]),
+    used,
+  );
   const html = (tree: Root | Element[]) =>
     toHtml(Array.isArray(tree) ? { type: 'root', children: tree } : tree, {
       allowDangerousHtml: true,
@@ -49,28 +67,23 @@ export function renderHandout(course: Course): Handout {
 /** Takes the answers out of a chapter: what stands in their section below its title. */
 function takeAnswers(tree: Root): Element[] {
   const isAnswers = (node: Root['children'][number]): node is Element =>
-    node.type === 'element' && [node.properties.className].flat().includes('answers');
+    node.type === 'element' && node.data?.role === 'answers';
   const found = tree.children.filter(isAnswers);
   tree.children = tree.children.filter((node) => !isAnswers(node));
   return found
     .flatMap(({ children }) => children)
     .filter((node) => node.type === 'element')
-    .filter(({ properties }) => ![properties.className].flat().includes('answers-title'));
+    .filter(({ data }) => data?.role !== 'answers-title');
 }
 
 /** Every move has an id, and few are led to: the others would make a long course heavy. */
-function dropIdleIds(trees: readonly (Root | Element)[]): void {
-  const used = new Set<string>();
+function dropIdleIds(trees: readonly (Root | Element)[], used: Set<string>): void {
   const walk = (node: Root | Element, visit: (element: Element) => void): void => {
     if (node.type === 'element') visit(node);
     for (const child of node.children) if (child.type === 'element') walk(child, visit);
   };
   for (const tree of trees) {
-    walk(tree, ({ properties }) => {
-      const { href, ariaDescribedBy } = properties;
-      if (typeof href === 'string' && href.startsWith('#')) {
-        used.add(decodeURIComponent(href.slice(1)));
-      }
+    walk(tree, ({ properties: { ariaDescribedBy } }) => {
       if (typeof ariaDescribedBy === 'string') used.add(ariaDescribedBy);
     });
   }

@@ -5,33 +5,14 @@ import {
   chapterIndex,
   type NodeRef,
 } from '../../../model/index.ts';
+import {
+  type Addresses,
+  diagramNumbers,
+  nodeAt,
+  numberedMove,
+  type Target,
+} from '../../../render/index.ts';
 import type { Strings } from '../../../strings/index.ts';
-import type { Addresses } from '../addresses.ts';
-import { nodeAt } from '../context.ts';
-import { diagramNumbers } from '../diagram-numbers.ts';
-import { numberedMove } from '../notation.ts';
-
-/** Where a link of the course leads. */
-export interface Target {
-  /** The chapter's file. */
-  readonly chapter: string;
-  /** Id on the chapter's page; none for the chapter itself. */
-  readonly id?: string;
-}
-
-/** The target of an address as chapter `from` writes it; nothing for what is no chapter's. */
-export function targetOf(
-  course: Course,
-  addresses: Addresses,
-  href: string,
-  from: string,
-): Target | undefined {
-  const [file = '', id] = href.split('#');
-  const chapter =
-    file === '' ? from : course.chapters.find((known) => addresses.page(known.file) === file)?.file;
-  if (chapter === undefined) return undefined;
-  return { chapter, ...(id !== undefined && id !== '' && { id: decodeURIComponent(id) }) };
-}
 
 /**
  * Tells a reader on paper where to look for a target: `diagram 12`, `chapter 3, after 7...Be7`.
@@ -54,7 +35,10 @@ export function placeTeller(course: Course, addresses: Addresses, strings: Strin
   }
   const { handout } = strings;
 
-  return ({ chapter, id }: Target, from: string, words: string): string | undefined => {
+  return (target: Target, from: string, words: string): string | undefined => {
+    if (target.to !== 'place' && target.to !== 'chapter') return undefined;
+    const chapter = target.to === 'place' ? target.ref.chapter : target.chapter;
+    const id = target.to === 'place' ? addresses.id(target.ref) : target.id;
     const { title = '' } = chapterAt(course, { chapter }) ?? {};
     const elsewhere = chapter !== from && !words.includes(title);
     const there = elsewhere ? [handout.chapter(chapterIndex(course, chapter) + 1)] : [];

@@ -1,0 +1,7 @@
+/** Where everything of a chapter stands on its page: the ids of moves, boards and headings. */
+export { type ChapterIds, chapterIds, type LineKind, lineKinds } from './chapter-ids.ts';
+export { type GameMoves, gameMoves } from './game-moves.ts';
+export type { IdGiver } from './id-giver.ts';
+export { isTarget, type LinkTargets, linkTargets } from './link-targets.ts';
+export { repeatedTitle } from './named-ids.ts';
+export { resolveFragment } from './resolve-fragment.ts';

@@ -1,0 +1,99 @@
+import type { Color } from '../chess/types.ts';
+
+/** The parts that a board may have below its squares (`browser/board/course-board.ts`). */
+export type BoardPart = 'caption' | 'steps' | 'turn' | 'fold' | 'choices' | 'also' | 'voice';
+
+/**
+ * Every `data-…` attribute that the build writes and a script reads, by the element that has it. What is not
+ * here is written and read in the browser alone.
+ */
+export interface DataAttributes {
+  /** What a page's scripts live in. */
+  readonly page: {
+    /** `writeWords` */
+    readonly words: string;
+    /** Path of the script that compares games beside the page. */
+    readonly worker?: string | undefined;
+    /** Path of the script that asks whether WebAssembly may run. */
+    readonly probe?: string | undefined;
+  };
+  /** Tells of another edition. */
+  readonly edition: { readonly worker: string };
+  readonly board: { readonly parts: string };
+  /** A block of moves. */
+  readonly moves: BoardData & {
+    readonly view: Color;
+    /** Number and side of its first move: `7b`. */
+    readonly start: string;
+  };
+  /** A move that can be played through. */
+  readonly move: BoardData & {
+    /** From and to: `g1f3`. */
+    readonly m: string;
+    /** Index of its parent among the moves of its block, where that is not the move before it. */
+    readonly up?: number | undefined;
+    /** Where else the course reaches its position: addresses and moves, in turn. */
+    readonly also?: string | undefined;
+  };
+  readonly exercise: {
+    readonly view: Color;
+    readonly turn: Color;
+    readonly p: string;
+    /** The move that led to its position: `g1f3`. */
+    readonly last?: string | undefined;
+    /** The legal moves, each as `e8=Q:e7e8q`. */
+    readonly legal: string;
+  };
+  /** A paragraph that speaks of a position: its id. */
+  readonly text: { readonly at?: string | undefined };
+}
+
+/** What a board shows at a place in the text. */
+interface BoardData {
+  /** `Position.key`, where the id is not the address of the position. */
+  readonly p?: string | undefined;
+  /** Squares. */
+  readonly mark?: string | undefined;
+  /** Arrows, each as `f3e5`. */
+  readonly plan?: string | undefined;
+  readonly threat?: string | undefined;
+  readonly guard?: string | undefined;
+}
+
+type Value = string | number | undefined;
+
+/** The attributes of an element of a tree: `dataUp`. */
+export function dataProperties<Kind extends keyof DataAttributes>(
+  _kind: Kind,
+  values: DataAttributes[Kind],
+): Record<string, string | number> {
+  return named(values, (name) => `data${name.charAt(0).toUpperCase()}${name.slice(1)}`);
+}
+
+/** The same in a page: `data-up`. */
+export function dataAttributes<Kind extends keyof DataAttributes>(
+  _kind: Kind,
+  values: DataAttributes[Kind],
+): Record<string, string | number> {
+  return named(values, (name) => `data-${name}`);
+}
+
+function named(values: object, nameOf: (name: string) => string): Record<string, string | number> {
+  const given = Object.entries(values as Readonly<Record<string, Value>>);
+  return Object.fromEntries(
+    given.flatMap(([name, value]) => (value === undefined ? [] : [[nameOf(name), value] as const])),
+  );
+}
+
+/** What an element was given; any of it may be missing, since the page may be another edition's. */
+export function dataOf<Kind extends keyof DataAttributes>(
+  _kind: Kind,
+  { dataset }: { readonly dataset: Readonly<Record<string, string | undefined>> },
+): Readonly<Partial<Record<keyof DataAttributes[Kind], string>>> {
+  return dataset as Partial<Record<keyof DataAttributes[Kind], string>>;
+}
+
+/** The parts of a board as its attribute has them. */
+export function boardParts(...parts: readonly BoardPart[]): DataAttributes['board'] {
+  return { parts: parts.join(' ') };
+}

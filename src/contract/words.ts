@@ -1,0 +1,77 @@
+import type { Strings } from '../strings/index.ts';
+
+/**
+ * The words that pages send to their scripts, in the language of the course: sections of the catalogue as they
+ * are, and sentences whose gaps the browser fills. Both sides have these types from here, so a word that one
+ * of them does not know is a fault of compiling.
+ */
+export interface PageWords {
+  readonly board: BoardWords;
+  readonly setUp: SetUpWords;
+  readonly chapter: ChapterWords;
+  readonly practice: PracticeWords;
+  readonly search: SearchWords;
+  readonly tree: TreeWords;
+  readonly compare: CompareWords;
+  readonly embed: EmbedWords;
+}
+
+/** How pieces and sides are called. */
+export interface PieceWords {
+  readonly letters: Strings['pieceLetters'];
+  readonly pieces: Strings['pieceNames'];
+  readonly white: string;
+  readonly black: string;
+}
+
+export type BoardWords = Strings['board'] & PieceWords;
+
+/** Where pieces are set by hand. */
+export type SetUpWords = BoardWords & Pick<Strings, 'setUp'>;
+
+export type ChapterWords = BoardWords &
+  Pick<Strings, 'exercise' | 'gone'> & {
+    /** Titles of other chapters, by the addresses of their pages. */
+    readonly chapters: Readonly<Record<string, string>>;
+    /** `{position} in “{chapter}”`. */
+    readonly inChapter: string;
+  };
+
+export type PracticeWords = BoardWords &
+  Pick<Strings, 'practice'> & {
+    /** Moves are printed with figures instead of letters. */
+    readonly figurines: boolean;
+  };
+
+/** What a move of the course is called. */
+export interface MoveWords {
+  readonly letters: Strings['pieceLetters'];
+  /** What each kind of move is called; empty for what needs no word. */
+  readonly kinds: Readonly<Record<'advice' | 'option' | 'bad' | 'reply', string>>;
+}
+
+export type SearchWords = Strings['finding']['search'] & PieceWords & Pick<Strings, 'toMove'>;
+
+export type TreeWords = Strings['finding']['tree'] & Pick<PieceWords, 'letters'>;
+
+export type CompareWords = Strings['compare'] &
+  Omit<PieceWords, 'pieces'> &
+  Pick<Strings, 'gameLeaves' | 'startPosition' | 'and' | 'someone'> & {
+    /** `after {move}`. */
+    readonly after: string;
+    readonly inChapter: string;
+  };
+
+export type EmbedWords = BoardWords &
+  Pick<Strings, 'toMove'> & {
+    /** Leads into the course. */
+    readonly open: string;
+  };
+
+/** The words of a page as they are sent; `wordsOf` reads them again. */
+export function writeWords<Kind extends keyof PageWords>(
+  _kind: Kind,
+  words: PageWords[Kind],
+): string {
+  return JSON.stringify(words);
+}

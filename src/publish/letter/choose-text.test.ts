@@ -1,0 +1,12 @@
+import { expect, test } from 'vitest';
+import { courseOf } from '../../model/testing/course-of.ts';
+import { chooseText } from './choose-text.ts';
+
+test('a part of a chapter is led to by its heading, also where a position has the heading’s name', () => {
+  const course = courseOf(
+    '# 1\n\n## Main\n\n```moves\n1. e4 {:here[main]} e5\n```\n\n## Other\n\nWords.',
+  );
+  const pageOf = (section: string) => chooseText(course, { chapter: '1', section }).page;
+  expect(pageOf('Main')).toBe('1.html#main-2');
+  expect(pageOf('Other')).toBe('1.html#other');
+});

@@ -1,0 +1,90 @@
+import type { Element, Root } from 'hast';
+import type { Nodes } from 'mdast';
+import { toHast } from 'mdast-util-to-hast';
+import { chapterIds, repeatedTitle } from '../addresses/index.ts';
+import type { Chapter, Course } from '../model/index.ts';
+import type { RenderContext } from './context.ts';
+import { targetOf } from './links.ts';
+import { elementsIn, nodesIn } from './nodes-in.ts';
+import { proseHandlers } from './prose.ts';
+import { cleanRawHtml } from './raw-html.ts';
+
+const known = new WeakMap<Course, WeakMap<Chapter, Root>>();
+
+/**
+ * The body of a chapter as a document, below its title. It is made once for all media, and none of them
+ * changes it.
+ */
+export function chapterDocument(context: RenderContext): Root {
+  const { course, chapter } = context;
+  const documents = known.get(course) ?? new WeakMap<Chapter, Root>();
+  known.set(course, documents);
+  const document = documents.get(chapter) ?? makeDocument(context);
+  documents.set(chapter, document);
+  return document;
+}
+
+function makeDocument(context: RenderContext): Root {
+  const { chapter, strings } = context;
+  let hasRawHtml = false;
+  let topHeading = false;
+  const body = withAnswers(chapter, withoutTitle(chapter));
+  for (const node of nodesIn<Nodes>(body)) {
+    if (node.type === 'html') hasRawHtml = true;
+    if (node.type === 'heading' && node.depth === 1) topHeading = true;
+  }
+  const handlers = proseHandlers(context, topHeading ? 1 : 0);
+  const tree = toHast(body, {
+    handlers,
+    allowDangerousHtml: true,
+    clobberPrefix: 'note-',
+    footnoteLabel: strings.footnotes,
+    footnoteLabelProperties: { className: ['footnotes-title'] },
+    footnoteBackLabel: strings.footnoteBack,
+  });
+  const clean =
+    hasRawHtml || tree.type !== 'root' ? cleanRawHtml(tree, chapterIds(chapter).more()) : tree;
+  for (const node of elementsIn(clean)) {
+    alignByClass(node);
+    if (node.tagName === 'a' && node.properties.href !== undefined) refer(node, context);
+  }
+  return clean;
+}
+
+/** The address of a link that a library made for a note, or an author as HTML, becomes a reference. */
+function refer(node: Element, context: RenderContext): void {
+  const { href, ...rest } = node.properties;
+  const url = String(href);
+  node.properties = rest;
+  const isNote = 'dataFootnoteRef' in rest || 'dataFootnoteBackref' in rest;
+  const target = isNote
+    ? { to: 'note' as const, id: decodeURIComponent(url.slice(1)) }
+    : targetOf(context, url);
+  if (target === undefined) node.tagName = 'span';
+  else node.data = { target, link: 'words' };
+}
+
+/** A body that begins with its chapter's title would show it twice. */
+function withoutTitle(chapter: Chapter): Chapter['body'] {
+  const { body } = chapter;
+  if (repeatedTitle(chapter) === undefined) return body;
+  return { ...body, children: body.children.slice(1) };
+}
+
+function withAnswers({ blocks }: Chapter, body: Chapter['body']): Chapter['body'] {
+  const exercises: number[] = [];
+  for (const node of nodesIn<Nodes>(body)) {
+    if (node.type !== 'courseBlock') continue;
+    if (blocks[node.block]?.kind === 'exercise') exercises.push(node.block);
+  }
+  if (exercises.length === 0) return body;
+  return { ...body, children: [...body.children, { type: 'courseAnswers', exercises }] };
+}
+
+/** `align` on table cells became obsolete; a class says the same. */
+function alignByClass(node: Element): void {
+  const align = node.properties.align;
+  if (typeof align !== 'string') return;
+  delete node.properties.align;
+  node.properties.className = [`align-${align}`];
+}

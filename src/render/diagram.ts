@@ -1,0 +1,71 @@
+import type { Element } from 'hast';
+import { toString as plainText } from 'mdast-util-to-string';
+import { chapterIds } from '../addresses/index.ts';
+import { describePosition } from '../chess/index.ts';
+import type { DiagramBlock, NodeRef } from '../model/types.ts';
+import type { RenderContext } from './context.ts';
+import { diagramNames, imagePath, pictureOf } from './diagram-images.ts';
+import { diagramNumbers } from './diagram-numbers.ts';
+import type { BoardNode, DiagramNumberNode } from './document.ts';
+import { element, linkTo } from './hast.ts';
+import type { RenderComment } from './moves-block.ts';
+
+/** A still board with its caption, the side to move, and links to its pictures. */
+export function renderDiagram(
+  context: RenderContext,
+  block: DiagramBlock,
+  renderCaption: RenderComment,
+): Element | undefined {
+  const { chapter, strings } = context;
+  const picture = pictureOf(block);
+  const name = diagramNames(chapter).get(block.key);
+  if (picture === undefined || block.position === undefined || name === undefined) return undefined;
+
+  const caption = plainText(block.caption);
+  const desc = block.alt ?? describePosition(block.position, strings.position);
+  const board: BoardNode = { type: 'board', picture: { ...picture, title: caption, desc } };
+  const ref = placeInText(context, block);
+  const still =
+    ref === undefined
+      ? element('div', { className: ['still'] }, [board])
+      : element(
+          'a',
+          { className: ['still', 'position-link'], title: strings.showOnBoard },
+          [board],
+          { role: 'show', target: { to: 'place', ref }, link: 'position' },
+        );
+  const words = renderCaption(block.caption);
+  const pictureLink = (scale: 1 | 2, label: string) =>
+    linkTo({ to: 'picture', address: imagePath(name, scale) }, 'words', [label], {
+      type: 'image/png',
+      ariaLabel: `${label}: ${caption || desc}`,
+    });
+  const number = diagramNumbers(context.course).get(`${chapter.file} ${block.key}`);
+  const numbered: DiagramNumberNode[] =
+    number === undefined ? [] : [{ type: 'diagramNumber', number }];
+  const id = chapterIds(chapter).ofNode(block, 0);
+  const figcaption = element('figcaption', {}, [
+    ...numbered,
+    ...words,
+    ...(words.length > 0 ? [' '] : []),
+    element('span', { className: ['to-move'] }, [strings.toMove[picture.turn]]),
+    ' ',
+    element(
+      'span',
+      { className: ['pictures'] },
+      [pictureLink(1, strings.picture), ' ', pictureLink(2, strings.pictureTwice)],
+      { role: 'pictures' },
+    ),
+  ]);
+  return element('figure', { className: ['diagram'], id }, [still, figcaption], {
+    role: 'diagram',
+  });
+}
+
+/** Where the diagram's position stands in the moves: by its label, else in this chapter. */
+function placeInText({ course, chapter }: RenderContext, block: DiagramBlock): NodeRef | undefined {
+  const label = block.at && course.labels[block.at.name];
+  if (label !== undefined) return label.ref;
+  const position = block.position && course.graph[block.position.key];
+  return position?.at.find((ref) => ref.chapter === chapter.file);
+}

@@ -1,0 +1,127 @@
+/**
+ * A chapter as a document: a tree of HTML elements that says what is shown, and leaves open how it reaches
+ * its reader. Its links are references and its boards are positions; a medium makes addresses and pictures
+ * of them (`medium.ts`). Plain data. What tells an element's meaning is its `data`, never its class, which is for
+ * style sheets alone.
+ */
+import type { Data } from 'hast';
+import type { Color } from '../chess/index.ts';
+import type { BoardPicture } from '../draw/index.ts';
+import type { NodeRef } from '../model/index.ts';
+
+/** Where a link leads. */
+export type Target =
+  /** A place in the moves of the course. */
+  | { readonly to: 'place'; readonly ref: NodeRef }
+  /** A chapter by its file, or something in it by its id; `query` as an author wrote it. */
+  | {
+      readonly to: 'chapter';
+      readonly chapter: string;
+      readonly query?: string;
+      readonly id?: string;
+    }
+  /** A note of the text itself. */
+  | { readonly to: 'note'; readonly id: string }
+  /** A file of `media/`, or a page of the site as an author wrote it, as seen from the site's root. */
+  | { readonly to: 'site'; readonly address: string }
+  /** The picture of a diagram. */
+  | { readonly to: 'picture'; readonly address: string }
+  | { readonly to: 'web'; readonly address: string };
+
+/** What an element is to the course. */
+export type Role =
+  | 'moves'
+  | 'variations'
+  | 'game'
+  | 'exercise'
+  | 'diagram'
+  | 'pattern'
+  | 'answers'
+  /** The heading of the answers. */
+  | 'answers-title'
+  /** A move that is played through on a page. */
+  | 'move'
+  /** Leads from a diagram to its place in the moves. */
+  | 'show'
+  /** Links to the picture files of a diagram. */
+  | 'pictures'
+  /** The answer that is folded below an exercise. */
+  | 'answer'
+  /** A piece's letter that a style sheet draws a figure over. */
+  | 'figurine'
+  /** A sign that a style sheet draws over its text. */
+  | 'sign';
+
+/** How a link speaks: of a move, of a position, or in the author's words. */
+export type LinkKind = 'move' | 'position' | 'words';
+
+/** A place of the course that a move names, and the words for it. */
+export interface Meeting {
+  readonly ref: NodeRef;
+  readonly move: string;
+}
+
+/** A board in the text. */
+export interface BoardNode {
+  type: 'board';
+  picture: BoardPicture;
+  data?: Data;
+}
+
+/** The position that moves end with, for readers who cannot play them through. */
+export interface LastBoardNode {
+  type: 'lastBoard';
+  picture: BoardPicture;
+  turn: Color;
+  data?: Data;
+}
+
+/** The number of a diagram, counted through the course. */
+export interface DiagramNumberNode {
+  type: 'diagramNumber';
+  number: number;
+  data?: Data;
+}
+
+/** The positions that have a pattern, chapter by chapter. */
+export interface PlacesNode {
+  type: 'places';
+  chapters: readonly ChapterPlaces[];
+  data?: Data;
+}
+
+export interface ChapterPlaces {
+  /** `In this chapter, after`. */
+  readonly lead: string;
+  readonly places: readonly {
+    readonly ref: NodeRef;
+    /** The move that leads there. */
+    readonly move: string;
+    /** The author's name for the position. */
+    readonly name?: string;
+  }[];
+}
+
+declare module 'hast' {
+  interface ElementData {
+    role?: Role;
+    target?: Target;
+    link?: LinkKind;
+    /** Of a move: where else the course reaches its position. */
+    meetings?: readonly Meeting[];
+    /** Of a sign: what stands for it where no style sheet draws it. */
+    plain?: string;
+  }
+  interface ElementContentMap {
+    board: BoardNode;
+    diagramNumber: DiagramNumberNode;
+    lastBoard: LastBoardNode;
+    places: PlacesNode;
+  }
+  interface RootContentMap {
+    board: BoardNode;
+    diagramNumber: DiagramNumberNode;
+    lastBoard: LastBoardNode;
+    places: PlacesNode;
+  }
+}

@@ -1,0 +1,32 @@
+/**
+ * What a chapter says: made once as a document, whose links are references and whose boards are positions, and
+ * shown by media: the site's pages, paper, letters, e-books.
+ */
+export { type Addresses, assignAddresses } from './addresses.ts';
+export { chapterDocument } from './chapter.ts';
+export { compose } from './compose.ts';
+export {
+  contextOf,
+  nodeAt,
+  positionInWords,
+  type RenderContext,
+  type SharedContext,
+} from './context.ts';
+export { cardPath, diagramNames, imagePath, pictureOf } from './diagram-images.ts';
+export { diagramNumbers } from './diagram-numbers.ts';
+export type { LinkKind, Role, Target } from './document.ts';
+export { emblematic } from './emblematic.ts';
+export { exerciseNumber } from './exercise.ts';
+export { element, text } from './hast.ts';
+export type { Medium } from './medium.ts';
+export { chaptersMet } from './meetings.ts';
+export { namesByKey } from './names-by-key.ts';
+export { newsChapter, newsId, newsPage } from './news-chapter.ts';
+export { elementsIn } from './nodes-in.ts';
+export { numberedMove, sanText } from './notation.ts';
+export { addressInSite, pageMedium } from './page-medium.ts';
+export { renderPattern } from './pattern.ts';
+export { proseHandlers } from './prose.ts';
+export { resolve, resolveAll } from './resolve.ts';
+export { tidySpaces } from './tidy-spaces.ts';
+export { writeXml } from './write-xml.ts';

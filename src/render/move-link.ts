@@ -1,0 +1,109 @@
+import type { ElementContent } from 'hast';
+import { numberSign } from '../chess/index.ts';
+import { dataProperties } from '../contract/attributes.ts';
+import { readPositionAddress } from '../contract/position-address.ts';
+import type { MoveNode } from '../model/types.ts';
+import { glyphSign } from '../movetext/glyphs.ts';
+import type { Strings } from '../strings/index.ts';
+import type { RenderContext } from './context.ts';
+import { element } from './hast.ts';
+import type { MoveTree } from './move-tree.ts';
+import { sanHtml } from './notation.ts';
+
+/** Signs that few fonts have: the style sheet draws them over the text. */
+const drawnSigns: Readonly<Record<string, string>> = {
+  '⩲': 'slight-white',
+  '⩱': 'slight-black',
+  '±': 'clear-white',
+  '∓': 'clear-black',
+};
+
+/** The same as people type them, for those that hardly any font has. */
+const plainSigns: Readonly<Record<string, string>> = { '⩲': '+/=', '⩱': '=/+' };
+
+/** Suffix glyphs, `!` to `?!`, stand close to the move; assessments and others apart. */
+const lastSuffix = 6;
+const noBreak = '\u00a0';
+
+/**
+ * A move as the reader sees it: a link to itself that carries all the board needs, and its
+ * glyphs. A move that cannot be played, as a preview may show, is text.
+ */
+export function moveLink(
+  context: RenderContext,
+  tree: MoveTree,
+  node: MoveNode,
+  withNumber: boolean,
+): ElementContent[] {
+  const { move } = node;
+  if (move === undefined) {
+    return [
+      element('span', { className: ['move', 'fault'] }, [node.written?.san ?? ''], {
+        role: 'move',
+      }),
+    ];
+  }
+  const number = withNumber ? [numberSign(move) + noBreak] : [];
+  const words = [...number, ...sanHtml(move.san, context.notation)];
+  const glyphs = node.glyphs.flatMap((nag) => glyph(nag, context.strings));
+  const id = tree.idOf?.(node);
+  if (id === undefined) {
+    return [element('span', { className: ['move'] }, words, { role: 'move' }), ...glyphs];
+  }
+  const meetings = tree.meetings?.get(node.index);
+  const link = element(
+    'a',
+    {
+      className: ['move'],
+      id,
+      ...dataProperties('move', {
+        m: move.from + move.to,
+        ...boardData(node, id),
+        // The parent is the move before it in the text unless told otherwise.
+        up: node.parent === node.index - 1 ? undefined : node.parent,
+      }),
+    },
+    words,
+    { role: 'move', ...(meetings && { meetings }) },
+  );
+  return [link, ...glyphs];
+}
+
+/** What sets the board: the position unless the id tells it, the marked squares and the arrows. */
+export function boardData(node: MoveNode, id: string) {
+  const { position, marks, arrows } = node;
+  const told = readPositionAddress(id)?.key === position?.key;
+  const pairs = (meaning: string) =>
+    listOf(arrows.filter((arrow) => arrow.meaning === meaning).map(({ from, to }) => from + to));
+  return {
+    p: told ? undefined : position?.key,
+    mark: listOf(marks),
+    plan: pairs('plan'),
+    threat: pairs('threat'),
+    guard: pairs('guard'),
+  };
+}
+
+function listOf(words: readonly string[]): string | undefined {
+  return words.length === 0 ? undefined : words.join(' ');
+}
+
+function glyph(nag: number, strings: Strings): ElementContent[] {
+  const sign = glyphSign(nag);
+  const meaning = strings.glyph(nag);
+  const shown = sign ?? meaning;
+  if (shown === undefined) return [];
+  const drawn = drawnSigns[shown];
+  const plain = plainSigns[shown];
+  const mark = element(
+    'span',
+    {
+      className: drawn === undefined ? ['glyph'] : ['glyph', 'drawn', drawn],
+      ...(sign !== undefined &&
+        meaning !== undefined && { role: 'img', ariaLabel: meaning, title: meaning }),
+    },
+    [shown],
+    drawn === undefined ? {} : { role: 'sign', ...(plain !== undefined && { plain }) },
+  );
+  return nag <= lastSuffix ? [mark] : [{ type: 'text', value: noBreak }, mark];
+}

@@ -1,0 +1,207 @@
+import type { Element, ElementContent, Properties } from 'hast';
+import type { PhrasingContent } from 'mdast';
+import { toString as plainText } from 'mdast-util-to-string';
+import { chapterIds } from '../addresses/index.ts';
+import { dataProperties } from '../contract/attributes.ts';
+import type { MoveNode, MovesBlock, VariationNode } from '../model/types.ts';
+import { positionInWords, type RenderContext } from './context.ts';
+import { element, linkTo, text } from './hast.ts';
+import { meetingsOf } from './meetings.ts';
+import { boardData, moveLink } from './move-link.ts';
+import { moveTokens } from './move-tokens.ts';
+import type { MoveTree } from './move-tree.ts';
+
+/** A variation up to this long, with nothing inside it, stays in its sentence. */
+const shortPlies = 6;
+const shortComments = 60;
+/** After a comment this long the moves begin a new paragraph. */
+const paragraphComment = 90;
+/** Lists deeper than this would nest the HTML too far: the rest stays in its paragraph. */
+const deepestList = 20;
+
+/** Turns a comment's Markdown into HTML. */
+export type RenderComment = (content: readonly PhrasingContent[]) => ElementContent[];
+
+/**
+ * The text that is being set: a paragraph of a line, or brackets within one.
+ * `list` holds the variations that were told since the last paragraph.
+ */
+interface Level {
+  readonly home: Element;
+  readonly inline: boolean;
+  paragraph: Element | undefined;
+  list: Element | undefined;
+  /** The next move of Black needs its number: something stands between it and White's move. */
+  interrupted: boolean;
+  /** The next move begins a new paragraph. */
+  rested: boolean;
+}
+
+/** A block as running text. */
+export function renderMoves(
+  context: RenderContext,
+  block: MovesBlock,
+  renderComment: RenderComment,
+): Element {
+  const ids = chapterIds(context.chapter);
+  const idOf = (node: MoveNode) => ids.ofNode(block, node.index);
+  const meetings = meetingsOf(context, block.nodes);
+  const tree = { ...block, idOf, meetings };
+  return setMoves(context, tree, renderComment, fromLine(context, block));
+}
+
+/**
+ * Moves as running text: the main line in sentences, short variations in brackets within
+ * them, longer and nested ones as list items below.
+ */
+export function setMoves(
+  context: RenderContext,
+  tree: MoveTree,
+  renderComment: RenderComment,
+  before: readonly Element[] = [],
+): Element {
+  const home = element('div', treeProperties(tree), before, { role: 'moves' });
+  const levels: Level[] = [newLevel(home, false)];
+  for (const token of moveTokens(tree.nodes)) {
+    const level = levels.at(-1);
+    if (level === undefined) break;
+    switch (token.kind) {
+      case 'move': {
+        const paragraph = paragraphFor(level, level.rested);
+        level.rested = false;
+        const white = token.node.move?.color !== 'black';
+        separate(paragraph);
+        paragraph.children.push(...moveLink(context, tree, token.node, white || level.interrupted));
+        level.interrupted = false;
+        if (token.node.index === tree.leadsTo) {
+          paragraph.properties.className = ['lead'];
+          level.interrupted = true;
+          level.rested = true;
+        }
+        break;
+      }
+      case 'comment': {
+        const html = renderComment(token.comment.content);
+        if (html.length === 0) break;
+        const paragraph = paragraphFor(level, false);
+        separate(paragraph);
+        for (const node of html) paragraph.children.push(node);
+        level.interrupted = true;
+        const length = plainText(token.comment.content).length;
+        level.rested = !level.inline && levels.length === 1 && length >= paragraphComment;
+        break;
+      }
+      case 'open':
+        levels.push(openVariation(tree, token.variation, level, levels.length));
+        break;
+      case 'close': {
+        levels.pop();
+        if (level.inline) level.home.children.push(text(')'));
+        const outer = levels.at(-1);
+        if (outer !== undefined) outer.interrupted = true;
+      }
+    }
+  }
+  if (tree.result !== undefined && tree.result !== '*') {
+    const [outermost] = levels;
+    const paragraph = outermost && paragraphFor(outermost, false);
+    paragraph?.children.push(text(' '), element('span', { className: ['result'] }, [tree.result]));
+  }
+  return home;
+}
+
+function treeProperties({ nodes, view, className, idOf }: MoveTree): Properties {
+  const classes = className === undefined ? ['moves'] : ['moves', className];
+  const [start] = nodes;
+  if (idOf === undefined) return { className: classes };
+  const first = nodes[1]?.move;
+  const id = start && idOf(start);
+  return {
+    className: classes,
+    ...(id !== undefined && { id }),
+    ...dataProperties('moves', {
+      ...(start && id !== undefined && boardData(start, id)),
+      view,
+      start: first === undefined ? '1w' : `${first.number}${first.color === 'white' ? 'w' : 'b'}`,
+    }),
+  };
+}
+
+/** `From: after 7...Be7`, where a block goes on from a named position. */
+function fromLine({ course, chapter, strings }: RenderContext, block: MovesBlock) {
+  const label = block.from && course.labels[block.from.name];
+  if (label === undefined) return [];
+  const words = positionInWords(course, label.ref, strings, chapter.file);
+  const link = linkTo({ to: 'place', ref: label.ref }, 'position', [words]);
+  return [element('p', { className: ['from'] }, [`${strings.startsFrom} `, link])];
+}
+
+function newLevel(home: Element, inline: boolean): Level {
+  return {
+    home,
+    inline,
+    paragraph: inline ? home : undefined,
+    list: undefined,
+    interrupted: true,
+    rested: false,
+  };
+}
+
+function paragraphFor(level: Level, fresh: boolean): Element {
+  if (level.paragraph === undefined || fresh) {
+    level.paragraph = element('p', {}, []);
+    level.home.children.push(level.paragraph);
+    level.list = undefined;
+  }
+  return level.paragraph;
+}
+
+function openVariation(
+  { nodes }: MoveTree,
+  variation: VariationNode,
+  level: Level,
+  depth: number,
+): Level {
+  if (level.inline || depth > deepestList || isShort(nodes, variation)) {
+    const brackets = element('span', { className: ['variation'] }, ['(']);
+    const paragraph = paragraphFor(level, false);
+    separate(paragraph);
+    // Brackets within brackets lie flat, side by side: only a variation in a paragraph gets a span.
+    if (!level.inline) paragraph.children.push(brackets);
+    else paragraph.children.push(text('('));
+    return newLevel(level.inline ? level.home : brackets, true);
+  }
+  level.list ??= element('ul', { className: ['variations'], role: 'list' }, [], {
+    role: 'variations',
+  });
+  if (level.home.children.at(-1) !== level.list) level.home.children.push(level.list);
+  level.paragraph = undefined;
+  const item = element('li', {}, []);
+  level.list.children.push(item);
+  return newLevel(item, false);
+}
+
+function isShort(nodes: readonly MoveNode[], variation: VariationNode): boolean {
+  let comments = variation.before.map((comment) => plainText(comment.content)).join('').length;
+  let plies = 0;
+  let node = nodes[variation.first];
+  while (node !== undefined) {
+    plies += 1;
+    for (const item of node.after) {
+      if (item.type === 'variation') return false;
+      comments += plainText(item.content).length;
+    }
+    if (plies > shortPlies || comments > shortComments) return false;
+    const [next] = node.children;
+    node = next === undefined ? undefined : nodes[next];
+  }
+  return true;
+}
+
+/** A space before what follows, except at the start and after an opening bracket. */
+function separate(paragraph: Element): void {
+  const last = paragraph.children.at(-1);
+  if (last === undefined) return;
+  if (last.type === 'text' && /[\s(]$/.test(last.value)) return;
+  paragraph.children.push(text(' '));
+}

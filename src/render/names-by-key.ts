@@ -1,0 +1,23 @@
+import type { Course } from '../model/types.ts';
+import { nodeAt } from './context.ts';
+
+/** The author's names for each position, by its key, in the order of the course's labels. */
+export function namesByKey(course: Course): ReadonlyMap<string, readonly string[]> {
+  const found = known.get(course) ?? findNames(course);
+  known.set(course, found);
+  return found;
+}
+
+const known = new WeakMap<Course, ReadonlyMap<string, readonly string[]>>();
+
+function findNames(course: Course): ReadonlyMap<string, readonly string[]> {
+  const names = new Map<string, string[]>();
+  for (const { name, ref } of Object.values(course.labels)) {
+    const key = nodeAt(course, ref)?.position?.key;
+    if (key === undefined) continue;
+    const there = names.get(key);
+    if (there) there.push(name);
+    else names.set(key, [name]);
+  }
+  return names;
+}

@@ -1,0 +1,83 @@
+import type { Element, ElementContent, Properties, Root, RootContent } from 'hast';
+import type { Strings } from '../strings/index.ts';
+import { element, text } from './hast.ts';
+import { lastBoardFigure } from './last-board.ts';
+import type { Medium } from './medium.ts';
+import { foldedPlaces, toldPlaces } from './places.ts';
+import { still } from './still.ts';
+
+/** A document as a medium shows it: HTML, with addresses and pictures. The document stays as it was. */
+export function resolve(tree: Root, medium: Medium, strings: Strings): Root {
+  return { ...tree, children: resolveAll(tree.children, medium, strings) };
+}
+
+export function resolveAll<Node extends RootContent | ElementContent>(
+  nodes: readonly Node[],
+  medium: Medium,
+  strings: Strings,
+): (Node | ElementContent)[] {
+  const shown = medium.showsLastBoards ? nodes : withoutLastBoards(nodes);
+  return shown.flatMap((node): (Node | ElementContent)[] => {
+    switch (node.type) {
+      case 'board':
+        return [medium.board(node.picture)];
+      case 'diagramNumber': {
+        const number = strings.handout.diagramNumber(node.number);
+        const shown = element('span', { className: ['diagram-number'] }, [number]);
+        return medium.numbersDiagrams ? [shown, text(' ')] : [];
+      }
+      case 'lastBoard':
+        return [lastBoardFigure(node, medium.board, strings)];
+      case 'places': {
+        const places = medium.isLive ? foldedPlaces(node, strings) : toldPlaces(node);
+        return resolveAll(places, medium, strings);
+      }
+      case 'element':
+        return resolveElement(node, medium, strings);
+      default:
+        return [node];
+    }
+  });
+}
+
+/** They go with the line end that stands before them. */
+function withoutLastBoards<Node extends RootContent | ElementContent>(
+  nodes: readonly Node[],
+): readonly Node[] {
+  if (!nodes.some(({ type }) => type === 'lastBoard')) return nodes;
+  return nodes.filter((node, index) => {
+    const isLineEnd = node.type === 'text' && node.value === '\n';
+    return node.type !== 'lastBoard' && !(isLineEnd && nodes[index + 1]?.type === 'lastBoard');
+  });
+}
+
+function resolveElement(node: Element, medium: Medium, strings: Strings): ElementContent[] {
+  const { role } = node.data ?? {};
+  const children = resolveAll(node.children, medium, strings) as ElementContent[];
+  const made = { ...node, children };
+  if (!medium.isLive) return still(made).map((each) => addressed(each, medium));
+  const isPlayed = role === 'move' && node.tagName === 'a';
+  return [isPlayed ? playable(made, medium) : addressed(made, medium)];
+}
+
+/** A move as a page has it: a link to itself that carries all the board needs. */
+function playable(node: Element, { addressOf }: Medium): Element {
+  const { className, id, ...rest } = node.properties;
+  const also = node.data?.meetings?.map(({ ref, move }) => {
+    const address = addressOf({ to: 'place', ref });
+    return `${address} ${move}`;
+  });
+  const href = `#${encodeURIComponent(String(id))}`;
+  const dataAlso = also && also.length > 0 ? { dataAlso: also.join(' ') } : {};
+  return { ...node, properties: { className, id, href, ...rest, ...dataAlso } };
+}
+
+/** A link with its address; without one it is text. */
+function addressed(node: ElementContent, { addressOf }: Medium): ElementContent {
+  if (node.type !== 'element' || node.data?.target === undefined) return node;
+  const href = addressOf(node.data.target);
+  if (href === undefined) return { ...node, tagName: 'span' };
+  const { className, ...rest } = node.properties;
+  const looks: Properties = className === undefined ? {} : { className };
+  return { ...node, properties: { ...looks, href, ...rest } };
+}

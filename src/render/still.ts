@@ -1,0 +1,41 @@
+import type { Element, ElementContent } from 'hast';
+import { element, text } from './hast.ts';
+
+/** What only a page's script, its style sheet or a click makes use of. */
+const forPages = /^data(?!Footnote)|^(?:loading|ariaDescribedBy)$/;
+
+/**
+ * An element that only shows: no move is a link to a board, nothing is folded, nothing stands twice. Ids
+ * stay, so that other chapters can point here. Its children are still already.
+ */
+export function still(node: Element): ElementContent[] {
+  const { children, data = {} } = node;
+  switch (data.role) {
+    // Links to picture files; the answers stand at the end.
+    case 'pictures':
+    case 'answer':
+      return [];
+    case 'answers-title':
+      return [element('h2', node.properties, children, data)];
+    case 'show':
+      return [element('div', { className: ['still'] }, children)];
+    // The style sheet draws what stands for these letters and signs: here they stand for themselves.
+    case 'figurine':
+      return children;
+    case 'sign': {
+      const shown = data.plain === undefined ? children : [text(data.plain)];
+      return [element('span', { ...shownProperties(node), className: ['glyph'] }, shown)];
+    }
+    case 'move':
+      return [{ ...node, tagName: 'span', properties: shownProperties(node) }];
+  }
+  if (node.tagName === 'details') return children;
+  if (node.tagName === 'summary') return [element('p', { className: ['fold'] }, children)];
+  const properties = shownProperties(node);
+  if (properties.role === 'list') delete properties.role;
+  return [{ ...node, properties }];
+}
+
+function shownProperties({ properties }: Element) {
+  return Object.fromEntries(Object.entries(properties).filter(([name]) => !forPages.test(name)));
+}

@@ -1,0 +1,66 @@
+import type {
+  BoardWords,
+  ChapterWords,
+  CompareWords,
+  EmbedWords,
+  PracticeWords,
+  SearchWords,
+  SetUpWords,
+  TreeWords,
+} from '../contract/words.ts';
+import type { Strings } from '../strings/index.ts';
+
+/** What each page sends to its scripts, in the language of the course. */
+export function boardWords(strings: Strings): BoardWords {
+  return { ...strings.board, ...pieceWords(strings) };
+}
+
+export function setUpWords(strings: Strings): SetUpWords {
+  return { ...boardWords(strings), setUp: strings.setUp };
+}
+
+export function chapterWords(strings: Strings, chapters: ChapterWords['chapters']): ChapterWords {
+  return {
+    ...boardWords(strings),
+    exercise: strings.exercise,
+    chapters,
+    inChapter: strings.inChapter('{position}', '{chapter}'),
+    gone: strings.gone,
+  };
+}
+
+export function practiceWords(strings: Strings, figurines: boolean): PracticeWords {
+  return { ...boardWords(strings), practice: strings.practice, figurines };
+}
+
+export function searchWords(strings: Strings): SearchWords {
+  return { ...strings.finding.search, ...pieceWords(strings), toMove: strings.toMove };
+}
+
+export function treeWords(strings: Strings): TreeWords {
+  return { ...strings.finding.tree, letters: strings.pieceLetters };
+}
+
+export function compareWords(strings: Strings): CompareWords {
+  const { gameLeaves, startPosition, and, someone, white, black, pieceLetters } = strings;
+  return {
+    ...strings.compare,
+    gameLeaves,
+    startPosition,
+    after: strings.after('{move}'),
+    inChapter: strings.inChapter('{position}', '{chapter}'),
+    and,
+    someone,
+    white,
+    black,
+    letters: pieceLetters,
+  };
+}
+
+export function embedWords(strings: Strings): EmbedWords {
+  return { ...boardWords(strings), toMove: strings.toMove, open: strings.embed.open };
+}
+
+function pieceWords({ pieceLetters, pieceNames, white, black }: Strings) {
+  return { letters: pieceLetters, pieces: pieceNames, white, black };
+}

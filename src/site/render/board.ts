@@ -1,3 +1,0 @@
-import { drawBoardInPage } from '../../draw/index.ts';
-
-export { drawBoardInPage };
