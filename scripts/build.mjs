@@ -1,6 +1,6 @@
 /** Builds the package into dist/: the program, what browsers load, the live preview's script. */
 import { execFileSync } from 'node:child_process';
-import { chmodSync, rmSync, writeFileSync } from 'node:fs';
+import { chmodSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -28,4 +28,7 @@ await build({
 
 // What is kept on a disk is kept by this.
 const { hashFolder } = await import('../dist/files/code-hash.js');
+const { dependencies } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
+// What is published is also the work of these.
+writeFileSync(join(root, 'dist/dependencies.json'), JSON.stringify(dependencies));
 writeFileSync(join(root, 'dist/code-hash.txt'), await hashFolder(join(root, 'dist/')));

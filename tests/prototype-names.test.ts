@@ -6,13 +6,14 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from
 import path from 'node:path';
 import vm from 'node:vm';
 import { beforeAll, describe, expect, inject, test } from 'vitest';
+import { compareCourses } from '../src/changes/index.ts';
 import { type LoadedCourse, loadCourse } from '../src/cli/load-course.ts';
 import type { CourseTable } from '../src/contract/course-table.ts';
 import { compareGames, withPlayer } from '../src/lookup/games/index.ts';
 import { positionOf } from '../src/lookup/index.ts';
 import { nodeAt } from '../src/model/index.ts';
-import { compareCourses } from '../src/publish/changes/index.ts';
-import { makeBook, makeLetter } from '../src/publish/index.ts';
+import { makeBook } from '../src/publish/book/index.ts';
+import { makeLetter } from '../src/publish/index.ts';
 import { makePgn } from '../src/publish/pgn/index.ts';
 import { linewright } from './browser/browser.ts';
 

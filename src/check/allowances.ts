@@ -1,6 +1,5 @@
 import type { Diagnostic, Place } from '../diagnostics/index.ts';
-import { type Chapter, placeOfNode } from '../model/index.ts';
-import { walkTexts } from './walk-chapter.ts';
+import { type Chapter, placeOfNode, walkTexts } from '../model/index.ts';
 
 /** `:allow[rule reason]`: findings of that rule which begin on its line are not told. */
 export interface Allowance {

@@ -4,13 +4,13 @@ import {
   type Chapter,
   firstSign,
   type GivenName,
+  isAdvice,
   type MoveNode,
   type MovesBlock,
   type Side,
   walkText,
 } from '../model/index.ts';
 import { isAssessment } from '../movetext/index.ts';
-import { isAdvice } from './advice.ts';
 import { type Allowance, findAllowances } from './allowances.ts';
 import { comingBack } from './coming-back.ts';
 import { moveName } from './move-name.ts';

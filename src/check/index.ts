@@ -1,4 +1,4 @@
-export { type Advice, adviceOf, isMarkedBad } from './advice.ts';
+export { type Advice, adviceOf, isMarkedBad } from '../model/index.ts';
 export { type ChapterSummary, summariseChapter } from './chapter-summary.ts';
 export { type CheckedChapter, checkChapter, stillHolds } from './check-chapter.ts';
 export {

@@ -1,7 +1,7 @@
 import type { MoveFault } from '../chess/index.ts';
+import { movesOf } from '../model/index.ts';
 import { type CourseRule, defineCourseRule } from './course-rule.ts';
 import { moveName } from './move-name.ts';
-import { movesOf } from './walk-chapter.ts';
 
 /**
  * The rules for moves that cannot be played differ only in the kind of fault and in what they

@@ -4,6 +4,7 @@ import { cacheFolder } from './cache-folder.ts';
 import { count, exitCodes, stderr, stdout } from './console.ts';
 import { courseDownloads } from './downloads.ts';
 import { judgeCourse } from './judge-course.ts';
+import { keepMade } from './keep-made.ts';
 import { loadCourse } from './load-course.ts';
 import { printCarried } from './print-carried.ts';
 import { createProgressLine } from './progress-line.ts';
@@ -39,6 +40,7 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
   // Beside all other work; a fault that comes early is waited for all the same.
   const judged = judgeCourse(loaded.course, cacheFolder());
   judged.catch(() => {});
+  const keep = keepMade(cacheFolder(), folder, loaded.edition());
   const { buildSite } = await site;
   const progress = createProgressLine(stderr);
   const summary = await buildSite(loaded.checked, {
@@ -47,7 +49,8 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
     base: options.base,
     site: options.site,
     cacheDir: cacheFolder(),
-    downloads: courseDownloads(loaded.checked, folder, options.site),
+    downloads: courseDownloads(loaded.checked, folder, { site: options.site, keep }),
+    keep,
     beforePublishing: () => judged,
     onProgress: ({ stage, done, all }) => progress.show(stage, done, all),
   }).finally(progress.clear);

@@ -1,10 +1,9 @@
 import { access, mkdir, writeFile } from 'node:fs/promises';
 import path from 'node:path';
+import { compareCourses, makeNews, writeChanges } from '../changes/index.ts';
 import { printable, writeJson } from '../diagnostics/index.ts';
 import { listFolder } from '../files/index.ts';
 import { makeTemporaryFolder } from '../output/index.ts';
-import { compareCourses, writeChanges } from '../publish/changes/index.ts';
-import { makeNews } from '../publish/changes/make-news.ts';
 import { count, exitCodes, stderr, stdout } from './console.ts';
 import { writeRevision } from './git-revision.ts';
 import { type LoadedCourse, loadCourse } from './load-course.ts';

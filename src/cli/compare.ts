@@ -1,9 +1,8 @@
 import { open, stat } from 'node:fs/promises';
 import { setFlagsFromString } from 'node:v8';
-import type { CourseTable } from '../contract/course-table.ts';
+import type { CourseTable } from '../contract/index.ts';
 import { type ComparedGame, compareGames, sideOfPlayer } from '../lookup/games/index.ts';
-import { utf8Chunks } from '../movetext/index.ts';
-import { assignAddresses } from '../render/addresses.ts';
+import { assignAddresses } from '../render/index.ts';
 import { makeCourseTable } from '../site/render/course-table.ts';
 import type { CompareOptions } from './compare-formats.ts';
 import { createTextReport } from './compare-report.ts';
@@ -72,16 +71,13 @@ async function* comparedGames(
   const stream: AsyncIterable<Uint8Array> = file === '-' ? process.stdin : readPieces(file);
   const comparison = compareGames(table);
   const progress = createProgressLine(stderr);
-  async function* counted(): AsyncGenerator<Uint8Array> {
+  try {
     let read = 0;
     for await (const chunk of stream) {
-      yield chunk;
+      yield comparison.push(chunk);
       read += chunk.length;
       if (size > 0) progress.show(`comparing games: ${Math.floor((100 * read) / size)} %`, 0, 0);
     }
-  }
-  try {
-    for await (const chunk of utf8Chunks(counted())) yield comparison.push(chunk);
     yield comparison.end();
   } finally {
     progress.clear();

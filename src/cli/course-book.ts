@@ -8,7 +8,7 @@ export async function courseBook(
   folder: string,
   { site, date }: { readonly site?: string | undefined; readonly date?: string | undefined },
 ): Promise<Uint8Array> {
-  const { makeBook } = await import('../publish/index.ts');
+  const { makeBook } = await import('../publish/book/index.ts');
   const modified = courseDate(checked.course, date);
   return makeBook(checked, { folder, modified, site, cacheDir: cacheFolder() });
 }

@@ -7,6 +7,7 @@ import { stderr, stdout } from './console.ts';
 import { type CourseSource, courseIn } from './course-source.ts';
 import { devServer } from './dev-server.ts';
 import { courseDownloads } from './downloads.ts';
+import { keepMade } from './keep-made.ts';
 import type { LoadedCourse } from './load-course.ts';
 import { serve } from './serve.ts';
 import { watchCourse } from './watch-course.ts';
@@ -37,7 +38,9 @@ export async function dev(
       shown = await previewSite(checked, {
         folder,
         cacheDir: cacheFolder(),
-        downloads: courseDownloads(checked, folder, undefined),
+        downloads: courseDownloads(checked, folder, {
+          keep: keepMade(cacheFolder(), folder, loaded.edition()),
+        }),
       });
       stdout.print`${new Date().toLocaleTimeString()}  The pages are up to date.\n`;
     } else {

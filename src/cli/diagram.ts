@@ -1,5 +1,6 @@
 import path from 'node:path';
 import type { Color } from '../chess/index.ts';
+import { UserError } from '../diagnostics/index.ts';
 import { type ArrowMeaning, arrowMeanings } from '../model/index.ts';
 import { checkOutputFile, replaceFile } from '../output/index.ts';
 import {
@@ -10,7 +11,6 @@ import {
   positionOfLabel,
   rasterize,
 } from '../publish/diagram/index.ts';
-import { PublishError } from '../publish/publish-error.ts';
 import { arrowProblem, parseArrow, parseList, squareProblem } from '../read/index.ts';
 import { exitCodes, stderr, stdout } from './console.ts';
 import type { formats } from './diagram-command.ts';
@@ -70,17 +70,17 @@ function formatOf({ out, format, scale }: DiagramOptions): Format {
   const ending = path.extname(out).toLowerCase();
   const told = format ?? (ending === '.png' ? 'png' : ending === '.svg' ? 'svg' : undefined);
   if (told === undefined && out !== '-') {
-    throw new PublishError(
+    throw new UserError(
       `the name ${out} does not tell what kind of picture it is`,
       'end it with .svg or .png, or give `--format`',
     );
   }
   const chosen = told ?? 'svg';
   if (chosen === 'svg' && scale !== undefined) {
-    throw new PublishError('an SVG has no pixels, so it takes no `--scale`', 'leave it out');
+    throw new UserError('an SVG has no pixels, so it takes no `--scale`', 'leave it out');
   }
   if (chosen === 'png' && out === '-' && stdout.isTerminal()) {
-    throw new PublishError('a PNG is nothing to read on a terminal', 'give `--out FILE.png`');
+    throw new UserError('a PNG is nothing to read on a terminal', 'give `--out FILE.png`');
   }
   return chosen;
 }
@@ -88,7 +88,7 @@ function formatOf({ out, format, scale }: DiagramOptions): Format {
 /** Marks and arrows, in the words of a chapter. */
 function drawnOn(options: DiagramOptions): Pick<DiagramRequest, 'marks' | 'arrows'> {
   const refuse = (option: string, problem: ReturnType<typeof squareProblem>) => {
-    if (problem) throw new PublishError(`\`--${option}\`: ${problem.message}`, problem.hint);
+    if (problem) throw new UserError(`\`--${option}\`: ${problem.message}`, problem.hint);
   };
   if (options.mark !== undefined) refuse('mark', squareProblem(options.mark));
   const arrows = arrowMeanings.flatMap((meaning) => {
@@ -109,7 +109,7 @@ async function subjectOf(
   if (fen !== undefined) return { ...plain, ...positionOfFen(fen) };
   if (after !== undefined) return { ...plain, ...positionAfter(after) };
   if (at === undefined) {
-    throw new PublishError(
+    throw new UserError(
       'a diagram needs a position',
       'give `--at LABEL`, `--fen "…"` or `--after "1. d4 d5"`',
     );

@@ -1,28 +1,50 @@
+import { createHash } from 'node:crypto';
 import type { CheckedCourse } from '../check/index.ts';
+import { readPlainFile } from '../files/index.ts';
 import { courseId } from '../model/index.ts';
-import type { SiteDownload } from '../site/index.ts';
+import type { Keep, SiteDownload } from '../site/index.ts';
 import { courseBook } from './course-book.ts';
+import { courseDate } from './course-date.ts';
 
 /** What a site offers to take along: the course as an e-book, and its moves. */
 export function courseDownloads(
   checked: CheckedCourse,
   folder: string,
-  site: string | undefined,
+  { site, keep }: { readonly site?: string | undefined; readonly keep: Keep },
 ): SiteDownload[] {
   const name = courseId(checked.course);
+  const place = site ?? '';
   return [
     {
       kind: 'book',
       path: `files/${name}.epub`,
-      make: () => courseBook(checked, folder, { site }),
+      async make() {
+        const date = courseDate(checked.course).toISOString();
+        const pictures = await mediaHash(checked, folder);
+        return keep('book', [place, date, pictures], () => courseBook(checked, folder, { site }));
+      },
     },
     {
       kind: 'moves',
       path: `files/${name}.pgn`,
-      async make() {
-        const { makePgn } = await import('../publish/pgn/index.ts');
-        return Buffer.from(makePgn(checked, { site }));
-      },
+      make: () =>
+        keep('moves', [place], async () => {
+          const { makePgn } = await import('../publish/pgn/index.ts');
+          return Buffer.from(makePgn(checked, { site }));
+        }),
     },
   ];
+}
+
+/** In bytes: a book can have no larger picture. */
+const largest = 50_000_000;
+
+/** A hash of the pictures that a book shows; what cannot be read is told by whoever makes it. */
+async function mediaHash({ course }: CheckedCourse, folder: string): Promise<string> {
+  const hash = createHash('sha256');
+  for (const file of new Set(course.chapters.flatMap(({ media }) => media))) {
+    const read = await readPlainFile(folder, file, largest).catch(() => undefined);
+    hash.update(JSON.stringify([file, read?.size])).update(read?.bytes ?? '');
+  }
+  return hash.digest('hex');
 }

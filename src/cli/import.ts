@@ -1,8 +1,7 @@
 import { mkdir, readdir, stat, writeFile } from 'node:fs/promises';
 import path from 'node:path';
-import { printable } from '../diagnostics/index.ts';
-import { type DraftOptions, makeDraft, readArchive, writeNotes } from '../publish/draft/index.ts';
-import { PublishError } from '../publish/index.ts';
+import { printable, UserError } from '../diagnostics/index.ts';
+import { type DraftOptions, makeDraft, readArchive, writeNotes } from '../import/index.ts';
 import { count, exitCodes, stderr, stdout } from './console.ts';
 import { loadCourse } from './load-course.ts';
 
@@ -27,7 +26,7 @@ export async function importPgn(file: string, options: ImportOptions): Promise<n
   const [first] = draft.notes;
   if (draft.isEmpty) {
     const why = first && `: game ${first.game}, line ${first.line}: ${first.message}`;
-    throw new PublishError(
+    throw new UserError(
       `there is no game in ${file} that can be read${why ?? ''}`,
       'give a PGN file that has moves',
     );
@@ -62,9 +61,9 @@ export async function importPgn(file: string, options: ImportOptions): Promise<n
 
 async function checkFile(file: string): Promise<void> {
   const found = await stat(file).catch(() => undefined);
-  if (found === undefined) throw new PublishError(`there is no file ${file}`, 'name a PGN file');
+  if (found === undefined) throw new UserError(`there is no file ${file}`, 'name a PGN file');
   if (found.isDirectory())
-    throw new PublishError(`the name ${file} is a folder's`, 'name a PGN file in it');
+    throw new UserError(`the name ${file} is a folder's`, 'name a PGN file in it');
 }
 
 async function checkFolder(folder: string): Promise<void> {
@@ -74,7 +73,7 @@ async function checkFolder(folder: string): Promise<void> {
     throw error;
   });
   if (entries.length > 0) {
-    throw new PublishError(
+    throw new UserError(
       `the folder ${folder} is there already, and not empty`,
       'a draft needs a folder of its own: give `--out DIR`',
     );

@@ -5,16 +5,22 @@ import { type FindOptions, findFiles, type SourceFile } from '../read/index.ts';
 import {
   type CurrentCourse,
   createWorkspace,
+  type KeptSyntax,
   loadKept,
+  loadSyntax,
   saveKept,
+  saveSyntax,
   type Workspace,
 } from '../workspace/index.ts';
 import { cacheFolder } from './cache-folder.ts';
+import { courseEdition } from './course-edition.ts';
 
 export interface LoadedCourse extends CheckResult {
   readonly course: Course;
   /** The text of a file of the course by its path. */
   readonly textOf: (file: string) => string | undefined;
+  /** A hash of all that it was read from. */
+  readonly edition: () => string;
 }
 
 export interface OpenOptions extends FindOptions {
@@ -26,14 +32,26 @@ export interface OpenOptions extends FindOptions {
  * Reads, builds and checks the course in a folder: the one pipeline of all commands.
  * @throws NoCourseError where the folder is no course.
  */
-export async function loadCourse(folder: string, options?: OpenOptions): Promise<LoadedCourse> {
-  return loadedFrom(await openCourse(folder, options));
+export async function loadCourse(
+  folder: string,
+  { as = path.resolve(folder), ...options }: OpenOptions = {},
+): Promise<LoadedCourse> {
+  const cache = cacheFolder();
+  const syntaxes = await loadSyntax(cache, as);
+  const opened = await openCourse(folder, { ...options, as, syntaxes });
+  const loaded = loadedFrom(opened);
+  const chapters = [...opened.workspace.kept()];
+  if (chapters.some(({ live }) => live?.wasRead)) {
+    await saveSyntax(cache, as, chapters, syntaxes);
+  }
+  return loaded;
 }
 
 /** What was opened, with its whole model. */
 export function loadedFrom({
   current,
   textOf,
+  edition,
 }: Awaited<ReturnType<typeof readCurrent>>): LoadedCourse {
   const checked = current.checked();
   return {
@@ -41,6 +59,7 @@ export function loadedFrom({
     ...(checked && { checked }),
     course: current.course(),
     textOf,
+    edition,
   };
 }
 
@@ -48,13 +67,15 @@ export function loadedFrom({
  * The course in a folder with what an earlier process kept of it, which is kept again for the next.
  * @throws NoCourseError where the folder is no course.
  */
-export async function openCourse(folder: string, { as, ...options }: OpenOptions = {}) {
+export async function openCourse(
+  folder: string,
+  { as = path.resolve(folder), syntaxes, ...options }: OpenOptions & { syntaxes?: KeptSyntax } = {},
+) {
   const cache = cacheFolder();
-  const name = as ?? path.resolve(folder);
-  const workspace = createWorkspace({ kept: await loadKept(cache, name) });
+  const workspace = createWorkspace({ kept: await loadKept(cache, as), syntaxes });
   const opened = await readCurrent(folder, workspace, options);
   const { read, checked } = opened.current.work;
-  if (read.length + checked.length > 0) await saveKept(cache, name, workspace.kept());
+  if (read.length + checked.length > 0) await saveKept(cache, as, workspace.kept());
   return { ...opened, workspace };
 }
 
@@ -63,7 +84,7 @@ export async function readCurrent(
   folder: string,
   workspace: Workspace,
   options?: FindOptions,
-): Promise<{ readonly current: CurrentCourse; readonly textOf: LoadedCourse['textOf'] }> {
+): Promise<Pick<LoadedCourse, 'textOf' | 'edition'> & { readonly current: CurrentCourse }> {
   const files = await findFiles(folder, options);
   const texts = new Map<string, SourceFile>();
   for (const file of [
@@ -74,5 +95,9 @@ export async function readCurrent(
   ]) {
     texts.set(file.path, file);
   }
-  return { current: workspace.update(files), textOf: (file) => texts.get(file)?.text };
+  return {
+    current: workspace.update(files),
+    textOf: (file) => texts.get(file)?.text,
+    edition: () => courseEdition(files),
+  };
 }

@@ -1,14 +1,14 @@
-import { PublishError } from '../publish/publish-error.ts';
+import { UserError } from '../diagnostics/index.ts';
 
 /**
  * The date that SOURCE_DATE_EPOCH tells in seconds since 1970, if it does (reproducible-builds.org).
- * @throws PublishError for a value that is no such number, as its specification asks.
+ * @throws UserError for a value that is no such number, as its specification asks.
  */
 export function toldDate(): Date | undefined {
   const told = process.env.SOURCE_DATE_EPOCH ?? '';
   if (told === '') return undefined;
   if (/^\d{1,11}$/.test(told)) return new Date(Number(told) * 1000);
-  throw new PublishError(
+  throw new UserError(
     `SOURCE_DATE_EPOCH is \`${told}\`, which is no date`,
     'set it to the seconds since 1970, such as 1772366400, or not at all',
   );

@@ -5,7 +5,7 @@
  * print and by colour-blind readers: a plan is a solid line with a filled head, a threat a dashed
  * line with an open barbed head, and a guard a dotted line that ends in a shield before the square.
  */
-import type { Color, Square } from '../chess/types.ts';
+import type { Color, Square } from '../chess/index.ts';
 import { type Point, short, squareCentre } from './geometry.ts';
 import type { Shape } from './shape.ts';
 

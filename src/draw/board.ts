@@ -1,4 +1,4 @@
-import type { Color, Piece } from '../chess/types.ts';
+import type { Color, Piece } from '../chess/index.ts';
 import { arrowShapes } from './arrows.ts';
 import { boardBox, squareCorner, viewBox } from './geometry.ts';
 import {

@@ -1,4 +1,4 @@
-import type { Color } from '../chess/types.ts';
+import type { Color } from '../chess/index.ts';
 import { drawBoard } from './board.ts';
 import { type CardWords, layOutCard } from './card-layout.ts';
 import { type Collage, drawCollage } from './collage.ts';

@@ -4,7 +4,7 @@
  * Board units: a square is 10 by 10, the squares reach from 0 0 (top left as seen) to 80 80, y
  * downwards. The frame and the coordinates lie outside, at negative x and beyond 80.
  */
-import type { Color, Square } from '../chess/types.ts';
+import type { Color, Square } from '../chess/index.ts';
 
 /** Board units to one side of a square. */
 export const side = 10;

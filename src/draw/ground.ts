@@ -1,5 +1,5 @@
 /** What lies under the pieces and is the same on every board: squares, frame, coordinates. */
-import type { Color } from '../chess/types.ts';
+import type { Color } from '../chess/index.ts';
 import { coordinateOutlines } from './coordinates.ts';
 import { boardBox, short, side } from './geometry.ts';
 import type { Shape } from './shape.ts';

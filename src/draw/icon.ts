@@ -1,4 +1,4 @@
-import type { Color } from '../chess/types.ts';
+import type { Color } from '../chess/index.ts';
 import { palettes } from './paint.ts';
 import { pieceOutlines } from './pieces.ts';
 

@@ -4,7 +4,7 @@
  * A mark is four brackets around the square; the last move is a fine rule around the square it
  * reached and a dotted one around the square it left. Neither covers the square or the piece.
  */
-import type { Color, Square } from '../chess/types.ts';
+import type { Color, Square } from '../chess/index.ts';
 import { short, side, squareCorner } from './geometry.ts';
 import type { Shape } from './shape.ts';
 

@@ -1,5 +1,4 @@
-import { isDark } from '../chess/squares.ts';
-import type { Color, Square } from '../chess/types.ts';
+import { type Color, isDark, type Square } from '../chess/index.ts';
 import { drawBoard } from './board.ts';
 import { boardBox, side, squareCorner } from './geometry.ts';
 import { pieceId } from './piece-paths.ts';

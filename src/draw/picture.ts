@@ -1,4 +1,4 @@
-import type { Color, Square } from '../chess/types.ts';
+import type { Color, Square } from '../chess/index.ts';
 import type { BoardArrow } from './arrows.ts';
 import type { LastMove } from './marks.ts';
 

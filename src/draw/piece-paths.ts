@@ -1,4 +1,4 @@
-import type { Piece } from '../chess/types.ts';
+import type { Piece } from '../chess/index.ts';
 import { pieceOutlines } from './pieces.ts';
 import type { Shape } from './shape.ts';
 

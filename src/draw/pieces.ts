@@ -6,7 +6,7 @@
  * square of 1000 by 1000. `body` is the silhouette, to be filled with the colour of the paper;
  * `lines` is the symbol itself, to be filled with ink on top.
  */
-import type { Color, PieceKind } from '../chess/types.ts';
+import type { Color, PieceKind } from '../chess/index.ts';
 
 export interface PieceOutline {
   readonly body: string;

@@ -1,4 +1,4 @@
-import type { Color, Piece, PieceKind, Square } from '../chess/types.ts';
+import type { Color, Piece, PieceKind, Square } from '../chess/index.ts';
 
 export interface PlacedPiece {
   readonly square: Square;

@@ -1,4 +1,4 @@
-import satori, { type SatoriOptions } from 'satori';
+import type { SatoriOptions } from 'satori';
 import { cardFontFamily, cardFonts } from './fonts.ts';
 
 /** A piece of a layout, as satori takes it. */
@@ -32,6 +32,8 @@ export function textBox(
 
 /** Sets text in Source Serif 4, `width` pixels wide; as high as it needs unless `height` is given. */
 export async function setText(box: TextBox, width: number, height?: number): Promise<SetText> {
+  // A build whose pictures are all kept sets no text, and need not load it.
+  const { default: satori } = await import('satori');
   const boxes = new Map<string, { width: number; height: number }>();
   const missing = new Set<string>();
   const options: SatoriOptions = {

@@ -1,5 +1,5 @@
+import type { Color } from '../chess/index.ts';
 import { initialPosition } from '../chess/initial.ts';
-import type { Color } from '../chess/types.ts';
 import type { CourseTable, TableMove } from '../contract/course-table.ts';
 
 /** A move on the way to a position. */

@@ -12,7 +12,8 @@ export { type ModelLimits, modelLimits } from './model-limits.ts';
 export { placeOfNode } from './place-of-node.ts';
 export { type ChapterToPlay, type PlayedChapter, playChapters } from './play/play-chapters.ts';
 export type { SaidElsewhere } from './play/work.ts';
-export { playedTrees } from './played-trees.ts';
+export { type Advice, adviceOf, isAdvice, isMarkedBad } from './queries/advice.ts';
+export { nameUses, type UseOfName } from './queries/name-uses.ts';
 export {
   blockAt,
   blockIndex,
@@ -21,8 +22,18 @@ export {
   inCourseOrder,
   nodeAt,
 } from './queries/node-at.ts';
+export { playedTrees } from './queries/played-trees.ts';
 export { problemsIn } from './queries/problems-in.ts';
 export { movesSpokenOf, speaksOf } from './queries/spoken-of.ts';
+export { type StandsAt, standsAt } from './queries/stands-at.ts';
+export {
+  type MoveInChapter,
+  movesAndStarts,
+  movesOf,
+  treesOf,
+  walkTexts,
+} from './queries/walk-chapter.ts';
+export { type Step, wayTo } from './queries/way-to.ts';
 export { slug } from './slug.ts';
 export type * from './types.ts';
 export { arrowMeanings, statementNames } from './types.ts';

@@ -41,29 +41,38 @@ export function decodeGame(bytes: Uint8Array): string {
   }
 }
 
+export interface Utf8Stream {
+  readonly push: (chunk: Uint8Array) => Uint8Array;
+  /** What was held back. */
+  readonly end: () => Uint8Array;
+}
+
 /** A PGN file as it comes; one in UTF-16 becomes UTF-8, all others stay as they are. */
-export async function* utf8Chunks(chunks: AsyncIterable<Uint8Array>): AsyncGenerator<Uint8Array> {
+export function createUtf8Stream(): Utf8Stream {
   const encoder = new TextEncoder();
+  /** The first bytes, until there are enough to tell the encoding. */
   let head: Uint8Array | undefined = new Uint8Array(0);
   let decoder: TextDecoder | undefined;
+  const passed = (bytes: Uint8Array) =>
+    decoder ? encoder.encode(decoder.decode(bytes, { stream: true })) : bytes;
   const begin = (bytes: Uint8Array) => {
     head = undefined;
     const found = utf16Of(bytes);
     decoder = found && new TextDecoder(found);
     return passed(bytes);
   };
-  const passed = (bytes: Uint8Array) =>
-    decoder ? encoder.encode(decoder.decode(bytes, { stream: true })) : bytes;
-  for await (const chunk of chunks) {
-    if (head === undefined) yield passed(chunk);
-    else {
+  return {
+    push: (chunk) => {
+      if (head === undefined) return passed(chunk);
       head = joined(head, chunk);
-      if (head.length >= headLength) yield begin(head);
-    }
-  }
-  if (head !== undefined) yield begin(head);
-  // Half a sign at the end of a file that was cut short.
-  if (decoder) yield encoder.encode(decoder.decode());
+      return head.length < headLength ? new Uint8Array(0) : begin(head);
+    },
+    end: () => {
+      const rest = head === undefined ? new Uint8Array(0) : begin(head);
+      // Half a sign at the end of a file that was cut short.
+      return decoder ? joined(rest, encoder.encode(decoder.decode())) : rest;
+    },
+  };
 }
 
 function joined(a: Uint8Array, b: Uint8Array): Uint8Array {

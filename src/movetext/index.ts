@@ -1,4 +1,5 @@
-export { decodeGame, headLength, utf8Chunks, utf16Of } from './encoding.ts';
+export { type ArchiveGame, type ArchiveReader, createArchiveReader } from './archive-reader.ts';
+export { decodeGame, utf16Of } from './encoding.ts';
 export { glyphMeaning, glyphSign, isAssessment, isMoveSuffix, isStandardGlyph } from './glyphs.ts';
 export type { MakeMovetextOptions } from './make-movetext.ts';
 export { makeMovetext } from './make-movetext.ts';

@@ -1,14 +1,12 @@
 import { parseGame } from './parse-game.ts';
 import { createScanner } from './scanner.ts';
-import type { Movetext } from './types.ts';
+import { createGameSplitter } from './split-games.ts';
+import type { Movetext, Span } from './types.ts';
 
 /**
- * Reads a PGN file of any number of games. Places are offsets in UTF-16 units into the whole
- * `text`. A game begins at a line with a tag after moves, or, where games have no tags, at a line
- * with move number 1 after a result. An error in one game does not reach into the next: a
- * variation left open ends at the next tag line, a comment left open at the next tag
- * line that follows a blank line. A comment after the result belongs to the finished game, unless a blank
- * line parts them.
+ * Reads the text of a PGN file of any number of games. Places are offsets in UTF-16 units into the
+ * whole `text`. `createGameSplitter` says where games begin. An error in one game does not reach into
+ * the next. A comment after the result belongs to the finished game, unless a blank line parts them.
  */
 export function parseGames(text: string): Movetext[] {
   return [...eachGame(text)];
@@ -16,6 +14,29 @@ export function parseGames(text: string): Movetext[] {
 
 /** The same one by one, so that not all of them need to be kept. */
 export function* eachGame(text: string): Generator<Movetext> {
-  const scanner = createScanner(text, true);
-  while (scanner.peek().kind !== 'end') yield parseGame(text, scanner, true);
+  for (const span of findGames(text)) {
+    const scanner = createScanner(text, span);
+    if (scanner.peek().kind !== 'end') yield parseGame(text, scanner, { ofArchive: true });
+  }
+}
+
+/** Where games stand in a text, one after another. */
+function* findGames(text: string): Generator<Span> {
+  const bytes = new TextEncoder().encode(text);
+  const splitter = createGameSplitter(Number.POSITIVE_INFINITY);
+  const found = [...splitter.push(bytes), ...splitter.end()];
+  /** A place in the text, and the same in its bytes. */
+  let [unit, byte] = [0, 0];
+  const unitAt = (goal: number) => {
+    if (bytes.length === text.length) return goal;
+    for (; byte < goal; byte += 1) unit += unitsFrom(bytes[byte] ?? 0);
+    return unit;
+  };
+  for (const game of found) yield { start: unitAt(game.start), end: unitAt(game.end) };
+}
+
+/** How many UTF-16 units begin with a byte of UTF-8: two with one that leads four, none within a sign. */
+function unitsFrom(byte: number): number {
+  if ((byte & 0xc0) === 0x80) return 0;
+  return byte >= 0xf0 ? 2 : 1;
 }

@@ -12,5 +12,5 @@ import type { Movetext } from './types.ts';
  * line around it. A comment between a number and its move belongs to the move before.
  */
 export function parseMovetext(text: string): Movetext {
-  return parseGame(text, createScanner(text, false), false);
+  return parseGame(text, createScanner(text));
 }

@@ -26,7 +26,7 @@ export interface MainLine {
  * does, which counts where only the beginnings of many thousand games are wanted.
  */
 export function readMainLine(text: string): MainLine {
-  const scanner = createScanner(text, true);
+  const scanner = createScanner(text);
   const tags = new Map<string, string>();
   for (let token = scanner.peek(); ; token = scanner.peek()) {
     if (token.kind === 'tag') readTag(token);

@@ -14,6 +14,7 @@ import {
 import { scanGlyph } from './scan-glyph.ts';
 import { scanMove, scanPlainMove, scanWord } from './scan-move.ts';
 import { type ScannedTag, scanTag } from './scan-tag.ts';
+import type { Span } from './types.ts';
 
 interface Placed {
   readonly start: number;
@@ -44,23 +45,23 @@ export interface Scanner {
 const resultForm = /(?:1[-‐‑–−]0|0[-‐‑–−]1|1\/2[-‐‑–−]1\/2|½[-‐‑–−]½|1\/2|½)(?![\p{L}\p{N}/])/uy;
 /** A short bracketed stretch within a line, read as one. */
 const bracketed = /\[[^[\]\r\n]{0,500}\]/y;
-/** A tag after a blank line: how a game of an archive begins. */
-const gameStart = /(?:\r\n?|\n)[ \t]*(?:\r\n?|\n)(?=\[[A-Z]\w*[ \t]+")/g;
 
 /**
- * A scanner of `text`. With `archive`, the start of another game ends a comment that
- * was left open. Every character is read a bounded number of times.
+ * A scanner of `text`, or of the stretch of it that a game of a file is; what follows that begins a
+ * line. Every character is read a bounded number of times.
  */
-export function createScanner(text: string, archive: boolean): Scanner {
-  let at = 0;
+export function createScanner(
+  text: string,
+  { start: from, end: limit }: Span = { start: 0, end: text.length },
+): Scanner {
+  let at = from;
   let breaks = 0;
   let ahead: Scanned | undefined;
-  // Where the next `}` and the next game are: found once, kept until passed.
+  // Where the next `}` is: found once, kept until passed.
   let brace = -1;
-  let game = -1;
 
   function skipSpace(): void {
-    breaks = at === 0 ? 2 : 0;
+    breaks = at === from ? 2 : 0;
     for (;;) {
       const code = text.charCodeAt(at);
       if (isLineBreak(code)) {
@@ -89,7 +90,7 @@ export function createScanner(text: string, archive: boolean): Scanner {
 
   function read(start: number): Scanned {
     const code = text.charCodeAt(start);
-    if (start >= text.length) return { kind: 'end', start, end: start, breaks };
+    if (start >= limit) return { kind: 'end', start: limit, end: limit, breaks };
     if (code === 123) return readBrace(start);
     if (code === 59) {
       const end = lineEnd(text, start);
@@ -112,14 +113,16 @@ export function createScanner(text: string, archive: boolean): Scanner {
       const found = text.indexOf('}', start);
       brace = found === -1 ? text.length : found;
     }
-    if (archive && game < start) {
-      gameStart.lastIndex = start;
-      game = gameStart.exec(text)?.index ?? text.length;
-    }
-    const limit = archive ? game : text.length;
     const closed = brace < limit;
-    const end = closed ? brace + 1 : limit;
+    const end = closed ? brace + 1 : inkEnd(start);
     return { kind: 'comment', form: 'brace', closed, start, end, breaks };
+  }
+
+  /** The end of what stands before the end, behind which is only space. */
+  function inkEnd(start: number): number {
+    let end = limit;
+    while (end > start && isSpace(text.charCodeAt(end - 1))) end--;
+    return end;
   }
 
   function readBracket(start: number): Scanned {
@@ -186,14 +189,14 @@ export function createScanner(text: string, archive: boolean): Scanner {
 
   function standsAlone(end: number): boolean {
     const code = text.charCodeAt(end);
-    return end >= text.length || isSpaceOrBracket(code);
+    return end >= limit || isSpaceOrBracket(code);
   }
 
   /** Words end at a space or bracket; a run of other characters also where a word may begin. */
   function wordsEnd(start: number): number {
     const isWord = isWordCharacter(text.charCodeAt(start));
     let end = start + 1;
-    while (end < text.length) {
+    while (end < limit) {
       const code = text.charCodeAt(end);
       if (isSpaceOrBracket(code)) break;
       if (!isWord && (isWordCharacter(code) || code === 36 || code === 42 || code === 91)) break;
@@ -205,16 +208,12 @@ export function createScanner(text: string, archive: boolean): Scanner {
   return { peek, take };
 }
 
+function isSpace(code: number): boolean {
+  return isBlank(code) || isLineBreak(code);
+}
+
 function isSpaceOrBracket(code: number): boolean {
-  return (
-    isBlank(code) ||
-    isLineBreak(code) ||
-    code === 40 ||
-    code === 41 ||
-    code === 59 ||
-    code === 123 ||
-    code === 125
-  );
+  return isSpace(code) || code === 40 || code === 41 || code === 59 || code === 123 || code === 125;
 }
 
 /** The result in the spelling of the PGN standard. */

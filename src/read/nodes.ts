@@ -3,6 +3,7 @@
  * meet them through the plugin; the site turns them into HTML.
  */
 import type { Node, PhrasingContent } from 'mdast';
+import type { Point } from '../diagnostics/index.ts';
 
 /**
  * One place in the course's moves. It holds as long as the block is not changed, whatever is put before
@@ -39,11 +40,20 @@ export const directiveNames = [
 ] as const;
 export type DirectiveName = (typeof directiveNames)[number];
 
+/** A stretch of the file, within that of a node. */
+export interface Range {
+  readonly start: Point;
+  readonly end: Point;
+}
+
 /** A text directive, `:name[argument]`. */
 export interface DirectiveNode extends Node {
   type: 'courseDirective';
   name: DirectiveName;
+  /** With single spaces, whatever stands in the file. */
   argument: string;
+  /** What stands between the brackets. */
+  argumentRange: Range;
   /** Names it in its file: the model's tables of what it speaks of have this as their index. */
   id: number;
 }
@@ -52,6 +62,8 @@ export interface DirectiveNode extends Node {
 export interface PositionLinkNode extends Node {
   type: 'positionLink';
   label: string;
+  /** The label in the link's address; the whole link where its address stands elsewhere. */
+  labelRange: Range;
   children: PhrasingContent[];
 }
 
@@ -74,6 +86,13 @@ export interface ProseMove {
 }
 
 declare module 'mdast' {
+  interface LinkData {
+    /** Where the address stands in the file, of a link that leads into the course. */
+    urlRange?: Range;
+  }
+  interface ImageData {
+    urlRange?: Range;
+  }
   interface RootContentMap {
     courseBlock: BlockNode;
     courseDirective: DirectiveNode;

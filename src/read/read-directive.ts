@@ -62,7 +62,18 @@ export function readDirective(
     context.report({ place, ...problem });
     return { ...asText, value: '' };
   }
-  return { type: 'courseDirective', name, argument, id: context.nextId(), ...positionOf(node) };
+  const { pointAt } = context.source;
+  return {
+    type: 'courseDirective',
+    name,
+    argument,
+    argumentRange: {
+      start: pointAt(place.start.offset + opening + 1),
+      end: pointAt(place.end.offset - 1),
+    },
+    id: context.nextId(),
+    ...positionOf(node),
+  };
 }
 
 function argumentProblem(name: DirectiveName, argument: string) {

@@ -13,6 +13,7 @@ import { type ExcessNode, limitNesting } from './limits/index.ts';
 import { readInline } from './markdown.ts';
 import { isLabel, labelHint } from './names.ts';
 import { directiveNames, type PositionLinkNode } from './nodes.ts';
+import { rangeIn } from './range-in.ts';
 import { readDirective } from './read-directive.ts';
 import { readHtml } from './read-html.ts';
 import { readProseMoves } from './read-prose-moves.ts';
@@ -106,7 +107,7 @@ function readLink(node: Link, context: TextContext): PositionLinkNode | Link {
     return node;
   }
   if (resolved.media !== undefined && !takeMedia(resolved.media, node, context)) return node;
-  return { ...node, url: resolved.url };
+  return { ...node, url: resolved.url, data: { urlRange: rangeIn(node, node.url, context) } };
 }
 
 /** `[text][name]`: becomes a plain link, so that its file is found like any other. */
@@ -132,7 +133,13 @@ function positionLink(url: string, node: Link, context: TextContext): PositionLi
       hint: labelHint,
     });
   }
-  return { type: 'positionLink', label, children: node.children, ...positionOf(node) };
+  return {
+    type: 'positionLink',
+    label,
+    labelRange: rangeIn(node, url.slice('pos:'.length), context),
+    children: node.children,
+    ...positionOf(node),
+  };
 }
 
 function readImage(node: Image, context: TextContext): PhrasingContent {
@@ -142,7 +149,7 @@ function readImage(node: Image, context: TextContext): PhrasingContent {
     return inWords(node);
   }
   if (!takeMedia(resolved.path, node, context)) return inWords(node);
-  return { ...node, url: resolved.path };
+  return { ...node, url: resolved.path, data: { urlRange: rangeIn(node, node.url, context) } };
 }
 
 function readExcess(node: ExcessNode, context: TextContext): PhrasingContent {

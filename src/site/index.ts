@@ -9,9 +9,10 @@ import { stringsFor } from '../strings/index.ts';
 import { copyAssets, readAssets } from './build/assets.ts';
 import { embedScriptFile } from './build/embed-script.ts';
 import { courseIcons, coursePictures, writeImages } from './build/images.ts';
+import { keepWordIndex } from './build/keep-word-index.ts';
 import { renderPage } from './build/render-page.ts';
 import { type SiteWriter, siteWriter } from './build/site-writer.ts';
-import { startWordIndex, type WordIndex } from './build/word-index.ts';
+import { NoWordIndex, type WordIndex } from './build/word-index.ts';
 import { mediaOf, refuseUnfit } from './media-of.ts';
 import { writeWorker } from './offline/write-worker.ts';
 import { type RenderedSite, renderSite } from './render/site.ts';
@@ -37,10 +38,23 @@ export interface SiteOptions {
   readonly cacheDir?: string | undefined;
   /** Files that readers may take along; the contents page names them. */
   readonly downloads?: readonly SiteDownload[] | undefined;
+  /** What is made of the whole course is kept by this between builds, if it is given. */
+  readonly keep?: Keep | undefined;
   readonly onProgress?: ((progress: SiteProgress) => void) | undefined;
   /** Waited for when the site is whole: what it throws leaves the earlier one in its place. */
   readonly beforePublishing?: (() => Promise<unknown>) | undefined;
 }
+
+/**
+ * What an earlier build of the same course has made, else what `make` makes.
+ * @param kind names it in the cache.
+ * @param inputs all that it depends on beside the course and this program's code.
+ */
+export type Keep = (
+  kind: string,
+  inputs: readonly string[],
+  make: () => Promise<Uint8Array>,
+) => Promise<Uint8Array>;
 
 /** A file made of the whole course, for other programs and for reading elsewhere. */
 export interface SiteDownload extends Download {
@@ -121,8 +135,9 @@ async function makeSite(course: Course, made: string, options: SiteOptions) {
   });
   // Waited for below; a fault that comes before is none that nobody hears of.
   drawing.catch(() => {});
-  const words = startWordIndex(frame.language);
-  await writePages(site, writer, { words, onProgress });
+  const keep = options.keep ?? ((_kind, _inputs, make) => make());
+  const words = await keepWordIndex(frame.language, keep);
+  await writePages(site, writer, { keep, onProgress, add: words.add });
   const indexing = writeWordIndex(words, writer);
   indexing.catch(() => {});
   for (const { path, content } of site.files.flatMap(({ make }) => make())) {
@@ -149,23 +164,36 @@ async function makeSite(course: Course, made: string, options: SiteOptions) {
 
 /** @returns why there is no index for the search by words. */
 async function writeWordIndex(words: WordIndex, writer: SiteWriter): Promise<string | undefined> {
-  const made = await words.files();
-  if (typeof made === 'string') return made;
-  for (const { path, content } of made) await writer.write(path, content);
-  return undefined;
+  try {
+    for (const { path, content } of await words.files()) await writer.write(path, content);
+    return undefined;
+  } catch (error) {
+    if (error instanceof NoWordIndex) return error.message;
+    throw error;
+  }
 }
 
 /** Renders and writes one page after the other, and forgets it. */
 async function writePages(
   { frame, pages }: RenderedSite,
   writer: SiteWriter,
-  { words, onProgress }: Pick<SiteOptions, 'onProgress'> & { readonly words: WordIndex },
+  {
+    keep,
+    add,
+    onProgress,
+  }: Pick<WordIndex, 'add'> & Pick<SiteOptions, 'onProgress'> & { readonly keep: Keep },
 ): Promise<void> {
   for (const [index, page] of pages.entries()) {
     onProgress?.({ stage: 'pages', done: index, all: pages.length });
+    if (page.name === 'print') {
+      // Every chapter once more.
+      const render = () => renderPage({ page: page.name, frame, data: page.data() });
+      await writer.write(page.path, await keep('print', [JSON.stringify(frame)], render));
+      continue;
+    }
     const data = page.data();
     await writer.write(page.path, await renderPage({ page: page.name, frame, data }));
-    if ('chapter' in data) await words.add(data.chapter);
+    if ('chapter' in data) await add(data.chapter);
   }
 }
 

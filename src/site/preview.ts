@@ -10,7 +10,12 @@ import { readAssets } from './build/assets.ts';
 import { embedScriptFile } from './build/embed-script.ts';
 import { courseIcons, coursePictures } from './build/images.ts';
 import { loadPages, renderPage } from './build/render-page.ts';
-import { type IndexFile, startWordIndex, wordIndexFolder } from './build/word-index.ts';
+import {
+  type IndexFile,
+  NoWordIndex,
+  startWordIndex,
+  wordIndexFolder,
+} from './build/word-index.ts';
 import type { SiteDownload } from './index.ts';
 import { mediaOf, refuseUnfit } from './media-of.ts';
 import { once } from './once.ts';
@@ -149,9 +154,11 @@ async function indexWords(
     // Whoever asks for a page meanwhile gets it.
     await setImmediate();
   }
-  const files = await words.files();
-  // The page says that the words cannot be searched.
-  return typeof files === 'string' ? [] : files;
+  return words.files().catch((error: unknown) => {
+    if (!(error instanceof NoWordIndex)) throw error;
+    // The page says that the words cannot be searched.
+    return [];
+  });
 }
 
 /** Draws the picture at a path. */

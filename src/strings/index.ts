@@ -2,6 +2,8 @@ import { de } from './de/index.ts';
 import { en } from './en/index.ts';
 import { es } from './es/index.ts';
 
+export { dateLanguage, dayInWords } from './date-language.ts';
+
 export type Strings = typeof en;
 
 const catalogues = new Map<string, Strings>(Object.entries({ de, en, es }));

@@ -1,13 +1,18 @@
 import type { PlayedChapter } from '../model/index.ts';
 import {
   type ChapterOptions,
-  type ChapterSyntax,
   type FilesBeside,
   readChapter,
   type SourceFile,
 } from '../read/index.ts';
 import type { KeptChapter, KeptPlay } from './kept-chapter.ts';
+import type { KeptSyntax, ReadChapter } from './kept-syntax.ts';
 import { type AskedOfFiles, hashOfFile, noteQuestions, printAnswer } from './questions.ts';
+
+export interface UpdateOptions extends Pick<ChapterOptions, 'frontMatter'> {
+  /** Chapters that another process has read. */
+  readonly syntaxes?: KeptSyntax | undefined;
+}
 
 /** A chapter while its course is made current: the only mutable data of this room. */
 export class ChapterNow {
@@ -18,42 +23,59 @@ export class ChapterNow {
   kept: KeptChapter | undefined;
   /** The chapter on the board, where this process has played it. */
   played: PlayedChapter | undefined;
-  /** Whether it was read anew. */
+  /** Whether this process has read it from its text, now or before. */
   wasRead = false;
+  /** Whether that was now. */
+  isRead = false;
   private source: SourceFile;
   private beside: FilesBeside;
   private options: Pick<ChapterOptions, 'frontMatter'>;
-  private read: { syntax: ChapterSyntax; asked: readonly AskedOfFiles[] } | undefined;
+  private syntaxes: KeptSyntax | undefined;
+  private read: ReadChapter | undefined;
 
   constructor(
     source: SourceFile,
     before: KeptChapter | undefined,
     settings: string,
     beside: FilesBeside,
-    options: Pick<ChapterOptions, 'frontMatter'>,
+    { syntaxes, ...options }: UpdateOptions,
   ) {
     this.file = source.path;
     this.text = hashOfFile(source);
     this.source = source;
     this.beside = beside;
     this.options = options;
+    this.syntaxes = syntaxes;
     if (before === undefined || before.text !== this.text) return;
     const { asked, live } = before;
-    if (asked.some(([kind, about, print]) => printAnswer(beside, kind, about) !== print)) return;
-    if (live) this.read = { syntax: live.syntax, asked };
+    if (!this.stillHolds(asked)) return;
+    if (live) {
+      this.read = { syntax: live.syntax, asked };
+      this.wasRead = live.wasRead;
+    }
     if (before.settings !== settings) return;
     this.kept = before;
     this.played = live?.played;
   }
 
   /** Its syntax, and what reading it asked of the files beside it. */
-  syntax(): { readonly syntax: ChapterSyntax; readonly asked: readonly AskedOfFiles[] } {
+  syntax(): ReadChapter {
     if (this.read) return this.read;
+    const before = this.syntaxes?.get(this.file, this.text);
+    if (before && this.stillHolds(before.asked)) {
+      this.read = before;
+      return before;
+    }
     const { files, asked } = noteQuestions(this.beside);
     const syntax = readChapter(this.source, { ...this.options, ...files });
     this.read = { syntax, asked: asked() };
     this.wasRead = true;
+    this.isRead = true;
     return this.read;
+  }
+
+  private stillHolds(asked: readonly AskedOfFiles[]): boolean {
+    return asked.every(([kind, about, print]) => printAnswer(this.beside, kind, about) === print);
   }
 
   /** Takes what is kept of it for stale; what was read stays. */

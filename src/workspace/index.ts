@@ -1,3 +1,4 @@
-export { loadKept, saveKept } from './keep-on-disk.ts';
 export type { KeptChapter } from './kept-chapter.ts';
+export { loadKept, saveKept } from './kept-findings.ts';
+export { type KeptSyntax, loadSyntax, saveSyntax } from './kept-syntax.ts';
 export { type CurrentCourse, createWorkspace, type Work, type Workspace } from './workspace.ts';

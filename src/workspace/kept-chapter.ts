@@ -34,6 +34,8 @@ export interface KeptPlay {
 }
 
 export interface LiveChapter {
+  /** Whether this process read it from its text. */
+  readonly wasRead: boolean;
   readonly syntax: ChapterSyntax;
   readonly played: PlayedChapter;
 }

@@ -17,14 +17,13 @@ import {
   modelLimits,
 } from '../model/index.ts';
 import {
-  type ChapterOptions,
   type CourseFiles,
   type CourseFrame,
   filesBeside,
   readFrame,
   repeatedIds,
 } from '../read/index.ts';
-import { ChapterNow } from './chapter-now.ts';
+import { ChapterNow, type UpdateOptions } from './chapter-now.ts';
 import type { KeptChapter } from './kept-chapter.ts';
 import { printName } from './name-prints.ts';
 import { type PlayedCourse, playCurrent, playWhere, printSaid } from './play-current.ts';
@@ -34,7 +33,7 @@ import type { CurrentCourse } from './workspace.ts';
 export function updateCourse(
   files: CourseFiles,
   before: ReadonlyMap<string, KeptChapter>,
-  options: Pick<ChapterOptions, 'frontMatter'>,
+  options: UpdateOptions,
 ): { readonly current: CurrentCourse; readonly chapters: readonly KeptChapter[] } {
   const beside = filesBeside(files);
   const read = readFrame(files, beside);
@@ -85,7 +84,7 @@ export function updateCourse(
         ? undefined
         : passCourse(makeModel(), diagnostics),
     work: {
-      read: namesOf(chapters, ({ wasRead }) => wasRead),
+      read: namesOf(chapters, ({ isRead }) => isRead),
       played,
       checked: namesOf(chapters, ({ kept }, at) => kept?.checked !== checked[at]),
     },
@@ -133,7 +132,9 @@ function keep(
 ): KeptChapter {
   const { kept, played, file, text } = chapter;
   if (!summary || !checked) throw new Error(`${file} has not been checked`);
-  const live = played && { live: { syntax: chapter.syntax().syntax, played } };
+  const live = played && {
+    live: { syntax: chapter.syntax().syntax, played, wasRead: chapter.wasRead },
+  };
   if (kept)
     return kept.checked === checked && (kept.live || !live) ? kept : { ...kept, checked, ...live };
   if (!played) throw new Error(`${file} has not been played`);

@@ -4,7 +4,7 @@ import { runs } from '../../tests/setup/runs.ts';
 import { checkCourse } from '../check/index.ts';
 import { buildCourse } from '../model/index.ts';
 import { type CourseFiles, readCourse } from '../read/index.ts';
-import { createWorkspace, type KeptChapter } from './index.ts';
+import { createWorkspace, type KeptChapter, type KeptSyntax } from './index.ts';
 
 const settings = { path: 'course.yaml', text: 'title: A\nid: a\nside: white\n' };
 
@@ -24,6 +24,21 @@ function fresh(files: CourseFiles) {
 /** What another process gets of what this one kept: bytes, and nothing that was alive. */
 function throughDisk(kept: Iterable<KeptChapter>): KeptChapter[] {
   return [...kept].map(({ live: _, ...plain }) => JSON.parse(JSON.stringify(plain)));
+}
+
+/** The chapters that one process has read, as another gets them. */
+function syntaxOf(kept: Iterable<KeptChapter>): KeptSyntax {
+  const chapters = [...kept].map(({ live, ...chapter }) => ({
+    ...chapter,
+    syntax: JSON.stringify(live?.syntax),
+  }));
+  return {
+    lineOf: () => undefined,
+    get(file, text) {
+      const found = chapters.find((chapter) => chapter.file === file && chapter.text === text);
+      return found && { syntax: JSON.parse(found.syntax), asked: found.asked };
+    },
+  };
 }
 
 const moves = (text: string, attributes = '') => `\`\`\`moves${attributes}\n${text}\n\`\`\`\n\n`;
@@ -169,8 +184,14 @@ test('any mixture of kept and fresh chapters gives what a fresh run gives', () =
           media,
           settings: { ...settings, text: settings.text.replace('white', side) },
         });
-        if (restart)
-          workspace = createWorkspace({ ...optional, kept: throughDisk(workspace.kept()) });
+        if (restart) {
+          const kept = [...workspace.kept()];
+          workspace = createWorkspace({
+            ...optional,
+            kept: throughDisk(kept),
+            syntaxes: syntaxOf(kept),
+          });
+        }
         const now = workspace.update(files);
         const { diagnostics, course } = fresh(files);
         expect(now.diagnostics).toEqual(diagnostics);

@@ -1,7 +1,8 @@
 import type { CheckResult } from '../check/index.ts';
 import type { Diagnostic } from '../diagnostics/index.ts';
 import type { Course } from '../model/index.ts';
-import type { ChapterOptions, CourseFiles } from '../read/index.ts';
+import type { CourseFiles } from '../read/index.ts';
+import type { UpdateOptions } from './chapter-now.ts';
 import { compareFresh, comparesFresh } from './compare-fresh.ts';
 import type { KeptChapter } from './kept-chapter.ts';
 import { updateCourse } from './update-course.ts';
@@ -29,7 +30,7 @@ export interface Work {
   readonly checked: readonly string[];
 }
 
-export interface WorkspaceOptions extends Pick<ChapterOptions, 'frontMatter'> {
+export interface WorkspaceOptions extends UpdateOptions {
   /** What an earlier process kept. */
   readonly kept?: Iterable<KeptChapter> | undefined;
 }
@@ -49,15 +50,16 @@ export function createWorkspace({
   kept: before = [],
   ...options
 }: WorkspaceOptions = {}): Workspace {
-  let kept = new Map([...before].map((chapter) => [chapter.file, chapter]));
+  // Asked for late: chapters that were read since, for the whole model, are kept as well.
+  let latest: () => readonly KeptChapter[] = () => [...before];
   return {
-    kept: () => kept.values(),
+    kept: () => latest(),
     update(files) {
-      const { current, chapters } = updateCourse(files, kept, options);
-      kept = new Map(chapters.map((chapter) => [chapter.file, chapter]));
-      if (comparesFresh())
-        compareFresh({ current, chapters }, updateCourse(files, new Map(), options));
-      return current;
+      const known = new Map(latest().map((chapter) => [chapter.file, chapter]));
+      const update = updateCourse(files, known, options);
+      latest = () => update.chapters;
+      if (comparesFresh()) compareFresh(update, updateCourse(files, new Map(), options));
+      return update.current;
     },
   };
 }

@@ -26,7 +26,7 @@ const { readCourse } = await import('../../src/read/index.ts');
 const { assignAddresses } = await import('../../src/render/addresses.ts');
 const { makeCourseTable } = await import('../../src/site/render/course-table.ts');
 const { renderSite } = await import('../../src/site/render/site.ts');
-const { makeDraft, readArchive } = await import('../../src/publish/draft/index.ts');
+const { makeDraft, readArchive } = await import('../../src/import/index.ts');
 const { makePgn } = await import('../../src/publish/pgn/index.ts');
 
 type Stages = Map<string, { readonly steps: number[]; readonly most: string }>;

@@ -8,7 +8,7 @@ import { strFromU8, unzipSync } from 'fflate';
 import { SaxesParser } from 'saxes';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
 import { loadCourse } from '../../src/cli/load-course.ts';
-import { makeBook } from '../../src/publish/index.ts';
+import { makeBook } from '../../src/publish/book/index.ts';
 import { writeMixedCourse } from './mixed-course.ts';
 
 const work = mkdtempSync(path.join(tmpdir(), 'linewright-book-'));

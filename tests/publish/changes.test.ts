@@ -1,8 +1,8 @@
 /** What changed between two editions: edits planted in the example course are told, and no others. */
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { compareCourses, writeChanges } from '../../src/changes/index.ts';
 import { checkCourse } from '../../src/check/index.ts';
-import { compareCourses, writeChanges } from '../../src/publish/changes/index.ts';
 import type { CourseFiles } from '../../src/read/index.ts';
 import { loadInMemory, makeInMemory } from '../mutation/course-in-memory.ts';
 import { soundCourses } from '../sound-courses.ts';

@@ -10,8 +10,10 @@ import fc from 'fast-check';
 import { afterAll, describe, expect, test } from 'vitest';
 import { checkCourse } from '../../src/check/index.ts';
 import { initialPosition, legalMoves, type Position, playMove } from '../../src/chess/index.ts';
+import { type Draft, makeDraft, readArchive } from '../../src/import/index.ts';
 import { buildCourse } from '../../src/model/index.ts';
 import {
+  type ArchiveGame,
   makeMovetext,
   type PlainComment,
   type PlainLine,
@@ -19,12 +21,6 @@ import {
   type PlainVariation,
   parseGames,
 } from '../../src/movetext/index.ts';
-import {
-  type ArchivePart,
-  type Draft,
-  makeDraft,
-  readArchive,
-} from '../../src/publish/draft/index.ts';
 import { makePgn } from '../../src/publish/pgn/index.ts';
 import { readCourse } from '../../src/read/index.ts';
 import { runs } from '../setup/runs.ts';
@@ -32,8 +28,8 @@ import { runs } from '../setup/runs.ts';
 const work = mkdtempSync(path.join(tmpdir(), 'linewright-pgn-'));
 afterAll(() => rmSync(work, { recursive: true, force: true }));
 
-async function* partsOf(text: string): AsyncGenerator<ArchivePart> {
-  yield { text, line: 1 };
+async function* partsOf(text: string): AsyncGenerator<ArchiveGame> {
+  yield { text, line: 1, tooLong: false };
 }
 
 const draftOf = (text: string, by: 'game' | 'branch' = 'game') =>

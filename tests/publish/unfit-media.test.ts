@@ -6,7 +6,8 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { type CheckedCourse, checkCourse } from '../../src/check/index.ts';
 import { loadCourse } from '../../src/cli/load-course.ts';
 import { buildCourse } from '../../src/model/index.ts';
-import { makeBook, makeLetter } from '../../src/publish/index.ts';
+import { makeBook } from '../../src/publish/book/index.ts';
+import { makeLetter } from '../../src/publish/index.ts';
 import { findFiles, readCourse } from '../../src/read/index.ts';
 import { buildSite } from '../../src/site/index.ts';
 

@@ -1,8 +1,7 @@
-import { isAdvice } from '../advice.ts';
+import { isAdvice, movesOf } from '../../model/index.ts';
 import { placeOf } from '../chapter-summary.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { moveName } from '../move-name.ts';
-import { movesOf } from '../walk-chapter.ts';
 import { after, whereIs } from '../words.ts';
 
 export const adviceConflict = defineCourseRule({

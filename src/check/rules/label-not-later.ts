@@ -1,5 +1,5 @@
+import { nameUses } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { nameUses } from '../name-uses.ts';
 
 export const labelNotLater = defineCourseRule({
   id: 'label-not-later',

@@ -1,6 +1,6 @@
+import { nameUses } from '../../model/index.ts';
 import { isLabel } from '../../read/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { nameUses } from '../name-uses.ts';
 
 export const labelUnknown = defineCourseRule({
   id: 'label-unknown',

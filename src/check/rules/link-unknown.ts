@@ -1,8 +1,7 @@
 import type { Finding } from '../../diagnostics/index.ts';
-import { placeOfNode } from '../../model/index.ts';
+import { placeOfNode, walkTexts } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { linkFault } from '../link-fault.ts';
-import { walkTexts } from '../walk-chapter.ts';
 
 export const linkUnknown = defineCourseRule({
   id: 'link-unknown',

@@ -1,9 +1,8 @@
 import { numberSign } from '../../chess/index.ts';
 import type { Finding } from '../../diagnostics/index.ts';
-import type { MoveNode } from '../../model/index.ts';
+import { type MoveNode, movesOf } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { moveName } from '../move-name.ts';
-import { movesOf } from '../walk-chapter.ts';
 
 export const moveNumber = defineCourseRule({
   id: 'move-number',

@@ -1,6 +1,6 @@
+import { movesOf } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { moveName } from '../move-name.ts';
-import { movesOf } from '../walk-chapter.ts';
 
 export const moveOverwritten = defineCourseRule({
   id: 'move-overwritten',

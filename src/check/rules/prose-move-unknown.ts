@@ -6,10 +6,10 @@ import {
   movesSpokenOf,
   type ProseMove,
   placeOfNode,
+  walkTexts,
 } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { moveName } from '../move-name.ts';
-import { walkTexts } from '../walk-chapter.ts';
 
 export const proseMoveUnknown = defineCourseRule({
   id: 'prose-move-unknown',

@@ -1,11 +1,9 @@
 import { isMate, isStalemate, sideToMove } from '../../chess/index.ts';
-import type { MoveNode, MovesBlock } from '../../model/index.ts';
+import { isMarkedBad, type MoveNode, type MovesBlock, movesOf } from '../../model/index.ts';
 import { isAssessment } from '../../movetext/index.ts';
-import { isMarkedBad } from '../advice.ts';
 import { linkedNames } from '../chapter-summary.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { moveName } from '../move-name.ts';
-import { movesOf } from '../walk-chapter.ts';
 
 export const replyUnanswered = defineCourseRule({
   id: 'reply-unanswered',

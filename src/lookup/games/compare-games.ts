@@ -1,8 +1,7 @@
 import { initialPosition, isFenFault, type Position, parseFen } from '../../chess/index.ts';
 import type { CourseTable } from '../../contract/course-table.ts';
-import { decodeGame, readMainLine } from '../../movetext/index.ts';
+import { type ArchiveGame, createArchiveReader, readMainLine } from '../../movetext/index.ts';
 import { followMoves } from './follow-moves.ts';
-import { createGameSplitter, type GameBytes } from './split-games.ts';
 import type { ComparedGame, GameHead } from './types.ts';
 
 /** Compares the games of one PGN file with a course while the file is read. */
@@ -18,9 +17,9 @@ export interface Comparison {
 }
 
 export function compareGames(table: CourseTable): Comparison {
-  const splitter = createGameSplitter();
+  const reader = createArchiveReader();
   let number = 0;
-  function* compared(games: readonly GameBytes[]): Generator<ComparedGame> {
+  function* compared(games: Iterable<ArchiveGame>): Generator<ComparedGame> {
     for (const game of games) {
       const result = compareGame(table, game, number + 1);
       if (result === undefined) continue;
@@ -29,18 +28,18 @@ export function compareGames(table: CourseTable): Comparison {
     }
   }
   return {
-    push: (chunk) => compared(splitter.push(chunk)),
-    end: () => compared(splitter.end()),
+    push: (chunk) => compared(reader.push(chunk)),
+    end: () => compared(reader.end()),
   };
 }
 
 /** One game; nothing where there is neither tag nor move, as in the covering words of a mail. */
 function compareGame(
   table: CourseTable,
-  { bytes, tooLong }: GameBytes,
+  { text, tooLong }: ArchiveGame,
   number: number,
 ): ComparedGame | undefined {
-  const line = readMainLine(decodeGame(bytes));
+  const line = readMainLine(text);
   const { tags } = line;
   const head = headOf(tags, number);
   const broken = (kind: 'start' | 'too-long', written: string, reason: string): ComparedGame => ({

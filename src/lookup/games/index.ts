@@ -10,6 +10,5 @@ export {
 export { type Comparison, compareGames } from './compare-games.ts';
 export { linesOf } from './lines-of.ts';
 export { type Leaving, type Parting, partingOf } from './parting-of.ts';
-export { createGameSplitter, type GameBytes } from './split-games.ts';
 export type { ComparedGame, GameExit, GameFault, GameHead, GameMove } from './types.ts';
 export { sideOfPlayer, withPlayer } from './with-player.ts';

@@ -1,9 +1,9 @@
+import type { MoveFault, PieceKind, PlayedMove, Position } from '../../chess/index.ts';
 import { initialPosition } from '../../chess/initial.ts';
 import { englishLetters as english, type PieceLetters } from '../../chess/letters.ts';
 import { isMoveFault, playMove } from '../../chess/play.ts';
-import type { MoveFault, PieceKind, PlayedMove, Position } from '../../chess/types.ts';
 import type { CourseTable } from '../../contract/course-table.ts';
-import type { WrittenMove } from '../../movetext/types.ts';
+import type { WrittenMove } from '../../movetext/index.ts';
 import { positionOf } from '../find.ts';
 
 export interface FollowedMoves {

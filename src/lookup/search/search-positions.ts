@@ -1,5 +1,5 @@
 import { isFenFault, parseFen } from '../../chess/fen.ts';
-import type { FenFault, PieceKind } from '../../chess/types.ts';
+import type { FenFault, PieceKind } from '../../chess/index.ts';
 import type { CourseTable } from '../../contract/course-table.ts';
 import { parseMovetext } from '../../movetext/parse-movetext.ts';
 import { type FoundPlacement, findPlacement } from './find-placement.ts';

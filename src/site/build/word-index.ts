@@ -17,10 +17,10 @@ export interface WordIndex {
   /** Takes a chapter; settles when the indexer has room for another one. */
   add(chapter: ChapterPage): Promise<void>;
   /**
-   * The files of the index, when all chapters were added; or why there are none: the indexer is a
-   * program for the machine that builds, which may not run there.
+   * The files of the index, when all chapters were added.
+   * @throws NoWordIndex
    */
-  files(): Promise<readonly IndexFile[] | string>;
+  files(): Promise<readonly IndexFile[]>;
 }
 
 export interface IndexFile {
@@ -60,18 +60,13 @@ export function startWordIndex(language: string): WordIndex {
     async files() {
       await Promise.all(running);
       if (fault !== undefined) throw fault.error;
-      try {
-        return await filesOf(await opening);
-      } catch (error) {
-        if (!(error instanceof NoIndexer)) throw error;
-        return error.message;
-      }
+      return filesOf(await opening);
     },
   };
 }
 
-/** The indexer cannot run on this machine. */
-class NoIndexer extends Error {}
+/** The indexer, a program for the machine that builds, cannot run there: `message` says why. */
+export class NoWordIndex extends Error {}
 
 async function openIndex(): Promise<PagefindIndex> {
   try {
@@ -85,7 +80,7 @@ async function openIndex(): Promise<PagefindIndex> {
     return index;
   } catch (error) {
     const said = error instanceof Error ? error.message : String(error);
-    throw new NoIndexer(said.split('\n', 1)[0]);
+    throw new NoWordIndex(said.split('\n', 1)[0]);
   }
 }
 

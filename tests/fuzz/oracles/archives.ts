@@ -4,11 +4,16 @@ import { createTextReport } from '../../../src/cli/compare-report.ts';
 import { createJsonReport } from '../../../src/cli/compare-report-json.ts';
 import type { ComparisonReport } from '../../../src/cli/comparison.ts';
 import type { CourseTable } from '../../../src/contract/course-table.ts';
+import { makeDraft } from '../../../src/import/index.ts';
 import { compareGames } from '../../../src/lookup/games/index.ts';
 import type { Course } from '../../../src/model/index.ts';
-import { makeMovetext, type PlainLine, parseGames } from '../../../src/movetext/index.ts';
+import {
+  type ArchiveGame,
+  makeMovetext,
+  type PlainLine,
+  parseGames,
+} from '../../../src/movetext/index.ts';
 import { plain } from '../../../src/movetext/testing/outline.ts';
-import { type ArchivePart, makeDraft } from '../../../src/publish/draft/index.ts';
 import { makePgn } from '../../../src/publish/pgn/index.ts';
 import type { Oracle } from '../case.ts';
 import { runCourse } from './course-run.ts';
@@ -107,8 +112,8 @@ export const soundDrafts: Oracle<Archive> = {
   },
 };
 
-async function* partOf(text: string): AsyncGenerator<ArchivePart> {
-  yield { text, line: 1 };
+async function* partOf(text: string): AsyncGenerator<ArchiveGame> {
+  yield { text, line: 1, tooLong: false };
 }
 
 function movesOf(line: PlainLine): string {

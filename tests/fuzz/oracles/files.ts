@@ -2,13 +2,13 @@
 import { Chess } from 'chess.js';
 import { type ChildNode, type PgnNodeData, parsePgn, startingPosition } from 'chessops/pgn';
 import { parseSan } from 'chessops/san';
+import { compareCourses, writeChanges } from '../../../src/changes/index.ts';
+import { makeNews } from '../../../src/changes/make-news.ts';
 import type { CheckedCourse } from '../../../src/check/index.ts';
 import { compareGames } from '../../../src/lookup/games/index.ts';
 import { type Movetext, makeMovetext, parseGames } from '../../../src/movetext/index.ts';
 import { bookPages } from '../../../src/publish/book/book-pages.ts';
 import { renderChapters } from '../../../src/publish/book/render-chapters.ts';
-import { compareCourses, writeChanges } from '../../../src/publish/changes/index.ts';
-import { makeNews } from '../../../src/publish/changes/make-news.ts';
 import { makePgn } from '../../../src/publish/pgn/index.ts';
 import { readNews } from '../../../src/read/read-news.ts';
 import { assignAddresses } from '../../../src/render/addresses.ts';

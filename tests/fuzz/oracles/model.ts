@@ -1,9 +1,8 @@
 import { Chess } from 'chessops/chess';
 import { makeFen, parseFen } from 'chessops/fen';
 import { makeSan, parseSan } from 'chessops/san';
-import { treesOf } from '../../../src/check/walk-chapter.ts';
 import { withoutControls } from '../../../src/diagnostics/index.ts';
-import type { Course, MoveNode } from '../../../src/model/index.ts';
+import { type Course, type MoveNode, treesOf } from '../../../src/model/index.ts';
 import { misplaced } from '../../../src/model/testing/misplaced.ts';
 import type { Files, Oracle } from '../case.ts';
 import { type CourseRun, runCourse } from './course-run.ts';

@@ -1,0 +1,99 @@
+import { adviceOf, isMarkedBad } from '../check/index.ts';
+import { sideToMove } from '../chess/index.ts';
+import { type Course, chapterAt, type MoveNode, type NodeRef, nodeAt } from '../model/index.ts';
+import { isAssessment } from '../movetext/index.ts';
+import { assignAddresses } from '../render/index.ts';
+import type { Move, Spot } from './types.ts';
+
+/** An edition of a course with what comparing asks of it. */
+export interface Edition {
+  readonly course: Course;
+  readonly graph: Course['graph'];
+  /** The move that is advised in a position. */
+  advice(key: string): string | undefined;
+  /** Whether the side that the course is for is to move. */
+  isOurs(key: string): boolean;
+  /** The nodes that are a move. */
+  nodes(key: string, san: string): readonly MoveNode[];
+  /** The first place of a move. */
+  refOf(key: string, san: string): NodeRef | undefined;
+  isBad(key: string, san: string): boolean;
+  /** The assessment of a position; the three glyphs for equal chances are one. */
+  verdict(key: string): number | undefined;
+  /** A move with its number, as it stands where the course has it first. */
+  move(key: string, san: string): Move;
+  spot(ref: NodeRef): Spot;
+  /** The position before a move, at the place where the move stands. */
+  spotBefore(key: string, ref: NodeRef): Spot;
+  /** The first place of a position; one that has a name before others. */
+  spotOf(key: string): Spot | undefined;
+}
+
+/** @param stands whether this is the new edition, whose places can be linked to. */
+export function makeEdition(course: Course, stands: boolean): Edition {
+  const { graph } = course;
+  const { side } = course.settings;
+  const advice = adviceOf(course);
+  const addresses = assignAddresses(course);
+  const refs = (key: string, san: string) =>
+    graph[key]?.moves.find((move) => move.san === san)?.at ?? [];
+  const nodes = (key: string, san: string) =>
+    refs(key, san).flatMap((ref) => nodeAt(course, ref) ?? []);
+
+  const spot = (ref: NodeRef): Spot => {
+    const chapter = chapterAt(course, ref);
+    const { move, labels = [] } = nodeAt(course, ref) ?? {};
+    const [label] = labels;
+    return {
+      chapter: chapter?.id ?? '',
+      file: chapter?.file ?? '',
+      ...(move && { after: { san: move.san, number: move.number, color: move.color } }),
+      ...(label !== undefined && { label }),
+      id: addresses.id(ref),
+      stands,
+    };
+  };
+
+  const spotOf = (key: string): Spot | undefined => {
+    const at = graph[key]?.at ?? [];
+    const named = at.find((ref) => (nodeAt(course, ref)?.labels.length ?? 0) > 0);
+    // A block that starts from a name repeats the position; the move that leads there is shown.
+    const ref = named ?? at.find(({ node }) => node > 0) ?? at[0];
+    return ref && spot(ref);
+  };
+
+  return {
+    course,
+    graph,
+    advice: (key) => advice.get(key)?.[0]?.san,
+    isOurs: (key) => side !== 'both' && sideToMove({ fen: key, key }) === side,
+    nodes,
+    refOf: (key, san) => refs(key, san)[0],
+    isBad: (key, san) => nodes(key, san).some(isMarkedBad),
+    verdict(key) {
+      for (const ref of graph[key]?.at ?? []) {
+        const nag = nodeAt(course, ref)?.glyphs.findLast(isAssessment);
+        if (nag !== undefined) return nag === 11 || nag === 12 ? 10 : nag;
+      }
+      return undefined;
+    },
+    move(key, san) {
+      const played = nodes(key, san)[0]?.move;
+      const color = sideToMove({ fen: key, key });
+      return { san, number: played?.number ?? 1, color: played?.color ?? color };
+    },
+    spot,
+    spotOf,
+    spotBefore(key, ref) {
+      const { label, after: _, ...place } = spot(ref);
+      const before = spotOf(key);
+      // The position's own name lasts longer than the address of a move.
+      const name = before?.label ?? label;
+      return {
+        ...place,
+        ...(before?.after && { after: before.after }),
+        ...(name !== undefined && { label: name }),
+      };
+    },
+  };
+}

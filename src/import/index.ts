@@ -1,0 +1,5 @@
+/** A PGN file becomes the draft of a course. */
+export { type Draft, type DraftOptions, makeDraft } from './make-draft.ts';
+export { readArchive } from './read-archive.ts';
+export type { ImportNote } from './types.ts';
+export { writeNotes } from './write-notes.ts';

@@ -1,0 +1,217 @@
+import { createLocator, withoutControls } from '../diagnostics/index.ts';
+import { slug } from '../model/index.ts';
+import { type ArchiveGame, eachGame } from '../movetext/index.ts';
+import type { PartOfGames } from './chapter-maker.ts';
+import { chaptersByBranch } from './chapters-by-branch.ts';
+import { chaptersByGame } from './chapters-by-game.ts';
+import type { DraftChapter } from './draft-chapter.ts';
+import { paragraphMarkdown } from './markdown-text.ts';
+import { cutName, known } from './name-game.ts';
+import { playGame } from './play-game.ts';
+import type { DraftGame, ImportNote } from './types.ts';
+
+export interface DraftOptions {
+  /** A chapter for each game, or for each branch after the moves that all games share. */
+  readonly by: 'game' | 'branch';
+  readonly side: 'white' | 'black' | 'both';
+  /** Title of the course where the games do not tell one. */
+  readonly title: string;
+}
+
+export interface DraftFile {
+  /** Relative to the course folder, with `/`. */
+  readonly path: string;
+  readonly text: string;
+}
+
+export interface Draft {
+  readonly files: readonly DraftFile[];
+  readonly notes: readonly ImportNote[];
+  /** How many notes there are more, where there are too many to be kept. */
+  readonly untold: number;
+  readonly games: number;
+  /** Whether no game has a move, a word or an unreadable rest. */
+  readonly isEmpty: boolean;
+  readonly chapters: number;
+}
+
+/** A chapter may have 1 MB, and signs take up to three bytes. */
+const largest = 300_000;
+
+/** The most notes that are kept. Of what is no PGN each word may be one. */
+const mostNotes = 20_000;
+
+/**
+ * Makes a course of a PGN file: a draft, since nothing is added to what the file says. Names are
+ * made of tags and moves. Each game keeps its tags, so that an export has them again. Games are
+ * forgotten one by one as their blocks are written.
+ * @throws UserError where there would be too many chapters.
+ */
+export async function makeDraft(
+  parts: AsyncIterable<ArchiveGame>,
+  options: DraftOptions,
+): Promise<Draft> {
+  const notes: ImportNote[] = [];
+  let untold = 0;
+  const note = (each: ImportNote) => {
+    if (notes.length < mostNotes) notes.push(each);
+    else untold++;
+  };
+  let label = 0;
+  const nextLabel = () => {
+    label += 1;
+    return `position-${label}`;
+  };
+  const maker =
+    options.by === 'branch'
+      ? chaptersByBranch(nextLabel, (part) => gamesIn({ ...part, line: 1 }, () => {}).games)
+      : chaptersByGame(nextLabel);
+  const events = createTally();
+  const annotators = createTally();
+  let count = 0;
+  let isEmpty = true;
+  for await (const { text: written, line, tooLong } of parts) {
+    const text = withoutControls(written);
+    const number = count + 1;
+    if (tooLong) {
+      count++;
+      note({ game: number, line, message: longGame, text: '' });
+      continue;
+    }
+    const { games, all } = gamesIn({ text, line, number }, note);
+    for (const game of games) {
+      events.add(known(game.tags, 'Event'));
+      annotators.add(known(game.tags, 'Annotator'));
+      isEmpty &&= hasNothing(game);
+    }
+    count += all;
+    maker.add(games, { text, number });
+  }
+  const files = chapterFiles(maker.makeChapters().flatMap(divide));
+  const settings = settingsOf(events.mostSay(), annotators.mostSay(), options);
+  return {
+    files: [{ path: 'course.yaml', text: settings }, ...files],
+    notes,
+    untold,
+    games: count,
+    isEmpty,
+    chapters: files.length,
+  };
+}
+
+const longGame =
+  'This is longer than any game can be, with its comments and variations, so it was left out.';
+
+/** The games of a part of the file, played, and how many there are with those left out. */
+function gamesIn(
+  { text, line, number }: PartOfGames & { readonly line: number },
+  note: (note: ImportNote) => void,
+): { readonly games: readonly DraftGame[]; readonly all: number } {
+  const pointAt = createLocator(text);
+  const lineAt = (offset: number) => line - 1 + pointAt(offset).line;
+  const games: DraftGame[] = [];
+  let all = 0;
+  for (const movetext of eachGame(text)) {
+    const game = { number: number + all, movetext, text, lineAt };
+    const start = lineAt(movetext.tags[0]?.span.start ?? movetext.line.span.start);
+    all++;
+    if (!movetext.tooLong) games.push(playGame(game, note));
+    else note({ game: game.number, line: start, message: longGame, text: '' });
+  }
+  return { games, all };
+}
+
+function hasNothing({ line, unread }: DraftGame): boolean {
+  return line.moves.length === 0 && line.before.length === 0 && unread === undefined;
+}
+
+/** Counts what games say; `mostSay` is what more than half of them do, else nothing. */
+function createTally() {
+  const counts = new Map<string, number>();
+  let all = 0;
+  return {
+    add(value: string): void {
+      all++;
+      counts.set(value, (counts.get(value) ?? 0) + 1);
+    },
+    mostSay: () => [...counts].find(([, count]) => count > all / 2)?.[0] ?? '',
+  };
+}
+
+/** A chapter that is too long for a file becomes several. */
+function divide({ title, blocks }: DraftChapter): DraftChapter[] {
+  const parts: DraftChapter['blocks'][] = [[]];
+  let size = 0;
+  for (const block of blocks) {
+    size += block.text.length;
+    if (size > largest && parts.at(-1)?.length) {
+      parts.push([]);
+      size = block.text.length;
+    }
+    parts.at(-1)?.push(block);
+  }
+  return parts.map((part, index) => ({
+    title: index === 0 ? title : `${title} (${index + 1})`,
+    blocks: part,
+  }));
+}
+
+function chapterFiles(chapters: readonly DraftChapter[]): DraftFile[] {
+  const digits = Math.max(2, String(chapters.length).length);
+  const taken = new Map<string, number>();
+  return chapters.map(({ title, blocks }, index) => {
+    const slug = freshSlug(title, taken);
+    const body = blocks.flatMap(({ heading, text }) =>
+      heading === '' ? [text] : [`## ${paragraphMarkdown(heading)}`, text],
+    );
+    return {
+      path: `chapters/${String(index + 1).padStart(digits, '0')}-${slug}.md`,
+      text: `---\ntitle: ${JSON.stringify(title)}\nid: ${slug}\n---\n\n${body.join('\n\n')}\n`,
+    };
+  });
+}
+
+/** Files are named by it, and whole letters have up to four bytes. */
+const shorten = (text: string) => [...text].slice(0, 45).join('');
+
+/** `taken` has for each name the last number that was put behind it. */
+function freshSlug(title: string, taken: Map<string, number>): string {
+  const plain = title
+    .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, '-');
+  const short = shorten(plain).replace(/^-+|-+$/g, '');
+  // A page of the site may have the name that a single word gives.
+  const base = short.includes('-') ? short : `line-${short || 'one'}`;
+  let count = (taken.get(base) ?? 0) + 1;
+  while (count > 1 && taken.has(`${base}-${count}`)) count += 1;
+  taken.set(base, count);
+  const slug = count === 1 ? base : `${base}-${count}`;
+  if (count > 1) taken.set(slug, 1);
+  return slug;
+}
+
+/** Findings that only the author can settle: they do not keep a draft from being shown. */
+const open = [
+  'transposition-untold',
+  'advice-conflict',
+  'assessment-conflict',
+  'reply-unanswered',
+  'line-repeated',
+  'game-result',
+];
+
+function settingsOf(event: string, author: string, { side, title }: DraftOptions): string {
+  const name = cutName(event || title);
+  return [
+    `title: ${JSON.stringify(name)}`,
+    `id: ${JSON.stringify(slug(shorten(name)))}`,
+    `side: ${side}`,
+    ...(author === '' ? [] : [`author: ${JSON.stringify(author)}`]),
+    '# While this is a draft these are warnings. Take them out when the course is to be proved.',
+    'rules:',
+    ...open.map((rule) => `  ${rule}: warning`),
+    '',
+  ].join('\n');
+}

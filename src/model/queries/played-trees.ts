@@ -1,0 +1,28 @@
+import { initialPosition, type PlayedTree } from '../../chess/index.ts';
+import type { Block, Course, MoveNode } from '../types.ts';
+
+/** Every tree of a course: of moves, games, exercises, and of what diagrams and patterns show. */
+export function playedTrees(course: Course): PlayedTree[] {
+  return course.chapters
+    .flatMap(({ blocks }) => blocks.flatMap(treesOf))
+    .map(played)
+    .filter(({ moves }) => moves.length > 0);
+}
+
+function treesOf(block: Block): (readonly MoveNode[])[] {
+  if (block.kind !== 'exercise') return [block.nodes];
+  return [block.nodes, ...block.answer, ...block.also, ...block.wrong];
+}
+
+function played(nodes: readonly MoveNode[]): PlayedTree {
+  const start = nodes[0]?.position?.fen ?? initialPosition.fen;
+  const places = new Map<number, number>([[0, -1]]);
+  const moves: PlayedTree['moves'][number][] = [];
+  for (const { index, parent = 0, move } of nodes) {
+    const at = places.get(parent);
+    if (move === undefined || at === undefined) continue;
+    places.set(index, moves.length);
+    moves.push({ parent: at, san: move.san, key: move.after.key });
+  }
+  return { start, moves };
+}

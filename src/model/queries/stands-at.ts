@@ -1,0 +1,83 @@
+import type { PhrasingContent, RootContent } from 'mdast';
+import type { Place } from '../../diagnostics/index.ts';
+import { placeOfNode } from '../place-of-node.ts';
+import type {
+  Block,
+  Chapter,
+  DirectiveNode,
+  MoveNode,
+  NodeRef,
+  PositionLinkNode,
+  ProseMovesNode,
+} from '../types.ts';
+import { speaksOf } from './spoken-of.ts';
+import { treesOf, walkTexts } from './walk-chapter.ts';
+
+/** What stands at a place of a chapter, the innermost. `place` is all of it. */
+export type StandsAt = { readonly place: Place } & (
+  | {
+      readonly kind: 'move';
+      readonly block: Block;
+      readonly node: MoveNode;
+      /** Absent in the lines of an exercise, which have no address. */
+      readonly ref?: NodeRef;
+    }
+  | { readonly kind: 'directive'; readonly directive: DirectiveNode; readonly of?: NodeRef }
+  | { readonly kind: 'link'; readonly link: PositionLinkNode }
+  | { readonly kind: 'moves-in-text'; readonly moves: ProseMovesNode }
+  | { readonly kind: 'block'; readonly block: Block }
+);
+
+/** What stands at an offset of a chapter's file; nothing but words where there is none of these. */
+export function standsAt(chapter: Chapter, offset: number): StandsAt | undefined {
+  return inText(chapter, offset) ?? inBlock(chapter, offset);
+}
+
+function inText(chapter: Chapter, offset: number): StandsAt | undefined {
+  let found: StandsAt | undefined;
+  walkTexts(chapter, (node) => {
+    const place = placeOfNode(node, chapter.file);
+    if (!holds(place, offset)) return;
+    const here = describe(node, place, chapter);
+    if (here && (!found || isWithin(place, found.place))) found = here;
+  });
+  return found;
+}
+
+function describe(
+  node: RootContent | PhrasingContent,
+  place: Place,
+  chapter: Chapter,
+): StandsAt | undefined {
+  if (node.type === 'courseDirective') {
+    const of = speaksOf(chapter, node);
+    return { kind: 'directive', place, directive: node, ...(of && { of }) };
+  }
+  if (node.type === 'positionLink') return { kind: 'link', place, link: node };
+  if (node.type === 'proseMoves') return { kind: 'moves-in-text', place, moves: node };
+  return undefined;
+}
+
+function inBlock({ file, blocks }: Chapter, offset: number): StandsAt | undefined {
+  const block = blocks.find(({ place }) => holds(place, offset));
+  if (!block) return undefined;
+  for (const tree of treesOf(block)) {
+    // A game of a file stands in that file.
+    const node = tree.find(
+      ({ written }) => written?.place.file === file && holds(written.place, offset),
+    );
+    if (!node?.written) continue;
+    const ref = { chapter: file, block: block.key, node: node.index };
+    const { place } = node.written;
+    return { kind: 'move', place, block, node, ...(tree === block.nodes && { ref }) };
+  }
+  return { kind: 'block', place: block.place, block };
+}
+
+function holds({ start, end }: Place, offset: number): boolean {
+  return start.offset <= offset && offset <= end.offset;
+}
+
+function isWithin(inner: Place, outer: Place): boolean {
+  return inner.start.offset >= outer.start.offset && inner.end.offset <= outer.end.offset;
+}

@@ -1,5 +1,0 @@
-/** A PGN file becomes the draft of a course. */
-export { type Draft, type DraftOptions, makeDraft } from './make-draft.ts';
-export { type ArchivePart, readArchive } from './read-archive.ts';
-export type { ImportNote } from './types.ts';
-export { writeNotes } from './write-notes.ts';

@@ -1,0 +1,47 @@
+import type { KeptChapter } from './kept-chapter.ts';
+import { loadLines, saveLines } from './kept-lines.ts';
+
+/** What another process has kept of a course: all but the chapters themselves. */
+export async function loadKept(cache: string, course: string): Promise<readonly KeptChapter[]> {
+  return (await loadLines(cache, course, 'findings')).map(parseChapter);
+}
+
+export async function saveKept(
+  cache: string,
+  course: string,
+  chapters: Iterable<KeptChapter>,
+): Promise<void> {
+  await saveLines(cache, course, 'findings', [...chapters].map(makeLine));
+}
+
+type Asked = KeptChapter['checked']['asked'][number];
+
+/** A question about a position of the chapter, which is most of them, as the number of its node. */
+type ShortAsked = readonly [kind: Asked[0], about: string | number, print?: string];
+
+function makeLine({ live: _, ...chapter }: KeptChapter): string {
+  const numbers = new Map(keysOf(chapter).map((key, index) => [key, index]));
+  const asked = chapter.checked.asked.map(([kind, about, print]): ShortAsked => {
+    const short = numbers.get(about) ?? about;
+    return print === '' ? [kind, short] : [kind, short, print];
+  });
+  return JSON.stringify({ ...chapter, checked: { ...chapter.checked, asked } });
+}
+
+function parseChapter(line: string): KeptChapter {
+  const chapter = JSON.parse(line) as KeptChapter;
+  const keys = keysOf(chapter);
+  const short = chapter.checked.asked as readonly ShortAsked[];
+  const asked = short.map(
+    ([kind, about, print = '']): Asked => [
+      kind,
+      typeof about === 'number' ? (keys[about] ?? '') : about,
+      print,
+    ],
+  );
+  return { ...chapter, checked: { ...chapter.checked, asked } };
+}
+
+function keysOf({ summary }: Pick<KeptChapter, 'summary'>): string[] {
+  return summary.blocks.flatMap(({ nodes }) => nodes.map(({ key }) => key));
+}

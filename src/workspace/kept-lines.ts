@@ -1,0 +1,86 @@
+import { readdir, rm, stat } from 'node:fs/promises';
+import path from 'node:path';
+import { codeHash, readPlainFile, sealOf } from '../files/index.ts';
+import { replaceFile } from '../output/index.ts';
+import { hashOf } from './questions.ts';
+
+/** In bytes: what is kept of ten thousand chapters. */
+const largest = 1_000_000_000;
+
+/** So many courses are kept; what is older is hardly anybody's any more. */
+const mostCourses = 50;
+
+/** What is kept: what was found, or the chapters as they were read. */
+export type KeptKind = 'findings' | 'syntax';
+
+/**
+ * Lines that another process has kept of a course; none where they were kept by other code, are damaged or were
+ * sealed with another key.
+ * @param cache the folder of the user's cache.
+ * @param course what the course is known by, such as its folder.
+ */
+export async function loadLines(cache: string, course: string, kind: KeptKind): Promise<string[]> {
+  const name = nameOf(course, kind);
+  try {
+    const { bytes } = await readPlainFile(cache, name, largest);
+    const whole = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+    const end = whole.indexOf('\n');
+    const rest = whole.subarray(end + 1);
+    if (whole.toString('latin1', 0, end) !== (await sealFor(name, rest))) return [];
+    return rest.length === 0 ? [] : splitLines(rest);
+  } catch {
+    // Nothing was kept, or it cannot be read: then all is done afresh.
+    return [];
+  }
+}
+
+/** A text of all lines could be longer than a string may be. */
+function splitLines(bytes: Buffer): string[] {
+  const lines: string[] = [];
+  for (let start = 0; start <= bytes.length; ) {
+    const next = bytes.indexOf('\n', start);
+    const end = next < 0 ? bytes.length : next;
+    lines.push(bytes.toString('utf8', start, end));
+    start = end + 1;
+  }
+  return lines;
+}
+
+/**
+ * Keeps lines for other processes: written aside and moved into their place, so that runs at the same time each
+ * leave a whole file. A cache that cannot be written costs time, nothing else.
+ */
+export async function saveLines(
+  cache: string,
+  course: string,
+  kind: KeptKind,
+  lines: readonly string[],
+): Promise<void> {
+  const name = nameOf(course, kind);
+  const rest = Buffer.concat(
+    lines.map((line, index) => Buffer.from(index === 0 ? line : `\n${line}`)),
+  );
+  const seal = Buffer.from(`${await sealFor(name, rest)}\n`);
+  await replaceFile(path.join(cache, name), Buffer.concat([seal, rest]))
+    .then(() => dropOldest(cache, kind))
+    .catch(() => {});
+}
+
+async function dropOldest(cache: string, kind: KeptKind): Promise<void> {
+  const names = (await readdir(cache)).filter((name) => name.startsWith(`${kind}-`));
+  if (names.length <= mostCourses) return;
+  const ages = await Promise.all(
+    names.map(async (name) => ({ name, time: (await stat(path.join(cache, name))).mtimeMs })),
+  );
+  ages.sort((a, b) => b.time - a.time);
+  for (const { name } of ages.slice(mostCourses)) await rm(path.join(cache, name), { force: true });
+}
+
+/** One file for each course and kind, so that what is kept does not grow. */
+function nameOf(course: string, kind: KeptKind): string {
+  return `${kind}-${hashOf(course)}.jsonl`;
+}
+
+async function sealFor(name: string, content: Uint8Array): Promise<string> {
+  return sealOf(`${name} ${await codeHash()}`, content).toString('base64url');
+}
