@@ -82,7 +82,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   ],
   // A course made of a PGN file, and what changed between two editions of one.
   import: ['chess', 'diagnostics', 'model', 'movetext'],
-  changes: ['check', 'chess', 'model', 'movetext', 'strings', 'site'],
+  changes: ['check', 'chess', 'contract', 'model', 'movetext', 'render', 'strings'],
   // Puts the stages together.
   cli: [
     'changes',
@@ -178,7 +178,7 @@ const otherDoors: readonly { readonly from: RegExp; readonly to: RegExp; readonl
     { from: /^browser\//, to: /^/, why: 'a page loads what it uses, not a room' },
     {
       from: /^lookup\//,
-      to: /^(?:chess\/(?:fen|initial|letters|play)|movetext\/parse-movetext)\.ts$/,
+      to: /^(?:chess\/(?:fen|initial|letters|play)|contract\/[\w-]+|movetext\/parse-movetext)\.ts$/,
       why: 'is bundled for pages, which load what they use',
     },
     {
@@ -192,21 +192,21 @@ const otherDoors: readonly { readonly from: RegExp; readonly to: RegExp; readonl
       why: 'every command waits for the choices of this one; the rooms load what draws images',
     },
     { from: /^(?:cli|site)\//, to: /^lookup\/games\/index\.ts$/, why: 'a door of its own' },
+    {
+      from: /^(?:cli|site)\//,
+      to: /^(?:draw\/(?:icon|pngs|xml)|site\/render\/course-table)\.ts$/,
+      why: 'loads less than the room',
+    },
     { from: /^cli\//, to: /^chess\/second-judge\/index\.ts$/, why: 'loads chess.js' },
     {
       from: /^cli\//,
-      to: /^publish\/(?:diagram|pgn)\/index\.ts$/,
+      to: /^publish\/(?:book|diagram|pgn)\/index\.ts$/,
       why: 'a door of its own: the room loads what makes letters and books',
     },
     {
       from: /^strings\//,
       to: /^movetext\/glyphs\.ts$/,
       why: 'is published as source, of the movetext room with this file alone',
-    },
-    {
-      from: /^(?:cli|changes|publish|site)\//,
-      to: /^(?:site\/render|site\/build|draw|model|chess|movetext|strings)\/[\w-]+\.ts$/,
-      why: 'until rendering is a room of its own',
     },
     {
       from: /^(?:read|model|check)\//,

@@ -1,5 +1,5 @@
 import type { Heading } from 'mdast';
-import { positionAddress, repeatedAddress } from '../contract/position-address.ts';
+import { positionAddress, repeatedAddress } from '../contract/index.ts';
 import type { Block, Chapter, ExerciseBlock } from '../model/index.ts';
 import type { IdGiver } from './id-giver.ts';
 import { lineNames } from './line-names.ts';

@@ -1,8 +1,4 @@
-import {
-  positionAddress,
-  readEarlierAddress,
-  readPositionAddress,
-} from '../contract/position-address.ts';
+import { positionAddress, readEarlierAddress, readPositionAddress } from '../contract/index.ts';
 import type { Chapter } from '../model/index.ts';
 import { namedIds } from './named-ids.ts';
 import { isNote } from './resolve-fragment.ts';

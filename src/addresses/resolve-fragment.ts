@@ -1,8 +1,4 @@
-import {
-  readEarlierAddress,
-  readPositionAddress,
-  sanInEarlierAddress,
-} from '../contract/position-address.ts';
+import { readEarlierAddress, readPositionAddress, sanInEarlierAddress } from '../contract/index.ts';
 import type { Chapter } from '../model/index.ts';
 import { chapterIds } from './chapter-ids.ts';
 import { namedIds } from './named-ids.ts';

@@ -2,7 +2,7 @@ import { adviceOf, isMarkedBad } from '../check/index.ts';
 import { sideToMove } from '../chess/index.ts';
 import { type Course, chapterAt, type MoveNode, type NodeRef, nodeAt } from '../model/index.ts';
 import { isAssessment } from '../movetext/index.ts';
-import { assignAddresses } from '../render/addresses.ts';
+import { assignAddresses } from '../render/index.ts';
 import type { Move, Spot } from './types.ts';
 
 /** An edition of a course with what comparing asks of it. */

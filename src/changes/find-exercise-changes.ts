@@ -1,5 +1,5 @@
 import type { ExerciseBlock, ExerciseLine } from '../model/index.ts';
-import { exerciseNumber } from '../render/exercise.ts';
+import { exerciseNumber } from '../render/index.ts';
 import type { Edition } from './edition.ts';
 import type { ExerciseChange } from './types.ts';
 

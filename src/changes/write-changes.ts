@@ -2,10 +2,10 @@ import type { List, Paragraph, PhrasingContent, Root, RootContent } from 'mdast'
 import { type Options, toMarkdown } from 'mdast-util-to-markdown';
 import { toString as plainText } from 'mdast-util-to-string';
 import { numberSign } from '../chess/index.ts';
-import { type Counted, counted } from '../contract/sentence.ts';
+import { type Counted, counted } from '../contract/index.ts';
 import { fileAddress } from '../model/index.ts';
 import { glyphSign } from '../movetext/index.ts';
-import { sanText } from '../render/notation.ts';
+import { sanText } from '../render/index.ts';
 import { type Strings, stringsFor } from '../strings/index.ts';
 import type { Change, ChapterChanges, CourseChanges, Move, Spot } from './types.ts';
 

@@ -1,5 +1,5 @@
 import type { PhrasingContent, RootContent } from 'mdast';
-import { readPositionAddress } from '../contract/position-address.ts';
+import { readPositionAddress } from '../contract/index.ts';
 import type { CourseView } from './view/index.ts';
 
 /** What is wrong with a link, and what to do. */

@@ -1,8 +1,8 @@
 import { open, stat } from 'node:fs/promises';
 import { setFlagsFromString } from 'node:v8';
-import type { CourseTable } from '../contract/course-table.ts';
+import type { CourseTable } from '../contract/index.ts';
 import { type ComparedGame, compareGames, sideOfPlayer } from '../lookup/games/index.ts';
-import { assignAddresses } from '../render/addresses.ts';
+import { assignAddresses } from '../render/index.ts';
 import { makeCourseTable } from '../site/render/course-table.ts';
 import type { CompareOptions } from './compare-formats.ts';
 import { createTextReport } from './compare-report.ts';

@@ -1,4 +1,4 @@
-import type { CourseTable } from '../contract/course-table.ts';
+import type { CourseTable } from '../contract/index.ts';
 import type { ComparedGame } from '../lookup/games/index.ts';
 import { blockAt, type Course } from '../model/index.ts';
 

@@ -1,4 +1,4 @@
-import type { Color } from '../chess/types.ts';
+import type { Color } from '../chess/index.ts';
 
 /** The parts that a board may have below its squares (`browser/board/course-board.ts`). */
 export type BoardPart = 'caption' | 'steps' | 'turn' | 'fold' | 'choices' | 'also' | 'voice';

@@ -1,4 +1,4 @@
-import type { Square } from '../chess/types.ts';
+import type { Square } from '../chess/index.ts';
 
 /**
  * What practice knows of a course beside its table: where its lines begin, and what the author

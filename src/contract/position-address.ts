@@ -1,4 +1,4 @@
-import type { Color } from '../chess/types.ts';
+import type { Color } from '../chess/index.ts';
 
 /**
  * The address of a position on a chapter's page: `at-` and the position's own FEN fields, joined by

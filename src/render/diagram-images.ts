@@ -1,5 +1,5 @@
 import { sideToMove } from '../chess/index.ts';
-import type { Chapter, DiagramBlock } from '../model/types.ts';
+import type { Chapter, DiagramBlock } from '../model/index.ts';
 
 /** Names the picture files of a chapter's diagrams, by the blocks' keys: `main-line-after-exchange`. */
 export function diagramNames(chapter: Chapter): ReadonlyMap<string, string> {

@@ -1,4 +1,4 @@
-import type { Course } from '../model/types.ts';
+import type { Course } from '../model/index.ts';
 
 const known = new WeakMap<Course, ReadonlyMap<string, number>>();
 

@@ -2,7 +2,7 @@ import type { Element } from 'hast';
 import { toString as plainText } from 'mdast-util-to-string';
 import { chapterIds } from '../addresses/index.ts';
 import { describePosition } from '../chess/index.ts';
-import type { DiagramBlock, NodeRef } from '../model/types.ts';
+import type { DiagramBlock, NodeRef } from '../model/index.ts';
 import type { RenderContext } from './context.ts';
 import { diagramNames, imagePath, pictureOf } from './diagram-images.ts';
 import { diagramNumbers } from './diagram-numbers.ts';

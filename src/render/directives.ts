@@ -1,5 +1,5 @@
 import type { ElementContent } from 'hast';
-import type { DirectiveName, DirectiveNode } from '../model/types.ts';
+import type { DirectiveName, DirectiveNode } from '../model/index.ts';
 import { positionInWords, type RenderContext } from './context.ts';
 import { element, linkTo } from './hast.ts';
 

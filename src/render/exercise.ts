@@ -1,8 +1,8 @@
 import type { Element, ElementContent } from 'hast';
 import { chapterIds, lineKinds } from '../addresses/index.ts';
 import { describePosition, inUci, listMoves, sideToMove } from '../chess/index.ts';
-import { dataProperties } from '../contract/attributes.ts';
-import type { Chapter, ExerciseBlock, MoveNode } from '../model/types.ts';
+import { dataProperties } from '../contract/index.ts';
+import type { Chapter, ExerciseBlock, MoveNode } from '../model/index.ts';
 import type { RenderContext } from './context.ts';
 import type { BoardNode } from './document.ts';
 import { element } from './hast.ts';

@@ -1,6 +1,6 @@
 import type { Element, ElementContent } from 'hast';
-import type { GameBlock } from '../model/types.ts';
-import { dateLanguage } from '../strings/date-language.ts';
+import type { GameBlock } from '../model/index.ts';
+import { dateLanguage } from '../strings/index.ts';
 import type { RenderContext } from './context.ts';
 import { element } from './hast.ts';
 

@@ -1,6 +1,6 @@
 import type { Element } from 'hast';
 import { chapterIds, gameMoves } from '../addresses/index.ts';
-import type { GameBlock, MoveNode } from '../model/types.ts';
+import type { GameBlock, MoveNode } from '../model/index.ts';
 import type { RenderContext } from './context.ts';
 import { gameExit } from './game-exit.ts';
 import { gameHead, resultInPrint } from './game-head.ts';

@@ -1,9 +1,8 @@
 import type { ElementContent } from 'hast';
 import { numberSign } from '../chess/index.ts';
-import { dataProperties } from '../contract/attributes.ts';
-import { readPositionAddress } from '../contract/position-address.ts';
-import type { MoveNode } from '../model/types.ts';
-import { glyphSign } from '../movetext/glyphs.ts';
+import { dataProperties, readPositionAddress } from '../contract/index.ts';
+import type { MoveNode } from '../model/index.ts';
+import { glyphSign } from '../movetext/index.ts';
 import type { Strings } from '../strings/index.ts';
 import type { RenderContext } from './context.ts';
 import { element } from './hast.ts';

@@ -1,4 +1,4 @@
-import type { CommentNode, MoveNode, VariationNode } from '../model/types.ts';
+import type { CommentNode, MoveNode, VariationNode } from '../model/index.ts';
 
 /** Moves in the order of the text, brackets and all: what the layout reads. */
 export type MoveToken =

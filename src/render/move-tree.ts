@@ -1,5 +1,5 @@
-import type { Color } from '../chess/types.ts';
-import type { MoveNode } from '../model/types.ts';
+import type { Color } from '../chess/index.ts';
+import type { MoveNode } from '../model/index.ts';
 import type { Meeting } from './document.ts';
 
 /** Moves that are set as text: those of a block, the shown part of a game, an exercise's line. */

@@ -1,4 +1,4 @@
-import type { Course } from '../model/types.ts';
+import type { Course } from '../model/index.ts';
 import { nodeAt } from './context.ts';
 
 /** The author's names for each position, by its key, in the order of the course's labels. */

@@ -1,5 +1,5 @@
 import type { Element } from 'hast';
-import { counted } from '../contract/sentence.ts';
+import { counted } from '../contract/index.ts';
 import type { PatternBlock } from '../model/index.ts';
 import type { SharedContext } from './context.ts';
 import type { BoardNode, PlacesNode } from './document.ts';

@@ -2,17 +2,19 @@ import type { Element, ElementContent, Properties } from 'hast';
 import type { Heading, Image, Link, ListItem, Nodes, Paragraph, PhrasingContent } from 'mdast';
 import { defaultHandlers, type Handlers, type State } from 'mdast-util-to-hast';
 import { chapterIds } from '../addresses/index.ts';
-import { dataProperties } from '../contract/attributes.ts';
-import { fileAddress, movesSpokenOf, speaksOf } from '../model/index.ts';
-import type {
-  Block,
-  BlockNode,
-  Chapter,
-  DirectiveNode,
-  NodeRef,
-  PositionLinkNode,
-  ProseMovesNode,
-} from '../model/types.ts';
+import { dataProperties } from '../contract/index.ts';
+import {
+  type Block,
+  type BlockNode,
+  type Chapter,
+  type DirectiveNode,
+  fileAddress,
+  movesSpokenOf,
+  type NodeRef,
+  type PositionLinkNode,
+  type ProseMovesNode,
+  speaksOf,
+} from '../model/index.ts';
 import type { RenderContext } from './context.ts';
 import { renderDiagram } from './diagram.ts';
 import { renderDirective } from './directives.ts';

@@ -7,7 +7,7 @@ import type {
   SearchWords,
   SetUpWords,
   TreeWords,
-} from '../contract/words.ts';
+} from '../contract/index.ts';
 import type { Strings } from '../strings/index.ts';
 
 /** What each page sends to its scripts, in the language of the course. */

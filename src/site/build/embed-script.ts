@@ -1,4 +1,4 @@
-import { writeWords } from '../../contract/words.ts';
+import { writeWords } from '../../contract/index.ts';
 import type { Strings } from '../../strings/index.ts';
 import { embedWords } from '../page-words.ts';
 import { embedScript } from '../render/embed-pages.ts';

@@ -1,7 +1,6 @@
 import { toHtml } from 'hast-util-to-html';
 import { toHast } from 'mdast-util-to-hast';
-import type { CourseNotes, LineStart, MoveNote } from '../../contract/course-notes.ts';
-import type { CourseTable } from '../../contract/course-table.ts';
+import type { CourseNotes, CourseTable, LineStart, MoveNote } from '../../contract/index.ts';
 import { noteName } from '../../lookup/index.ts';
 import {
   blockAt,

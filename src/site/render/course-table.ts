@@ -1,12 +1,7 @@
 import { createHash } from 'node:crypto';
 import { adviceOf, isMarkedBad } from '../../check/index.ts';
 import { sideToMove } from '../../chess/index.ts';
-import type {
-  CourseTable,
-  TableMove,
-  TableMoveKind,
-  TablePosition,
-} from '../../contract/course-table.ts';
+import type { CourseTable, TableMove, TableMoveKind, TablePosition } from '../../contract/index.ts';
 import { tablePlace } from '../../lookup/index.ts';
 import {
   type Course,
@@ -16,9 +11,7 @@ import {
   type GraphPosition,
   type NodeRef,
 } from '../../model/index.ts';
-import type { Addresses } from '../../render/addresses.ts';
-import { nodeAt } from '../../render/context.ts';
-import { namesByKey } from '../../render/names-by-key.ts';
+import { type Addresses, namesByKey, nodeAt } from '../../render/index.ts';
 
 /** The positions of a course's `moves` blocks as one table, for the reader's browser. */
 export function makeCourseTable(course: Course, addresses: Addresses): CourseTable {

@@ -1,7 +1,7 @@
 import type { Element } from 'hast';
 import { toHtml } from 'hast-util-to-html';
-import type { Course } from '../../model/types.ts';
-import { element } from '../../render/hast.ts';
+import type { Course } from '../../model/index.ts';
+import { element } from '../../render/index.ts';
 import { directionOf } from '../../strings/index.ts';
 import type { AssetPaths, EmbedChapter, SiteFile } from '../site-data.ts';
 import { iconPath } from '../web-app/icons.ts';

@@ -9,9 +9,7 @@ import {
   mainLine,
   type NodeRef,
 } from '../../model/index.ts';
-import type { Addresses } from '../../render/addresses.ts';
-import { nodeAt, positionInWords } from '../../render/context.ts';
-import { sanText } from '../../render/notation.ts';
+import { type Addresses, nodeAt, positionInWords, sanText } from '../../render/index.ts';
 import type { Strings } from '../../strings/index.ts';
 
 /** A named position with the line it stands in, to be shown on other sites. */

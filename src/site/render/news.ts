@@ -11,7 +11,7 @@ import {
   resolve,
   type Target,
 } from '../../render/index.ts';
-import { dayInWords } from '../../strings/date-language.ts';
+import { dayInWords } from '../../strings/index.ts';
 import type { NewsEntry } from '../site-data.ts';
 import type { SiteContext } from './site-context.ts';
 

@@ -2,10 +2,13 @@ import { createHash } from 'node:crypto';
 import { toHtml } from 'hast-util-to-html';
 import { adviceOf } from '../../check/index.ts';
 import { describePosition, sideToMove } from '../../chess/index.ts';
-import type { CourseNotes } from '../../contract/course-notes.ts';
-import { type CourseTable, tableLoaded, tableLoader } from '../../contract/course-table.ts';
-import { drawBoardInPage, pieceSprite } from '../../draw/index.ts';
-import { palettes } from '../../draw/paint.ts';
+import {
+  type CourseNotes,
+  type CourseTable,
+  tableLoaded,
+  tableLoader,
+} from '../../contract/index.ts';
+import { drawBoardInPage, palettes, pieceSprite } from '../../draw/index.ts';
 import { type Chapter, type Course, inCourseOrder, type Label } from '../../model/index.ts';
 import {
   type Addresses,

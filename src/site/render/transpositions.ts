@@ -1,4 +1,4 @@
-import type { CourseTable, TablePlace } from '../../contract/course-table.ts';
+import type { CourseTable, TablePlace } from '../../contract/index.ts';
 import {
   lineText,
   moveText,

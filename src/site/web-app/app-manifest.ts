@@ -1,5 +1,5 @@
-import { palettes } from '../../draw/paint.ts';
-import type { Course } from '../../model/types.ts';
+import { palettes } from '../../draw/index.ts';
+import type { Course } from '../../model/index.ts';
 import { directionOf } from '../../strings/index.ts';
 import type { SiteFile } from '../site-data.ts';
 import { iconPath, iconSizes } from './icons.ts';

@@ -1,6 +1,6 @@
 import { drawIcon } from '../../draw/icon.ts';
 import type { PngJob } from '../../draw/pngs.ts';
-import type { Course } from '../../model/types.ts';
+import type { Course } from '../../model/index.ts';
 import type { SiteFile } from '../site-data.ts';
 
 interface Icon {

@@ -1,0 +1,26 @@
+/**
+ * What the build writes into pages and the reader's browser reads there: addresses, words, attributes, the table of
+ * positions. The browser loads the files that it uses.
+ */
+export {
+  type BoardPart,
+  boardParts,
+  type DataAttributes,
+  dataAttributes,
+  dataOf,
+  dataProperties,
+} from './attributes.ts';
+export type * from './course-notes.ts';
+export * from './course-table.ts';
+export {
+  type AddressedPosition,
+  type EarlierAddress,
+  positionAddress,
+  readEarlierAddress,
+  readPositionAddress,
+  repeatedAddress,
+  sanInEarlierAddress,
+  squaresApart,
+} from './position-address.ts';
+export { type Counted, counted, fill } from './sentence.ts';
+export * from './words.ts';
