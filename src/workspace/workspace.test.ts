@@ -119,7 +119,86 @@ test('what a text says of a position that another chapter shows is checked there
     const now = workspace.update(files);
     expect(now.diagnostics).toEqual(fresh(files).diagnostics);
     expect(now.course()).toEqual(fresh(files).course);
+    const [block] = now.course().chapters[0]?.blocks ?? [];
+    expect(block?.nodes[2]).toMatchObject({ marks: ['e5'], statements: [{ argument: claim }] });
   }
+});
+
+describe('what one chapter asks of another is asked again', () => {
+  const other = 'chapters/2.md';
+  test.each([
+    ['a name that a link leads to', '1. e4 {:here[a]} e5 =', '1. e4 e5 =', '[there](pos:a)'],
+    [
+      'the last move before a position that stays',
+      '1. Nf3 Nc6 2. Nc3 {:here[a]} e5 =',
+      '1. Nc3 Nc6 2. Nf3 {:here[a]} e5 =',
+      '```diagram at="a"\ncaption: x\n```',
+    ],
+    [
+      'the replies that the course has',
+      '1. e4 e5 (1... c5 2. Nf3 =) 2. Nf3 =',
+      '1. e4 e5 2. Nf3 =',
+      moves('1. e4 {:claim[replies 3]} e6 2. d4 ='),
+    ],
+    [
+      'a line that is told to its end',
+      '1. e4 e5 2. Nf3 Nc6 3. Bb5 a6 =',
+      '1. e4 e5 2. Nf3 Nc6 3. Bb5 d6 =',
+      moves('1. e4 e5 2. Nf3 Nc6 3. Bb5 a6 ='),
+    ],
+    [
+      'a castling on the way',
+      '1. e4 e5 2. Nf3 Nf6 3. Bc4 Bc5 4. O-O {:here[a]} =',
+      '1. e4 e5 2. Nf3 Nf6 3. Bc4 Bc5 4. Kf1 {:here[a]} =',
+      moves('4... a6 {:claim[lost-castling white]} 5. h3 =', ' from="a"'),
+    ],
+    [
+      'the way in which a position is reached',
+      '1. d4 d5 2. c4 e6 =',
+      '1. c4 e6 2. d4 d5 =',
+      moves('1. d4 d5 2. c4 e6 3. Nc3 ='),
+    ],
+  ])('%s', (_what, before, after, text) => {
+    const workspace = createWorkspace(optional);
+    const filesWith = (line: string) => filesOf({ 'chapters/1.md': moves(line), [other]: text });
+    const found = [before, after, before].map((line) => {
+      const files = filesWith(line);
+      const now = workspace.update(files);
+      expect(now.diagnostics).toEqual(fresh(files).diagnostics);
+      expect(now.course()).toEqual(fresh(files).course);
+      expect(now.work.read).not.toEqual([other]);
+      return JSON.stringify([now.diagnostics, now.course().chapters[1]]);
+    });
+    // The case would show nothing if both were alike.
+    expect(found[0]).not.toBe(found[1]);
+    expect(found[2]).toBe(found[0]);
+  });
+});
+
+test('a position is asked again through a chapter between', () => {
+  const filesWith = (line: string) =>
+    filesOf({
+      'chapters/1.md': moves(`${line} {:here[a]}`),
+      'chapters/2.md': moves('2... Nf6 {:here[b]}', ' from="a"'),
+      'chapters/3.md': moves('3. g3 =', ' from="b"'),
+    });
+  const workspace = createWorkspace(optional);
+  for (const line of ['1. d4 d5 2. c4', '1. d4 d5 2. Nf3', '1. d4 d5 2. c4']) {
+    const files = filesWith(line);
+    expect(workspace.update(files).course()).toEqual(fresh(files).course);
+  }
+});
+
+test('a diagram of a name of another chapter is known by that name, whether that chapter was kept or not', () => {
+  const chapters = {
+    'chapters/1.md': moves('1. e4 e5 {:here[a]} ='),
+    'chapters/2.md': '```diagram at="a"\ncaption: x :here[d]\n```\n',
+  };
+  const workspace = createWorkspace(optional);
+  workspace.update(filesOf(chapters));
+  const files = filesOf({ ...chapters, 'chapters/2.md': `${chapters['chapters/2.md']}\nMore.\n` });
+  expect(workspace.update(files).course()).toEqual(fresh(files).course);
+  expect(fresh(files).course.chapters[1]?.names).toMatchObject([{ name: 'd', from: 'a' }]);
 });
 
 /** Pieces of chapters that meet, name each other, contradict each other and fail. */
