@@ -56,7 +56,7 @@ describe('the example course', () => {
         expect(bytesOf(content).equals(await published(file)), file).toBe(true);
       }
     }
-    for (const file of ['nothing.html', 'boards/nothing.html', 'course-table.js', '', 'media/x']) {
+    for (const file of ['nothing.html', 'boards/nothing.html', 'course-tables.js', '', 'media/x']) {
       expect(await preview.find(file), file).toBeUndefined();
     }
     expect(await preview.copyOfMedia('course.yaml', inject('runFolder'))).toBeUndefined();

@@ -1,5 +1,6 @@
-import { rmSync } from 'node:fs';
-import { lstat, mkdtemp, readdir, rm } from 'node:fs/promises';
+import { randomBytes } from 'node:crypto';
+import { mkdirSync, rmSync } from 'node:fs';
+import { lstat, readdir, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { onExit } from 'signal-exit';
@@ -25,8 +26,10 @@ export async function makeTemporaryFolder(): Promise<TemporaryFolder> {
     onExit(removeAll);
     await sweep();
   }
-  const path = await mkdtemp(join(tmpdir(), `linewright-${process.pid}-`));
+  const path = join(tmpdir(), `linewright-${process.pid}-${randomBytes(3).toString('hex')}`);
+  // Known before it is there, and made at once: a signal finds either both or neither.
   open.add(path);
+  mkdirSync(path, { mode: 0o700 });
   return {
     path,
     async remove() {
