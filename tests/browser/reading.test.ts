@@ -121,13 +121,13 @@ describe('the reading place', () => {
     reading(`other-answers.html#${otherWay}`, async (page) => {
       await settled(page);
       const also = page.locator('.board-also');
-      expect(await also.textContent()).toBe('also reached: after 6...Nf6, after 6...Nc6');
+      expect(await also.textContent()).toBe('also reached: after 6...Nf6, after 6...exd5');
       await also.getByRole('link', { name: 'after 6...Nf6' }).click();
       await expect.poll(() => caption(page)).toBe('after 6...Nf6');
       await expect.poll(() => hash(page)).toBe('#quiet-e3');
       expect(await inSight(page, 'quiet-e3')).toBe(true);
       await page.goBack();
-      await expect.poll(() => caption(page)).toBe('after 6...exd5');
+      await expect.poll(() => caption(page)).toBe('after 6...Nc6');
     }));
 });
 
