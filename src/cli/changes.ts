@@ -3,10 +3,9 @@ import path from 'node:path';
 import { compareCourses, makeNews, writeChanges } from '../changes/index.ts';
 import { printable, writeJson } from '../diagnostics/index.ts';
 import { listFolder } from '../files/index.ts';
-import { makeTemporaryFolder } from '../output/index.ts';
+import { readRevision } from '../workspace/index.ts';
 import { count, exitCodes, stderr, stdout } from './console.ts';
-import { writeRevision } from './git-revision.ts';
-import { type LoadedCourse, loadCourse } from './load-course.ts';
+import { type LoadedCourse, loadCourse, loadFiles } from './load-course.ts';
 
 export interface ChangesOptions {
   readonly format: 'text' | 'markdown' | 'json';
@@ -57,17 +56,8 @@ export async function changes(
 
 async function load(edition: string, course: string): Promise<LoadedCourse> {
   if (await isCourse(edition)) return loadCourse(edition);
-  const folder = await makeTemporaryFolder();
-  try {
-    await writeRevision(edition, course, folder.path);
-    // Its pictures were written without their content.
-    return await loadCourse(folder.path, {
-      lookIntoMedia: false,
-      as: `${path.resolve(course)} in the revision ${edition}`,
-    });
-  } finally {
-    await folder.remove();
-  }
+  const files = await readRevision(edition, course);
+  return loadFiles(files, `${path.resolve(course)} in the revision ${edition}`);
 }
 
 async function firstCourse(folders: readonly string[]): Promise<string | undefined> {

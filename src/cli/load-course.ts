@@ -1,7 +1,7 @@
 import path from 'node:path';
 import type { CheckResult } from '../check/index.ts';
 import type { Course } from '../model/index.ts';
-import { type FindOptions, findFiles, type SourceFile } from '../read/index.ts';
+import { type CourseFiles, type FindOptions, findFiles, type SourceFile } from '../read/index.ts';
 import {
   type CurrentCourse,
   createWorkspace,
@@ -23,22 +23,22 @@ export interface LoadedCourse extends CheckResult {
   readonly edition: () => string;
 }
 
-export interface OpenOptions extends FindOptions {
-  /** What the course is kept by, where that is not its folder. */
-  readonly as?: string;
-}
-
 /**
  * Reads, builds and checks the course in a folder: the one pipeline of all commands.
  * @throws NoCourseError where the folder is no course.
  */
-export async function loadCourse(
-  folder: string,
-  { as = path.resolve(folder), ...options }: OpenOptions = {},
-): Promise<LoadedCourse> {
+export async function loadCourse(folder: string, options?: FindOptions): Promise<LoadedCourse> {
+  return loadFiles(await findFiles(folder, options), path.resolve(folder));
+}
+
+/**
+ * Builds and checks a course from wherever its files come.
+ * @param as what it is kept by.
+ */
+export async function loadFiles(files: CourseFiles, as: string): Promise<LoadedCourse> {
   const cache = cacheFolder();
   const syntaxes = await loadSyntax(cache, as);
-  const opened = await openCourse(folder, { ...options, as, syntaxes });
+  const opened = await openFiles(files, as, syntaxes);
   const loaded = loadedFrom(opened);
   const chapters = [...opened.workspace.kept()];
   if (chapters.some(({ live }) => live?.wasRead)) {
@@ -48,11 +48,7 @@ export async function loadCourse(
 }
 
 /** What was opened, with its whole model. */
-export function loadedFrom({
-  current,
-  textOf,
-  edition,
-}: Awaited<ReturnType<typeof readCurrent>>): LoadedCourse {
+export function loadedFrom({ current, textOf, edition }: OpenedCourse): LoadedCourse {
   const checked = current.checked();
   return {
     diagnostics: current.diagnostics,
@@ -67,13 +63,14 @@ export function loadedFrom({
  * The course in a folder with what an earlier process kept of it, which is kept again for the next.
  * @throws NoCourseError where the folder is no course.
  */
-export async function openCourse(
-  folder: string,
-  { as = path.resolve(folder), syntaxes, ...options }: OpenOptions & { syntaxes?: KeptSyntax } = {},
-) {
+export async function openCourse(folder: string) {
+  return openFiles(await findFiles(folder), path.resolve(folder));
+}
+
+async function openFiles(files: CourseFiles, as: string, syntaxes?: KeptSyntax) {
   const cache = cacheFolder();
   const workspace = createWorkspace({ kept: await loadKept(cache, as), syntaxes });
-  const opened = await readCurrent(folder, workspace, options);
+  const opened = updateWith(files, workspace);
   const { read, checked } = opened.current.work;
   if (read.length + checked.length > 0) await saveKept(cache, as, workspace.kept());
   return { ...opened, workspace };
@@ -84,15 +81,18 @@ export async function readCurrent(
   folder: string,
   workspace: Workspace,
   options?: FindOptions,
-): Promise<Pick<LoadedCourse, 'textOf' | 'edition'> & { readonly current: CurrentCourse }> {
-  const files = await findFiles(folder, options);
+): Promise<OpenedCourse> {
+  return updateWith(await findFiles(folder, options), workspace);
+}
+
+interface OpenedCourse extends Pick<LoadedCourse, 'textOf' | 'edition'> {
+  readonly current: CurrentCourse;
+}
+
+function updateWith(files: CourseFiles, workspace: Workspace): OpenedCourse {
+  const { chapters, games, news = [], settings } = files;
   const texts = new Map<string, SourceFile>();
-  for (const file of [
-    ...files.chapters,
-    ...files.games,
-    ...(files.news ?? []),
-    ...(files.settings ? [files.settings] : []),
-  ]) {
+  for (const file of [...chapters, ...games, ...news, ...(settings ? [settings] : [])]) {
     texts.set(file.path, file);
   }
   return {

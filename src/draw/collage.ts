@@ -1,5 +1,6 @@
 import { drawBoard } from './board.ts';
-import { type PastedBoard, pasteBoard, pastedSize } from './paste-board.ts';
+import { choosePalette, type Palette } from './palette.ts';
+import { type PastedBoard, pasteBoard, pastedSize, specimens } from './paste-board.ts';
 import { blankRaster, paste, type Raster, rasterOf } from './raster.ts';
 import { readSvg } from './read-svg.ts';
 
@@ -44,6 +45,22 @@ function renderWords({ svg, width, recur = false }: Words, ground: string): Rast
   if (drawnWords.size >= mostKept) drawnWords.clear();
   drawnWords.set(key, drawn);
   return drawn;
+}
+
+const palettes = new Map<string, Palette>();
+
+/**
+ * The colours of all collages on a ground, chosen once: a board with every piece has each blend of the
+ * inks that words and pieces are drawn in.
+ */
+export function collagePalette({ ground }: Pick<Collage, 'ground'>): Palette {
+  const known = palettes.get(ground);
+  if (known) return known;
+  const image = blankRaster(pastedSize, pastedSize, ground);
+  pasteBoard({ placement: specimens, view: 'white', x: 0, y: 0 }, image);
+  const palette = choosePalette(image.pixels);
+  palettes.set(ground, palette);
+  return palette;
 }
 
 /** The collage as an SVG document. */

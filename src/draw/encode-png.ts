@@ -1,8 +1,10 @@
 import { crc32, deflateSync } from 'node:zlib';
-import { choosePalette, type PaletteOptions } from './palette.ts';
+import { choosePalette, type Palette, type PaletteOptions } from './palette.ts';
 import type { Raster } from './raster.ts';
 
 export interface EncodingOptions extends PaletteOptions {
+  /** The colours, where they are known; else they are chosen from the pixels. */
+  readonly palette?: Palette | undefined;
   /** How hard zlib presses the file, 1 to 9; 8 unless said, since 9 takes twice as long for a hundredth. */
   readonly level?: number | undefined;
 }
@@ -22,7 +24,7 @@ export function encodePng(
   { width, height, pixels }: Raster,
   options: EncodingOptions = {},
 ): Uint8Array {
-  const { colours, indexOf } = choosePalette(pixels, options);
+  const { colours, indexOf } = options.palette ?? choosePalette(pixels, options);
   const depth = [1, 2, 4].find((bits) => colours.length <= 2 ** bits) ?? 8;
   const rowBytes = Math.ceil((width * depth) / 8);
   const rows = packRows(pixels, { width, depth, rowBytes, indexOf });
@@ -53,35 +55,46 @@ function packRows(pixels: Int32Array, { width, depth, rowBytes, indexOf }: Packi
   const height = pixels.length / width;
   // Filter type 0 (none) leads each row: section 12.7 advises it for indexed colour.
   const rows = new Uint8Array((rowBytes + 1) * height);
-  /** The bytes that hold one index only. */
-  const full = depth === 8 ? 1 : 255 / (2 ** depth - 1);
+  const perByte = 8 / depth;
+  /** A byte of the index 1 only. */
+  const evenByte = 255 / (2 ** depth - 1);
+  let last = pixels[0] ?? 0;
+  let index = indexOf(last);
   for (let y = 0; y < height; y += 1) {
     const end = (y + 1) * width;
     let at = y * (rowBytes + 1) + 1;
+    let byte = 0;
     let free = 8;
-    for (let i = y * width; i < end; ) {
-      const pixel = pixels[i];
-      let next = i + 1;
-      while (next < end && pixels[next] === pixel) next += 1;
-      const index = indexOf(pixel ?? 0);
-      for (; i < next; i += 1) {
-        // A run from the start of a byte: most pixels of a picture are in long ones.
-        if (free === 8 && next - i > 16) {
-          const bytes = Math.floor(((next - i) * depth) / 8);
-          rows.fill(index * full, at, at + bytes);
-          at += bytes;
-          i += (bytes * 8) / depth;
-          if (i === next) break;
-        }
-        free -= depth;
-        rows[at] = (rows[at] ?? 0) | (index << free);
-        if (free > 0) continue;
-        at += 1;
-        free = 8;
+    for (let i = y * width; i < end; i += 1) {
+      const pixel = pixels[i] ?? 0;
+      if (pixel !== last) {
+        last = pixel;
+        index = indexOf(pixel);
       }
+      free -= depth;
+      byte |= index << free;
+      if (free > 0) continue;
+      rows[at] = byte;
+      at += 1;
+      free = 8;
+      byte = 0;
+      // Most of a picture is even: whole bytes of the same pixel.
+      if (pixels[i + perByte] !== pixel || i + perByte >= end) continue;
+      const bytes = Math.floor((runEnd(pixels, i, end) - i - 1) / perByte);
+      rows.fill(index * evenByte, at, at + bytes);
+      at += bytes;
+      i += bytes * perByte;
     }
+    if (free < 8) rows[at] = byte;
   }
   return rows;
+}
+
+/** Where the pixels that are the same as that at `from` end. */
+function runEnd(pixels: Int32Array, from: number, end: number): number {
+  let next = from + 1;
+  while (next < end && pixels[next] === pixels[from]) next += 1;
+  return next;
 }
 
 function chunk(type: string, data: Uint8Array): Buffer {

@@ -24,8 +24,8 @@ const box = boardBox(true);
 /** Width and height of the board in image pixels. */
 export const pastedSize = box.width * unit;
 
-/** Each piece on a light and on a dark square, to be cut out. */
-const specimens = 'kkqqrrbb/nnpp4/KKQQRRBB/NNPP4/8/8/8/8';
+/** A placement with each piece on a light and on a dark square. */
+export const specimens = 'kkqqrrbb/nnpp4/KKQQRRBB/NNPP4/8/8/8/8';
 const empty = '8/8/8/8/8/8/8/8';
 
 const emptyBoards = new Map<Color, Raster>();

@@ -1,4 +1,4 @@
-import { type Collage, renderCollage } from './collage.ts';
+import { type Collage, collagePalette, renderCollage } from './collage.ts';
 import { encodePng } from './encode-png.ts';
 import { type Raster, rasterOf } from './raster.ts';
 import { readSvg } from './read-svg.ts';
@@ -31,9 +31,11 @@ const largest = 8192;
 export function makePng(picture: string | Collage, size: PngSize): Uint8Array {
   const { colours: limit, scale = 1, level } = size;
   const width = pngWidth(size);
-  const image = typeof picture === 'string' ? render(picture, width) : renderCollage(picture);
+  const isSvg = typeof picture === 'string';
+  const image = isSvg ? render(picture, width) : renderCollage(picture);
   if (image.width !== width) throw new RangeError(`this picture is ${image.width} pixels wide`);
-  return encodePng(image, { limit, isDense: scale >= 2, level });
+  const palette = isSvg || limit !== undefined ? undefined : collagePalette(picture);
+  return encodePng(image, { limit, isDense: scale >= 2, level, palette });
 }
 
 function render(svg: string, width: number): Raster {

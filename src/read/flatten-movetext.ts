@@ -53,25 +53,6 @@ export function flattenMovetext(
     return { type: 'comment', content, place: place(comment.outer) };
   };
 
-  // A line being walked: `at` is the next move, `item` the next thing after the move before it.
-  interface Walk {
-    readonly line: Line;
-    readonly depth: number;
-    at: number;
-    item: number;
-    /** Index of the node whose position the next move is played in. */
-    node: number;
-  }
-  const addMove = (walk: Walk, move: WrittenMove): void => {
-    const parent = nodes[walk.node];
-    const node = emptyNode({ index: nodes.length, depth: walk.depth });
-    node.parent = walk.node;
-    node.written = writtenInFile(move, place);
-    node.glyphs = move.glyphs.map(({ nag }) => nag);
-    nodes.push(node);
-    parent?.children.push(node.index);
-    walk.node = node.index;
-  };
   const [root] = nodes;
   const stack: Walk[] = [{ line: movetext.line, depth: 0, at: 0, item: 0, node: 0 }];
   if (root) root.after = movetext.line.before.map((comment) => makeComment(comment, 0));
@@ -103,7 +84,7 @@ export function flattenMovetext(
     }
     const move = walk.line.moves[walk.at];
     if (move) {
-      addMove(walk, move);
+      addMove(nodes, walk, { written: writtenInFile(move, place), move });
       walk.at++;
       walk.item = 0;
     } else stack.pop();
@@ -121,6 +102,31 @@ export function flattenMovetext(
     ...(result === undefined ? {} : { result }),
     ...(unread === undefined ? {} : { unread }),
   };
+}
+
+/** A line being walked: `at` is the next move, `item` the next thing after the move before it. */
+interface Walk {
+  readonly line: Line;
+  readonly depth: number;
+  at: number;
+  item: number;
+  /** Index of the node whose position the next move is played in. */
+  node: number;
+}
+
+function addMove(
+  nodes: NodeInWork[],
+  walk: Walk,
+  { written, move }: { readonly written: WrittenInFile; readonly move: WrittenMove },
+): void {
+  const parent = nodes[walk.node];
+  const node = emptyNode({ index: nodes.length, depth: walk.depth });
+  node.parent = walk.node;
+  node.written = written;
+  node.glyphs = move.glyphs.map(({ nag }) => nag);
+  nodes.push(node);
+  parent?.children.push(node.index);
+  walk.node = node.index;
 }
 
 function emptyNode(base: { index: number; depth: number }): NodeInWork {

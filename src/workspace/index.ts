@@ -1,4 +1,6 @@
 export type { KeptChapter } from './kept-chapter.ts';
 export { loadKept, saveKept } from './kept-findings.ts';
 export { type KeptSyntax, loadSyntax, saveSyntax } from './kept-syntax.ts';
+export { readRevision } from './sources/revision.ts';
+export { withUnsaved } from './sources/unsaved.ts';
 export { type CurrentCourse, createWorkspace, type Work, type Workspace } from './workspace.ts';

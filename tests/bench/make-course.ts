@@ -2,13 +2,16 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { Chess } from 'chess.js';
 
+/** A line in SAN from a position; an empty FEN is the initial one. */
+export interface MadeLine {
+  readonly fen: string;
+  readonly moves: readonly string[];
+}
+
 export interface MadeCourse {
   readonly folder: string;
-  /** The lines as lists of SAN moves, for the bare replay: each move of the course once. */
-  readonly lines: readonly {
-    readonly start: readonly string[];
-    readonly moves: readonly string[];
-  }[];
+  /** For the bare replay: each move of the course once. */
+  readonly lines: readonly MadeLine[];
   readonly moves: number;
 }
 
@@ -36,7 +39,7 @@ function createRandom(seed: number): () => number {
  */
 export async function makeCourse(folder: string, size: CourseSize): Promise<MadeCourse> {
   const random = createRandom(1);
-  const lines: { start: string[]; moves: string[] }[] = [];
+  const lines: MadeLine[] = [];
   let count = 0;
   await mkdir(path.join(folder, 'chapters'), { recursive: true });
   await writeFile(
@@ -45,7 +48,7 @@ export async function makeCourse(folder: string, size: CourseSize): Promise<Made
   );
   for (let chapter = 0; chapter < size.chapters; chapter++) {
     const main = playRandom([], Math.ceil(size.movesPerChapter / 2), random);
-    lines.push({ start: [], moves: main });
+    lines.push({ fen: '', moves: main });
     const branches = new Map<number, string[]>();
     let rest = size.movesPerChapter - main.length;
     for (let at = 3; rest > 0 && at < main.length - 1; at += 4) {
@@ -53,7 +56,7 @@ export async function makeCourse(folder: string, size: CourseSize): Promise<Made
       const moves = playRandom(start, Math.min(5, rest), random);
       if (moves[0] === main[at]) continue;
       branches.set(at, moves);
-      lines.push({ start, moves });
+      lines.push({ fen: fenAfter(start), moves });
       rest -= moves.length;
     }
     count += size.movesPerChapter - rest;
@@ -68,6 +71,12 @@ export async function makeCourse(folder: string, size: CourseSize): Promise<Made
     await writeFile(path.join(folder, 'chapters', name), text);
   }
   return { folder, lines, moves: count };
+}
+
+function fenAfter(moves: readonly string[]): string {
+  const chess = new Chess();
+  for (const move of moves) chess.move(move);
+  return chess.fen();
 }
 
 function playRandom(start: readonly string[], length: number, random: () => number): string[] {

@@ -1,7 +1,7 @@
 import { execFile } from 'node:child_process';
 import { access, mkdir, symlink, truncate, writeFile } from 'node:fs/promises';
 import path from 'node:path';
-import { gamesLimit, NoCourseError } from '../read/index.ts';
+import { gamesLimit, NoCourseError } from '../../read/index.ts';
 
 /** What a course is read from; all else in the folder is left where it is. */
 const courseFiles = /^(?:course\.ya?ml|(?:chapters|games|media|news)(?:\/[^\n]+)?)$/;

@@ -1,0 +1,33 @@
+import type { CourseFiles, SourceFile } from '../../read/index.ts';
+
+/**
+ * The files of a course as an editor has them: a text that is not saved yet stands for what is on the disk, and a
+ * file that is only in the editor is there.
+ * @param unsaved texts by their path in the course, such as `chapters/02-main.md`.
+ */
+export function withUnsaved(files: CourseFiles, unsaved: ReadonlyMap<string, string>): CourseFiles {
+  if (unsaved.size === 0) return files;
+  const settings = unsaved.get('course.yaml') ?? files.settings?.text;
+  return {
+    ...files,
+    ...(settings === undefined ? {} : { settings: sourceOf('course.yaml', settings) }),
+    chapters: joined(files.chapters, unsaved, /^chapters\/[^/]+\.md$/),
+    games: joined(files.games, unsaved, /^games\/[^/]+\.pgn$/),
+    news: joined(files.news ?? [], unsaved, /^news\/[^/]+\.md$/),
+  };
+}
+
+function joined(
+  saved: readonly SourceFile[],
+  unsaved: ReadonlyMap<string, string>,
+  isOne: RegExp,
+): SourceFile[] {
+  const byPath = new Map(saved.map((file) => [file.path, file]));
+  for (const [path, text] of unsaved) if (isOne.test(path)) byPath.set(path, sourceOf(path, text));
+  // As the files of a folder are ordered.
+  return [...byPath.values()].sort((a, b) => (a.path < b.path ? -1 : 1));
+}
+
+function sourceOf(path: string, text: string): SourceFile {
+  return { path, text: text.replace(/^\uFEFF/, '') };
+}

@@ -1,0 +1,83 @@
+import { spawnSync } from 'node:child_process';
+import { readFileSync, rmSync } from 'node:fs';
+import path from 'node:path';
+import { pathToFileURL } from 'node:url';
+
+/** What a program took, with all processes that it started. */
+export interface Cost {
+  /** Seconds of the processor, of all threads. */
+  readonly processor: number;
+  /** Seconds on the clock. */
+  readonly wall: number;
+  /** Peak memory of the largest process. */
+  readonly megabytes: number;
+  readonly output: string;
+}
+
+export const root = path.resolve(import.meta.dirname, '../..');
+export const cli = path.join(root, 'dist/cli/main.js');
+const reporter = pathToFileURL(path.join(import.meta.dirname, 'report-usage.ts')).href;
+
+export interface RunOptions {
+  /** A folder for what is measured. */
+  readonly work: string;
+  /** The folder of what is kept; `cache` in `work` unless said. */
+  readonly cache?: string;
+  /** The median of so many runs by processor time; 1 unless said. */
+  readonly runs?: number;
+  /** Done before each run. */
+  readonly prepare?: () => void;
+  readonly cwd?: string;
+  /** Exit codes that are no failure; 0 unless said. */
+  readonly codes?: readonly number[];
+}
+
+/** Runs a script of Node and measures it. @throws Error where it fails. */
+export function measure(args: readonly string[], options: RunOptions): Cost {
+  const { runs = 1, prepare } = options;
+  const costs = Array.from({ length: runs }, () => {
+    prepare?.();
+    return runOnce(args, options);
+  });
+  return costs.sort((a, b) => a.processor - b.processor)[Math.floor(runs / 2)] as Cost;
+}
+
+/** The variables that a measured process runs with. */
+export function environment({ work, cache = path.join(work, 'cache') }: RunOptions) {
+  return {
+    ...process.env,
+    NODE_OPTIONS: `--import=${reporter}`,
+    BENCH_USAGE: path.join(work, 'usage'),
+    LINEWRIGHT_CACHE: cache,
+    ASTRO_TELEMETRY_DISABLED: '1',
+  };
+}
+
+function runOnce(args: readonly string[], options: RunOptions): Cost {
+  const { work, cwd = work, codes = [0] } = options;
+  const usage = path.join(work, 'usage');
+  rmSync(usage, { force: true });
+  const start = performance.now();
+  const { status, stdout, stderr } = spawnSync(process.execPath, args, {
+    cwd,
+    env: environment(options),
+    encoding: 'utf8',
+    maxBuffer: 2 ** 30,
+  });
+  const wall = (performance.now() - start) / 1000;
+  if (status === null || !codes.includes(status)) {
+    throw new Error(`${args.join(' ')}\n${stdout.slice(-2000)}${stderr.slice(-2000)}`);
+  }
+  const taken = readFileSync(usage, 'utf8').trim().split('\n');
+  const parts = taken.map((line) => JSON.parse(line) as Pick<Cost, 'processor' | 'megabytes'>);
+  return {
+    processor: parts.reduce((sum, { processor }) => sum + processor, 0),
+    megabytes: Math.max(...parts.map(({ megabytes }) => megabytes)),
+    wall,
+    output: stdout,
+  };
+}
+
+export function median(values: readonly number[]): number {
+  return [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0;
+}
