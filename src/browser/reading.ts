@@ -121,7 +121,8 @@ export function startReading(board: CourseBoard, article: HTMLElement): void {
     if (id === '' || finder === undefined || document.getElementById(id) !== null) return;
     const showFound = (spot: Spot) => {
       touch(spot, spot.element);
-      spot.element.scrollIntoView({ block: 'nearest' });
+      // Not at an edge: a notice may lie over it.
+      spot.element.scrollIntoView({ block: 'center' });
     };
     lookFor({ id, article, spots, words, show: showFound }, finder);
   }
