@@ -30,6 +30,8 @@ const scripts = {
   search: 'search.ts',
   'wasm-probe': 'search/wasm-probe.ts',
   tree: 'tree.ts',
+  // Where an address names nothing of its chapter.
+  'lost-address': 'lost-address/main.ts',
 };
 /** Style sheets by name, and their parts in src/, in the order of the cascade. */
 const sheets = {

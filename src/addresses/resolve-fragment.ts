@@ -7,7 +7,7 @@ import { shownNodes } from './shown-nodes.ts';
 /**
  * The id that a link's `#…` leads to on a chapter's page: the same, or where the page shows that position
  * now. Nothing where the page has no such place. The browser answers in the same way
- * (`browser/find-address.ts`), but knows the page alone.
+ * (`browser/lost-address/find-address.ts`), but knows the page alone.
  * @param fragment decoded, without `#`.
  */
 export function resolveFragment(chapter: Chapter, fragment: string): string | undefined {

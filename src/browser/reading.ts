@@ -1,15 +1,14 @@
+import { dataOf } from '../contract/attributes.ts';
 import { hashOf, noteAddress, noteShown, pushAddress, shownBefore, writeNoted } from './address.ts';
 import { onBoard } from './board/board-state.ts';
 import { wordsOf } from './board/board-words.ts';
 import type { CourseBoard } from './board/course-board.ts';
-import { findAddress } from './find-address.ts';
 import { beforeFirstAct } from './first-act.ts';
 import { followReading, idOfHash, spotOfHash, spotOfLink } from './follow.ts';
-import { stopTelling, tellGone } from './gone.ts';
 import { createHold } from './hold.ts';
 import { listenForKeys, type Step } from './keys.ts';
+import { lookFor } from './lost-address/lost-address.ts';
 import { isPiecemeal } from './piecemeal.ts';
-import { placesOf } from './places.ts';
 import { beside, endOfLine, readSpots, type Spot, startOfBlock } from './spots.ts';
 import { whenIdle } from './when-idle.ts';
 import { caption, describe, numbered, otherPlace, spoken } from './words.ts';
@@ -108,26 +107,24 @@ export function startReading(board: CourseBoard, article: HTMLElement): void {
   /** @returns the element of the position where the reader was, else of the one in the address. */
   function showAddress(before = shownBefore()): HTMLElement | undefined {
     const hash = before === undefined ? location.hash : hashOf(before);
-    const spot = spotOfHash(hash, spots) ?? spotElsewhere(idOfHash(hash));
-    if (spot === undefined) hold.release();
-    else touch(spot, spot.element);
+    const spot = spotOfHash(hash, spots);
+    document.querySelector('.notice')?.remove();
+    if (spot === undefined) {
+      hold.release();
+      findLost(idOfHash(hash));
+    } else touch(spot, spot.element);
     return spot?.element;
   }
 
-  /** Of an address that nothing on the page has: where its position stands now, or the nearest that is left. */
-  function spotElsewhere(id: string): Spot | undefined {
-    stopTelling();
-    if (id === '' || document.getElementById(id) !== null) return undefined;
-    const found = findAddress(id, placesOf(article, spots), words.letters);
-    if (found !== undefined && !found.isGone) return found.place.spot;
-    const still = stillBoard(id);
-    if (still !== null) {
-      still.scrollIntoView();
-      return undefined;
-    }
-    const spot = found?.place.spot;
-    tellGone(id, spot && caption(spot, words), words.gone);
-    return spot;
+  function findLost(id: string): void {
+    const { finder } = dataOf('page', article.closest<HTMLElement>('[data-finder]') ?? article);
+    if (id === '' || finder === undefined || document.getElementById(id) !== null) return;
+    const showFound = (spot: Spot) => {
+      touch(spot, spot.element);
+      // Not at an edge: a notice may lie over it.
+      spot.element.scrollIntoView({ block: 'center' });
+    };
+    lookFor({ id, article, spots, words, show: showFound }, finder);
   }
   // A link to a place in this page, as those below the board, leaves the page as it is.
   addEventListener('click', writeNoted, { capture: true });
@@ -157,12 +154,6 @@ export function startReading(board: CourseBoard, article: HTMLElement): void {
       },
     ),
   );
-}
-
-/** A diagram or an exercise that shows a position which no move on the page leads to. */
-function stillBoard(id: string): HTMLElement | null {
-  const of = (kind: string) => document.getElementById(id.replace(/^at/, kind));
-  return of('diagram') ?? of('exercise');
 }
 
 /** After a reload, or on the way back, the browser restores where one read. */

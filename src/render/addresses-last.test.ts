@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { runs } from '../../tests/setup/runs.ts';
-import { type AddressedPlace, findAddress } from '../browser/find-address.ts';
+import { type AddressedPlace, findAddress } from '../browser/lost-address/find-address.ts';
 import { positionAddress, readPositionAddress } from '../contract/position-address.ts';
 import { addressAfter } from '../contract/testing/address-after.ts';
 import { renderCourse } from '../site/render/testing/render-course.ts';

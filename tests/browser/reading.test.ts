@@ -121,13 +121,13 @@ describe('the reading place', () => {
     reading(`other-answers.html#${otherWay}`, async (page) => {
       await settled(page);
       const also = page.locator('.board-also');
-      expect(await also.textContent()).toBe('also reached: after 6...Nf6, after 6...Nc6');
+      expect(await also.textContent()).toBe('also reached: after 6...Nf6, after 6...exd5');
       await also.getByRole('link', { name: 'after 6...Nf6' }).click();
       await expect.poll(() => caption(page)).toBe('after 6...Nf6');
       await expect.poll(() => hash(page)).toBe('#quiet-e3');
       expect(await inSight(page, 'quiet-e3')).toBe(true);
       await page.goBack();
-      await expect.poll(() => caption(page)).toBe('after 6...exd5');
+      await expect.poll(() => caption(page)).toBe('after 6...Nc6');
     }));
 });
 
@@ -420,19 +420,25 @@ function whileBusy(
 describe('the address of what the chapter has no more', () => {
   const notice = (page: Page) => page.locator('.notice');
 
-  test('is told, and the board shows the position that is most like it', () =>
-    reading(
-      `isolated-pawn.html#${addressAfter('d4 d5 c4 e6 Nc3 c5 cxd5 cxd4 Qxd4 Nc6 Qe3')}`,
-      async (page) => {
-        await expect.poll(() => caption(page)).toBe('after 5...Nc6');
-        expect(await inSight(page, unnamed)).toBe(true);
-        expect(await notice(page).textContent()).toContain(
-          'is not in this chapter any more. The board shows the one that is most like it: after 5...Nc6.',
-        );
-        await page.getByRole('button', { name: 'Close' }).click();
-        await expect.poll(() => notice(page).count()).toBe(0);
-      },
-    ));
+  for (const [name, options] of Object.entries({
+    'a wide window': { viewport: windows.wide },
+    'a phone': phone,
+  })) {
+    test(`is told, and the board shows the position that is most like it, in ${name}`, () =>
+      reading(
+        `isolated-pawn.html#${addressAfter('d4 d5 c4 e6 Nc3 c5 cxd5 cxd4 Qxd4 Nc6 Qe3')}`,
+        async (page) => {
+          await expect.poll(() => caption(page)).toBe('after 5...Nc6');
+          await expect.poll(() => inSight(page, unnamed)).toBe(true);
+          expect(await notice(page).textContent()).toContain(
+            'is not in this chapter any more. The board shows the one that is most like it: after 5...Nc6.',
+          );
+          await page.getByRole('button', { name: 'Close' }).click();
+          await expect.poll(() => notice(page).count()).toBe(0);
+        },
+        options,
+      ));
+  }
 
   test('leads to the chapter that has the position, or the name, now', async () => {
     for (const [address, there] of [

@@ -10,3 +10,11 @@ test('a part of a chapter is led to by its heading, also where a position has th
   expect(pageOf('Main')).toBe('1.html#main-2');
   expect(pageOf('Other')).toBe('1.html#other');
 });
+
+test('a position that a diagram names is a letter’s as well', () => {
+  const course = courseOf('```diagram after="1. e4 e5"\ncaption: Here. :here[open]\n```');
+  const { chapters } = chooseText(course, { positions: ['open'] });
+  expect(chapters[0]?.blocks[0]).toMatchObject({
+    position: { fen: expect.stringContaining(' 0 2') },
+  });
+});

@@ -10,8 +10,9 @@ import {
   type Label,
   type MoveNode,
   type NodeRef,
+  nodeAt,
 } from '../../model/index.ts';
-import { nodeAt, numberedMove } from '../../render/index.ts';
+import { numberedMove } from '../../render/index.ts';
 import type { Strings } from '../../strings/index.ts';
 
 /**

@@ -1,10 +1,10 @@
-import { type PieceLetters, sanIn } from '../chess/letters.ts';
+import { type PieceLetters, sanIn } from '../../chess/letters.ts';
 import {
   readEarlierAddress,
   readPositionAddress,
   sanInEarlierAddress,
   squaresApart,
-} from '../contract/position-address.ts';
+} from '../../contract/position-address.ts';
 
 /** What of a place in the page its address depends on: of a move, or of the start of a block. */
 export interface AddressedPlace {

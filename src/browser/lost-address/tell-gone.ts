@@ -1,12 +1,10 @@
-import { type CourseTable, tableLoaded, tableLoader } from '../contract/course-table.ts';
-import { readPositionAddress } from '../contract/position-address.ts';
-import { fill } from '../contract/sentence.ts';
-import type { ChapterWords } from '../contract/words.ts';
-import { positionOf } from '../lookup/find.ts';
-import { placeHref } from '../lookup/place-href.ts';
-import { element, makeButton } from './element.ts';
-
-let shown: HTMLElement | undefined;
+import { type CourseTable, tableLoaded, tableLoader } from '../../contract/course-table.ts';
+import { readPositionAddress } from '../../contract/position-address.ts';
+import { fill } from '../../contract/sentence.ts';
+import type { ChapterWords } from '../../contract/words.ts';
+import { positionOf } from '../../lookup/find.ts';
+import { placeHref } from '../../lookup/place-href.ts';
+import { element, makeButton } from '../element.ts';
 
 /**
  * Tells the reader that what the address names is not in this chapter, and where else in the course it
@@ -17,24 +15,17 @@ export function tellGone(
   nearest: string | undefined,
   words: ChapterWords['gone'],
 ): void {
-  stopTelling();
   const said = nearest === undefined ? words.place : fill(words.position, { nearest });
   const lead = element('span', {}, said);
   const notice = element('p', { class: 'notice', role: 'status' }, lead, ' ');
-  notice.append(makeButton(words.close, stopTelling));
+  notice.append(makeButton(words.close, () => notice.remove()));
   document.body.append(notice);
-  shown = notice;
   loadTable((table) => {
     const found = placeInCourse(table, id);
     if (found === undefined) return;
     const [before = '', after = ''] = words.elsewhere.split('{chapter}');
     lead.append(` ${before}`, element('a', { href: found.href }, found.title), after);
   });
-}
-
-export function stopTelling(): void {
-  shown?.remove();
-  shown = undefined;
 }
 
 /** The first place of a position, or of a name, in another chapter than this page's. */

@@ -1,5 +1,5 @@
+import { type Spot, startOfBlock } from '../spots.ts';
 import type { AddressedPlace } from './find-address.ts';
-import { type Spot, startOfBlock } from './spots.ts';
 
 const blocks = ['.moves', '.diagram', '.exercise', '.game', '.pattern'];
 
