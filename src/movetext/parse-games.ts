@@ -1,5 +1,5 @@
 import { parseGame } from './parse-game.ts';
-import { createScanner } from './scanner.ts';
+import { Scanner } from './scanner.ts';
 import { createGameSplitter } from './split-games.ts';
 import type { Movetext, Span } from './types.ts';
 
@@ -15,7 +15,7 @@ export function parseGames(text: string): Movetext[] {
 /** The same one by one, so that not all of them need to be kept. */
 export function* eachGame(text: string): Generator<Movetext> {
   for (const span of findGames(text)) {
-    const scanner = createScanner(text, span);
+    const scanner = new Scanner(text, span);
     if (scanner.peek().kind !== 'end') yield parseGame(text, scanner, { ofArchive: true });
   }
 }
