@@ -1,5 +1,5 @@
 import { createUtf8Stream, decodeGame } from './encoding.ts';
-import { createGameSplitter, type GameBytes } from './split-games.ts';
+import { type GameBytes, GameSplitter } from './split-games.ts';
 
 /** A game of a PGN file as text. */
 export interface ArchiveGame {
@@ -26,7 +26,7 @@ export interface ArchiveReader {
  */
 export function createArchiveReader(): ArchiveReader {
   const utf8 = createUtf8Stream();
-  const splitter = createGameSplitter();
+  const splitter = new GameSplitter();
   return {
     push: (chunk) => textsOf(splitter.push(utf8.push(chunk))),
     end: function* end() {

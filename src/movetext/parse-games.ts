@@ -1,11 +1,11 @@
 import { parseGame } from './parse-game.ts';
-import { createScanner } from './scanner.ts';
-import { createGameSplitter } from './split-games.ts';
+import { Scanner } from './scanner.ts';
+import { GameSplitter } from './split-games.ts';
 import type { Movetext, Span } from './types.ts';
 
 /**
  * Reads the text of a PGN file of any number of games. Places are offsets in UTF-16 units into the
- * whole `text`. `createGameSplitter` says where games begin. An error in one game does not reach into
+ * whole `text`. `GameSplitter` says where games begin. An error in one game does not reach into
  * the next. A comment after the result belongs to the finished game, unless a blank line parts them.
  */
 export function parseGames(text: string): Movetext[] {
@@ -15,7 +15,7 @@ export function parseGames(text: string): Movetext[] {
 /** The same one by one, so that not all of them need to be kept. */
 export function* eachGame(text: string): Generator<Movetext> {
   for (const span of findGames(text)) {
-    const scanner = createScanner(text, span);
+    const scanner = new Scanner(text, span);
     if (scanner.peek().kind !== 'end') yield parseGame(text, scanner, { ofArchive: true });
   }
 }
@@ -23,7 +23,7 @@ export function* eachGame(text: string): Generator<Movetext> {
 /** Where games stand in a text, one after another. */
 function* findGames(text: string): Generator<Span> {
   const bytes = new TextEncoder().encode(text);
-  const splitter = createGameSplitter(Number.POSITIVE_INFINITY);
+  const splitter = new GameSplitter(Number.POSITIVE_INFINITY);
   const found = [...splitter.push(bytes), ...splitter.end()];
   /** A place in the text, and the same in its bytes. */
   let [unit, byte] = [0, 0];

@@ -1,5 +1,5 @@
 import { parseGame } from './parse-game.ts';
-import { createScanner } from './scanner.ts';
+import { Scanner } from './scanner.ts';
 import type { Movetext } from './types.ts';
 
 /**
@@ -12,5 +12,5 @@ import type { Movetext } from './types.ts';
  * line around it. A comment between a number and its move belongs to the move before.
  */
 export function parseMovetext(text: string): Movetext {
-  return parseGame(text, createScanner(text));
+  return parseGame(text, new Scanner(text));
 }

@@ -1,4 +1,4 @@
-import { createScanner, type Scanned, type Scanner } from './scanner.ts';
+import { type Scanned, Scanner } from './scanner.ts';
 import type { Tag } from './types.ts';
 
 /** The next thing of a game's main line: a move as it is written, or what stops the reading. */
@@ -26,7 +26,7 @@ export interface MainLine {
  * does, which counts where only the beginnings of many thousand games are wanted.
  */
 export function readMainLine(text: string): MainLine {
-  const scanner = createScanner(text);
+  const scanner = new Scanner(text);
   const tags = new Map<string, string>();
   for (let token = scanner.peek(); ; token = scanner.peek()) {
     if (token.kind === 'tag') readTag(token);

@@ -13,7 +13,10 @@ import {
 } from './characters.ts';
 import { scanGlyph } from './scan-glyph.ts';
 import { scanMove, scanPlainMove, scanWord } from './scan-move.ts';
+import { scanPeriods } from './scan-periods.ts';
+import { scanResult } from './scan-result.ts';
 import { type ScannedTag, scanTag } from './scan-tag.ts';
+import { isSpace, isSpaceOrBracket, wordsEnd } from './scan-words.ts';
 import type { Span } from './types.ts';
 
 interface Placed {
@@ -36,32 +39,51 @@ export type Scanned =
   | (Placed & { readonly kind: 'result'; readonly result: string })
   | (Placed & { readonly kind: 'tag'; readonly scanned: ScannedTag });
 
-/** Reads the tokens of a text one after another; `peek` shows the next, `take` passes it. */
-export interface Scanner {
-  readonly peek: () => Scanned;
-  readonly take: () => Scanned;
-}
-
-const resultForm = /(?:1[-‐‑–−]0|0[-‐‑–−]1|1\/2[-‐‑–−]1\/2|½[-‐‑–−]½|1\/2|½)(?![\p{L}\p{N}/])/uy;
 /** A short bracketed stretch within a line, read as one. */
 const bracketed = /\[[^[\]\r\n]{0,500}\]/y;
 
 /**
- * A scanner of `text`, or of the stretch of it that a game of a file is; what follows that begins a
- * line. Every character is read a bounded number of times.
+ * Reads the tokens of a text one after another, or those of the stretch of it that a game of a file is;
+ * what follows that begins a line. Every character is read a bounded number of times.
  */
-export function createScanner(
-  text: string,
-  { start: from, end: limit }: Span = { start: 0, end: text.length },
-): Scanner {
-  let at = from;
-  let breaks = 0;
-  let ahead: Scanned | undefined;
-  // Where the next `}` is: found once, kept until passed.
-  let brace = -1;
+export class Scanner {
+  readonly #text: string;
+  readonly #start: number;
+  readonly #limit: number;
+  #at: number;
+  #breaks = 0;
+  #ahead: Scanned | undefined;
+  /** Where the next `}` is: found once, kept until passed. */
+  #brace = -1;
 
-  function skipSpace(): void {
-    breaks = at === from ? 2 : 0;
+  constructor(text: string, { start, end }: Span = { start: 0, end: text.length }) {
+    this.#text = text;
+    this.#start = start;
+    this.#limit = end;
+    this.#at = start;
+  }
+
+  /** The next token. */
+  peek(): Scanned {
+    if (this.#ahead === undefined) {
+      this.#skipSpace();
+      this.#ahead = this.#read(this.#at);
+      this.#at = this.#ahead.end;
+    }
+    return this.#ahead;
+  }
+
+  /** The same, and passes it. */
+  take(): Scanned {
+    const token = this.peek();
+    if (token.kind !== 'end') this.#ahead = undefined;
+    return token;
+  }
+
+  #skipSpace(): void {
+    const text = this.#text;
+    let at = this.#at;
+    let breaks = at === this.#start ? 2 : 0;
     for (;;) {
       const code = text.charCodeAt(at);
       if (isLineBreak(code)) {
@@ -69,29 +91,19 @@ export function createScanner(
         breaks++;
       } else if (isBlank(code)) at++;
       else if (code === 37 && isLineStart(text, at)) at = lineEnd(text, at);
-      else return;
+      else break;
     }
+    this.#at = at;
+    this.#breaks = breaks;
   }
 
-  function peek(): Scanned {
-    if (ahead === undefined) {
-      skipSpace();
-      ahead = read(at);
-      at = ahead.end;
-    }
-    return ahead;
-  }
-
-  function take(): Scanned {
-    const token = peek();
-    if (token.kind !== 'end') ahead = undefined;
-    return token;
-  }
-
-  function read(start: number): Scanned {
-    const code = text.charCodeAt(start);
+  #read(start: number): Scanned {
+    const text = this.#text;
+    const breaks = this.#breaks;
+    const limit = this.#limit;
     if (start >= limit) return { kind: 'end', start: limit, end: limit, breaks };
-    if (code === 123) return readBrace(start);
+    const code = text.charCodeAt(start);
+    if (code === 123) return this.#readBrace(start);
     if (code === 59) {
       const end = lineEnd(text, start);
       return { kind: 'comment', form: 'line', closed: true, start, end, breaks };
@@ -99,125 +111,91 @@ export function createScanner(
     if (code === 40) return { kind: 'open', start, end: start + 1, breaks };
     if (code === 41) return { kind: 'close', start, end: start + 1, breaks };
     if (code === 42) return { kind: 'result', result: '*', start, end: start + 1, breaks };
-    if (code === 91) return readBracket(start);
+    if (code === 91) return this.#readBracket(start);
     const plain = scanPlainMove(text, start);
     if (plain !== undefined) return { kind: 'move', start, end: plain, breaks };
     const glyph = scanGlyph(text, start);
     if (glyph) return { kind: 'glyph', nag: glyph.nag, start, end: glyph.end, breaks };
-    if (isDigit(code) || code === 0xbd) return readDigits(start);
-    return readWord(start);
+    if (isDigit(code) || code === 0xbd) return this.#readDigits(start);
+    return this.#readWord(start);
   }
 
-  function readBrace(start: number): Scanned {
-    if (brace < start) {
-      const found = text.indexOf('}', start);
-      brace = found === -1 ? text.length : found;
+  #readBrace(start: number): Scanned {
+    if (this.#brace < start) {
+      const found = this.#text.indexOf('}', start);
+      this.#brace = found === -1 ? this.#text.length : found;
     }
-    const closed = brace < limit;
-    const end = closed ? brace + 1 : inkEnd(start);
-    return { kind: 'comment', form: 'brace', closed, start, end, breaks };
+    const closed = this.#brace < this.#limit;
+    const end = closed ? this.#brace + 1 : this.#inkEnd(start);
+    return { kind: 'comment', form: 'brace', closed, start, end, breaks: this.#breaks };
   }
 
   /** The end of what stands before the end, behind which is only space. */
-  function inkEnd(start: number): number {
-    let end = limit;
-    while (end > start && isSpace(text.charCodeAt(end - 1))) end--;
+  #inkEnd(start: number): number {
+    let end = this.#limit;
+    while (end > start && isSpace(this.#text.charCodeAt(end - 1))) end--;
     return end;
   }
 
-  function readBracket(start: number): Scanned {
-    const scanned = scanTag(text, start);
+  #readBracket(start: number): Scanned {
+    const scanned = scanTag(this.#text, start);
+    const breaks = this.#breaks;
     if (scanned) return { kind: 'tag', scanned, start, end: scanned.end, breaks };
     bracketed.lastIndex = start;
-    const end = bracketed.test(text) ? bracketed.lastIndex : start + 1;
+    const end = bracketed.test(this.#text) ? bracketed.lastIndex : start + 1;
     return { kind: 'words', start, end, breaks };
   }
 
-  function readDigits(start: number): Scanned {
+  #readDigits(start: number): Scanned {
+    const text = this.#text;
+    const breaks = this.#breaks;
     const next = text.charCodeAt(start + 1);
-    resultForm.lastIndex = start;
-    if (next !== 46 && !isDigit(next) && resultForm.test(text)) {
-      const end = resultForm.lastIndex;
-      return { kind: 'result', result: nameResult(text.slice(start, end)), start, end, breaks };
-    }
+    const result = next === 46 || isDigit(next) ? undefined : scanResult(text, start);
+    if (result !== undefined) return { kind: 'result', start, breaks, ...result };
     let end = start;
     while (isDigit(text.charCodeAt(end))) end++;
     const code = text.charCodeAt(end);
     if (end === start || isDash(code) || code === 47) {
       const move = scanMove(text, start);
-      if (move !== undefined) return { kind: 'move', start, end: move, breaks };
-      return { kind: 'words', start, end: wordsEnd(start), breaks };
+      return move === undefined ? this.#words(start) : { kind: 'move', start, end: move, breaks };
     }
     if ((isLetter(code) || isFigurine(code)) && scanMove(text, end) === undefined) {
-      return { kind: 'words', start, end: wordsEnd(start), breaks };
+      return this.#words(start);
     }
-    const written = text.slice(start, end);
-    const periods = readPeriods(end);
+    return this.#readNumber(start, end);
+  }
+
+  #readNumber(start: number, digitsEnd: number): Scanned {
+    const written = this.#text.slice(start, digitsEnd);
+    const { dots, end } = scanPeriods(this.#text, digitsEnd);
+    const breaks = this.#breaks;
     // No move has such a number: it is castling without its dashes.
-    const castling =
-      periods.dots === 0 && /^000?$/.test(written) ? scanMove(text, start) : undefined;
+    const castling = dots === 0 && /^000?$/.test(written) ? scanMove(this.#text, start) : undefined;
     if (castling !== undefined) return { kind: 'move', start, end: castling, breaks };
     const value = Math.min(Number(written), Number.MAX_SAFE_INTEGER);
-    return { kind: 'number', value, dots: periods.dots, start, end: periods.end, breaks };
+    return { kind: 'number', value, dots, start, end, breaks };
   }
 
-  /** The periods after a number, which may stand apart: `1.`, `1...`, `1. ...`, `1 .`, `1…`. */
-  function readPeriods(from: number): { end: number; dots: number } {
-    let end = from;
-    let dots = 0;
-    for (let ahead = from; ; ahead++) {
-      const code = text.charCodeAt(ahead);
-      if (code === 46) dots++;
-      else if (code === 0x2026) dots += 3;
-      else if (isBlank(code) || isLineBreak(code)) continue;
-      else return { end, dots };
-      end = ahead + 1;
-    }
-  }
-
-  function readWord(start: number): Scanned {
+  #readWord(start: number): Scanned {
+    const text = this.#text;
+    const breaks = this.#breaks;
     const code = text.charCodeAt(start);
     if (isWordCharacter(code) || isDash(code)) {
       const move = scanMove(text, start);
       if (move !== undefined) return { kind: 'move', start, end: move, breaks };
-      if (text.charCodeAt(start) === 78 && scanWord(text, start) === start + 1) {
-        if (standsAlone(start + 1)) return { kind: 'novelty', start, end: start + 1, breaks };
-      }
+      const end = start + 1;
+      const isNovelty = code === 78 && scanWord(text, start) === end && this.#standsAlone(end);
+      if (isNovelty) return { kind: 'novelty', start, end, breaks };
     }
-    return { kind: 'words', start, end: wordsEnd(start), breaks };
+    return this.#words(start);
   }
 
-  function standsAlone(end: number): boolean {
-    const code = text.charCodeAt(end);
-    return end >= limit || isSpaceOrBracket(code);
+  #standsAlone(end: number): boolean {
+    return end >= this.#limit || isSpaceOrBracket(this.#text.charCodeAt(end));
   }
 
-  /** Words end at a space or bracket; a run of other characters also where a word may begin. */
-  function wordsEnd(start: number): number {
-    const isWord = isWordCharacter(text.charCodeAt(start));
-    let end = start + 1;
-    while (end < limit) {
-      const code = text.charCodeAt(end);
-      if (isSpaceOrBracket(code)) break;
-      if (!isWord && (isWordCharacter(code) || code === 36 || code === 42 || code === 91)) break;
-      end++;
-    }
-    return end;
+  #words(start: number): Scanned {
+    const end = wordsEnd(this.#text, start, this.#limit);
+    return { kind: 'words', start, end, breaks: this.#breaks };
   }
-
-  return { peek, take };
-}
-
-function isSpace(code: number): boolean {
-  return isBlank(code) || isLineBreak(code);
-}
-
-function isSpaceOrBracket(code: number): boolean {
-  return isSpace(code) || code === 40 || code === 41 || code === 59 || code === 123 || code === 125;
-}
-
-/** The result in the spelling of the PGN standard. */
-function nameResult(written: string): string {
-  const draw = written.startsWith('½') || written.startsWith('1/2');
-  return draw ? '1/2-1/2' : `${written.charAt(0)}-${written.charAt(2)}`;
 }

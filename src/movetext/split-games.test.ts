@@ -3,13 +3,13 @@ import { describe, expect, test } from 'vitest';
 import { runs } from '../../tests/setup/runs.ts';
 import { parseGames } from './parse-games.ts';
 import { readMainLine } from './read-main-line.ts';
-import { createGameSplitter } from './split-games.ts';
+import { GameSplitter } from './split-games.ts';
 import { outline } from './testing/outline.ts';
 
 /** The games of a file that comes in chunks of the given sizes, and then the rest. */
 function split(text: string, sizes: readonly number[] = []): string[] {
   const bytes = new TextEncoder().encode(text);
-  const splitter = createGameSplitter();
+  const splitter = new GameSplitter();
   const games: string[] = [];
   const take = (found: ReturnType<typeof splitter.push>) =>
     games.push(
@@ -124,7 +124,7 @@ describe('a file is cut into its games', () => {
   test('what is longer than any game is cut short, and the next game is found', () => {
     const endless = `[A "1"]\n1. e4 {${'x'.repeat(300_000)}} *\n\n[A "2"]\n1. d4 *\n`;
     const bytes = new TextEncoder().encode(endless);
-    const splitter = createGameSplitter(100_000);
+    const splitter = new GameSplitter(100_000);
     const found: { tooLong: boolean; size: number }[] = [];
     const take = (games: ReturnType<typeof splitter.push>) =>
       found.push(...games.map(({ tooLong, bytes }) => ({ tooLong, size: bytes.length })));

@@ -1,3 +1,24 @@
+import {
+  blank,
+  brace,
+  bracket,
+  close,
+  closingBrace,
+  cr,
+  hasInk,
+  isBlank,
+  isMoveOne,
+  isWordStart,
+  lf,
+  open,
+  ordinary,
+  percent,
+  resultAt,
+  roles,
+  semicolon,
+  tagAt,
+} from './archive-bytes.ts';
+
 /** The bytes of one game of a PGN file. Cut short where it is longer than any game can be. */
 export interface GameBytes {
   readonly bytes: Uint8Array;
@@ -9,23 +30,24 @@ export interface GameBytes {
   readonly end: number;
 }
 
-export interface GameSplitter {
-  /**
-   * The games that end within the bytes given so far. They lie in memory that the next call uses again,
-   * so they are read before it.
-   */
-  readonly push: (chunk: Uint8Array) => GameBytes[];
-  /** The rest. */
-  readonly end: () => GameBytes[];
-}
-
 /** A game of a thousand moves with a comment at each is far shorter: what is longer is no game. */
 const defaultLongest = 4 * 1024 * 1024;
 /** So much of what is longer is given out: enough to name it. */
 const beginning = 16_384;
 
-const [lf, cr, quote, percent, open, close] = [10, 13, 34, 37, 40, 41];
-const [semicolon, bracket, closingBracket, brace, closingBrace] = [59, 91, 93, 123, 125];
+interface State {
+  /** Whether movetext has come, so that a tag begins another game. */
+  started: boolean;
+  inBrace: boolean;
+  depth: number;
+  /** Whether the result of the game has come. */
+  result: boolean;
+  readonly tags: Set<string>;
+}
+
+function freshState(): State {
+  return { started: false, inBrace: false, depth: 0, result: false, tags: new Set() };
+}
 
 /**
  * Cuts a PGN file into its games as it comes, in pieces of any size: the one place that says where
@@ -35,119 +57,140 @@ const [semicolon, bracket, closingBracket, brace, closingBrace] = [59, 91, 93, 1
  * within a comment are none of these, unless the comment was left open: then a tag after a blank line
  * ends it.
  */
-export function createGameSplitter(longestGame = defaultLongest): GameSplitter {
-  /** What has come of the game that is being read, and where the next line in it begins. */
-  let buffer: Uint8Array = new Uint8Array(0);
-  let length = 0;
+export class GameSplitter {
+  readonly #longestGame: number;
+  /** What has come of the game that is being read. */
+  #buffer: Uint8Array = new Uint8Array(0);
+  #length = 0;
   /** Where the buffer begins in the file. */
-  let base = 0;
-  let at = 0;
+  #base = 0;
+  /** Where the game and the next line in it begin in the buffer. */
+  #start = 0;
+  #at = 0;
   /** How far the end of that line has been looked for. */
-  let seen = 0;
-  let start = 0;
-  /** The lines of the file that the line at `at` and the game are in. */
-  let line = 1;
-  let firstLine = 1;
-  let games: GameBytes[] = [];
-  let state = freshState();
-  let blankBefore = true;
-  let skipping = false;
+  #seen = 0;
+  /** The lines of the file that the line at `#at` and the game are in. */
+  #line = 1;
+  #firstLine = 1;
+  #games: GameBytes[] = [];
+  #state = freshState();
+  #blankBefore = true;
+  #skipping = false;
 
-  function push(chunk: Uint8Array): GameBytes[] {
-    append(chunk);
-    games = [];
-    readLines(false);
-    if (length - start > longestGame) cutLong();
-    return games;
+  constructor(longestGame = defaultLongest) {
+    this.#longestGame = longestGame;
   }
 
-  function end(): GameBytes[] {
-    games = [];
-    readLines(true);
-    cut(length);
-    return games;
+  /**
+   * The games that end within the bytes given so far. They lie in memory that the next call uses again,
+   * so they are read before it.
+   */
+  push(chunk: Uint8Array): GameBytes[] {
+    this.#append(chunk);
+    this.#games = [];
+    this.#readLines(false);
+    if (this.#length - this.#start > this.#longestGame) this.#cutLong();
+    return this.#games;
+  }
+
+  /** The rest. */
+  end(): GameBytes[] {
+    this.#games = [];
+    this.#readLines(true);
+    this.#cut(this.#length);
+    return this.#games;
   }
 
   /** Puts a chunk behind what is left of the one before. */
-  function append(chunk: Uint8Array): void {
-    const rest = length - start;
+  #append(chunk: Uint8Array): void {
+    const rest = this.#length - this.#start;
     const needed = rest + chunk.length;
-    if (needed > buffer.length) {
+    if (needed > this.#buffer.length) {
       const larger = new Uint8Array(2 * needed);
-      larger.set(buffer.subarray(start, length));
-      buffer = larger;
-    } else buffer.copyWithin(0, start, length);
-    buffer.set(chunk, rest);
-    length = needed;
-    base += start;
-    at -= start;
-    seen -= start;
-    start = 0;
+      larger.set(this.#buffer.subarray(this.#start, this.#length));
+      this.#buffer = larger;
+    } else this.#buffer.copyWithin(0, this.#start, this.#length);
+    this.#buffer.set(chunk, rest);
+    this.#length = needed;
+    this.#base += this.#start;
+    this.#at -= this.#start;
+    this.#seen -= this.#start;
+    this.#start = 0;
   }
 
-  function readLines(last: boolean): void {
+  #readLines(last: boolean): void {
+    const buffer = this.#buffer;
+    const length = this.#length;
     for (;;) {
-      let stop = Math.max(at, seen);
+      let stop = Math.max(this.#at, this.#seen);
       while (stop < length && buffer[stop] !== lf && buffer[stop] !== cr) stop++;
       // The end of a line is known when the byte after it is.
-      seen = stop;
+      this.#seen = stop;
       if (stop >= length - 1 && !last) return;
-      if (at >= length) return;
+      if (this.#at >= length) return;
       const next = buffer[stop] === cr && buffer[stop + 1] === lf ? stop + 2 : stop + 1;
-      readLine(at, stop);
-      at = Math.min(next, length);
-      line++;
+      this.#readLine(this.#at, stop);
+      this.#at = Math.min(next, length);
+      this.#line++;
     }
   }
 
-  function readLine(from: number, to: number): void {
+  #readLine(from: number, to: number): void {
+    const buffer = this.#buffer;
     let first = from;
     while (first < to && isBlank(buffer[first] ?? 0)) first++;
     // An escaped line (PGN standard, section 6) is passed over: what is left of it is its end.
-    if (first === to || (buffer[from] === percent && !state.inBrace)) {
-      blankBefore = true;
+    if (first === to || (buffer[from] === percent && !this.#state.inBrace)) {
+      this.#blankBefore = true;
       return;
     }
-    if (buffer[first] === bracket && (!state.inBrace || blankBefore)) {
-      const tag = tagAt(buffer, first, to);
-      // Text in a comment may look much like a tag: there, a tag begins with a capital at the margin.
-      const strict = tag !== undefined && first === from && /^[A-Z]/.test(tag.name);
-      if (tag !== undefined && (!state.inBrace || strict)) {
-        if (state.started || (blankBefore && state.tags.has(tag.name))) cut(from);
-        blankBefore = false;
-        readTags(first, to);
-        return;
-      }
-    }
-    if (state.result && !state.inBrace && state.depth === 0) {
+    if (this.#readTagLine(from, first, to)) return;
+    const { result, inBrace, depth } = this.#state;
+    if (result && !inBrace && depth === 0) {
       const isComment = buffer[first] === brace || buffer[first] === semicolon;
-      if (isComment ? blankBefore : isMoveOne(buffer, first, to)) cut(from);
+      if (isComment ? this.#blankBefore : isMoveOne(buffer, first, to)) this.#cut(from);
     }
-    blankBefore = false;
-    readMoves(first, to);
+    this.#blankBefore = false;
+    this.#readMoves(first, to);
   }
 
-  function readTags(from: number, to: number): void {
-    state.inBrace = false;
+  /** Reads a line that begins with a tag; false where it does not. */
+  #readTagLine(from: number, first: number, to: number): boolean {
+    const { inBrace, started, tags } = this.#state;
+    if (this.#buffer[first] !== bracket || (inBrace && !this.#blankBefore)) return false;
+    const tag = tagAt(this.#buffer, first, to);
+    // Text in a comment may look much like a tag: there, a tag begins with a capital at the margin.
+    const isStrict = tag !== undefined && first === from && /^[A-Z]/.test(tag.name);
+    if (tag === undefined || (inBrace && !isStrict)) return false;
+    if (started || (this.#blankBefore && tags.has(tag.name))) this.#cut(from);
+    this.#blankBefore = false;
+    this.#readTags(first, to);
+    return true;
+  }
+
+  #readTags(from: number, to: number): void {
+    const buffer = this.#buffer;
+    this.#state.inBrace = false;
     let next = from;
     for (let tag = tagAt(buffer, next, to); tag !== undefined; tag = tagAt(buffer, next, to)) {
-      state.tags.add(tag.name);
+      this.#state.tags.add(tag.name);
       next = tag.end;
       while (next < to && isBlank(buffer[next] ?? 0)) next++;
     }
-    readMoves(next, to);
+    this.#readMoves(next, to);
   }
 
   /** Looks at movetext only for brackets, comments and results. */
-  function readMoves(from: number, to: number): void {
+  #readMoves(from: number, to: number): void {
+    const buffer = this.#buffer;
+    const state = this.#state;
     for (let index = from; index < to; index++) {
-      const byte = buffer[index] ?? 0;
       if (state.inBrace) {
         while (index < to && buffer[index] !== closingBrace) index++;
         if (index < to) state.inBrace = false;
         continue;
       }
-      const role = roles[byte];
+      const role = roles[buffer[index] ?? 0];
       if (role === blank) continue;
       if (role === brace) state.inBrace = true;
       else if (role === semicolon) return;
@@ -167,140 +210,34 @@ export function createGameSplitter(longestGame = defaultLongest): GameSplitter {
     }
   }
 
-  function cut(where: number): void {
-    if (where > start && !skipping && hasInk(buffer, start, where)) {
-      games.push({ bytes: buffer.subarray(start, where), tooLong: false, ...placeTo(where) });
+  #cut(where: number): void {
+    const start = this.#start;
+    if (where > start && !this.#skipping && hasInk(this.#buffer, start, where)) {
+      this.#give(where, false);
     }
-    skipping = false;
-    start = where;
-    firstLine = line;
-    state = freshState();
-  }
-
-  function placeTo(end: number) {
-    return { line: firstLine, start: base + start, end: base + end };
+    this.#skipping = false;
+    this.#start = where;
+    this.#firstLine = this.#line;
+    this.#state = freshState();
   }
 
   /** Gives out the beginning of what is too long, and passes over the rest of it. */
-  function cutLong(): void {
-    if (!skipping) {
-      const bytes = buffer.subarray(start, start + beginning);
-      games.push({ bytes, tooLong: true, ...placeTo(start + bytes.length) });
-    }
-    skipping = true;
+  #cutLong(): void {
+    if (!this.#skipping) this.#give(Math.min(this.#start + beginning, this.#length), true);
+    this.#skipping = true;
     // A line may go on; its beginning does not matter any more.
-    start = Math.max(start, length - 1);
-    at = Math.max(at, start);
-    state.started = true;
+    this.#start = Math.max(this.#start, this.#length - 1);
+    this.#at = Math.max(this.#at, this.#start);
+    this.#state.started = true;
   }
 
-  return { push, end };
-}
-
-interface State {
-  /** Whether movetext has come, so that a tag begins another game. */
-  started: boolean;
-  inBrace: boolean;
-  depth: number;
-  /** Whether the result of the game has come. */
-  result: boolean;
-  readonly tags: Set<string>;
-}
-
-function freshState(): State {
-  return { started: false, inBrace: false, depth: 0, result: false, tags: new Set() };
-}
-
-/** The tag pair that begins at an offset: its name, and where it ends, if on this line. */
-function tagAt(
-  bytes: Uint8Array,
-  from: number,
-  to: number,
-): { name: string; end: number } | undefined {
-  if (bytes[from] !== bracket) return undefined;
-  let at = from + 1;
-  while (at < to && isBlank(bytes[at] ?? 0)) at++;
-  const nameStart = at;
-  while (at < to && isNameByte(bytes[at] ?? 0)) at++;
-  let name = '';
-  for (let next = nameStart; next < Math.min(at, nameStart + 255); next++) {
-    name += String.fromCharCode(bytes[next] ?? 0);
+  #give(end: number, tooLong: boolean): void {
+    this.#games.push({
+      bytes: this.#buffer.subarray(this.#start, end),
+      tooLong,
+      line: this.#firstLine,
+      start: this.#base + this.#start,
+      end: this.#base + end,
+    });
   }
-  while (at < to && isBlank(bytes[at] ?? 0)) at++;
-  if (name === '' || bytes[at] !== quote) return undefined;
-  for (at++; at < to; at++) {
-    if (bytes[at] === 92) at++;
-    else if (bytes[at] === quote) {
-      let after = at + 1;
-      while (after < to && isBlank(bytes[after] ?? 0)) after++;
-      if (bytes[after] === closingBracket && after < to) return { name, end: after + 1 };
-      break;
-    }
-  }
-  return { name, end: to };
-}
-
-/** Whether a line begins with the number of the first move, and not with a result. */
-function isMoveOne(bytes: Uint8Array, from: number, to: number): boolean {
-  if (bytes[from] !== 49) return false;
-  const next = from + 1 < to ? bytes[from + 1] : undefined;
-  return next === undefined || next === 46 || isBlank(next);
-}
-
-const results = ['1-0', '0-1', '1/2-1/2', '1/2', '*', '½-½', '½'].flatMap((result) => [
-  new TextEncoder().encode(result),
-  Uint8Array.from(result, (sign) => sign.charCodeAt(0)),
-]);
-
-/** What a byte of movetext may be: itself for a bracket or the like. */
-const [ordinary, blank, resultStart] = [1, 32, 42];
-const roles = Uint8Array.from({ length: 256 }, (_, byte) => {
-  if (isBlank(byte)) return blank;
-  if ([brace, semicolon, open, close].includes(byte)) return byte;
-  return results.some(([first]) => first === byte) ? resultStart : ordinary;
-});
-
-/** The length of the result that stands at an offset, if one does. */
-function resultAt(bytes: Uint8Array, at: number, to: number): number {
-  const first = bytes[at];
-  for (const result of results) {
-    if (result[0] !== first || at + result.length > to) continue;
-    if (!result.every((byte, index) => bytes[at + index] === byte)) continue;
-    const next = at + result.length < to ? (bytes[at + result.length] ?? 0) : 32;
-    if (first === 42 || !(isNameByte(next) || next === 47 || next >= 0x80)) return result.length;
-  }
-  return 0;
-}
-
-function isWordStart(bytes: Uint8Array, at: number, from: number): boolean {
-  if (at === from) return true;
-  const before = bytes[at - 1] ?? 32;
-  return !isNameByte(before) && before !== 47 && before !== 45 && before < 0x80;
-}
-
-function hasInk(bytes: Uint8Array, from: number, to: number): boolean {
-  for (let at = from; at < to; at++) if (!isSpace(bytes[at] ?? 32)) return true;
-  return false;
-}
-
-/** Space within a line, and the bytes of a byte order mark. */
-function isBlank(byte: number): boolean {
-  return byte === 32 || (byte >= 9 && byte <= 12 && byte !== lf) || isMark(byte);
-}
-
-function isMark(byte: number): boolean {
-  return byte === 0xef || byte === 0xbb || byte === 0xbf;
-}
-
-function isSpace(byte: number): boolean {
-  return isBlank(byte) || byte === lf || byte === cr;
-}
-
-function isNameByte(byte: number): boolean {
-  return (
-    (byte >= 97 && byte <= 122) ||
-    (byte >= 65 && byte <= 90) ||
-    (byte >= 48 && byte <= 57) ||
-    byte === 95
-  );
 }

@@ -18,19 +18,32 @@ export function readPlainSan(board: GameBoard, written: string): CoreMove | unde
   const named = parsePlain(written);
   if (named === undefined) return undefined;
   if ('castles' in named) return board.castling(named.castles);
-  const { kind, file, rank, takes, to, promotion } = named;
-  const found = board
-    .movesTo(to, kind)
-    .filter(
-      (move) =>
-        (file === any || (move & 7) === file) &&
-        (rank === any || ((move >> 4) & 7) === rank) &&
-        move >> 14 === promotion &&
-        board.takes(move) === takes,
-    );
-  if (found.length < 2) return found[0];
-  const [only, other] = found.filter((move) => legal(board, move) !== undefined);
-  return other === undefined ? only : undefined;
+  let only: CoreMove | undefined;
+  let isLegal = false;
+  for (const move of board.movesTo(named.to, named.kind)) {
+    if (!isNamed(board, move, named)) continue;
+    if (only === undefined) {
+      only = move;
+      continue;
+    }
+    // Of several the one counts that is legal.
+    const isOther = legal(board, move) !== undefined;
+    isLegal ||= legal(board, only) !== undefined;
+    if (isLegal && isOther) return undefined;
+    if (isOther) only = move;
+    isLegal ||= isOther;
+  }
+  return only;
+}
+
+function isNamed(board: GameBoard, move: CoreMove, named: NamedMove): boolean {
+  const { file, rank, takes, promotion } = named;
+  return (
+    (file === any || (move & 7) === file) &&
+    (rank === any || ((move >> 4) & 7) === rank) &&
+    move >> 14 === promotion &&
+    board.takes(move) === takes
+  );
 }
 
 interface NamedMove {

@@ -1,4 +1,5 @@
 import { type ChildProcess, spawn } from 'node:child_process';
+import { once } from 'node:events';
 import { readFileSync } from 'node:fs';
 import { setTimeout } from 'node:timers/promises';
 import { courseOf, editChapter, middleChapter } from '../courses.ts';
@@ -39,6 +40,8 @@ export async function benchDev(work: string): Promise<void> {
       ]);
     } finally {
       child.kill();
+      // Its usage is noted when it ends, and is no other program's.
+      await once(child, 'exit');
     }
   }
 }
