@@ -7,6 +7,7 @@ import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { buildBrowser } from './build-browser.mjs';
 import { buildPages } from './build-pages.mjs';
+import { buildProgram } from './build-program.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const typescript = dirname(createRequire(import.meta.url).resolve('typescript/package.json'));
@@ -25,6 +26,7 @@ await build({
   bundle: true,
   format: 'iife',
 });
+await buildProgram();
 
 // What is kept on a disk is kept by this.
 const { hashFolder } = await import('../dist/files/code-hash.js');

@@ -61,6 +61,7 @@ test('ships neither tests nor what only tests use', () => {
     /^dist\/(?:media|model|movetext|output|publish|read|render|site|strings|workspace)\/.*\.(?:js|d\.ts)$/,
     /^dist\/(?:code-hash\.txt|dependencies\.json|(?:index|remark-linewright)\.(?:js|d\.ts))$/,
     /^dist\/(?:assets|live|offline)\/[\w.-]+$/,
+    /^dist\/cli\/licences\.txt$/,
     /^dist\/site\/pages\/(?:licence\.txt|(?:chunks\/)?[\w.-]+\.mjs)$/,
     /^content\/starter\//,
     /^src\/draw\/PIECES-LICENCE\.txt$/,
