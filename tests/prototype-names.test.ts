@@ -32,7 +32,7 @@ summary: hasOwnProperty
 ## constructor
 
 Text[^__proto__] and[^constructor], [a][toString], [b](pos:toString), [c](pos:hasOwnProperty),
-[d](constructor.md#toString). ![x](../media/__proto__.svg) ![y](../media/constructor.svg)
+[d](constructor.md#isPrototypeOf). ![x](../media/__proto__.svg) ![y](../media/constructor.svg)
 <constructor>x</constructor> <b constructor="x" tostring="y">z</b>
 
 [^__proto__]: one

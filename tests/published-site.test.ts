@@ -81,7 +81,7 @@ test('what a chapter shows or links is there, and nothing else', () => {
   expect(existsSync(path.join(out, 'media/a sheet.pdf'))).toBe(true);
   expect(existsSync(path.join(out, 'media/unused.pdf'))).toBe(false);
   expect(page('1.html')).toContain('href="media/a%20sheet.pdf"');
-  expect(page('1.html')).toContain('href="1.html#one"');
+  expect(page('1.html')).toContain('href="#one"');
 });
 
 describe('the output', () => {
