@@ -1,5 +1,7 @@
 import type { Block } from '../model/index.ts';
 
+const none: ReadonlySet<number> = new Set();
+
 const known = new WeakMap<Block, ReadonlySet<number>>();
 
 /**
@@ -13,6 +15,9 @@ export function comingBack(block: Block): ReadonlySet<number> {
 }
 
 function findComingBack({ nodes }: Block): ReadonlySet<number> {
+  // Most blocks have no position twice.
+  const keys = nodes.flatMap(({ position }) => position?.key ?? []);
+  if (new Set(keys).size === keys.length) return none;
   const back = new Set<number>();
   /** How often each position stands on the way to the node that is walked. */
   const onWay = new Map<string, number>();

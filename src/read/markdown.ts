@@ -24,13 +24,13 @@ const signLimit = limitSigns();
 // Of the generic directives only those inside a text: `::` and `:::` stay ordinary text.
 const textDirective = { text: directive().text ?? {} };
 
-export const micromarkExtensions = [
-  frontmatter(['yaml']),
-  gfmTable(),
-  gfmFootnote(),
-  textDirective,
-  signLimit,
-];
+const front = frontmatter(['yaml']);
+const footnote = gfmFootnote();
+
+export const micromarkExtensions = [front, gfmTable(), footnote, textDirective, signLimit];
+
+/** All but tables. */
+export const plainExtensions = [front, footnote, textDirective, signLimit];
 
 export const fromMarkdownExtensions = [
   frontmatterFromMarkdown(['yaml']),

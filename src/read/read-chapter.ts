@@ -12,7 +12,7 @@ import type { BlockNode } from './nodes.ts';
 import { readBlock } from './read-block.ts';
 import { readFrontMatter } from './read-front-matter.ts';
 import { readTextNodes } from './read-text-nodes.ts';
-import { courseProcessor } from './remark-course.ts';
+import { parseMarkdown } from './remark-course.ts';
 import { createCounter } from './text-context.ts';
 import type { BlockSyntax, ChapterSyntax, CourseProblem, SourceFile } from './types.ts';
 
@@ -89,7 +89,7 @@ export function readChapter(
     lineStarts: lineStarts(source.text),
     pointAt: createLocator(source.text),
   };
-  const body = tree ?? courseProcessor.parse(source.text);
+  const body = tree ?? parseMarkdown(source.text);
   limitTree(body, { source: file, report });
   const usedMedia = new Set<string>();
   const context: BlockContext = {

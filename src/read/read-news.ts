@@ -9,7 +9,7 @@ import { blockNames } from './read-block.ts';
 import { takeDefinitions } from './read-chapter.ts';
 import { readFrontMatter } from './read-front-matter.ts';
 import { readTextNodes } from './read-text-nodes.ts';
-import { courseProcessor } from './remark-course.ts';
+import { parseMarkdown } from './remark-course.ts';
 import { type LinkTargets, resolveLink } from './resolve-link.ts';
 import { createCounter, placeOf, type TextContext, takeMedia } from './text-context.ts';
 import type { CourseProblem, NewsSyntax, SourceFile } from './types.ts';
@@ -51,7 +51,7 @@ export function readNews(
     lineStarts: lineStarts(source.text),
     pointAt: createLocator(source.text),
   };
-  const body: Root = courseProcessor.parse(source.text);
+  const body: Root = parseMarkdown(source.text);
   limitTree(body, { source: file, report });
   const usedMedia = new Set<string>();
   const context: TextContext = {

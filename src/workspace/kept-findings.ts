@@ -11,13 +11,20 @@ export async function saveKept(
   course: string,
   chapters: Iterable<KeptChapter>,
 ): Promise<void> {
-  await saveLines(cache, course, 'findings', [...chapters].map(makeLine));
+  await saveLines(cache, course, 'findings', [...chapters].map(lineOf));
 }
 
 type Asked = KeptChapter['checked']['asked'][number];
 
 /** A question about a position of the chapter, which is most of them, as the number of its node. */
 type ShortAsked = readonly [kind: Asked[0], about: string | number, print?: string];
+
+/** The lines of chapters that were loaded: most are kept again as they are. */
+const loaded = new WeakMap<KeptChapter, string>();
+
+function lineOf(chapter: KeptChapter): string {
+  return loaded.get(chapter) ?? makeLine(chapter);
+}
 
 function makeLine({ live: _, ...chapter }: KeptChapter): string {
   const numbers = new Map(keysOf(chapter).map((key, index) => [key, index]));
@@ -39,7 +46,9 @@ function parseChapter(line: string): KeptChapter {
       print,
     ],
   );
-  return { ...chapter, checked: { ...chapter.checked, asked } };
+  const whole = { ...chapter, checked: { ...chapter.checked, asked } };
+  loaded.set(whole, line);
+  return whole;
 }
 
 function keysOf({ summary }: Pick<KeptChapter, 'summary'>): string[] {
