@@ -44,6 +44,10 @@ export async function benchBuild(work: string): Promise<void> {
     const kept = measure(args, { work, cache, runs, prepare: keepPictures });
     const figure = { ...times(kept.processor), goal: most };
     row(`${chapters} chapters: build, pictures kept`, kept, [figure]);
+    const unchanged = measure(args, { work, cache, runs, prepare: withoutSite });
+    row(`${chapters} chapters: build again, nothing changed`, unchanged, [
+      times(unchanged.processor),
+    ]);
     const edit = () => editChapter(course, chapters);
     const again = measure(args, { work, cache, runs, prepare: edit });
     const goal = chapters === 1000 ? { goal: 0.5 } : {};
