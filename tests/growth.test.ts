@@ -53,7 +53,7 @@ const chapters: Readonly<Record<string, (count: number) => string>> = {
   'stars that are begun': (count) => 'a *b '.repeat(count),
   'underscores and stars': (count) => '*_'.repeat(count),
   'backticks of ever more': (count) =>
-    Array.from({ length: Math.sqrt(20 * count) }, (_, at) => '`'.repeat(at + 1)).join(' '),
+    Array.from({ length: Math.sqrt(5 * count) }, (_, at) => '`'.repeat(at + 1)).join(' '),
   'tags that are begun': (count) => '<a '.repeat(count),
   'directives within one another': (count) => ':a['.repeat(count),
   'entities that are none': (count) => '&a'.repeat(count),

@@ -37,10 +37,13 @@ const judge = (count: number) => judgeCourse(linesOf(count), folder);
 const record = () => path.join(folder, readdirSync(folder)[0] ?? '');
 
 test('new lines are all judged, old ones one in 32, others each time until all were', async () => {
-  expect(await judge(90)).toBe(90);
+  // Only which lines are asked counts here, and one course is as good as another that is equal.
+  const ninety = linesOf(90);
+  const ask = () => judgeCourse(ninety, folder, async () => undefined);
+  expect(await ask()).toBe(90);
   let again = 0;
   for (let build = 1; build <= 32; build++) {
-    const judged = await judge(90);
+    const judged = await ask();
     expect(judged).toBeLessThan(15);
     again += judged;
   }

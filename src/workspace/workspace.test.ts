@@ -277,6 +277,6 @@ test('any mixture of kept and fresh chapters gives what a fresh run gives', () =
         expect(now.course()).toEqual(course);
       }
     }),
-    { numRuns: runs(150) },
+    { numRuns: runs(80) },
   );
 });
