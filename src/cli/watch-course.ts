@@ -32,6 +32,7 @@ export function watchCourse(folder: string, onChange: () => void, pace = 1000): 
   let first = true;
   let closed = false;
   let timer: NodeJS.Timeout | undefined;
+  let later: NodeJS.Timeout | undefined;
 
   /** Files that were empty when they changed last, and folders, which are filled or watched only now. */
   const unfinished = new Set<string>();
@@ -77,7 +78,11 @@ export function watchCourse(folder: string, onChange: () => void, pace = 1000): 
       changed(file, stats);
     });
     fresh.on('error', () => changed());
-    await new Promise<void>((resolve) => fresh.on('ready', resolve));
+    // A folder that goes while it is being looked through may never be ready.
+    await Promise.race([
+      new Promise<void>((resolve) => fresh.on('ready', resolve)),
+      wait(10_000, undefined, { ref: false }),
+    ]);
     return fresh;
   };
 
@@ -90,7 +95,11 @@ export function watchCourse(folder: string, onChange: () => void, pace = 1000): 
     seen = now;
     if (now !== undefined) watcher = await begin();
     // The caller has just read what is there at first.
-    if (!first) changed();
+    if (first) return;
+    changed();
+    // What was saved just when the watch began is now and then not noticed: once more, when it surely stands.
+    clearTimeout(later);
+    later = setTimeout(() => changed(), pace);
   };
 
   let looking = Promise.resolve();
@@ -116,6 +125,7 @@ export function watchCourse(folder: string, onChange: () => void, pace = 1000): 
       closed = true;
       clearInterval(clock);
       clearTimeout(timer);
+      clearTimeout(later);
       await looking;
       await watcher?.close();
     },
