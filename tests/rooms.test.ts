@@ -208,11 +208,6 @@ const otherDoors: readonly { readonly from: RegExp; readonly to: RegExp; readonl
       to: /^movetext\/glyphs\.ts$/,
       why: 'is published as source, of the movetext room with this file alone',
     },
-    {
-      from: /^(?:read|model|check)\//,
-      to: /^(?:chess|diagnostics|movetext|read|model)\/[\w-]+\.ts$/,
-      why: 'until the core has been redesigned',
-    },
   ];
 
 describe('a room is entered by its index.ts', () => {

@@ -1,4 +1,4 @@
-import type { Course } from '../model/types.ts';
+import type { Course } from '../model/index.ts';
 
 declare const checked: unique symbol;
 

@@ -1,5 +1,5 @@
 import type { Finding, Rule } from '../diagnostics/index.ts';
-import type { Chapter, Course } from '../model/index.ts';
+import type { Chapter, CourseAround } from '../model/index.ts';
 import type { CourseView } from './view/index.ts';
 
 /** A chapter that is checked, and what may be asked of the course around it. */
@@ -9,8 +9,7 @@ export interface ChapterScope {
 }
 
 /** What is left to check when the chapters are. */
-export interface CourseScope
-  extends Pick<Course, 'settings' | 'settingPlaces' | 'missingId' | 'news' | 'problems'> {
+export interface CourseScope extends CourseAround {
   readonly course: CourseView;
 }
 

@@ -1,8 +1,9 @@
 import path from 'node:path';
 import type { Color } from '../chess/index.ts';
 import { UserError } from '../diagnostics/index.ts';
+import { replaceFile } from '../files/index.ts';
 import { type ArrowMeaning, arrowMeanings } from '../model/index.ts';
-import { checkOutputFile, replaceFile } from '../output/index.ts';
+import { checkOutputFile } from '../output/index.ts';
 import {
   type DiagramRequest,
   makeDiagram,

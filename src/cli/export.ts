@@ -1,7 +1,8 @@
 import path from 'node:path';
 import type { CheckedCourse } from '../check/index.ts';
+import { replaceFile } from '../files/index.ts';
 import { courseId } from '../model/index.ts';
-import { checkOutputFile, replaceFile } from '../output/index.ts';
+import { checkOutputFile } from '../output/index.ts';
 import { bookFindings } from '../publish/book/index.ts';
 import { PublishError } from '../publish/index.ts';
 import { makePgn, toLatin1 } from '../publish/pgn/index.ts';

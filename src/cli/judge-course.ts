@@ -1,12 +1,9 @@
 import { createHash } from 'node:crypto';
-import { mkdir } from 'node:fs/promises';
-import path from 'node:path';
 import type { PlayedTree } from '../chess/index.ts';
 import { coreHash, type Disagreement, judgeInThread } from '../chess/second-judge/index.ts';
 import { UserError } from '../diagnostics/index.ts';
-import { readPlainFile, sealOf } from '../files/index.ts';
+import { readSealed, writeSealed } from '../files/index.ts';
 import { type Course, playedTrees } from '../model/index.ts';
-import { replaceFile } from '../output/index.ts';
 
 /** One in so many of the trees that were judged before is judged again, each build others. */
 const share = 32;
@@ -31,8 +28,8 @@ export async function judgeCourse(
   judge: (trees: readonly PlayedTree[]) => Promise<Disagreement | undefined> = judgeInThread,
 ): Promise<number> {
   const core = await coreHash();
-  const file = path.join(folder, `judged-${hashOf(course.settings.title).slice(0, 16)}.txt`);
-  const { builds, judged } = await readRecord(file);
+  const file = `judged-${hashOf(course.settings.title).slice(0, 16)}.txt`;
+  const { builds, judged } = await readRecord(folder, file);
   const trees = new Map(
     playedTrees(course).map((tree) => [hashOf(core + JSON.stringify(tree)), tree]),
   );
@@ -43,7 +40,8 @@ export async function judgeCourse(
   const found = await judge(asked.map(([, tree]) => tree));
   if (found !== undefined) throw disagreement(found);
   // What cannot be kept is judged again next time.
-  await writeRecord(file, { builds: builds + 1, judged: new Set(trees.keys()) }).catch(() => {});
+  const content = [builds + 1, ...trees.keys()].join('\n');
+  await writeSealed(folder, file, { sealedFor: file, content }).catch(() => {});
   return asked.length;
 }
 
@@ -54,8 +52,6 @@ function disagreement({ fen, san, verdict }: Disagreement): UserError {
   );
 }
 
-const nothing = new Uint8Array();
-
 function hashOf(text: string): string {
   return createHash('sha256').update(text).digest('hex');
 }
@@ -63,21 +59,10 @@ function hashOf(text: string): string {
 /** In bytes: hashes of half a million lines. */
 const largest = 32_000_000;
 
-/** The file is a seal of the rest, the number of builds, and the hashes of what was judged. */
-async function readRecord(file: string): Promise<Judged> {
-  const { dir, base } = path.parse(file);
-  const { bytes } = await readPlainFile(dir, base, largest).catch(() => ({ bytes: nothing }));
-  const [seal, ...rest] = Buffer.from(bytes).toString('utf8').split('\n');
-  const [builds, ...judged] = rest;
-  if (seal !== sealOf(base, rest.join('\n')).toString('hex')) {
-    return { builds: 0, judged: new Set() };
-  }
+/** The record is the number of builds and the hashes of what was judged, a line each. */
+async function readRecord(folder: string, file: string): Promise<Judged> {
+  const record = await readSealed(folder, file, { sealedFor: file, largest });
+  if (record === undefined) return { builds: 0, judged: new Set() };
+  const [builds, ...judged] = record.toString('utf8').split('\n');
   return { builds: Number(builds), judged: new Set(judged) };
-}
-
-async function writeRecord(file: string, { builds, judged }: Judged): Promise<void> {
-  const rest = [builds, ...judged].join('\n');
-  await mkdir(path.dirname(file), { recursive: true });
-  const seal = sealOf(path.basename(file), rest).toString('hex');
-  await replaceFile(file, `${seal}\n${rest}`);
 }

@@ -6,5 +6,7 @@ export { type ListedFile, listFolder } from './list-folder.ts';
 export { isAt, openPlainFile, plainFlags } from './open-plain-file.ts';
 export { readPlainFile, readUpTo } from './read-plain-file.ts';
 export { FileRefusedError, type Refusal, refusals } from './refusals.ts';
+export { replaceFile } from './replace-file.ts';
 export { replacePlainFile } from './replace-plain-file.ts';
 export { sealLength, sealOf } from './seal.ts';
+export { readSealed, writeSealed } from './sealed-file.ts';

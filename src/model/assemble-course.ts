@@ -1,6 +1,8 @@
 import type { CourseFrame } from '../read/index.ts';
 import { findUnsought } from './find-unsought.ts';
+import { firstNames } from './first-names.ts';
 import { followGame } from './follow-game.ts';
+import { joinFrame } from './join-frame.ts';
 import { makeGraph } from './make-graph.ts';
 import { findPattern } from './match-pattern.ts';
 import { mergeSaid } from './merge-said.ts';
@@ -23,20 +25,13 @@ export function assembleCourse(
   );
   const unsought = findUnsought(patterns, Object.keys(graph).length, limits);
   const left = new Set(unsought.map(({ place }) => place));
-  const { news = [] } = frame;
   return {
-    settings: frame.settings,
-    settingPlaces: frame.settingPlaces,
-    ...(frame.missingId && { missingId: frame.missingId }),
+    ...joinFrame(frame, unsought),
     chapters: chapters.map((chapter) =>
       joinGraph(chapter, graph, (block) => !left.has(block.place)),
     ),
-    news: news
-      .map(({ problems: _, ...entry }) => entry)
-      .sort((a, b) => (b.date + b.name > a.date + a.name ? 1 : -1)),
     labels: labelsOf(chapters),
     graph,
-    problems: [...frame.problems, ...unsought, ...news.flatMap((entry) => entry.problems)],
   };
 }
 
@@ -56,10 +51,8 @@ export function saidByChapter(
 function labelsOf(chapters: readonly Chapter[]): Record<string, Label> {
   // No prototype: names come from the author's text.
   const labels: Record<string, Label> = Object.create(null);
-  const seen = new Set<string>();
-  for (const { name, ref, place } of chapters.flatMap(({ names }) => names)) {
-    if (ref && !seen.has(name)) labels[name] = { name, ref, place };
-    seen.add(name);
+  for (const { name, ref, place } of firstNames(chapters).values()) {
+    if (ref) labels[name] = { name, ref, place };
   }
   return labels;
 }

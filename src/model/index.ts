@@ -4,7 +4,9 @@ export { buildCourse } from './build-course.ts';
 export { castledBefore } from './castled.ts';
 export { courseId } from './course-id.ts';
 export { findUnsought } from './find-unsought.ts';
+export { firstNames, type NameInCourse } from './first-names.ts';
 export { firstSign } from './first-sign.ts';
+export { type CourseAround, joinFrame } from './join-frame.ts';
 export { mainLine } from './main-line.ts';
 export { matchPattern } from './match-pattern.ts';
 export { mergeSaid } from './merge-said.ts';
@@ -33,7 +35,7 @@ export {
   treesOf,
   walkTexts,
 } from './queries/walk-chapter.ts';
-export { type Step, wayTo } from './queries/way-to.ts';
+export { wayTo } from './queries/way-to.ts';
 export { slug } from './slug.ts';
 export type * from './types.ts';
 export { arrowMeanings, statementNames } from './types.ts';

@@ -3,27 +3,34 @@
  * only this; nothing after it opens a Markdown file.
  */
 import type { PhrasingContent, Root } from 'mdast';
-import type { Color, MoveFault, PieceKind, PlayedMove, Position, Square } from '../chess/types.ts';
-import type { Place } from '../diagnostics/place.ts';
-import type { NodeRef } from '../read/nodes.ts';
+import type { Color, MoveFault, PieceKind, PlayedMove, Position, Square } from '../chess/index.ts';
+import type { Place } from '../diagnostics/index.ts';
 import type {
   CourseProblem,
   CourseSettings,
   MissingId,
   NewsSyntax,
+  NodeRef,
   WrittenNode,
-} from '../read/types.ts';
+} from '../read/index.ts';
 
-export type * from '../read/nodes.ts';
 export type {
+  BlockNode,
   CommentNode,
   CourseProblem,
   CourseSettings,
+  DirectiveName,
+  DirectiveNode,
+  NodeRef,
+  PositionLinkNode,
+  ProseMove,
+  ProseMovesNode,
+  Range,
   Side,
   VariationNode,
   WrittenInFile,
   WrittenNode,
-} from '../read/types.ts';
+} from '../read/index.ts';
 
 export interface Course {
   readonly settings: CourseSettings;

@@ -3,7 +3,6 @@ export { isHostFile } from './host-files.ts';
 export { listFiles } from './list-files.ts';
 export { OutputError } from './output-error.ts';
 export { prepareOutput } from './prepare-output.ts';
-export { replaceFile } from './replace-file.ts';
 export { replaceFolder } from './replace-folder.ts';
 export { settleOutput } from './settle-output.ts';
 export { makeTemporaryFolder, type TemporaryFolder } from './temporary-folder.ts';

@@ -1,4 +1,4 @@
-import type { Color } from '../chess/types.ts';
+import type { Color } from '../chess/index.ts';
 import { nearestName } from '../diagnostics/index.ts';
 import type { Fence } from './fence.ts';
 import { isLabel, labelHint } from './names.ts';

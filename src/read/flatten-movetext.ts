@@ -1,6 +1,6 @@
 import type { PhrasingContent } from 'mdast';
 import type { Place, Point } from '../diagnostics/index.ts';
-import type { Comment, Line, Movetext, WrittenMove } from '../movetext/types.ts';
+import type { Comment, Line, Movetext, WrittenMove } from '../movetext/index.ts';
 import type { BlockContext } from './block-context.ts';
 import type {
   CommentNode,

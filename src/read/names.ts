@@ -1,5 +1,4 @@
-import { kindOfSanLetter } from '../chess/letters.ts';
-import type { PieceKind } from '../chess/types.ts';
+import { kindOfSanLetter, type PieceKind } from '../chess/index.ts';
 
 /** The small texts of the course language: names of positions, lists of squares and of arrows. */
 

@@ -1,6 +1,6 @@
 import type { Place, Point } from '../diagnostics/index.ts';
+import type { Movetext } from '../movetext/index.ts';
 import { parseMovetext } from '../movetext/index.ts';
-import type { Movetext } from '../movetext/types.ts';
 import type { BlockContext } from './block-context.ts';
 import { flattenMovetext } from './flatten-movetext.ts';
 import { readInlineText } from './read-text-nodes.ts';

@@ -3,9 +3,8 @@
  * places, nothing played or judged yet.
  */
 import type { PhrasingContent, Root } from 'mdast';
-import type { Color, PieceKind, Square } from '../chess/types.ts';
-import type { RelatedPlace } from '../diagnostics/index.ts';
-import type { Place } from '../diagnostics/place.ts';
+import type { Color, PieceKind, Square } from '../chess/index.ts';
+import type { Place, RelatedPlace } from '../diagnostics/index.ts';
 import type { MediaFault } from '../media/index.ts';
 
 /** A text file of the course. `path` is relative to the course folder, with `/`. */

@@ -7,7 +7,7 @@ interface Update {
 }
 
 /** Name of the environment variable that has each update compared with one for which nothing was kept. */
-export const compareFreshVariable = 'LINEWRIGHT_COMPARE_FRESH';
+const compareFreshVariable = 'LINEWRIGHT_COMPARE_FRESH';
 
 export function comparesFresh(): boolean {
   return (process.env[compareFreshVariable] ?? '') !== '';

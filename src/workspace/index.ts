@@ -1,6 +1,7 @@
 export type { KeptChapter } from './kept-chapter.ts';
 export { loadKept, saveKept } from './kept-findings.ts';
 export { type KeptSyntax, loadSyntax, saveSyntax } from './kept-syntax.ts';
+export { hashOfFile } from './questions.ts';
 export { readRevision } from './sources/revision.ts';
 export { withUnsaved } from './sources/unsaved.ts';
 export { type CurrentCourse, createWorkspace, type Work, type Workspace } from './workspace.ts';

@@ -1,7 +1,6 @@
 import { readdir, rm, stat } from 'node:fs/promises';
 import path from 'node:path';
-import { codeHash, readPlainFile, sealOf } from '../files/index.ts';
-import { replaceFile } from '../output/index.ts';
+import { codeHash, readSealed, writeSealed } from '../files/index.ts';
 import { hashOf } from './questions.ts';
 
 /** In bytes: what is kept of ten thousand chapters. */
@@ -21,17 +20,8 @@ export type KeptKind = 'findings' | 'syntax';
  */
 export async function loadLines(cache: string, course: string, kind: KeptKind): Promise<string[]> {
   const name = nameOf(course, kind);
-  try {
-    const { bytes } = await readPlainFile(cache, name, largest);
-    const whole = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-    const end = whole.indexOf('\n');
-    const rest = whole.subarray(end + 1);
-    if (whole.toString('latin1', 0, end) !== (await sealFor(name, rest))) return [];
-    return rest.length === 0 ? [] : splitLines(rest);
-  } catch {
-    // Nothing was kept, or it cannot be read: then all is done afresh.
-    return [];
-  }
+  const kept = await readSealed(cache, name, { sealedFor: await sealedFor(name), largest });
+  return kept === undefined || kept.length === 0 ? [] : splitLines(kept);
 }
 
 /** A text of all lines could be longer than a string may be. */
@@ -46,10 +36,7 @@ function splitLines(bytes: Buffer): string[] {
   return lines;
 }
 
-/**
- * Keeps lines for other processes: written aside and moved into their place, so that runs at the same time each
- * leave a whole file. A cache that cannot be written costs time, nothing else.
- */
+/** Keeps lines for other processes. A cache that cannot be written costs time, nothing else. */
 export async function saveLines(
   cache: string,
   course: string,
@@ -57,11 +44,11 @@ export async function saveLines(
   lines: readonly string[],
 ): Promise<void> {
   const name = nameOf(course, kind);
-  const rest = Buffer.concat(
+  // A text of all lines could be longer than a string may be.
+  const content = Buffer.concat(
     lines.map((line, index) => Buffer.from(index === 0 ? line : `\n${line}`)),
   );
-  const seal = Buffer.from(`${await sealFor(name, rest)}\n`);
-  await replaceFile(path.join(cache, name), Buffer.concat([seal, rest]))
+  await writeSealed(cache, name, { sealedFor: await sealedFor(name), content })
     .then(() => dropOldest(cache, kind))
     .catch(() => {});
 }
@@ -81,6 +68,6 @@ function nameOf(course: string, kind: KeptKind): string {
   return `${kind}-${hashOf(course)}.jsonl`;
 }
 
-async function sealFor(name: string, content: Uint8Array): Promise<string> {
-  return sealOf(`${name} ${await codeHash()}`, content).toString('base64url');
+async function sealedFor(name: string): Promise<string> {
+  return `${name} ${await codeHash()}`;
 }

@@ -1,26 +1,10 @@
-import type { GivenName, PlayedChapter } from '../model/index.ts';
-
-type Names = Pick<PlayedChapter, 'file' | 'names'>;
-
-/** Names of a course, each where it is given first, with the file of that chapter. */
-export type FirstNames = ReadonlyMap<string, GivenName & { readonly chapter: string }>;
-
-/** The names of a course where they are given first, by name. */
-export function firstNames(chapters: readonly Names[]): FirstNames {
-  const first = new Map<string, GivenName & { readonly chapter: string }>();
-  for (const { file, names } of chapters) {
-    for (const name of names) {
-      if (!first.has(name.name)) first.set(name.name, { ...name, chapter: file });
-    }
-  }
-  return first;
-}
+import type { NameInCourse } from '../model/index.ts';
 
 /**
  * What the playing of other chapters sees of a name: where it stands and what led there, but neither line nor
  * column. Empty for a name that nobody gives.
  */
-export function printName(name: (GivenName & { readonly chapter: string }) | undefined): string {
+export function printName(name: NameInCourse | undefined): string {
   if (name === undefined) return '';
   const { chapter, ref, position, move, castled, from } = name;
   return JSON.stringify([
@@ -34,7 +18,7 @@ export function printName(name: (GivenName & { readonly chapter: string }) | und
 }
 
 /** Whether a name leads, from the name that its block starts from to the next, back to itself. */
-export function hasCircle(first: FirstNames): boolean {
+export function hasCircle(first: ReadonlyMap<string, NameInCourse>): boolean {
   const sound = new Set<string>();
   for (const start of first.keys()) {
     const way = new Set<string>();

@@ -1,18 +1,20 @@
-import type { Side } from '../model/index.ts';
 import {
+  firstNames,
   modelLimits,
+  type NameInCourse,
   type PlayedChapter,
   playChapters,
   type SaidElsewhere,
+  type Side,
   saidByChapter,
 } from '../model/index.ts';
 import type { ChapterNow } from './chapter-now.ts';
-import { type FirstNames, firstNames, hasCircle, printName } from './name-prints.ts';
+import { hasCircle, printName } from './name-prints.ts';
 import { hashOf } from './questions.ts';
 
 /** What the chapters of a course say of one another's positions. */
 export interface PlayedCourse {
-  readonly names: FirstNames;
+  readonly names: ReadonlyMap<string, NameInCourse>;
   /** What each chapter is said to have by others, by its file. */
   readonly said: ReadonlyMap<string, readonly SaidElsewhere[]>;
 }

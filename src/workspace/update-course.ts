@@ -13,6 +13,7 @@ import {
   assembleCourse,
   type Course,
   findUnsought,
+  joinFrame,
   mergeSaid,
   modelLimits,
 } from '../model/index.ts';
@@ -49,23 +50,14 @@ export function updateCourse(
   const index = makeCourseIndex(summaries);
   const checked = checkWhatChanged();
   const frame: CourseFrame = { ...read, problems: [...read.problems, ...repeatedIds(summaries)] };
+  const unsought = findUnsought(
+    summaries.map(({ patterns }) => patterns),
+    index.at.size,
+    modelLimits,
+  );
   const diagnostics = reportFindings(
     checked.flatMap(({ findings }) => findings),
-    {
-      ...frame,
-      news: (frame.news ?? []).map(({ problems: _, ...entry }) => entry),
-      problems: [
-        ...frame.problems,
-        ...findUnsought(
-          summaries.map(({ patterns }) => patterns),
-          index.at.size,
-          modelLimits,
-        ),
-        ...(frame.news ?? []).flatMap((entry) => entry.problems),
-      ],
-      summaries,
-      index,
-    },
+    { ...joinFrame(frame, unsought), summaries, index },
   );
   let model: Course | undefined;
   const makeModel = (): Course => {

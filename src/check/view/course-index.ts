@@ -1,5 +1,5 @@
 import type { LinkTargets } from '../../addresses/index.ts';
-import type { GivenName } from '../../model/index.ts';
+import { firstNames, type NameInCourse } from '../../model/index.ts';
 import type { ChapterSummary, NodeSummary } from '../chapter-summary.ts';
 
 /** A place of a position in the `moves` blocks of a course. */
@@ -11,11 +11,6 @@ export interface Occurrence {
   readonly node: NodeSummary;
   /** `key` of the position before; absent for a start position. */
   readonly before: string | undefined;
-}
-
-/** A name where it is given first, and the chapter's file. */
-export interface NameInCourse extends GivenName {
-  readonly chapter: string;
 }
 
 /** The summaries of a course as tables. */
@@ -35,17 +30,13 @@ export interface CourseIndex {
 
 export function makeCourseIndex(summaries: readonly ChapterSummary[]): CourseIndex {
   const order = new Map(summaries.map(({ file }, index) => [file, index]));
-  const names = new Map<string, NameInCourse>();
   const targets = new Map<string, LinkTargets & { readonly chapter: string }>();
   const at = new Map<string, Occurrence[]>();
   const from = new Map<string, Occurrence[]>();
   const blocks = new Map<string, Map<number, Occurrence>>();
-  for (const { file, id, names: given, targets: own, blocks: all } of summaries) {
+  for (const { file, id, targets: own, blocks: all } of summaries) {
     targets.set(file, { ...own, chapter: file });
     targets.set(`${id}.html`, { ...own, chapter: file });
-    for (const name of given) {
-      if (!names.has(name.name)) names.set(name.name, { ...name, chapter: file });
-    }
     for (const { key: block, nodes } of all) {
       const byNode = new Map<number, Occurrence>();
       blocks.set(`${file} ${block}`, byNode);
@@ -58,7 +49,7 @@ export function makeCourseIndex(summaries: readonly ChapterSummary[]): CourseInd
       }
     }
   }
-  return { order, names, targets, at, from, blocks };
+  return { order, names: firstNames(summaries), targets, at, from, blocks };
 }
 
 function add(map: Map<string, Occurrence[]>, key: string, value: Occurrence): void {

@@ -69,7 +69,6 @@ function question<Answer>(
 }
 
 const json = (answer: unknown): string => JSON.stringify(answer) ?? '';
-const lineIn = (place: Place | undefined) => json(place);
 
 export const questions = {
   /** The position of a name; null where it is given and its move cannot be played. */
@@ -104,10 +103,10 @@ export const questions = {
     (index, key) => moveTold(firstAdvice(index, key)),
     (advice) => (advice ? `${advice.san} ${advice.name}` : ''),
   ),
-  advicePlace: question((index, key) => placeOf(firstAdvice(index, key)), lineIn),
+  advicePlace: question((index, key) => placeOf(firstAdvice(index, key)), json),
   /** The first assessment of a position. */
   verdict: question((index, key) => firstVerdict(index, key)?.node.verdict, json),
-  verdictPlace: question((index, key) => placeOf(firstVerdict(index, key)), lineIn),
+  verdictPlace: question((index, key) => placeOf(firstVerdict(index, key)), json),
   /** The moves that blocks play from a position, in SAN, in the order of the course. */
   covered: question(
     ({ from }, key) => [...new Set(from.get(key)?.flatMap(({ node }) => node.san ?? []))],
@@ -120,7 +119,7 @@ export const questions = {
   /** The lines that end with a position, in the order of the course, where more than one block has such. */
   ends: question<readonly LineEnd[]>(lineEnds, (ends) => (ends.length > 0 ? json(ends) : '')),
   /** Where the move stands that leads to a place, as `placeName` names it. */
-  place: question((index, name) => placeOf(moveAt(index, readPlaceName(name))), lineIn),
+  place: question((index, name) => placeOf(moveAt(index, readPlaceName(name))), json),
 };
 
 export type QuestionKind = keyof typeof questions;
@@ -211,10 +210,7 @@ function nearest(index: CourseIndex): (name: string) => string | undefined {
 
 function untoldMeetings(index: CourseIndex, key: string): readonly Untold[] {
   const at = index.at.get(key) ?? [];
-  return at.length < 2 ? [] : findUntold(index, key, at);
-}
-
-function findUntold(index: CourseIndex, key: string, at: readonly Occurrence[]): Untold[] {
+  if (at.length < 2) return [];
   const tells = ({ node }: Occurrence) =>
     node.tells?.some((name) => index.names.get(name)?.position?.key === key);
   const [first, ...others] = waysTo(at).filter((way) => !way.some(tells));

@@ -11,7 +11,7 @@ import type {
 } from '../../read/index.ts';
 import { mainLine } from '../main-line.ts';
 import type { ModelLimits } from '../model-limits.ts';
-import type { Arrow, GivenName, MoveNode, NodeRef, SpokenOf, Statement } from '../types.ts';
+import type { Arrow, GivenName, MoveNode, NodeRef, Statement } from '../types.ts';
 import type { ShowingOrder } from './showing.ts';
 
 type Mutable<T> = { -readonly [Key in keyof T]: T[Key] };
@@ -200,5 +200,3 @@ export function positionOf(shown: Shown | undefined): Position | undefined {
   if (shown === undefined) return undefined;
   return 'given' in shown ? shown.given.position : shown.node.position;
 }
-
-export type { SpokenOf };

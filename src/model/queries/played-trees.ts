@@ -1,5 +1,6 @@
 import { initialPosition, type PlayedTree } from '../../chess/index.ts';
-import type { Block, Course, MoveNode } from '../types.ts';
+import type { Course, MoveNode } from '../types.ts';
+import { treesOf } from './walk-chapter.ts';
 
 /** Every tree of a course: of moves, games, exercises, and of what diagrams and patterns show. */
 export function playedTrees(course: Course): PlayedTree[] {
@@ -7,11 +8,6 @@ export function playedTrees(course: Course): PlayedTree[] {
     .flatMap(({ blocks }) => blocks.flatMap(treesOf))
     .map(played)
     .filter(({ moves }) => moves.length > 0);
-}
-
-function treesOf(block: Block): (readonly MoveNode[])[] {
-  if (block.kind !== 'exercise') return [block.nodes];
-  return [block.nodes, ...block.answer, ...block.also, ...block.wrong];
 }
 
 function played(nodes: readonly MoveNode[]): PlayedTree {

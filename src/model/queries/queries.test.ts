@@ -78,7 +78,7 @@ describe('what stands at a place', () => {
 describe('the way to a node', () => {
   const sans = (course: Course, name: string) => {
     const ref = course.labels[name]?.ref;
-    return ref && wayTo(course, ref).map(({ node }) => node.move?.san);
+    return ref && wayTo(course, ref).map(({ move }) => move?.san);
   };
 
   test('goes through the blocks that it starts from', () => {

@@ -1,30 +1,24 @@
 import type { Course, MoveNode, NodeRef } from '../types.ts';
 import { blockAt } from './node-at.ts';
 
-/** A node on the way to another, and where it stands. */
-export interface Step {
-  readonly ref: NodeRef;
-  readonly node: MoveNode;
-}
-
 /**
- * The moves that lead to a node, through the blocks that its block starts from, first to last; only those of its own
- * block where they start from each other.
+ * The moves that lead to a node of a `moves` or `game` block, through the blocks that its block starts from,
+ * first to last; only those of its own block where they start from each other. None for a node of another block.
  */
-export function wayTo(course: Course, to: NodeRef): Step[] {
-  const steps: Step[] = [];
+export function wayTo(course: Course, to: NodeRef): MoveNode[] {
+  const way: MoveNode[] = [];
   const seen = new Set<string>();
   for (let ref: NodeRef | undefined = to; ref; ) {
     const block = blockAt(course, ref);
     const name = `${ref.block} ${ref.chapter}`;
-    if (!block || seen.has(name)) break;
+    if ((block?.kind !== 'moves' && block?.kind !== 'game') || seen.has(name)) break;
     seen.add(name);
     for (let node = block.nodes[ref.node]; node?.parent !== undefined; ) {
-      steps.push({ ref: { ...ref, node: node.index }, node });
+      way.push(node);
       node = block.nodes[node.parent];
     }
     const from: string | undefined = block.kind === 'moves' ? block.from?.name : undefined;
     ref = from === undefined ? undefined : course.labels[from]?.ref;
   }
-  return steps.reverse();
+  return way.reverse();
 }

@@ -1,5 +1,6 @@
 import { createLocator, type Place, type Point } from '../../diagnostics/index.ts';
-import type { Block, Course, MoveNode } from '../types.ts';
+import { treesOf } from '../queries/walk-chapter.ts';
+import type { Course, MoveNode } from '../types.ts';
 import { walkText } from '../walk-text.ts';
 
 /**
@@ -56,12 +57,6 @@ export function misplaced(course: Course, files: Readonly<Record<string, string>
     });
   }
   return wrong;
-}
-
-function treesOf(block: Block): (readonly MoveNode[])[] {
-  return block.kind === 'exercise'
-    ? [block.nodes, ...block.answer, ...block.also, ...block.wrong]
-    : [block.nodes];
 }
 
 function textAt(files: Readonly<Record<string, string>>, { file, start, end }: Place): string {

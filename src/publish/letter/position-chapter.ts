@@ -11,6 +11,7 @@ import {
   type MoveNode,
   type NodeRef,
   nodeAt,
+  wayTo,
 } from '../../model/index.ts';
 import { numberedMove } from '../../render/index.ts';
 import type { Strings } from '../../strings/index.ts';
@@ -43,7 +44,7 @@ export function positionChapter(course: Course, { ref }: Label, strings: Strings
     arrows: node.arrows,
     claims: [],
   };
-  const path = pathTo(course, ref);
+  const path = wayTo(course, ref);
   const title = node.move
     ? strings.book.boardAfter(numberedMove(node.move, strings))
     : chapter.title;
@@ -55,19 +56,6 @@ export function positionChapter(course: Course, { ref }: Label, strings: Strings
     ...(next === undefined ? [] : [paragraph(next)]),
   ];
   return { ...chapter, body: { type: 'root', children }, blocks: [diagram], media: [] };
-}
-
-/** The moves from where the line begins; a block that goes on from a named position is followed back. */
-function pathTo(course: Course, ref: NodeRef): MoveNode[] {
-  const block = blockAt(course, ref);
-  if (block?.kind !== 'moves' && block?.kind !== 'game') return [];
-  const path: MoveNode[] = [];
-  for (let node = block.nodes[ref.node]; node?.parent !== undefined; ) {
-    path.unshift(node);
-    node = block.nodes[node.parent];
-  }
-  const from = block.kind === 'moves' && block.from ? course.labels[block.from.name] : undefined;
-  return from === undefined ? path : [...pathTo(course, from.ref), ...path];
 }
 
 function movesInText(path: readonly MoveNode[], strings: Strings): string {

@@ -10,7 +10,7 @@ import {
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeEach, expect, test } from 'vitest';
-import { replaceFile } from '../output/index.ts';
+import { replaceFile } from './replace-file.ts';
 
 const work = mkdtempSync(path.join(tmpdir(), 'linewright-replace-'));
 afterAll(() => rmSync(work, { recursive: true, force: true }));

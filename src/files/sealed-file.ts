@@ -1,0 +1,43 @@
+import path from 'node:path';
+import { readPlainFile } from './read-plain-file.ts';
+import { replaceFile } from './replace-file.ts';
+import { sealOf } from './seal.ts';
+
+/**
+ * What `writeSealed` put into a file of a cache; undefined where there is none, it is damaged, or it was
+ * sealed for something else or with another key.
+ * @param file its name in the folder.
+ * @param sealedFor what the content depends on, the name of the file included.
+ * @param largest in bytes: what is larger is none.
+ */
+export async function readSealed(
+  folder: string,
+  file: string,
+  { sealedFor, largest }: { readonly sealedFor: string; readonly largest: number },
+): Promise<Buffer | undefined> {
+  const read = await readPlainFile(folder, file, largest).catch(() => undefined);
+  if (read === undefined) return undefined;
+  const { buffer, byteOffset, byteLength } = read.bytes;
+  const whole = Buffer.from(buffer, byteOffset, byteLength);
+  const end = whole.indexOf('\n');
+  const content = whole.subarray(end + 1);
+  return whole.toString('latin1', 0, end) === sealLine(sealedFor, content) ? content : undefined;
+}
+
+/**
+ * Keeps something in a cache, in a line of its seal and the content. Runs at the same time each leave a whole
+ * file.
+ * @throws where it cannot be written, which costs the caller time, nothing else.
+ */
+export async function writeSealed(
+  folder: string,
+  file: string,
+  { sealedFor, content }: { readonly sealedFor: string; readonly content: string | Uint8Array },
+): Promise<void> {
+  const seal = Buffer.from(`${sealLine(sealedFor, content)}\n`);
+  await replaceFile(path.join(folder, file), Buffer.concat([seal, Buffer.from(content)]));
+}
+
+function sealLine(sealedFor: string, content: string | Uint8Array): string {
+  return sealOf(sealedFor, content).toString('hex');
+}

@@ -1,0 +1,25 @@
+import type { CourseFrame } from '../read/index.ts';
+import type { Course, CourseProblem } from './types.ts';
+
+/** What a course has beside its chapters. */
+export type CourseAround = Pick<
+  Course,
+  'settings' | 'settingPlaces' | 'missingId' | 'news' | 'problems'
+>;
+
+/**
+ * What a course has beside its chapters, with all problems that are not a chapter's own.
+ * @param unsought what `findUnsought` reports of the chapters.
+ */
+export function joinFrame(frame: CourseFrame, unsought: readonly CourseProblem[]): CourseAround {
+  const { settings, settingPlaces, missingId, news = [], problems } = frame;
+  return {
+    settings,
+    settingPlaces,
+    ...(missingId && { missingId }),
+    news: news
+      .map(({ problems: _, ...entry }) => entry)
+      .sort((a, b) => (b.date + b.name > a.date + a.name ? 1 : -1)),
+    problems: [...problems, ...unsought, ...news.flatMap((entry) => entry.problems)],
+  };
+}
