@@ -9,12 +9,12 @@ interface LiveState {
 
 const script = document.currentScript as HTMLScriptElement;
 const events = new EventSource(new URL('events', script.src));
-let version: number | undefined;
+const shown = Number(script.dataset.version);
 
 events.addEventListener('message', ({ data }: MessageEvent<string>) => {
   const state = JSON.parse(data) as LiveState;
-  if (version !== undefined && version !== state.version) location.reload();
-  version = state.version;
+  // Compared with what the page was made of: it may have changed before the page heard of it.
+  if (state.version !== shown) location.reload();
   showFindings(state.findings);
 });
 

@@ -9,9 +9,8 @@ import { assetsFolder, type SitePreview } from '../site/index.ts';
 /** Names that the preview serves beside the site. */
 const live = '/linewright-live';
 const liveScript = fileURLToPath(new URL('../live/live.js', import.meta.url));
-const scriptTag = `<script src="${live}/live.js" defer></script>`;
 
-/** What the pages that are open are told: they load themselves anew when the version changes. */
+/** What the pages that are open are told: they load themselves anew when it is not the version they show. */
 export interface LiveState {
   readonly version: number;
   readonly findings: string;
@@ -41,9 +40,12 @@ export function devServer(work: string, shown: () => SitePreview | undefined): D
     file: string,
   ): Promise<void> => {
     const site = shown();
+    const { version } = state;
     const isPage = file.endsWith('.html');
     if (site === undefined) {
-      return isPage ? answerFile(response, file, findingsPage) : answerMissing(response);
+      return isPage
+        ? answerFile(response, file, withScript(findingsPage, version))
+        : answerMissing(response);
     }
     const copy = await site.copyOfMedia(file, work);
     if (copy !== undefined) {
@@ -52,7 +54,7 @@ export function devServer(work: string, shown: () => SitePreview | undefined): D
     }
     const content = await site.find(file);
     if (content === undefined) return answerMissing(response);
-    answerFile(response, file, isPage ? withScript(content) : content);
+    answerFile(response, file, isPage ? withScript(content, version) : content);
   };
 
   return {
@@ -94,11 +96,12 @@ export function devServer(work: string, shown: () => SitePreview | undefined): D
 }
 
 /** A page for the findings of a course that has never been without errors. */
-const findingsPage = withScript(
-  '<!doctype html><html lang="en"><meta charset="utf-8"><title>Findings</title></html>',
-);
+const findingsPage =
+  '<!doctype html><html lang="en"><meta charset="utf-8"><title>Findings</title></html>';
 
-function withScript(page: Uint8Array | string): string {
+/** The page with the script that follows changes; it is given the version that the page shows. */
+function withScript(page: Uint8Array | string, version: number): string {
+  const scriptTag = `<script src="${live}/live.js" data-version="${version}" defer></script>`;
   const html = typeof page === 'string' ? page : Buffer.from(page).toString('utf8');
   return html.replace(/<\/head>|<\/html>/, (end) => `${scriptTag}${end}`);
 }

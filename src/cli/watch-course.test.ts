@@ -76,6 +76,17 @@ test('an editor that empties a file before it writes it', async () => {
   await tells('');
 });
 
+test('the second of two quick saves is told', async () => {
+  await start();
+  for (let pause = 15; pause < 60; pause += 3) {
+    writeFileSync(chapter(), `first ${pause}`);
+    await wait(pause);
+    writeFileSync(chapter(), `second ${pause}`);
+    await tells(`second ${pause}`);
+    await wait(60);
+  }
+});
+
 test('what is there at first, and what is no file of the course, is not told', async () => {
   await start();
   await wait(300);

@@ -9,6 +9,8 @@ const watched = new Set(['course.yaml', 'chapters', 'games', 'media', 'news']);
 
 /** In milliseconds: changes that come as close together as this are one. */
 const together = 15;
+/** In milliseconds: the watcher drops what comes sooner than 50 after another change to the same file. */
+const dropping = 60;
 /** An editor that empties a file before it writes it has written it after this time. */
 const writing = 100;
 
@@ -33,6 +35,7 @@ export function watchCourse(folder: string, onChange: () => void, pace = 1000): 
   let closed = false;
   let timer: NodeJS.Timeout | undefined;
   let later: NodeJS.Timeout | undefined;
+  const lookingAgain = new Map<string, NodeJS.Timeout>();
 
   /** Files that were empty when they changed last, and folders, which are filled or watched only now. */
   const unfinished = new Set<string>();
@@ -50,6 +53,19 @@ export function watchCourse(folder: string, onChange: () => void, pace = 1000): 
       },
       unfinished.size > 0 ? writing : together,
     );
+  };
+
+  /** Looks at a file once more when the watcher may have dropped a change to it. */
+  const lookAgainAt = (file: string, { mtimeMs, size }: Stats) => {
+    clearTimeout(lookingAgain.get(file));
+    const timer = setTimeout(async () => {
+      lookingAgain.delete(file);
+      const now = await stat(file).catch(() => undefined);
+      if (closed || !now || (now.mtimeMs === mtimeMs && now.size === size)) return;
+      changed(file, now);
+      lookAgainAt(file, now);
+    }, dropping);
+    lookingAgain.set(file, timer);
   };
 
   /** Which folder stands there: another one of the same name is not the one that is watched. */
@@ -76,6 +92,7 @@ export function watchCourse(folder: string, onChange: () => void, pace = 1000): 
       // What is told of a folder that was moved away ends with it, even if it returns at once.
       if (event === 'unlinkDir' && path.relative(root, file) === '') seen = undefined;
       changed(file, stats);
+      if (stats?.isFile()) lookAgainAt(file, stats);
     });
     fresh.on('error', () => changed());
     // A folder that goes while it is being looked through may never be ready.
@@ -126,6 +143,7 @@ export function watchCourse(folder: string, onChange: () => void, pace = 1000): 
       clearInterval(clock);
       clearTimeout(timer);
       clearTimeout(later);
+      for (const timer of lookingAgain.values()) clearTimeout(timer);
       await looking;
       await watcher?.close();
     },
