@@ -1,5 +1,5 @@
 /** chess.js as a second judge of what the core has played: the only file that imports it. */
-import { Chess } from 'chess.js';
+import { Chess, type Move } from 'chess.js';
 import type { PlayedTree } from '../types.ts';
 
 /** Where the two sets of rules differ. */
@@ -11,20 +11,35 @@ export interface Disagreement {
   readonly verdict: string;
 }
 
-/** Replays a tree and returns the first difference: of legality, of spelling, of the position reached. */
-export function judgeTree({ start, moves }: PlayedTree): Disagreement | undefined {
+/**
+ * Replays a tree and returns the first difference: of legality, of spelling, of the position reached.
+ * @param replayed what chess.js said of moves before: position, move and the position behind it. Lines share
+ *   their beginnings.
+ */
+export function judgeTree(
+  { start, moves }: PlayedTree,
+  replayed = new Map<string, string>(),
+): Disagreement | undefined {
   const chess = new Chess(start, { skipValidation: true });
-  const path: number[] = [];
+  /** Where chess.js stands. */
+  let at = chess.fen();
+  /** The position behind each move, by its index. */
+  const behind = new Map([[-1, at]]);
   for (const index of depthFirst(moves)) {
     const { parent, san, key } = moves[index] as PlayedTree['moves'][number];
-    while (path.length > 0 && path.at(-1) !== parent) {
-      path.pop();
-      chess.undo();
+    const fen = behind.get(parent) ?? start;
+    let after = replayed.get(`${fen} ${san}`);
+    if (after === undefined) {
+      // To load is cheaper than to undo, which describes the move that it takes back.
+      if (fen !== at) chess.load(fen, { skipValidation: true });
+      const made = play(chess, san);
+      if (made === undefined) return { fen, san, verdict: 'is no legal move' };
+      if (made.san !== san) return { fen, san, verdict: `is ${made.san}` };
+      after = at = made.after;
+      replayed.set(`${fen} ${san}`, after);
     }
-    const fen = chess.fen();
-    const verdict = judgeMove(chess, san, key);
-    if (verdict !== undefined) return { fen, san, verdict };
-    path.push(index);
+    if (!after.startsWith(`${key} `)) return { fen, san, verdict: `leads to ${after}` };
+    behind.set(index, after);
   }
   return undefined;
 }
@@ -44,13 +59,10 @@ function* depthFirst(moves: PlayedTree['moves']): Generator<number> {
   }
 }
 
-function judgeMove(chess: Chess, san: string, key: string): string | undefined {
-  let made: ReturnType<Chess['move']>;
+function play(chess: Chess, san: string): Move | undefined {
   try {
-    made = chess.move(san, { strict: true });
+    return chess.move(san, { strict: true });
   } catch {
-    return 'is no legal move';
+    return undefined;
   }
-  if (made.san !== san) return `is ${made.san}`;
-  return made.after.startsWith(`${key} `) ? undefined : `leads to ${made.after}`;
 }

@@ -3,8 +3,9 @@ import { parentPort, workerData } from 'node:worker_threads';
 import type { PlayedTree } from '../types.ts';
 import { judgeTree } from './judge-tree.ts';
 
+const replayed = new Map<string, string>();
 for (const tree of workerData as readonly PlayedTree[]) {
-  const found = judgeTree(tree);
+  const found = judgeTree(tree, replayed);
   if (found === undefined) continue;
   parentPort?.postMessage(found);
   break;
