@@ -2,6 +2,7 @@
 export type { ArrowMeaning, BoardArrow } from './arrows.ts';
 export { type BoardFile, drawBoard } from './board.ts';
 export { boardCss } from './board-css.ts';
+export { boardJob } from './board-job.ts';
 export { type Caption, drawCaptionedBoard } from './caption.ts';
 export { type Card, cardJob, drawCard, makeCard } from './card.ts';
 export { coverJob, drawCover } from './cover.ts';

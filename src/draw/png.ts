@@ -1,3 +1,4 @@
+import { boardPalette } from './board-palette.ts';
 import { type Collage, collagePalette, renderCollage } from './collage.ts';
 import { encodePng } from './encode-png.ts';
 import { type Raster, rasterOf } from './raster.ts';
@@ -13,6 +14,8 @@ export interface PngSize {
    * from scale 2 on, where pixels are half as wide, that is fewer.
    */
   readonly colours?: number | undefined;
+  /** Whether it is a board whose colours are those of `boardPalette`. */
+  readonly sharesPalette?: boolean | undefined;
   /** How hard zlib presses it, 1 to 9; 8 unless said. */
   readonly level?: number | undefined;
 }
@@ -29,13 +32,18 @@ const largest = 8192;
  * @throws Error for an SVG that cannot be read or that holds text.
  */
 export function makePng(picture: string | Collage, size: PngSize): Uint8Array {
-  const { colours: limit, scale = 1, level } = size;
+  const { colours: limit, scale = 1, level, sharesPalette = false } = size;
   const width = pngWidth(size);
   const isSvg = typeof picture === 'string';
   const image = isSvg ? render(picture, width) : renderCollage(picture);
   if (image.width !== width) throw new RangeError(`this picture is ${image.width} pixels wide`);
-  const palette = isSvg || limit !== undefined ? undefined : collagePalette(picture);
-  return encodePng(image, { limit, isDense: scale >= 2, level, palette });
+  const isDense = scale >= 2;
+  const shared = () => {
+    if (!isSvg) return collagePalette(picture);
+    return sharesPalette ? boardPalette(width, isDense) : undefined;
+  };
+  const palette = limit === undefined ? shared() : undefined;
+  return encodePng(image, { limit, isDense, level, palette });
 }
 
 function render(svg: string, width: number): Raster {

@@ -108,9 +108,10 @@ function serve(
       const { value, done } = queue.next();
       if (done) return resolve();
       current = value;
-      const { width, scale, colours, level } = value.job;
+      const { width, scale, colours, level, sharesPalette } = value.job;
       const picture = await pictureOf(value.job);
-      const job: WorkerJob = { index: value.index, picture, width, scale, colours, level };
+      const size = { width, scale, colours, level, sharesPalette };
+      const job: WorkerJob = { index: value.index, picture, ...size };
       worker.postMessage(job);
     };
     worker.on('error', reject);

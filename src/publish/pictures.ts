@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import type { Element } from 'hast';
-import { type BoardPicture, drawBoard, makePngs, type PngJob } from '../draw/index.ts';
+import { type BoardPicture, boardJob, makePngs, type PngJob } from '../draw/index.ts';
 import { element } from '../render/index.ts';
 
 /** The boards that a text shows, as picture files. */
@@ -24,10 +24,10 @@ const scale = 2;
 export function collectPictures(folder: string): Pictures {
   const jobs = new Map<string, PngJob>();
   const board = ({ title, desc, ...picture }: BoardPicture): Element => {
-    const svg = drawBoard({ ...picture, theme: 'two-tone' });
-    const name = createHash('sha256').update(svg).digest('hex').slice(0, 12);
+    const job = boardJob(picture, { width, scale });
+    const name = createHash('sha256').update(job.svg).digest('hex').slice(0, 12);
     const src = `${folder}/board-${name}.png`;
-    jobs.set(src, { svg, width, scale });
+    jobs.set(src, job);
     const alt = desc ?? title ?? '';
     return element('img', { className: ['board'], src, alt, width, height: width }, []);
   };

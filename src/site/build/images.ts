@@ -1,8 +1,7 @@
 import { initialPosition } from '../../chess/index.ts';
-import { cardJob, drawBoard, makePngs, type PngJob } from '../../draw/index.ts';
+import { boardJob, cardJob, makePngs, type PngJob } from '../../draw/index.ts';
 import { blockAt, type Chapter, type Course } from '../../model/index.ts';
 import { cardPath, diagramNames, emblematic, imagePath, pictureOf } from '../../render/index.ts';
-import { once } from '../once.ts';
 import { positionPicture } from '../render/embed-pages.ts';
 import type { Embed } from '../render/embeds.ts';
 import { iconJobs } from '../web-app/icons.ts';
@@ -64,10 +63,9 @@ function diagrams(course: Course): SiteImage[] {
       const block = blockAt(course, { chapter: chapter.file, block: key });
       const picture = block?.kind === 'diagram' ? pictureOf(block) : undefined;
       if (picture === undefined) return [];
-      const svg = once(() => drawBoard({ ...picture, theme: 'two-tone' }));
       return ([1, 2] as const).map((scale) => ({
         path: decodeURIComponent(imagePath(name, scale)),
-        job: () => ({ svg: svg(), width: diagramWidth, scale }),
+        job: () => boardJob(picture, { width: diagramWidth, scale }),
       }));
     }),
   );
@@ -77,10 +75,7 @@ function diagrams(course: Course): SiteImage[] {
 function positions(embeds: readonly Embed[]): SiteImage[] {
   return embeds.map((embed) => ({
     path: decodeURIComponent(positionPicture(embed)),
-    job: () => ({
-      svg: drawBoard({ ...embed.picture, theme: 'two-tone' }),
-      width: diagramWidth,
-    }),
+    job: () => boardJob(embed.picture, { width: diagramWidth }),
   }));
 }
 

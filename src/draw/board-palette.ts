@@ -1,0 +1,29 @@
+import { drawBoard } from './board.ts';
+import { choosePalette, type Palette } from './palette.ts';
+import { specimens } from './paste-board.ts';
+import { rasterOf } from './raster.ts';
+import { readSvg } from './read-svg.ts';
+
+const palettes = new Map<string, Palette>();
+
+/**
+ * The colours of all boards without arrows in the theme `two-tone`, chosen once a process for each size: a board
+ * with every piece, marks and a last move has each blend of the inks. To choose them anew took half the
+ * time of a picture.
+ * @param width of the picture in image pixels.
+ */
+export function boardPalette(width: number, isDense: boolean): Palette {
+  const size = `${width} ${isDense}`;
+  const known = palettes.get(size);
+  if (known) return known;
+  const svg = drawBoard({
+    placement: specimens,
+    theme: 'two-tone',
+    turn: 'white',
+    marks: ['d2', 'e2'],
+    lastMove: { from: 'b1', to: 'b2' },
+  });
+  const palette = choosePalette(rasterOf(readSvg(svg, width).render()).pixels, { isDense });
+  palettes.set(size, palette);
+  return palette;
+}
