@@ -1,0 +1,35 @@
+import type { Stats } from 'node:fs';
+import { stat } from 'node:fs/promises';
+
+/** In milliseconds: the watcher drops what comes sooner than 50 after another change to the same file. */
+const dropping = 60;
+
+export interface SecondLooks {
+  /** The watcher has reported a change to a file, which was then as `stats` say. */
+  plan(file: string, stats: Stats): void;
+  close(): void;
+}
+
+/** Looks at each file that changed once more, and reports a change that the watcher dropped. */
+export function lookAgain(onMissed: (file: string, stats: Stats) => void): SecondLooks {
+  const planned = new Map<string, NodeJS.Timeout>();
+  let closed = false;
+  const plan = (file: string, { mtimeMs, size }: Stats) => {
+    clearTimeout(planned.get(file));
+    const timer = setTimeout(async () => {
+      planned.delete(file);
+      const now = await stat(file).catch(() => undefined);
+      if (closed || !now || (now.mtimeMs === mtimeMs && now.size === size)) return;
+      onMissed(file, now);
+      plan(file, now);
+    }, dropping);
+    planned.set(file, timer);
+  };
+  return {
+    plan,
+    close() {
+      closed = true;
+      for (const timer of planned.values()) clearTimeout(timer);
+    },
+  };
+}
