@@ -1,6 +1,7 @@
 import type { Color, Square } from '../../chess/types.ts';
-import { squareAt, squareCorner } from '../../draw/geometry.ts';
-import { listenForDrags } from './drags.ts';
+import { squareAt } from '../../draw/geometry.ts';
+import { isArrowKey, squareBeside } from './arrow-keys.ts';
+import { dragPieces } from './drag-pieces.ts';
 
 /** The squares of a board that is acted on: one button each, over the drawing. */
 export interface Squares {
@@ -54,7 +55,6 @@ export function makeSquares(
   let view: Color = 'white';
   let mayDrag: (square: Square) => boolean = () => false;
   let chosen: Square | undefined;
-  let dragged: Square | undefined;
 
   function choose(square: Square | undefined): void {
     if (chosen !== undefined) buttons.get(chosen)?.setAttribute('aria-pressed', 'false');
@@ -76,29 +76,18 @@ export function makeSquares(
     walkTo(square);
     onTap(square);
   });
-  listenForDrags(element, {
+  dragPieces(svg, element, {
     onStart(target) {
       const from = squareOf(target);
       onTouch();
-      if (from === undefined || !mayDrag(from)) return false;
-      dragged = from;
+      if (from === undefined || !mayDrag(from)) return undefined;
       choose(from);
-      element.classList.add('dragging');
-      return true;
+      return from;
     },
-    onMove(dx, dy) {
-      const unit = 80 / element.getBoundingClientRect().width;
-      if (dragged !== undefined) carry(svg, dragged, dx * unit, dy * unit);
-    },
-    onEnd(event) {
-      const from = dragged;
-      dragged = undefined;
-      element.classList.remove('dragging');
+    onEnd(from, point) {
       choose(undefined);
-      if (from === undefined) return;
-      carry(svg, from, 0, 0);
-      if (event === undefined) return;
-      const to = squareUnder(event);
+      if (point === undefined) return;
+      const to = squareUnder(point);
       if (to === from) return;
       walkTo(to);
       onDrop(from, to);
@@ -109,11 +98,9 @@ export function makeSquares(
     if (square === undefined || event.altKey || event.ctrlKey || event.metaKey) return;
     if (event.key === 'Escape') choose(undefined);
     if (event.key === 'Delete' || event.key === 'Backspace') onErase?.(square);
-    const way = ways[event.key];
-    if (way === undefined) return;
+    if (!isArrowKey(event.key)) return;
     event.preventDefault();
-    const { x, y } = squareCorner(square, view);
-    const next = squareAt({ x: x + way.x * 10 + 5, y: y + way.y * 10 + 5 }, view);
+    const next = squareBeside(square, event.key, view);
     walkTo(next);
     if (next !== undefined) buttons.get(next)?.focus();
   });
@@ -150,22 +137,6 @@ export function makeSquares(
   };
 }
 
-const ways: Readonly<Record<string, { x: number; y: number }>> = {
-  ArrowLeft: { x: -1, y: 0 },
-  ArrowRight: { x: 1, y: 0 },
-  ArrowUp: { x: 0, y: -1 },
-  ArrowDown: { x: 0, y: 1 },
-};
-
 function squareOf(target: EventTarget | null): Square | undefined {
   return target instanceof HTMLElement ? target.dataset.square : undefined;
-}
-
-/** Shows a piece away from its square, in board units; on top of all others. */
-function carry(svg: Element, square: Square, dx: number, dy: number): void {
-  const piece = svg.querySelector(`.pieces [data-square="${square}"]`);
-  if (piece === null) return;
-  if (dx === 0 && dy === 0) piece.removeAttribute('transform');
-  else piece.setAttribute('transform', `translate(${dx} ${dy})`);
-  if (piece.nextElementSibling !== null) piece.parentElement?.append(piece);
 }

@@ -3,12 +3,12 @@ import { givenNotes, givenTable } from '../../lookup/index.ts';
 import { wordsOf } from '../board/board-words.ts';
 import { counted } from '../counted.ts';
 import { make } from '../element.ts';
+import { adoptKnown } from './adopt-known.ts';
+import { answeredOn } from './answered-on.ts';
 import { chosenChapters, rememberChapters } from './chosen-chapters.ts';
 import { dayOf } from './day.ts';
 import { makeEndView } from './end-view.ts';
-import { itemsElsewhere, missingHere } from './known-elsewhere.ts';
 import { loadProgress } from './load-progress.ts';
-import type { Progress } from './overview.ts';
 import { practiceCourse } from './practice-course.ts';
 import { makeProgressFile } from './progress-file.ts';
 import { saveFile } from './save-file.ts';
@@ -17,6 +17,7 @@ import { begin, type Outcome } from './session.ts';
 import { makeSessionView, type SessionView } from './session-view.ts';
 import { makeStartView } from './start-view.ts';
 import { openStore, type Store } from './store.ts';
+import { makeTroubleNotice } from './trouble-notice.ts';
 
 const place = document.getElementById('practice');
 if (place !== null) void startPractice(place);
@@ -26,15 +27,13 @@ async function startPractice(place: HTMLElement): Promise<void> {
   const { practice } = words;
   const table = givenTable();
   const course = practiceCourse(table, givenNotes());
-  const trouble = make('p', 'practice-trouble');
-  trouble.setAttribute('role', 'alert');
-  trouble.hidden = true;
+  const notice = makeTroubleNotice(practice);
   const stand = make('div', '');
-  place.replaceChildren(trouble, stand);
+  place.replaceChildren(notice.element, stand);
 
   let session: SessionView | undefined;
-  /** What is known of each position answered in this session, to see what other tabs do. */
-  let dueAtBegin: ReadonlySet<number> = new Set();
+  /** The positions that this session is to ask. */
+  let asked: ReadonlySet<number> = new Set();
   const store: Store = openStore(table.course, () => void refresh());
 
   const start = makeStartView(course, words, chosenChapters(course), {
@@ -42,7 +41,7 @@ async function startPractice(place: HTMLElement): Promise<void> {
     onBegin: (tasks, chapters) => {
       // Asked for once there is something to lose; the browser decides, perhaps without a word.
       void navigator.storage?.persist?.().catch(() => false);
-      dueAtBegin = new Set(tasks.map(({ position }) => position));
+      asked = new Set(tasks.map(({ position }) => position));
       session = makeSessionView(begin(course, tasks, chapters), words, {
         onOutcome: (outcome) => void keep(outcome),
         onEnd: (ended) => {
@@ -87,51 +86,28 @@ async function startPractice(place: HTMLElement): Promise<void> {
     if (item === undefined) return;
     const now = Date.now();
     await store.change(item.key, (before) => answered(before, item, how, now));
-    tellTrouble();
+    notice.show(store.trouble);
   }
 
   async function load(file: File): Promise<string> {
-    const told = await loadProgress(file, course, store, practice);
+    const message = await loadProgress(file, course, store, practice);
     await refresh();
-    return told;
+    return message;
   }
 
-  /** What the reader knows from other courses here, or from this one under another name. */
   async function adopt(): Promise<void> {
-    const known = await store.all();
-    // Without sight of what is kept here, nothing can be said to be missing.
-    if (store.trouble !== undefined) return;
-    if (course.items.every(({ key }) => known.has(key))) return;
-    const found = await itemsElsewhere(table.course);
-    const { forgotten: since } = store;
-    const missing = missingHere(found, course, { known, since, now: Date.now() });
-    const taken = await store.adopt(missing);
-    if (taken.size === 0) return;
-    start.tell(counted(practice.adopted, taken.size));
+    const count = await adoptKnown(course, store);
+    if (count === 0) return;
+    start.tell(counted(practice.adopted, count));
     await refresh();
   }
 
   async function refresh(): Promise<void> {
     const progress = await store.all();
-    tellTrouble();
-    start.show(progress, dayOf(Date.now()));
-    session?.answeredElsewhere(answeredToday(progress));
-  }
-
-  function answeredToday(progress: Progress): ReadonlySet<number> {
     const today = dayOf(Date.now());
-    const done = [...dueAtBegin].filter((position) => {
-      const item = course.itemAt.get(position);
-      const kept = item && progress.get(item.key);
-      return kept !== undefined && kept.last === today && item?.advice.includes(kept.advice);
-    });
-    return new Set(done);
-  }
-
-  function tellTrouble(): void {
-    const text = store.trouble === undefined ? '' : practice[store.trouble];
-    trouble.hidden = text === '';
-    if (trouble.textContent !== text) trouble.textContent = text;
+    notice.show(store.trouble);
+    start.show(progress, today);
+    session?.answeredElsewhere(answeredOn(today, asked, course, progress));
   }
 
   // The day may have changed, or another tab has practised.

@@ -4,9 +4,7 @@ import { moveOf } from '../../lookup/index.ts';
 import { onBoard } from '../board/board-state.ts';
 import { makeMoveEntry } from '../board/move-entry.ts';
 import { counted } from '../counted.ts';
-import { make, makeButton } from '../element.ts';
 import { movesAt } from './board-moves.ts';
-import { focusable } from './focusable.ts';
 import { lineText, noteOf } from './line-text.ts';
 import { sentences } from './sentences.ts';
 import {
@@ -19,7 +17,8 @@ import {
   showMove,
   tryMove,
 } from './session.ts';
-import { type Board, showOnBoard } from './show-on-board.ts';
+import { makeSessionParts } from './session-parts.ts';
+import { showOnBoard } from './show-on-board.ts';
 import { watch } from './stopwatch.ts';
 
 /** A session on the page. */
@@ -47,30 +46,18 @@ export function makeSessionView(
   let session = first;
   const clock = watch();
 
-  const element = make('section', 'practice-session');
-  const heading = focusable(make('h2', 'unseen', practice.session));
-  const left = make('span', 'practice-left');
-  const stop = makeButton(practice.stop, () => onEnd(session));
-  const head = make('p', 'practice-head', left, ' ', stop);
-  const board = document.createElement('course-board') as Board;
-  board.className = 'practice-board';
-  const status = make('p', 'practice-status');
-  status.setAttribute('role', 'status');
-  const said = make('p', 'practice-said');
   const entry = makeMoveEntry(words, {
     legal: () => ('task' in session.stage ? movesHere() : []),
     onMoves: (moves) => board.make(moves),
-    onUnread: tell,
+    onUnread: say,
   });
-  const hint = makeButton(practice.hint, () => act(giveHint(session), true));
-  const show = makeButton(practice.show, () => act(showMove(session)));
-  const help = make('p', 'practice-help', hint, show);
-  const on = makeButton(practice.on, () => act(goOn(session)));
-  const onward = make('p', 'practice-onward', on);
-  const talk = make('div', 'practice-talk', status, said, entry.element, onward, help);
-  const line = make('div', 'practice-text');
-  element.append(heading, head, board, talk, line);
-  element.setAttribute('aria-label', practice.session);
+  const parts = makeSessionParts(words, entry.element, {
+    onStop: () => onEnd(session),
+    onHint: () => act(giveHint(session), true),
+    onShow: () => act(showMove(session)),
+    onGoOn: () => act(goOn(session)),
+  });
+  const { element, board, left, status, comment, on } = parts;
 
   const movesHere = () => movesAt(session.course, positionNow(session), words);
 
@@ -81,13 +68,13 @@ export function makeSessionView(
   onBoard(board, 'course-board-refuse', ({ piece, from, to }) => {
     const { color } = piece;
     const mover = color === 'white' ? 'black' : 'white';
-    if (to === undefined) tell(words.notYours[mover]);
-    else tell(fill(words.cannotGo, { piece: words.pieces[piece.kind], from, to }));
+    if (to === undefined) say(words.notYours[mover]);
+    else say(fill(words.cannotGo, { piece: words.pieces[piece.kind], from, to }));
   });
 
-  function tell(message: string): void {
+  function say(message: string): void {
     status.textContent = message;
-    said.replaceChildren();
+    comment.replaceChildren();
   }
 
   /** `stays`: what the reader holds in his hand is the same question still. */
@@ -102,21 +89,19 @@ export function makeSessionView(
   }
 
   function render(before: Session | undefined, stays: boolean): void {
-    const { stage, verdict } = session;
+    const { stage } = session;
     const moved = before !== undefined && !stays && positionNow(before) !== positionNow(session);
     const heldBy = document.activeElement;
     left.textContent = counted(practice.left, session.tasks.length);
     showOnBoard(board, session, words, moved || before === undefined);
     status.textContent = sentences(session, words);
-    const tried =
-      verdict?.kind === 'bad' || verdict?.kind === 'option' ? noteOnTry(verdict.san) : undefined;
-    said.replaceChildren(...(tried ? [tried] : []));
-    line.replaceChildren(lineText(session, words));
+    comment.replaceChildren(...commentOnTry(session));
+    parts.text.replaceChildren(lineText(session, words));
     entry.clear();
     const reading = stage.kind === 'read';
     entry.element.hidden = reading;
-    help.hidden = stage.kind !== 'ask';
-    onward.hidden = !reading;
+    parts.help.hidden = stage.kind !== 'ask';
+    parts.onward.hidden = !reading;
     if (reading) {
       const { next } = stage;
       on.textContent =
@@ -134,23 +119,27 @@ export function makeSessionView(
     }
   }
 
-  function noteOnTry(san: string): HTMLElement | undefined {
-    const from = positionNow(session);
-    const position = session.course.table.positions[from];
-    const move = position && moveOf(position, san);
-    return move && noteOf(session, { from, move });
-  }
-
   return {
     element,
     start() {
       clock.start();
       render(undefined, false);
-      heading.focus({ preventScroll: true });
+      parts.heading.focus({ preventScroll: true });
     },
     answeredElsewhere(positions) {
       session = leaveOut(session, positions);
       left.textContent = counted(practice.left, session.tasks.length);
     },
   };
+}
+
+/** What the author says of a move that was tried and is not the one to find. */
+function commentOnTry(session: Session): HTMLElement[] {
+  const { verdict, course } = session;
+  if (verdict?.kind !== 'bad' && verdict?.kind !== 'option') return [];
+  const from = positionNow(session);
+  const position = course.table.positions[from];
+  const move = position && moveOf(position, verdict.san);
+  const note = move && noteOf(session, { from, move });
+  return note ? [note] : [];
 }
