@@ -1,5 +1,5 @@
-import { dataOf } from '../contract/attributes.ts';
-import type { Spot } from './spots.ts';
+import { dataOf } from '../../contract/attributes.ts';
+import type { Spot } from '../spots.ts';
 
 /** A piece of text and the position that it speaks of. */
 interface Stop {

@@ -1,0 +1,55 @@
+import type { ChapterWords } from '../../contract/words.ts';
+import type { BoardState } from '../board/board-state.ts';
+import type { CourseBoard } from '../board/course-board.ts';
+import { glideBetween } from '../glide.ts';
+import type { Spot } from '../spots.ts';
+import { caption, describe, numbered, otherPlace } from '../words.ts';
+import { hashOf, noteShown } from './address.ts';
+
+/** What the board of a chapter shows. */
+export interface Shown {
+  readonly spot: Spot;
+  show(spot: Spot): void;
+}
+
+/** Shows positions of the text on its board, and marks in the text the move that led there. */
+export function showPosition(first: Spot, board: CourseBoard, words: ChapterWords): Shown {
+  let shown = first;
+  function change(spot: Spot, before: Spot | undefined): void {
+    noteShown(spot.element.id);
+    before?.element.removeAttribute('aria-current');
+    if (spot.move !== undefined) spot.element.setAttribute('aria-current', 'true');
+    shown = spot;
+    board.show({ ...stateOf(spot, words), glide: before && glideBetween(before, spot) });
+  }
+  change(first, undefined);
+  return {
+    get spot() {
+      return shown;
+    },
+    show(spot) {
+      if (spot !== shown) change(spot, shown);
+    },
+  };
+}
+
+function stateOf(spot: Spot, words: ChapterWords): BoardState {
+  return {
+    placement: spot.placement,
+    view: spot.view,
+    marks: spot.marks,
+    arrows: spot.arrows,
+    lastMove: spot.move,
+    turn: spot.move?.color === 'white' || startsWithBlack(spot) ? 'black' : 'white',
+    caption: { text: caption(spot, words), href: hashOf(spot.element.id) },
+    description: describe(spot.placement, words),
+    choices: spot.children.map(numbered),
+    also: spot.also.map(({ href, move }) => ({ href, text: otherPlace(href, move, words) })),
+    canGoBack: spot.parent !== undefined,
+    canGoOn: spot.children.length > 0,
+  };
+}
+
+function startsWithBlack({ move, children }: Spot): boolean {
+  return move === undefined && children[0]?.move?.color === 'black';
+}
