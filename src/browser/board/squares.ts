@@ -1,7 +1,7 @@
 import type { Color, Square } from '../../chess/types.ts';
-import { squareAt } from '../../draw/geometry.ts';
 import { isArrowKey, squareBeside } from './arrow-keys.ts';
 import { dragPieces } from './drag-pieces.ts';
+import { makeSquareGrid } from './square-grid.ts';
 
 /** The squares of a board that is acted on: one button each, over the drawing. */
 export interface Squares {
@@ -40,40 +40,22 @@ export function makeSquares(
   label: string,
   { onTouch, onTap, onDrop, onErase }: SquaresEvents,
 ): Squares {
-  const element = document.createElement('div');
-  element.className = 'squares';
-  element.setAttribute('role', 'group');
-  element.setAttribute('aria-label', label);
-  const inOrder = Array.from({ length: 64 }, (_, index) => {
-    const button = document.createElement('button');
-    button.type = 'button';
-    button.tabIndex = index === 0 ? 0 : -1;
-    return button;
-  });
-  element.append(...inOrder);
-  const buttons = new Map<Square, HTMLButtonElement>();
-  let view: Color = 'white';
+  const grid = makeSquareGrid(label);
+  const { element, squareUnder } = grid;
   let mayDrag: (square: Square) => boolean = () => false;
   let chosen: Square | undefined;
 
   function choose(square: Square | undefined): void {
-    if (chosen !== undefined) buttons.get(chosen)?.setAttribute('aria-pressed', 'false');
+    if (chosen !== undefined) grid.buttonOf(chosen)?.setAttribute('aria-pressed', 'false');
     chosen = square;
-    if (square !== undefined) buttons.get(square)?.setAttribute('aria-pressed', 'true');
-  }
-
-  function walkTo(square: Square | undefined): void {
-    const button = square === undefined ? undefined : buttons.get(square);
-    if (button === undefined) return;
-    for (const other of inOrder) other.tabIndex = -1;
-    button.tabIndex = 0;
+    if (square !== undefined) grid.buttonOf(square)?.setAttribute('aria-pressed', 'true');
   }
 
   element.addEventListener('click', (event) => {
     const square = squareOf(event.target);
     if (square === undefined) return;
     onTouch();
-    walkTo(square);
+    grid.stopAt(square);
     onTap(square);
   });
   dragPieces(svg, element, {
@@ -89,7 +71,7 @@ export function makeSquares(
       if (point === undefined) return;
       const to = squareUnder(point);
       if (to === from) return;
-      walkTo(to);
+      if (to !== undefined) grid.stopAt(to);
       onDrop(from, to);
     },
   });
@@ -100,32 +82,18 @@ export function makeSquares(
     if (event.key === 'Delete' || event.key === 'Backspace') onErase?.(square);
     if (!isArrowKey(event.key)) return;
     event.preventDefault();
-    const next = squareBeside(square, event.key, view);
-    walkTo(next);
-    if (next !== undefined) buttons.get(next)?.focus();
+    const next = squareBeside(square, event.key, grid.view);
+    if (next === undefined) return;
+    grid.stopAt(next);
+    grid.buttonOf(next)?.focus();
   });
-
-  function squareUnder({ clientX, clientY }: { clientX: number; clientY: number }) {
-    const { left, top, width, height } = element.getBoundingClientRect();
-    const point = { x: ((clientX - left) / width) * 80, y: ((clientY - top) / height) * 80 };
-    return squareAt(point, view);
-  }
 
   return {
     element,
-    setUp(seen, nameOf, drags) {
-      view = seen;
+    setUp(view, nameOf, drags) {
       mayDrag = drags;
       choose(undefined);
-      buttons.clear();
-      for (const [index, button] of inOrder.entries()) {
-        const point = { x: (index % 8) * 10 + 5, y: (index >> 3) * 10 + 5 };
-        const square = squareAt(point, view) ?? '';
-        buttons.set(square, button);
-        button.dataset.square = square;
-        button.setAttribute('aria-label', nameOf(square));
-        button.classList.toggle('movable', drags(square));
-      }
+      grid.setUp(view, nameOf, drags);
     },
     choose,
     squareUnder,

@@ -11,13 +11,14 @@ import { makeEndView } from './end-view.ts';
 import { loadProgress } from './load-progress.ts';
 import { practiceCourse } from './practice-course.ts';
 import { makeProgressFile } from './progress-file.ts';
+import { recordAnswer } from './record-answer.ts';
 import { saveFile } from './save-file.ts';
-import { answered } from './schedule.ts';
 import { begin, type Outcome } from './session.ts';
 import { makeSessionView, type SessionView } from './session-view.ts';
 import { makeStartView } from './start-view.ts';
 import { openStore, type Store } from './store.ts';
 import { makeTroubleNotice } from './trouble-notice.ts';
+import { whenSeenAgain } from './when-seen-again.ts';
 
 const place = document.getElementById('practice');
 if (place !== null) void startPractice(place);
@@ -81,11 +82,8 @@ async function startPractice(place: HTMLElement): Promise<void> {
     showIn('start', start.element);
   }
 
-  async function keep({ position, how }: Outcome): Promise<void> {
-    const item = course.itemAt.get(position);
-    if (item === undefined) return;
-    const now = Date.now();
-    await store.change(item.key, (before) => answered(before, item, how, now));
+  async function keep(outcome: Outcome): Promise<void> {
+    await recordAnswer(outcome, course, store);
     notice.show(store.trouble);
   }
 
@@ -111,12 +109,7 @@ async function startPractice(place: HTMLElement): Promise<void> {
   }
 
   // The day may have changed, or another tab has practised.
-  document.addEventListener('visibilitychange', () => {
-    if (document.visibilityState === 'visible') void refresh();
-  });
-  addEventListener('pageshow', (event) => {
-    if (event.persisted) void refresh();
-  });
+  whenSeenAgain(() => void refresh());
   // The first sight of the page does not wait long for it.
   await Promise.race([adopt(), new Promise((resolve) => setTimeout(resolve, 1500))]);
   await showStart();

@@ -1,0 +1,18 @@
+/** While an exercise is in sight, the page's own board gives way to it where it lies above the text. */
+export function makeWay(exercises: readonly HTMLElement[]): void {
+  const inSight = new Set<Element>();
+  const observer = new IntersectionObserver(
+    (entries) => {
+      for (const { target, isIntersecting } of entries) {
+        if (isIntersecting) inSight.add(target);
+        else inSight.delete(target);
+      }
+      document.documentElement.classList.toggle('at-exercise', inSight.size > 0);
+    },
+    { threshold: 0.3 },
+  );
+  for (const exercise of exercises) {
+    const board = exercise.querySelector('course-board');
+    if (board !== null) observer.observe(board);
+  }
+}
