@@ -1,0 +1,41 @@
+/**
+ * What pages are made of in the browser, as scripts: a page that was opened from a folder (file://) may
+ * load scripts but not fetch, and so may a worker. They hold JSON as text, since parsing that is faster
+ * than reading it as a literal.
+ */
+import { createHash } from 'node:crypto';
+import {
+  type CourseNotes,
+  type CourseTable,
+  tableLoaded,
+  tableLoader,
+} from '../../contract/index.ts';
+import type { SiteFile } from '../site-data.ts';
+
+/** The table of a course, named by its edition. */
+export function tableScript(table: CourseTable): SiteFile {
+  const text = JSON.stringify(JSON.stringify(table));
+  return {
+    path: `course-table.${table.edition}.js`,
+    content: `globalThis.courseTable=JSON.parse(${text});\n`,
+  };
+}
+
+/** Brings the table to a page that does not name it. */
+export function tableLoaderScript({ path }: SiteFile): SiteFile {
+  const content =
+    `const table=document.createElement('script');` +
+    `table.src=new URL('${path}',document.currentScript.src);` +
+    `table.onload=()=>dispatchEvent(new Event('${tableLoaded}'));document.head.append(table);`;
+  return { path: tableLoader, content: `{${content}}\n` };
+}
+
+/** What practice needs beside the table, named by its content. */
+export function notesScript(notes: CourseNotes): SiteFile {
+  const json = JSON.stringify(notes);
+  const edition = createHash('sha256').update(json).digest('hex').slice(0, 12);
+  return {
+    path: `course-notes.${edition}.js`,
+    content: `globalThis.courseNotes=JSON.parse(${JSON.stringify(json)});\n`,
+  };
+}

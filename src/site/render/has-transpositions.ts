@@ -1,0 +1,18 @@
+import type { Course } from '../../model/index.ts';
+
+/** Whether the course has transpositions; whether `all` is empty, but for most courses much sooner. */
+export function hasTranspositions({ graph }: Course, all: () => readonly unknown[]): boolean {
+  const from = new Map<string, string>();
+  let perhaps = false;
+  for (const { key, moves } of Object.values(graph)) {
+    for (const { to } of moves) {
+      const other = from.get(to) ?? key;
+      from.set(to, other);
+      if (other === key) continue;
+      // What the course begins with, or a block, may hang on nothing.
+      if (graph[to]?.at[0]?.node !== 0) return true;
+      perhaps = true;
+    }
+  }
+  return perhaps && all().length > 0;
+}
