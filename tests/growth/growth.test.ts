@@ -1,6 +1,7 @@
 /**
  * The work that a text takes grows no faster than the text, be it as hostile as it may: steps are
- * counted, not time, for each of a table of texts at a length and twice the length.
+ * counted, not time, for each of a table of texts at a length and twice the length; some are parsed at a
+ * greater length too.
  */
 import { execFileSync } from 'node:child_process';
 import path from 'node:path';

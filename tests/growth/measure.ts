@@ -6,7 +6,13 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { createStepCounter } from './count-steps.ts';
-import { type Files, hostileCourses, hostileGames } from './hostile-courses.ts';
+import {
+  type Files,
+  hostileCourses,
+  hostileGames,
+  longCourses,
+  longGames,
+} from './hostile-courses.ts';
 
 export interface Measured {
   readonly name: string;
@@ -22,6 +28,7 @@ const { reportText } = await import('../../src/diagnostics/index.ts');
 const { buildCourse } = await import('../../src/model/index.ts');
 const { checkCourse } = await import('../../src/check/index.ts');
 const { compareGames } = await import('../../src/lookup/games/index.ts');
+const { parseGames } = await import('../../src/movetext/index.ts');
 const { readCourse } = await import('../../src/read/index.ts');
 const { assignAddresses } = await import('../../src/render/addresses.ts');
 const { makeCourseTable } = await import('../../src/site/render/course-table.ts');
@@ -32,29 +39,46 @@ const { makePgn } = await import('../../src/publish/pgn/index.ts');
 type Stages = Map<string, { readonly steps: number[]; readonly most: string }>;
 
 const [pattern = '.', length = '2000'] = process.argv.slice(2);
+/** How many times that length the long ones have. */
+const long = 6;
 const found: Measured[] = [];
 const work = mkdtempSync(path.join(tmpdir(), 'linewright-growth-'));
-const every = [
-  ...Object.entries(hostileCourses).map(
-    ([name, make]) =>
-      [name, (size: number, stages: Stages) => measureCourse(make(size), stages)] as const,
-  ),
-  ...Object.entries(hostileGames).map(
-    ([name, make]) =>
-      [
-        `games: ${name}`,
-        (size: number, stages: Stages) => measureGames(make(size), stages),
-      ] as const,
-  ),
-];
-for (const [name, measure] of every) {
-  if (!new RegExp(pattern).test(name)) continue;
-  const stages: Stages = new Map();
-  for (const times of [1, 2]) await measure(times * Number(length), stages);
-  for (const [stage, measured] of stages) found.push({ name, stage, ...measured });
+for (const [name, make] of Object.entries(hostileCourses)) {
+  await measure(name, (size, stages) => measureCourse(make(size), stages));
+}
+for (const [name, make] of Object.entries(hostileGames)) {
+  await measure(`games: ${name}`, (size, stages) => measureGames(make(size), stages));
+}
+for (const name of longCourses) {
+  await measure(name, async (size, stages) => {
+    const files = inMemory(named(hostileCourses, name)(long * size));
+    await count(stages, 'read at length', () => void readCourse(files));
+  });
+}
+for (const name of longGames) {
+  await measure(`games: ${name}`, async (size, stages) => {
+    const text = named(hostileGames, name)(long * size);
+    await count(stages, 'parse at length', () => void [...parseGames(text)]);
+  });
 }
 rmSync(work, { recursive: true });
 process.stdout.write(JSON.stringify(found));
+
+async function measure(
+  name: string,
+  run: (length: number, stages: Stages) => Promise<void>,
+): Promise<void> {
+  if (!new RegExp(pattern).test(name)) return;
+  const stages: Stages = new Map();
+  for (const times of [1, 2]) await run(times * Number(length), stages);
+  for (const [stage, measured] of stages) found.push({ name, stage, ...measured });
+}
+
+function named<Text>(texts: Readonly<Record<string, Text>>, name: string): Text {
+  const found = texts[name];
+  if (found === undefined) throw new Error(`no text is called "${name}"`);
+  return found;
+}
 
 async function count(
   stages: Stages,
@@ -116,7 +140,7 @@ async function measureGames(text: string, stages: Stages): Promise<void> {
     });
   }
   const course = buildCourse(
-    readCourse(inMemory(hostileCourses['blocks of one line']?.(100) ?? {})),
+    readCourse(inMemory(named(hostileCourses, 'blocks of one line')(100))),
   );
   const table = makeCourseTable(course, assignAddresses(course));
   await count(stages, 'compare', () => {

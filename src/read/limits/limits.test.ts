@@ -1,6 +1,6 @@
 /**
  * What is refused, where and with which words, and that a text within the limits is read as ever. That
- * the work of hostile texts grows no faster than they do is counted in tests/growth.test.ts.
+ * the work of hostile texts grows no faster than they do is counted in tests/growth/growth.test.ts.
  */
 import fc from 'fast-check';
 import { fromMarkdown } from 'mdast-util-from-markdown';
