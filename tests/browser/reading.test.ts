@@ -31,6 +31,26 @@ const hash = (page: Page) => new URL(page.url()).hash;
 /** Time for the address to be noted, and for the page to follow a scroll. */
 const settled = (page: Page) => page.waitForTimeout(400);
 
+/**
+ * Waits until the page scrolls no more. Playwright cancels a touch that misses what it was to tap, which
+ * Chromium warns of while a scroll goes on; our own listeners of touches are passive.
+ */
+const atRest = (page: Page) =>
+  page.evaluate(
+    () =>
+      new Promise<void>((resolve) => {
+        let frames = 0;
+        let last = scrollY;
+        const look = () => {
+          frames = scrollY === last ? frames + 1 : 0;
+          last = scrollY;
+          if (frames < 10) requestAnimationFrame(look);
+          else resolve();
+        };
+        look();
+      }),
+  );
+
 const unnamed = addressAfter('d4 d5 c4 e6 Nc3 c5 cxd5 cxd4 Qxd4 Nc6');
 const otherWay = addressAfter('d4 d5 c4 e6 Nc3 c5 e3 Nf6 Nf3 Nc6 cxd5 exd5');
 const named = addressAfter('d4 d5 c4 e6 Nc3 c5 cxd5 exd5 Nf3 Nc6 Bg5 Be7');
@@ -343,6 +363,7 @@ test('on a phone a finger that goes across the board steps; up and down it scrol
       const before = await page.evaluate(() => scrollY);
       await slide(10, -80);
       await expect.poll(() => page.evaluate(() => scrollY)).toBeGreaterThan(before);
+      await atRest(page);
       // WCAG 2.2, 2.5.7 and 2.5.1: what the finger's way does the buttons do, at 44 pixels each.
       await page.locator('#three-nc3').tap();
       for (const control of await page.locator('.beside :is(button, a):visible').all()) {
