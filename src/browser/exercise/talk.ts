@@ -3,7 +3,7 @@ import { make, makeButton } from '../element.ts';
 
 type StepOfTalk = 'back' | 'on' | 'again';
 
-/** What the exercise answers, and the lines that it shows with it. */
+/** What the page says to an answer, and the lines that it shows with it. */
 export interface Talk {
   readonly element: HTMLElement;
   say(message: string, lines: readonly HTMLElement[]): void;
@@ -12,7 +12,7 @@ export interface Talk {
   focus(): void;
 }
 
-/** @param lines those of the exercise; of them stand in the page those that are shown. */
+/** @param lines all those of the exercise; only the ones that are shown stand in the page. */
 export function makeTalk(lines: readonly HTMLElement[], words: ChapterWords): Talk {
   const verdict = make('p', 'verdict');
   const live = make('div', '', verdict);

@@ -65,7 +65,7 @@ async function startPractice(place: HTMLElement): Promise<void> {
     onLoad: load,
     onForget: async () => {
       const isForgotten = await store.forget();
-      if (isForgotten) start.tell('');
+      if (isForgotten) start.say('');
       await refresh();
       return isForgotten ? practice.forgotten : practice.notForgotten;
     },
@@ -96,7 +96,7 @@ async function startPractice(place: HTMLElement): Promise<void> {
   async function adopt(): Promise<void> {
     const count = await adoptKnown(course, store);
     if (count === 0) return;
-    start.tell(counted(practice.adopted, count));
+    start.say(counted(practice.adopted, count));
     await refresh();
   }
 

@@ -17,7 +17,7 @@ export interface SessionParts {
   readonly comment: HTMLElement;
   /** Hint and solution. */
   readonly help: HTMLElement;
-  /** Where the reader goes on when he has read. */
+  /** Where the reader goes on after reading. */
   readonly onward: HTMLElement;
   readonly on: HTMLButtonElement;
   /** The line so far. */

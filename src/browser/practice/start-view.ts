@@ -16,8 +16,8 @@ const newAtOnce = 8;
 export interface StartView {
   readonly element: HTMLElement;
   show(progress: Progress, today: number): void;
-  /** Tells what has been done unasked; an empty text takes it back. */
-  tell(text: string): void;
+  /** Says what was done unasked; an empty text takes it back. */
+  say(text: string): void;
   /** Puts the focus at the top. */
   start(): void;
 }
@@ -44,9 +44,9 @@ export function makeStartView(
   const beginDue = makeButton('', () => onBegin(due, chapters));
   const beginNew = makeButton('', () => onBegin(fresh, chapters));
   const begin = make('p', 'practice-onward', beginDue, beginNew);
-  const told = make('p', 'practice-told');
-  told.setAttribute('role', 'status');
-  told.hidden = true;
+  const notice = make('p', 'practice-told');
+  notice.setAttribute('role', 'status');
+  notice.hidden = true;
   const table = makeOverviewTable(course, words, chosen, (next) => {
     chapters = next;
     onChapters(next);
@@ -60,7 +60,7 @@ export function makeStartView(
     'div',
     'practice-start',
     invitation,
-    told,
+    notice,
     begin,
     help,
     table.element,
@@ -106,9 +106,9 @@ export function makeStartView(
       shown = { progress, today };
       update();
     },
-    tell(text) {
-      told.textContent = text;
-      told.hidden = text === '';
+    say(text) {
+      notice.textContent = text;
+      notice.hidden = text === '';
     },
     start: () => invitation.focus(),
   };

@@ -16,9 +16,9 @@ export interface AddressedText {
 }
 
 /**
- * Has the position shown where the reader was when he was here before, else that of the address;
- * again whenever he goes back or on in the browser's history.
- * @returns the position that is shown at first.
+ * Calls for the position where the reader left this page, or else for the one that the address names;
+ * again at each step through the browser's history.
+ * @returns the position at first.
  */
 export function followAddress({
   article,

@@ -12,7 +12,7 @@ const readingLine = 0.3;
 
 /**
  * Calls `onRead` with the position that the paragraph being read speaks of, whenever that changes
- * by scrolling. `coveredTop` tells how much of the window's top the board covers.
+ * by scrolling. `coveredTop` says how much of the window's top the board covers.
  */
 export function followReading(
   article: Element,

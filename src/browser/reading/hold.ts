@@ -3,7 +3,7 @@ export interface Hold {
   /** `element` is what was touched, stepped to, or addressed. */
   take(element: Element): void;
   release(): void;
-  /** `covered` tells how much of the window's top the board covers. */
+  /** `covered` says how much of the window's top the board covers. */
   holds(covered: number): boolean;
 }
 

@@ -10,7 +10,7 @@ const amongMoves: Readonly<Record<string, Step>> = {
   ArrowDown: 'variation-after',
 };
 
-/** Listens for steps; `onStep` tells whether there was one to take, else the key keeps its use. */
+/** Listens for steps; `onStep` returns whether there was one to take: if not, the key keeps its use. */
 export function listenForKeys(onStep: (step: Step) => boolean): void {
   addEventListener('keydown', (event) => {
     if (

@@ -1,6 +1,6 @@
 import type { Course } from '../../model/index.ts';
 
-/** Whether the course has transpositions; whether `all` is empty, but for most courses much sooner. */
+/** Whether `all`, the transpositions of a course, are any; for most courses known without finding them. */
 export function hasTranspositions({ graph }: Course, all: () => readonly unknown[]): boolean {
   const from = new Map<string, string>();
   let perhaps = false;
