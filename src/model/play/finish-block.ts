@@ -93,9 +93,7 @@ function drawn(syntax: DiagramSyntax, { tree, shows }: BlockInWork) {
       ...syntax.arrows.map(({ text, meaning }) => ({ meaning, ...parseArrow(text) })),
       ...(said?.arrows ?? []),
     ],
-    claims: syntax.claims.map(
-      ({ text, place }): Statement => ({ name: 'claim', argument: text, place }),
-    ),
+    claims: syntax.claims.map(claim),
   };
 }
 
@@ -180,9 +178,17 @@ function pattern(syntax: PatternSyntax) {
     empty: syntax.empty.map(({ text }) => text),
     at: syntax.at.map(labelUse),
     reversed: syntax.reversed,
+    advice: syntax.advice.map(({ text, place }) => ({ san: text, place })),
+    claims: syntax.claims.map(claim),
+    text: syntax.text,
+    except: syntax.except.map(labelUse),
     placement: writePlacement(board),
     matches: [],
   };
+}
+
+function claim({ text, place }: PlacedText): Statement {
+  return { name: 'claim', argument: text, place };
 }
 
 function labelUse({ text, place }: PlacedText): LabelUse {
