@@ -5,6 +5,7 @@ import {
   firstSign,
   type GivenName,
   isAdvice,
+  isBadSign,
   type MoveNode,
   type MovesBlock,
   type Side,
@@ -47,6 +48,12 @@ export interface NodeSummary {
   readonly name: string;
   /** The author's last assessment of it. */
   readonly verdict?: number;
+  /** The last of the signs `?`, `??` and `?!` on the move, by its glyph. */
+  readonly bad?: number;
+  /** Whether it is reached through a `?` or `??` of the course's own side; of either in a course for both. */
+  readonly refuted?: true;
+  /** Whether the move is called an alternative, by `:option`. */
+  readonly option?: true;
   /** Whether the course advises the move. */
   readonly advised?: true;
   /** Whether its line ends here. */
@@ -92,11 +99,13 @@ export function summariseChapter(chapter: Chapter, side: Side): ChapterSummary {
 
 function summariseBlock(block: MovesBlock, side: Side): BlockSummary {
   const again = comingBack(block);
+  const refuted = refutedIn(block, side);
   const nodes = block.nodes.flatMap((node): NodeSummary[] => {
     if (!node.position) return [];
     const parent = node.parent === undefined ? undefined : block.nodes[node.parent];
     const verdict = node.glyphs.findLast(isAssessment);
     const tells = toldNames(node);
+    const bad = node.glyphs.findLast(isBadSign);
     return [
       {
         index: node.index,
@@ -105,6 +114,9 @@ function summariseBlock(block: MovesBlock, side: Side): BlockSummary {
         ...(node.move ? { san: node.move.san } : {}),
         name: node.written ? moveName(node, parent) : '',
         ...(verdict === undefined ? {} : { verdict }),
+        ...(refuted.has(node.index) ? { refuted: true } : {}),
+        ...(bad !== undefined ? { bad } : {}),
+        ...(node.statements.some(({ name }) => name === 'option') ? { option: true } : {}),
         ...(parent && isAdvice(node, parent, side) ? { advised: true } : {}),
         ...(node.children.length === 0 ? { leaf: true } : {}),
         ...(again.has(node.index) ? { again: true } : {}),
@@ -114,6 +126,17 @@ function summariseBlock(block: MovesBlock, side: Side): BlockSummary {
     ];
   });
   return { key: block.key, nodes };
+}
+
+/** The nodes behind a move that the course calls a mistake of its own side. */
+function refutedIn({ nodes }: MovesBlock, side: Side): ReadonlySet<number> {
+  const refuted = new Set<number>();
+  for (const { index, parent, move, glyphs } of nodes) {
+    const isMistake = glyphs.includes(2) || glyphs.includes(4);
+    const isOwn = isMistake && move && (side === 'both' || move.color === side);
+    if (isOwn || (parent !== undefined && refuted.has(parent))) refuted.add(index);
+  }
+  return refuted;
 }
 
 /** The move that led to the node; for a start position the first sign of its block. */

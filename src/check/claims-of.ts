@@ -107,7 +107,7 @@ const opening = new Map([
   [2, 1],
 ]);
 
-function placesIn({ place, argument }: Statement): ClaimInCourse['placeOf'] {
+export function placesIn({ place, argument }: Statement): ClaimInCourse['placeOf'] {
   const span = place.end.offset - place.start.offset;
   const before = opening.get(span - argument.length);
   return (offset, length) => {

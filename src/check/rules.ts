@@ -23,7 +23,10 @@ import { moveOverwritten } from './rules/move-overwritten.ts';
 import { moveSuffix } from './rules/move-suffix.ts';
 import { moveUnreadable } from './rules/move-unreadable.ts';
 import { newsLink } from './rules/news-link.ts';
+import { patternException } from './rules/pattern-exception.ts';
 import { patternNotThere } from './rules/pattern-not-there.ts';
+import { patternNowhere } from './rules/pattern-nowhere.ts';
+import { patternUntrue } from './rules/pattern-untrue.ts';
 import { proseMoveUnknown } from './rules/prose-move-unknown.ts';
 import { replyUnanswered } from './rules/reply-unanswered.ts';
 import { sameNotSame } from './rules/same-not-same.ts';
@@ -58,6 +61,9 @@ export const rules: readonly CourseRule[] = [
   gameIllegal,
   gameResult,
   patternNotThere,
+  patternNowhere,
+  patternUntrue,
+  patternException,
   newsLink,
   allowUnused,
 ];

@@ -44,9 +44,7 @@ export function renderDirective(
     case 'option':
       return [element('span', { className: ['option'] }, [strings.alternative(argument)])];
     case 'judge':
-      return [
-        element('span', { className: ['judgement'] }, [readJudgement(argument).text]),
-      ];
+      return [element('span', { className: ['judgement'] }, [readJudgement(argument).text])];
     default:
       return [];
   }

@@ -24,6 +24,8 @@ export interface CourseIndex {
   readonly at: ReadonlyMap<string, readonly Occurrence[]>;
   /** The moves that are played from each position, in the order of the course. */
   readonly from: ReadonlyMap<string, readonly Occurrence[]>;
+  /** How many patterns the course has. */
+  readonly patterns: number;
   /** The nodes of each block, by `file key`. */
   readonly blocks: ReadonlyMap<string, ReadonlyMap<number, Occurrence>>;
 }
@@ -49,7 +51,8 @@ export function makeCourseIndex(summaries: readonly ChapterSummary[]): CourseInd
       }
     }
   }
-  return { order, names: firstNames(summaries), targets, at, from, blocks };
+  const patterns = summaries.reduce((sum, summary) => sum + summary.patterns.length, 0);
+  return { order, names: firstNames(summaries), targets, at, from, patterns, blocks };
 }
 
 function add(map: Map<string, Occurrence[]>, key: string, value: Occurrence): void {
