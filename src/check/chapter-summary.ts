@@ -6,6 +6,7 @@ import {
   type GivenName,
   isAdvice,
   isBadSign,
+  judgementsOf,
   type MoveNode,
   type MovesBlock,
   type Side,
@@ -28,6 +29,13 @@ export interface ChapterSummary {
   readonly blocks: readonly BlockSummary[];
   readonly patterns: readonly Place[];
   readonly allowances: readonly Allowance[];
+  readonly judgements: readonly DatedJudgement[];
+}
+
+/** What stands where the date of a `:judge[…]` stands; it may be no date. */
+export interface DatedJudgement {
+  readonly date: string;
+  readonly place: Place;
 }
 
 /** A `moves` block. */
@@ -94,6 +102,9 @@ export function summariseChapter(chapter: Chapter, side: Side): ChapterSummary {
     ),
     patterns: blocks.flatMap(({ kind, place }) => (kind === 'pattern' ? [place] : [])),
     allowances: findAllowances(chapter),
+    judgements: judgementsOf(chapter).flatMap(({ date, datePlace }) =>
+      date === undefined || !datePlace ? [] : [{ date, place: datePlace }],
+    ),
   };
 }
 

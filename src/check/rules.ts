@@ -6,10 +6,13 @@ import { chapterUnreadable } from './rules/chapter-unreadable.ts';
 import { claimFalse } from './rules/claim-false.ts';
 import { claimUnreadable } from './rules/claim-unreadable.ts';
 import { makeCourseSetting } from './rules/course-setting.ts';
+import { diagramAdvice } from './rules/diagram-advice.ts';
 import { exerciseWrong } from './rules/exercise-wrong.ts';
+import { fenRights } from './rules/fen-rights.ts';
 import { gameIllegal } from './rules/game-illegal.ts';
 import { gameResult } from './rules/game-result.ts';
 import { idMissing } from './rules/id-missing.ts';
+import { judgementDate } from './rules/judgement-date.ts';
 import { labelDuplicate } from './rules/label-duplicate.ts';
 import { labelNotLater } from './rules/label-not-later.ts';
 import { labelUnknown } from './rules/label-unknown.ts';
@@ -58,12 +61,15 @@ export const rules: readonly CourseRule[] = [
   lineRepeated,
   assessmentConflict,
   exerciseWrong,
+  diagramAdvice,
+  fenRights,
   gameIllegal,
   gameResult,
   patternNotThere,
   patternNowhere,
   patternUntrue,
   patternException,
+  judgementDate,
   newsLink,
   allowUnused,
 ];

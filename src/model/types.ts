@@ -109,6 +109,8 @@ interface BlockBase {
   readonly place: Place;
   /** The side at the bottom of the board. */
   readonly view: Color;
+  /** Where the FEN stands that it starts from. */
+  readonly fen?: Place;
   /** The castlings that led to where it starts, in the blocks that it starts from. */
   readonly castled: readonly PlayedMove[];
 }

@@ -6,8 +6,8 @@ export interface JudgementText {
   readonly text: string;
 }
 
-/** Figures in two or three groups, as dates are written anywhere: `2026-11-01`, `1.11.2026`, `2026-11`. */
-const dated = /^(\d{1,4}[-./]\d{1,4}(?:[-./]\d{1,4})?\.?)(?:\s+|$)/;
+/** Figures in groups, as dates are written anywhere: `2026-11-01`, `1.11.2026`, `2026-11`. */
+const dated = /^(\d{4}[-./]\d{1,2}(?:[-./]\d{1,2})?|\d{1,2}[-./]\d{1,2}[-./]\d{2,4})(?:\s+|$)/;
 
 /** Reads the argument of a `:judge[…]`. */
 export function readJudgement(argument: string): JudgementText {

@@ -1,6 +1,6 @@
 import type { LinkTargets } from '../../addresses/index.ts';
 import { firstNames, type NameInCourse } from '../../model/index.ts';
-import type { ChapterSummary, NodeSummary } from '../chapter-summary.ts';
+import type { ChapterSummary, DatedJudgement, NodeSummary } from '../chapter-summary.ts';
 
 /** A place of a position in the `moves` blocks of a course. */
 export interface Occurrence {
@@ -24,6 +24,7 @@ export interface CourseIndex {
   readonly at: ReadonlyMap<string, readonly Occurrence[]>;
   /** The moves that are played from each position, in the order of the course. */
   readonly from: ReadonlyMap<string, readonly Occurrence[]>;
+  readonly judgements: readonly DatedJudgement[];
   /** How many patterns the course has. */
   readonly patterns: number;
   /** The nodes of each block, by `file key`. */
@@ -52,7 +53,8 @@ export function makeCourseIndex(summaries: readonly ChapterSummary[]): CourseInd
     }
   }
   const patterns = summaries.reduce((sum, summary) => sum + summary.patterns.length, 0);
-  return { order, names: firstNames(summaries), targets, at, from, patterns, blocks };
+  const judgements = summaries.flatMap((summary) => summary.judgements);
+  return { order, names: firstNames(summaries), targets, at, from, patterns, judgements, blocks };
 }
 
 function add(map: Map<string, Occurrence[]>, key: string, value: Occurrence): void {

@@ -9,7 +9,7 @@ import type { PositionTold } from './questions.ts';
 export function findTwins(index: CourseIndex, key: string): readonly PositionTold[] {
   if (isReached(index, key)) return [];
   return (byBoard(index).get(boardOf(key)) ?? [])
-    .filter((other) => other !== key && isReached(index, other))
+    .filter((other) => other !== key && isReached(index, other, key))
     .map((other) => ({ key: other, name: firstReached(index, other)?.node.name ?? '' }));
 }
 
@@ -22,10 +22,16 @@ export function firstReached({ at }: CourseIndex, key: string): Occurrence | und
   return firstOf(at.get(key) ?? []);
 }
 
-/** Whether the moves of the course show the position: a block that sets it up proves nothing. */
-function isReached({ at }: CourseIndex, key: string): boolean {
+/**
+ * Whether moves of the course lead to a position: a block that sets it up proves nothing, nor does a line that
+ * comes back to the board it began with.
+ */
+function isReached({ at, blocks }: CourseIndex, key: string, from?: string): boolean {
   if (key === initialPosition.key) return true;
-  return at.get(key)?.some(({ before }) => before !== undefined) ?? false;
+  const startOf = ({ chapter, block }: Occurrence) =>
+    blocks.get(`${chapter} ${block}`)?.get(0)?.node.key;
+  const all = at.get(key) ?? [];
+  return all.some((here) => here.before !== undefined && startOf(here) !== from);
 }
 
 const boards = new WeakMap<CourseIndex, ReadonlyMap<string, readonly string[]>>();

@@ -168,6 +168,8 @@ export const questions = {
     (index, key) => findTwins(index, key),
     (twins) => (twins.length > 0 ? json(twins) : ''),
   ),
+  /** All judgements that seem to be dated. */
+  datedJudgements: question(({ judgements }) => judgements, json),
   /** Where a position stands first, of those places that a move leads to. */
   positionPlace: question((index, key) => placeOf(firstReached(index, key)), json),
   /** The first assessment of a position. */
