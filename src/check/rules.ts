@@ -7,6 +7,7 @@ import { claimFalse } from './rules/claim-false.ts';
 import { claimUnreadable } from './rules/claim-unreadable.ts';
 import { makeCourseSetting } from './rules/course-setting.ts';
 import { diagramAdvice } from './rules/diagram-advice.ts';
+import { exerciseAsk } from './rules/exercise-ask.ts';
 import { exerciseWrong } from './rules/exercise-wrong.ts';
 import { fenRights } from './rules/fen-rights.ts';
 import { gameIllegal } from './rules/game-illegal.ts';
@@ -61,6 +62,7 @@ export const rules: readonly CourseRule[] = [
   lineRepeated,
   assessmentConflict,
   exerciseWrong,
+  exerciseAsk,
   diagramAdvice,
   fenRights,
   gameIllegal,
