@@ -16,7 +16,7 @@ export function findPatternChanges(old: Edition, now: Edition): PatternChange[] 
   const changes = after.flatMap((block): PatternChange[] => {
     const was = take((other) => pieces(other) === pieces(block));
     if (was === undefined) others.push(block);
-    return was && says(was) !== says(block) ? [describe('changed', block, now)] : [];
+    return was && says(was) !== says(block) ? [describe('said', block, now)] : [];
   });
   for (const block of others) {
     const was = take(({ title }) => title === block.title);
