@@ -8,6 +8,8 @@ import type { Place } from '../../src/diagnostics/index.ts';
 import { blockAt, type MoveNode, type MovesBlock, nodeAt } from '../../src/model/index.ts';
 import { blockNames } from '../../src/read/index.ts';
 import { type CourseInMemory, textOf } from './course-in-memory.ts';
+import { faultsOfExercises } from './faults-of-exercises.ts';
+import { faultsOfPatterns } from './faults-of-patterns.ts';
 
 export interface Fault {
   readonly file: string;
@@ -21,6 +23,8 @@ export interface FaultKind {
   readonly name: string;
   /** Why a fault of this kind may go unfound, where that is so in principle. */
   readonly limit?: string;
+  /** The rules, one of which must name it; any rule where none is given. */
+  readonly rules?: readonly string[];
   readonly plant: (course: CourseInMemory) => Iterable<Fault>;
 }
 
@@ -372,6 +376,8 @@ export const faultKinds: readonly FaultKind[] = [
       }
     },
   },
+  ...faultsOfExercises,
+  ...faultsOfPatterns,
 ];
 
 function linesUp(block: MovesBlock, last: MoveNode): MoveNode[] {
