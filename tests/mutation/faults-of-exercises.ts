@@ -1,5 +1,5 @@
 /** Faults of exercises and diagrams: what they say is not what the course says. */
-import { toString } from 'mdast-util-to-string';
+import { toString as plainText } from 'mdast-util-to-string';
 import {
   isFenFault,
   isMate,
@@ -140,7 +140,7 @@ export const faultsOfExercises: readonly FaultKind[] = [
         const place = askOf(block);
         if (!place) continue;
         for (const said of words[sideToMove(block.position)]) {
-          const named = /White|Black/.test(toString(block.ask));
+          const named = /White|Black/.test(plainText(block.ask));
           yield plantAt(course, place, said, said, !named);
         }
       }
