@@ -1,6 +1,6 @@
-import { type Piece, readBoard, type Square } from '../../chess/index.ts';
+import type { Position } from '../../chess/index.ts';
 import { matchPattern, modelLimits, type PatternBlock } from '../../model/index.ts';
-import type { CourseIndex } from './course-index.ts';
+import type { CourseIndex, Occurrence } from './course-index.ts';
 import { firstOf } from './find-twins.ts';
 import type { PatternPlace } from './questions.ts';
 
@@ -14,10 +14,9 @@ export function findMatches(
 ): readonly PatternPlace[] | undefined {
   if (index.patterns * index.at.size > modelLimits.matched) return undefined;
   const found: PatternPlace[] = [];
-  for (const [key, board] of boardsOf(index)) {
-    const match = matchPattern(pattern, board);
+  for (const { key, at, position } of positionsOf(index)) {
+    const match = matchPattern(pattern, position);
     if (!match) continue;
-    const at = index.at.get(key) ?? [];
     found.push({
       key,
       name: firstOf(at)?.node.name ?? '',
@@ -28,15 +27,18 @@ export function findMatches(
   return found;
 }
 
-type Boards = ReadonlyMap<string, ReadonlyMap<Square, Piece>>;
+interface PositionInCourse {
+  readonly key: string;
+  readonly at: readonly Occurrence[];
+  readonly position: Pick<Position, 'fen'>;
+}
 
-const known = new WeakMap<CourseIndex, Boards>();
+const known = new WeakMap<CourseIndex, readonly PositionInCourse[]>();
 
-/** The boards of all positions, made once for all patterns. */
-function boardsOf(index: CourseIndex): Boards {
+/** The positions of a course as objects that stay the same, so that each board is read once for all patterns. */
+function positionsOf(index: CourseIndex): readonly PositionInCourse[] {
   const made =
-    known.get(index) ??
-    new Map([...index.at.keys()].map((key) => [key, readBoard({ fen: key, key })]));
+    known.get(index) ?? [...index.at].map(([key, at]) => ({ key, at, position: { fen: key } }));
   known.set(index, made);
   return made;
 }
