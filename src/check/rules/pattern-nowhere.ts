@@ -1,4 +1,4 @@
-import { firstSign } from '../../model/index.ts';
+import { firstSign, type PatternBlock } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { patternAsked } from '../view/index.ts';
 
@@ -47,8 +47,8 @@ both), a student who follows the advice never meets it.
   ],
   *inChapter({ chapter, course }) {
     for (const block of chapter.blocks) {
-      // A pattern without pieces has a finding of its own.
-      if (block.kind !== 'pattern' || block.pieces.length === 0) continue;
+      // A pattern that no board can have, or without pieces, has a finding of its own.
+      if (block.kind !== 'pattern' || !isPossible(block)) continue;
       const places = course.ask('matches', patternAsked(block));
       if (!places?.every(({ refuted }) => refuted)) continue;
       const [first] = places;
@@ -66,3 +66,14 @@ both), a student who follows the advice never meets it.
     }
   },
 });
+
+function isPossible({ pieces, empty }: PatternBlock): boolean {
+  const squares = [...pieces.map(({ square }) => square), ...empty];
+  const kings = pieces.filter(({ kind }) => kind === 'king').map(({ color }) => color);
+  return (
+    pieces.length > 0 &&
+    new Set(squares).size === squares.length &&
+    new Set(kings).size === kings.length &&
+    !pieces.some(({ kind, square }) => kind === 'pawn' && /[18]$/.test(square))
+  );
+}
