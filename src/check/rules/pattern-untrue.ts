@@ -1,5 +1,5 @@
 import type { Finding, Place } from '../../diagnostics/index.ts';
-import type { PatternBlock } from '../../model/index.ts';
+import { firstSign, type PatternBlock } from '../../model/index.ts';
 import { chapterBudget, type SearchBudget } from '../claims/index.ts';
 import { placesIn } from '../claims-of.ts';
 import { defineCourseRule } from '../course-rule.ts';
@@ -76,14 +76,25 @@ A finding names the first position where it fails, and says in how many others i
     },
   ],
   *inChapter({ chapter, course }) {
-    const search = { left: chapterBudget };
+    const budget = { search: { left: chapterBudget }, judged: mostJudged };
     for (const block of chapter.blocks) {
       if (block.kind !== 'pattern') continue;
       yield* noMoves(block);
-      if (block.advice.length > 0 || block.claims.length > 0) yield* untrue(block, course, search);
+      if (block.advice.length > 0 || block.claims.length > 0) yield* untrue(block, course, budget);
     }
   },
 });
+
+/**
+ * How often something that a pattern says is judged in one chapter: ten claims of ten patterns, each in two thousand
+ * positions. It is a chapter's, as all limits are.
+ */
+const mostJudged = 200_000;
+
+interface Budget {
+  readonly search: SearchBudget;
+  judged: number;
+}
 
 function* noMoves({ advice }: PatternBlock): Generator<Finding> {
   for (const { san, place } of advice) {
@@ -97,18 +108,23 @@ function* noMoves({ advice }: PatternBlock): Generator<Finding> {
 }
 
 /** One finding for each thing that is said, at the first position where it is not so. */
-function* untrue(
-  block: PatternBlock,
-  course: CourseView,
-  search: SearchBudget,
-): Generator<Finding> {
+function* untrue(block: PatternBlock, course: CourseView, budget: Budget): Generator<Finding> {
   const except = new Set(block.except.map(({ name }) => course.ask('name', name)?.key));
   const places = (course.ask('matches', patternAsked(block)) ?? []).filter(
     ({ key }) => !except.has(key),
   );
+  budget.judged -= places.length * (block.advice.length + block.claims.length);
+  if (budget.judged < 0) {
+    yield {
+      place: firstSign(block.place),
+      message: `What this pattern says is not checked: with the patterns before it, it would be judged more than ${mostJudged.toLocaleString('en')} times.`,
+      hint: 'Place more pieces in the patterns, let them say less, or divide the chapter.',
+    };
+    return;
+  }
   const failed = new Map<string, { at: PatternPlace; failure: PatternFailure; more: number }>();
   for (const at of places) {
-    for (const failure of failuresAt(block, at, course, search)) {
+    for (const failure of failuresAt(block, at, course, budget.search)) {
       const what = whatFails(failure);
       const known = failed.get(what);
       if (known) known.more++;
@@ -144,7 +160,7 @@ function describe(failure: PatternFailure, { at, more, all }: Extent, course: Co
 
 function whereIs({ name, reversed }: PatternPlace): string {
   const after = name === '' ? 'at the start of a block' : `after ${name}`;
-  return `${after}, where this pattern stands${reversed ? ' with the colours exchanged' : ''}`;
+  return `${after}, where this pattern stands${reversed ? ' with the colours exchanged (as they are in what follows)' : ''}`;
 }
 
 function placeOf(failure: PatternFailure): Place {
