@@ -76,6 +76,19 @@ What a block of moves says of a move holds in exercises too:
       ],
     },
     {
+      title: 'One move in two lists',
+      course:
+        '```exercise after="1. e4 e5"\nask: What now?\nanswer:\n  - 2. Nf3\n  - 2. Nc3\nwrong: 2. Nc3 {is slow.}\n```',
+      findings: [
+        {
+          start: '6:11',
+          end: '6:14',
+          message: '2.Nc3 stands under `answer` already.',
+          hint: 'Keep it in one of the two lists.',
+        },
+      ],
+    },
+    {
       title: 'A sound exercise',
       course:
         '```moves\n1. e4 e5 2. Nf3 Nc6 {:here[open]} 3. Bb5\n```\n\n```exercise at="open"\nask: What now?\nanswer: 3. Bb5 {pins nothing yet} a6 4. Ba4\nalso: 3. Bc4 {is another course}\nwrong: 3. h4\nhint: Ask the knight.\n```',
