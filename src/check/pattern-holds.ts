@@ -3,13 +3,14 @@ import {
   exchangeRanks,
   initialPosition,
   isMoveFault,
+  legalMoves,
   otherColor,
   type PlayedMove,
   type Position,
   playMove,
   sideToMove,
 } from '../chess/index.ts';
-import type { PatternBlock, PatternMove, Statement } from '../model/index.ts';
+import type { PatternBlock, PatternMove, Side, Statement } from '../model/index.ts';
 import {
   type ClaimContext,
   type ClaimPart,
@@ -27,8 +28,8 @@ export type PatternFailure =
       readonly advice: PatternMove;
       /** The course's own advice there; absent where it has none and the moves cannot be played. */
       readonly instead?: { readonly san: string; readonly name: string };
-      /** One English clause about the board. */
-      readonly because?: string;
+      /** Why it cannot be played, in one English clause about the board. */
+      readonly because: () => string;
     }
   | {
       readonly says: 'claim';
@@ -61,35 +62,45 @@ export function failuresAt(
   course: CourseView,
   search: SearchBudget,
 ): PatternFailure[] {
-  return [...adviceAt(block, place, course), ...claimsAt(block, place, course, search)];
+  return [...adviceAt(block, place, course.side), ...claimsAt(block, place, course, search)];
 }
 
 function adviceAt(
   { advice, view }: PatternBlock,
   place: PatternPlace,
-  course: CourseView,
+  side: Side,
 ): PatternFailure[] {
   // What is no move has a finding of its own.
   const [first] = advice.every(({ san }) => isMove(san)) ? advice : [];
   const position = positionOfPlace(place);
-  const adviser = course.side === 'both' ? view : course.side;
+  const adviser = side === 'both' ? view : side;
   if (!first || place.reversed || sideToMove(position) !== adviser) return [];
-  const tried = advice.map(({ san }) => playMove(position, san));
-  const meant = tried.flatMap((move) => {
-    if (!isMoveFault(move)) return [move.san];
-    // `Rd8` is advice wherever one of the rooks goes there.
-    return move.kind === 'ambiguous' ? move.meant : [];
-  });
-  const advised = course.ask('advice', place.key);
-  if (advised ? meant.includes(advised.san) : meant.length > 0) return [];
-  const fault = tried.find(isMoveFault);
+  const { advised } = place;
+  const meant = advice.map(({ san }) => plain(san));
+  const isMeant = (san: string) => meant.some((move) => isOneOf(plain(san), move));
+  if (advised ? isMeant(advised.san) : legalMoves(position).some(isMeant)) return [];
   return [
     {
       says: 'advice',
       advice: first,
-      ...(advised ? { instead: advised } : fault && { because: fault.reason }),
+      ...(advised && { instead: advised }),
+      because() {
+        const fault = playMove(position, first.san);
+        return isMoveFault(fault) ? fault.reason : '';
+      },
     },
   ];
+}
+
+/** Whether a move in canonical SAN is what advice says: `Rd8` is meant wherever one of the rooks goes there. */
+function isOneOf(san: string, advice: string): boolean {
+  if (san === advice || san.length <= advice.length) return san === advice;
+  const [, kind, to] = /^([KQRBN])(?:[a-h][1-8]?|[1-8])([a-h][1-8])$/.exec(san) ?? [];
+  return kind !== undefined && advice === `${kind}${to}`;
+}
+
+function plain(san: string): string {
+  return san.replace(/[x+#=!?]/g, '').replace(/0/g, 'O');
 }
 
 function claimsAt(
@@ -100,7 +111,7 @@ function claimsAt(
 ): PatternFailure[] {
   const context = contextOf(place, course, search);
   return claims.flatMap((claim) => {
-    const parsed = parseClaim(claim.argument);
+    const parsed = parsedOnce(claim);
     // What cannot be read, and a name that nobody gives, have findings of their own.
     if (isClaimFault(parsed)) return [];
     const names = parsed.parts.flatMap(({ labels }) => labels);
@@ -115,13 +126,25 @@ function claimsAt(
   });
 }
 
+const parsed = new WeakMap<Statement, ReturnType<typeof parseClaim>>();
+
+/** A claim as it is read, once for all positions of its pattern. */
+function parsedOnce(claim: Statement): ReturnType<typeof parseClaim> {
+  const made = parsed.get(claim) ?? parseClaim(claim.argument);
+  parsed.set(claim, made);
+  return made;
+}
+
 function contextOf(place: PatternPlace, course: CourseView, search: SearchBudget): ClaimContext {
   const turned = place.reversed ? exchangeColors : (position: Position) => position;
-  const covered = course.ask('covered', place.key);
   return {
     position: turned(positionOfPlace(place)),
     side: course.side,
-    covered: place.reversed ? covered.map(exchangeRanks) : covered,
+    // Asked by few claims: an answer for each position would be kept.
+    get covered() {
+      const covered = course.ask('covered', place.key);
+      return place.reversed ? covered.map(exchangeRanks) : covered;
+    },
     castlings: () => {
       const castled = course.ask('castled', place.key);
       return place.reversed ? castled.map(exchangeMove) : castled;

@@ -86,10 +86,10 @@ A finding names the first position where it fails, and says in how many others i
 });
 
 /**
- * How often something that a pattern says is judged in one chapter: ten claims of ten patterns, each in two thousand
- * positions. It is a chapter's, as all limits are.
+ * How often something that a pattern says is judged in one chapter: ten patterns that say five things, each in a
+ * thousand positions, are some seconds. It is a chapter's, as all limits are.
  */
-const mostJudged = 200_000;
+const mostJudged = 50_000;
 
 interface Budget {
   readonly search: SearchBudget;
@@ -178,5 +178,5 @@ function sentence(failure: PatternFailure, where: string): string {
   const { advice, instead, because } = failure;
   return instead
     ? `${advice.san} is not the advice ${where}: there the course advises ${instead.name}.`
-    : `${advice.san} cannot be played ${where}: ${because}.`;
+    : `${advice.san} cannot be played ${where}: ${because()}.`;
 }

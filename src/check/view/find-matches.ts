@@ -17,11 +17,13 @@ export function findMatches(
   for (const { key, at, position } of positionsOf(index)) {
     const match = matchPattern(pattern, position);
     if (!match) continue;
+    const advice = index.from.get(key)?.find(({ node }) => node.advised)?.node;
     found.push({
       key,
       name: firstOf(at)?.node.name ?? '',
       reversed: match.reversed,
       refuted: at.every(({ node }) => node.refuted),
+      ...(advice && { advised: { san: advice.san ?? '', name: advice.name } }),
     });
   }
   return found;

@@ -93,6 +93,8 @@ export interface PatternPlace extends PositionTold {
   readonly reversed: boolean;
   /** Whether every line that has it runs through a move that the course calls bad. */
   readonly refuted: boolean;
+  /** What the course advises there. */
+  readonly advised?: MoveTold;
 }
 
 export interface MoveAt {
