@@ -93,7 +93,8 @@ function castledTo(block: Block, nodes: readonly MoveNode[]): readonly PlayedMov
   return castledBefore(block, block.shows?.node ?? 0);
 }
 
-function whereOf(block: Block, nodes: readonly MoveNode[], node: MoveNode): string {
+/** Where a node of one of a block's trees stands, as messages say it. */
+export function whereOf(block: Block, nodes: readonly MoveNode[], node: MoveNode): string {
   const parent = node.parent === undefined ? undefined : nodes[node.parent];
   if (node.move || node.written) return `after ${moveName(node, parent)}`;
   if (block.kind === 'exercise') return 'in this exercise';

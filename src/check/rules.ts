@@ -1,6 +1,7 @@
 import type { CourseRule } from './course-rule.ts';
 import { adviceConflict } from './rules/advice-conflict.ts';
 import { allowUnused } from './rules/allow-unused.ts';
+import { arrowFalse } from './rules/arrow-false.ts';
 import { assessmentConflict } from './rules/assessment-conflict.ts';
 import { chapterUnreadable } from './rules/chapter-unreadable.ts';
 import { claimFalse } from './rules/claim-false.ts';
@@ -55,6 +56,7 @@ export const rules: readonly CourseRule[] = [
   proseMoveUnknown,
   claimUnreadable,
   claimFalse,
+  arrowFalse,
   adviceConflict,
   replyUnanswered,
   sameNotSame,
