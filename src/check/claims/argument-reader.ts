@@ -41,6 +41,11 @@ export interface LineArgument {
   readonly between: readonly Square[];
 }
 
+const wingFiles: Readonly<Record<string, readonly string[]>> = Object.assign(Object.create(null), {
+  queenside: ['a', 'd'],
+  kingside: ['e', 'h'],
+});
+
 export class ArgumentReader {
   /** Names of positions that the claim speaks of. */
   readonly labels: Word[] = [];
@@ -78,6 +83,21 @@ export class ArgumentReader {
       'is no file',
     );
     return letter.charCodeAt(0) - 96;
+  }
+
+  /** A wing or a stretch of files: `queenside` (a to d), `kingside` (e to h), `a-c`. */
+  files(): number[] {
+    return this.read(
+      'a wing or files',
+      (word) => {
+        const [first, last] = wingFiles[word] ?? word.split(/[-\u2010-\u2013]/);
+        const [from, to] = [first, last].map((letter) => ' abcdefgh'.indexOf(letter || '?'));
+        if (from === undefined || to === undefined || from < 1 || to < from) return undefined;
+        if (first?.length !== 1 || last?.length !== 1) return undefined;
+        return Array.from({ length: to - from + 1 }, (_, index) => from + index);
+      },
+      'is neither `kingside`, `queenside` nor files such as `a-c`',
+    );
   }
 
   color(): Color {

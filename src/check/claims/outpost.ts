@@ -9,7 +9,7 @@ import {
   sideName,
 } from '../../chess/index.ts';
 import { defineClaim, empty, no, type Verdict, yes } from './define-claim.ts';
-import { filesNamed, pawnsOn, verb } from './english.ts';
+import { filesNamed, pawnsOn, rankNamed, verb } from './english.ts';
 import { filesBeside, isAhead, pawnAttackers, pawnsOnFiles } from './pawns.ts';
 
 export const outpost = defineClaim({
@@ -93,14 +93,12 @@ side given says; else the piece that stands on it; else it may be either side's.
   },
 });
 
-const ordinals = ['', 'first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth'];
-
 function judgeFor(position: Position, square: Square, color: Color): Verdict {
   const board = readBoard(position);
   const rank = relativeRank(square, color);
   if (rank < 4 || rank > 7) {
     return no(
-      `${square} lies on ${sideName(color)}'s ${ordinals[rank]} rank, and an outpost on the fourth to seventh`,
+      `${square} lies on ${sideName(color)}'s ${rankNamed(rank)} rank, and an outpost on the fourth to seventh`,
     );
   }
   const enemy = otherColor(color);
