@@ -64,6 +64,11 @@ export class ArgumentReader {
     return this.at >= this.words.length;
   }
 
+  /** The next word, not read yet. */
+  get next(): string | undefined {
+    return this.words[this.at]?.text;
+  }
+
   square(what = 'a square'): Square {
     return this.read(what, (word) => (isSquare(word) ? word : undefined), 'is no square');
   }
@@ -146,6 +151,15 @@ export class ArgumentReader {
       (word) =>
         /^[+\-\u2212]?\d{1,3}$/.test(word) ? Number(word.replace('\u2212', '-')) : undefined,
       'is no whole number of pawns, such as `+1` or `-3`',
+    );
+  }
+
+  /** A loss in pawns, as a whole number below 0: `-3`. Gives how much is lost, 3. */
+  loss(): number {
+    return this.read(
+      'a loss in pawns, such as `-3`',
+      (word) => (/^[-\u2212][1-9]\d?$/.test(word) ? Number(word.slice(1)) : undefined),
+      'is no loss in pawns, such as `-3`',
     );
   }
 

@@ -55,6 +55,7 @@ import { skewered } from './skewered.ts';
 import { space } from './space.ts';
 import { stalemate } from './stalemate.ts';
 import { strongSquare } from './strong-square.ts';
+import { tempi } from './tempi.ts';
 import { threatens } from './threatens.ts';
 import { trapped } from './trapped.ts';
 import { weakSquare } from './weak-square.ts';
@@ -116,6 +117,7 @@ export const claimKinds: readonly ClaimKind[] = [
   shield,
   development,
   developmentLead,
+  tempi,
   space,
   moreSpace,
   queensOff,

@@ -45,3 +45,8 @@ const ordinals = ['', 'first', 'second', 'third', 'fourth', 'fifth', 'sixth', 's
 export function rankNamed(rank: number): string {
   return ordinals[rank] ?? '';
 }
+
+/** `+1`, `0`, `-2`. */
+export function signed(count: number): string {
+  return count > 0 ? `+${count}` : `${count}`;
+}

@@ -66,7 +66,7 @@ export const synonyms: Readonly<Record<string, string>> = {
   support: 'defends',
   supports: 'defends',
   surrounded: 'shut-in',
-  tempo: 'development',
+  tempo: 'tempi',
   threat: 'threatens',
   'two-bishops': 'bishop-pair',
   undefended: 'loose',
