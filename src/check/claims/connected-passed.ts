@@ -1,5 +1,5 @@
 import { fileOf, readBoard } from '../../chess/index.ts';
-import { defineClaim, empty, no, yes } from './define-claim.ts';
+import { defineClaim, no, yes } from './define-claim.ts';
 import { pawnsOn, verb } from './english.ts';
 import { pawnsAhead } from './pawns.ts';
 import { judgeKind } from './standing.ts';
@@ -48,7 +48,7 @@ Both pawns are of one colour and \`passed\`, and they stand on neighbouring file
     const board = readBoard(position);
     return judgeKind(position, first, 'pawn', ({ color }) =>
       judgeKind(position, second, 'pawn', (other) => {
-        if (other.color !== color) return empty(`the pawns on ${first} and ${second} are enemies`);
+        if (other.color !== color) return no(`the pawns on ${first} and ${second} are enemies`);
         if (Math.abs(fileOf(first) - fileOf(second)) !== 1) {
           return no(`${first} and ${second} do not lie on files side by side`);
         }

@@ -51,7 +51,8 @@ for (const symmetry of symmetries) {
       for (const { examples } of claimKinds) {
         for (const { fen, claim, side = 'white', moves, covered, labels } of examples) {
           // Castling has no mirror image, and moves of the course belong to a course.
-          if (moves || covered || labels || /castle|castling|shield|tempi|O-O/.test(claim)) continue;
+          if (moves || covered || labels || /castle|castling|shield|tempi|O-O/.test(claim))
+            continue;
           const color = side === 'both' ? 'white' : side;
           expectSame(position(fen), claim, color, symmetry);
         }
