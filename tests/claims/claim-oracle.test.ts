@@ -108,8 +108,8 @@ describe('the claims and an oracle agree', () => {
   });
 
   test.each([
-    ['random games', randomPlace, runs(12_000)],
-    ['real lines', realPlace, runs(6_500)],
+    ['random games', randomPlace, runs(13_000)],
+    ['real lines', realPlace, runs(7_000)],
   ] as const)('in positions of %s', (_, placeFrom, count) => {
     const random = randomFrom(count);
     const differences: string[] = [];

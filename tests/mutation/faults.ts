@@ -290,7 +290,8 @@ export const faultKinds: readonly FaultKind[] = [
     *plant(course) {
       for (const { match, place } of matches(course, /:claim\[([^\]]+)\]/g)) {
         const [first = '', ...others] = (match[1] ?? '').split(' and ');
-        const denied = first.startsWith('not ') ? first.slice(4) : `not ${first}`;
+        const [, after = '', claim = ''] = /^(after [^:]*: )?(.*)$/s.exec(first) ?? [];
+        const denied = after + (claim.startsWith('not ') ? claim.slice(4) : `not ${claim}`);
         yield replace(course, place, `:claim[${[denied, ...others].join(' and ')}]`, denied, true);
       }
     },
