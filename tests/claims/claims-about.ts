@@ -38,6 +38,7 @@ export function claimsAbout({ chess, castled }: Place, random: Random): string[]
     `castled ${side()}${wing()}`,
     `shield ${side()} ${number(3)}`,
     `development ${side()} ${number(4)}`,
+    `development ${side()} ${number(2)} since earlier`,
     `development-lead ${side()}${pick(['', ' 1', ' 2'], random)}`,
     `tempi ${side()} ${number(9)}`,
     `tempi ${side()} ${number(4)} since earlier`,

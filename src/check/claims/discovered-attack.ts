@@ -10,7 +10,7 @@ export const discoveredAttack = defineClaim({
 The bishop, rook or queen on the first square attacks the enemy piece on the second, and did not before
 the move just made, though both stood there: the move has opened the line. It speaks of the last move
 shown, or of the last one after \`after\`; where the move before the position is not known, as in a
-diagram of a FEN, the claim and its denial are false. A pawn taken en passant may open the line too.
+diagram of a FEN or of a name, the claim and its denial are false. A pawn taken en passant may open the line too.
 `,
   source: 'Wikipedia, “Discovered attack”',
   examples: [

@@ -19,7 +19,8 @@ export const outpost = defineClaim({
 A square on a side's fourth to seventh rank (for Black the fifth to second, from White's side) that
 a pawn of that side defends, and that no enemy pawn attacks or could come to attack by going
 straight on: on the files beside it no enemy pawn stands further on, even one that is blocked now.
-That an enemy pawn might change files by a capture is left out of account. Whose square it is, the
+That an enemy pawn might change files by a capture is left out of account. A square that an enemy pawn
+could still contest, at a price, is a \`strong-square\`. Whose square it is, the
 side given says; else the piece that stands on it; else it may be either side's.
 `,
   source:
@@ -108,7 +109,11 @@ function judgeFor(position: Position, square: Square, color: Color): Verdict {
   const attackers = pawnsOnFiles(board, enemy, files).filter((pawn) =>
     isAhead(pawn, square, color),
   );
-  if (attackers.length > 0) return no(`${pawnsOn(attackers, enemy)} can attack it`);
+  if (attackers.length > 0) {
+    const isStrong = pawnAttackers(board, square, enemy).length === 0;
+    const instead = isStrong ? `strong-square ${square} ${color}` : undefined;
+    return no(`${pawnsOn(attackers, enemy)} can attack it`, instead);
+  }
   return yes(
     `${pawnsOn(defenders, color)} ${verb(defenders.length, 'defends', 'defend')} it, and no ${enemy} pawn can attack it from ${filesNamed(files)}`,
   );

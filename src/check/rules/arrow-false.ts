@@ -41,6 +41,19 @@ The definitions are common practice; where they are sharper than that, it is for
       ],
     },
     {
+      title: 'Said a move too early, and a move too late',
+      course:
+        '```moves\n1. e4 {:threat[f6-e4]} Nf6 2. e5 Nd5 {:threat[e5-f6]} 3. d4 {:threat[f6-e4]} d6\n```',
+      findings: [
+        {
+          start: '2:16',
+          message: 'The threat `f6-e4` does not hold after 1.e4: f6 is empty.',
+          hint: 'It would hold after 1...Nf6: say it of that position.',
+        },
+        { start: '2:70', message: 'The threat `f6-e4` does not hold after 3.d4: f6 is empty.' },
+      ],
+    },
+    {
       title: 'A threat on a piece of its own side is a guard',
       course: '```moves\n1. e4 e5 2. Nf3 Nc6 {:threat[c6-e5 d7-d6]} 3. Bb5\n```',
       findings: [
@@ -109,13 +122,13 @@ The definitions are common practice; where they are sharper than that, it is for
   ],
   *inChapter({ chapter }) {
     for (const block of chapter.blocks) {
-      for (const { position, arrows, where } of boardsOf(block)) {
+      for (const { position, arrows, where, beside } of boardsOf(block)) {
         for (const { arrow, because, isGuard } of judgeArrows(readBoard(position), arrows)) {
           const { meaning, from, to, place } = arrow;
           yield {
             place,
             message: `The ${meaning} \`${from}-${to}\` does not hold ${where}: ${because}.`,
-            ...(isGuard && { hint: `It is covered, not threatened: write \`guard\`.` }),
+            ...hintFor(arrow, isGuard, beside),
           };
         }
       }
@@ -127,6 +140,25 @@ interface DrawnBoard {
   readonly position: Position;
   readonly arrows: readonly Arrow[];
   readonly where: string;
+  /** The positions before and after it, of which the arrow may have been meant. */
+  readonly beside: readonly Neighbour[];
+}
+
+interface Neighbour {
+  readonly position: Position;
+  readonly where: string;
+}
+
+function hintFor(
+  arrow: Arrow,
+  isGuard: boolean,
+  beside: readonly Neighbour[],
+): { readonly hint?: string } {
+  if (isGuard) return { hint: 'It is covered, not threatened: write `guard`.' };
+  const meant = beside.find(
+    ({ position }) => judgeArrows(readBoard(position), [arrow]).length === 0,
+  );
+  return meant ? { hint: `It would hold ${meant.where}: say it of that position.` } : {};
 }
 
 function* boardsOf(block: Block): Generator<DrawnBoard> {
@@ -136,10 +168,16 @@ function* boardsOf(block: Block): Generator<DrawnBoard> {
       // What is said of a diagram's own board stands among its arrows.
       const isDrawn = block.kind === 'diagram' && !block.at && node.index === block.shows?.node;
       if (!position || arrows.length === 0 || isDrawn) continue;
-      yield { position, arrows, where: whereOf(block, tree, node) };
+      const near = [tree[node.children[0] ?? -1], tree[node.parent ?? -1]];
+      const beside = near.flatMap((other) =>
+        other?.move && other.position
+          ? [{ position: other.position, where: whereOf(block, tree, other) }]
+          : [],
+      );
+      yield { position, arrows, where: whereOf(block, tree, node), beside };
     }
   }
   if (block.kind === 'diagram' && block.position && block.arrows.length > 0) {
-    yield { position: block.position, arrows: block.arrows, where: 'in this diagram' };
+    yield { position: block.position, arrows: block.arrows, where: 'in this diagram', beside: [] };
   }
 }

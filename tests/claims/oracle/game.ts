@@ -235,7 +235,12 @@ export const gameClaims: Readonly<Record<string, Judge>> = {
     );
     return held.length === Number(number);
   },
-  development: ({ chess }, [side, number]) => developed(chess, asColor(side)) === Number(number),
+  development: ({ chess, labelled }, [side, number, since, name]) => {
+    const now = developed(chess, asColor(side));
+    if (!since) return now === Number(number);
+    const then = labelled(name ?? '');
+    return then ? now - developed(then, asColor(side)) === Number(number) : 'empty';
+  },
   'development-lead': ({ chess }, [side, number]) => {
     const lead = developed(chess, asColor(side)) - developed(chess, other(asColor(side)));
     return number ? lead === Number(number) : lead > 0;
