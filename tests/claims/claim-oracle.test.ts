@@ -1,7 +1,7 @@
 /**
  * The claims against an oracle that was written apart from them: by the definitions of the handbook, on
- * chessops alone. It judges 20,000 claims a run, in positions of random games, of real lines and of the
- * examples that the handbook takes from its sources.
+ * chessops alone. It judges 20,000 claims a run, in positions of random games, of real lines, of
+ * men set down at random, and of the examples that the handbook takes from its sources.
  */
 import { makeFen } from 'chessops/fen';
 import { afterAll, describe, expect, test } from 'vitest';
@@ -17,7 +17,14 @@ import { randomFrom } from '../chess/random.ts';
 import { runs } from '../setup/runs.ts';
 import { claimsAbout, joined, rareClaim } from './claims-about.ts';
 import { isTrue, oracleKinds, type Truth, truthOf } from './oracle/index.ts';
-import { type Place, pick, placeOfFen, randomPlace, realPlace } from './positions.ts';
+import {
+  type Place,
+  pick,
+  placeOfFen,
+  randomPlace,
+  realPlace,
+  scatteredPlace,
+} from './positions.ts';
 
 type Tally = Record<'true' | 'false' | 'empty', number>;
 const tallies = new Map<string, Tally>();
@@ -108,8 +115,9 @@ describe('the claims and an oracle agree', () => {
   });
 
   test.each([
-    ['random games', randomPlace, runs(13_000)],
-    ['real lines', realPlace, runs(7_000)],
+    ['random games', randomPlace, runs(7_000)],
+    ['men set down at random', scatteredPlace, runs(7_000)],
+    ['real lines', realPlace, runs(6_000)],
   ] as const)('in positions of %s', (_, placeFrom, count) => {
     const random = randomFrom(count);
     const differences: string[] = [];
@@ -118,7 +126,8 @@ describe('the claims and an oracle agree', () => {
       const place = placeFrom(random);
       const context = contextOf(place);
       const claims = claimsAbout(place, random);
-      for (const text of [rareClaim(place, random), ...sample(claims, 35, random)]) {
+      const rare = Array.from({ length: 4 }, () => rareClaim(place, random));
+      for (const text of [...rare, ...sample(claims, 32, random)]) {
         differences.push(...[compare(text, place, context) ?? []].flat());
       }
       for (let more = 0; more < 4; more++) {

@@ -1,10 +1,13 @@
-/** Positions to judge claims in, made by chessops: of random games, of real lines, of published FENs. */
+/** Positions to judge claims in, made by chessops: of random games, of real lines, of
+ * published FENs, and of men set down at random. */
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { Chess } from 'chessops/chess';
 import { parseFen } from 'chessops/fen';
 import { parseSan } from 'chessops/san';
-import type { Color, NormalMove } from 'chessops/types';
+import { defaultSetup } from 'chessops/setup';
+import { SquareSet } from 'chessops/squareSet';
+import type { Color, NormalMove, Role } from 'chessops/types';
 import { movesOf, type World } from './oracle/index.ts';
 
 export type Random = () => number;
@@ -106,4 +109,35 @@ export function placeOfFen(fen: string, moves: readonly string[], random: Random
     walk.play(castles ? { from: move.from, to: move.from + (move.to > move.from ? 2 : -2) } : move);
   }
   return walk.place(random);
+}
+
+/** Men set down at random, and a move or two: boards full of pins, forks and pieces that are lost. */
+export function scatteredPlace(random: Random): Place {
+  for (;;) {
+    const setup = defaultSetup();
+    setup.board.clear();
+    setup.castlingRights = SquareSet.empty();
+    setup.turn = pick(['white', 'black'], random);
+    const free = [...Array(64).keys()];
+    const put = (color: Color, role: Role) => {
+      const fits = role === 'pawn' ? free.filter((at) => at > 7 && at < 56) : free;
+      const square = pick(fits, random);
+      free.splice(free.indexOf(square), 1);
+      setup.board.set(square, { color, role });
+    };
+    put('white', 'king');
+    put('black', 'king');
+    const roles: readonly Role[] = ['pawn', 'pawn', 'pawn', 'knight', 'bishop', 'rook', 'queen'];
+    for (let men = 5 + Math.floor(random() * 12); men > 0; men--) {
+      put(pick(['white', 'black'], random), pick(roles, random));
+    }
+    const made = Chess.fromSetup(setup);
+    if (made.isErr) continue;
+    const walk = new Walk(made.unwrap());
+    for (let more = Math.floor(random() * 3); more > 0; more--) {
+      const moves = movesOf(walk.chess);
+      if (moves.length > 0) walk.play(pick(moves, random));
+    }
+    return walk.place(random);
+  }
 }
