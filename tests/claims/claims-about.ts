@@ -1,29 +1,39 @@
 /** Claims of every kind about a position, with squares, files and moves that make sense there. */
-import type { Role } from 'chessops/types';
+import { Chess } from 'chessops/chess';
+import type { Color, Role } from 'chessops/types';
 import { makeSquare } from 'chessops/util';
+import { developed, tempi } from './oracle/game.ts';
 import { movesOf, sanOf, truthOf } from './oracle/index.ts';
+import { islandsOf, space } from './oracle/pawns.ts';
 import { other, withMove } from './oracle/world.ts';
 import { type Place, pick, type Random } from './positions.ts';
 
-export function claimsAbout({ chess, castled }: Place, random: Random): string[] {
+export function claimsAbout(place: Place, random: Random): string[] {
+  const { chess, castled, earlier } = place;
   const all = [...Array(64).keys()].map(makeSquare);
   const of = (role?: Role) =>
     [...(role ? chess.board[role] : chess.board.occupied)].map(makeSquare);
   const standing = of();
   const any = () => pick(random() < 0.5 ? standing : all, random);
   const man = (role?: Role) => pick(role && of(role).length > 0 ? of(role) : standing, random);
-  const side = () => pick(['white', 'black'], random);
+  const side = (): Color => pick(['white', 'black'], random);
   const file = () => pick([...'abcdefgh'], random);
   const number = (most: number) => Math.floor(random() * (most + 1));
   const signed = () => pick(['0', '+1', '-1', '+2', '-3', '+3'], random);
   const wing = () => pick(['', ' king', ' queen'], random);
+  /** A side and a number: half of the time the true one, which chance would seldom meet. */
+  const counted = (most: number, count: (color: Color) => number) => {
+    const color = side();
+    const found = random() < 0.5 ? count(color) : number(most);
+    return `${color} ${Number.isFinite(found) && found >= 0 ? found : number(most)}`;
+  };
   const claims: string[] = [
     `material ${signed()}`,
     `material ${signed()} since earlier`,
     `doubled ${file()}${pick(['', ' white', ' black'], random)}`,
     `open ${file()}`,
     `half-open ${file()} ${side()}`,
-    `islands ${side()} ${1 + number(2)}`,
+    `islands ${counted(4, (color) => islandsOf(chess, color))}`,
     `majority ${side()} ${pick(['queenside', 'kingside', 'a-c', 'd-e', 'f-h', 'b-b'], random)}`,
     `bishop-pair ${side()}`,
     'opposite-bishops',
@@ -37,12 +47,12 @@ export function claimsAbout({ chess, castled }: Place, random: Random): string[]
     `lost-castling ${side()}${wing()}`,
     `castled ${side()}${wing()}`,
     `shield ${side()} ${number(3)}`,
-    `development ${side()} ${number(4)}`,
+    `development ${counted(4, (color) => developed(chess, color))}`,
     `development ${side()} ${number(2)} since earlier`,
     `development-lead ${side()}${pick(['', ' 1', ' 2'], random)}`,
-    `tempi ${side()} ${number(9)}`,
-    `tempi ${side()} ${number(4)} since earlier`,
-    `space ${side()} ${4 + number(8)}`,
+    `tempi ${counted(12, (color) => tempi(Chess.default(), chess, color))}`,
+    `tempi ${counted(6, (color) => tempi(earlier, chess, color))} since earlier`,
+    `space ${counted(12, (color) => space(chess, color))}`,
     `more-space ${side()}`,
     `everything-defended ${side()}${pick(['', ' pieces'], random)}`,
     `replies ${number(2)}`,

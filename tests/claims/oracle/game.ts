@@ -60,7 +60,7 @@ function castledTo(chess: Chess, color: Color): 'king' | 'queen' | undefined {
   return isShutIn ? undefined : wing;
 }
 
-function developed(chess: Chess, color: Color): number {
+export function developed(chess: Chess, color: Color): number {
   return [...men(chess, color, 'knight'), ...men(chess, color, 'bishop')].filter(
     (square) => ownRank(square, color) !== 1 || !'bcfg'.includes('abcdefgh'[file(square)] ?? '-'),
   ).length;
@@ -129,7 +129,7 @@ function cheapest(role: Role, color: Color, homes: number[], now: number[]): num
   return best;
 }
 
-function tempi(from: Chess, to: Chess, color: Color): number {
+export function tempi(from: Chess, to: Chess, color: Color): number {
   const roles = ['king', 'queen', 'rook', 'bishop', 'knight', 'pawn'] as const;
   const total = (castle?: 'king' | 'queen') => {
     const first = color === 'white' ? 0 : 56;

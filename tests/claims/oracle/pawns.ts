@@ -77,7 +77,7 @@ function squareFor(good: (chess: Chess, square: number, color: Color) => boolean
   };
 }
 
-function space(chess: Chess, color: Color): number {
+export function space(chess: Chess, color: Color): number {
   let sum = 0;
   for (let square = 0; square < 64; square++) {
     const at = ownRank(square, color);
@@ -91,7 +91,7 @@ function space(chess: Chess, color: Color): number {
   return sum;
 }
 
-function islandsOf(chess: Chess, color: Color): number {
+export function islandsOf(chess: Chess, color: Color): number {
   const has = Array.from({ length: 8 }, (_, where) => ranksOn(chess, color, where).length > 0);
   return has.filter((pawns, where) => pawns && !has[where - 1]).length;
 }
