@@ -86,8 +86,11 @@ function moversOn(square: Square, { board, arrived }: Moved): Mover[] {
 }
 
 function move(mover: Mover, from: Square, to: Square, { board, arrived, left }: Moved): void {
-  const arrive = (square: Square, who: Mover) =>
-    arrived.set(square, [...(arrived.get(square) ?? []), who]);
+  const arrive = (square: Square, who: Mover) => {
+    const there = arrived.get(square) ?? [];
+    if (there.some(({ home }) => home === who.home)) return;
+    arrived.set(square, [...there, who]);
+  };
   arrive(to, mover);
   if (mover.home === from) left.add(from);
   const rook = castlingRook(mover.piece, from, to, board);

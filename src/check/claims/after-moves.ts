@@ -17,6 +17,9 @@ export interface AfterMoves {
   readonly judgeThere: (judge: Judge) => Judge;
 }
 
+/** Moves of both sides behind `after`. More than that is a line, which belongs in a block of moves. */
+const mostMoves = 40;
+
 /** The word for a move that is not made, so that the other side comes to move. */
 const pass = 'pass';
 
@@ -41,6 +44,14 @@ export function afterMoves(
       }
       moves.push(text);
     }
+    if (moves.length > mostMoves) {
+      throw new UnreadableClaim({
+        reason: `more than ${mostMoves} moves stand behind \`after\``,
+        offset: word.offset,
+        length: word.text.length,
+        hint: 'Play the line in a block of moves and claim it there.',
+      });
+    }
     if (!word.text.endsWith(':')) continue;
     if (moves.length === 0) break;
     return { after: { judgeThere: judgeAfter(moves) }, rest: words.slice(index + 1) };
@@ -59,11 +70,12 @@ function isMove(text: string): boolean {
   return !isMoveFault(played) || played.kind !== 'unreadable';
 }
 
-const judgeAfter =
-  (moves: readonly string[]) =>
-  (judge: Judge): Judge =>
-  (context) => {
-    const there = playAll(context, moves);
+/** Several claims speak of what the same moves lead to, so these are played once. */
+function judgeAfter(moves: readonly string[]): AfterMoves['judgeThere'] {
+  const reached = new WeakMap<ClaimContext, ReturnType<typeof playAll>>();
+  return (judge) => (context) => {
+    const there = reached.get(context) ?? playAll(context, moves);
+    reached.set(context, there);
     if ('holds' in there) return there;
     const { holds, because, instead } = judge(there.context);
     return {
@@ -72,6 +84,7 @@ const judgeAfter =
       ...(instead !== undefined && { instead: `after ${moves.join(' ')}: ${instead}` }),
     };
   };
+}
 
 function playAll(context: ClaimContext, moves: readonly string[]) {
   let { position, before } = context;

@@ -169,6 +169,7 @@ describe('claims that `or` joins, and what would be', () => {
   test.each([
     ['after', 'a move is missing behind `after`'],
     ['after : check', 'a move is missing behind `after`'],
+    [`after ${'Nf3 '.repeat(41)}: check`, 'more than 40 moves stand behind `after`'],
     ['after Nf3', 'the colon behind the moves of `after` is missing'],
     ['after Nf3:', 'a claim is missing behind the colon'],
     ['after Nf3: not', 'a claim is missing behind `not`'],

@@ -41,6 +41,17 @@ The definitions are common practice; where they are sharper than that, it is for
       ],
     },
     {
+      title: 'Arrows over two lines',
+      course: '```moves\n1. e4 e5 {:threat[f6-e4\nd8-h4]} 2. Nf3\n```',
+      findings: [
+        {
+          start: '2:19',
+          end: '3:6',
+          message: 'The threat `f6-e4` does not hold after 1...e5: f6 is empty.',
+        },
+      ],
+    },
+    {
       title: 'Said a move too early, and a move too late',
       course:
         '```moves\n1. e4 {:threat[f6-e4]} Nf6 2. e5 Nd5 {:threat[e5-f6]} 3. d4 {:threat[f6-e4]} d6\n```',
