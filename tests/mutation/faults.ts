@@ -25,8 +25,6 @@ export interface FaultKind {
   readonly rules: readonly string[];
   /** Why a fault of this kind may go unfound, where that is so in principle. */
   readonly limit?: string;
-  /** The rules, one of which must name it; any rule where none is given. */
-  readonly rules?: readonly string[];
   readonly plant: (course: CourseInMemory) => Iterable<Fault>;
 }
 
