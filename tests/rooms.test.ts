@@ -21,14 +21,30 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   media: ['diagnostics', 'files'],
   // A course's positions as one table, and what is looked up in it; no course model.
   lookup: ['chess', 'contract', 'movetext'],
+  // What is known of positions by the work of hours, by their keys; no course model.
+  facts: ['chess'],
   // The stages.
   read: ['chess', 'movetext', 'diagnostics', 'files', 'media'],
   model: ['chess', 'diagnostics', 'movetext', 'read'],
   // Where everything of a chapter stands on its page.
   addresses: ['contract', 'model'],
-  check: ['addresses', 'chess', 'contract', 'diagnostics', 'media', 'movetext', 'model', 'read'],
+  check: [
+    'addresses',
+    'chess',
+    'contract',
+    'diagnostics',
+    'facts',
+    'media',
+    'movetext',
+    'model',
+    'read',
+  ],
   // Keeps the first four stages current.
-  workspace: ['check', 'diagnostics', 'files', 'model', 'output', 'read'],
+  workspace: ['check', 'diagnostics', 'facts', 'files', 'model', 'output', 'read'],
+  // Asks a chess engine, a program of the author's own, about positions of a course.
+  engine: ['chess', 'diagnostics', 'facts', 'model', 'movetext'],
+  // The replies that a course lacks.
+  gaps: ['chess', 'contract', 'facts', 'lookup', 'model'],
   // Pictures know boards, not courses.
   draw: ['chess', 'files'],
   // A chapter as a document, and the media that show it.
@@ -92,7 +108,10 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
     'contract',
     'diagnostics',
     'draw',
+    'engine',
+    'facts',
     'files',
+    'gaps',
     'import',
     'lookup',
     'model',
