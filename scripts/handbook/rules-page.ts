@@ -51,9 +51,15 @@ function makeExample(example: Example, rule: CourseRule): string {
   const shown = own
     .map(({ path, text }) => `${path === '' ? '' : `\`${path}\`:\n\n`}${fence(text, 'text')}`)
     .join('\n\n');
+  const engine = Object.entries(example.engine ?? {}).map(([where, lines]) => `${where}: ${lines}`);
+  const said =
+    engine.length === 0
+      ? ''
+      : `\n\nThe engine says, for the side to move:\n\n${fence(engine.join('\n'), 'text')}`;
   const side = example.side && example.side !== 'white' ? ` (\`side: ${example.side}\`)` : '';
   const found = runExample(files, rule.id);
-  if (found.length === 0) return `### ${example.title}${side}\n\nNothing is found:\n\n${shown}`;
+  if (found.length === 0)
+    return `### ${example.title}${side}\n\nNothing is found:\n\n${shown}${said}`;
   const report = reportText(found, {
     textOf: (file) => files.find(({ path }) => path === file)?.text,
     color: false,
@@ -65,7 +71,7 @@ function makeExample(example: Example, rule: CourseRule): string {
     example.fixed === undefined
       ? ''
       : `\n\nAfter \`linewright check --fix\`:\n\n${fence(example.fixed, 'text')}`;
-  return `### ${example.title}${side}\n\n${shown}\n\n${fence(told, 'text')}${fixed}`;
+  return `### ${example.title}${side}\n\n${shown}${said}\n\n${said === '' ? '' : 'Then the check tells:\n\n'}${fence(told, 'text')}${fixed}`;
 }
 
 /** Longer than any fence inside. */

@@ -1,5 +1,5 @@
 import type { Finding } from '../diagnostics/index.ts';
-import type { Chapter, Side } from '../model/index.ts';
+import type { Chapter, EngineMargins, Side } from '../model/index.ts';
 import { rules } from './rules.ts';
 import { type Asked, answerQuestion, type CourseIndex, createCourseView } from './view/index.ts';
 
@@ -16,6 +16,7 @@ export interface FindingOfRule {
 
 export interface CheckOptions {
   readonly side: Side;
+  readonly margins: EngineMargins;
   /** Rules that are switched off for the course. */
   readonly off: ReadonlySet<string>;
 }
@@ -24,9 +25,9 @@ export interface CheckOptions {
 export function checkChapter(
   chapter: Chapter,
   index: CourseIndex,
-  { side, off }: CheckOptions,
+  { off, ...about }: CheckOptions,
 ): CheckedChapter {
-  const { view, asked } = createCourseView(index, side);
+  const { view, asked } = createCourseView(index, about);
   const findings: FindingOfRule[] = [];
   for (const { id, always, inChapter } of rules) {
     if (!inChapter || (off.has(id) && !always)) continue;

@@ -1,10 +1,12 @@
 import { type Diagnostic, makeDiagnostic, sortDiagnostics } from '../diagnostics/index.ts';
+import type { EngineFacts } from '../facts/index.ts';
 import type { Course } from '../model/index.ts';
 import { applyAllowances } from './allowances.ts';
 import { type ChapterSummary, summariseChapter } from './chapter-summary.ts';
 import { type CheckOptions, checkChapter, type FindingOfRule } from './check-chapter.ts';
 import { type CheckedCourse, sealCourse } from './checked-course.ts';
 import type { CourseScope } from './course-rule.ts';
+import { defaultMargins } from './default-margins.ts';
 import { allowUnused, describeUnused } from './rules/allow-unused.ts';
 import { rules } from './rules.ts';
 import { type CourseIndex, createCourseView, makeCourseIndex } from './view/index.ts';
@@ -16,11 +18,14 @@ export interface CheckResult {
   readonly checked?: CheckedCourse;
 }
 
-/** Runs all rules over a course, each with the severity that the course gives it. */
-export function checkCourse(course: Course): CheckResult {
+/**
+ * Runs all rules over a course, each with the severity that the course gives it.
+ * @param facts what an engine said of its positions.
+ */
+export function checkCourse(course: Course, facts?: EngineFacts): CheckResult {
   const options = checkOptions(course.settings);
   const summaries = course.chapters.map((chapter) => summariseChapter(chapter, options.side));
-  const index = makeCourseIndex(summaries);
+  const index = makeCourseIndex(summaries, facts);
   const found = course.chapters.flatMap(
     (chapter) => checkChapter(chapter, index, options).findings,
   );
@@ -29,9 +34,9 @@ export function checkCourse(course: Course): CheckResult {
   return { diagnostics, ...(checked && { checked }) };
 }
 
-export function checkOptions({ side, rules: set }: Course['settings']): CheckOptions {
+export function checkOptions({ side, rules: set, engine }: Course['settings']): CheckOptions {
   const off = Object.entries(set).flatMap(([id, level]) => (level === 'off' ? [id] : []));
-  return { side, off: new Set(off) };
+  return { side, margins: { ...defaultMargins, ...engine }, off: new Set(off) };
 }
 
 /** The course for those who publish it, unless one of its findings is an error. */
@@ -58,7 +63,7 @@ export function reportFindings(
   { summaries, index, ...scope }: CourseToReport,
 ): Diagnostic[] {
   const { settings } = scope;
-  const { view } = createCourseView(index, settings.side);
+  const { view } = createCourseView(index, checkOptions(settings));
   const byId = new Map(rules.map((rule) => [rule.id, rule]));
   const found: Diagnostic[] = [];
   const add = ({ rule: id, finding }: FindingOfRule): void => {

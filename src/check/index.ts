@@ -10,5 +10,6 @@ export {
 } from './check-course.ts';
 export type { CheckedCourse } from './checked-course.ts';
 export type { CourseRule } from './course-rule.ts';
+export { readFacts } from './read-facts.ts';
 export { rules } from './rules.ts';
 export { makeCourseIndex } from './view/index.ts';

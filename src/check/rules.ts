@@ -8,8 +8,14 @@ import { claimFalse } from './rules/claim-false.ts';
 import { claimUnreadable } from './rules/claim-unreadable.ts';
 import { makeCourseSetting } from './rules/course-setting.ts';
 import { diagramAdvice } from './rules/diagram-advice.ts';
+import { engineAdvice } from './rules/engine-advice.ts';
+import { engineExercise } from './rules/engine-exercise.ts';
+import { engineReply } from './rules/engine-reply.ts';
+import { engineSign } from './rules/engine-sign.ts';
+import { engineVerdict } from './rules/engine-verdict.ts';
 import { exerciseAsk } from './rules/exercise-ask.ts';
 import { exerciseWrong } from './rules/exercise-wrong.ts';
+import { factsUnreadable } from './rules/facts-unreadable.ts';
 import { fenRights } from './rules/fen-rights.ts';
 import { gameIllegal } from './rules/game-illegal.ts';
 import { gameResult } from './rules/game-result.ts';
@@ -75,5 +81,11 @@ export const rules: readonly CourseRule[] = [
   patternException,
   judgementDate,
   newsLink,
+  engineAdvice,
+  engineVerdict,
+  engineSign,
+  engineReply,
+  engineExercise,
+  factsUnreadable,
   allowUnused,
 ];

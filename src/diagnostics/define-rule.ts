@@ -28,6 +28,11 @@ export interface Example {
   readonly course: string | Readonly<Record<string, string>>;
   /** The side of the course; default `white`. */
   readonly side?: 'white' | 'black' | 'both';
+  /**
+   * What an engine says: its lines, best first, as in `+0.35 Nf3 Nc6; +0.20 Bc4`, by the moves from the initial
+   * position or by a position's key. Scores are for the side to move, in pawns; `#3` is mate in three.
+   */
+  readonly engine?: Readonly<Record<string, string>>;
   /** All findings of this rule; none where the example is sound. */
   readonly findings: readonly ExpectedFinding[];
   /** The file of the findings after `--fix`, for rules that can repair. */

@@ -37,7 +37,7 @@ export function parseFactsFile(text: string): {
 } {
   const facts: EngineFact[] = [];
   const faults: FactFault[] = [];
-  for (const [index, line] of text.split(/\r?\n/).entries()) {
+  for (const [index, line] of text.split(/\r\n|\n|\r/).entries()) {
     if (line.trim() === '' || line.startsWith('#')) continue;
     const read = parseRow(line);
     if (typeof read === 'string') faults.push({ line: index + 1, reason: read });

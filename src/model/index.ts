@@ -29,6 +29,7 @@ export { playedTrees } from './queries/played-trees.ts';
 export { problemsIn } from './queries/problems-in.ts';
 export { movesSpokenOf, speaksOf } from './queries/spoken-of.ts';
 export { type StandsAt, standsAt } from './queries/stands-at.ts';
+export { taughtInCourse, taughtNodes } from './queries/taught-nodes.ts';
 export {
   type MoveInChapter,
   movesAndStarts,

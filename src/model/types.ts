@@ -21,6 +21,7 @@ export type {
   CourseSettings,
   DirectiveName,
   DirectiveNode,
+  EngineMargins,
   NodeRef,
   PositionLinkNode,
   ProseMove,

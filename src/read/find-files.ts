@@ -11,6 +11,9 @@ import { topOf } from './read-chapter.ts';
 import { readTextFile } from './read-text-file.ts';
 import type { CourseFiles, CourseProblem, SourceFile } from './types.ts';
 
+/** Where a course keeps what an engine said of its positions. */
+export const engineFile = 'facts/engine.tsv';
+
 /** A folder that cannot be a course, or cannot be read; `message` says what to do. */
 export class NoCourseError extends Error {}
 
@@ -69,6 +72,8 @@ export async function findFiles(
   const chapters = await readAll(names, 'chapter-unreadable');
   const games = await readAll(await list('games', '.pgn'), 'chapter-unreadable');
   const news = await readAll(await list('news', '.md'), 'chapter-unreadable');
+  const results = (await list('facts', '.tsv')).filter((name) => name === engineFile);
+  const facts = await readAll(results, 'facts-unreadable');
   const media = entries.includes('media') ? (await listMedia(folder, 'media', report)).sort() : [];
   const isFile = (file: SourceFile | undefined) => file !== undefined;
   return {
@@ -76,6 +81,7 @@ export async function findFiles(
     games: games.filter(isFile),
     chapters: chapters.filter(isFile),
     news: news.filter(isFile),
+    facts: facts.filter(isFile),
     media,
     ...(lookIntoMedia && { unfit: await findUnfit(folder, media) }),
     problems,

@@ -19,6 +19,19 @@ const text = (what: string) => z.string({ error: what }).trim().min(1, { error: 
 
 const courseId = 'letters, digits and hyphens, such as `tarrasch-defence`';
 
+const pawns = 'a number of pawns from 0 to 5, such as `0.8`';
+
+const margin = z
+  .number({ error: pawns })
+  .min(0, { error: pawns })
+  .max(5, { error: pawns })
+  .optional();
+
+const margins = z.strictObject(
+  { margin, bad: margin, reply: margin, equal: margin },
+  { error: 'a list of margins, such as `margin: 0.8`, one a line' },
+);
+
 const schema = z.strictObject(
   {
     title: titleText('a text, the title of the course'),
@@ -53,6 +66,8 @@ const schema = z.strictObject(
     notation: z
       .enum(['letters', 'figurines'], { error: '`letters` or `figurines`' })
       .default('figurines'),
+    begins: text('the name of a position, as `:here[…]` gives it').optional(),
+    engine: margins.optional(),
   },
   { error: 'a list of settings, one `name: value` a line' },
 );

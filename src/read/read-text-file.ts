@@ -9,6 +9,34 @@ const chapterLimit = 1_000_000;
 /** The largest PGN file, in bytes: about ten thousand games. No file of a course is read that is larger. */
 export const gamesLimit = 10_000_000;
 
+interface TextKind {
+  readonly limit: number;
+  readonly what: string;
+  readonly hint: string;
+}
+
+function kindOf(file: string): TextKind {
+  if (file.endsWith('.pgn')) {
+    return {
+      limit: gamesLimit,
+      what: 'a file of games',
+      hint: 'Put the games that the course shows into a file of their own.',
+    };
+  }
+  if (file.endsWith('.tsv')) {
+    return {
+      limit: gamesLimit,
+      what: 'a file of facts',
+      hint: 'Let `linewright engine --prune` take out what the course does not need any more.',
+    };
+  }
+  return {
+    limit: chapterLimit,
+    what: 'a chapter',
+    hint: 'Divide it into several chapters; pictures and whole games belong in media/ and games/.',
+  };
+}
+
 /** Reads a text file of the course; one that is no text, too large or locked becomes a problem. */
 export async function readTextFile(
   folder: string,
@@ -16,7 +44,7 @@ export async function readTextFile(
   report: (problem: Omit<CourseProblem, 'rule'>) => void,
 ): Promise<SourceFile | undefined> {
   const isGames = file.endsWith('.pgn');
-  const limit = isGames ? gamesLimit : chapterLimit;
+  const { limit, what, hint } = kindOf(file);
   const at = (before = '') => {
     const start = createLocator(before)(before.length);
     return { file, start, end: start };
@@ -27,10 +55,8 @@ export async function readTextFile(
     if (read.size > limit) {
       report({
         place: at(),
-        message: `This file has ${megabytes(read.size)} MB; ${isGames ? 'a file of games' : 'a chapter'} may have ${megabytes(limit)} MB.`,
-        hint: isGames
-          ? 'Put the games that the course shows into a file of their own.'
-          : 'Divide it into several chapters; pictures and whole games belong in media/ and games/.',
+        message: `This file has ${megabytes(read.size)} MB; ${what} may have ${megabytes(limit)} MB.`,
+        hint,
       });
       return undefined;
     }

@@ -26,6 +26,8 @@ export interface CourseFiles {
   readonly unfit?: ReadonlyMap<string, MediaFault>;
   /** The files of `news/`. */
   readonly news?: readonly SourceFile[];
+  /** What an engine said of its positions: `facts/engine.tsv`, and what is kept elsewhere. */
+  readonly facts?: readonly SourceFile[];
   readonly problems: readonly CourseProblem[];
 }
 
@@ -48,6 +50,22 @@ export interface CourseSettings {
   readonly licence?: string;
   readonly rules: Readonly<Record<string, 'error' | 'warning' | 'off'>>;
   readonly notation: 'letters' | 'figurines';
+  /** The name of the position where the course's subject starts. */
+  readonly begins?: string;
+  /** From when on what an engine says is told; where one is not given, the check has its own. */
+  readonly engine?: Partial<EngineMargins>;
+}
+
+/** Differences between moves, in pawns. */
+export interface EngineMargins {
+  /** What advice may lose against the best move. */
+  readonly margin: number;
+  /** What a move of the other side may lose without a sign. */
+  readonly bad: number;
+  /** What a reply that is not covered may be better than all that are. */
+  readonly reply: number;
+  /** How near two moves are that count as equally good. */
+  readonly equal: number;
 }
 
 /** Something the reader could not make sense of; `rule` is the rule that reports it. */
@@ -55,6 +73,7 @@ export interface CourseProblem {
   readonly rule:
     | 'course-setting'
     | 'chapter-unreadable'
+    | 'facts-unreadable'
     | 'media-unfit'
     | 'move-unreadable'
     | 'news-link';

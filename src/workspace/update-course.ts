@@ -5,6 +5,7 @@ import {
   checkOptions,
   makeCourseIndex,
   passCourse,
+  readFacts,
   reportFindings,
   stillHolds,
   summariseChapter,
@@ -39,17 +40,21 @@ export function updateCourse(
   const beside = filesBeside(files);
   const read = readFrame(files, beside);
   const check = checkOptions(read.settings);
-  const { side } = check;
-  const settings = [side, ...[...check.off].sort()].join(' ');
+  const { side, margins } = check;
+  const settings = [side, ...[...check.off].sort(), JSON.stringify(margins)].join(' ');
+  const { facts, problems } = readFacts(files.facts);
   const chapters = files.chapters.map(
     (source) => new ChapterNow(source, before.get(source.path), settings, beside, options),
   );
   const course = playCurrent(chapters, side);
   const played = namesOf(chapters, ({ kept }) => kept === undefined);
   const summaries = chapters.map((chapter) => summaryOf(chapter, course, side));
-  const index = makeCourseIndex(summaries);
+  const index = makeCourseIndex(summaries, facts);
   const checked = checkWhatChanged();
-  const frame: CourseFrame = { ...read, problems: [...read.problems, ...repeatedIds(summaries)] };
+  const frame: CourseFrame = {
+    ...read,
+    problems: [...read.problems, ...repeatedIds(summaries), ...problems],
+  };
   const unsought = findUnsought(
     summaries.map(({ patterns }) => patterns),
     index.at.size,

@@ -309,3 +309,54 @@ test('any mixture of kept and fresh chapters gives what a fresh run gives', () =
     { numRuns: runs(80) },
   );
 });
+
+describe('what an engine said', () => {
+  const chapters = {
+    'chapters/1.md': moves('1. e4 e5 2. Nf3 f6 3. Bc4'),
+    'chapters/2.md': moves('1. e4 c5 2. Nf3'),
+  };
+  const key = 'rnbqkbnr/pppp2pp/5p2/4p3/4P3/5N2/PPPP1PPP/RNBQKB1R w KQkq -';
+  const factsWith = (score: string) => ({
+    facts: [
+      { path: 'facts/engine.tsv', text: `${key}\tE 1\tdepth 9\t9\t+1.90 Nxe5; ${score} Bc4\n` },
+    ],
+  });
+  const rulesOf = ({ diagnostics }: { diagnostics: readonly { rule: string }[] }) =>
+    diagnostics.flatMap(({ rule }) => (rule.startsWith('engine-') ? [rule] : []));
+
+  test('is asked again where it changed, and the rest is kept', () => {
+    const workspace = createWorkspace(optional);
+    const update = (more: Partial<CourseFiles>) => workspace.update(filesOf(chapters, more));
+    expect(rulesOf(update({}))).toEqual([]);
+    expect(rulesOf(update(factsWith('+0.20')))).toEqual(['engine-advice']);
+    const changed = update(factsWith('+1.80'));
+    expect(rulesOf(changed)).toEqual([]);
+    expect(changed.work).toEqual({ read: [], played: [], checked: ['chapters/1.md'] });
+    expect(update(factsWith('+1.80')).work.checked).toEqual([]);
+    expect(rulesOf(update(factsWith('+0.30')))).toEqual(['engine-advice']);
+    expect(rulesOf(update({}))).toEqual([]);
+  });
+
+  test('counts by the margins that the course sets', () => {
+    const workspace = createWorkspace(optional);
+    const update = (margin: number) =>
+      workspace.update({
+        ...filesOf(chapters, factsWith('+0.20')),
+        settings: { ...settings, text: `${settings.text}engine:\n  margin: ${margin}\n` },
+      });
+    expect([0.5, 2, 1].map((margin) => rulesOf(update(margin)))).toEqual([
+      ['engine-advice'],
+      [],
+      ['engine-advice'],
+    ]);
+  });
+
+  test('is told of where a line of it cannot be read', () => {
+    const files = filesOf(chapters, { facts: [{ path: 'facts/engine.tsv', text: '# a\n\nx\n' }] });
+    const { diagnostics } = createWorkspace(optional).update(files);
+    const told = diagnostics.filter(({ rule }) => rule === 'facts-unreadable');
+    expect(told.map(({ place, severity }) => [place.file, place.start.line, severity])).toEqual([
+      ['facts/engine.tsv', 3, 'warning'],
+    ]);
+  });
+});

@@ -11,7 +11,7 @@ export function makeCourseSetting(allRules: () => readonly CourseRule[]) {
     finds: 'A setting in `course.yaml` that is missing, misspelt or of the wrong type.',
     documentation: `
 \`course.yaml\` needs \`title\` and \`side\`. It may have \`id\`, \`author\`, \`summary\`, \`language\`, \`site\`,
-\`licence\`, \`rules\` and \`notation\`; nothing else. Under \`rules\` a rule is set to \`error\`, \`warning\`
+\`licence\`, \`rules\`, \`notation\`, \`begins\` and \`engine\`; nothing else. Under \`rules\` a rule is set to \`error\`, \`warning\`
 or \`off\`; rules without which a course cannot be built cannot be changed.
 `,
     examples: [
@@ -55,6 +55,29 @@ or \`off\`; rules without which a course cannot be built cannot be changed.
         ],
       },
       {
+        title: 'A course that begins nowhere, and margins that are none',
+        course: {
+          'course.yaml':
+            'title: Test\nside: white\nbegins: mian\nengine:\n  margin: 80\n  equal: 0.1\n',
+          'chapters/1.md': '---\ntitle: One\n---\n```moves\n1. e4 {:here[main]}\n```\n',
+        },
+        findings: [
+          {
+            file: 'course.yaml',
+            start: '3:9',
+            end: '3:13',
+            message: '`begins` names the position `mian`, and no chapter gives that name.',
+            hint: 'Did you mean `main`?',
+          },
+          {
+            file: 'course.yaml',
+            start: '5:11',
+            end: '5:13',
+            message: '`engine.margin` must be a number of pawns from 0 to 5, such as `0.8`.',
+          },
+        ],
+      },
+      {
         title: 'A rule that no course can do without',
         course: {
           'course.yaml': 'title: Test\nside: white\nrules:\n  move-illegal: off\n',
@@ -73,6 +96,21 @@ or \`off\`; rules without which a course cannot be built cannot be changed.
     ],
     *inCourse(course) {
       yield* problemsOf('course-setting', course);
+      const { begins } = course.settings;
+      if (
+        begins !== undefined &&
+        !course.course.ask('given', begins) &&
+        course.settingPlaces.begins
+      ) {
+        const near = course.course.ask('nearestName', begins);
+        yield {
+          place: course.settingPlaces.begins,
+          message: `\`begins\` names the position \`${begins}\`, and no chapter gives that name.`,
+          hint: near
+            ? `Did you mean \`${near}\`?`
+            : 'Write `:here[…]` with this name behind the move where the subject starts.',
+        };
+      }
       for (const rule of Object.keys(course.settings.rules)) {
         const place = course.settingPlaces[`rules.${rule}`];
         if (!place) continue;

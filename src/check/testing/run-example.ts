@@ -1,23 +1,50 @@
+import { initialPosition, isMoveFault, type Position, playMove } from '../../chess/index.ts';
 import type { Diagnostic, Example } from '../../diagnostics/index.ts';
+import { makeFactsFile, parseFactsFile } from '../../facts/index.ts';
 import { findPictureFault } from '../../media/picture-fault.ts';
 import { buildCourse } from '../../model/index.ts';
-import { readCourse, type SourceFile } from '../../read/index.ts';
+import { engineFile, readCourse, type SourceFile } from '../../read/index.ts';
 import { checkCourse } from '../check-course.ts';
+import { readFacts } from '../read-facts.ts';
 
 /** The chapter that an example is, unless it names files of its own. */
 export const exampleChapter = 'chapters/1.md';
 
 /** The files of an example's course. */
-export function filesOfExample({ course, side = 'white' }: Example): SourceFile[] {
+export function filesOfExample({ course, side = 'white', engine }: Example): SourceFile[] {
   const files = typeof course === 'string' ? { [exampleChapter]: course } : course;
-  const all = { 'course.yaml': `title: Example\nid: example\nside: ${side}\n`, ...files };
+  const all = {
+    'course.yaml': `title: Example\nid: example\nside: ${side}\n`,
+    ...(engine && { [engineFile]: factsOfExample(engine) }),
+    ...files,
+  };
   return Object.entries(all).map(([path, text]) => ({ path, text }));
+}
+
+/** What an engine has to say in an example, as a file: its name is Example 1, and it always looks as deep. */
+function factsOfExample(engine: NonNullable<Example['engine']>): string {
+  const rows = Object.entries(engine).map(([where, lines]) => {
+    const key = where.includes('/') ? where : positionAfter(where).key;
+    return [key, 'Example 1', 'depth 20, lines 3, hash 64', 20, lines].join('\t');
+  });
+  return makeFactsFile(parseFactsFile(rows.join('\n')).facts);
+}
+
+function positionAfter(moves: string): Position {
+  let position = initialPosition;
+  for (const move of moves.split(' ').filter((word) => !/^\d+\.+$/.test(word))) {
+    const played = playMove(position, move);
+    if (isMoveFault(played)) throw new Error(`${move} in ${moves}: ${played.reason}`);
+    position = played.after;
+  }
+  return position;
 }
 
 /** What one rule finds in the course of an example: for its test and its page in the handbook. */
 export function runExample(files: readonly SourceFile[], rule: string): Diagnostic[] {
   const media = files.filter(({ path }) => path.startsWith('media/'));
   const settings = files.find(({ path }) => path === 'course.yaml');
+  const { facts, problems } = readFacts(files.filter(({ path }) => path.startsWith('facts/')));
   const draft = readCourse(
     {
       ...(settings ? { settings } : {}),
@@ -31,11 +58,11 @@ export function runExample(files: readonly SourceFile[], rule: string): Diagnost
         }),
       ),
       news: files.filter(({ path }) => path.startsWith('news/')),
-      problems: [],
+      problems,
     },
     { frontMatter: 'optional' },
   );
-  return checkCourse(buildCourse(draft)).diagnostics.filter(
+  return checkCourse(buildCourse(draft), facts).diagnostics.filter(
     (diagnostic) => diagnostic.rule === rule,
   );
 }

@@ -1,4 +1,5 @@
 import type { LinkTargets } from '../../addresses/index.ts';
+import { type EngineFacts, noFacts } from '../../facts/index.ts';
 import { firstNames, type NameInCourse } from '../../model/index.ts';
 import type { ChapterSummary, DatedJudgement, NodeSummary } from '../chapter-summary.ts';
 
@@ -29,9 +30,14 @@ export interface CourseIndex {
   readonly patterns: number;
   /** The nodes of each block, by `file key`. */
   readonly blocks: ReadonlyMap<string, ReadonlyMap<number, Occurrence>>;
+  /** What an engine said of positions. */
+  readonly facts: EngineFacts;
 }
 
-export function makeCourseIndex(summaries: readonly ChapterSummary[]): CourseIndex {
+export function makeCourseIndex(
+  summaries: readonly ChapterSummary[],
+  facts: EngineFacts = noFacts,
+): CourseIndex {
   const order = new Map(summaries.map(({ file }, index) => [file, index]));
   const targets = new Map<string, LinkTargets & { readonly chapter: string }>();
   const at = new Map<string, Occurrence[]>();
@@ -54,7 +60,17 @@ export function makeCourseIndex(summaries: readonly ChapterSummary[]): CourseInd
   }
   const patterns = summaries.reduce((sum, summary) => sum + summary.patterns.length, 0);
   const judgements = summaries.flatMap((summary) => summary.judgements);
-  return { order, names: firstNames(summaries), targets, at, from, patterns, judgements, blocks };
+  return {
+    order,
+    names: firstNames(summaries),
+    targets,
+    at,
+    from,
+    patterns,
+    judgements,
+    blocks,
+    facts,
+  };
 }
 
 function add(map: Map<string, Occurrence[]>, key: string, value: Occurrence): void {

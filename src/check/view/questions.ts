@@ -7,6 +7,7 @@
 import { isTarget } from '../../addresses/index.ts';
 import type { Position } from '../../chess/index.ts';
 import { createSuggester, nearestName, type Place } from '../../diagnostics/index.ts';
+import type { EngineFact } from '../../facts/index.ts';
 import type { PatternBlock } from '../../model/index.ts';
 import { expandPlace } from '../chapter-summary.ts';
 import type { CourseIndex, Occurrence } from './course-index.ts';
@@ -188,6 +189,16 @@ export const questions = {
   ),
   /** The lines that end with a position, in the order of the course, where more than one block has such. */
   ends: question<readonly LineEnd[]>(lineEnds, (ends) => (ends.length > 0 ? json(ends) : '')),
+  /** Whether an engine has looked at the course; `about` is empty. Where it has not, nothing else is asked. */
+  engineRan: question(
+    ({ facts }) => facts.size > 0,
+    (ran) => (ran ? 'ran' : ''),
+  ),
+  /** What an engine says of a position. */
+  engine: question<EngineFact | undefined>(
+    ({ facts }, key) => facts.at(key),
+    (fact) => json(fact),
+  ),
   /** Where the move stands that leads to a place, as `placeName` names it. */
   place: question((index, name) => placeOf(moveAt(index, readPlaceName(name))), json),
 };
