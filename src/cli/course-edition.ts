@@ -2,7 +2,10 @@ import { createHash } from 'node:crypto';
 import type { CourseFiles } from '../read/index.ts';
 import { hashOfFile } from '../workspace/index.ts';
 
-/** A hash of all that a course is read from: two of the same edition have the same model. */
+/**
+ * A hash of all that a course is published from: two of the same edition have the same model. What an engine said
+ * is published nowhere.
+ */
 export function courseEdition({ settings, chapters, games, news = [], media, unfit }: CourseFiles) {
   const hash = createHash('sha256');
   for (const file of [...(settings ? [settings] : []), ...chapters, ...games, ...news]) {

@@ -14,6 +14,7 @@ import {
 } from '../workspace/index.ts';
 import { cacheFolder } from './cache-folder.ts';
 import { courseEdition } from './course-edition.ts';
+import { withKeptResults } from './kept-results.ts';
 
 export interface LoadedCourse extends CheckResult {
   readonly course: Course;
@@ -67,8 +68,9 @@ export async function openCourse(folder: string) {
   return openFiles(await findFiles(folder), path.resolve(folder));
 }
 
-async function openFiles(files: CourseFiles, as: string, syntaxes?: KeptSyntax) {
+async function openFiles(found: CourseFiles, as: string, syntaxes?: KeptSyntax) {
   const cache = cacheFolder();
+  const files = await withKeptResults(found, cache, as);
   const workspace = createWorkspace({ kept: await loadKept(cache, as), syntaxes });
   const opened = updateWith(files, workspace);
   const { read, checked } = opened.current.work;
@@ -82,7 +84,8 @@ export async function readCurrent(
   workspace: Workspace,
   options?: FindOptions,
 ): Promise<OpenedCourse> {
-  return updateWith(await findFiles(folder, options), workspace);
+  const files = await findFiles(folder, options);
+  return updateWith(await withKeptResults(files, cacheFolder(), path.resolve(folder)), workspace);
 }
 
 interface OpenedCourse extends Pick<LoadedCourse, 'textOf' | 'edition'> {
@@ -90,9 +93,9 @@ interface OpenedCourse extends Pick<LoadedCourse, 'textOf' | 'edition'> {
 }
 
 function updateWith(files: CourseFiles, workspace: Workspace): OpenedCourse {
-  const { chapters, games, news = [], settings } = files;
+  const { chapters, games, news = [], facts = [], settings } = files;
   const texts = new Map<string, SourceFile>();
-  for (const file of [...chapters, ...games, ...news, ...(settings ? [settings] : [])]) {
+  for (const file of [...chapters, ...games, ...news, ...facts, ...(settings ? [settings] : [])]) {
     texts.set(file.path, file);
   }
   return {

@@ -8,11 +8,13 @@ import { type CheckOptions, check, checkFormats } from './check.ts';
 import { type CompareOptions, compareFormats } from './compare-formats.ts';
 import { endWhenClosed, exitCodes, stderr, stdout } from './console.ts';
 import { defineDiagram } from './diagram-command.ts';
+import type { EngineCommandOptions } from './engine.ts';
 import { explainSystemError, isSystemError } from './explain-system-error.ts';
 import { type ExportOptions, exportFormats } from './export-formats.ts';
 import type { ImportOptions } from './import.ts';
 import type { LetterOptions } from './letter.ts';
 import { packageVersion } from './package-version.ts';
+import { resultPlaces } from './result-places.ts';
 import { sentence } from './sentence.ts';
 import { today } from './told-date.ts';
 
@@ -191,6 +193,57 @@ program
   });
 
 program
+  .command('engine')
+  .description(
+    'have a UCI engine look at advice, replies, signs and exercises; check tells what it says of them',
+  )
+  .argument('[dir]', 'the course folder', '.')
+  .requiredOption('--engine <program>', 'the engine, a program that speaks UCI')
+  .option('--argument <text>', 'an argument for it; again for more', collect, [])
+  .option('--option <name=value>', 'an option of its own; again for more', collectOption, [])
+  .addOption(
+    new Option('--depth <number>', 'search each position to this depth')
+      .conflicts(['nodes', 'time'])
+      .argParser(parseCount(200)),
+  )
+  .addOption(
+    new Option('--nodes <number>', 'search so many nodes of each position (default: 1000000)')
+      .conflicts(['depth', 'time'])
+      .argParser(parseCount(1e12)),
+  )
+  .addOption(
+    new Option('--time <seconds>', 'search each position so long')
+      .conflicts(['depth', 'nodes'])
+      .argParser(parseSeconds),
+  )
+  .option('--lines <number>', 'how many best moves are asked for', parseCount(20), 3)
+  .option('--hash <megabytes>', 'memory for the table of each engine', parseCount(65536), 64)
+  .option(
+    '--jobs <number>',
+    'how many engines at a time (default: one less than cores)',
+    parseCount(256),
+  )
+  .addOption(
+    new Option(
+      '--keep <where>',
+      'where results are kept: facts/engine.tsv in the course, or the cache',
+    )
+      .choices(resultPlaces)
+      .default('course'),
+  )
+  .option(
+    '--patience <seconds>',
+    'an engine that says nothing for so long is started again',
+    parseSeconds,
+    60,
+  )
+  .option('--prune', 'take out results of positions that the course has no more', false)
+  .action(async (folder: string, options: EngineCommandOptions) => {
+    const { engine } = await import('./engine.ts');
+    process.exitCode = await engine(folder, options);
+  });
+
+program
   .command('dev')
   .description('show a course while it is being written, with its findings')
   .argument('[dir]', 'the course folder', '.')
@@ -210,6 +263,39 @@ program
     const { preview } = await import('./preview.ts');
     await preview(folder, options);
   });
+
+function collect(text: string, before: readonly string[]): string[] {
+  return [...before, text];
+}
+
+function collectOption(
+  text: string,
+  before: readonly (readonly [name: string, value: string])[],
+): (readonly [name: string, value: string])[] {
+  const [name = '', ...value] = text.split('=');
+  if (name.trim() === '' || /[\r\n]/.test(text)) {
+    throw new InvalidArgumentError('An option is written as name=value: "Clear Hash=".');
+  }
+  return [...before, [name.trim(), value.join('=').trim()]];
+}
+
+function parseCount(most: number) {
+  return (text: string): number => {
+    const number = Number(text);
+    if (!/^\d+$/.test(text) || number < 1 || number > most) {
+      throw new InvalidArgumentError(`It is a whole number from 1 to ${most}.`);
+    }
+    return number;
+  };
+}
+
+function parseSeconds(text: string): number {
+  const number = Number(text);
+  if (!/^\d+(?:\.\d+)?$/.test(text) || number <= 0 || number > 86_400) {
+    throw new InvalidArgumentError('It is a number of seconds, such as 2 or 0.5.');
+  }
+  return number;
+}
 
 function parseSite(text: string): string {
   const fault = webAddressFault(text);
