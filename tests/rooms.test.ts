@@ -266,7 +266,7 @@ describe('some things have one door', () => {
         .some((names) => reading.test(names)),
     );
     const others: Readonly<Record<string, string>> = {
-      'cli/compare.ts': 'the games that the command line names',
+      'cli/compared-games.ts': 'the games that the command line names',
       'cli/dev-server.ts': 'of this package',
       'cli/new.ts': 'the starter of this package',
       'cli/package-version.ts': 'of this package',

@@ -18,6 +18,8 @@ import { withKeptResults } from './kept-results.ts';
 
 export interface LoadedCourse extends CheckResult {
   readonly course: Course;
+  /** What an engine said of it, in the course and in the cache. */
+  readonly facts: readonly SourceFile[];
   /** The text of a file of the course by its path. */
   readonly textOf: (file: string) => string | undefined;
   /** A hash of all that it was read from. */
@@ -49,12 +51,13 @@ export async function loadFiles(files: CourseFiles, as: string): Promise<LoadedC
 }
 
 /** What was opened, with its whole model. */
-export function loadedFrom({ current, textOf, edition }: OpenedCourse): LoadedCourse {
+export function loadedFrom({ current, facts, textOf, edition }: OpenedCourse): LoadedCourse {
   const checked = current.checked();
   return {
     diagnostics: current.diagnostics,
     ...(checked && { checked }),
     course: current.course(),
+    facts,
     textOf,
     edition,
   };
@@ -88,7 +91,7 @@ export async function readCurrent(
   return updateWith(await withKeptResults(files, cacheFolder(), path.resolve(folder)), workspace);
 }
 
-interface OpenedCourse extends Pick<LoadedCourse, 'textOf' | 'edition'> {
+interface OpenedCourse extends Pick<LoadedCourse, 'facts' | 'textOf' | 'edition'> {
   readonly current: CurrentCourse;
 }
 
@@ -100,6 +103,7 @@ function updateWith(files: CourseFiles, workspace: Workspace): OpenedCourse {
   }
   return {
     current: workspace.update(files),
+    facts,
     textOf: (file) => texts.get(file)?.text,
     edition: () => courseEdition(files),
   };

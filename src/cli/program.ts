@@ -11,6 +11,7 @@ import { defineDiagram } from './diagram-command.ts';
 import type { EngineCommandOptions } from './engine.ts';
 import { explainSystemError, isSystemError } from './explain-system-error.ts';
 import { type ExportOptions, exportFormats } from './export-formats.ts';
+import { type GapsOptions, gapsFormats } from './gaps-options.ts';
 import type { ImportOptions } from './import.ts';
 import type { LetterOptions } from './letter.ts';
 import { packageVersion } from './package-version.ts';
@@ -244,6 +245,25 @@ program
   });
 
 program
+  .command('gaps')
+  .description(
+    'list replies that a course lacks: by more reasons first, then by games, then by the engine',
+  )
+  .argument('[dir]', 'the course folder', '.')
+  .addOption(new Option('--format <format>', 'of the report').choices(gapsFormats).default('text'))
+  .option(
+    '--games <file>',
+    'a PGN file, or - for the standard input: replies that are frequent in it; again for more',
+    collect,
+  )
+  .option('--at-least <number>', 'games by which a reply is frequent', parseCount(1e9), 2)
+  .option('--all', 'every reply instead of the first', false)
+  .action(async (folder: string, options: GapsOptions) => {
+    const { gaps } = await import('./gaps.ts');
+    process.exitCode = await gaps(folder, options);
+  });
+
+program
   .command('dev')
   .description('show a course while it is being written, with its findings')
   .argument('[dir]', 'the course folder', '.')
@@ -264,7 +284,7 @@ program
     await preview(folder, options);
   });
 
-function collect(text: string, before: readonly string[]): string[] {
+function collect(text: string, before: readonly string[] = []): string[] {
   return [...before, text];
 }
 

@@ -4,9 +4,10 @@ import { findChromium } from './find-chromium.ts';
 
 /**
  * What the tests need beside npm's packages: a Chromium for the browser tests, the table of
- * openings in Debian's pgn-extract for the tests against outside data, the EPUBCheck of the W3C, and
- * Poppler's pdftotext. On Debian as root they are installed; elsewhere the browser must be there, and
- * the tests on the table, by EPUBCheck and on paper are skipped.
+ * openings in Debian's pgn-extract for the tests against outside data, the EPUBCheck of the W3C,
+ * Poppler's pdftotext, and Stockfish, a UCI engine (GPL: for tests only). On Debian as root they are
+ * installed; elsewhere the browser must be there, and the tests on the table, by EPUBCheck, on paper and
+ * with the engine are skipped.
  */
 export default function setup(): void {
   const missing = [];
@@ -16,6 +17,7 @@ export default function setup(): void {
   }
   if (!existsSync('/usr/share/java/epubcheck.jar')) missing.push('epubcheck');
   if (!existsSync('/usr/bin/pdftotext')) missing.push('poppler-utils');
+  if (!existsSync('/usr/games/stockfish')) missing.push('stockfish');
   if (missing.length > 0 && process.getuid?.() === 0 && existsSync('/usr/bin/apt-get')) {
     const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
     execFileSync('apt-get', ['update', '-qq'], { stdio: 'ignore', env });

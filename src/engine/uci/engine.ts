@@ -21,6 +21,8 @@ export interface EngineOptions {
   readonly own: readonly (readonly [name: string, value: string])[];
   /** So long an engine may say nothing before it counts as hung, in milliseconds. */
   readonly patience: number;
+  /** So long it may take to start, in milliseconds; what loads a large network takes a while. */
+  readonly greeting?: number;
 }
 
 /** An engine that is ready. */
@@ -42,6 +44,9 @@ export interface FinishedSearch extends SearchResult {
   readonly isShort: boolean;
 }
 
+/** So long every engine may take to start, in milliseconds: the machine may have other work. */
+const quickest = 10_000;
+
 /** A search by depth or nodes has no end that we know; so many times the patience is given to it. */
 const longestSearch = 20;
 
@@ -49,11 +54,12 @@ const longestSearch = 20;
 export async function startEngine(options: EngineOptions): Promise<Engine> {
   const program = startProcess(options.program, options.args);
   try {
-    const { name, offered } = await greet(program, options.patience);
+    const { patience, greeting = Math.max(patience, quickest) } = options;
+    const { name, offered } = await greet(program, greeting);
     for (const [option, value] of settingsOf(options, offered)) {
       program.send(`setoption name ${option}${value === '' ? '' : ` value ${value}`}`);
     }
-    await settle(program, options.patience);
+    await settle(program, greeting);
     return {
       name,
       search: (fen) => search(program, fen, options),

@@ -1,0 +1,26 @@
+import { type Course, nodeAt } from '../model/index.ts';
+
+/**
+ * The keys of the positions from which the course's moves lead to the one that its setting `begins` names, which is
+ * not among them: what comes before the course's subject.
+ */
+export function positionsBefore(course: Course): ReadonlySet<string> {
+  const before = new Set<string>();
+  const { begins } = course.settings;
+  const label = begins === undefined ? undefined : course.labels[begins];
+  const start = label && nodeAt(course, label.ref)?.position?.key;
+  if (start === undefined) return before;
+  const into = new Map<string, string[]>();
+  for (const { key, moves } of Object.values(course.graph)) {
+    for (const { to } of moves) into.set(to, [...(into.get(to) ?? []), key]);
+  }
+  const open = [start];
+  for (let next = open.pop(); next !== undefined; next = open.pop()) {
+    for (const key of into.get(next) ?? []) {
+      if (before.has(key) || key === start) continue;
+      before.add(key);
+      open.push(key);
+    }
+  }
+  return before;
+}
