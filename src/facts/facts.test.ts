@@ -75,7 +75,7 @@ describe('a file of facts', () => {
   test.each([
     [[key, 'E', 's', '3'], 'it has 4 columns, and five are needed'],
     [['8/8 w - -', 'E', 's', '3', '+0.10 e4'], 'its position is none: '],
-    [[`${key} 0 1`, 'E', 's', '3', '+0.10 e4'], `its position is written as ${key}`],
+    [[`${key} 0 1`, 'E', 's', '3', '+0.10 e4'], `its position is none: ${key} 0 1`],
     [[key, ' ', 's', '3', '+0.10 e4'], 'it names no engine'],
     [[key, 'E', 's', 'x', '+0.10 e4'], 'its depth is no number: x'],
     [[key, 'E', 's', '3', '+0.1 e4'], '+0.1 is no score'],

@@ -1,3 +1,6 @@
+import { legalMoves, numberSign } from '../../chess/index.ts';
+import { movesAndStarts } from '../../model/index.ts';
+import { placeOf } from '../chapter-summary.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { problemsOf } from '../problems-of.ts';
 
@@ -28,7 +31,42 @@ a merge, is left out; the others count. Take it out, and the next run looks at t
         },
       ],
     },
+    {
+      title: 'A line of another position',
+      course: '```moves\n1. e4 e5 2. Nf3\n```',
+      engine: { '1. e4 e5': '+0.30 Nf3; +0.20 Nc6' },
+      findings: [
+        {
+          start: '2:7',
+          end: '2:9',
+          message: 'The kept results of an engine name Nc6 after 1...e5, and it cannot be played.',
+          hint: 'Take the line of this position out of the results, and let `linewright engine` look at it again.',
+        },
+      ],
+    },
   ],
+  *inChapter({ chapter, course }) {
+    if (!course.ask('engineRan', '')) return;
+    const seen = new Set<string>();
+    for (const { block, node } of movesAndStarts(chapter)) {
+      const { position } = node;
+      if (!position || seen.has(position.key)) continue;
+      seen.add(position.key);
+      const fact = course.ask('engine', position.key);
+      if (!fact) continue;
+      const legal = legalMoves(position);
+      const wrong = fact.lines
+        .map(({ moves }) => moves[0] ?? '')
+        .find((san) => !legal.includes(san));
+      if (wrong === undefined) continue;
+      const where = node.move ? `after ${numberSign(node.move)}${node.move.san}` : 'at the start';
+      yield {
+        place: placeOf(node, block),
+        message: `The kept results of an engine name ${wrong} ${where}, and it cannot be played.`,
+        hint: 'Take the line of this position out of the results, and let `linewright engine` look at it again.',
+      };
+    }
+  },
   *inCourse(course) {
     yield* problemsOf('facts-unreadable', course);
   },
