@@ -38,7 +38,7 @@ export async function gaps(
   const read = readFacts(facts).facts;
   const found: readonly Gap[] = findGaps(course, {
     facts: read,
-    margin: checkOptions(course.settings).margins.reply,
+    margin: checkOptions(course.settings).margins.equal,
     games: (key, san) => counted.replies.get(key)?.get(san) ?? 0,
     played: (key) => [...(counted.replies.get(key)?.keys() ?? [])],
     least: atLeast,

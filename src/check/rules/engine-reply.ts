@@ -23,7 +23,7 @@ export const engineReply = defineCourseRule({
 What an engine says of the course comes from \`linewright engine\`; without its results this rule is
 silent. Where a course covers replies and leaves out the one that troubles its side most, its picture of
 the position is too good. Such a reply is told when it is better than every covered one by more than the
-setting \`reply\`, 0.5 pawns unless \`course.yaml\` says otherwise. Where the course ends, nothing is told.
+setting \`reply\`, 0.8 pawns unless \`course.yaml\` says otherwise. Where the course ends, nothing is told.
 
 \`linewright gaps\` lists the replies that are as good as the covered ones, too.
 `,
@@ -41,7 +41,7 @@ setting \`reply\`, 0.5 pawns unless \`course.yaml\` says otherwise. Where the co
           start: '2:13',
           end: '2:16',
           message:
-            'After 2.Qh5 the course does not cover 2...Nc6, more than 0.5 pawns better than all that it covers: for Black, Example 1 at depth 20 counts +0.40 against -3.10 for 2...g6.',
+            'After 2.Qh5 the course does not cover 2...Nc6, more than 0.8 pawns better than all that it covers: for Black, Example 1 at depth 20 counts +0.40 against -3.10 for 2...g6.',
           hint: 'Cover 2...Nc6 3.Bc4, or except it with `:allow[engine-reply …]` and the reason.',
         },
       ],
