@@ -3,7 +3,16 @@
  * installed (GPL: for tests only), which gives the same answers to the same number of nodes.
  */
 import { spawn } from 'node:child_process';
-import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
@@ -253,6 +262,20 @@ describe.concurrent('linewright engine', () => {
     expect(code).toBe(2);
     expect(said).toMatch(/^Line 1 of .*engine\.tsv cannot be read: it is a mark of a merge/);
     expect(factsIn(folder)).toBe(broken);
+  });
+
+  test('writes through no link', async () => {
+    const folder = writeCourse(moves('1. e4'));
+    const outside = path.join(work, 'outside');
+    mkdirSync(outside);
+    symlinkSync(outside, path.join(folder, 'facts'));
+    const { code, said } = await run(['engine', folder, ...fakeArgs('good')]);
+    expect({ code, said }).toMatchObject({ code: 2, said: expect.stringContaining('is a link') });
+    expect(readdirSync(outside)).toEqual([]);
+    // Nothing else needs what an engine said.
+    const checked = await run(['check', folder]);
+    expect(checked.out).toContain('facts:1:1  warning  facts-unreadable');
+    expect(checked.code).toBe(0);
   });
 
   test('takes out what the course has no more, if asked', async () => {

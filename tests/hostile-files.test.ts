@@ -20,6 +20,7 @@ import { changes } from '../src/cli/changes.ts';
 import { compare } from '../src/cli/compare.ts';
 import { diagram } from '../src/cli/diagram.ts';
 import { exportCourse } from '../src/cli/export.ts';
+import { gaps } from '../src/cli/gaps.ts';
 import { letter } from '../src/cli/letter.ts';
 
 /** What no command may ever print or write; it stands outside the course. */
@@ -156,6 +157,7 @@ describe('no command publishes anything of it', () => {
     ['changes, to it', () => here(() => changes(sound, hostile, undefined, edition))],
     ['diagram', () => here(() => diagram(hostile, { ...picture, theme: 'two-tone' }))],
     ['compare', () => here(() => compare(cli, hostile, report))],
+    ['gaps', () => here(() => gaps(hostile, { ...report, atLeast: 2 }))],
   ])('%s', { timeout: patience }, async (_, command) => {
     const before = readdirSync(hostile);
     const { code, said } = await command();

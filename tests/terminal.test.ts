@@ -14,7 +14,10 @@ import { check, checkFormats } from '../src/cli/check.ts';
 import { compare } from '../src/cli/compare.ts';
 import { compareFormats } from '../src/cli/compare-formats.ts';
 import { diagram } from '../src/cli/diagram.ts';
+import { engine } from '../src/cli/engine.ts';
 import { exportCourse } from '../src/cli/export.ts';
+import { gaps } from '../src/cli/gaps.ts';
+import { gapsFormats } from '../src/cli/gaps-options.ts';
 import { importPgn } from '../src/cli/import.ts';
 import { letter } from '../src/cli/letter.ts';
 import { makeNew } from '../src/cli/new.ts';
@@ -134,6 +137,33 @@ describe('no control sign but the line end comes out of', () => {
   test('compare, of a player whom nobody knows', async () => {
     await compare(pgn, sound, { format: 'text', all: true, player: evilName });
     expectHarmless();
+  });
+
+  test.each(gapsFormats)('gaps --format %s', async (format) => {
+    await gaps(sound, { format, games: [pgn], atLeast: 1, all: true });
+    expectHarmless();
+  });
+
+  test('engine, and what it keeps of an engine with such a name', async () => {
+    const script = `
+      const say = (line) => process.stdout.write(line + '\\n');
+      require('node:readline').createInterface({ input: process.stdin }).on('line', (line) => {
+        if (line === 'uci') say('id name A' + ${JSON.stringify(evil)} + '\\tB\\nuciok');
+        if (line === 'isready') say('readyok');
+        if (line.startsWith('go')) {
+          process.stderr.write(${JSON.stringify(evil)});
+          say('info depth 9 score cp 1 pv e2e4\\nbestmove e2e4');
+        }
+      });`;
+    await engine(sound, {
+      ...{ engine: process.execPath, argument: ['-e', script], option: [], depth: 5, lines: 1 },
+      ...{ hash: 1, jobs: 1, keep: 'course', patience: 60, prune: false },
+    });
+    expectHarmless();
+    expect(readFileSync(path.join(sound, 'facts/engine.tsv'), 'utf8')).not.toMatch(
+      /[^\P{Cc}\n\t]/u,
+    );
+    rmSync(path.join(sound, 'facts'), { recursive: true });
   });
 
   test('import, and what it writes', async () => {

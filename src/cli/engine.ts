@@ -1,5 +1,5 @@
 import { availableParallelism } from 'node:os';
-import { UserError } from '../diagnostics/index.ts';
+import { onOneLine, UserError } from '../diagnostics/index.ts';
 import {
   type Engine,
   EngineError,
@@ -85,7 +85,7 @@ function limitOf({ depth, nodes, time }: EngineCommandOptions): SearchLimit {
 function settingsText({ limit, lines, hash, own }: EngineOptions): string {
   const searched =
     limit.by === 'time' ? `time ${limit.number / 1000} s` : `${limit.by} ${limit.number}`;
-  const others = own.map(([name, value]) => `${name}=${value}`.replace(/\s+/g, ' ')).sort();
+  const others = own.map(([name, value]) => onOneLine(`${name}=${value}`)).sort();
   return [searched, `lines ${lines}`, `hash ${hash}`, ...others].join(', ');
 }
 

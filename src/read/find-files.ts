@@ -54,10 +54,13 @@ export async function findFiles(
     }
     return files;
   };
-  const report: Report = (file, { message, hint }) =>
-    problems.push({ rule: 'chapter-unreadable', place: topOf(file), message, hint });
-  const list = async (name: string, extension: string) =>
-    entries.includes(name) ? listTexts(folder, name, extension, report) : [];
+  const reportAs =
+    (rule: CourseProblem['rule']): Report =>
+    (file, { message, hint }) =>
+      problems.push({ rule, place: topOf(file), message, hint });
+  const report = reportAs('chapter-unreadable');
+  const list = async (name: string, extension: string, tell = report) =>
+    entries.includes(name) ? listTexts(folder, name, extension, tell) : [];
   const [settings] = await readAll(['course.yaml'], 'course-setting');
   const before = problems.length;
   const names = await list('chapters', '.md');
@@ -72,7 +75,9 @@ export async function findFiles(
   const chapters = await readAll(names, 'chapter-unreadable');
   const games = await readAll(await list('games', '.pgn'), 'chapter-unreadable');
   const news = await readAll(await list('news', '.md'), 'chapter-unreadable');
-  const results = (await list('facts', '.tsv')).filter((name) => name === engineFile);
+  const results = (await list('facts', '.tsv', reportAs('facts-unreadable'))).filter(
+    (name) => name === engineFile,
+  );
   const facts = await readAll(results, 'facts-unreadable');
   const media = entries.includes('media') ? (await listMedia(folder, 'media', report)).sort() : [];
   const isFile = (file: SourceFile | undefined) => file !== undefined;

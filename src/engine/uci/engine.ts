@@ -1,3 +1,4 @@
+import { onOneLine } from '../../diagnostics/index.ts';
 import { createLineCollector, type SearchResult } from './collect-lines.ts';
 import { EngineError } from './engine-error.ts';
 import { type EngineProcess, seconds, startProcess } from './engine-process.ts';
@@ -86,8 +87,8 @@ async function greet(program: EngineProcess, patience: number) {
         : new EngineError(`it did not answer with uciok within ${seconds(patience)}`);
     });
     if (message.kind === 'uciok') return { name, offered };
-    // A tab would end the name in the file of results.
-    if (message.kind === 'name') name = message.name.replace(/\s+/g, ' ').slice(0, 80);
+    // It stands in the file of results, on one line and between tabs.
+    if (message.kind === 'name') name = onOneLine(message.name).slice(0, 80);
     if (message.kind === 'option') offered.set(message.option.name.toLowerCase(), message.option);
   }
 }
