@@ -130,18 +130,16 @@ async function look(
   const progress = createProgressLine(stderr);
   const started = performance.now();
   const left: Run['left'][number][] = [];
-  let looked = 0;
-  let fresh: EngineFact[] = [];
+  /** All of this run are written each time: whatever becomes of the file meanwhile, none is lost. */
+  const found: EngineFact[] = [];
   let saved = started;
   let writing: Promise<void> = Promise.resolve();
   const save = () => {
-    const facts = fresh;
-    fresh = [];
     saved = performance.now();
-    if (facts.length > 0) writing = writing.then(() => results.save(facts));
+    if (found.length > 0) writing = writing.then(() => results.save(found));
   };
   const show = () => {
-    const done = looked + left.length;
+    const done = found.length + left.length;
     const rest = timeLeft(performance.now() - started, done, open.length);
     progress.show(`looking at positions: ${done}/${open.length}${rest && `, ${rest}`}`, 0, 0);
   };
@@ -160,8 +158,7 @@ async function look(
       start: () => startEngine(setUp),
       signal: stopping.signal,
       onFact(fact) {
-        looked++;
-        fresh.push(fact);
+        found.push(fact);
         if (performance.now() - saved > saving) save();
         show();
       },
@@ -176,8 +173,8 @@ async function look(
     progress.clear();
     for (const signal of signals) process.off(signal, stop);
   }
-  const unseen = open.length - looked - left.length;
-  return { looked, left, unseen, wasStopped: stopping.signal.aborted };
+  const unseen = open.length - found.length - left.length;
+  return { looked: found.length, left, unseen, wasStopped: stopping.signal.aborted };
 }
 
 function report(
