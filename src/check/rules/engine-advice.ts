@@ -1,18 +1,8 @@
-import { sideToMove } from '../../chess/index.ts';
-import { scoreOfMove } from '../../facts/index.ts';
 import { isAdvice, movesOf } from '../../model/index.ts';
 import { placeOf } from '../chapter-summary.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import {
-  engineOf,
-  lineText,
-  lossOf,
-  nameOfMove,
-  pawnsText,
-  scoreText,
-  sideText,
-} from '../engine-words.ts';
-import { moveName } from '../move-name.ts';
+import { pawnsText } from '../engine-words.ts';
+import { judgeMove } from '../judge-move.ts';
 
 export const engineAdvice = defineCourseRule({
   id: 'engine-advice',
@@ -82,21 +72,17 @@ reason.
     },
   ],
   *inChapter({ chapter, course }) {
-    if (course.side === 'both' || !course.ask('engineRan', '')) return;
+    const { side, margins } = course;
+    if (side === 'both' || !course.ask('engineRan', '')) return;
     for (const { block, node, parent } of movesOf(chapter)) {
-      if (block.kind !== 'moves' || !node.move || !parent.position || !node.position) continue;
-      if (!isAdvice(node, parent, course.side)) continue;
-      const here = course.ask('engine', parent.position.key);
-      const best = here?.lines[0];
-      if (!here || !best) continue;
-      const after = course.ask('engine', node.position.key);
-      const score = scoreOfMove({ san: node.move.san, to: node.position }, { here, after });
-      if (score === undefined || lossOf(best.score, score) <= course.margins.margin) continue;
-      const better = nameOfMove(parent.position, best.moves[0] ?? '');
+      if (block.kind !== 'moves' || !isAdvice(node, parent, side)) continue;
+      const judged = judgeMove(course, parent.position, node);
+      if (!judged || judged.loss <= margins.margin) continue;
+      const { name, better, line, against } = judged;
       yield {
         place: placeOf(node, block),
-        message: `The advice ${moveName(node, parent)} is more than ${pawnsText(course.margins.margin)} worse than ${better}: for ${sideText(sideToMove(parent.position))}, ${engineOf(here)} counts ${scoreText(score)} against ${scoreText(best.score)}.`,
-        hint: `Its line is ${lineText(parent.position, best)}. Change the advice, or except it with \`:allow[engine-advice …]\` and the reason.`,
+        message: `The advice ${name} is more than ${pawnsText(margins.margin)} worse than ${better}: ${against}.`,
+        hint: `Its line is ${line}. Change the advice, or except it with \`:allow[engine-advice …]\` and the reason.`,
       };
     }
   },

@@ -1,17 +1,10 @@
-import { type Position, sideToMove } from '../../chess/index.ts';
-import type { Finding } from '../../diagnostics/index.ts';
-import { type EngineFact, type Score, scoreOfMove } from '../../facts/index.ts';
+import type { Position } from '../../chess/index.ts';
+import type { Finding, Place } from '../../diagnostics/index.ts';
+import type { Score } from '../../facts/index.ts';
 import type { EngineMargins, ExerciseBlock, ExerciseLine, MoveNode } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import {
-  engineOf,
-  lineText,
-  lossOf,
-  nameOfMove,
-  pawnsText,
-  scoreText,
-  sideText,
-} from '../engine-words.ts';
+import { lossOf, nameOfMove, pawnsText, scoreText } from '../engine-words.ts';
+import { type JudgedMove, judgeMove } from '../judge-move.ts';
 import type { CourseView } from '../view/index.ts';
 
 export const engineExercise = defineCourseRule({
@@ -82,60 +75,58 @@ more; the moves that the exercise names are looked at in any case.
     if (!course.ask('engineRan', '')) return;
     for (const block of chapter.blocks) {
       if (block.kind !== 'exercise' || !block.position) continue;
-      const here = course.ask('engine', block.position.key);
-      if (here?.lines[0]) yield* judge(course, block, { position: block.position, here });
+      yield* weakMoves(course, block);
+      yield* goodMoves(course, block, block.position);
     }
   },
 });
 
-interface Board {
-  readonly position: Position;
-  readonly here: EngineFact;
+interface Listed extends JudgedMove {
+  readonly place: Place;
 }
 
-interface JudgedMove {
-  readonly node: MoveNode;
-  readonly san: string;
-  readonly name: string;
-  readonly score: Score;
+/** The first moves of lines that the engine can say something of. */
+function judged(course: CourseView, lines: readonly ExerciseLine[]): Listed[] {
+  return lines.flatMap((line) => {
+    const node = firstOf(line);
+    const found = node && judgeMove(course, line[0]?.position, node);
+    return found && node.written ? [{ ...found, place: node.written.place }] : [];
+  });
 }
 
-function* judge(
-  course: CourseView,
-  { answer, also, wrong }: ExerciseBlock,
-  board: Board,
-): Generator<Finding> {
-  const { position, here } = board;
-  const { margins } = course;
-  const [best] = here.lines;
-  if (!best) return;
-  const judged = (lines: readonly ExerciseLine[]) =>
-    lines.flatMap((line) => judgeMove(course, line, board) ?? []);
-  const counts = `for ${sideText(sideToMove(position))}, ${engineOf(here)} counts`;
-  const answers = judged(answer);
-  const goods = [
-    ...answers.map((move) => ({ ...move, list: 'The answer' })),
-    ...judged(also).map((move) => ({ ...move, list: 'The move under `also`,' })),
+function* weakMoves(course: CourseView, { answer, also }: ExerciseBlock): Generator<Finding> {
+  const { margin } = course.margins;
+  const listed = [
+    ...judged(course, answer).map((move) => ({ ...move, what: `The answer ${move.name}` })),
+    ...judged(course, also).map((move) => ({ ...move, what: `${move.name}, under \`also\`,` })),
   ];
-  for (const { node, name, score, list } of goods) {
-    if (!node.written || lossOf(best.score, score) <= margins.margin) continue;
+  for (const { what, place, loss, better, line, against } of listed) {
+    if (loss <= margin) continue;
     yield {
-      place: node.written.place,
-      message: `${list} ${name}${list.endsWith(',') ? ',' : ''} is more than ${pawnsText(margins.margin)} worse than ${nameOfMove(position, best.moves[0] ?? '')}: ${counts} ${scoreText(score)} against ${scoreText(best.score)}.`,
-      hint: `Its line is ${lineText(position, best)}. Mend the exercise, or except it with \`:allow[engine-exercise …]\` and the reason.`,
+      place,
+      message: `${what} is more than ${pawnsText(margin)} worse than ${better}: ${against}.`,
+      hint: `Its line is ${line}. Mend the exercise, or except it with \`:allow[engine-exercise …]\` and the reason.`,
     };
   }
-  const worst = answers.reduce<JudgedMove | undefined>(
-    (a, b) => (a && lossOf(a.score, b.score) <= 0 ? a : b),
-    undefined,
-  );
-  if (!worst?.node.written) return;
+}
+
+function* goodMoves(
+  course: CourseView,
+  { answer, also, wrong }: ExerciseBlock,
+  position: Position,
+): Generator<Finding> {
+  const [first, ...others] = judged(course, answer);
+  if (first === undefined) return;
+  const worst = others.reduce((a, b) => (b.loss > a.loss ? b : a), first);
+  const isAsGood = (score: Score) => isEqual(score, worst.score, course.margins);
+  const both = (score: Score) =>
+    `${worst.counts} ${scoreText(score)} and ${scoreText(worst.score)}`;
   const hint = 'List it under `answer` or `also`, or choose a position with one answer.';
-  for (const { node, name, score } of judged(wrong)) {
-    if (!node.written || !isAsGood(score, worst.score, margins)) continue;
+  for (const { place, name, score } of judged(course, wrong)) {
+    if (!isAsGood(score)) continue;
     yield {
-      place: node.written.place,
-      message: `${name} is listed under \`wrong\`, and is as good as the answer ${worst.name}: ${counts} ${scoreText(score)} and ${scoreText(worst.score)}.`,
+      place,
+      message: `${name} is listed under \`wrong\`, and is as good as the answer ${worst.name}: ${both(score)}.`,
       hint,
     };
   }
@@ -143,18 +134,18 @@ function* judge(
   const listed = new Set(
     [...answer, ...also, ...wrong].flatMap((line) => firstOf(line)?.move?.san ?? []),
   );
-  for (const { moves, score } of here.lines) {
+  for (const { moves, score } of course.ask('engine', position.key)?.lines ?? []) {
     const san = moves[0] ?? '';
-    if (listed.has(san) || !isAsGood(score, worst.score, margins)) continue;
+    if (listed.has(san) || !isAsGood(score)) continue;
     yield {
-      place: worst.node.written.place,
-      message: `${nameOfMove(position, san)} is as good as the answer ${worst.name}: ${counts} ${scoreText(score)} and ${scoreText(worst.score)}.`,
+      place: worst.place,
+      message: `${nameOfMove(position, san)} is as good as the answer ${worst.name}: ${both(score)}.`,
       hint,
     };
   }
 }
 
-function isAsGood(other: Score, answer: Score, { equal }: EngineMargins): boolean {
+function isEqual(other: Score, answer: Score, { equal }: EngineMargins): boolean {
   if (answer.kind === 'mate' && answer.moves > 0) {
     return other.kind === 'mate' && other.moves > 0 && other.moves <= answer.moves;
   }
@@ -162,19 +153,6 @@ function isAsGood(other: Score, answer: Score, { equal }: EngineMargins): boolea
     return other.hundredths >= answer.hundredths - 100 * equal;
   }
   return lossOf(answer, other) <= 0;
-}
-
-function judgeMove(
-  course: CourseView,
-  line: ExerciseLine,
-  { position, here }: Board,
-): JudgedMove | undefined {
-  const node = firstOf(line);
-  if (!node?.move || !node.position) return undefined;
-  const { san } = node.move;
-  const after = course.ask('engine', node.position.key);
-  const score = scoreOfMove({ san, to: node.position }, { here, after });
-  return score && { node, san, name: nameOfMove(position, san), score };
 }
 
 function firstOf(line: ExerciseLine): MoveNode | undefined {

@@ -3,15 +3,8 @@ import { type EngineFact, type Score, scoreOfMove } from '../../facts/index.ts';
 import { taughtNodes } from '../../model/index.ts';
 import { placeOf } from '../chapter-summary.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import {
-  engineOf,
-  lineText,
-  lossOf,
-  nameOfMove,
-  pawnsText,
-  scoreText,
-  sideText,
-} from '../engine-words.ts';
+import { lineText, lossOf, nameOfMove, pawnsText, scoreText } from '../engine-words.ts';
+import { countsText } from '../judge-move.ts';
 import { moveName } from '../move-name.ts';
 import type { CourseView } from '../view/index.ts';
 
@@ -83,7 +76,7 @@ setting \`reply\`, 0.8 pawns unless \`course.yaml\` says otherwise. Where the co
         const where = node.written ? `After ${moveName(node, parent)}` : 'In the first position';
         yield {
           place: placeOf(node, block),
-          message: `${where} the course does not cover ${reply}, more than ${pawnsText(margins.reply)} better than all that it covers: for ${sideText(sideToMove(position))}, ${engineOf(here)} counts ${scoreText(best.score)} against ${scoreText(known.score)} for ${nameOfMove(position, known.san)}.`,
+          message: `${where} the course does not cover ${reply}, more than ${pawnsText(margins.reply)} better than all that it covers: ${countsText(position, here)} ${scoreText(best.score)} against ${scoreText(known.score)} for ${nameOfMove(position, known.san)}.`,
           hint: `Cover ${lineText(position, best)}, or except it with \`:allow[engine-reply …]\` and the reason.`,
         };
       }

@@ -1,19 +1,9 @@
-import { sideToMove } from '../../chess/index.ts';
-import { scoreOfMove } from '../../facts/index.ts';
 import { isMarkedBad, taughtNodes } from '../../model/index.ts';
 import { isAssessment } from '../../movetext/index.ts';
 import { placeOf } from '../chapter-summary.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import {
-  engineOf,
-  lineText,
-  lossOf,
-  nameOfMove,
-  pawnsText,
-  scoreText,
-  sideText,
-} from '../engine-words.ts';
-import { moveName } from '../move-name.ts';
+import { pawnsText } from '../engine-words.ts';
+import { judgeMove } from '../judge-move.ts';
 
 export const engineSign = defineCourseRule({
   id: 'engine-sign',
@@ -69,20 +59,16 @@ assessment sign behind it.
     for (const block of chapter.blocks) {
       if (block.kind !== 'moves') continue;
       for (const node of taughtNodes(block, side)) {
+        if (node.move?.color === side || isMarkedBad(node) || node.glyphs.some(isAssessment))
+          continue;
         const parent = node.parent === undefined ? undefined : block.nodes[node.parent];
-        if (!parent?.position || !node.move || !node.position || node.move.color === side) continue;
-        if (isMarkedBad(node) || node.glyphs.some(isAssessment)) continue;
-        const here = course.ask('engine', parent.position.key);
-        const best = here?.lines[0];
-        if (!here || !best) continue;
-        const after = course.ask('engine', node.position.key);
-        const score = scoreOfMove({ san: node.move.san, to: node.position }, { here, after });
-        if (score === undefined || lossOf(best.score, score) <= margins.bad) continue;
-        const better = nameOfMove(parent.position, best.moves[0] ?? '');
+        const judged = judgeMove(course, parent?.position, node);
+        if (!judged || judged.loss <= margins.bad) continue;
+        const { name, better, line, against } = judged;
         yield {
           place: placeOf(node, block),
-          message: `${moveName(node, parent)} has no sign, and is more than ${pawnsText(margins.bad)} worse than ${better}: for ${sideText(sideToMove(parent.position))}, ${engineOf(here)} counts ${scoreText(score)} against ${scoreText(best.score)}.`,
-          hint: `Mark it with ?, ?? or ?!; better is ${lineText(parent.position, best)}.`,
+          message: `${name} has no sign, and is more than ${pawnsText(margins.bad)} worse than ${better}: ${against}.`,
+          hint: `Mark it with ?, ?? or ?!; better is ${line}.`,
         };
       }
     }
