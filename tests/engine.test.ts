@@ -330,6 +330,11 @@ ${moves('1. d4 {:option[or so]} d5 2. Qd3 Nc6 3. Qxh7 +-')}`;
     expect(told).toEqual(
       expect.arrayContaining(['engine-advice 6', 'engine-exercise 12', 'engine-verdict 16']),
     );
+    const doubtful = await run(['engine', one, ...args, '--nodes', '40000', '--doubtful']);
+    const [, looked = ''] = /: (\d+) positions, 0 known/.exec(doubtful.out) ?? [];
+    // Of 14 positions those around the four findings.
+    expect(Number(looked)).toBeGreaterThan(4);
+    expect(Number(looked)).toBeLessThan(14);
     expect(found.every(({ severity = '' }) => severity === 'warning')).toBe(true);
   });
 });

@@ -1,6 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { onOneLine, UserError } from '../diagnostics/index.ts';
 import {
+  doubtfulKeys,
   type Engine,
   EngineError,
   type EngineOptions,
@@ -33,6 +34,8 @@ export interface EngineCommandOptions {
   /** In seconds. */
   readonly patience: number;
   readonly prune: boolean;
+  /** Only where `check` tells something by what is known already. */
+  readonly doubtful?: boolean;
 }
 
 /** What a position is searched by unless the author says otherwise: a second or two of one core. */
@@ -46,9 +49,14 @@ const saving = 5000;
  * changes no chapter.
  */
 export async function engine(folder: string, options: EngineCommandOptions): Promise<number> {
-  const { course } = await loadCourse(folder);
+  const { course, diagnostics } = await loadCourse(folder);
   const results = await openResults(folder, options.keep);
-  const wanted = positionsToLookAt(course);
+  const all = positionsToLookAt(course);
+  const told = diagnostics.flatMap(({ rule, place }) =>
+    rule.startsWith('engine-') ? [place] : [],
+  );
+  const doubtful = options.doubtful ? doubtfulKeys(course, told) : undefined;
+  const wanted = all.filter(({ position: { key } }) => doubtful?.has(key) ?? true);
   const limit = limitOf(options);
   const setUp: EngineOptions = {
     program: options.engine,
@@ -68,7 +76,7 @@ export async function engine(folder: string, options: EngineCommandOptions): Pro
   stdout.print`${first.name}, ${settings}: ${count(wanted.length, 'position')}, ${wanted.length - open.length} known already.\n`;
   const run = await look(open, { first, setUp, settings, results, jobs: jobsOf(options) });
   if (options.prune) {
-    const needed = new Set(wanted.map(({ position }) => position.key));
+    const needed = new Set(all.map(({ position }) => position.key));
     await results.save([], ({ key }) => needed.has(key));
   }
   report(run, results, folder);

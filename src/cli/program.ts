@@ -238,6 +238,7 @@ program
     parseSeconds,
     60,
   )
+  .option('--doubtful', 'look only where check tells something by the results so far', false)
   .option('--prune', 'take out results of positions that the course has no more', false)
   .action(async (folder: string, options: EngineCommandOptions) => {
     const { engine } = await import('./engine.ts');
