@@ -1,5 +1,5 @@
 import { isMoveFault, type Position, playMove, sideToMove } from '../../chess/index.ts';
-import { type EngineFact, type Score, scoreOfMove } from '../../facts/index.ts';
+import { type EngineFact, inPawns, type Score, scoreOfMove } from '../../facts/index.ts';
 import { taughtNodes } from '../../model/index.ts';
 import { placeOf } from '../chapter-summary.ts';
 import { defineCourseRule } from '../course-rule.ts';
@@ -7,6 +7,9 @@ import { lineText, lossOf, nameOfMove, pawnsText, scoreText } from '../engine-wo
 import { countsText } from '../judge-move.ts';
 import { moveName } from '../move-name.ts';
 import type { CourseView } from '../view/index.ts';
+
+/** In pawns: who is so far behind troubles nobody with the best of his moves. */
+const lost = -2;
 
 export const engineReply = defineCourseRule({
   id: 'engine-reply',
@@ -16,7 +19,8 @@ export const engineReply = defineCourseRule({
 What an engine says of the course comes from \`linewright engine\`; without its results this rule is
 silent. Where a course covers replies and leaves out the one that troubles its side most, its picture of
 the position is too good. Such a reply is told when it is better than every covered one by more than the
-setting \`reply\`, 0.8 pawns unless \`course.yaml\` says otherwise. Where the course ends, nothing is told.
+setting \`reply\`, 0.8 pawns unless \`course.yaml\` says otherwise. Where the course ends, or where even
+the best reply is two pawns down, nothing is told.
 
 \`linewright gaps\` lists the replies that are as good as the covered ones, too.
 `,
@@ -66,6 +70,8 @@ setting \`reply\`, 0.8 pawns unless \`course.yaml\` says otherwise. Where the co
         const here = course.ask('engine', position.key);
         const best = here?.lines[0];
         if (!here || !best) continue;
+        // Of a side that is lost no reply is strong.
+        if (inPawns(best.score) < lost) continue;
         const covered = course.ask('covered', position.key);
         if (covered.includes(best.moves[0] ?? '')) continue;
         const known = bestCovered(course, position, here);
