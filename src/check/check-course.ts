@@ -81,8 +81,10 @@ export function reportFindings(
   const { told, unused } = applyAllowances(found, allowances, always);
   return sortDiagnostics([
     ...told,
-    ...unused.map((allowance) =>
-      makeDiagnostic(allowUnused, allowUnused.severity, describeUnused(allowance, rules)),
-    ),
+    ...unused
+      .filter(({ rule }) => !byId.get(rule)?.byEngine)
+      .map((allowance) =>
+        makeDiagnostic(allowUnused, allowUnused.severity, describeUnused(allowance, rules)),
+      ),
   ]);
 }

@@ -18,6 +18,8 @@ export interface CourseScope extends CourseAround {
  * question that it asked of the rest of the course; so it must know nothing but its scope.
  */
 export interface CourseRule extends Rule {
+  /** Whether it speaks by what an engine said, which is not kept wherever a course is checked. */
+  readonly byEngine?: true;
   readonly inChapter?: (scope: ChapterScope) => Iterable<Finding>;
   readonly inCourse?: (scope: CourseScope) => Iterable<Finding>;
 }

@@ -10,7 +10,8 @@ export const allowUnused = defineCourseRule({
   documentation: `
 \`:allow[rule-id reason]\`, in a comment or in the text, switches a rule off for the findings that begin
 on its line; the reason is for whoever reads the source. When the finding is gone the exception must go
-too, else it would hide the next one. Rules without which a course cannot be published cannot be
+too, else it would hide the next one. Exceptions from what an engine says may stay, since its results are
+not kept wherever a course is checked. Rules without which a course cannot be published cannot be
 switched off.
 `,
   examples: [
@@ -26,6 +27,11 @@ switched off.
           hint: 'Take the exception out.',
         },
       ],
+    },
+    {
+      title: 'Whether an engine has a finding here is not known everywhere',
+      course: '```moves\n1. e4 e5 {:allow[engine-sign we know]}\n```',
+      findings: [],
     },
     {
       title: 'A rule that does not exist',

@@ -1,5 +1,5 @@
-import { nearestName } from '../../diagnostics/index.ts';
-import { type CourseRule, defineCourseRule } from '../course-rule.ts';
+import { type Finding, nearestName } from '../../diagnostics/index.ts';
+import { type CourseRule, type CourseScope, defineCourseRule } from '../course-rule.ts';
 import { problemsOf } from '../problems-of.ts';
 
 /** Takes all rules, to know which of the `rules` setting exist and can be changed. */
@@ -96,43 +96,48 @@ or \`off\`; rules without which a course cannot be built cannot be changed.
     ],
     *inCourse(course) {
       yield* problemsOf('course-setting', course);
-      const { begins } = course.settings;
-      if (
-        begins !== undefined &&
-        !course.course.ask('given', begins) &&
-        course.settingPlaces.begins
-      ) {
-        const near = course.course.ask('nearestName', begins);
-        yield {
-          place: course.settingPlaces.begins,
-          message: `\`begins\` names the position \`${begins}\`, and no chapter gives that name.`,
-          hint: near
-            ? `Did you mean \`${near}\`?`
-            : 'Write `:here[…]` with this name behind the move where the subject starts.',
-        };
-      }
-      for (const rule of Object.keys(course.settings.rules)) {
-        const place = course.settingPlaces[`rules.${rule}`];
-        if (!place) continue;
-        const known = allRules().find(({ id }) => id === rule);
-        if (known?.always) {
-          yield {
-            place,
-            message: `The rule \`${rule}\` cannot be changed: nothing is published against it.`,
-            hint: 'Leave this line out.',
-          };
-        }
-        if (known) continue;
-        const names = allRules()
-          .filter(({ always }) => !always)
-          .map(({ id }) => id);
-        const near = nearestName(rule, names);
-        yield {
-          place,
-          message: `There is no rule \`${rule}\`.`,
-          hint: near ? `Did you mean \`${near}\`?` : `The rules are ${names.join(', ')}.`,
-        };
-      }
+      yield* unknownStart(course);
+      yield* wrongRules(course, allRules());
     },
   });
+}
+
+function* unknownStart({ settings, settingPlaces, course }: CourseScope): Generator<Finding> {
+  const { begins } = settings;
+  const place = settingPlaces.begins;
+  if (begins === undefined || !place || course.ask('given', begins)) return;
+  const near = course.ask('nearestName', begins);
+  yield {
+    place,
+    message: `\`begins\` names the position \`${begins}\`, and no chapter gives that name.`,
+    hint: near
+      ? `Did you mean \`${near}\`?`
+      : 'Write `:here[…]` with this name behind the move where the subject starts.',
+  };
+}
+
+function* wrongRules(
+  { settings, settingPlaces }: CourseScope,
+  all: readonly CourseRule[],
+): Generator<Finding> {
+  for (const rule of Object.keys(settings.rules)) {
+    const place = settingPlaces[`rules.${rule}`];
+    if (!place) continue;
+    const known = all.find(({ id }) => id === rule);
+    if (known?.always) {
+      yield {
+        place,
+        message: `The rule \`${rule}\` cannot be changed: nothing is published against it.`,
+        hint: 'Leave this line out.',
+      };
+    }
+    if (known) continue;
+    const names = all.filter(({ always }) => !always).map(({ id }) => id);
+    const near = nearestName(rule, names);
+    yield {
+      place,
+      message: `There is no rule \`${rule}\`.`,
+      hint: near ? `Did you mean \`${near}\`?` : `The rules are ${names.join(', ')}.`,
+    };
+  }
 }

@@ -7,6 +7,7 @@ import { judgeMove } from '../judge-move.ts';
 export const engineAdvice = defineCourseRule({
   id: 'engine-advice',
   severity: 'warning',
+  byEngine: true,
   finds: 'Advice that an engine counts much worse than its best move.',
   documentation: `
 What an engine says of the course comes from \`linewright engine\`; without its results this rule is

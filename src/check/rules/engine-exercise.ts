@@ -10,6 +10,7 @@ import type { CourseView } from '../view/index.ts';
 export const engineExercise = defineCourseRule({
   id: 'engine-exercise',
   severity: 'warning',
+  byEngine: true,
   finds: 'An exercise with a weak answer, a second answer, or a good move among the wrong ones.',
   documentation: `
 What an engine says of the course comes from \`linewright engine\`; without its results this rule is

@@ -14,6 +14,7 @@ const lost = -2;
 export const engineReply = defineCourseRule({
   id: 'engine-reply',
   severity: 'warning',
+  byEngine: true,
   finds: 'A reply that an engine counts much better than all that the course covers.',
   documentation: `
 What an engine says of the course comes from \`linewright engine\`; without its results this rule is

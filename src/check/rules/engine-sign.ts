@@ -8,6 +8,7 @@ import { judgeMove } from '../judge-move.ts';
 export const engineSign = defineCourseRule({
   id: 'engine-sign',
   severity: 'warning',
+  byEngine: true,
   finds: 'A bad move of the other side, by an engine’s count, without a sign that says so.',
   documentation: `
 What an engine says of the course comes from \`linewright engine\`; without its results this rule is

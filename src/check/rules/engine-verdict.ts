@@ -22,6 +22,7 @@ const bands = {
 export const engineVerdict = defineCourseRule({
   id: 'engine-verdict',
   severity: 'warning',
+  byEngine: true,
   finds: 'An assessment sign that an engine contradicts.',
   documentation: `
 What an engine says of the course comes from \`linewright engine\`; without its results this rule is
