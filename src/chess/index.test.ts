@@ -16,6 +16,7 @@ test('the public names', () => {
     'exchangeOf',
     'fileOf',
     'findMate',
+    'gainfulCaptures',
     'inCheck',
     'inUci',
     'initialPosition',

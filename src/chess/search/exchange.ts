@@ -47,6 +47,24 @@ export function bestCapture(position: Position, square: Square): Exchange | unde
   return best;
 }
 
+/**
+ * The captures and promotions by which the side to move wins something, what they win and then what
+ * takes least first.
+ */
+export function gainfulCaptures(position: Position): Exchange[] {
+  const board = new GameBoard(position);
+  const found: Exchange[] = [];
+  for (const move of board.moves()) {
+    const described = board.describe(move);
+    if (!described.taken && !described.promotion) continue;
+    const gain = gainOf(board, move);
+    if (gain !== undefined && gain > 0) found.push({ ...described, gain });
+  }
+  return found.sort(
+    (one, other) => other.gain - one.gain || order.indexOf(one.kind) - order.indexOf(other.kind),
+  );
+}
+
 /** What a move nets against the best answer on its square; absent if it is not legal. */
 function gainOf(board: GameBoard, move: CoreMove): number | undefined {
   const { to, taken, promotion } = board.describe(move);
