@@ -19,19 +19,21 @@ export interface Fault {
 
 export interface FaultKind {
   readonly name: string;
+  /** The rules that name such a fault: a finding of another rule is counted apart. */
+  readonly rules: readonly string[];
   /** Why a fault of this kind may go unfound, where that is so in principle. */
   readonly limit?: string;
   readonly plant: (course: CourseInMemory) => Iterable<Fault>;
 }
 
-interface Spot {
+export interface Spot {
   readonly block: MovesBlock;
   readonly node: MoveNode;
   readonly parent: MoveNode;
   readonly before: Position;
 }
 
-function* spots({ course }: CourseInMemory): Generator<Spot> {
+export function* spots({ course }: CourseInMemory): Generator<Spot> {
   for (const chapter of course.chapters) {
     for (const block of chapter.blocks) {
       if (block.kind !== 'moves') continue;
@@ -44,7 +46,7 @@ function* spots({ course }: CourseInMemory): Generator<Spot> {
   }
 }
 
-function replace(
+export function replace(
   course: CourseInMemory,
   place: Pick<Place, 'file' | 'start' | 'end'>,
   text: string,
@@ -68,7 +70,7 @@ function withoutSource(text: string): string {
 }
 
 /** Every place where a pattern stands in a chapter. */
-function* matches(course: CourseInMemory, pattern: RegExp) {
+export function* matches(course: CourseInMemory, pattern: RegExp) {
   for (const { path, text } of course.files.chapters) {
     const plain = withoutSource(text);
     const prose = plain.replace(/``?[^`\n]+``?/g, (code) => ' '.repeat(code.length));
@@ -92,9 +94,27 @@ function pick<T>(list: readonly T[], seed: number): T | undefined {
   return list[(seed * 7919) % list.length];
 }
 
+/** What may follow from a move that is another than was meant: all that speaks of the board. */
+const onTheBoard = [
+  'move-illegal',
+  'move-ambiguous',
+  'move-suffix',
+  'prose-move-unknown',
+  'claim-false',
+  'advice-conflict',
+  'reply-unanswered',
+  'same-not-same',
+  'transposition-untold',
+  'line-repeated',
+  'assessment-conflict',
+  'exercise-wrong',
+  'pattern-not-there',
+];
+
 export const faultKinds: readonly FaultKind[] = [
   {
     name: 'a move that is illegal there',
+    rules: ['move-illegal'],
     *plant(course) {
       for (const spot of spots(course)) {
         const legal = new Set(legalMoves(spot.before).map((san) => san.replace(/[+#]/, '')));
@@ -115,6 +135,7 @@ export const faultKinds: readonly FaultKind[] = [
   },
   {
     name: 'another legal move',
+    rules: onTheBoard,
     limit:
       'another good move that leads into nothing else and that no text contradicts is a course of its own',
     *plant(course) {
@@ -134,6 +155,7 @@ export const faultKinds: readonly FaultKind[] = [
   },
   {
     name: 'two moves of one side swapped',
+    rules: onTheBoard,
     limit: 'where both orders are legal and meet again, the other order is as true',
     *plant(course) {
       for (const { block, node } of spots(course)) {
@@ -159,6 +181,7 @@ export const faultKinds: readonly FaultKind[] = [
   },
   {
     name: 'a changed move number',
+    rules: ['move-number'],
     *plant(course) {
       for (const { node } of spots(course)) {
         const number = node.written?.number;
@@ -170,6 +193,7 @@ export const faultKinds: readonly FaultKind[] = [
   },
   {
     name: 'a dropped answer',
+    rules: ['reply-unanswered'],
     *plant(course) {
       const { side } = course.course.settings;
       for (const { block, node, parent } of spots(course)) {
@@ -197,6 +221,17 @@ export const faultKinds: readonly FaultKind[] = [
   },
   {
     name: 'a label moved to the move before',
+    rules: [
+      'same-not-same',
+      'move-illegal',
+      'move-ambiguous',
+      'move-number',
+      'transposition-untold',
+      'claim-false',
+      'pattern-not-there',
+      'exercise-wrong',
+      'prose-move-unknown',
+    ],
     limit: 'a name that only links lead to may stand anywhere: a link says nothing of the board',
     *plant(course) {
       for (const { match, place } of matches(course, /:here\[([^\]]+)\]/g)) {
@@ -231,6 +266,7 @@ export const faultKinds: readonly FaultKind[] = [
   },
   {
     name: 'a name that is used, taken away',
+    rules: ['label-unknown'],
     *plant(course) {
       for (const { match, place } of matches(course, /:here\[([^\]]+)\]/g)) {
         const name = match[1] ?? '';
@@ -244,6 +280,7 @@ export const faultKinds: readonly FaultKind[] = [
   },
   {
     name: 'a denied claim',
+    rules: ['claim-false'],
     *plant(course) {
       for (const { match, place } of matches(course, /:claim\[([^\]]+)\]/g)) {
         const [first = '', ...others] = (match[1] ?? '').split(' and ');
@@ -254,6 +291,7 @@ export const faultKinds: readonly FaultKind[] = [
   },
   {
     name: 'a claim with its piece one file aside',
+    rules: ['claim-false'],
     limit: 'the claim may be true of the neighbouring square too',
     *plant(course) {
       for (const { match, place } of matches(
@@ -274,6 +312,7 @@ export const faultKinds: readonly FaultKind[] = [
   },
   {
     name: 'a wrong answer in an exercise',
+    rules: ['exercise-wrong'],
     limit: 'where the course advises nothing in the position, only the author knows the answer',
     *plant(course) {
       const { side } = course.course.settings;
@@ -306,6 +345,7 @@ export const faultKinds: readonly FaultKind[] = [
   },
   {
     name: 'a changed recommendation where lines meet',
+    rules: ['advice-conflict'],
     *plant(course) {
       const { side } = course.course.settings;
       for (const spot of spots(course)) {
@@ -338,6 +378,7 @@ export const faultKinds: readonly FaultKind[] = [
   },
   {
     name: 'a broken promise',
+    rules: ['label-unknown', 'label-not-later'],
     *plant(course) {
       const names = Object.keys(course.course.labels);
       for (const { match, place } of matches(course, /:later\[([^\]]+)\]/g)) {
@@ -350,6 +391,7 @@ export const faultKinds: readonly FaultKind[] = [
   },
   {
     name: 'a transposition to another position',
+    rules: ['same-not-same'],
     *plant(course) {
       const { labels } = course.course;
       const keyOf = (name: string) => {
@@ -365,6 +407,7 @@ export const faultKinds: readonly FaultKind[] = [
   },
   {
     name: 'a meeting of two orders no longer told',
+    rules: ['transposition-untold'],
     limit: 'another place may tell it too',
     *plant(course) {
       for (const { match, place } of matches(course, /:same\[([^\]]+)\]/g)) {
