@@ -55,6 +55,9 @@ test('the public names', () => {
     'squares',
     'squaresOf',
     'step',
+    'wonBy',
+    'wonByCaptures',
+    'wonByMoves',
     'writePlacement',
   ]);
 });
