@@ -2,6 +2,7 @@ import type { CourseRule } from './course-rule.ts';
 import { adviceConflict } from './rules/advice-conflict.ts';
 import { allowUnused } from './rules/allow-unused.ts';
 import { assessmentConflict } from './rules/assessment-conflict.ts';
+import { assessmentMaterial } from './rules/assessment-material.ts';
 import { chapterUnreadable } from './rules/chapter-unreadable.ts';
 import { claimFalse } from './rules/claim-false.ts';
 import { claimUnreadable } from './rules/claim-unreadable.ts';
@@ -15,6 +16,7 @@ import { labelNotLater } from './rules/label-not-later.ts';
 import { labelUnknown } from './rules/label-unknown.ts';
 import { lineRepeated } from './rules/line-repeated.ts';
 import { linkUnknown } from './rules/link-unknown.ts';
+import { materialEnPrise } from './rules/material-en-prise.ts';
 import { mediaUnfit } from './rules/media-unfit.ts';
 import { moveAmbiguous } from './rules/move-ambiguous.ts';
 import { moveIllegal } from './rules/move-illegal.ts';
@@ -49,11 +51,13 @@ export const rules: readonly CourseRule[] = [
   claimUnreadable,
   claimFalse,
   adviceConflict,
+  materialEnPrise,
   replyUnanswered,
   sameNotSame,
   transpositionUntold,
   lineRepeated,
   assessmentConflict,
+  assessmentMaterial,
   exerciseWrong,
   gameIllegal,
   gameResult,

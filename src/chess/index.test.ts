@@ -55,7 +55,6 @@ test('the public names', () => {
     'squares',
     'squaresOf',
     'step',
-    'wonBy',
     'wonByCaptures',
     'wonByMoves',
     'writePlacement',

@@ -28,7 +28,7 @@ export { createReplay, type Replay } from './replay.ts';
 export { isMate, isStalemate, type LegalMove, legalMoves, listMoves } from './rules.ts';
 export { bestCapture, type Exchange, exchangeOf, gainfulCaptures } from './search/exchange.ts';
 export { findMate, type MateSearch, positionBudget } from './search/find-mate.ts';
-export { type MaterialBudget, wonBy, wonByCaptures, wonByMoves } from './search/material.ts';
+export { type MaterialBudget, wonByCaptures, wonByMoves } from './search/material.ts';
 export {
   between,
   fileOf,

@@ -4,7 +4,7 @@
  * looks at the whole board, so that a piece left standing for a bigger one is none that is lost.
  */
 import { type CoreMove, GameBoard } from '../core/game-board.ts';
-import type { PlayedMove, Position } from '../types.ts';
+import type { Position } from '../types.ts';
 
 /** How many positions may still be looked at. Where none is left, what is found holds no more. */
 export interface MaterialBudget {
@@ -20,22 +20,11 @@ export function wonByCaptures(position: Position, budget: MaterialBudget): numbe
 }
 
 /**
- * What the side to move wins with any move, against the best answer with any move, and captures from then
- * on; less than 0 where it must lose something. 1000 is mate.
+ * What the side to move wins with its best move: `plies` moves are tried in full, captures alone from then
+ * on. Less than 0 where it must lose something; 1000 is mate, and -1000 that it is mated.
  */
-export function wonByMoves(position: Position, budget: MaterialBudget): number {
-  return new MaterialSearch(position, budget).moves(2, -mated, mated);
-}
-
-/** What a move wins for the side that plays it, against the best captures of the other side. */
-export function wonBy(
-  position: Position,
-  { from, to, promotion }: Pick<PlayedMove, 'from' | 'to' | 'promotion'>,
-  budget: MaterialBudget,
-): number {
-  return new MaterialSearch(position, budget).after((described) => {
-    return described.from === from && described.to === to && described.promotion === promotion;
-  });
+export function wonByMoves(position: Position, plies: 1 | 2, budget: MaterialBudget): number {
+  return new MaterialSearch(position, budget).moves(plies, -mated, mated);
 }
 
 class MaterialSearch {
@@ -47,15 +36,19 @@ class MaterialSearch {
     this.budget = budget;
   }
 
-  /** The most that the side to move wins by captures, as far as it lies between the bounds. */
-  captures(low: number, high: number): number {
+  /**
+   * The most that the side to move wins by captures, as far as it lies between the bounds. Who is in check
+   * may not stop, but gets out of it with any move, once in a line.
+   */
+  captures(low: number, high: number, evades = true): number {
+    if (evades && this.board.inCheck()) return this.moves(1, low, high, false);
     let best = Math.max(0, low);
     if (best >= high) return best;
     for (const { move, worth } of this.gains()) {
       // No capture that is left wins more.
       if (worth <= best) break;
       if (!this.make(move)) continue;
-      const won = worth - this.captures(worth - high, worth - best);
+      const won = worth - this.captures(worth - high, worth - best, evades);
       this.board.unmake();
       best = Math.max(best, won);
       if (best >= high) break;
@@ -64,31 +57,20 @@ class MaterialSearch {
   }
 
   /** The most that the side to move wins with any move, of `depth` more by both sides, and captures then. */
-  moves(depth: number, low: number, high: number): number {
-    if (depth === 0) return this.captures(low, high);
+  moves(depth: number, low: number, high: number, evades = true): number {
+    if (depth === 0) return this.captures(low, high, evades);
     let best = -mated;
     let isMovable = false;
     for (const { move, worth } of this.all()) {
       if (!this.make(move)) continue;
       isMovable = true;
-      const won = worth - this.moves(depth - 1, worth - high, worth - Math.max(best, low));
+      const rest = this.moves(depth - 1, worth - high, worth - Math.max(best, low), evades);
+      const won = worth - rest;
       this.board.unmake();
       best = Math.max(best, won);
       if (best >= high) break;
     }
     return isMovable || this.board.inCheck() ? best : 0;
-  }
-
-  after(isMove: (described: ReturnType<GameBoard['describe']>) => boolean): number {
-    for (const move of this.board.moves()) {
-      if (!isMove(this.board.describe(move))) continue;
-      const worth = this.board.worth(move);
-      if (!this.make(move)) continue;
-      const lost = this.captures(0, mated);
-      this.board.unmake();
-      return worth - lost;
-    }
-    return -mated;
   }
 
   private make(move: CoreMove): boolean {
