@@ -5,6 +5,7 @@ import {
   firstSign,
   type GivenName,
   isAdvice,
+  isMarkedBad,
   type MoveNode,
   type MovesBlock,
   type Side,
@@ -49,6 +50,12 @@ export interface NodeSummary {
   readonly verdict?: number;
   /** Whether the course advises the move. */
   readonly advised?: true;
+  /** Whether the move is one of the course's side that is called bad. */
+  readonly bad?: true;
+  /** Whether `:end[…]` says that its line stops here on purpose. */
+  readonly ended?: true;
+  /** The names that are promised for later behind it. */
+  readonly promises?: readonly string[];
   /** Whether its line ends here. */
   readonly leaf?: true;
   /** Whether the position has stood before in its own line. */
@@ -97,6 +104,9 @@ function summariseBlock(block: MovesBlock, side: Side): BlockSummary {
     const parent = node.parent === undefined ? undefined : block.nodes[node.parent];
     const verdict = node.glyphs.findLast(isAssessment);
     const tells = toldNames(node);
+    const promises = node.statements.flatMap(({ name, argument }) =>
+      name === 'later' ? [argument] : [],
+    );
     return [
       {
         index: node.index,
@@ -106,6 +116,9 @@ function summariseBlock(block: MovesBlock, side: Side): BlockSummary {
         name: node.written ? moveName(node, parent) : '',
         ...(verdict === undefined ? {} : { verdict }),
         ...(parent && isAdvice(node, parent, side) ? { advised: true } : {}),
+        ...(node.move?.color === side && isMarkedBad(node) ? { bad: true } : {}),
+        ...(node.statements.some(({ name }) => name === 'end') ? { ended: true } : {}),
+        ...(promises.length > 0 ? { promises } : {}),
         ...(node.children.length === 0 ? { leaf: true } : {}),
         ...(again.has(node.index) ? { again: true } : {}),
         ...(tells.length > 0 ? { tells } : {}),

@@ -55,6 +55,7 @@ test('the public names', () => {
     'squares',
     'squaresOf',
     'step',
+    'whyNeverFrom',
     'wonByCaptures',
     'wonByMoves',
     'writePlacement',

@@ -22,6 +22,7 @@ export {
 } from './letters.ts';
 export { makeFen } from './make-fen.ts';
 export { listed, nameOf, nameSquares, sideName } from './names.ts';
+export { whyNeverFrom } from './never-from.ts';
 export { passMove } from './pass.ts';
 export { isMoveFault, playMove } from './play.ts';
 export { createReplay, type Replay } from './replay.ts';

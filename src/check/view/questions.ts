@@ -112,6 +112,16 @@ export const questions = {
     ({ from }, key) => [...new Set(from.get(key)?.flatMap(({ node }) => node.san ?? []))],
     (moves) => moves.join(' '),
   ),
+  /** Whether a block plays a move from a position that is not called bad. */
+  answered: question(
+    ({ from }, key) => from.get(key)?.some(({ node }) => !node.bad) ?? false,
+    (isAnswered) => (isAnswered ? 'answered' : ''),
+  ),
+  /**
+   * Whether all lines that stop in a position do so with nothing but names that are given to it, so that one
+   * sends its reader to the other.
+   */
+  circular: question(isCircular, (answer) => (answer ? 'circular' : '')),
   /** Where the position is reached in another way than at first, and neither place says so. */
   untold: question<readonly Untold[]>(untoldMeetings, (untold) =>
     untold.length > 0 ? json(untold) : '',
@@ -217,6 +227,16 @@ function untoldMeetings(index: CourseIndex, key: string): readonly Untold[] {
   const known = first?.[0];
   if (!known) return [];
   return others.flatMap(([here]) => (here ? [{ here: told(here), known: told(known) }] : []));
+}
+
+function isCircular({ at, names }: CourseIndex, key: string): boolean {
+  const here = at.get(key) ?? [];
+  return here.every(({ node }) => {
+    const { leaf, verdict, ended, tells = [], promises = [] } = node;
+    const leadsTo = [...tells, ...promises];
+    const isOwn = (name: string) => names.get(name)?.position?.key === key;
+    return leaf && verdict === undefined && !ended && leadsTo.length > 0 && leadsTo.every(isOwn);
+  });
 }
 
 /** The places of a position, grouped by the position before it: each group is one way to it. */
