@@ -15,6 +15,7 @@ import { labelDuplicate } from './rules/label-duplicate.ts';
 import { labelNotLater } from './rules/label-not-later.ts';
 import { labelUnknown } from './rules/label-unknown.ts';
 import { lineRepeated } from './rules/line-repeated.ts';
+import { linkMove } from './rules/link-move.ts';
 import { linkUnknown } from './rules/link-unknown.ts';
 import { materialEnPrise } from './rules/material-en-prise.ts';
 import { mediaUnfit } from './rules/media-unfit.ts';
@@ -26,9 +27,11 @@ import { moveSuffix } from './rules/move-suffix.ts';
 import { moveUnreadable } from './rules/move-unreadable.ts';
 import { newsLink } from './rules/news-link.ts';
 import { patternNotThere } from './rules/pattern-not-there.ts';
+import { proseMoveSign } from './rules/prose-move-sign.ts';
 import { proseMoveUnknown } from './rules/prose-move-unknown.ts';
 import { replyUnanswered } from './rules/reply-unanswered.ts';
 import { sameNotSame } from './rules/same-not-same.ts';
+import { tagInvalid } from './rules/tag-invalid.ts';
 import { transpositionUntold } from './rules/transposition-untold.ts';
 
 /** All rules, in the order of the handbook: a new rule is a file in `rules/` and a line here. */
@@ -47,7 +50,9 @@ export const rules: readonly CourseRule[] = [
   labelUnknown,
   labelNotLater,
   linkUnknown,
+  linkMove,
   proseMoveUnknown,
+  proseMoveSign,
   claimUnreadable,
   claimFalse,
   adviceConflict,
@@ -61,6 +66,7 @@ export const rules: readonly CourseRule[] = [
   exerciseWrong,
   gameIllegal,
   gameResult,
+  tagInvalid,
   patternNotThere,
   newsLink,
   allowUnused,

@@ -54,6 +54,13 @@ export interface Untold {
   readonly known: MoveAt;
 }
 
+/** The move that leads to a position, and those that a reader meets on the ways there and next. */
+export interface MoveNear {
+  /** `7...Be7`. */
+  readonly name: string;
+  readonly near: readonly string[];
+}
+
 export interface MoveAt {
   readonly chapter: string;
   /** `7...Be7`. */
@@ -112,6 +119,8 @@ export const questions = {
     ({ from }, key) => [...new Set(from.get(key)?.flatMap(({ node }) => node.san ?? []))],
     (moves) => moves.join(' '),
   ),
+  /** The move that leads to a named position, and all on the ways to it and from it; only where it has one. */
+  moveAt: question<MoveNear | undefined>(moveNear, (answer) => (answer ? json(answer) : '')),
   /** Whether a block plays a move from a position that is not called bad. */
   answered: question(
     ({ from }, key) => from.get(key)?.some(({ node }) => !node.bad) ?? false,
@@ -228,6 +237,32 @@ function untoldMeetings(index: CourseIndex, key: string): readonly Untold[] {
   if (!known) return [];
   return others.flatMap(([here]) => (here ? [{ here: told(here), known: told(known) }] : []));
 }
+
+function moveNear(index: CourseIndex, name: string): MoveNear | undefined {
+  const given = index.names.get(name);
+  const key = given?.position?.key;
+  const own = given?.ref && moveAt(index, given.ref)?.node.name;
+  if (key === undefined || !own) return undefined;
+  const near = new Set<string>();
+  const seen = new Set<string>();
+  const next = index.from.get(key) ?? [];
+  for (const { node } of next) near.add(node.name);
+  // Upwards by positions, so that the blocks that a block starts from are gone through too.
+  for (const open = [key]; open.length > 0; ) {
+    const here = open.pop() ?? '';
+    if (seen.has(here)) continue;
+    seen.add(here);
+    for (const { node, before } of index.at.get(here) ?? []) {
+      if (node.name !== '') near.add(node.name);
+      if (before !== undefined) open.push(before);
+    }
+    if (seen.size > mostOnWays) return undefined;
+  }
+  return { name: own, near: [...near] };
+}
+
+/** So many positions before a named one are looked at; where there are more, nothing is said. */
+const mostOnWays = 500;
 
 function isCircular({ at, names }: CourseIndex, key: string): boolean {
   const here = at.get(key) ?? [];
