@@ -70,10 +70,18 @@ function withoutSource(text: string): string {
 }
 
 /** Every place where a pattern stands in a chapter. */
-export function* matches(course: CourseInMemory, pattern: RegExp) {
+export function* matches(
+  course: CourseInMemory,
+  pattern: RegExp,
+  /** Whether it is looked for in inline code too. */
+  within: 'prose' | 'code' = 'prose',
+) {
   for (const { path, text } of course.files.chapters) {
     const plain = withoutSource(text);
-    const prose = plain.replace(/``?[^`\n]+``?/g, (code) => ' '.repeat(code.length));
+    const prose =
+      within === 'code'
+        ? plain
+        : plain.replace(/``?[^`\n]+``?/g, (code) => ' '.repeat(code.length));
     for (const match of prose.matchAll(pattern)) {
       const at = (offset: number) => ({
         line: text.slice(0, offset).split('\n').length,

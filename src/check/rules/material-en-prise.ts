@@ -40,8 +40,8 @@ exchange that goes on, a bigger threat, a fork or a mate in return is no finding
 other move would have saved. Pieces count 9, 5, 3, 3 and 1 (common practice, no source).
 
 A student who is to give something must see what for. Cover the capture and answer it, say it in a comment
-on the line (a sacrifice, a gambit, compensation, an attack, a trap), put a verdict behind the move, or mark
-it \`!?\`, \`!\` or \`!!\`. What stands behind an \`:option\` or a bad move of the course's side is no advice. A
+on the line (a sacrifice, a gambit, compensation, an attack, a trap), or mark the move \`!?\`, \`!\` or \`!!\`, or
+with \`∞\` or a verdict for the other side. What stands behind an \`:option\` or a bad move of the course's side is no advice. A
 pawn alone is never missed: this is no engine.
 `,
   examples: [
@@ -128,10 +128,17 @@ function setAside({ nodes }: MovesBlock): ReadonlySet<number> {
   return found;
 }
 
-/** Whether a sign shows that the author knows what the move gives. */
-function isMeant({ glyphs }: MoveNode): boolean {
+/**
+ * Whether a sign shows that the author knows what the move gives: `!` or `!?`, compensation, unclear play, or a
+ * verdict for the other side. That it is equal, or better still, is what the board doubts.
+ */
+function isMeant({ glyphs, move }: MoveNode): boolean {
+  const other = move?.color === 'white' ? 1 : 0;
   return glyphs.some(
-    (nag) => nag === 1 || nag === 3 || nag === 5 || isAssessment(nag) || (nag >= 44 && nag <= 47),
+    (nag) =>
+      [1, 3, 5, 13].includes(nag) ||
+      (nag >= 14 && isAssessment(nag) && nag % 2 === other) ||
+      (nag >= 44 && nag <= 47),
   );
 }
 
