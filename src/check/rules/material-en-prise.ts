@@ -1,4 +1,5 @@
 import {
+  type Color,
   gainfulCaptures,
   isMoveFault,
   listMoves,
@@ -76,7 +77,7 @@ pawn alone is never missed: this is no engine.
     const budget = { left: mostSearched };
     for (const block of chapter.blocks) {
       if (block.kind !== 'moves') continue;
-      const aside = setAside(block);
+      const aside = setAside(block, course.side);
       for (const node of block.nodes) {
         const parent = block.nodes[node.parent ?? -1];
         if (!parent || aside.has(node.index) || !isAdvice(node, parent, course.side)) continue;
@@ -117,13 +118,14 @@ function describe(node: MoveNode, parent: MoveNode, { capture, lost }: Loss) {
 }
 
 /** The nodes at or behind a move that the course's side is not advised to play. */
-function setAside({ nodes }: MovesBlock): ReadonlySet<number> {
+function setAside({ nodes }: MovesBlock, side: Color): ReadonlySet<number> {
   const found = new Set<number>();
   // Parents stand before their children.
   for (const node of nodes) {
     const isOption = node.statements.some(({ name }) => name === 'option');
+    const isRejected = node.move?.color === side && (isOption || isMarkedBad(node));
     const isBehind = node.parent !== undefined && found.has(node.parent);
-    if (isBehind || isOption || isMarkedBad(node)) found.add(node.index);
+    if (isBehind || isRejected) found.add(node.index);
   }
   return found;
 }
