@@ -41,6 +41,7 @@ test('the public names', () => {
     'pieceAt',
     'pieceKinds',
     'pieceValues',
+    'plainSpelling',
     'playMove',
     'positionBudget',
     'rankOf',

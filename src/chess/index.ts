@@ -30,6 +30,7 @@ export { isMate, isStalemate, type LegalMove, legalMoves, listMoves } from './ru
 export { bestCapture, type Exchange, exchangeOf, gainfulCaptures } from './search/exchange.ts';
 export { findMate, type MateSearch, positionBudget } from './search/find-mate.ts';
 export { type MaterialBudget, wonByCaptures, wonByMoves } from './search/material.ts';
+export { plainSpelling } from './spelling.ts';
 export {
   between,
   fileOf,

@@ -1,4 +1,5 @@
 import { readdir } from 'node:fs/promises';
+import { compareNames } from '../diagnostics/index.ts';
 import {
   FileRefusedError,
   type ListedFile,
@@ -136,7 +137,7 @@ async function listTexts(
       });
     }
   }
-  return names;
+  return names.sort(compareNames);
 }
 
 const meant: ReadonlyMap<string, RegExp> = new Map([
