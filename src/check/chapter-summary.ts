@@ -33,6 +33,10 @@ export interface ChapterSummary {
 /** A `moves` block. */
 export interface BlockSummary {
   readonly key: string;
+  /** The name that it starts from. */
+  readonly from?: string;
+  /** The names that the text right below it links to. */
+  readonly below?: readonly string[];
   /** The nodes that have a position. */
   readonly nodes: readonly NodeSummary[];
 }
@@ -52,6 +56,8 @@ export interface NodeSummary {
   readonly advised?: true;
   /** Whether the move is one of the course's side that is called bad. */
   readonly bad?: true;
+  /** Whether `:option[…]` says that it is no advice. */
+  readonly option?: true;
   /** Whether `:end[…]` says that its line stops here on purpose. */
   readonly ended?: true;
   /** The names that are promised for later behind it. */
@@ -90,14 +96,14 @@ export function summariseChapter(chapter: Chapter, side: Side): ChapterSummary {
     names,
     targets: linkTargets(chapter),
     blocks: blocks.flatMap((block) =>
-      block.kind === 'moves' ? [summariseBlock(block, side)] : [],
+      block.kind === 'moves' ? [summariseBlock(block, side, chapter)] : [],
     ),
     patterns: blocks.flatMap(({ kind, place }) => (kind === 'pattern' ? [place] : [])),
     allowances: findAllowances(chapter),
   };
 }
 
-function summariseBlock(block: MovesBlock, side: Side): BlockSummary {
+function summariseBlock(block: MovesBlock, side: Side, chapter: Chapter): BlockSummary {
   const again = comingBack(block);
   const nodes = block.nodes.flatMap((node): NodeSummary[] => {
     if (!node.position) return [];
@@ -117,7 +123,8 @@ function summariseBlock(block: MovesBlock, side: Side): BlockSummary {
         ...(verdict === undefined ? {} : { verdict }),
         ...(parent && isAdvice(node, parent, side) ? { advised: true } : {}),
         ...(node.move?.color === side && isMarkedBad(node) ? { bad: true } : {}),
-        ...(node.statements.some(({ name }) => name === 'end') ? { ended: true } : {}),
+        ...(says(node, 'option') ? { option: true } : {}),
+        ...(says(node, 'end') ? { ended: true } : {}),
         ...(promises.length > 0 ? { promises } : {}),
         ...(node.children.length === 0 ? { leaf: true } : {}),
         ...(again.has(node.index) ? { again: true } : {}),
@@ -126,7 +133,33 @@ function summariseBlock(block: MovesBlock, side: Side): BlockSummary {
       },
     ];
   });
-  return { key: block.key, nodes };
+  const below = linkedBelow(block, chapter);
+  return {
+    key: block.key,
+    ...(block.from ? { from: block.from.name } : {}),
+    ...(below.length > 0 ? { below } : {}),
+    nodes,
+  };
+}
+
+function says(node: MoveNode, statement: 'option' | 'end'): boolean {
+  return node.statements.some(({ name }) => name === statement);
+}
+
+/** The names that the text between a block and the next one, or the next heading, links to. */
+function linkedBelow(block: MovesBlock, { body, blocks }: Chapter): string[] {
+  const names: string[] = [];
+  const at = body.children.findIndex(
+    (node) => node.type === 'courseBlock' && blocks[node.block] === block,
+  );
+  if (at < 0) return names;
+  for (const node of body.children.slice(at + 1)) {
+    if (node.type === 'courseBlock' || node.type === 'heading') break;
+    walkText([node], (inner) => {
+      if (inner.type === 'positionLink') names.push(inner.label);
+    });
+  }
+  return names;
 }
 
 /** The move that led to the node; for a start position the first sign of its block. */

@@ -77,6 +77,7 @@ pawn alone is never missed: this is no engine.
     const budget = { left: mostSearched };
     for (const block of chapter.blocks) {
       if (block.kind !== 'moves') continue;
+      if (block.from && course.ask('aside', block.from.name)) continue;
       const aside = setAside(block, course.side);
       for (const node of block.nodes) {
         const parent = block.nodes[node.parent ?? -1];

@@ -49,8 +49,9 @@ that pawns go.
       findings: [],
     },
     {
-      title: 'The refutation of a bad move of ours needs no answer',
-      course: '```moves\n1. e4 e5 2. Nf3 (2. f3? Qh4+) 2... Nc6 3. Bb5\n```',
+      title: 'The refutation of a bad move of ours needs no answer, in its own block or in another',
+      course:
+        '```moves\n1. e4 e5 2. Nf3 (2. f3? {:here[weak]} Qh4+) 2... Nc6 3. Bb5\n```\n\n```moves from="weak"\n2... Bc5 3. Ne2 Nf6\n```',
       findings: [],
     },
     {
@@ -97,6 +98,7 @@ that pawns go.
     for (const block of chapter.blocks) {
       // Where movetext could not be read, nobody knows where its lines were meant to end.
       if (block.kind !== 'moves' || block.unread) continue;
+      if (block.from && course.ask('aside', block.from.name) === 'bad') continue;
       for (const node of block.nodes) {
         const { position } = node;
         if (!position || sideToMove(position) !== side) continue;

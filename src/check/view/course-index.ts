@@ -1,6 +1,6 @@
 import type { LinkTargets } from '../../addresses/index.ts';
 import { firstNames, type NameInCourse } from '../../model/index.ts';
-import type { ChapterSummary, NodeSummary } from '../chapter-summary.ts';
+import type { BlockSummary, ChapterSummary, NodeSummary } from '../chapter-summary.ts';
 
 /** A place of a position in the `moves` blocks of a course. */
 export interface Occurrence {
@@ -26,6 +26,8 @@ export interface CourseIndex {
   readonly from: ReadonlyMap<string, readonly Occurrence[]>;
   /** The nodes of each block, by `file key`. */
   readonly blocks: ReadonlyMap<string, ReadonlyMap<number, Occurrence>>;
+  /** The blocks that start from a name or that a text links below, by `file key`. */
+  readonly joined: ReadonlyMap<string, Pick<BlockSummary, 'from' | 'below'>>;
 }
 
 export function makeCourseIndex(summaries: readonly ChapterSummary[]): CourseIndex {
@@ -34,10 +36,13 @@ export function makeCourseIndex(summaries: readonly ChapterSummary[]): CourseInd
   const at = new Map<string, Occurrence[]>();
   const from = new Map<string, Occurrence[]>();
   const blocks = new Map<string, Map<number, Occurrence>>();
+  const joined = new Map<string, Pick<BlockSummary, 'from' | 'below'>>();
   for (const { file, id, targets: own, blocks: all } of summaries) {
     targets.set(file, { ...own, chapter: file });
     targets.set(`${id}.html`, { ...own, chapter: file });
-    for (const { key: block, nodes } of all) {
+    for (const summary of all) {
+      const { key: block, nodes } = summary;
+      if (summary.from ?? summary.below) joined.set(`${file} ${block}`, summary);
       const byNode = new Map<number, Occurrence>();
       blocks.set(`${file} ${block}`, byNode);
       for (const node of nodes) {
@@ -49,7 +54,7 @@ export function makeCourseIndex(summaries: readonly ChapterSummary[]): CourseInd
       }
     }
   }
-  return { order, names: firstNames(summaries), targets, at, from, blocks };
+  return { order, names: firstNames(summaries), targets, at, from, blocks, joined };
 }
 
 function add(map: Map<string, Occurrence[]>, key: string, value: Occurrence): void {

@@ -127,6 +127,11 @@ export const questions = {
     (isAnswered) => (isAnswered ? 'answered' : ''),
   ),
   /**
+   * Whether a name stands at or behind a move of the course's side that is called bad, or else one that is an
+   * option, also in the blocks that its block starts from.
+   */
+  aside: question<'bad' | 'option' | undefined>(asideAt, (answer) => answer ?? ''),
+  /**
    * Whether all lines that stop in a position do so with nothing but names that are given to it, so that one
    * sends its reader to the other.
    */
@@ -230,12 +235,78 @@ function nearest(index: CourseIndex): (name: string) => string | undefined {
 function untoldMeetings(index: CourseIndex, key: string): readonly Untold[] {
   const at = index.at.get(key) ?? [];
   if (at.length < 2) return [];
-  const tells = ({ node }: Occurrence) =>
-    node.tells?.some((name) => index.names.get(name)?.position?.key === key);
-  const [first, ...others] = waysTo(at).filter((way) => !way.some(tells));
+  const [first, ...others] = waysTo(index, at).filter(
+    (way) => !way.some((here) => isToldAt(index, here, mostLater)),
+  );
   const known = first?.[0];
   if (!known) return [];
   return others.flatMap(([here]) => (here ? [{ here: told(here), known: told(known) }] : []));
+}
+
+/** So many moves of both sides behind the meeting it may still be told. */
+const mostLater = 2;
+
+/** Whether a line says at a position, or soon behind it, that it is a named one. */
+function isToldAt(index: CourseIndex, here: Occurrence, later: number): boolean {
+  const { names, joined, from } = index;
+  const { chapter, block, node } = here;
+  const below = joined.get(`${chapter} ${block}`)?.below ?? [];
+  const isNamed = (name: string) => names.get(name)?.position?.key === node.key;
+  if (node.tells?.some(isNamed) || below.some(isNamed)) return true;
+  if (later === 0) return false;
+  return (from.get(node.key) ?? []).some(
+    (next) =>
+      next.node.parent === node.index &&
+      next.block === block &&
+      next.chapter === chapter &&
+      isToldAt(index, next, later - 1),
+  );
+}
+
+/** The places of a position, grouped by the position before it: each group is one way to it. */
+function waysTo(index: CourseIndex, at: readonly Occurrence[]): Occurrence[][] {
+  const ways = new Map<string, Occurrence[]>();
+  for (const here of at) {
+    // The start of a block is no way: it is a named position, or stands for itself. Neither is a
+    // position that has stood earlier in its own line.
+    if (here.before === undefined || here.node.again || hasStoodBefore(index, here)) continue;
+    const way = ways.get(here.before);
+    if (way) way.push(here);
+    else ways.set(here.before, [here]);
+  }
+  return [...ways.values()];
+}
+
+/** Whether a position has stood before in its line, in the blocks that its own starts from. */
+function hasStoodBefore(index: CourseIndex, { chapter, block, node }: Occurrence): boolean {
+  const from = index.joined.get(`${chapter} ${block}`)?.from;
+  if (from === undefined) return false;
+  for (const before of wayUp(index, from)) if (before.node.key === node.key) return true;
+  return false;
+}
+
+/** The nodes from a named one up to the start of its block, and on through those it starts from. */
+function* wayUp(index: CourseIndex, name: string): Generator<Occurrence> {
+  const seen = new Set<string>();
+  for (let from: string | undefined = name; from !== undefined && !seen.has(from); ) {
+    seen.add(from);
+    const ref: Omit<LineEnd, 'start'> | undefined = index.names.get(from)?.ref;
+    const block: string | undefined = ref && `${ref.chapter} ${ref.block}`;
+    for (let here = ref && moveAt(index, ref); here; ) {
+      yield here;
+      here = index.blocks.get(block ?? '')?.get(here.node.parent ?? -1);
+    }
+    from = index.joined.get(block ?? '')?.from;
+  }
+}
+
+function asideAt(index: CourseIndex, name: string): 'bad' | 'option' | undefined {
+  let found: 'option' | undefined;
+  for (const { node } of wayUp(index, name)) {
+    if (node.bad) return 'bad';
+    if (node.option) found = 'option';
+  }
+  return found;
 }
 
 function moveNear(index: CourseIndex, name: string): MoveNear | undefined {
@@ -272,18 +343,4 @@ function isCircular({ at, names }: CourseIndex, key: string): boolean {
     const isOwn = (name: string) => names.get(name)?.position?.key === key;
     return leaf && verdict === undefined && !ended && leadsTo.length > 0 && leadsTo.every(isOwn);
   });
-}
-
-/** The places of a position, grouped by the position before it: each group is one way to it. */
-function waysTo(at: readonly Occurrence[]): Occurrence[][] {
-  const ways = new Map<string, Occurrence[]>();
-  for (const here of at) {
-    // The start of a block is no way: it is a named position, or stands for itself. Neither is a
-    // position that has stood earlier in its own line.
-    if (here.before === undefined || here.node.again) continue;
-    const way = ways.get(here.before);
-    if (way) way.push(here);
-    else ways.set(here.before, [here]);
-  }
-  return [...ways.values()];
 }
