@@ -202,6 +202,7 @@ function writeMove(san: string, from: Place, to: Place, writer: Writer, shown: S
 }
 
 function trueClaim(san: string, position: Position, random: Random): string {
+  if (san.endsWith('#')) return 'mate';
   const moves = legalMoves(position);
   if (moves.length === 0 || random.below(2) === 0) return san.endsWith('+') ? 'check' : 'not mate';
   return `legal ${random.pick(moves)}`;
@@ -214,5 +215,7 @@ function nameOf(place: Place, writer: Writer): string {
 
 function writeGame(eco: string, moves: readonly string[]): string {
   const text = moves.map((san, ply) => (ply % 2 === 0 ? `${ply / 2 + 1}. ${san}` : san)).join(' ');
-  return `\`\`\`game\n[White "Ashdown, Mara"]\n[Black "Bellwood, Tom"]\n[Date "2025.11.??"]\n[ECO "${eco}"]\n[Result "*"]\n\n${text} *\n\`\`\`\n`;
+  const winner = moves.length % 2 === 0 ? '0-1' : '1-0';
+  const result = moves.at(-1)?.endsWith('#') ? winner : '*';
+  return `\`\`\`game\n[White "Ashdown, Mara"]\n[Black "Bellwood, Tom"]\n[Date "2025.11.??"]\n[ECO "${eco}"]\n[Result "${result}"]\n\n${text} ${result}\n\`\`\`\n`;
 }

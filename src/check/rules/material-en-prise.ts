@@ -154,7 +154,7 @@ function findLoss(
 ): Loss | undefined {
   if (!move || !position || !before) return undefined;
   const won = wonAtOnce(before, move);
-  const captures = gainfulCaptures(position).filter(({ gain }) => gain - won >= least);
+  const captures = gainfulCaptures(position, least + won);
   if (captures.length === 0) return undefined;
   const kept = won - wonByCaptures(position, budget);
   // No other move keeps so much more: what is lost was lost before.
