@@ -1,6 +1,7 @@
 import { type LinkTargets, linkTargets } from '../addresses/index.ts';
 import type { Place } from '../diagnostics/index.ts';
 import {
+  type Block,
   type Chapter,
   firstSign,
   type GivenName,
@@ -90,20 +91,21 @@ export function expandPlace(file: string, at: CompactPlace): Place {
 
 export function summariseChapter(chapter: Chapter, side: Side): ChapterSummary {
   const { file, id, names, blocks } = chapter;
+  const below = linksBelow(chapter);
   return {
     file,
     id,
     names,
     targets: linkTargets(chapter),
     blocks: blocks.flatMap((block) =>
-      block.kind === 'moves' ? [summariseBlock(block, side, chapter)] : [],
+      block.kind === 'moves' ? [summariseBlock(block, side, below.get(block) ?? [])] : [],
     ),
     patterns: blocks.flatMap(({ kind, place }) => (kind === 'pattern' ? [place] : [])),
     allowances: findAllowances(chapter),
   };
 }
 
-function summariseBlock(block: MovesBlock, side: Side, chapter: Chapter): BlockSummary {
+function summariseBlock(block: MovesBlock, side: Side, below: readonly string[]): BlockSummary {
   const again = comingBack(block);
   const nodes = block.nodes.flatMap((node): NodeSummary[] => {
     if (!node.position) return [];
@@ -133,7 +135,6 @@ function summariseBlock(block: MovesBlock, side: Side, chapter: Chapter): BlockS
       },
     ];
   });
-  const below = linkedBelow(block, chapter);
   return {
     key: block.key,
     ...(block.from ? { from: block.from.name } : {}),
@@ -146,20 +147,21 @@ function says(node: MoveNode, statement: 'option' | 'end'): boolean {
   return node.statements.some(({ name }) => name === statement);
 }
 
-/** The names that the text between a block and the next one, or the next heading, links to. */
-function linkedBelow(block: MovesBlock, { body, blocks }: Chapter): string[] {
-  const names: string[] = [];
-  const at = body.children.findIndex(
-    (node) => node.type === 'courseBlock' && blocks[node.block] === block,
-  );
-  if (at < 0) return names;
-  for (const node of body.children.slice(at + 1)) {
-    if (node.type === 'courseBlock' || node.type === 'heading') break;
+/** The names that the text between each block and the next one, or the next heading, links to. */
+function linksBelow({ body, blocks }: Chapter): ReadonlyMap<Block, readonly string[]> {
+  const below = new Map<Block, string[]>();
+  let names: string[] = [];
+  for (const node of body.children) {
+    if (node.type === 'courseBlock') {
+      names = [];
+      const block = blocks[node.block];
+      if (block) below.set(block, names);
+    } else if (node.type === 'heading') names = [];
     walkText([node], (inner) => {
       if (inner.type === 'positionLink') names.push(inner.label);
     });
   }
-  return names;
+  return below;
 }
 
 /** The move that led to the node; for a start position the first sign of its block. */

@@ -1,6 +1,12 @@
 /** Words by which an author shows that material is given on purpose, in the languages of the program. */
 import type { PhrasingContent, RootContent } from 'mdast';
-import { type Chapter, type MoveNode, type MovesBlock, walkText } from '../model/index.ts';
+import {
+  type Block,
+  type Chapter,
+  type MoveNode,
+  type MovesBlock,
+  walkText,
+} from '../model/index.ts';
 
 /** They are said of this alone, so that a chapter's title or the paragraph beside a block counts. */
 const plain = [
@@ -93,7 +99,7 @@ export function isCompensationTold(chapter: Chapter, block: MovesBlock, node: Mo
     at = at.parent === undefined ? undefined : nodes[at.parent];
   }
   if (near.some((each) => saidOrHinted.test(plainText(comments(each))))) return true;
-  return said.test(chapter.title) || said.test(plainText(around(chapter, block)));
+  return said.test(chapter.title) || blocksTold(chapter).has(block);
 }
 
 function comments({ after }: MoveNode): PhrasingContent[] {
@@ -107,15 +113,26 @@ function comments({ after }: MoveNode): PhrasingContent[] {
   );
 }
 
-/** What stands before and behind a block, as far as the next one. */
-function around({ body, blocks }: Chapter, block: MovesBlock): RootContent[] {
-  const at = body.children.findIndex(
-    (node) => node.type === 'courseBlock' && blocks[node.block] === block,
-  );
-  return [at - 1, at + 1].flatMap((index) => {
-    const node = body.children[index];
-    return node && node.type !== 'courseBlock' ? [node] : [];
-  });
+const told = new WeakMap<Chapter, ReadonlySet<Block>>();
+
+/** The blocks of a chapter that such words stand right before or behind. */
+function blocksTold(chapter: Chapter): ReadonlySet<Block> {
+  const known = told.get(chapter) ?? findTold(chapter);
+  told.set(chapter, known);
+  return known;
+}
+
+function findTold({ body, blocks }: Chapter): ReadonlySet<Block> {
+  const found = new Set<Block>();
+  const { children } = body;
+  for (const [at, node] of children.entries()) {
+    if (node.type === 'courseBlock' || !said.test(plainText([node]))) continue;
+    for (const beside of [children[at - 1], children[at + 1]]) {
+      const block = beside?.type === 'courseBlock' ? blocks[beside.block] : undefined;
+      if (block) found.add(block);
+    }
+  }
+  return found;
 }
 
 function plainText(content: readonly (RootContent | PhrasingContent)[]): string {

@@ -20,7 +20,7 @@ export const proseMoveSign = defineCourseRule({
   documentation: `
 A move in the text is the move of the block that it links to, and reads like it: with \`x\` if it takes, with
 \`+\` if it gives check and with \`#\` if it mates (PGN standard, 8.2.3.3 and 8.2.3.5). Whoever reads
-\`7.Bxf6\` looks for what is taken.
+\`Bxf6\` looks for what is taken.
 
 \`linewright check --fix\` writes the move as the block has it.
 `,

@@ -285,14 +285,18 @@ function hasStoodBefore(index: CourseIndex, { chapter, block, node }: Occurrence
   return false;
 }
 
+/** So many nodes are looked at on a way up: no line of an opening is as long. */
+const mostUp = 400;
+
 /** The nodes from a named one up to the start of its block, and on through those it starts from. */
 function* wayUp(index: CourseIndex, name: string): Generator<Occurrence> {
   const seen = new Set<string>();
+  let left = mostUp;
   for (let from: string | undefined = name; from !== undefined && !seen.has(from); ) {
     seen.add(from);
     const ref: Omit<LineEnd, 'start'> | undefined = index.names.get(from)?.ref;
     const block: string | undefined = ref && `${ref.chapter} ${ref.block}`;
-    for (let here = ref && moveAt(index, ref); here; ) {
+    for (let here = ref && moveAt(index, ref); here && left > 0; left--) {
       yield here;
       here = index.blocks.get(block ?? '')?.get(here.node.parent ?? -1);
     }
