@@ -8,7 +8,10 @@ import { isTarget } from '../../addresses/index.ts';
 import type { Position } from '../../chess/index.ts';
 import { createSuggester, nearestName, type Place } from '../../diagnostics/index.ts';
 import { expandPlace } from '../chapter-summary.ts';
+import { type Aside, asideAt } from './asides.ts';
 import type { CourseIndex, Occurrence } from './course-index.ts';
+import { type Untold, untoldMeetings } from './meetings.ts';
+import { type MoveNear, moveNear } from './move-near.ts';
 
 /** A question: how it is answered, and what is kept of the answer. */
 interface Question<Answer> {
@@ -46,26 +49,6 @@ export interface Missed {
   readonly title: string;
   /** The `#…` that another one is probably a slip of. */
   readonly near?: string;
-}
-
-/** A place where a position is reached in another way than before, and nobody says so. */
-export interface Untold {
-  readonly here: MoveAt;
-  readonly known: MoveAt;
-}
-
-/** The move that leads to a position, and those that a reader meets on the ways there and next. */
-export interface MoveNear {
-  /** `7...Be7`. */
-  readonly name: string;
-  readonly near: readonly string[];
-}
-
-export interface MoveAt {
-  readonly chapter: string;
-  /** `7...Be7`. */
-  readonly name: string;
-  readonly place: Place;
 }
 
 function question<Answer>(
@@ -191,11 +174,6 @@ function moveTold(occurrence: Occurrence | undefined): MoveTold | undefined {
   return occurrence && { san: occurrence.node.san ?? '', name: occurrence.node.name };
 }
 
-function told(occurrence: Occurrence): MoveAt {
-  const { chapter, node } = occurrence;
-  return { chapter, name: node.name, place: expandPlace(chapter, node.at) };
-}
-
 function placeOf(occurrence: Occurrence | undefined): Place | undefined {
   return occurrence && expandPlace(occurrence.chapter, occurrence.node.at);
 }
@@ -231,154 +209,6 @@ function nearest(index: CourseIndex): (name: string) => string | undefined {
   suggesters.set(index, known);
   return known;
 }
-
-function untoldMeetings(index: CourseIndex, key: string): readonly Untold[] {
-  const at = index.at.get(key) ?? [];
-  if (at.length < 2) return [];
-  const [first, ...others] = waysTo(index, at).filter(
-    (way) => !way.some((here) => isToldAt(index, here, mostLater)),
-  );
-  const known = first?.[0];
-  if (!known) return [];
-  return others.flatMap(([here]) => (here ? [{ here: told(here), known: told(known) }] : []));
-}
-
-/** So many moves of both sides behind the meeting it may still be told. */
-const mostLater = 2;
-
-/** Whether a line says at a position, or soon behind it, that it is a named one. */
-function isToldAt(index: CourseIndex, here: Occurrence, later: number): boolean {
-  const { names, joined, from } = index;
-  const { chapter, block, node } = here;
-  const below = joined.get(`${chapter} ${block}`)?.below ?? [];
-  const isNamed = (name: string) => names.get(name)?.position?.key === node.key;
-  if (node.tells?.some(isNamed) || below.some(isNamed)) return true;
-  if (later === 0) return false;
-  return (from.get(node.key) ?? []).some(
-    (next) =>
-      next.node.parent === node.index &&
-      next.block === block &&
-      next.chapter === chapter &&
-      isToldAt(index, next, later - 1),
-  );
-}
-
-/** The places of a position, grouped by the position before it: each group is one way to it. */
-function waysTo(index: CourseIndex, at: readonly Occurrence[]): Occurrence[][] {
-  const ways = new Map<string, Occurrence[]>();
-  for (const here of at) {
-    // The start of a block is no way: it is a named position, or stands for itself. Neither is a
-    // position that has stood earlier in its own line.
-    if (here.before === undefined || here.node.again || hasStoodBefore(index, here)) continue;
-    const way = ways.get(here.before);
-    if (way) way.push(here);
-    else ways.set(here.before, [here]);
-  }
-  return [...ways.values()];
-}
-
-/** Whether a position has stood before in its line, in the blocks that its own starts from. */
-function hasStoodBefore(index: CourseIndex, { chapter, block, node }: Occurrence): boolean {
-  const from = index.joined.get(`${chapter} ${block}`)?.from;
-  if (from === undefined) return false;
-  for (const before of wayUp(index, from)) if (before.node.key === node.key) return true;
-  return false;
-}
-
-/** So many nodes are looked at on a way up: no line of an opening is as long. */
-const mostUp = 400;
-
-/** The nodes from a named one up to the start of its block, and on through those it starts from. */
-function* wayUp(index: CourseIndex, name: string): Generator<Occurrence> {
-  const seen = new Set<string>();
-  let left = mostUp;
-  for (let from: string | undefined = name; from !== undefined && !seen.has(from); ) {
-    seen.add(from);
-    const ref: Omit<LineEnd, 'start'> | undefined = index.names.get(from)?.ref;
-    const block: string | undefined = ref && `${ref.chapter} ${ref.block}`;
-    for (let here = ref && moveAt(index, ref); here && left > 0; left--) {
-      yield here;
-      here = index.blocks.get(block ?? '')?.get(here.node.parent ?? -1);
-    }
-    from = index.joined.get(block ?? '')?.from;
-  }
-}
-
-type Aside = 'bad' | 'option' | undefined;
-
-/** What is known of names and of the nodes of blocks, for an index. */
-const asides = new WeakMap<CourseIndex, Map<string, Aside>>();
-
-function asideAt(index: CourseIndex, name: string): Aside {
-  const known = asides.get(index) ?? new Map<string, Aside>();
-  asides.set(index, known);
-  // Down from the first block: those between start from each other.
-  const chain: string[] = [];
-  const seen = new Set<string>();
-  for (let at: string | undefined = name; at !== undefined && !seen.has(at); ) {
-    if (known.has(at)) break;
-    seen.add(at);
-    chain.push(at);
-    at = fromOf(index, at);
-  }
-  for (const each of chain.reverse()) {
-    const ref = index.names.get(each)?.ref;
-    const own = ref && asideIn(index, `${ref.chapter} ${ref.block}`).get(ref.node);
-    const before = known.get(fromOf(index, each) ?? '');
-    known.set(each, own === 'bad' ? own : (before ?? own));
-  }
-  return known.get(name);
-}
-
-/** The name that the block of a name starts from. */
-function fromOf({ names, joined }: CourseIndex, name: string): string | undefined {
-  const ref = names.get(name)?.ref;
-  return ref && joined.get(`${ref.chapter} ${ref.block}`)?.from;
-}
-
-const asidesInBlocks = new WeakMap<ReadonlyMap<number, Occurrence>, ReadonlyMap<number, Aside>>();
-
-/** The same of the nodes of one block, from its start on. */
-function asideIn({ blocks }: CourseIndex, block: string): ReadonlyMap<number, Aside> {
-  const nodes = blocks.get(block);
-  if (!nodes) return new Map();
-  const known = asidesInBlocks.get(nodes);
-  if (known) return known;
-  const found = new Map<number, Aside>();
-  // Parents stand before their children.
-  for (const { node } of nodes.values()) {
-    const before = found.get(node.parent ?? -1);
-    found.set(node.index, node.bad ? 'bad' : (before ?? (node.option ? 'option' : undefined)));
-  }
-  asidesInBlocks.set(nodes, found);
-  return found;
-}
-
-function moveNear(index: CourseIndex, name: string): MoveNear | undefined {
-  const given = index.names.get(name);
-  const key = given?.position?.key;
-  const own = given?.ref && moveAt(index, given.ref)?.node.name;
-  if (key === undefined || !own) return undefined;
-  const near = new Set<string>();
-  const seen = new Set<string>();
-  const next = index.from.get(key) ?? [];
-  for (const { node } of next) near.add(node.name);
-  // Upwards by positions, so that the blocks that a block starts from are gone through too.
-  for (const open = [key]; open.length > 0; ) {
-    const here = open.pop() ?? '';
-    if (seen.has(here)) continue;
-    seen.add(here);
-    for (const { node, before } of index.at.get(here) ?? []) {
-      if (node.name !== '') near.add(node.name);
-      if (before !== undefined) open.push(before);
-    }
-    if (seen.size > mostOnWays) return undefined;
-  }
-  return { name: own, near: [...near] };
-}
-
-/** So many positions before a named one are looked at; where there are more, nothing is said. */
-const mostOnWays = 500;
 
 function isCircular({ at, names }: CourseIndex, key: string): boolean {
   const here = at.get(key) ?? [];
