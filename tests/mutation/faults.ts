@@ -117,6 +117,9 @@ const onTheBoard = [
   'assessment-conflict',
   'exercise-wrong',
   'pattern-not-there',
+  'prose-move-sign',
+  'link-move',
+  'material-en-prise',
 ];
 
 export const faultKinds: readonly FaultKind[] = [

@@ -23,12 +23,12 @@ function append(
   return { file, text: `${whole.trimEnd()}\n\n${text}\n`, note: `${file}: ${note}`, must };
 }
 
-/** The same at the end of each chapter. */
+/** The same at the end of two chapters: what stands before it matters little. */
 function* inEach(
   course: CourseInMemory,
   blocks: Readonly<Record<string, string>>,
 ): Generator<Fault> {
-  for (const { path } of course.files.chapters) {
+  for (const { path } of course.files.chapters.slice(0, 2)) {
     for (const [note, text] of Object.entries(blocks)) yield append(course, path, text, note);
   }
 }
