@@ -36,7 +36,7 @@ both lines is the same line.
     {
       title: 'Told a move later, told by a link below the block',
       course:
-        '```moves\n1. d4 d5 2. c4 e6 3. Nc3 {:here[main]} Nf6\n```\n\n```moves\n1. c4 e6 2. d4 d5 3. Nc3 {:same[main]}\n```\n\n```moves\n1. e4 c5 2. Nf3 {:here[open]} e6 3. d4\n```\n\n```moves\n1. Nf3 c5 2. e4 e6 3. c3\n```\n\nAfter two moves this is [the open game](pos:open).',
+        '```moves\n1. d4 d5 2. c4 e6 3. Nc3 {:here[main]} Nf6\n```\n\n```moves\n1. c4 e6 2. d4 d5 3. Nc3 {:same[main]}\n```\n\n```moves\n1. e4 c5 2. Nf3 {:here[open]} e6 3. d4\n```\n\n```moves\n1. Nf3 c5 2. e4 e6 3. c3\n```\n\nAfter two moves this is [the open game](pos:open).\n\n```moves\n1. c4 e6 2. Nc3 d5 3. d4\n```\n\nWe know it: :same[main].',
       side: 'both',
       findings: [],
     },
