@@ -57,7 +57,7 @@ const older = write(path.join(work, `older${evilName}`), {
 });
 const unsound = write(path.join(work, `unsound${evilName}`), {
   'course.yaml': `title: "\\e[31m"\nside: white\n${JSON.stringify(evil)}: x\nrules:\n  ${JSON.stringify(evil)}: off\n`,
-  [`chapters/1${evilName}.md`]: `---\ntitle: "\\e]0;x\\a"\n---\n\n![x](${evil.replaceAll('\u2028', '')}.png) [x](pos:a${evil})\n\n\`\`\`moves\n1. e4 e${evil}5 {:claim[${evil}]}\n\`\`\`\n`,
+  [`chapters/1${evilName}.md`]: `---\ntitle: "\\e]0;x\\a"\n---\n\n![x](${evil.replaceAll('\u2028', '')}.png) [x](pos:a${evil})\n\n\`\`\`moves\n1. e4 e${evil}5 {:claim[${evil}]} {:judge[Judged ${evil}]}\n\`\`\`\n`,
 });
 const pgn = path.join(write(work, { [`${evilName}.pgn`]: games }), `${evilName}.pgn`);
 
@@ -104,6 +104,14 @@ function expectHarmlessFiles(folder: string): void {
 describe('no control sign but the line end comes out of', () => {
   test.each(checkFormats)('check --format %s', async (format) => {
     for (const folder of [sound, unsound]) await check(folder, { format, fix: false });
+    expectHarmless();
+  });
+
+  test.each(['text', 'json'] as const)('check --judgements --format %s', async (format) => {
+    for (const folder of [sound, unsound]) {
+      await check(folder, { format, fix: false, judgements: true });
+    }
+    expect(printed).toContain('Judged');
     expectHarmless();
   });
 

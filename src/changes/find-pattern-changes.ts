@@ -12,11 +12,16 @@ export function findPatternChanges(old: Edition, now: Edition): PatternChange[] 
     if (found) left.delete(found);
     return found;
   };
-  const others = after.filter((block) => !take((was) => pieces(was) === pieces(block)));
-  const changes = others.map((block) => {
-    const was = take(({ title }) => title === block.title);
-    return describe(was ? 'changed' : 'new', block, now);
+  const others: PatternBlock[] = [];
+  const changes = after.flatMap((block): PatternChange[] => {
+    const was = take((other) => pieces(other) === pieces(block));
+    if (was === undefined) others.push(block);
+    return was && says(was) !== says(block) ? [describe('said', block, now)] : [];
   });
+  for (const block of others) {
+    const was = take(({ title }) => title === block.title);
+    changes.push(describe(was ? 'changed' : 'new', block, now));
+  }
   return [...changes, ...[...left].map((block) => describe('dropped', block, old))];
 }
 
@@ -36,4 +41,9 @@ function patternsOf({ course }: Edition): PatternBlock[] {
 
 function pieces({ placement, empty, reversed }: PatternBlock): string {
   return JSON.stringify([placement, [...empty].sort(), reversed]);
+}
+
+/** What holds wherever it stands; other words in its text are no change. */
+function says({ advice, claims }: PatternBlock): string {
+  return JSON.stringify([advice.map(({ san }) => san), claims.map(({ argument }) => argument)]);
 }

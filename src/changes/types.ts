@@ -114,7 +114,8 @@ export interface ExerciseChange {
 
 export interface PatternChange {
   readonly kind: 'pattern';
-  readonly what: 'new' | 'changed' | 'dropped';
+  /** `said`: the same pieces, but other advice or claims. */
+  readonly what: 'new' | 'changed' | 'said' | 'dropped';
   readonly title: string;
   readonly at: Spot;
 }

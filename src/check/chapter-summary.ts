@@ -6,7 +6,8 @@ import {
   firstSign,
   type GivenName,
   isAdvice,
-  isMarkedBad,
+  isBadSign,
+  judgementsOf,
   type MoveNode,
   type MovesBlock,
   type Side,
@@ -29,6 +30,13 @@ export interface ChapterSummary {
   readonly blocks: readonly BlockSummary[];
   readonly patterns: readonly Place[];
   readonly allowances: readonly Allowance[];
+  readonly judgements: readonly DatedJudgement[];
+}
+
+/** What stands where the date of a `:judge[…]` stands; it may be no date. */
+export interface DatedJudgement {
+  readonly date: string;
+  readonly place: Place;
 }
 
 /** A `moves` block. */
@@ -53,12 +61,16 @@ export interface NodeSummary {
   readonly name: string;
   /** The author's last assessment of it. */
   readonly verdict?: number;
+  /** The last of the signs `?`, `??` and `?!` on the move, by its glyph. */
+  readonly bad?: number;
+  /** Whether it is reached through a `?` or `??` of the course's own side; of either in a course for both. */
+  readonly refuted?: true;
+  /** Whether the move is called an alternative, by `:option`. */
+  readonly option?: true;
   /** Whether the course advises the move. */
   readonly advised?: true;
   /** Whether the move is one of the course's side that is called bad. */
-  readonly bad?: true;
-  /** Whether `:option[…]` says that it is no advice. */
-  readonly option?: true;
+  readonly rejected?: true;
   /** Whether `:end[…]` says that its line stops here on purpose. */
   readonly ended?: true;
   /** The names that are promised for later behind it. */
@@ -102,11 +114,15 @@ export function summariseChapter(chapter: Chapter, side: Side): ChapterSummary {
     ),
     patterns: blocks.flatMap(({ kind, place }) => (kind === 'pattern' ? [place] : [])),
     allowances: findAllowances(chapter),
+    judgements: judgementsOf(chapter).flatMap(({ date, datePlace }) =>
+      date === undefined || !datePlace ? [] : [{ date, place: datePlace }],
+    ),
   };
 }
 
 function summariseBlock(block: MovesBlock, side: Side, below: readonly string[]): BlockSummary {
   const again = comingBack(block);
+  const refuted = refutedIn(block, side);
   const nodes = block.nodes.flatMap((node): NodeSummary[] => {
     if (!node.position) return [];
     const parent = node.parent === undefined ? undefined : block.nodes[node.parent];
@@ -115,6 +131,7 @@ function summariseBlock(block: MovesBlock, side: Side, below: readonly string[])
     const promises = node.statements.flatMap(({ name, argument }) =>
       name === 'later' ? [argument] : [],
     );
+    const bad = node.glyphs.findLast(isBadSign);
     return [
       {
         index: node.index,
@@ -123,9 +140,11 @@ function summariseBlock(block: MovesBlock, side: Side, below: readonly string[])
         ...(node.move ? { san: node.move.san } : {}),
         name: node.written ? moveName(node, parent) : '',
         ...(verdict === undefined ? {} : { verdict }),
-        ...(parent && isAdvice(node, parent, side) ? { advised: true } : {}),
-        ...(node.move?.color === side && isMarkedBad(node) ? { bad: true } : {}),
+        ...(refuted.has(node.index) ? { refuted: true } : {}),
+        ...(bad !== undefined ? { bad } : {}),
         ...(says(node, 'option') ? { option: true } : {}),
+        ...(parent && isAdvice(node, parent, side) ? { advised: true } : {}),
+        ...(bad !== undefined && node.move?.color === side ? { rejected: true } : {}),
         ...(says(node, 'end') ? { ended: true } : {}),
         ...(promises.length > 0 ? { promises } : {}),
         ...(node.children.length === 0 ? { leaf: true } : {}),
@@ -162,6 +181,17 @@ function linksBelow({ body, blocks }: Chapter): ReadonlyMap<Block, readonly stri
     });
   }
   return below;
+}
+
+/** The nodes behind a move that the course calls a mistake of its own side. */
+function refutedIn({ nodes }: MovesBlock, side: Side): ReadonlySet<number> {
+  const refuted = new Set<number>();
+  for (const { index, parent, move, glyphs } of nodes) {
+    const isMistake = glyphs.includes(2) || glyphs.includes(4);
+    const isOwn = isMistake && move && (side === 'both' || move.color === side);
+    if (isOwn || (parent !== undefined && refuted.has(parent))) refuted.add(index);
+  }
+  return refuted;
 }
 
 /** The move that led to the node; for a start position the first sign of its block. */

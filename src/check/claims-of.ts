@@ -1,3 +1,4 @@
+import type { PlayedMove } from '../chess/index.ts';
 import type { Place } from '../diagnostics/index.ts';
 import {
   type Block,
@@ -5,6 +6,7 @@ import {
   castledBefore,
   type MoveNode,
   type Statement,
+  treesOf,
 } from '../model/index.ts';
 import type { ClaimContext, SearchBudget } from './claims/index.ts';
 import { moveName } from './move-name.ts';
@@ -21,19 +23,31 @@ export interface ClaimInCourse {
   readonly placeOf: (offset: number, length: number) => Place;
 }
 
-/** Every claim that an author wrote in a chapter: in comments, in prose and in diagrams. */
+/**
+ * Every claim that an author wrote in a chapter: in comments, those of the lines of exercises too, in prose, in
+ * diagrams and in patterns. A pattern's have no position here: they are judged wherever it stands.
+ */
 export function* claimsOf(
   chapter: Chapter,
   course: CourseView,
   search?: SearchBudget,
 ): Generator<ClaimInCourse> {
   for (const block of chapter.blocks) {
-    for (const node of block.nodes) {
-      for (const statement of node.statements) {
-        if (statement.name !== 'claim') continue;
-        const { position } = node;
-        const castlings = () => castledBefore(block, node.index);
-        yield inCourse(statement, whereOf(block, node), { position, castlings }, course, search);
+    for (const nodes of treesOf(block)) {
+      const castled = castledTo(block, nodes);
+      for (const node of nodes) {
+        for (const statement of node.statements) {
+          if (statement.name !== 'claim') continue;
+          const { position } = node;
+          const castlings = () => castledBefore({ nodes, castled }, node.index);
+          const where = whereOf(block, nodes, node);
+          yield inCourse(statement, where, { position, castlings }, course, search);
+        }
+      }
+    }
+    if (block.kind === 'pattern') {
+      for (const statement of block.claims) {
+        yield { statement, where: 'in this pattern', placeOf: placesIn(statement) };
       }
     }
     if (block.kind !== 'diagram') continue;
@@ -72,9 +86,17 @@ function inCourse(
   return { ...claim, context };
 }
 
-function whereOf(block: Block, node: MoveNode): string {
-  const parent = node.parent === undefined ? undefined : block.nodes[node.parent];
+/** The castlings that led to where a tree of a block starts. */
+function castledTo(block: Block, nodes: readonly MoveNode[]): readonly PlayedMove[] {
+  if (block.kind !== 'exercise' || nodes === block.nodes || block.at) return block.castled;
+  // The lines of an exercise go on from what it shows, which is the end of its own moves.
+  return castledBefore(block, block.shows?.node ?? 0);
+}
+
+function whereOf(block: Block, nodes: readonly MoveNode[], node: MoveNode): string {
+  const parent = node.parent === undefined ? undefined : nodes[node.parent];
   if (node.move || node.written) return `after ${moveName(node, parent)}`;
+  if (block.kind === 'exercise') return 'in this exercise';
   return block.kind === 'diagram' ? 'in this diagram' : 'before the first move of the block';
 }
 
@@ -85,7 +107,7 @@ const opening = new Map([
   [2, 1],
 ]);
 
-function placesIn({ place, argument }: Statement): ClaimInCourse['placeOf'] {
+export function placesIn({ place, argument }: Statement): ClaimInCourse['placeOf'] {
   const span = place.end.offset - place.start.offset;
   const before = opening.get(span - argument.length);
   return (offset, length) => {

@@ -7,10 +7,14 @@ import { chapterUnreadable } from './rules/chapter-unreadable.ts';
 import { claimFalse } from './rules/claim-false.ts';
 import { claimUnreadable } from './rules/claim-unreadable.ts';
 import { makeCourseSetting } from './rules/course-setting.ts';
+import { diagramAdvice } from './rules/diagram-advice.ts';
+import { exerciseAsk } from './rules/exercise-ask.ts';
 import { exerciseWrong } from './rules/exercise-wrong.ts';
+import { fenRights } from './rules/fen-rights.ts';
 import { gameIllegal } from './rules/game-illegal.ts';
 import { gameResult } from './rules/game-result.ts';
 import { idMissing } from './rules/id-missing.ts';
+import { judgementDate } from './rules/judgement-date.ts';
 import { labelDuplicate } from './rules/label-duplicate.ts';
 import { labelNotLater } from './rules/label-not-later.ts';
 import { labelUnknown } from './rules/label-unknown.ts';
@@ -26,7 +30,10 @@ import { moveOverwritten } from './rules/move-overwritten.ts';
 import { moveSuffix } from './rules/move-suffix.ts';
 import { moveUnreadable } from './rules/move-unreadable.ts';
 import { newsLink } from './rules/news-link.ts';
+import { patternException } from './rules/pattern-exception.ts';
 import { patternNotThere } from './rules/pattern-not-there.ts';
+import { patternNowhere } from './rules/pattern-nowhere.ts';
+import { patternUntrue } from './rules/pattern-untrue.ts';
 import { proseMoveSign } from './rules/prose-move-sign.ts';
 import { proseMoveUnknown } from './rules/prose-move-unknown.ts';
 import { replyUnanswered } from './rules/reply-unanswered.ts';
@@ -64,10 +71,17 @@ export const rules: readonly CourseRule[] = [
   assessmentConflict,
   assessmentMaterial,
   exerciseWrong,
+  exerciseAsk,
+  diagramAdvice,
+  fenRights,
   gameIllegal,
   gameResult,
   tagInvalid,
   patternNotThere,
+  patternNowhere,
+  patternUntrue,
+  patternException,
+  judgementDate,
   newsLink,
   allowUnused,
 ];

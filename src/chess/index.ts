@@ -11,6 +11,7 @@ export {
 } from './board.ts';
 export { PositionIndex } from './core/position-index.ts';
 export { describePosition, type PositionWords } from './describe.ts';
+export { exchangeColors, exchangeRanks } from './exchange-colors.ts';
 export { isFenFault, parseFen } from './fen.ts';
 export { initialPosition } from './initial.ts';
 export {

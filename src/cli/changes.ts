@@ -1,10 +1,18 @@
 import { access, mkdir, writeFile } from 'node:fs/promises';
 import path from 'node:path';
-import { compareCourses, makeNews, writeChanges } from '../changes/index.ts';
+import {
+  compareCourses,
+  findJudgementsToAsk,
+  type JudgementToAsk,
+  makeNews,
+  writeChanges,
+} from '../changes/index.ts';
 import { printable, writeJson } from '../diagnostics/index.ts';
 import { listFolder } from '../files/index.ts';
+import type { Course } from '../model/index.ts';
 import { readRevision } from '../workspace/index.ts';
 import { count, exitCodes, stderr, stdout } from './console.ts';
+import { judgementData, printJudgement } from './judgements.ts';
 import { type LoadedCourse, loadCourse, loadFiles } from './load-course.ts';
 
 export interface ChangesOptions {
@@ -39,6 +47,7 @@ export async function changes(
   }
   const found = compareCourses(old.course, now.checked);
   const { language } = now.course.settings;
+  const toAsk = findJudgementsToAsk(old.course, now.checked);
   const isEmpty = found.chapters.length === 0 && found.side === undefined;
   if (options.write) {
     if (isEmpty) stdout.print`Nothing changed on the board: no news was written.\n`;
@@ -48,11 +57,31 @@ export async function changes(
       stdout.print`${file} is written. Edit it as you like; the next build publishes it.\n`;
     }
   } else if (options.format === 'json') {
-    stdout.printLines(writeJson(found));
+    const judgements = toAsk.map(({ judgement, why }) => ({
+      ...judgementData(judgement, now.course),
+      why,
+    }));
+    stdout.printLines(writeJson({ ...found, judgements }));
   } else if (isEmpty) stdout.print`Nothing changed on the board.\n`;
   else stdout.printLines(writeChanges(found, { language, form: options.format }));
+  if (options.format !== 'json' || options.write) askAgain(toAsk, now.course);
   return exitCodes.clean;
 }
+
+/** Judgements are the author's business: they are told beside what is written for students. */
+function askAgain(toAsk: readonly JudgementToAsk[], course: Course): void {
+  if (toAsk.length === 0) return;
+  stderr.print`\nFor you alone: is this still your judgement? If so, date it anew.\n`;
+  for (const { judgement, why } of toAsk) {
+    printJudgement(stderr, judgement, course);
+    stderr.print`  ${reasons[why]}\n`;
+  }
+}
+
+const reasons: Readonly<Record<JudgementToAsk['why'], string>> = {
+  lines: '(what the course shows from there on has changed)',
+  old: '(older than the previous edition)',
+};
 
 async function load(edition: string, course: string): Promise<LoadedCourse> {
   if (await isCourse(edition)) return loadCourse(edition);

@@ -1,6 +1,13 @@
 import { rules } from '../check/index.ts';
-import { type Diagnostic, reportGithub, reportJson, reportSarif } from '../diagnostics/index.ts';
+import {
+  type Diagnostic,
+  reportGithub,
+  reportJson,
+  reportSarif,
+  UserError,
+} from '../diagnostics/index.ts';
 import { count, exitCodes, stdout } from './console.ts';
+import { listJudgements } from './judgements.ts';
 import { openCourse } from './load-course.ts';
 import { mendFiles } from './mend-files.ts';
 import { packageVersion } from './package-version.ts';
@@ -10,10 +17,24 @@ export const checkFormats = ['text', 'json', 'sarif', 'github'] as const;
 export interface CheckOptions {
   readonly format: (typeof checkFormats)[number];
   readonly fix: boolean;
+  /** Lists the judgements of the course instead of its findings. */
+  readonly judgements?: boolean;
 }
 
 /** `linewright check`: prints all findings of a course; publishes nothing. */
-export async function check(folder: string, { format, fix }: CheckOptions): Promise<number> {
+export async function check(
+  folder: string,
+  { format, fix, judgements = false }: CheckOptions,
+): Promise<number> {
+  if (judgements) {
+    if (fix || (format !== 'text' && format !== 'json')) {
+      throw new UserError(
+        'judgements are only listed',
+        'use `--judgements` alone, or with `--format json`',
+      );
+    }
+    return listJudgements(folder, format);
+  }
   let loaded = await openCourse(folder);
   let mended = 0;
   if (fix) {

@@ -47,6 +47,11 @@ program
     new Option('--format <format>', 'of the findings').choices(checkFormats).default('text'),
   )
   .option('--fix', 'make the safe repairs in the files', false)
+  .option(
+    '--judgements',
+    'list what the author judges with `:judge` instead of the findings',
+    false,
+  )
   .action(async (folder: string, options: CheckOptions) => {
     process.exitCode = await check(folder, options);
   });

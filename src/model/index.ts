@@ -1,4 +1,4 @@
-export { fileAddress, fileOfAddress } from '../read/index.ts';
+export { fileAddress, fileOfAddress, readJudgement } from '../read/index.ts';
 export { assembleCourse, saidByChapter } from './assemble-course.ts';
 export { buildCourse } from './build-course.ts';
 export { castledBefore } from './castled.ts';
@@ -14,7 +14,8 @@ export { type ModelLimits, modelLimits } from './model-limits.ts';
 export { placeOfNode } from './place-of-node.ts';
 export { type ChapterToPlay, type PlayedChapter, playChapters } from './play/play-chapters.ts';
 export type { SaidElsewhere } from './play/work.ts';
-export { type Advice, adviceOf, isAdvice, isMarkedBad } from './queries/advice.ts';
+export { type Advice, adviceOf, isAdvice, isBadSign, isMarkedBad } from './queries/advice.ts';
+export { type Judgement, judgementsOf } from './queries/judgements.ts';
 export { nameUses, type UseOfName } from './queries/name-uses.ts';
 export {
   blockAt,

@@ -109,6 +109,8 @@ interface BlockBase {
   readonly place: Place;
   /** The side at the bottom of the board. */
   readonly view: Color;
+  /** Where the FEN stands that it starts from. */
+  readonly fen?: Place;
   /** The castlings that led to where it starts, in the blocks that it starts from. */
   readonly castled: readonly PlayedMove[];
 }
@@ -272,11 +274,24 @@ export interface PatternBlock extends BlockBase {
   readonly empty: readonly Square[];
   readonly at: readonly LabelUse[];
   readonly reversed: boolean;
+  /** Moves in SAN, one of which is advised wherever the pattern stands. */
+  readonly advice: readonly PatternMove[];
+  /** What holds wherever it stands. */
+  readonly claims: readonly Statement[];
+  readonly text: readonly PhrasingContent[];
+  /** Where advice, claims and text do not hold. */
+  readonly except: readonly LabelUse[];
   /** The first field of a FEN: only the pattern's own pieces. */
   readonly placement: string;
   readonly nodes: readonly MoveNode[];
   /** Keys of the positions of the course that match. */
   readonly matches: readonly PatternMatch[];
+}
+
+/** A move that belongs to no one position, as it is written. */
+export interface PatternMove {
+  readonly san: string;
+  readonly place: Place;
 }
 
 export interface PatternMatch {

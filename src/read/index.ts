@@ -8,6 +8,7 @@ export { blockNames } from './read-block.ts';
 export { type ChapterOptions, readChapter, reservedIds } from './read-chapter.ts';
 export { type FilesBeside, filesBeside, readCourse } from './read-course.ts';
 export { type CourseFrame, readFrame, repeatedIds } from './read-frame.ts';
+export { type JudgementText, readJudgement } from './read-judgement.ts';
 export { isDay } from './read-news.ts';
 export { gamesLimit } from './read-text-file.ts';
 export { remarkCourse } from './remark-course.ts';

@@ -36,6 +36,7 @@ export const directiveNames = [
   'later',
   'end',
   'option',
+  'judge',
   'allow',
 ] as const;
 export type DirectiveName = (typeof directiveNames)[number];

@@ -3,6 +3,7 @@ import type { TextDirective } from 'mdast-util-directive';
 import { nearestName } from '../diagnostics/index.ts';
 import { arrowProblem, isLabel, labelHint, squareProblem } from './names.ts';
 import { type DirectiveName, type DirectiveNode, directiveNames } from './nodes.ts';
+import { readJudgement } from './read-judgement.ts';
 import { placeOf, positionOf, type TextContext } from './text-context.ts';
 
 /** A line end within a text, with what its container puts before the next line. */
@@ -95,6 +96,13 @@ function argumentProblem(name: DirectiveName, argument: string) {
         ? {
             message: 'This claim says nothing.',
             hint: 'Write what is claimed, such as `:claim[isolated d5]`.',
+          }
+        : undefined;
+    case 'judge':
+      return readJudgement(argument).text === ''
+        ? {
+            message: 'This judgement says nothing.',
+            hint: 'Write what you judge, with a date before it if you like: `:judge[2026-11-01 The knight is better than the bishop.]`.',
           }
         : undefined;
     case 'allow':

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import type { BlockContext } from './block-context.ts';
 import type { Fence } from './fence.ts';
 import { isLabel, labelHint, piecePlace } from './names.ts';
-import { listOf, namesOf, readBody, textValue } from './read-body.ts';
+import { itemsOf, listOf, namesOf, readBody, readBodyText, textValue } from './read-body.ts';
 import type { PatternPiece, PlacedText } from './types.ts';
 
 const pieces = listOf('squares and pieces such as `d4 e3 Bd3 Nf3`').optional();
@@ -15,6 +15,10 @@ const schema = z.strictObject(
     empty: listOf('squares such as `e5 f4`').optional(),
     at: listOf('names of positions').optional(),
     reversed: z.boolean({ error: '`true` or `false`' }).optional(),
+    advice: listOf('a move such as `Nb4`, or a list of moves').optional(),
+    claim: listOf('a claim, or a list of claims').optional(),
+    text: textValue.optional(),
+    except: listOf('names of positions').optional(),
   },
   { error: 'a list of `name: value` lines' },
 );
@@ -43,9 +47,10 @@ export function readPattern(fence: Fence, context: BlockContext) {
       context,
     ),
   );
-  const at = namesOf(body.at, 'at', yaml).filter((item) =>
-    keep(item, isLabel(item.text), 'is no name for a position', labelHint, context),
-  );
+  const labels = (key: 'at' | 'except') =>
+    namesOf(body[key], key, yaml).filter((item) =>
+      keep(item, isLabel(item.text), 'is no name for a position', labelHint, context),
+    );
   if (yaml.value && placed.length === 0) {
     context.report({
       place: fence.opening,
@@ -54,7 +59,17 @@ export function readPattern(fence: Fence, context: BlockContext) {
     });
   }
   reportImpossible(placed, empty, context);
-  return { title: body.title ?? '', pieces: placed, empty, at, reversed: body.reversed ?? false };
+  return {
+    title: body.title ?? '',
+    pieces: placed,
+    empty,
+    at: labels('at'),
+    reversed: body.reversed ?? false,
+    advice: namesOf(body.advice, 'advice', yaml),
+    claims: itemsOf(body.claim, 'claim', yaml),
+    text: readBodyText(body.text, 'text', yaml, context),
+    except: labels('except'),
+  };
 }
 
 function keep(

@@ -254,6 +254,13 @@ export interface PatternSyntax {
   readonly at: readonly PlacedText[];
   /** Whether it also holds with colours exchanged. */
   readonly reversed: boolean;
+  /** Moves in SAN, one of which is advised wherever it stands. */
+  readonly advice: readonly PlacedText[];
+  /** What is claimed wherever it stands. */
+  readonly claims: readonly PlacedText[];
+  readonly text: PhrasingContent[];
+  /** Labels where advice, claims and text do not hold. */
+  readonly except: readonly PlacedText[];
 }
 
 export interface PatternPiece {

@@ -1,5 +1,5 @@
 import type { ElementContent } from 'hast';
-import type { DirectiveName, DirectiveNode } from '../model/index.ts';
+import { type DirectiveName, type DirectiveNode, readJudgement } from '../model/index.ts';
 import { positionInWords, type RenderContext } from './context.ts';
 import { element, linkTo } from './hast.ts';
 
@@ -43,6 +43,8 @@ export function renderDirective(
         : [element('span', { className: ['end'] }, [strings.lineEnds(argument)])];
     case 'option':
       return [element('span', { className: ['option'] }, [strings.alternative(argument)])];
+    case 'judge':
+      return [element('span', { className: ['judgement'] }, [readJudgement(argument).text])];
     default:
       return [];
   }

@@ -66,3 +66,23 @@ test('a long list is folded', () => {
   const items = page.slice(page.indexOf('class="pattern"')).match(/<li>/g) ?? [];
   expect(pattern(page)).toContain(`In ${items.length} positions`);
 });
+
+test('what holds wherever a pattern stands: its text, its advice, its claims and where they do not hold', () => {
+  const moves = '```moves\n1. e4 e5 2. Nf3 Nc6 {:here[open]} 3. d4\n```\n';
+  const says = [
+    'text: "Take *space* while you can: :judge[2025-11-01 the centre is worth a tempo.]"',
+    'advice: [d4, Bc4]',
+    'claim:',
+    '  - not passed e4 and attacks e4 d5 f5',
+    '  - legal Bb5',
+    'except: open',
+  ].join('\n');
+  const [page = ''] = renderCourse([`${moves}\n${pawns(`${says}\n`)}`]);
+  expect(pattern(page).split('\n').slice(2, 6)).toEqual([
+    'Take space while you can: the centre is worth a tempo.',
+    'Advised: d4 or Bc4',
+    'True in each of these positions: the pawn on e4 is not passed; e4 attacks d5 and f5; legal Bb5',
+    'Except after 2...Nc6',
+  ]);
+  expect(page).toContain('<code>legal Bb5</code>');
+});

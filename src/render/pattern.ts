@@ -1,20 +1,27 @@
-import type { Element } from 'hast';
+import type { Element, ElementContent } from 'hast';
 import { counted } from '../contract/index.ts';
 import type { PatternBlock } from '../model/index.ts';
-import type { SharedContext } from './context.ts';
+import { claimWords } from './claim-words.ts';
+import { positionInWords, type SharedContext } from './context.ts';
 import type { BoardNode, PlacesNode } from './document.ts';
-import { element } from './hast.ts';
+import { element, linkTo, text } from './hast.ts';
+import { sanHtml } from './notation.ts';
 import { patternPlaces } from './pattern-places.ts';
 
-/**
- * A placement on a small board, and every position of the course that has it. `here` is the chapter
- * that the reader is in; absent on a page that is none.
- */
+/** Where a pattern is shown. */
+export interface PatternSetting {
+  readonly id: string;
+  /** The chapter that the reader is in; absent on a page that is none. */
+  readonly here?: string;
+  /** Its text; absent where only the chapter shows it. */
+  readonly text?: readonly ElementContent[];
+}
+
+/** A placement on a small board, what holds where it stands, and every position of the course that has it. */
 export function renderPattern(
   context: SharedContext,
   block: PatternBlock,
-  id: string,
-  here?: string,
+  { id, here, text: words = [] }: PatternSetting,
 ): Element {
   const { strings } = context;
   const { placement, view, empty, matches, title } = block;
@@ -36,6 +43,8 @@ export function renderPattern(
   const figcaption = element('figcaption', {}, [
     element('p', { className: ['pattern-title'] }, [title]),
     ...(empty.length > 0 ? [element('p', { className: ['legend'] }, [strings.patternLegend])] : []),
+    ...(words.length > 0 ? [element('p', { className: ['pattern-text'] }, words)] : []),
+    ...whatHolds(context, block, here),
     element('p', { className: ['count'] }, [count]),
     placesOf(false),
     ...(isReversed
@@ -46,6 +55,45 @@ export function renderPattern(
   return element('figure', { className: ['pattern'], id }, [still, figcaption], {
     role: 'pattern',
   });
+}
+
+/** Advice and claims, which hold in every position of the pattern, and where they do not. */
+function whatHolds(
+  { course, strings, notation }: SharedContext,
+  { advice, claims, except }: PatternBlock,
+  here: string | undefined,
+): Element[] {
+  const moves = advice.map(({ san }) => element('span', {}, sanHtml(san, notation)));
+  const words = claims.flatMap(({ argument }) => claimWords(argument, strings));
+  const names = except.flatMap(({ name }) => {
+    const ref = course.labels[name]?.ref;
+    if (ref === undefined) return [];
+    return [
+      linkTo({ to: 'place', ref }, 'position', [positionInWords(course, ref, strings, here)]),
+    ];
+  });
+  const line = (name: string, lead: string, content: readonly ElementContent[]) =>
+    content.length === 0 ? [] : [element('p', { className: [name] }, [`${lead} `, ...content])];
+  return [
+    ...line('pattern-advice', strings.patternAdvice, between(moves, ` ${strings.patternOr} `)),
+    ...line(
+      'pattern-claims',
+      strings.patternClaims,
+      between(
+        words.map((claim) =>
+          'words' in claim
+            ? element('span', {}, [claim.words])
+            : element('code', {}, [claim.written]),
+        ),
+        '; ',
+      ),
+    ),
+    ...line('pattern-except', strings.patternExcept, between(names, ', ')),
+  ];
+}
+
+function between(elements: readonly Element[], separator: string): ElementContent[] {
+  return elements.flatMap((each, index) => (index === 0 ? [each] : [text(separator), each]));
 }
 
 function piecesInWords(

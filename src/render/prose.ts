@@ -70,7 +70,11 @@ function renderBlock(context: RenderContext, block: Block, renderText: RenderCom
     case 'game':
       return [renderGame(context, block, renderText), ...lastBoard(chapter, block, strings)];
     case 'pattern':
-      return renderPattern(context, block, chapterIds(chapter).ofNode(block, 0), chapter.file);
+      return renderPattern(context, block, {
+        id: chapterIds(chapter).ofNode(block, 0),
+        here: chapter.file,
+        text: renderText(block.text),
+      });
   }
 }
 

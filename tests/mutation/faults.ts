@@ -8,6 +8,8 @@ import type { Place } from '../../src/diagnostics/index.ts';
 import { blockAt, type MoveNode, type MovesBlock, nodeAt } from '../../src/model/index.ts';
 import { blockNames } from '../../src/read/index.ts';
 import { type CourseInMemory, textOf } from './course-in-memory.ts';
+import { faultsOfExercises } from './faults-of-exercises.ts';
+import { faultsOfPatterns } from './faults-of-patterns.ts';
 
 export interface Fault {
   readonly file: string;
@@ -426,6 +428,8 @@ export const faultKinds: readonly FaultKind[] = [
       }
     },
   },
+  ...faultsOfExercises,
+  ...faultsOfPatterns,
 ];
 
 function linesUp(block: MovesBlock, last: MoveNode): MoveNode[] {

@@ -74,6 +74,18 @@ without an answer; that is reported too, since nothing unproved is published as 
       ],
     },
     {
+      title: 'Claims in the lines of an exercise',
+      course:
+        '```exercise after="1. f3 e5 2. g4"\nask: Mate?\nanswer: 2... Qh4# {:claim[mate]}\nwrong: 2... d5 {attacks e4. :claim[attacks d5 e4 and check]}\n```',
+      findings: [
+        {
+          start: '4:54',
+          end: '4:59',
+          message: "`check` is false after 2...d5: nothing attacks White's king on e1.",
+        },
+      ],
+    },
+    {
       title: 'Nothing stands there: neither the claim nor its denial is true',
       course: '```moves\n1. e4 {:claim[not loose e5]}\n```',
       findings: [{ start: '2:15', message: '`not loose e5` is false after 1.e4: e5 is empty.' }],

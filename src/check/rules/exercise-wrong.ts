@@ -1,18 +1,26 @@
-import type { Finding } from '../../diagnostics/index.ts';
+import type { Finding, Place } from '../../diagnostics/index.ts';
 import type { ExerciseBlock, ExerciseLine, MoveNode } from '../../model/index.ts';
+import { isBadSign } from '../../model/index.ts';
+import { glyphSign } from '../../movetext/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { moveName } from '../move-name.ts';
-import type { CourseView } from '../view/index.ts';
+import { type CourseView, moveAsked } from '../view/index.ts';
 import { whereIs } from '../words.ts';
 
 export const exerciseWrong = defineCourseRule({
   id: 'exercise-wrong',
   severity: 'error',
-  finds: 'An exercise whose answer is not what the course advises.',
+  finds: 'An exercise whose moves are not what the course says of them.',
   documentation: `
 Where the course advises a move in the position of an exercise, an \`answer\` must be that move; a good
 move that is not the advice belongs to \`also\`. No move may stand in two of the lists \`answer\`, \`also\`
 and \`wrong\`. Moves that cannot be played are \`move-illegal\` here as anywhere.
+
+What a block of moves says of a move holds in exercises too:
+
+- a move that is marked \`?\`, \`??\` or \`?!\` anywhere in the course is neither \`answer\` nor \`also\`;
+- the course's advice, and a move with \`:option\`, are not \`wrong\`;
+- the moves that follow an answer, or a move of \`also\`, keep to the advice of the positions that they reach.
 `,
   examples: [
     {
@@ -29,6 +37,58 @@ and \`wrong\`. Moves that cannot be played are \`move-illegal\` here as anywhere
       ],
     },
     {
+      title: 'The course calls the move a mistake',
+      course:
+        '```moves\n1. e4 e5 2. Nf3 Nc6 {:here[open]} 3. Bb5\n  ( 3. Nxe5?? Nxe5 )\n```\n\n```exercise at="open"\nask: What now?\nanswer: 3. Bb5\nalso: 3. Nxe5\n```',
+      findings: [
+        {
+          start: '9:10',
+          end: '9:14',
+          message: '3.Nxe5 stands under `also`, but in line 3 the course marks it ??.',
+          hint: 'Take it out, or list it under `wrong`.',
+        },
+      ],
+    },
+    {
+      title: 'The advice, and an alternative, are called wrong',
+      course:
+        '```moves\n1. e4 e5 2. Nf3 Nc6 {:here[open]} 3. Bb5\n  ( 3. Bc4 {:option[quieter]} 3... Bc5 = )\n```\n\n```exercise at="open"\nask: Which moves are no good?\nanswer: 3. Bb5\nwrong:\n  - 3. Bc4 {does not attack the knight.}\n```',
+      findings: [
+        {
+          start: '10:8',
+          message: '3.Bc4 stands under `wrong`, but in line 3 the course calls it an alternative.',
+          hint: 'List it under `also`.',
+        },
+      ],
+    },
+    {
+      title: 'The line leaves the advice further on',
+      course:
+        '```moves\n1. e4 e5 2. Nf3 Nc6 {:here[open]} 3. Bb5 a6 4. Ba4\n```\n\n```exercise at="open"\nask: What now?\nanswer: 3. Bb5 a6 4. Bxc6 dxc6\n```',
+      findings: [
+        {
+          start: '7:22',
+          end: '7:26',
+          message:
+            'The line of this answer goes on with 4.Bxc6, but in line 2 the course advises 4.Ba4 in that position.',
+          hint: 'Go on with 4.Ba4, or end the line before.',
+        },
+      ],
+    },
+    {
+      title: 'One move in two lists',
+      course:
+        '```exercise after="1. e4 e5"\nask: What now?\nanswer:\n  - 2. Nf3\n  - 2. Nc3\nwrong: 2. Nc3 {is slow.}\n```',
+      findings: [
+        {
+          start: '6:11',
+          end: '6:14',
+          message: '2.Nc3 stands under `answer` already.',
+          hint: 'Keep it in one of the two lists.',
+        },
+      ],
+    },
+    {
       title: 'A sound exercise',
       course:
         '```moves\n1. e4 e5 2. Nf3 Nc6 {:here[open]} 3. Bb5\n```\n\n```exercise at="open"\nask: What now?\nanswer: 3. Bb5 {pins nothing yet} a6 4. Ba4\nalso: 3. Bc4 {is another course}\nwrong: 3. h4\nhint: Ask the knight.\n```',
@@ -38,53 +98,147 @@ and \`wrong\`. Moves that cannot be played are \`move-illegal\` here as anywhere
   *inChapter({ chapter, course }) {
     for (const block of chapter.blocks) {
       if (block.kind !== 'exercise' || !block.position) continue;
+      for (const list of ['answer', 'also'] as const) {
+        for (const line of block[list]) {
+          yield* againstSign(course, list, line);
+          yield* againstLaterAdvice(course, list, line);
+        }
+      }
+      for (const line of block.wrong) yield* wrongAgainstCourse(course, line);
       yield* againstAdvice(course, block);
       yield* listedTwice(block);
     }
   },
 });
 
-function* againstAdvice(
-  course: CourseView,
-  { position, answer }: ExerciseBlock,
-): Generator<Finding> {
-  const advice = position && course.ask('advice', position.key);
-  if (!advice) return;
+/** The first move of a line of an exercise, where it can be played. */
+interface FirstMove {
+  readonly san: string;
+  /** `7...Be7`. */
+  readonly name: string;
+  /** `Position.key` of the exercise. */
+  readonly key: string;
+  readonly place: Place;
+}
+
+function firstOf(line: ExerciseLine): FirstMove | undefined {
+  const [start] = line;
+  const first = line[start?.children[0] ?? -1];
+  if (!start?.position || !first?.move || !first.written) return undefined;
+  const { place } = first.written;
+  return { san: first.move.san, name: moveName(first, start), key: start.position.key, place };
+}
+
+function* againstAdvice(course: CourseView, { answer }: ExerciseBlock): Generator<Finding> {
   for (const line of answer) {
     const first = firstOf(line);
-    if (!first?.move || !first.written || first.move.san === advice.san) continue;
-    const there = course.ask('advicePlace', position.key);
+    const advice = first && course.ask('advice', first.key);
+    if (!advice || first.san === advice.san) continue;
+    // That it is marked bad says more.
+    if (markOf(course, first) !== undefined) continue;
+    const there = course.ask('advicePlace', first.key);
     if (!there) continue;
-    const name = moveName(first, line[0]);
     yield {
-      place: first.written.place,
-      message: `The answer is ${name}, but ${whereIs(there, first.written.place)} the course advises ${advice.name} in this position.`,
-      hint: `Make ${advice.name} the answer, and list ${name} under \`also\` if it is good too.`,
+      place: first.place,
+      message: `The answer is ${first.name}, but ${whereIs(there, first.place)} the course advises ${advice.name} in this position.`,
+      hint: `Make ${advice.name} the answer, and list ${first.name} under \`also\` if it is good too.`,
       related: [{ place: there, message: `${advice.name} is advised here` }],
     };
   }
 }
 
+/** The sign by which the course calls a move bad; none where it advises it elsewhere, which contradicts itself. */
+function markOf(course: CourseView, { key, san }: FirstMove): string | undefined {
+  const judged = course.ask('judged', moveAsked(key, san));
+  if (judged?.bad === undefined || judged.advised) return undefined;
+  return glyphSign(judged.bad);
+}
+
+function* againstSign(
+  course: CourseView,
+  list: 'answer' | 'also',
+  line: ExerciseLine,
+): Generator<Finding> {
+  const first = firstOf(line);
+  const sign = first && markOf(course, first);
+  const there = sign && course.ask('judgedPlace', moveAsked(first.key, first.san));
+  if (!there) return;
+  yield {
+    place: first.place,
+    message: `${first.name} stands under \`${list}\`, but ${whereIs(there, first.place)} the course marks it ${sign}.`,
+    hint: 'Take it out, or list it under `wrong`.',
+    related: [{ place: there, message: `${first.name} is marked here` }],
+  };
+}
+
+function* wrongAgainstCourse(course: CourseView, line: ExerciseLine): Generator<Finding> {
+  const first = firstOf(line);
+  const judged = first && course.ask('judged', moveAsked(first.key, first.san));
+  if (!judged || judged.bad !== undefined || !(judged.advised || judged.option)) return;
+  const there = judged.advised
+    ? course.ask('advicePlace', first.key)
+    : course.ask('judgedPlace', moveAsked(first.key, first.san));
+  if (!there) return;
+  const says = judged.advised ? 'advises it' : 'calls it an alternative';
+  yield {
+    place: first.place,
+    message: `${first.name} stands under \`wrong\`, but ${whereIs(there, first.place)} the course ${says}.`,
+    hint: judged.advised ? 'Make it the answer.' : 'List it under `also`.',
+    related: [{ place: there, message: `the course ${says} here` }],
+  };
+}
+
+/** The first move of the student's behind the one that is asked for that is not the advice where it is played. */
+function* againstLaterAdvice(
+  course: CourseView,
+  list: 'answer' | 'also',
+  line: ExerciseLine,
+): Generator<Finding> {
+  const asked = line[0]?.children[0];
+  for (const { node, parent } of mainLineOf(line)) {
+    if (node.index === asked || !parent.position || !node.move || !node.written) continue;
+    // A line may show a mistake, with its sign.
+    if (node.glyphs.some(isBadSign)) return;
+    const { key } = parent.position;
+    const { place } = node.written;
+    const advice = course.ask('advice', key);
+    if (!advice || advice.san === node.move.san) continue;
+    const there = course.ask('advicePlace', key);
+    if (!there) return;
+    const what = list === 'answer' ? 'answer' : 'move';
+    yield {
+      place,
+      message: `The line of this ${what} goes on with ${moveName(node, parent)}, but ${whereIs(there, place)} the course advises ${advice.name} in that position.`,
+      hint: `Go on with ${advice.name}, or end the line before.`,
+      related: [{ place: there, message: `${advice.name} is advised here` }],
+    };
+    return;
+  }
+}
+
+function* mainLineOf(line: ExerciseLine): Generator<{ node: MoveNode; parent: MoveNode }> {
+  for (let parent = line[0]; parent; ) {
+    const node: MoveNode | undefined = line[parent.children[0] ?? -1];
+    if (node) yield { node, parent };
+    parent = node;
+  }
+}
+
 function* listedTwice({ answer, also, wrong }: ExerciseBlock): Generator<Finding> {
-  const seen = new Map<string, { list: string; node: MoveNode }>();
+  const seen = new Map<string, string>();
   for (const [list, lines] of Object.entries({ answer, also, wrong })) {
     for (const line of lines) {
       const first = firstOf(line);
-      if (!first?.move || !first.written) continue;
-      const earlier = seen.get(first.move.san);
-      if (!earlier) seen.set(first.move.san, { list, node: first });
-      else if (earlier.list !== list) {
+      if (!first) continue;
+      const earlier = seen.get(first.san);
+      if (!earlier) seen.set(first.san, list);
+      else if (earlier !== list) {
         yield {
-          place: first.written.place,
-          message: `${moveName(first, line[0])} stands under \`${earlier.list}\` already.`,
+          place: first.place,
+          message: `${first.name} stands under \`${earlier}\` already.`,
           hint: 'Keep it in one of the two lists.',
         };
       }
     }
   }
-}
-
-function firstOf(line: ExerciseLine): MoveNode | undefined {
-  const first = line[0]?.children[0];
-  return first === undefined ? undefined : line[first];
 }

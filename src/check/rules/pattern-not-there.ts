@@ -41,11 +41,10 @@ board turned upside down. Under \`at\` stand the named positions where it must h
       for (const { name, place } of block.at) {
         const position = course.ask('name', name);
         if (!position) continue;
-        const board = readBoard(position);
-        if (matchPattern(block, board)) continue;
+        if (matchPattern(block, position)) continue;
         yield {
           place,
-          message: `The pattern does not hold in \`${name}\`: ${missing(block, board)}.`,
+          message: `The pattern does not hold in \`${name}\`: ${missing(block, readBoard(position))}.`,
           hint: 'Correct the pattern, or take the name out of `at`.',
           related: placeOfName(name, course),
         };

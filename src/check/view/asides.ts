@@ -49,7 +49,7 @@ function asideIn({ blocks }: CourseIndex, block: string): ReadonlyMap<number, As
   // Parents stand before their children.
   for (const { node } of nodes.values()) {
     const before = found.get(node.parent ?? -1);
-    found.set(node.index, node.bad ? 'bad' : (before ?? (node.option ? 'option' : undefined)));
+    found.set(node.index, node.rejected ? 'bad' : (before ?? (node.option ? 'option' : undefined)));
   }
   asidesInBlocks.set(nodes, found);
   return found;

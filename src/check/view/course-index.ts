@@ -1,6 +1,11 @@
 import type { LinkTargets } from '../../addresses/index.ts';
 import { firstNames, type NameInCourse } from '../../model/index.ts';
-import type { BlockSummary, ChapterSummary, NodeSummary } from '../chapter-summary.ts';
+import type {
+  BlockSummary,
+  ChapterSummary,
+  DatedJudgement,
+  NodeSummary,
+} from '../chapter-summary.ts';
 
 /** A place of a position in the `moves` blocks of a course. */
 export interface Occurrence {
@@ -24,6 +29,9 @@ export interface CourseIndex {
   readonly at: ReadonlyMap<string, readonly Occurrence[]>;
   /** The moves that are played from each position, in the order of the course. */
   readonly from: ReadonlyMap<string, readonly Occurrence[]>;
+  readonly judgements: readonly DatedJudgement[];
+  /** How many patterns the course has. */
+  readonly patterns: number;
   /** The nodes of each block, by `file key`. */
   readonly blocks: ReadonlyMap<string, ReadonlyMap<number, Occurrence>>;
   /** The blocks that start from a name or that a text links below, by `file key`. */
@@ -54,7 +62,10 @@ export function makeCourseIndex(summaries: readonly ChapterSummary[]): CourseInd
       }
     }
   }
-  return { order, names: firstNames(summaries), targets, at, from, blocks, joined };
+  const patterns = summaries.reduce((sum, summary) => sum + summary.patterns.length, 0);
+  const judgements = summaries.flatMap((summary) => summary.judgements);
+  const names = firstNames(summaries);
+  return { order, names, targets, at, from, patterns, judgements, blocks, joined };
 }
 
 function add(map: Map<string, Occurrence[]>, key: string, value: Occurrence): void {

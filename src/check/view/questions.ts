@@ -7,9 +7,14 @@
 import { isTarget } from '../../addresses/index.ts';
 import type { Position } from '../../chess/index.ts';
 import { createSuggester, nearestName, type Place } from '../../diagnostics/index.ts';
+import type { PatternBlock } from '../../model/index.ts';
 import { expandPlace } from '../chapter-summary.ts';
 import { type Aside, asideAt } from './asides.ts';
 import type { CourseIndex, Occurrence } from './course-index.ts';
+import { findCastled } from './find-castled.ts';
+import { findMatches } from './find-matches.ts';
+import { findTwins, firstReached } from './find-twins.ts';
+import { hashOf } from './hash-of.ts';
 import { type Untold, untoldMeetings } from './meetings.ts';
 import { type MoveNear, moveNear } from './move-near.ts';
 
@@ -49,6 +54,44 @@ export interface Missed {
   readonly title: string;
   /** The `#…` that another one is probably a slip of. */
   readonly near?: string;
+}
+
+/** What blocks say of a move. */
+export interface MoveJudged {
+  /** `7...Be7`. */
+  readonly name: string;
+  readonly advised: boolean;
+  readonly option: boolean;
+  /** The sign that calls it bad, by its glyph. */
+  readonly bad?: number;
+}
+
+/** A move in the words of the questions `judged` and `judgedPlace`. */
+export function moveAsked(key: string, san: string): string {
+  return `${san} ${key}`;
+}
+
+/** A pattern in the words of the question `matches`. */
+export function patternAsked({ pieces, empty, reversed }: PatternAsked): string {
+  return JSON.stringify({ pieces, empty, reversed });
+}
+
+type PatternAsked = Pick<PatternBlock, 'pieces' | 'empty' | 'reversed'>;
+
+/** A position as others speak of it. */
+export interface PositionTold {
+  readonly key: string;
+  /** The move that leads there first, `7...Be7`; empty for a position that blocks only start from. */
+  readonly name: string;
+}
+
+export interface PatternPlace extends PositionTold {
+  /** Whether it has the pattern with the colours exchanged. */
+  readonly reversed: boolean;
+  /** Whether every line that has it runs through a move that the course calls bad. */
+  readonly refuted: boolean;
+  /** What the course advises there. */
+  readonly advised?: MoveTold;
 }
 
 function question<Answer>(
@@ -94,6 +137,33 @@ export const questions = {
     (advice) => (advice ? `${advice.san} ${advice.name}` : ''),
   ),
   advicePlace: question((index, key) => placeOf(firstAdvice(index, key)), json),
+  /** How blocks judge a move in a position, of `moveAsked`; nothing where none plays it. */
+  judged: question<MoveJudged | undefined>(
+    (index, about) => moveJudged(playsOf(index, about)),
+    (judged) => (judged ? json(judged) : ''),
+  ),
+  /** Where such a move is first called bad or an alternative. */
+  judgedPlace: question((index, about) => {
+    const plays = playsOf(index, about);
+    const isJudged = ({ node }: Occurrence) => node.bad !== undefined || node.option;
+    return placeOf(plays.find(isJudged) ?? plays[0]);
+  }, json),
+  /** The positions of the course that have a pattern, of `patternAsked`; nothing where too much would be looked at. */
+  matches: question<readonly PatternPlace[] | undefined>(
+    (index, about) => findMatches(index, JSON.parse(about) as PatternAsked),
+    (matches) => (matches && matches.length > 0 ? hashOf(json(matches)) : json(matches)),
+  ),
+  /** The castlings that led to a position by the first way to it. */
+  castled: question((index, key) => findCastled(index, key), json),
+  /** Positions that a move of the course leads to, and that differ from this one in turn and rights alone. */
+  twins: question<readonly PositionTold[]>(
+    (index, key) => findTwins(index, key),
+    (twins) => (twins.length > 0 ? json(twins) : ''),
+  ),
+  /** All judgements that seem to be dated. */
+  datedJudgements: question(({ judgements }) => judgements, json),
+  /** Where a position stands first, of those places that a move leads to. */
+  positionPlace: question((index, key) => placeOf(firstReached(index, key)), json),
   /** The first assessment of a position. */
   verdict: question((index, key) => firstVerdict(index, key)?.node.verdict, json),
   verdictPlace: question((index, key) => placeOf(firstVerdict(index, key)), json),
@@ -106,7 +176,7 @@ export const questions = {
   moveAt: question<MoveNear | undefined>(moveNear, (answer) => (answer ? json(answer) : '')),
   /** Whether a block plays a move from a position that is not called bad. */
   answered: question(
-    ({ from }, key) => from.get(key)?.some(({ node }) => !node.bad) ?? false,
+    ({ from }, key) => from.get(key)?.some(({ node }) => node.bad === undefined) ?? false,
     (isAnswered) => (isAnswered ? 'answered' : ''),
   ),
   /**
@@ -199,6 +269,23 @@ function lineEnds({ at, blocks }: CourseIndex, key: string): LineEnd[] {
 
 function moveAt({ blocks }: CourseIndex, { chapter, block, node }: Omit<LineEnd, 'start'>) {
   return blocks.get(`${chapter} ${block}`)?.get(node);
+}
+
+function playsOf({ from }: CourseIndex, about: string): readonly Occurrence[] {
+  const [, san = '', key = ''] = /^(\S+) (.*)$/s.exec(about) ?? [];
+  return from.get(key)?.filter(({ node }) => node.san === san) ?? [];
+}
+
+function moveJudged(plays: readonly Occurrence[]): MoveJudged | undefined {
+  const [first] = plays;
+  if (!first) return undefined;
+  const bad = plays.find(({ node }) => node.bad !== undefined)?.node.bad;
+  return {
+    name: first.node.name,
+    advised: plays.some(({ node }) => node.advised),
+    option: plays.some(({ node }) => node.option),
+    ...(bad === undefined ? {} : { bad }),
+  };
 }
 
 const suggesters = new WeakMap<CourseIndex, (name: string) => string | undefined>();

@@ -1,6 +1,7 @@
 import { type Color, writePlacement } from '../../chess/index.ts';
 import type { Place } from '../../diagnostics/index.ts';
 import {
+  type BlockSyntax,
   type DiagramSyntax,
   type ExerciseSyntax,
   type GameSyntax,
@@ -33,12 +34,14 @@ export interface BlockSurroundings {
  */
 export function finishBlock(block: BlockInWork, around: BlockSurroundings): Block {
   const { syntax, tree } = block;
+  const fen = fenPlace(syntax);
   const base = {
     key: syntax.key,
     chapter: block.chapter.syntax.file,
     place: syntax.place,
     view: syntax.view ?? around.view,
     castled: block.castled,
+    ...(fen && { fen }),
   };
   switch (syntax.kind) {
     case 'moves':
@@ -63,6 +66,14 @@ export function finishBlock(block: BlockInWork, around: BlockSurroundings): Bloc
     case 'pattern':
       return { ...base, kind: 'pattern', nodes: [], ...pattern(syntax) };
   }
+}
+
+/** The FEN that an author typed for a position of the course; a game has its own. */
+function fenPlace(syntax: BlockSyntax): Place | undefined {
+  if (syntax.kind === 'game' || syntax.kind === 'pattern') return undefined;
+  if (syntax.fen) return syntax.fen.place;
+  if (syntax.kind !== 'moves' || syntax.from) return undefined;
+  return syntax.moves.tags.find(({ name }) => name === 'FEN')?.place;
 }
 
 function position(syntax: DiagramSyntax | ExerciseSyntax, { tree, shows }: BlockInWork) {
@@ -93,9 +104,7 @@ function drawn(syntax: DiagramSyntax, { tree, shows }: BlockInWork) {
       ...syntax.arrows.map(({ text, meaning }) => ({ meaning, ...parseArrow(text) })),
       ...(said?.arrows ?? []),
     ],
-    claims: syntax.claims.map(
-      ({ text, place }): Statement => ({ name: 'claim', argument: text, place }),
-    ),
+    claims: syntax.claims.map(claim),
   };
 }
 
@@ -181,9 +190,17 @@ function pattern(syntax: PatternSyntax) {
     empty: syntax.empty.map(({ text }) => text),
     at: syntax.at.map(labelUse),
     reversed: syntax.reversed,
+    advice: syntax.advice.map(({ text, place }) => ({ san: text, place })),
+    claims: syntax.claims.map(claim),
+    text: syntax.text,
+    except: syntax.except.map(labelUse),
     placement: writePlacement(board),
     matches: [],
   };
+}
+
+function claim({ text, place }: PlacedText): Statement {
+  return { name: 'claim', argument: text, place };
 }
 
 function labelUse({ text, place }: PlacedText): LabelUse {

@@ -74,8 +74,31 @@ function hearBlock(block: BlockInWork, course: CourseInWork): void {
       else hearText(content, { node: tree.nodes[node] });
     }
   }
-  for (const text of textsOf(block.syntax)) hearText(text, { shown: block.shows });
+  if (block.syntax.kind === 'pattern') hearPattern(block, course);
+  else for (const text of textsOf(block.syntax)) hearText(text, { shown: block.shows });
 }
+
+/** A pattern stands in many positions or in none, so its text can speak of no single one. */
+function hearPattern({ syntax, chapter, index }: BlockInWork, course: CourseInWork): void {
+  for (const text of textsOf(syntax)) {
+    walkText(text, (inner) => {
+      if (inner.type === 'proseMoves') {
+        findMovesOfText(inner, { chapter, last: index }, course);
+      } else if (inner.type === 'courseDirective' && !ofNoPosition.has(inner.name)) {
+        reportIn(chapter)(
+          placeOfNode(inner, chapter.syntax.file),
+          `\`:${inner.name}[…]\` speaks of a position, and a pattern shows none.`,
+          inner.name === 'claim'
+            ? 'List it under `claim`: it is verified wherever the pattern stands.'
+            : 'Put it behind a move.',
+        );
+      }
+    });
+  }
+}
+
+/** What may be said without a position. */
+const ofNoPosition: ReadonlySet<string> = new Set(['judge', 'allow']);
 
 /** Lets a directive speak of a position. */
 function hear(

@@ -179,9 +179,10 @@ export function treesOf({ tree, lines }: BlockInWork): TreeInWork[] {
   return [tree, ...lines.answer, ...lines.also, ...lines.wrong];
 }
 
-/** The texts of a block that belong to no move: captions, questions, hints. */
+/** The texts of a block that belong to no move: captions, questions, hints, a pattern's. */
 export function textsOf(block: BlockSyntax): readonly (RootContent | PhrasingContent)[][] {
   if (block.kind === 'diagram') return [block.caption];
+  if (block.kind === 'pattern') return [block.text];
   return block.kind === 'exercise' ? [block.ask, block.hint] : [];
 }
 

@@ -57,6 +57,10 @@ function isRejected(node: MoveNode): boolean {
 }
 
 /** `?`, `??` and `?!` are $2, $4 and $6 (PGN standard, section 10). */
-export function isMarkedBad({ glyphs }: MoveNode): boolean {
-  return glyphs.some((nag) => nag === 2 || nag === 4 || nag === 6);
+export function isMarkedBad({ glyphs }: Pick<MoveNode, 'glyphs'>): boolean {
+  return glyphs.some(isBadSign);
+}
+
+export function isBadSign(nag: number): boolean {
+  return nag === 2 || nag === 4 || nag === 6;
 }

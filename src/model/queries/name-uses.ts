@@ -33,6 +33,6 @@ function usesOf(block: Block): readonly LabelUse[] {
     case 'game':
       return block.unknownLimits.filter(({ name }) => !/^\d+$/.test(name));
     case 'pattern':
-      return block.at;
+      return [...block.at, ...block.except];
   }
 }

@@ -47,6 +47,7 @@ export function walkTexts(
     if (!block) return;
     for (const comment of commentsOf(block)) walkText(comment, visit);
     if (block.kind === 'diagram') walkText(block.caption, visit);
+    if (block.kind === 'pattern') walkText(block.text, visit);
     if (block.kind === 'exercise') {
       walkText(block.ask, visit);
       walkText(block.hint, visit);

@@ -43,7 +43,7 @@ export function blockInPgn(block: Block, context: WordsContext): BlockInPgn {
     case 'diagram':
       return { kind: 'words', words: diagramWords(block, context) };
     case 'pattern':
-      return { kind: 'words', words: patternWords(block) };
+      return { kind: 'words', words: patternWords(block, context) };
   }
 }
 
@@ -95,6 +95,18 @@ function diagramWords(block: DiagramBlock, context: WordsContext): string {
     .join(' ');
 }
 
-function patternWords({ title, placement }: PatternBlock): string {
-  return `${title} (${placement})`;
+/** Claims are left out here as everywhere in PGN. */
+function patternWords(
+  { title, placement, text, advice }: PatternBlock,
+  context: WordsContext,
+): string {
+  const strings = stringsFor(context.course.settings.language);
+  const moves = advice.map(({ san }) => san).join(` ${strings.patternOr} `);
+  return [
+    `${title} (${placement})`,
+    plainWords(text, context),
+    ...(moves === '' ? [] : [`${strings.patternAdvice} ${moves}`]),
+  ]
+    .filter((part) => part !== '')
+    .join(' ');
 }

@@ -1,5 +1,5 @@
 import type { PhrasingContent, RootContent } from 'mdast';
-import type { Course, DirectiveNode } from '../../model/index.ts';
+import { type Course, type DirectiveNode, readJudgement } from '../../model/index.ts';
 import { positionInWords } from '../../render/index.ts';
 import { stringsFor } from '../../strings/index.ts';
 
@@ -80,6 +80,8 @@ function directiveWords(node: DirectiveNode, { course, chapter }: WordsContext):
       return strings.lineEnds(node.argument);
     case 'option':
       return strings.alternative(node.argument);
+    case 'judge':
+      return readJudgement(node.argument).text;
     case 'mark':
       return drawn(strings.letter.marked, node.argument);
     case 'plan':

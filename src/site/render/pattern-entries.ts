@@ -11,7 +11,7 @@ export function patternEntries(context: SiteContext): PatternEntry[] {
   const blocks = course.chapters.flatMap((chapter) => chapter.blocks);
   return blocks.flatMap((block, index): PatternEntry[] => {
     if (block.kind !== 'pattern') return [];
-    const pattern = renderPattern(context, block, `pattern-${index + 1}`);
+    const pattern = renderPattern(context, block, { id: `pattern-${index + 1}` });
     const html = toHtml(resolveAll([pattern], page, strings), { allowDangerousHtml: true });
     const ref = { chapter: block.chapter, block: block.key, node: 0 };
     const chapter = chapterAt(course, block)?.title ?? '';

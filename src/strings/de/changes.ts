@@ -54,6 +54,7 @@ export const changes: Pick<Strings, 'changes'> = {
     pattern: {
       new: '{pattern} ist neu.',
       changed: '{pattern} hat andere Figuren.',
+      said: 'Was der Kurs zu {pattern} sagt, ist neu.',
       dropped: '{pattern} wurde herausgenommen.',
     },
   },

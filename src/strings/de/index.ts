@@ -2,6 +2,7 @@ import type { Strings } from '../index.ts';
 import { board } from './board.ts';
 import { book } from './book.ts';
 import { changes } from './changes.ts';
+import { claims } from './claims.ts';
 import { compare } from './compare.ts';
 import { edition } from './edition.ts';
 import { embed } from './embed.ts';
@@ -18,6 +19,7 @@ export const de: Strings = {
   ...board,
   book,
   ...changes,
+  claims,
   compare,
   ...embed,
   finding,

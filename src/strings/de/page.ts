@@ -100,6 +100,10 @@ export const page: typeof english = {
   patternHere: 'In diesem Kapitel, nach',
   patternThere: (chapter) => `In „${chapter}“, nach`,
   patternMore: (count) => `${count} weitere`,
+  patternAdvice: 'Empfohlen:',
+  patternOr: 'oder',
+  patternClaims: 'Gilt in jeder dieser Stellungen:',
+  patternExcept: 'Außer',
   patternReversed: 'Mit vertauschten Farben',
 
   footnotes: 'Anmerkungen',

@@ -53,6 +53,7 @@ export const changes = {
     pattern: {
       new: '{pattern} is new.',
       changed: '{pattern} has other pieces.',
+      said: 'What the course says of {pattern} has changed.',
       dropped: '{pattern} was taken out.',
     },
   },

@@ -2,6 +2,7 @@ import { glyphMeaning } from '../../movetext/glyphs.ts';
 import { board } from './board.ts';
 import { book } from './book.ts';
 import { changes } from './changes.ts';
+import { claims } from './claims.ts';
 import { compare } from './compare.ts';
 import { edition } from './edition.ts';
 import { embed } from './embed.ts';
@@ -19,6 +20,7 @@ export const en = {
   ...board,
   book,
   ...changes,
+  claims,
   compare,
   letter,
   ...page,

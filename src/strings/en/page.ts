@@ -101,6 +101,10 @@ export const page = {
   patternHere: 'In this chapter, after',
   patternThere: (chapter: string) => `In “${chapter}”, after`,
   patternMore: (count: number) => `${count} more`,
+  patternAdvice: 'Advised:',
+  patternOr: 'or',
+  patternClaims: 'True in each of these positions:',
+  patternExcept: 'Except',
   patternReversed: 'With colours reversed',
 
   footnotes: 'Notes',

@@ -54,6 +54,7 @@ export const changes: Pick<Strings, 'changes'> = {
     pattern: {
       new: '{pattern} es nueva.',
       changed: '{pattern} tiene otras piezas.',
+      said: 'Ha cambiado lo que el curso dice de {pattern}.',
       dropped: '{pattern} se ha retirado.',
     },
   },

@@ -103,6 +103,10 @@ export const page: typeof english = {
   patternHere: 'En este capítulo, tras',
   patternThere: (chapter) => `En «${chapter}», tras`,
   patternMore: (count) => `${count} más`,
+  patternAdvice: 'Se recomienda:',
+  patternOr: 'o',
+  patternClaims: 'Cierto en cada una de estas posiciones:',
+  patternExcept: 'Salvo',
   patternReversed: 'Con los colores invertidos',
 
   footnotes: 'Notas',

@@ -27,6 +27,7 @@ const directive = fc.oneof(
   fc.constantFrom(
     ':end[done]',
     ':option[also]',
+    ':judge[2025-11-01 fair]',
     ':later[main]',
     ':claim[not check]',
     ':claim[check]',

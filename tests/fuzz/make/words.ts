@@ -103,6 +103,9 @@ const oneLine = [
     ':end[done]',
     ':end[]',
     ':option[also good]',
+    ':judge[2025-11-01 Fair enough.]',
+    ':judge[2025-13-01]',
+    ':judge[]',
   ],
   ...[':allow[move-number on purpose]', ':allow[reply-unanswered x]', ':allow[x y]', ':allow[]'],
   ...[
@@ -273,6 +276,7 @@ const blocks = [
   '```game file="games/1.pgn" number=1\n```',
   '```game from=2 to=3\n[White "A"]\n[Result "1-0"]\n\n1. e4 e5 2. Nf3 Nc6 3. Bb5 1-0\n```',
   '```pattern\ntitle: P\nwhite: d4 Nf3\nblack: d5\nempty: e4\nat: main\nreversed: true\n```',
+  '```pattern\ntitle: P\nwhite: e4\nadvice: [Nf3, Rd8, x]\nclaim:\n  - loose e4 and material 0\n  - lost-castling white\ntext: "`2.Nf3` :judge[Good.] :here[p] [x](pos:a)"\nexcept: a main\nreversed: true\n```',
   '````markdown\n```moves\n1. e4\n```\n````',
   '# Heading\n\n## Heading\n\n## b1\n\n## constructor',
   '- a\n  - b\n    ```moves\n    1. e4\n    ```',

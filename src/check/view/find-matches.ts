@@ -1,0 +1,46 @@
+import type { Position } from '../../chess/index.ts';
+import { matchPattern, modelLimits, type PatternBlock } from '../../model/index.ts';
+import type { CourseIndex, Occurrence } from './course-index.ts';
+import { firstOf } from './find-twins.ts';
+import type { PatternPlace } from './questions.ts';
+
+/**
+ * The positions of a course that have a pattern, in the order of the course; undefined where the patterns of the
+ * course would be compared with too many positions, which has a finding of its own.
+ */
+export function findMatches(
+  index: CourseIndex,
+  pattern: Pick<PatternBlock, 'pieces' | 'empty' | 'reversed'>,
+): readonly PatternPlace[] | undefined {
+  if (index.patterns * index.at.size > modelLimits.matched) return undefined;
+  const found: PatternPlace[] = [];
+  for (const { key, at, position } of positionsOf(index)) {
+    const match = matchPattern(pattern, position);
+    if (!match) continue;
+    const advice = index.from.get(key)?.find(({ node }) => node.advised)?.node;
+    found.push({
+      key,
+      name: firstOf(at)?.node.name ?? '',
+      reversed: match.reversed,
+      refuted: at.every(({ node }) => node.refuted),
+      ...(advice && { advised: { san: advice.san ?? '', name: advice.name } }),
+    });
+  }
+  return found;
+}
+
+interface PositionInCourse {
+  readonly key: string;
+  readonly at: readonly Occurrence[];
+  readonly position: Pick<Position, 'fen'>;
+}
+
+const known = new WeakMap<CourseIndex, readonly PositionInCourse[]>();
+
+/** The positions of a course as objects that stay the same, so that each board is read once for all patterns. */
+function positionsOf(index: CourseIndex): readonly PositionInCourse[] {
+  const made =
+    known.get(index) ?? [...index.at].map(([key, at]) => ({ key, at, position: { fen: key } }));
+  known.set(index, made);
+  return made;
+}

@@ -1,0 +1,57 @@
+import { numberSign } from '../chess/index.ts';
+import { writeJson } from '../diagnostics/index.ts';
+import { type Course, type Judgement, judgementsOf, nodeAt } from '../model/index.ts';
+import { count, exitCodes, type Output, stderr, stdout } from './console.ts';
+import { loadCourse } from './load-course.ts';
+
+/** `linewright check --judgements`: what the author judges and no board decides, in the order of the course. */
+export async function listJudgements(folder: string, format: 'text' | 'json'): Promise<number> {
+  const { course, diagnostics } = await loadCourse(folder);
+  const all = course.chapters.flatMap(judgementsOf);
+  if (format === 'json') {
+    stdout.printLines(writeJson({ judgements: all.map((each) => judgementData(each, course)) }));
+  } else {
+    for (const each of all) printJudgement(stdout, each, course);
+    stdout.print`${count(all.length, 'judgement')}.\n`;
+  }
+  const errors = diagnostics.filter(({ severity }) => severity === 'error').length;
+  if (errors === 0) return exitCodes.clean;
+  stderr.print`The course has ${count(errors, 'error')}, which \`linewright check\` tells.\n`;
+  return exitCodes.findings;
+}
+
+export function printJudgement(
+  to: Output,
+  { place, date, text, of }: Judgement,
+  course: Course,
+): void {
+  const { line, column } = place.start;
+  const after = moveOf({ of }, course);
+  const where = after === undefined ? '' : `  after ${after}`;
+  to.print`${place.file}:${line}:${column}  ${date ?? 'no date'}${where}\n  ${text}\n`;
+}
+
+/** A judgement for other programs. */
+export function judgementData({ place, date, text, of }: Judgement, course: Course) {
+  const { file, start, end } = place;
+  const after = moveOf({ of }, course);
+  const fen = of && nodeAt(course, of)?.position?.fen;
+  return {
+    file,
+    start: { line: start.line, column: start.column },
+    end: { line: end.line, column: end.column },
+    ...(date === undefined ? {} : { date }),
+    text,
+    ...(after === undefined ? {} : { after }),
+    ...(fen === undefined ? {} : { fen }),
+  };
+}
+
+/** The move behind which it stands, as print names it. */
+function moveOf(
+  { of }: { readonly of?: Judgement['of'] | undefined },
+  course: Course,
+): string | undefined {
+  const move = of && nodeAt(course, of)?.move;
+  return move && numberSign(move) + move.san;
+}
