@@ -11,9 +11,22 @@ id: claims
 <!-- Made by scripts/make-handbook-pages.ts from src/check/claims. Do not edit: edit the claim. -->
 
 A claim stands in a comment or in the text, \`:claim[isolated d5]\`, or under \`claim:\` in a diagram. It is
-verified on the board when the course is checked. Any claim may be denied, \`not pinned f3\`, and several
-may be joined, \`pinned f3 and loose e4\`. A claim about something that is not there, such as
+verified on the board when the course is checked. A claim about something that is not there, such as
 \`isolated d5\` where no pawn stands on d5, is false, and so is its denial.
+
+| written | true where |
+| --- | --- |
+| \`not pinned f3\` | the claim is false, and what it speaks of is there |
+| \`pinned f3 and loose e4\` | both are true |
+| \`open d or half-open d white\` | at least one is true; \`and\` joins more closely than \`or\` |
+| \`after Nf3: pinned f3\` | the claim is true once that move is played |
+| \`after Nf3 Bg4: pinned f3 to d1\` | the same after several moves |
+| \`after pass Nxe5: fork e5\` | the side to move passes, and the other side plays |
+
+\`after\` speaks for all that follows, up to the end or to another \`after\`, which begins again at the
+position shown. Its moves are those of the side to move and the other in turn; where one of them cannot be
+played, or a side in check would pass, the claim and its denial are false. In a diagram, whose lines are
+YAML, a claim with a colon stands in quotes: \`claim: "after Nf3: pinned f3"\`.
 
 The boards below are checked as any other.
 

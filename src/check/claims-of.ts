@@ -39,9 +39,10 @@ export function* claimsOf(
         for (const statement of node.statements) {
           if (statement.name !== 'claim') continue;
           const { position } = node;
+          const before = node.move && nodes[node.parent ?? -1]?.position;
           const castlings = () => castledBefore({ nodes, castled }, node.index);
           const where = whereOf(block, nodes, node);
-          yield inCourse(statement, where, { position, castlings }, course, search);
+          yield inCourse(statement, where, { position, before, castlings }, course, search);
         }
       }
     }
@@ -55,8 +56,10 @@ export function* claimsOf(
     const last = block.at ? 0 : (block.shows?.node ?? 0);
     const castlings = () => castledBefore(block, last);
     const { position } = block;
+    const before = block.at ? undefined : block.nodes[block.nodes[last]?.parent ?? -1]?.position;
+    const around = { position, before, castlings };
     for (const statement of block.claims) {
-      yield inCourse(statement, 'in this diagram', { position, castlings }, course, search);
+      yield inCourse(statement, 'in this diagram', around, course, search);
     }
   }
 }
@@ -66,9 +69,11 @@ function inCourse(
   where: string,
   {
     position,
+    before,
     castlings,
   }: Pick<ClaimContext, 'castlings'> & {
     readonly position: ClaimContext['position'] | undefined;
+    readonly before: ClaimContext['position'] | undefined;
   },
   course: CourseView,
   search: SearchBudget | undefined,
@@ -77,8 +82,10 @@ function inCourse(
   if (!position) return claim;
   const context: ClaimContext = {
     position,
+    ...(before && { before }),
     side: course.side,
     covered: course.ask('covered', position.key),
+    coveredFrom: ({ key }) => course.ask('covered', key),
     castlings,
     labelled: (name) => course.ask('name', name) ?? undefined,
     ...(search && { search }),
@@ -93,7 +100,8 @@ function castledTo(block: Block, nodes: readonly MoveNode[]): readonly PlayedMov
   return castledBefore(block, block.shows?.node ?? 0);
 }
 
-function whereOf(block: Block, nodes: readonly MoveNode[], node: MoveNode): string {
+/** Where a node of one of a block's trees stands, as messages say it. */
+export function whereOf(block: Block, nodes: readonly MoveNode[], node: MoveNode): string {
   const parent = node.parent === undefined ? undefined : nodes[node.parent];
   if (node.move || node.written) return `after ${moveName(node, parent)}`;
   if (block.kind === 'exercise') return 'in this exercise';

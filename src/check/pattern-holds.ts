@@ -13,10 +13,10 @@ import {
 import type { PatternBlock, PatternMove, Side, Statement } from '../model/index.ts';
 import {
   type ClaimContext,
-  type ClaimPart,
   isClaimFault,
   judgeClaim,
   parseClaim,
+  type Refutation,
   type SearchBudget,
 } from './claims/index.ts';
 import type { CourseView, PatternPlace } from './view/index.ts';
@@ -34,7 +34,7 @@ export type PatternFailure =
   | {
       readonly says: 'claim';
       readonly claim: Statement;
-      readonly part: ClaimPart;
+      readonly part: Refutation['part'];
       readonly undecided: boolean;
       readonly because: string;
     };
@@ -143,6 +143,10 @@ function contextOf(place: PatternPlace, course: CourseView, search: SearchBudget
     // Asked by few claims: an answer for each position would be kept.
     get covered() {
       const covered = course.ask('covered', place.key);
+      return place.reversed ? covered.map(exchangeRanks) : covered;
+    },
+    coveredFrom: (position) => {
+      const covered = course.ask('covered', turned(position).key);
       return place.reversed ? covered.map(exchangeRanks) : covered;
     },
     castlings: () => {

@@ -1,6 +1,7 @@
 import type { CourseRule } from './course-rule.ts';
 import { adviceConflict } from './rules/advice-conflict.ts';
 import { allowUnused } from './rules/allow-unused.ts';
+import { arrowFalse } from './rules/arrow-false.ts';
 import { assessmentConflict } from './rules/assessment-conflict.ts';
 import { assessmentMaterial } from './rules/assessment-material.ts';
 import { chapterUnreadable } from './rules/chapter-unreadable.ts';
@@ -62,6 +63,7 @@ export const rules: readonly CourseRule[] = [
   proseMoveSign,
   claimUnreadable,
   claimFalse,
+  arrowFalse,
   adviceConflict,
   materialEnPrise,
   replyUnanswered,

@@ -155,6 +155,8 @@ export interface Arrow {
   readonly meaning: ArrowMeaning;
   readonly from: Square;
   readonly to: Square;
+  /** Where it is written. */
+  readonly place: Place;
 }
 
 export const statementNames = ['claim', 'same', 'later', 'end', 'option'] as const;

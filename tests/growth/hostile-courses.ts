@@ -140,6 +140,10 @@ const texts: Readonly<Record<string, (n: number) => string>> = {
   'allowances without a finding': (n) => moves(`1. e4 {${fill(':allow[reply-unanswered x] ', n)}}`),
   'claims at the end of a long game': (n) =>
     moves(`${many(n / 2, shuffle)} {${fill(':claim[lost-castling white] ', n / 2)}}`),
+  'claims of what would be': (n) =>
+    moves(`1. e4 {:claim[after e5 Nf3: ${fill('attacks f3 e5 and ', n / 2)}check]}`) +
+    moves(`1. e4 {:claim[after e5 Nf3: ${fill('attacks e5 f3 or ', n / 2)}check]}`),
+  'arrows of one board': (n) => moves(`1. e4 {${fill(':plan[e4-e5 e5-e6 g1-h4] ', n)}}`),
   'patterns in many positions': (n) =>
     moves(
       `1. e4 ${many(n / 2, (index) => `(1. ${pawnMoves[index % 16]} ${ofBlack[(index >> 4) % 16]}) `)}`,

@@ -111,6 +111,7 @@ const onTheBoard = [
   'move-suffix',
   'prose-move-unknown',
   'claim-false',
+  'arrow-false',
   'advice-conflict',
   'reply-unanswered',
   'same-not-same',
@@ -241,6 +242,7 @@ export const faultKinds: readonly FaultKind[] = [
       'move-number',
       'transposition-untold',
       'claim-false',
+      'arrow-false',
       'pattern-not-there',
       'exercise-wrong',
       'prose-move-unknown',
@@ -297,7 +299,8 @@ export const faultKinds: readonly FaultKind[] = [
     *plant(course) {
       for (const { match, place } of matches(course, /:claim\[([^\]]+)\]/g)) {
         const [first = '', ...others] = (match[1] ?? '').split(' and ');
-        const denied = first.startsWith('not ') ? first.slice(4) : `not ${first}`;
+        const [, after = '', claim = ''] = /^(after [^:]*: )?(.*)$/s.exec(first) ?? [];
+        const denied = after + (claim.startsWith('not ') ? claim.slice(4) : `not ${claim}`);
         yield replace(course, place, `:claim[${[denied, ...others].join(' and ')}]`, denied, true);
       }
     },

@@ -41,6 +41,11 @@ export interface LineArgument {
   readonly between: readonly Square[];
 }
 
+const wingFiles: Readonly<Record<string, readonly string[]>> = Object.assign(Object.create(null), {
+  queenside: ['a', 'd'],
+  kingside: ['e', 'h'],
+});
+
 export class ArgumentReader {
   /** Names of positions that the claim speaks of. */
   readonly labels: Word[] = [];
@@ -57,6 +62,11 @@ export class ArgumentReader {
   /** Whether all words are read. */
   get done(): boolean {
     return this.at >= this.words.length;
+  }
+
+  /** The next word, not read yet. */
+  get next(): string | undefined {
+    return this.words[this.at]?.text;
   }
 
   square(what = 'a square'): Square {
@@ -78,6 +88,21 @@ export class ArgumentReader {
       'is no file',
     );
     return letter.charCodeAt(0) - 96;
+  }
+
+  /** A wing or a stretch of files: `queenside` (a to d), `kingside` (e to h), `a-c`. */
+  files(): number[] {
+    return this.read(
+      'a wing or files',
+      (word) => {
+        const [first, last] = wingFiles[word] ?? word.split(/[-\u2010-\u2013]/);
+        const [from, to] = [first, last].map((letter) => ' abcdefgh'.indexOf(letter || '?'));
+        if (from === undefined || to === undefined || from < 1 || to < from) return undefined;
+        if (first?.length !== 1 || last?.length !== 1) return undefined;
+        return Array.from({ length: to - from + 1 }, (_, index) => from + index);
+      },
+      'is neither `kingside`, `queenside` nor files such as `a-c`',
+    );
   }
 
   color(): Color {
@@ -126,6 +151,15 @@ export class ArgumentReader {
       (word) =>
         /^[+\-\u2212]?\d{1,3}$/.test(word) ? Number(word.replace('\u2212', '-')) : undefined,
       'is no whole number of pawns, such as `+1` or `-3`',
+    );
+  }
+
+  /** A loss in pawns, as a whole number below 0: `-3`. Gives how much is lost, 3. */
+  loss(): number {
+    return this.read(
+      'a loss in pawns, such as `-3`',
+      (word) => (/^[-\u2212][1-9]\d?$/.test(word) ? Number(word.slice(1)) : undefined),
+      'is no loss in pawns, such as `-3`',
     );
   }
 

@@ -8,8 +8,12 @@ export interface ClaimContext {
   readonly position: Position;
   /** The side of the course. */
   readonly side: Side;
+  /** The position before the last move; absent where that is not known. */
+  readonly before?: Position;
   /** The moves that blocks of the course play from here, in SAN. */
   readonly covered: readonly string[];
+  /** The same for any other position; none unless given. */
+  readonly coveredFrom?: (position: Position) => readonly string[];
   /** The castlings among the moves that led here, as far as the course shows them. */
   readonly castlings: () => readonly PlayedMove[];
   /** The position of a label; absent where it cannot be reached. */

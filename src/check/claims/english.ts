@@ -38,3 +38,15 @@ export function possessive(color: Color): string {
 export function pawnsWorth(count: number): string {
   return count === 1 ? 'a pawn' : `${count} pawns' worth`;
 }
+
+const ordinals = ['', 'first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth'];
+
+/** `first` to `eighth`. */
+export function rankNamed(rank: number): string {
+  return ordinals[rank] ?? '';
+}
+
+/** `+1`, `0`, `-2`. */
+export function signed(count: number): string {
+  return count > 0 ? `+${count}` : `${count}`;
+}

@@ -6,7 +6,7 @@ export const illegal = defineClaim({
   usage: ['illegal O-O'],
   definition: `
 The side to move may not play the move: the opposite of \`legal\`. A move that could be either of
-two pieces' is neither.
+two pieces', or whose \`x\` is missing, is neither.
 `,
   source: 'FIDE Laws of Chess, article 3',
   examples: [

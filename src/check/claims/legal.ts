@@ -6,8 +6,9 @@ export const legal = defineClaim({
   usage: ['legal Ng5'],
   definition: `
 The side to move may play the move. It is read as in a block of moves: a missing \`+\`, or more of
-the starting square than is needed, is no fault. A move that could be either of two pieces' is
-neither \`legal\` nor \`illegal\`.
+the starting square than is needed, is no fault. A move that could be either of two pieces', or
+that is written as a capture where it takes nothing, or the other way round, is neither \`legal\` nor
+\`illegal\`.
 `,
   source: 'FIDE Laws of Chess, article 3; PGN standard, 8.2.3, for how a move is written',
   examples: [

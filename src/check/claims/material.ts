@@ -11,7 +11,7 @@ import {
   squaresOf,
 } from '../../chess/index.ts';
 import { defineClaim, empty, no, yes } from './define-claim.ts';
-import { counted } from './english.ts';
+import { counted, signed } from './english.ts';
 
 export const material = defineClaim({
   name: 'material',
@@ -90,10 +90,6 @@ function balance(position: Position, color: Color): number {
       0,
     );
   return sum(color) - sum(otherColor(color));
-}
-
-function signed(count: number): string {
-  return count > 0 ? `+${count}` : `${count}`;
 }
 
 /** The difference in pieces: who has which more. */

@@ -9,7 +9,7 @@ import {
   sideName,
 } from '../../chess/index.ts';
 import { defineClaim, empty, no, type Verdict, yes } from './define-claim.ts';
-import { filesNamed, pawnsOn, verb } from './english.ts';
+import { filesNamed, pawnsOn, rankNamed, verb } from './english.ts';
 import { filesBeside, isAhead, pawnAttackers, pawnsOnFiles } from './pawns.ts';
 
 export const outpost = defineClaim({
@@ -19,7 +19,8 @@ export const outpost = defineClaim({
 A square on a side's fourth to seventh rank (for Black the fifth to second, from White's side) that
 a pawn of that side defends, and that no enemy pawn attacks or could come to attack by going
 straight on: on the files beside it no enemy pawn stands further on, even one that is blocked now.
-That an enemy pawn might change files by a capture is left out of account. Whose square it is, the
+That an enemy pawn might change files by a capture is left out of account. A square that an enemy pawn
+could still contest, at a price, is a \`strong-square\`. Whose square it is, the
 side given says; else the piece that stands on it; else it may be either side's.
 `,
   source:
@@ -93,14 +94,12 @@ side given says; else the piece that stands on it; else it may be either side's.
   },
 });
 
-const ordinals = ['', 'first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth'];
-
 function judgeFor(position: Position, square: Square, color: Color): Verdict {
   const board = readBoard(position);
   const rank = relativeRank(square, color);
   if (rank < 4 || rank > 7) {
     return no(
-      `${square} lies on ${sideName(color)}'s ${ordinals[rank]} rank, and an outpost on the fourth to seventh`,
+      `${square} lies on ${sideName(color)}'s ${rankNamed(rank)} rank, and an outpost on the fourth to seventh`,
     );
   }
   const enemy = otherColor(color);
@@ -110,7 +109,11 @@ function judgeFor(position: Position, square: Square, color: Color): Verdict {
   const attackers = pawnsOnFiles(board, enemy, files).filter((pawn) =>
     isAhead(pawn, square, color),
   );
-  if (attackers.length > 0) return no(`${pawnsOn(attackers, enemy)} can attack it`);
+  if (attackers.length > 0) {
+    const isStrong = pawnAttackers(board, square, enemy).length === 0;
+    const instead = isStrong ? `strong-square ${square} ${color}` : undefined;
+    return no(`${pawnsOn(attackers, enemy)} can attack it`, instead);
+  }
   return yes(
     `${pawnsOn(defenders, color)} ${verb(defenders.length, 'defends', 'defend')} it, and no ${enemy} pawn can attack it from ${filesNamed(files)}`,
   );

@@ -2,7 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { runs } from '../../../tests/setup/runs.ts';
 import { claimKinds } from './claim-kinds.ts';
+import { judgeClaim } from './judge-claim.ts';
 import { isClaimFault, parseClaim } from './parse-claim.ts';
+import { contextOfExample } from './testing/context-of-example.ts';
+import { synonyms } from './unknown-name.ts';
 
 function parts(text: string) {
   const claim = parseClaim(text);
@@ -124,4 +127,69 @@ test('any text is read or has a fault within it', () => {
     }),
     { numRuns: runs(2000) },
   );
+});
+
+describe('claims that `or` joins, and what would be', () => {
+  test('`and` joins more closely than `or`', () => {
+    const claim = parseClaim('check or open d and not open e');
+    if (isClaimFault(claim)) throw new Error(claim.reason);
+    expect(claim.alternatives.map((parts) => parts.map(({ text }) => text))).toEqual([
+      ['check'],
+      ['open d', 'not open e'],
+    ]);
+    expect(claim).toMatchObject({ text: 'check or open d and not open e', offset: 0, length: 30 });
+  });
+
+  const judge = (fen: string, claim: string) => {
+    const parsed = parseClaim(claim);
+    if (isClaimFault(parsed)) throw new Error(parsed.reason);
+    return judgeClaim(parsed, contextOfExample({ fen, claim, holds: true }));
+  };
+  const start = 'rnbqkbnr/pppppppp/8/8/8/8/PPPPPPPP/RNBQKBNR w KQkq - 0 1';
+  test.each([
+    ['after e4 e5 Nf3: attacks f3 e5', true],
+    ['after 1.e4 1...e5 2. Nf3: attacks f3 e5', true],
+    ['after e4 : not attacks e4 e5', true],
+    ['after e4: attacks e4 d5 and attacks e4 e5', false],
+    ['after e4: attacks e4 e5 or attacks e4 f5', true],
+    ['after e4 e5: after Nf3: check', undefined],
+    ['check or after e4: check', false],
+    ['after pass e5: attacks e5 d4', true],
+    ['after e5: attacks e5 d4', false],
+    ['after e5: not attacks e5 d4', false],
+    ['after e4: loose e4 and after pass e5: loose e5', true],
+    ['after Nf3 d6 g3 e6 Bg2 c6 O-O: castled white king and not lost-castling white', true],
+    ['after f3 e5 g4: not check and after f3 e5 g4 Qh4: mate', true],
+    ['after e4 d5 Bb5: check and after e4 d5 Bb5 pass: check', false],
+  ])('%s', (claim, holds) => {
+    if (holds === undefined) return expect(() => judge(start, claim)).toThrow();
+    return expect(judge(start, claim).length === 0).toBe(holds);
+  });
+
+  test.each([
+    ['after', 'a move is missing behind `after`'],
+    ['after : check', 'a move is missing behind `after`'],
+    [`after ${'Nf3 '.repeat(41)}: check`, 'more than 40 moves stand behind `after`'],
+    ['after Nf3', 'the colon behind the moves of `after` is missing'],
+    ['after Nf3:', 'a claim is missing behind the colon'],
+    ['after Nf3: not', 'a claim is missing behind `not`'],
+    ['not after Nf3: check', '`not` stands before `after`'],
+    ['check or', 'a claim is missing behind the last `or`'],
+    ['or check', 'a claim is missing before this `or`'],
+  ])('%s cannot be read', (text, reason) => {
+    expect(fault(text).reason).toBe(reason);
+  });
+
+  test('every synonym names a claim', () => {
+    for (const name of ['backwards', 'hole', 'luft', 'knight outpost', 'isolani', 'skewer']) {
+      const hint = fault(`${name} e5`).hint ?? '';
+      const [, meant = '', usage = ''] =
+        /Did you mean `([^`]+)`, as in `([^`]+)`\?/.exec(hint) ?? [];
+      expect(claimKinds.map((kind) => kind.name)).toContain(meant);
+      expect(isClaimFault(parseClaim(usage))).toBe(false);
+    }
+    for (const name of Object.keys(synonyms)) {
+      expect(claimKinds.map((kind) => kind.name)).toContain(synonyms[name]);
+    }
+  });
 });

@@ -1,12 +1,13 @@
-/** Reads claims: `pinned f3 and not loose e4`. */
-import { nearestName } from '../../diagnostics/index.ts';
+/** Reads claims: `pinned f3 and not loose e4`, `open d or open e`, `after Nf3: pinned f3`. */
+import { type AfterMoves, afterMoves } from './after-moves.ts';
 import { ArgumentReader, type ClaimFault, UnreadableClaim, type Word } from './argument-reader.ts';
 import { claimKinds } from './claim-kinds.ts';
 import type { ClaimKind, Judge } from './define-claim.ts';
+import { unknownName } from './unknown-name.ts';
 
-/** One of the claims that `and` joins. */
+/** One of the claims that `and` and `or` join. */
 export interface ClaimPart {
-  /** As written, words set apart by one space, with its `not`. */
+  /** As written, words set apart by one space, with its `not` and without its `after`. */
   readonly text: string;
   /** Where it stands in the text that was parsed. */
   readonly offset: number;
@@ -19,16 +20,26 @@ export interface ClaimPart {
 }
 
 export interface Claim {
+  /** As written, words set apart by one space. */
+  readonly text: string;
+  readonly offset: number;
+  readonly length: number;
+  /** What `or` joins: the claim is true where all parts of one of them are. */
+  readonly alternatives: readonly (readonly ClaimPart[])[];
+  /** All parts, in the order of the text. */
   readonly parts: readonly ClaimPart[];
 }
 
-/** Reads a claim. `not` denies the one claim that follows it; `and` joins whole claims. */
+/**
+ * Reads a claim. `not` denies the one claim that follows it; `and` joins claims more closely than `or`;
+ * `after` and its moves speak for all that follows, up to another `after`.
+ */
 export function parseClaim(text: string): Claim | ClaimFault {
   const words = [...text.matchAll(/\S+/g)].map(
     (match): Word => ({ text: match[0], offset: match.index }),
   );
   try {
-    return { parts: splitAtAnd(words, text).map(({ part, end }) => parsePart(part, end)) };
+    return readClaim(words, text);
   } catch (error) {
     if (error instanceof UnreadableClaim) return error.fault;
     throw error;
@@ -39,46 +50,83 @@ export function isClaimFault(result: Claim | ClaimFault): result is ClaimFault {
   return 'reason' in result;
 }
 
-function splitAtAnd(words: readonly Word[], text: string): { part: Word[]; end: number }[] {
-  const parts: { part: Word[]; end: number }[] = [];
+function readClaim(words: readonly Word[], text: string): Claim {
+  const alternatives: ClaimPart[][] = [[]];
+  let after: AfterMoves | undefined;
+  for (const { part, joint, end } of splitAtJoints(words, text)) {
+    if (joint === 'or') alternatives.push([]);
+    const lead = afterMoves(part, end);
+    after = lead?.after ?? after;
+    alternatives.at(-1)?.push(parsePart(lead?.rest ?? part, end, after));
+  }
+  const offset = words[0]?.offset ?? 0;
+  const last = words.at(-1);
+  return {
+    text: words.map((word) => word.text).join(' '),
+    offset,
+    length: last ? last.offset + last.text.length - offset : 0,
+    alternatives,
+    parts: alternatives.flat(),
+  };
+}
+
+interface Stretch {
+  readonly part: readonly Word[];
+  /** The word that joins it to the one before. */
+  readonly joint: string | undefined;
+  readonly end: number;
+}
+
+function splitAtJoints(words: readonly Word[], text: string): Stretch[] {
+  const stretches: Stretch[] = [];
   let part: Word[] = [];
-  const close = (joint?: Word) => {
+  let joint: Word | undefined;
+  const close = (next?: Word) => {
     const last = part.at(-1);
-    if (!last) {
-      const where = joint ? 'before this `and`' : 'behind the last `and`';
-      const nothing = words.length === 0 ? 'nothing is claimed' : `a claim is missing ${where}`;
-      throw new UnreadableClaim({
-        reason: nothing,
-        offset: joint?.offset ?? text.length,
-        length: joint?.text.length ?? 0,
-      });
-    }
-    parts.push({ part, end: last.offset + last.text.length });
+    if (!last) throw new UnreadableClaim(nothingThere(next, joint, text));
+    stretches.push({ part, joint: joint?.text, end: last.offset + last.text.length });
     part = [];
+    joint = next;
   };
   for (const word of words) {
-    if (word.text === 'and') close(word);
+    if (word.text === 'and' || word.text === 'or') close(word);
     else part.push(word);
   }
   close();
-  return parts;
+  return stretches;
 }
 
-function parsePart(words: readonly Word[], end: number): ClaimPart {
+function nothingThere(next: Word | undefined, joint: Word | undefined, text: string): ClaimFault {
+  if (next) {
+    const reason = `a claim is missing before this \`${next.text}\``;
+    return { reason, offset: next.offset, length: next.text.length };
+  }
+  const reason = joint
+    ? `a claim is missing behind the last \`${joint.text}\``
+    : 'nothing is claimed';
+  return { reason, offset: text.length, length: 0 };
+}
+
+function parsePart(words: readonly Word[], end: number, after: AfterMoves | undefined): ClaimPart {
   const denied = words[0]?.text === 'not';
   const [first, ...rest] = denied ? words.slice(1) : words;
   if (!first) {
+    const where = denied ? 'behind `not`' : 'behind the colon';
+    throw new UnreadableClaim({ reason: `a claim is missing ${where}`, offset: end, length: 0 });
+  }
+  if (denied && first.text === 'after') {
     throw new UnreadableClaim({
-      reason: 'a claim is missing behind `not`',
-      offset: end,
-      length: 0,
+      reason: '`not` stands before `after`',
+      offset: first.offset,
+      length: first.text.length,
+      hint: 'Deny what is claimed: `after Nf3: not pinned f3`.',
     });
   }
   // `mate in 2` is a claim of its own beside `mate`.
   const double =
     rest[0] && claimKinds.find(({ name }) => name === `${first.text} ${rest[0]?.text}`);
   const kind = double ?? claimKinds.find(({ name }) => name === first.text);
-  if (!kind) throw new UnreadableClaim(unknownName(first));
+  if (!kind) throw new UnreadableClaim(unknownName([first, ...rest]));
   const reader = new ArgumentReader(double ? rest.slice(1) : rest, end);
   const offset = words[0]?.offset ?? 0;
   const judge = readArguments(kind, reader);
@@ -89,7 +137,7 @@ function parsePart(words: readonly Word[], end: number): ClaimPart {
     denied,
     kind,
     labels: reader.labels,
-    judge,
+    judge: after ? after.judgeThere(judge) : judge,
   };
 }
 
@@ -102,15 +150,4 @@ function readArguments(kind: ClaimKind, reader: ArgumentReader): Judge {
     const hint = `Write it like ${forms.join(' or ')}.`;
     throw new UnreadableClaim({ hint, ...error.fault });
   }
-}
-
-function unknownName(word: Word): ClaimFault {
-  const names = claimKinds.map(({ name }) => name);
-  const near = nearestName(word.text, names);
-  return {
-    reason: `there is no claim \`${word.text}\``,
-    offset: word.offset,
-    length: word.text.length,
-    hint: near ? `Did you mean \`${near}\`?` : `The claims are ${names.join(', ')}.`,
-  };
 }

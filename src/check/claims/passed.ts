@@ -1,7 +1,7 @@
 import { fileOf, otherColor } from '../../chess/index.ts';
 import { defineClaim, verdict } from './define-claim.ts';
 import { filesNamed, pawnsOn, verb } from './english.ts';
-import { filesBeside, isAhead, pawnsOnFiles } from './pawns.ts';
+import { filesBeside, pawnsAhead } from './pawns.ts';
 import { judgeKind } from './standing.ts';
 
 export const passed = defineClaim({
@@ -51,9 +51,7 @@ doubled pawns both may be passed.
     judgeKind(position, square, 'pawn', ({ board, color }) => {
       const files = [fileOf(square), ...filesBeside(square)].sort();
       const enemy = otherColor(color);
-      const stoppers = pawnsOnFiles(board, enemy, files).filter((other) =>
-        isAhead(other, square, color),
-      );
+      const stoppers = pawnsAhead(board, square, color);
       return verdict(
         stoppers.length === 0,
         `no ${enemy} pawn stands ahead of it on ${filesNamed(files)}`,

@@ -3,6 +3,7 @@ import {
   type Board,
   type Color,
   fileOf,
+  otherColor,
   relativeRank,
   type Square,
   squaresOf,
@@ -22,6 +23,14 @@ export function filesBeside(square: Square): number[] {
 /** Whether a square lies further on than another, as a side sees it. */
 export function isAhead(square: Square, of: Square, color: Color): boolean {
   return relativeRank(square, color) > relativeRank(of, color);
+}
+
+/** The enemy pawns that could stop a pawn: ahead of it on its own file and those beside. */
+export function pawnsAhead(board: Board, square: Square, color: Color): Square[] {
+  const files = [fileOf(square), ...filesBeside(square)];
+  return pawnsOnFiles(board, otherColor(color), files).filter((other) =>
+    isAhead(other, square, color),
+  );
 }
 
 /** The square that a pawn goes to with one step; absent off the board. */

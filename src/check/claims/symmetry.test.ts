@@ -51,7 +51,8 @@ for (const symmetry of symmetries) {
       for (const { examples } of claimKinds) {
         for (const { fen, claim, side = 'white', moves, covered, labels } of examples) {
           // Castling has no mirror image, and moves of the course belong to a course.
-          if (moves || covered || labels || /castle|castling|O-O/.test(claim)) continue;
+          if (moves || covered || labels || /castle|castling|shield|tempi|O-O/.test(claim))
+            continue;
           const color = side === 'both' ? 'white' : side;
           expectSame(position(fen), claim, color, symmetry);
         }
@@ -110,6 +111,14 @@ function claimsAbout(at: Position, random: () => number): string[] {
       'loose',
       'defended',
       'en-prise',
+      'protected-passed',
+      'blockaded',
+      'bad-bishop',
+      'good-bishop',
+      'fianchetto',
+      'trapped',
+      'no-square',
+      'overloaded',
     ]) {
       claims.push(`${name} ${square}`);
     }
@@ -120,9 +129,19 @@ function claimsAbout(at: Position, random: () => number): string[] {
     if (pawns.length > 1) {
       const [first, second] = [pick(pawns), pick(pawns)];
       claims.push(`chain ${first} ${second}`, `hanging-pawns ${first} ${second}`);
+      claims.push(`connected-passed ${first} ${second}`);
     }
     claims.push(`outpost ${pick(squares)} white`, `outpost ${pick(squares)}`);
+    claims.push(`strong-square ${pick(squares)}`, `weak-square ${pick(squares)}`);
+    claims.push(`only-defender ${square} ${pick(standing)}`, `battery ${square} ${pick(standing)}`);
+    claims.push(`skewered ${square} to ${pick(standing)}`);
   }
+  for (const color of ['white', 'black']) {
+    claims.push(`islands ${color} 2`, `majority ${color} queenside`, `majority ${color} b-d`);
+    claims.push(`everything-defended ${color}`, `development ${color} 2`, `space ${color} 8`);
+    claims.push(`more-space ${color}`, `development-lead ${color}`);
+  }
+  claims.push('queens-off', 'double-check');
   for (const file of 'abcdefgh') {
     claims.push(`open ${file}`, `doubled ${file}`, `half-open ${file} white`);
   }
@@ -161,14 +180,26 @@ function transformClaim(claim: string, { square, color }: Symmetry): string {
   const rank = (digit: string) => square(`a${digit}`)[1] ?? '';
   const move = (san: string) => san.replace(/[a-h]/g, file).replace(/[1-8]/g, rank);
   let moveNext = false;
+  let afterMoves = false;
   return claim
     .split(' ')
     .map((word) => {
-      if (moveNext) {
+      if (moveNext && word !== 'else') {
         moveNext = false;
         return move(word);
       }
+      if (word === 'after') afterMoves = true;
+      if (afterMoves) {
+        afterMoves = !word.endsWith(':');
+        return word === 'after' ? word : move(word);
+      }
       moveNext = /^(legal|illegal|threatens|only-move)$/.test(word);
+      if (/^[a-h]-[a-h]$/.test(word)) {
+        const [first = '', last = ''] = word.split('-').map(file).sort();
+        return `${first}-${last}`;
+      }
+      const wing = ['queenside', 'kingside'].indexOf(word);
+      if (wing >= 0 && file('a') === 'h') return wing === 0 ? 'kingside' : 'queenside';
       if (word === 'white' || word === 'black') return color(word);
       if (/^[a-h]$/.test(word)) return file(word);
       return word.replace(/\b[a-h][1-8]\b/g, square);

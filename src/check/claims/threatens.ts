@@ -12,6 +12,7 @@ import {
 } from '../../chess/index.ts';
 import { defineClaim, empty, no, yes } from './define-claim.ts';
 import { pawnsWorth } from './english.ts';
+import { isMisspelt } from './legality.ts';
 
 export const threatens = defineClaim({
   name: 'threatens',
@@ -72,6 +73,7 @@ fork, is no threat in this sense. An en-passant capture cannot be threatened.
       if (played.kind === 'ambiguous') {
         return empty(`${written} is not one move: ${played.reason}`);
       }
+      if (isMisspelt(passed, written)) return empty(played.reason);
       return no(`if ${side} passed, ${written} could not be played: ${played.reason}`);
     }
     if (readBoard(position).get(played.to)?.kind === 'king') {

@@ -58,6 +58,35 @@ without an answer; that is reported too, since nothing unproved is published as 
       ],
     },
     {
+      title: 'None of the claims that `or` joins is true',
+      course: '```moves\n1. e4 e5 2. Nf3 {:claim[open d or half-open e white or check]}\n```',
+      findings: [
+        {
+          start: '2:25',
+          end: '2:61',
+          message:
+            "`open d or half-open e white or check` is false after 2.Nf3: for `open d`, the pawns on d2 and d7 stand on the d-file; for `half-open e white`, the white pawn on e4 stands on the e-file; for `check`, nothing attacks Black's king on e8.",
+        },
+      ],
+    },
+    {
+      title: 'What would be',
+      course:
+        '```moves\n1. e4 d6 2. d4 Nf6 3. Nc3 g6 {:claim[after Bg5 Bg7: pinned f6 to d8 or loose g5]} 4. Bg5 {:claim[after Bd1: check and after pass Bxf6: material 0]}\n```',
+      findings: [
+        {
+          start: '2:109',
+          message:
+            "`check` is false after 4.Bg5: Bd1 cannot be played: no bishop of Black's can reach d1.",
+        },
+        {
+          start: '2:136',
+          message: '`material 0` is false after 4.Bg5: after pass Bxf6, White has one knight more.',
+          hint: 'Here `after pass Bxf6: material +3` is true.',
+        },
+      ],
+    },
+    {
       title: 'Claims in prose and in a diagram',
       course:
         '```moves\n1. e4 c5\n```\n\nBlack attacks d4 :claim[attacks c5 d4] and e5 :claim[attacks c5 e5].\n\n```diagram fen="4k3/8/8/8/8/8/4P3/4K3 w - - 0 1"\nclaim:\n  - passed e2\n  - open e\n```',

@@ -10,7 +10,9 @@ export const claimUnreadable = defineCourseRule({
   documentation: `
 What stands in \`:claim[…]\`, or under \`claim\` in a diagram, is checked on the board, so it must be
 one of the claims that the handbook lists, with the squares, files or sides that it asks for. Claims
-are joined with \`and\`, and each may be denied with \`not\`.
+are joined with \`and\` and \`or\`, each may be denied with \`not\`, and \`after Nf3:\` before them speaks of
+what would be. A word of the trade that is no claim, such as \`hole\`, is answered with the claim that
+says it.
 `,
   examples: [
     {
@@ -22,6 +24,36 @@ are joined with \`and\`, and each may be denied with \`not\`.
           end: '2:22',
           message: 'The claim `isolatd e4` cannot be read: there is no claim `isolatd`.',
           hint: 'Did you mean `isolated`?',
+        },
+      ],
+    },
+    {
+      title: 'Words of the trade',
+      course: '```moves\n1. e4 {:claim[hole d3]} e5 {:claim[not bad bishop f8]}\n```',
+      findings: [
+        {
+          start: '2:15',
+          end: '2:19',
+          message: 'The claim `hole d3` cannot be read: there is no claim `hole`.',
+          hint: 'Did you mean `weak-square`, as in `weak-square d4`?',
+        },
+        {
+          start: '2:40',
+          end: '2:50',
+          message: 'The claim `not bad bishop f8` cannot be read: there is no claim `bad bishop`.',
+          hint: 'Did you mean `bad-bishop`?',
+        },
+      ],
+    },
+    {
+      title: 'Moves without a colon behind them',
+      course: '```moves\n1. e4 {:claim[after e5 open e]}\n```',
+      findings: [
+        {
+          start: '2:24',
+          end: '2:28',
+          message: 'The claim `after e5 open e` cannot be read: `open` is not written as a move.',
+          hint: 'Write it like `after Nf3: pinned f3`, with a colon behind the moves.',
         },
       ],
     },
@@ -39,13 +71,13 @@ are joined with \`and\`, and each may be denied with \`not\`.
     },
     {
       title: 'Words that are left over, in a diagram',
-      course: '```diagram after="1. e4"\nclaim:\n  - "not open e or open d"\n```',
+      course: '```diagram after="1. e4"\nclaim:\n  - "not open e nor open d"\n```',
       findings: [
         {
           start: '3:17',
-          end: '3:19',
+          end: '3:20',
           message:
-            'The claim `not open e or open d` cannot be read: nothing more is expected behind `e`, and `or` stands there.',
+            'The claim `not open e nor open d` cannot be read: nothing more is expected behind `e`, and `nor` stands there.',
           hint: 'Write it like `open e`.',
         },
       ],

@@ -101,7 +101,11 @@ function drawn(syntax: DiagramSyntax, { tree, shows }: BlockInWork) {
     ...(syntax.alt === undefined ? {} : { alt: syntax.alt }),
     marks: [...syntax.marks.map(({ text }) => text), ...(said?.marks ?? [])],
     arrows: [
-      ...syntax.arrows.map(({ text, meaning }) => ({ meaning, ...parseArrow(text) })),
+      ...syntax.arrows.map(({ text, meaning, place }) => ({
+        meaning,
+        ...parseArrow(text),
+        place,
+      })),
       ...(said?.arrows ?? []),
     ],
     claims: syntax.claims.map(claim),

@@ -2,7 +2,7 @@ import type { PhrasingContent, RootContent } from 'mdast';
 import type { Place } from '../../diagnostics/index.ts';
 import { type DirectiveNode, parseArrow, parseList } from '../../read/index.ts';
 import { placeOfNode } from '../place-of-node.ts';
-import type { Statement } from '../types.ts';
+import type { Arrow, Statement } from '../types.ts';
 import { walkText } from '../walk-text.ts';
 import { findMovesOfText } from './find-moves-of-text.ts';
 import { lastOf } from './find-name.ts';
@@ -141,12 +141,13 @@ function hear(
   } else if (shown) chapter.elsewhere.push({ ref: shown.ref, ...said });
 }
 
-function saidBy({ name, argument }: DirectiveNode, place: Place) {
+function saidBy(directive: DirectiveNode, place: Place) {
+  const { name, argument } = directive;
   const label = name === 'here' ? { label: argument } : {};
   const marks = name === 'mark' ? parseList(argument) : [];
   const arrows =
     name === 'plan' || name === 'threat' || name === 'guard'
-      ? parseList(argument).map((arrow) => ({ meaning: name, ...parseArrow(arrow) }))
+      ? arrowsOf(directive, name, place)
       : [];
   return { ...label, marks, arrows, ...statement(name, argument, place) } as {
     readonly label?: string;
@@ -154,6 +155,27 @@ function saidBy({ name, argument }: DirectiveNode, place: Place) {
     readonly arrows: typeof arrows;
     readonly statement?: Statement;
   };
+}
+
+function arrowsOf(
+  { argument, argumentRange: { start, end } }: DirectiveNode,
+  meaning: Arrow['meaning'],
+  { file }: Place,
+): Arrow[] {
+  // Over two lines, or with wide gaps, the argument is not what stands in the file.
+  const asWritten = end.line === start.line && end.offset - start.offset === argument.length;
+  const pointAt = (at: number) => ({
+    line: start.line,
+    column: start.column + at,
+    offset: start.offset + at,
+  });
+  let next = 0;
+  return parseList(argument).map((text) => {
+    const at = argument.indexOf(text, next);
+    next = at + text.length;
+    const range = asWritten ? { start: pointAt(at), end: pointAt(next) } : { start, end };
+    return { meaning, ...parseArrow(text), place: { file, ...range } };
+  });
 }
 
 function statement(name: DirectiveNode['name'], argument: string, place: Place) {

@@ -43,6 +43,7 @@ export function misplaced(course: Course, files: Readonly<Record<string, string>
       check(block.place, 'block');
       for (const node of treesOf(block).flat()) {
         checkNode(node);
+        for (const { place } of node.arrows) check(place, 'arrow');
         for (const { place, label } of node.statements) {
           check(place, 'statement');
           if (label) check(label.place, 'label');

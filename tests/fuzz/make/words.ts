@@ -91,6 +91,22 @@ export const claims = [
     'constructor',
     'isolated',
   ],
+  ...[
+    'open d or check',
+    'after Nf3: pinned f3',
+    'after pass Nxe5 Qg5: fork g5',
+    'after',
+    'after :',
+  ],
+  ...['strong-square e5', 'weak-square d3', 'islands white 2', 'majority black a-c', 'hole e4'],
+  ...['overloaded d6', 'trapped b3', 'no-square a5', 'skewered e6 to e8', 'battery d1 d2'],
+  ...['discovered-check', 'discovered-attack e1 e8', 'tempi white 3 since main', 'shield white 3'],
+  ...[
+    'only-move Nf3 else -2',
+    'everything-defended white pieces',
+    'space white 8',
+    'castled black',
+  ],
 ];
 
 const oneLine = [

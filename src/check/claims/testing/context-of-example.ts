@@ -12,15 +12,18 @@ import { searchBudget } from './search-budget.ts';
 /** What the claim of an example is judged by. */
 export function contextOfExample(example: ClaimExample): ClaimContext {
   let position = positionOf(example.fen);
+  let before: Position | undefined;
   const played: PlayedMove[] = [];
   for (const san of example.moves ?? []) {
     const move = playMove(position, san);
     if (isMoveFault(move)) throw new Error(`${san}: ${move.reason}`);
     played.push(move);
+    before = position;
     position = move.after;
   }
   return {
     position,
+    ...(before && { before }),
     side: example.side ?? 'white',
     covered: example.covered ?? [],
     castlings: () => played.filter(({ san }) => san.startsWith('O-O')),

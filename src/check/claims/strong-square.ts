@@ -1,0 +1,99 @@
+import {
+  type Color,
+  colors,
+  otherColor,
+  type Position,
+  readBoard,
+  relativeRank,
+  type Square,
+  sideName,
+} from '../../chess/index.ts';
+import { defineClaim, empty, no, type Verdict, yes } from './define-claim.ts';
+import { pawnsOn, rankNamed, verb } from './english.ts';
+import { pawnAttackers } from './pawns.ts';
+
+export const strongSquare = defineClaim({
+  name: 'strong-square',
+  usage: ['strong-square e5', 'strong-square e5 white'],
+  definition: `
+A square on a side's fourth to seventh rank that a pawn of that side defends and that no enemy pawn
+attacks now. An enemy pawn may still come to attack it, at a price that the text names: that is the
+difference to \`outpost\`, which no enemy pawn can ever attack by going straight on. So every outpost
+is a strong square too. Whose square it is, the side given says; else the piece that stands on it;
+else it may be either side's.
+`,
+  source:
+    'Common practice, no source; ranks and the pawn as in Wikipedia, “Outpost (chess)”, which knows no such grade',
+  examples: [
+    {
+      fen: 'r2q1rk1/ppp2ppp/3p4/3Np3/4P3/8/PPP2PPP/R2Q1RK1 w - - 0 1',
+      claim: 'strong-square d5 and not outpost d5',
+      holds: true,
+      note: 'The pawn on c7 can attack d5, and leaves d6 behind.',
+    },
+    {
+      fen: 'r2q1rk1/pp3ppp/2pp4/3Np3/4P3/8/PPP2PPP/R2Q1RK1 w - - 0 1',
+      claim: 'strong-square d5',
+      holds: false,
+      because: 'the black pawn on c6 attacks it',
+    },
+    {
+      fen: 'r3r1k1/pp3ppp/3p1b2/3NpP2/2q1P3/8/PPP3PP/R3QRK1 b - - 0 1',
+      claim: 'strong-square d5 and outpost d5',
+      holds: true,
+      note: 'A full outpost is a strong square too (Smyslov–Rudakovsky, Moscow 1945, after 17.Nd5).',
+    },
+    {
+      fen: 'r2q1rk1/p1p2ppp/2Pp4/3Np3/4P3/8/PP3PPP/R2Q1RK1 w - - 0 1',
+      claim: 'strong-square d5',
+      holds: true,
+      because: 'the white pawn on e4 defends it, and no black pawn attacks it',
+      note: 'The pawn on c7 is blocked now.',
+    },
+    {
+      fen: 'r2q1rk1/pp3ppp/3p4/3Np3/8/8/PPP2PPP/R2Q1RK1 w - - 0 1',
+      claim: 'strong-square d5',
+      holds: false,
+      because: 'no white pawn defends it',
+    },
+    {
+      fen: '6k1/8/8/4P3/3P4/8/8/6K1 w - - 0 1',
+      claim: 'strong-square e5',
+      holds: 'empty',
+      because: 'a pawn stands on e5, and a strong square is one for a piece',
+    },
+  ],
+  parse: (words) => ({ square: words.square(), color: words.optionalColor() }),
+  judge({ position }, { square, color }) {
+    const piece = readBoard(position).get(square);
+    if (piece?.kind === 'pawn') {
+      return empty(`a pawn stands on ${square}, and a strong square is one for a piece`);
+    }
+    const owner = color ?? piece?.color;
+    if (owner) return judgeFor(position, square, owner);
+    const verdicts = colors.map((side) => ({ side, ...judgeFor(position, square, side) }));
+    const found = verdicts.find(({ holds }) => holds);
+    if (found) return yes(found.because);
+    return no(verdicts.map(({ side, because }) => `for ${sideName(side)}, ${because}`).join('; '));
+  },
+});
+
+function judgeFor(position: Position, square: Square, color: Color): Verdict {
+  const board = readBoard(position);
+  const rank = relativeRank(square, color);
+  if (rank < 4 || rank > 7) {
+    return no(
+      `${square} lies on ${sideName(color)}'s ${rankNamed(rank)} rank, and a strong square on the fourth to seventh`,
+    );
+  }
+  const enemy = otherColor(color);
+  const defenders = pawnAttackers(board, square, color);
+  if (defenders.length === 0) return no(`no ${color} pawn defends it`);
+  const attackers = pawnAttackers(board, square, enemy);
+  if (attackers.length > 0) {
+    return no(`${pawnsOn(attackers, enemy)} ${verb(attackers.length, 'attacks', 'attack')} it`);
+  }
+  return yes(
+    `${pawnsOn(defenders, color)} ${verb(defenders.length, 'defends', 'defend')} it, and no ${enemy} pawn attacks it`,
+  );
+}
