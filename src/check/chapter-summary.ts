@@ -1,6 +1,7 @@
 import { type LinkTargets, linkTargets } from '../addresses/index.ts';
 import type { Place } from '../diagnostics/index.ts';
 import {
+  type Block,
   type Chapter,
   firstSign,
   type GivenName,
@@ -41,6 +42,10 @@ export interface DatedJudgement {
 /** A `moves` block. */
 export interface BlockSummary {
   readonly key: string;
+  /** The name that it starts from. */
+  readonly from?: string;
+  /** The names that the text right below it links to. */
+  readonly below?: readonly string[];
   /** The nodes that have a position. */
   readonly nodes: readonly NodeSummary[];
 }
@@ -64,6 +69,12 @@ export interface NodeSummary {
   readonly option?: true;
   /** Whether the course advises the move. */
   readonly advised?: true;
+  /** Whether the move is one of the course's side that is called bad. */
+  readonly rejected?: true;
+  /** Whether `:end[…]` says that its line stops here on purpose. */
+  readonly ended?: true;
+  /** The names that are promised for later behind it. */
+  readonly promises?: readonly string[];
   /** Whether its line ends here. */
   readonly leaf?: true;
   /** Whether the position has stood before in its own line. */
@@ -92,13 +103,14 @@ export function expandPlace(file: string, at: CompactPlace): Place {
 
 export function summariseChapter(chapter: Chapter, side: Side): ChapterSummary {
   const { file, id, names, blocks } = chapter;
+  const below = linksBelow(chapter);
   return {
     file,
     id,
     names,
     targets: linkTargets(chapter),
     blocks: blocks.flatMap((block) =>
-      block.kind === 'moves' ? [summariseBlock(block, side)] : [],
+      block.kind === 'moves' ? [summariseBlock(block, side, below.get(block) ?? [])] : [],
     ),
     patterns: blocks.flatMap(({ kind, place }) => (kind === 'pattern' ? [place] : [])),
     allowances: findAllowances(chapter),
@@ -108,7 +120,7 @@ export function summariseChapter(chapter: Chapter, side: Side): ChapterSummary {
   };
 }
 
-function summariseBlock(block: MovesBlock, side: Side): BlockSummary {
+function summariseBlock(block: MovesBlock, side: Side, below: readonly string[]): BlockSummary {
   const again = comingBack(block);
   const refuted = refutedIn(block, side);
   const nodes = block.nodes.flatMap((node): NodeSummary[] => {
@@ -116,6 +128,9 @@ function summariseBlock(block: MovesBlock, side: Side): BlockSummary {
     const parent = node.parent === undefined ? undefined : block.nodes[node.parent];
     const verdict = node.glyphs.findLast(isAssessment);
     const tells = toldNames(node);
+    const promises = node.statements.flatMap(({ name, argument }) =>
+      name === 'later' ? [argument] : [],
+    );
     const bad = node.glyphs.findLast(isBadSign);
     return [
       {
@@ -127,8 +142,11 @@ function summariseBlock(block: MovesBlock, side: Side): BlockSummary {
         ...(verdict === undefined ? {} : { verdict }),
         ...(refuted.has(node.index) ? { refuted: true } : {}),
         ...(bad !== undefined ? { bad } : {}),
-        ...(node.statements.some(({ name }) => name === 'option') ? { option: true } : {}),
+        ...(says(node, 'option') ? { option: true } : {}),
         ...(parent && isAdvice(node, parent, side) ? { advised: true } : {}),
+        ...(bad !== undefined && node.move?.color === side ? { rejected: true } : {}),
+        ...(says(node, 'end') ? { ended: true } : {}),
+        ...(promises.length > 0 ? { promises } : {}),
         ...(node.children.length === 0 ? { leaf: true } : {}),
         ...(again.has(node.index) ? { again: true } : {}),
         ...(tells.length > 0 ? { tells } : {}),
@@ -136,7 +154,33 @@ function summariseBlock(block: MovesBlock, side: Side): BlockSummary {
       },
     ];
   });
-  return { key: block.key, nodes };
+  return {
+    key: block.key,
+    ...(block.from ? { from: block.from.name } : {}),
+    ...(below.length > 0 ? { below } : {}),
+    nodes,
+  };
+}
+
+function says(node: MoveNode, statement: 'option' | 'end'): boolean {
+  return node.statements.some(({ name }) => name === statement);
+}
+
+/** The names that the text between each block and the next one, or the next heading, links to. */
+function linksBelow({ body, blocks }: Chapter): ReadonlyMap<Block, readonly string[]> {
+  const below = new Map<Block, string[]>();
+  let names: string[] = [];
+  for (const node of body.children) {
+    if (node.type === 'courseBlock') {
+      names = [];
+      const block = blocks[node.block];
+      if (block) below.set(block, names);
+    } else if (node.type === 'heading') names = [];
+    walkText([node], (inner) => {
+      if (inner.type === 'positionLink') names.push(inner.label);
+    });
+  }
+  return below;
 }
 
 /** The nodes behind a move that the course calls a mistake of its own side. */

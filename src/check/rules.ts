@@ -3,6 +3,7 @@ import { adviceConflict } from './rules/advice-conflict.ts';
 import { allowUnused } from './rules/allow-unused.ts';
 import { arrowFalse } from './rules/arrow-false.ts';
 import { assessmentConflict } from './rules/assessment-conflict.ts';
+import { assessmentMaterial } from './rules/assessment-material.ts';
 import { chapterUnreadable } from './rules/chapter-unreadable.ts';
 import { claimFalse } from './rules/claim-false.ts';
 import { claimUnreadable } from './rules/claim-unreadable.ts';
@@ -25,7 +26,9 @@ import { labelDuplicate } from './rules/label-duplicate.ts';
 import { labelNotLater } from './rules/label-not-later.ts';
 import { labelUnknown } from './rules/label-unknown.ts';
 import { lineRepeated } from './rules/line-repeated.ts';
+import { linkMove } from './rules/link-move.ts';
 import { linkUnknown } from './rules/link-unknown.ts';
+import { materialEnPrise } from './rules/material-en-prise.ts';
 import { mediaUnfit } from './rules/media-unfit.ts';
 import { moveAmbiguous } from './rules/move-ambiguous.ts';
 import { moveIllegal } from './rules/move-illegal.ts';
@@ -38,9 +41,11 @@ import { patternException } from './rules/pattern-exception.ts';
 import { patternNotThere } from './rules/pattern-not-there.ts';
 import { patternNowhere } from './rules/pattern-nowhere.ts';
 import { patternUntrue } from './rules/pattern-untrue.ts';
+import { proseMoveSign } from './rules/prose-move-sign.ts';
 import { proseMoveUnknown } from './rules/prose-move-unknown.ts';
 import { replyUnanswered } from './rules/reply-unanswered.ts';
 import { sameNotSame } from './rules/same-not-same.ts';
+import { tagInvalid } from './rules/tag-invalid.ts';
 import { transpositionUntold } from './rules/transposition-untold.ts';
 
 /** All rules, in the order of the handbook: a new rule is a file in `rules/` and a line here. */
@@ -59,22 +64,27 @@ export const rules: readonly CourseRule[] = [
   labelUnknown,
   labelNotLater,
   linkUnknown,
+  linkMove,
   proseMoveUnknown,
+  proseMoveSign,
   claimUnreadable,
   claimFalse,
   arrowFalse,
   adviceConflict,
+  materialEnPrise,
   replyUnanswered,
   sameNotSame,
   transpositionUntold,
   lineRepeated,
   assessmentConflict,
+  assessmentMaterial,
   exerciseWrong,
   exerciseAsk,
   diagramAdvice,
   fenRights,
   gameIllegal,
   gameResult,
+  tagInvalid,
   patternNotThere,
   patternNowhere,
   patternUntrue,

@@ -43,6 +43,7 @@ test('the public names', () => {
     'pieceAt',
     'pieceKinds',
     'pieceValues',
+    'plainSpelling',
     'playMove',
     'positionBudget',
     'rankOf',
@@ -57,6 +58,9 @@ test('the public names', () => {
     'squares',
     'squaresOf',
     'step',
+    'whyNeverFrom',
+    'wonByCaptures',
+    'wonByMoves',
     'writePlacement',
   ]);
 });

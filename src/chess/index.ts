@@ -23,12 +23,15 @@ export {
 } from './letters.ts';
 export { makeFen } from './make-fen.ts';
 export { listed, nameOf, nameSquares, sideName } from './names.ts';
+export { whyNeverFrom } from './never-from.ts';
 export { passMove } from './pass.ts';
 export { isMoveFault, playMove } from './play.ts';
 export { createReplay, type Replay } from './replay.ts';
 export { isMate, isStalemate, type LegalMove, legalMoves, listMoves } from './rules.ts';
 export { bestCapture, type Exchange, exchangeOf, gainfulCaptures } from './search/exchange.ts';
 export { findMate, type MateSearch, positionBudget } from './search/find-mate.ts';
+export { type MaterialBudget, wonByCaptures, wonByMoves } from './search/material.ts';
+export { plainSpelling } from './spelling.ts';
 export {
   between,
   fileOf,

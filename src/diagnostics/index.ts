@@ -10,6 +10,7 @@ export { makeDiagnostic } from './define-rule.ts';
 export type { Diagnostic, Fix, RelatedPlace, Severity } from './diagnostic.ts';
 export { severities } from './diagnostic.ts';
 export { createLocator, lineStarts } from './locate.ts';
+export { compareNames } from './natural-order.ts';
 export { createSuggester, nearestName } from './nearest-name.ts';
 export type { Place, Point, Range } from './place.ts';
 export { printable, printableLines, writeJson, writeJsonLine } from './printable.ts';

@@ -1,10 +1,11 @@
 import type { Diagnostic } from './diagnostic.ts';
+import { compareNames } from './natural-order.ts';
 
 /** By file, then by place, then by rule: the order in which an author works through them. */
 export function sortDiagnostics(diagnostics: readonly Diagnostic[]): Diagnostic[] {
   return [...diagnostics].sort(
     (a, b) =>
-      compareText(a.place.file, b.place.file) ||
+      compareNames(a.place.file, b.place.file) ||
       a.place.start.offset - b.place.start.offset ||
       a.place.end.offset - b.place.end.offset ||
       compareText(a.rule, b.rule),

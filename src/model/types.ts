@@ -127,6 +127,8 @@ export interface MovesBlock extends BlockBase {
   readonly from?: LabelUse;
   /** Tag pairs of a pasted game. */
   readonly tags: Readonly<Record<string, string>>;
+  /** Where the value of each tag stands. */
+  readonly tagPlaces: Readonly<Record<string, Place>>;
   readonly result?: string;
   /** Whether some of its text could not be read: nobody knows where its lines were meant to end. */
   readonly unread?: true;
@@ -241,8 +243,8 @@ export interface GameBlock extends BlockBase {
   readonly nodes: readonly MoveNode[];
   readonly tags: Readonly<Record<string, string>>;
   readonly result?: string;
-  /** Where `Result` stands among the tags. */
-  readonly resultTag?: { readonly value: string; readonly place: Place };
+  /** Where the value of each tag stands. */
+  readonly tagPlaces: Readonly<Record<string, Place>>;
   /** The game's file, relative to the course folder. */
   readonly file: string;
   /** The first and the last node of the main line that is shown. */

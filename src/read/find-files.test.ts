@@ -36,8 +36,8 @@ test('chapters and games in the order of their names, pictures at any depth', as
   });
   expect(found.chapters.map(({ path: file, text }) => [file, text])).toEqual([
     ['chapters/01.md', 'one'],
-    ['chapters/02.md', 'two'],
     ['chapters/1.md', 'x'],
+    ['chapters/02.md', 'two'],
   ]);
   expect(found.games.map(({ text }) => text)).toEqual([
     '[White "M\u00fcller"]',

@@ -1,4 +1,5 @@
 import { readdir } from 'node:fs/promises';
+import { compareNames } from '../diagnostics/index.ts';
 import {
   FileRefusedError,
   type ListedFile,
@@ -147,7 +148,7 @@ async function listTexts(
       });
     }
   }
-  return names;
+  return names.sort(compareNames);
 }
 
 const meant: ReadonlyMap<string, RegExp> = new Map([

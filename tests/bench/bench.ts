@@ -14,11 +14,13 @@ import { benchCompare } from './parts/compare.ts';
 import { benchDev } from './parts/dev.ts';
 import { benchFindings } from './parts/findings.ts';
 import { benchReading } from './parts/reading.ts';
+import { benchRules } from './parts/rules.ts';
 import { sayMissed } from './report.ts';
 
 const parts = new Map([
   ['check', benchCheck],
   ['findings', benchFindings],
+  ['rules', benchRules],
   ['dev', benchDev],
   ['build', benchBuild],
   ['compare', benchCompare],

@@ -72,10 +72,18 @@ function withoutSource(text: string): string {
 }
 
 /** Every place where a pattern stands in a chapter. */
-export function* matches(course: CourseInMemory, pattern: RegExp) {
+export function* matches(
+  course: CourseInMemory,
+  pattern: RegExp,
+  /** Whether it is looked for in inline code too. */
+  within: 'prose' | 'code' = 'prose',
+) {
   for (const { path, text } of course.files.chapters) {
     const plain = withoutSource(text);
-    const prose = plain.replace(/``?[^`\n]+``?/g, (code) => ' '.repeat(code.length));
+    const prose =
+      within === 'code'
+        ? plain
+        : plain.replace(/``?[^`\n]+``?/g, (code) => ' '.repeat(code.length));
     for (const match of prose.matchAll(pattern)) {
       const at = (offset: number) => ({
         line: text.slice(0, offset).split('\n').length,
@@ -112,6 +120,9 @@ const onTheBoard = [
   'assessment-conflict',
   'exercise-wrong',
   'pattern-not-there',
+  'prose-move-sign',
+  'link-move',
+  'material-en-prise',
 ];
 
 export const faultKinds: readonly FaultKind[] = [

@@ -1,7 +1,10 @@
-import { isAdvice, movesOf } from '../../model/index.ts';
+import type { PlayedMove } from '../../chess/index.ts';
+import type { Finding } from '../../diagnostics/index.ts';
+import { type Block, isAdvice, isMarkedBad, type MoveNode, movesOf } from '../../model/index.ts';
 import { placeOf } from '../chapter-summary.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { moveName } from '../move-name.ts';
+import type { CourseView } from '../view/index.ts';
 import { after, whereIs } from '../words.ts';
 
 export const adviceConflict = defineCourseRule({
@@ -12,6 +15,8 @@ export const adviceConflict = defineCourseRule({
 The advice is the first move that a block gives the course's side in a position; its variations are
 only mentioned. A student who meets the position must find one answer, by whatever order of moves
 it came about: transpositions and other chapters count.
+
+A move that is advised in one place and called bad in another, by \`?\`, \`??\` or \`?!\`, is a conflict too.
 
 Keep one advice. Mark a move that is only an alternative with \`:option[reason]\`, a bad one with
 \`?\`, \`??\` or \`?!\`, or make it a variation.
@@ -41,6 +46,18 @@ Keep one advice. Mark a move that is only an alternative with \`:option[reason]\
       ],
     },
     {
+      title: 'Advised here, called bad there',
+      course:
+        '```moves\n1. e4 e5 2. Nf3\n```\n\n```moves\n1. e4 e5 2. Bc4 {:option[for a change]} (2. Nf3?!) 2... Nf6 3. d3\n```',
+      findings: [
+        {
+          start: '6:45',
+          message: 'In line 2 2.Nf3 is the advice in this position, and here it is called bad.',
+          hint: 'Take back the sign or the advice.',
+        },
+      ],
+    },
+    {
       title: 'An alternative that says so',
       course:
         '```moves\n1. e4 e5 2. Nf3\n```\n\n```moves\n1. e4 e5 2. Bc4 {:option[for a change]} Nf6\n```',
@@ -57,8 +74,12 @@ Keep one advice. Mark a move that is only an alternative with \`:option[reason]\
     const side = course.side === 'white' ? 'White' : 'Black';
     for (const { block, node, parent } of movesOf(chapter)) {
       if (block.kind !== 'moves' || !parent.position || !node.move) continue;
-      if (!isAdvice(node, parent, course.side)) continue;
       const { key } = parent.position;
+      if (node.move.color === course.side && isMarkedBad(node)) {
+        yield* findBadAdvice(block, node, node.move, course, key);
+        continue;
+      }
+      if (!isAdvice(node, parent, course.side)) continue;
       const first = course.ask('advice', key);
       if (!first || first.san === node.move.san) continue;
       const there = course.ask('advicePlace', key);
@@ -74,3 +95,24 @@ Keep one advice. Mark a move that is only an alternative with \`:option[reason]\
     }
   },
 });
+
+/** A move that is called bad, and advised elsewhere; `key` is that of the position before it. */
+function* findBadAdvice(
+  block: Block,
+  node: MoveNode,
+  { san }: PlayedMove,
+  course: CourseView,
+  key: string,
+): Generator<Finding> {
+  const first = course.ask('advice', key);
+  const there = first?.san === san && course.ask('advicePlace', key);
+  if (!first || !there) return;
+  const place = placeOf(node, block);
+  const where = whereIs(there, place);
+  yield {
+    place,
+    message: `${where[0]?.toUpperCase()}${where.slice(1)} ${first.name} is the advice in this position, and here it is called bad.`,
+    hint: 'Take back the sign or the advice.',
+    related: [{ place: there, message: `${first.name} is advised here` }],
+  };
+}

@@ -1,16 +1,22 @@
+import { isMate, isStalemate, type Position, sideName, sideToMove } from '../../chess/index.ts';
+import type { Finding } from '../../diagnostics/index.ts';
+import { type Block, type MoveNode, movesOf } from '../../model/index.ts';
 import { glyphMeaning, isAssessment } from '../../movetext/index.ts';
 import { placeOf } from '../chapter-summary.ts';
 import { defineCourseRule } from '../course-rule.ts';
+import { moveName } from '../move-name.ts';
 import { after, whereIs } from '../words.ts';
 
 export const assessmentConflict = defineCourseRule({
   id: 'assessment-conflict',
   severity: 'error',
-  finds: 'One position judged in two ways.',
+  finds: 'One position judged in two ways, or otherwise than the board has it.',
   documentation: `
 An assessment is a sign such as \`=\`, \`⩲\` or \`-+\` behind a move; it judges the position after it.
 Where two lines meet, or one is told twice, the verdicts must agree. The three signs for equal
-chances ($10, $11, $12) count as one verdict.
+chances ($10, $11, $12) count as one verdict, and so do \`$18\` and \`$20\`, \`$19\` and \`$21\`, which share a
+sign. Behind one move stands one verdict. A mate is decided for the side that mates, and a stalemate is
+drawn (FIDE Laws of Chess, articles 5.1.1 and 5.2.1): no sign may say otherwise.
 `,
   examples: [
     {
@@ -28,12 +34,39 @@ chances ($10, $11, $12) count as one verdict.
       ],
     },
     {
+      title: 'Two verdicts behind one move',
+      course: '```moves\n1. e4 e5 = +-\n```',
+      findings: [
+        {
+          start: '2:7',
+          message:
+            'Behind 1...e5 stand two verdicts: “drawish position” and “White has a decisive advantage”.',
+          hint: 'Leave one of them out.',
+        },
+      ],
+    },
+    {
+      title: 'A verdict for the mated side',
+      course: '```moves\n1. f3 e5 2. g4 Qh4# +-\n```',
+      side: 'black',
+      findings: [
+        {
+          start: '2:16',
+          message:
+            'After 2...Qh4# White is mated, and the verdict is “White has a decisive advantage”.',
+          hint: 'Turn the sign round, or leave it out.',
+        },
+      ],
+    },
+    {
       title: 'The same verdict twice',
-      course: '```moves\n1. e4 e5 =\n```\n\n```moves\n1. e4 e5 $11 2. Nf3\n```',
+      course:
+        '```moves\n1. e4 e5 =\n```\n\n```moves\n1. e4 e5 $11 2. Nf3 Nc6 $18\n```\n\n```moves\n1. e4 e5 2. Nf3 Nc6 $20 3. Bb5\n```',
       findings: [],
     },
   ],
   *inChapter({ chapter, course }) {
+    for (const { block, node, parent } of movesOf(chapter)) yield* findOnBoard(block, node, parent);
     for (const block of chapter.blocks) {
       if (block.kind !== 'moves') continue;
       for (const node of block.nodes) {
@@ -57,6 +90,43 @@ chances ($10, $11, $12) count as one verdict.
   },
 });
 
+/** What the move and the position themselves refute. */
+function* findOnBoard(block: Block, node: MoveNode, parent: MoveNode): Generator<Finding> {
+  const nags = node.glyphs.filter(isAssessment);
+  const [nag] = nags;
+  const { position } = node;
+  if (nag === undefined || !position) return;
+  const place = placeOf(node, block);
+  const other = nags.find((each) => verdict(each) !== verdict(nag));
+  if (other !== undefined) {
+    yield {
+      place,
+      message: `Behind ${moveName(node, parent)} stand two verdicts: “${glyphMeaning(nag)}” and “${glyphMeaning(other)}”.`,
+      hint: 'Leave one of them out.',
+    };
+    return;
+  }
+  const end = ending(position);
+  if (!end || end.verdict === verdict(nag)) return;
+  yield {
+    place,
+    message: `${after(node, parent)} ${end.sentence}, and the verdict is “${glyphMeaning(nag)}”.`,
+    hint: 'Turn the sign round, or leave it out.',
+  };
+}
+
+/** How a game that is over there has ended. */
+function ending(position: Position): { sentence: string; verdict: number } | undefined {
+  const side = sideToMove(position);
+  if (isMate(position)) {
+    return { sentence: `${sideName(side)} is mated`, verdict: side === 'white' ? 19 : 18 };
+  }
+  if (!isStalemate(position)) return undefined;
+  return { sentence: `${sideName(side)} is stalemated`, verdict: 10 };
+}
+
+/** One number for all that say the same. */
 function verdict(nag: number): number {
-  return nag === 11 || nag === 12 ? 10 : nag;
+  if (nag === 11 || nag === 12) return 10;
+  return nag === 20 || nag === 21 ? nag - 2 : nag;
 }

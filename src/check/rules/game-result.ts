@@ -37,25 +37,39 @@ Laws of Chess, articles 5.1 and 5.2). The result behind the moves must be the on
         },
       ],
     },
+    {
+      title: 'Only the tag tells the result of a mate',
+      course: '```game\n[Result "1-0"]\n\n1. f3 e5 2. g4 Qh4#\n```',
+      findings: [
+        {
+          start: '2:10',
+          end: '2:13',
+          message: 'The game ends in mate, so its result is 0-1 and not 1-0.',
+        },
+      ],
+    },
     { title: 'A sound game', course: '```game\n1. f3 e5 2. g4 Qh4# 0-1\n```', findings: [] },
   ],
   *inChapter({ chapter }) {
     for (const block of chapter.blocks) {
-      if (block.kind !== 'game') continue;
-      const { result, resultTag } = block;
-      if (result !== undefined && resultTag && resultTag.value !== result) {
+      if (block.kind !== 'game' && block.kind !== 'moves') continue;
+      const { result, tags, tagPlaces } = block;
+      const tag = tags.Result === '?' ? undefined : tags.Result;
+      const tagPlace = tagPlaces.Result;
+      if (result !== undefined && tag !== undefined && tagPlace && tag !== result) {
         yield {
-          place: resultTag.place,
-          message: `The tag says ${resultTag.value}, and behind the moves stands ${result}.`,
+          place: tagPlace,
+          message: `The tag says ${tag}, and behind the moves stands ${result}.`,
           hint: 'Correct one of the two.',
         };
       }
       const last = mainLine(block.nodes).at(-1);
       const end = last && outcome(last);
-      if (!end || result === undefined || result === end.result) continue;
+      const said = result ?? tag;
+      if (!end || said === undefined || said === end.result) continue;
       yield {
-        place: placeOf(last, block),
-        message: `The game ends in ${end.name}, so its result is ${end.result} and not ${result}.`,
+        place: result === undefined && tagPlace ? tagPlace : placeOf(last, block),
+        message: `The game ends in ${end.name}, so its result is ${end.result} and not ${said}.`,
         hint: 'Correct the result, or the moves.',
       };
     }

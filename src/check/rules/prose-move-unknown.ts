@@ -1,4 +1,4 @@
-import { numberSign } from '../../chess/index.ts';
+import { numberSign, plainSpelling } from '../../chess/index.ts';
 import type { Place } from '../../diagnostics/index.ts';
 import {
   type Chapter,
@@ -6,6 +6,7 @@ import {
   movesSpokenOf,
   type ProseMove,
   placeOfNode,
+  treesOf,
   walkTexts,
 } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
@@ -17,8 +18,9 @@ export const proseMoveUnknown = defineCourseRule({
   finds: 'A move with a number, in the text, that no block of the chapter has.',
   documentation: `
 A move written as inline code with its number becomes a link to that move in the nearest earlier block
-of the chapter, variations included; so the text cannot speak of a move that the student cannot see.
-Several moves in one piece of code must follow each other in the block.
+of the chapter, variations included, or in the next one behind it; so the text cannot speak of a move that the
+student cannot see. Several moves in one piece of code must follow each other in the block. Moves of an exercise
+and of a diagram's \`after="…"\` may be named too; they are no links.
 
 Inline code without a move number, such as \`Nf3\`, is left alone.
 `,
@@ -30,7 +32,7 @@ Inline code without a move number, such as \`Nf3\`, is left alone.
         {
           start: '5:7',
           end: '5:15',
-          message: 'No block above has 2...c6.',
+          message: 'No block of the chapter has 2...c6.',
           hint: 'There the chapter has 2...e6. Put the move into a block, as a variation, or write it without its number.',
         },
       ],
@@ -38,7 +40,19 @@ Inline code without a move number, such as \`Nf3\`, is left alone.
     {
       title: 'Links to the main line, to a variation, to a run of moves',
       course:
-        '```moves\n1. d4 d5 2. c4 e6 (2... c6 3. Nf3) 3. Nc3\n```\n\n`1.d4` and `2...c6 3.Nf3`, not `Nf3`.',
+        '```moves\n1. d4 d5 2. c4 e6 (2... c6 3. Nf3) 3. Nc3\n```\n\n`1.d4` and `2...c6 3.Nf3`, not `Nf3`; `3.♘c3` too.',
+      findings: [],
+    },
+    {
+      title: 'An overview above the blocks',
+      course:
+        '| against | move |\n| --- | --- |\n| `1...d5` | `2.c4` |\n\n```moves\n1. d4 d5 2. c4 e6 3. Nc3\n```',
+      findings: [],
+    },
+    {
+      title: 'Moves of an exercise and of a diagram',
+      course:
+        '```moves\n1. d4 d5 2. c4\n```\n\n```diagram after="1. e4 e5 2. Nf3 Nc6"\ncaption: after `2...Nc6`\n```\n\n```exercise after="1. f3 e5 2. g4"\nask: How does Black mate?\nanswer: Qh4#\n```\n\nBehind `2.Nf3` and `2...Qh4#`.',
       findings: [],
     },
   ],
@@ -48,6 +62,7 @@ Inline code without a move number, such as \`Nf3\`, is left alone.
     walkTexts(chapter, (node) => {
       if (node.type !== 'proseMoves' || unsought.has(node.id)) return;
       const targets = movesSpokenOf(chapter, node);
+      if (targets.every((target) => target) || isInPositionBlock(chapter, node.moves)) return;
       const move = node.moves.find((_, index) => !targets[index]);
       if (move) found.push({ move, place: placeOfNode(node, chapter.file) });
     });
@@ -56,14 +71,35 @@ Inline code without a move number, such as \`Nf3\`, is left alone.
       const there = movesAt(chapter, move);
       yield {
         place,
-        message: `No block above has ${name}.`,
-        hint: there.has(name)
-          ? 'The chapter has it only further down: put these words behind that block, or write the move without its number.'
-          : `${there.size > 0 ? `There the chapter has ${[...there].slice(0, most).join(', ')}. ` : ''}Put the move into a block, as a variation, or write it without its number.`,
+        message: `No block of the chapter has ${name}.`,
+        hint: `${there.size > 0 ? `There the chapter has ${[...there].slice(0, most).join(', ')}. ` : ''}Put the move into a block, as a variation, or write it without its number.`,
       };
     }
   },
 });
+
+/**
+ * Whether all the moves stand in lines that have no address: of an exercise, or of what leads to a still board.
+ */
+function isInPositionBlock({ blocks }: Chapter, moves: readonly ProseMove[]): boolean {
+  return blocks.some((block) => {
+    if (block.kind !== 'exercise' && block.kind !== 'diagram') return false;
+    return treesOf(block).some((tree) =>
+      moves.every((wanted) =>
+        tree.some(({ move }) => {
+          if (move?.number !== wanted.number || move.color !== wanted.color) return false;
+          return bare(move.san) === bare(wanted.san);
+        }),
+      ),
+    );
+  });
+}
+
+function bare(san: string): string {
+  return plainSpelling(san)
+    .replace(/[+#x=]/g, '')
+    .replace(/0/g, 'O');
+}
 
 /** So many moves of the chapter are named. */
 const most = 6;

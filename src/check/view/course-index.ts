@@ -1,7 +1,12 @@
 import type { LinkTargets } from '../../addresses/index.ts';
 import { type EngineFacts, noFacts } from '../../facts/index.ts';
 import { firstNames, type NameInCourse } from '../../model/index.ts';
-import type { ChapterSummary, DatedJudgement, NodeSummary } from '../chapter-summary.ts';
+import type {
+  BlockSummary,
+  ChapterSummary,
+  DatedJudgement,
+  NodeSummary,
+} from '../chapter-summary.ts';
 
 /** A place of a position in the `moves` blocks of a course. */
 export interface Occurrence {
@@ -32,6 +37,8 @@ export interface CourseIndex {
   readonly blocks: ReadonlyMap<string, ReadonlyMap<number, Occurrence>>;
   /** What an engine said of positions. */
   readonly facts: EngineFacts;
+  /** The blocks that start from a name or that a text links below, by `file key`. */
+  readonly joined: ReadonlyMap<string, Pick<BlockSummary, 'from' | 'below'>>;
 }
 
 export function makeCourseIndex(
@@ -43,10 +50,13 @@ export function makeCourseIndex(
   const at = new Map<string, Occurrence[]>();
   const from = new Map<string, Occurrence[]>();
   const blocks = new Map<string, Map<number, Occurrence>>();
+  const joined = new Map<string, Pick<BlockSummary, 'from' | 'below'>>();
   for (const { file, id, targets: own, blocks: all } of summaries) {
     targets.set(file, { ...own, chapter: file });
     targets.set(`${id}.html`, { ...own, chapter: file });
-    for (const { key: block, nodes } of all) {
+    for (const summary of all) {
+      const { key: block, nodes } = summary;
+      if (summary.from ?? summary.below) joined.set(`${file} ${block}`, summary);
       const byNode = new Map<number, Occurrence>();
       blocks.set(`${file} ${block}`, byNode);
       for (const node of nodes) {
@@ -60,17 +70,8 @@ export function makeCourseIndex(
   }
   const patterns = summaries.reduce((sum, summary) => sum + summary.patterns.length, 0);
   const judgements = summaries.flatMap((summary) => summary.judgements);
-  return {
-    order,
-    names: firstNames(summaries),
-    targets,
-    at,
-    from,
-    patterns,
-    judgements,
-    blocks,
-    facts,
-  };
+  const names = firstNames(summaries);
+  return { order, names, targets, at, from, patterns, judgements, blocks, joined, facts };
 }
 
 function add(map: Map<string, Occurrence[]>, key: string, value: Occurrence): void {

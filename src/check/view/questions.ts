@@ -10,11 +10,14 @@ import { createSuggester, nearestName, type Place } from '../../diagnostics/inde
 import type { EngineFact } from '../../facts/index.ts';
 import type { PatternBlock } from '../../model/index.ts';
 import { expandPlace } from '../chapter-summary.ts';
+import { type Aside, asideAt } from './asides.ts';
 import type { CourseIndex, Occurrence } from './course-index.ts';
 import { findCastled } from './find-castled.ts';
 import { findMatches } from './find-matches.ts';
 import { findTwins, firstReached } from './find-twins.ts';
 import { hashOf } from './hash-of.ts';
+import { type Untold, untoldMeetings } from './meetings.ts';
+import { type MoveNear, moveNear } from './move-near.ts';
 
 /** A question: how it is answered, and what is kept of the answer. */
 interface Question<Answer> {
@@ -54,12 +57,6 @@ export interface Missed {
   readonly near?: string;
 }
 
-/** A place where a position is reached in another way than before, and nobody says so. */
-export interface Untold {
-  readonly here: MoveAt;
-  readonly known: MoveAt;
-}
-
 /** What blocks say of a move. */
 export interface MoveJudged {
   /** `7...Be7`. */
@@ -96,13 +93,6 @@ export interface PatternPlace extends PositionTold {
   readonly refuted: boolean;
   /** What the course advises there. */
   readonly advised?: MoveTold;
-}
-
-export interface MoveAt {
-  readonly chapter: string;
-  /** `7...Be7`. */
-  readonly name: string;
-  readonly place: Place;
 }
 
 function question<Answer>(
@@ -183,6 +173,23 @@ export const questions = {
     ({ from }, key) => [...new Set(from.get(key)?.flatMap(({ node }) => node.san ?? []))],
     (moves) => moves.join(' '),
   ),
+  /** The move that leads to a named position, and all on the ways to it and from it; only where it has one. */
+  moveAt: question<MoveNear | undefined>(moveNear, (answer) => (answer ? json(answer) : '')),
+  /** Whether a block plays a move from a position that is not called bad. */
+  answered: question(
+    ({ from }, key) => from.get(key)?.some(({ node }) => node.bad === undefined) ?? false,
+    (isAnswered) => (isAnswered ? 'answered' : ''),
+  ),
+  /**
+   * Whether a name stands at or behind a move of the course's side that is called bad, or else one that is an
+   * option, also in the blocks that its block starts from.
+   */
+  aside: question<Aside>(asideAt, (answer) => answer ?? ''),
+  /**
+   * Whether all lines that stop in a position do so with nothing but names that are given to it, so that one
+   * sends its reader to the other.
+   */
+  circular: question(isCircular, (answer) => (answer ? 'circular' : '')),
   /** Where the position is reached in another way than at first, and neither place says so. */
   untold: question<readonly Untold[]>(untoldMeetings, (untold) =>
     untold.length > 0 ? json(untold) : '',
@@ -248,11 +255,6 @@ function moveTold(occurrence: Occurrence | undefined): MoveTold | undefined {
   return occurrence && { san: occurrence.node.san ?? '', name: occurrence.node.name };
 }
 
-function told(occurrence: Occurrence): MoveAt {
-  const { chapter, node } = occurrence;
-  return { chapter, name: node.name, place: expandPlace(chapter, node.at) };
-}
-
 function placeOf(occurrence: Occurrence | undefined): Place | undefined {
   return occurrence && expandPlace(occurrence.chapter, occurrence.node.at);
 }
@@ -306,27 +308,12 @@ function nearest(index: CourseIndex): (name: string) => string | undefined {
   return known;
 }
 
-function untoldMeetings(index: CourseIndex, key: string): readonly Untold[] {
-  const at = index.at.get(key) ?? [];
-  if (at.length < 2) return [];
-  const tells = ({ node }: Occurrence) =>
-    node.tells?.some((name) => index.names.get(name)?.position?.key === key);
-  const [first, ...others] = waysTo(at).filter((way) => !way.some(tells));
-  const known = first?.[0];
-  if (!known) return [];
-  return others.flatMap(([here]) => (here ? [{ here: told(here), known: told(known) }] : []));
-}
-
-/** The places of a position, grouped by the position before it: each group is one way to it. */
-function waysTo(at: readonly Occurrence[]): Occurrence[][] {
-  const ways = new Map<string, Occurrence[]>();
-  for (const here of at) {
-    // The start of a block is no way: it is a named position, or stands for itself. Neither is a
-    // position that has stood earlier in its own line.
-    if (here.before === undefined || here.node.again) continue;
-    const way = ways.get(here.before);
-    if (way) way.push(here);
-    else ways.set(here.before, [here]);
-  }
-  return [...ways.values()];
+function isCircular({ at, names }: CourseIndex, key: string): boolean {
+  const here = at.get(key) ?? [];
+  return here.every(({ node }) => {
+    const { leaf, verdict, ended, tells = [], promises = [] } = node;
+    const leadsTo = [...tells, ...promises];
+    const isOwn = (name: string) => names.get(name)?.position?.key === key;
+    return leaf && verdict === undefined && !ended && leadsTo.length > 0 && leadsTo.every(isOwn);
+  });
 }

@@ -9,6 +9,7 @@
 import { kindOfLetter } from '../board.ts';
 import { fileOf, rankOf, squareAt } from '../squares.ts';
 import { type Color, type PieceKind, type Position, pieceKinds, type Square } from '../types.ts';
+import { pieceValues } from '../values.ts';
 import { writeKey } from './write-key.ts';
 import { signOf } from './zobrist.ts';
 
@@ -22,6 +23,9 @@ const rook = 3;
 const bishop = 4;
 const knight = 5;
 const pawn = 6;
+
+/** By kind, as cells count them. */
+const values = [0, ...pieceKinds.map((kind) => pieceValues[kind])];
 
 const straight = [1, 16, -1, -16];
 const diagonal = [15, 17, -15, -17];
@@ -135,6 +139,15 @@ export class GameBoard {
     const to = (move >> 7) & 0x7f;
     if (this.at(to) !== 0) return true;
     return to === this.enPassant && this.at(move & 0x7f) * this.turn === pawn;
+  }
+
+  /** What a move of `moves` wins at once, in pawns: what it takes, and what a pawn becomes more than a pawn. */
+  worth(move: CoreMove): number {
+    const to = (move >> 7) & 0x7f;
+    const passing = to === this.enPassant && this.at(move & 0x7f) * this.turn === pawn;
+    const taken = passing ? pawn : Math.abs(this.at(to));
+    const promotion = move >> 14;
+    return (values[taken] ?? 0) + (promotion ? (values[promotion] ?? 0) - (values[pawn] ?? 0) : 0);
   }
 
   /** Castling, to the `g` or the `c` file. */

@@ -48,17 +48,17 @@ export function bestCapture(position: Position, square: Square): Exchange | unde
 }
 
 /**
- * The captures and promotions by which the side to move wins something, what they win and then what
- * takes least first.
+ * The captures and promotions by which the side to move wins at least so much, in pawns: the greatest gain first,
+ * and of equal ones what takes with the least.
  */
-export function gainfulCaptures(position: Position): Exchange[] {
+export function gainfulCaptures(position: Position, least = 1): Exchange[] {
   const board = new GameBoard(position);
   const found: Exchange[] = [];
   for (const move of board.moves()) {
-    const described = board.describe(move);
-    if (!described.taken && !described.promotion) continue;
+    // Nothing nets more than it wins at once.
+    if (board.worth(move) < least) continue;
     const gain = gainOf(board, move);
-    if (gain !== undefined && gain > 0) found.push({ ...described, gain });
+    if (gain !== undefined && gain >= least) found.push({ ...board.describe(move), gain });
   }
   return found.sort(
     (one, other) => other.gain - one.gain || order.indexOf(one.kind) - order.indexOf(other.kind),

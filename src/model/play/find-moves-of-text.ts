@@ -15,8 +15,9 @@ export interface TextPlace {
 }
 
 /**
- * Finds the moves that a text mentions in the blocks from the last one back to the chapter's first, and notes
- * them in `spoken`; false where a block that is being played now could not be looked into.
+ * Finds the moves that a text mentions in the blocks from the last one back to the chapter's first, then in those
+ * behind it, as an overview above the blocks needs it, and notes them in `spoken`; false where a block that is
+ * being played now could not be looked into.
  */
 export function findMovesOfText(
   { id, moves, ...node }: ProseMovesNode,
@@ -26,7 +27,8 @@ export function findMovesOfText(
   const { budget, spoken } = chapter;
   let isSure = true;
   let found: { block: BlockInWork; run: number[] } | undefined;
-  for (let index = last; index >= 0 && budget.left > 0; index--) {
+  for (const index of orderOf(last, chapter.blocks.length)) {
+    if (budget.left <= 0) break;
     const block = chapter.blocks[index];
     if (block?.syntax.kind !== 'moves' && block?.syntax.kind !== 'game') continue;
     if (!playBlock(block, course)) {
@@ -56,4 +58,10 @@ export function findMovesOfText(
     spoken.unsought.push(id);
   }
   return isSure;
+}
+
+/** The nearest earlier block first, down to the chapter's first; then the blocks behind, up to its last. */
+function* orderOf(last: number, count: number): Generator<number> {
+  for (let index = last; index >= 0; index--) yield index;
+  for (let index = last + 1; index < count; index++) yield index;
 }

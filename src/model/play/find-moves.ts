@@ -1,3 +1,4 @@
+import { plainSpelling } from '../../chess/index.ts';
 import type { ProseMove } from '../../read/index.ts';
 import { createLineTest, type LineTest } from './line-test.ts';
 import type { NodeInWork } from './work.ts';
@@ -101,6 +102,9 @@ function isMove(node: NodeInWork, { san, number, color }: ProseMove): boolean {
   return false;
 }
 
+/** Without what only comments on the move, and with the letter of a figurine. */
 function bare(san: string): string {
-  return san.replace(/[+#x=]/g, '').replace(/0/g, 'O');
+  return plainSpelling(san)
+    .replace(/[+#x=]/g, '')
+    .replace(/0/g, 'O');
 }

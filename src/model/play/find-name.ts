@@ -65,7 +65,7 @@ function shownBefore(
     const { block: index, moves } = all[at] as Showing;
     if (moves) {
       isSure = findMovesOfText(moves, { chapter, last: index }, course) && isSure;
-      shown = lastOf(chapter, moves.id);
+      shown = lastOf(chapter, moves.id, index);
     } else {
       const block = chapter.blocks[index];
       if (block && !playBlock(block, course)) return { circle: block };
@@ -76,9 +76,13 @@ function shownBefore(
   return shown;
 }
 
-/** The last of the moves that a text mentions, if a block has it. */
-export function lastOf(chapter: ChapterInWork, id: number): Shown | undefined {
+/**
+ * The last of the moves that a text mentions, if a block has it. One that only a block behind the text has is
+ * not shown before what follows there.
+ * @param last the last block before the text; -1 where there is none.
+ */
+export function lastOf(chapter: ChapterInWork, id: number, last: number): Shown | undefined {
   const ref = chapter.spoken.moves[id]?.at(-1);
   const block = ref ? chapter.byKey.get(ref.block) : undefined;
-  return ref && block ? shownIn(block, ref.node) : undefined;
+  return ref && block && block.index <= last ? shownIn(block, ref.node) : undefined;
 }

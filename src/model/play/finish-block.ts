@@ -141,14 +141,12 @@ function game(syntax: GameSyntax, block: BlockInWork, around: BlockSurroundings)
       'Let the second of the two come later in the game than the first.',
     );
   }
-  const tag = syntax.moves?.tags.find(({ name }) => name === 'Result');
   return {
     nodes,
     file: syntax.file,
     first,
     last: Math.max(first, last),
     unknownLimits,
-    ...(tag ? { resultTag: { value: tag.value, place: tag.place } } : {}),
     ...tagsAndResult(syntax.moves),
   };
 }
@@ -178,6 +176,9 @@ function tagsAndResult(moves: TreeSyntax | undefined) {
   const tags = moves?.tags.map(({ name, value }) => [name, value] as const) ?? [];
   return {
     tags: Object.fromEntries(tags) as Record<string, string>,
+    tagPlaces: Object.fromEntries(
+      moves?.tags.map(({ name, place }) => [name, place] as const) ?? [],
+    ) as Record<string, Place>,
     ...(moves?.result === undefined ? {} : { result: moves.result }),
     ...(moves?.unread === undefined ? {} : { unread: true as const }),
   };

@@ -37,7 +37,7 @@ export function hearChapter(chapter: ChapterInWork, course: CourseInWork): void 
       hearBlock(block, course);
     } else if (node.type === 'proseMoves') {
       findMovesOfText(node, { chapter, last }, course);
-      shown = lastOf(chapter, node.id) ?? shown;
+      shown = lastOf(chapter, node.id, last) ?? shown;
     } else if (node.type === 'courseDirective') {
       const place = placeOfNode(node, syntax.file);
       if (shown || node.name === 'allow') hear(node, { shown }, place, chapter, course);

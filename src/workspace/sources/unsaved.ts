@@ -1,3 +1,4 @@
+import { compareNames } from '../../diagnostics/index.ts';
 import type { CourseFiles, SourceFile } from '../../read/index.ts';
 
 /**
@@ -25,7 +26,7 @@ function joined(
   const byPath = new Map(saved.map((file) => [file.path, file]));
   for (const [path, text] of unsaved) if (isOne.test(path)) byPath.set(path, sourceOf(path, text));
   // As the files of a folder are ordered.
-  return [...byPath.values()].sort((a, b) => (a.path < b.path ? -1 : 1));
+  return [...byPath.values()].sort((a, b) => compareNames(a.path, b.path));
 }
 
 function sourceOf(path: string, text: string): SourceFile {

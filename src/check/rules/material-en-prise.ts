@@ -1,0 +1,186 @@
+import {
+  type Color,
+  gainfulCaptures,
+  isMoveFault,
+  listMoves,
+  type MaterialBudget,
+  numberSign,
+  type PlayedMove,
+  type Position,
+  pieceAt,
+  pieceValues,
+  playMove,
+  sideName,
+  wonByCaptures,
+  wonByMoves,
+} from '../../chess/index.ts';
+import type { Finding } from '../../diagnostics/index.ts';
+import { isAdvice, isMarkedBad, type MoveNode, type MovesBlock } from '../../model/index.ts';
+import { isAssessment } from '../../movetext/index.ts';
+import { placeOf } from '../chapter-summary.ts';
+import { isCompensationTold } from '../compensation.ts';
+import { defineCourseRule } from '../course-rule.ts';
+import { moveName } from '../move-name.ts';
+import type { CourseView } from '../view/index.ts';
+
+/** Pawns' worth: a pawn alone is often given in openings, and nobody says so. */
+const least = 2;
+
+/** Positions that are looked at in a chapter, at the most: some two seconds. */
+const mostSearched = 1_000_000;
+
+export const materialEnPrise = defineCourseRule({
+  id: 'material-en-prise',
+  severity: 'warning',
+  finds: 'Advice that leaves more than a pawn to be taken, with nothing shown for it.',
+  documentation: `
+After the advised move the other side has a capture that wins at least two pawns' worth, what the move
+itself took set against it: by static exchange on the square, by captures on the whole board, and against
+every answer of the course's side to the capture, with two moves in full and captures behind them. So an
+exchange that goes on, a bigger threat, a fork or a mate in return is no finding; neither is a loss that no
+other move would have saved. Pieces count 9, 5, 3, 3 and 1 (common practice, no source).
+
+A student who is to give something must see what for. Cover the capture and answer it, say it in a comment
+on the line (a sacrifice, a gambit, compensation, an attack, a trap), or mark the move \`!?\`, \`!\` or \`!!\`, or
+with \`∞\` or a verdict for the other side. What stands behind an \`:option\` or a bad move of the course's side is no advice. A
+pawn alone is never missed: this is no engine.
+`,
+  examples: [
+    {
+      title: 'The queen is left to be taken',
+      course: '```moves\n1. e4 e5 2. Nf3 d6 3. Bc4 Bg4 4. h3 Bh5 5. Nxe5\n```',
+      findings: [
+        {
+          start: '2:44',
+          end: '2:48',
+          message:
+            'After 5.Nxe5 Black wins 3 pawns’ worth with 5...Bxd1, and the course shows nothing for it.',
+          hint: 'Cover 5...Bxd1 and its answer, say in a comment what there is for it, mark the move `!?`, or correct it.',
+        },
+      ],
+    },
+    {
+      title: 'The capture is covered, or said to be meant',
+      course:
+        '```moves\n1. e4 e5 2. Nf3 d6 3. Bc4 Bg4 4. Nc3 g6 5. Nxe5 Bxd1 6. Bxf7+ Ke7 7. Nd5#\n```\n\n```moves\n1. e4 e5 2. Nf3 Nc6 3. Bc4 Nf6 4. Ng5 d5 5. exd5 Nxd5 6. Nxf7 {A sacrifice: the king must come out.} Kxf7\n```',
+      findings: [],
+    },
+    {
+      title: 'An exchange that goes on, and a piece that a fork wins back',
+      course:
+        '```moves\n1. e4 e5 2. Nf3 Nc6 3. Bb5 a6 4. Bxc6\n```\n\n```moves\n1. e4 e5 2. Nf3 Nc6 (2... Nf6 3. Nc3 Nc6 4. Bc4 Nxe4 5. Nxe4) 3. Bb5 {:end[so far]}\n```',
+      findings: [],
+    },
+  ],
+  *inChapter({ chapter, course }) {
+    if (course.side === 'both') return;
+    const budget = { left: mostSearched };
+    for (const block of chapter.blocks) {
+      if (block.kind !== 'moves') continue;
+      if (block.from && course.ask('aside', block.from.name)) continue;
+      const aside = setAside(block, course.side);
+      for (const node of block.nodes) {
+        const parent = block.nodes[node.parent ?? -1];
+        if (!parent || aside.has(node.index) || !isAdvice(node, parent, course.side)) continue;
+        if (isMeant(node)) continue;
+        const loss = findLoss(node, parent, course, budget);
+        const place = placeOf(node, block);
+        if (budget.left <= 0) {
+          yield { place, ...tooMany };
+          return;
+        }
+        if (!loss || isCompensationTold(chapter, block, node)) continue;
+        yield { place, ...describe(node, parent, loss) };
+      }
+    }
+  },
+});
+
+const tooMany = {
+  message:
+    'From here on nobody looks for material that is left to be taken: too much of it is in this chapter.',
+  hint: 'Divide the chapter into several, or mend what was found before.',
+};
+
+interface Loss {
+  readonly capture: PlayedMove;
+  /** In pawns; at least a queen's worth more than all pieces for mate. */
+  readonly lost: number;
+}
+
+function describe(node: MoveNode, parent: MoveNode, { capture, lost }: Loss) {
+  const name = numberSign(capture) + capture.san;
+  const isMate = capture.san.endsWith('#');
+  const what = isMate ? `mates with ${name}` : `wins ${lost} pawns’ worth with ${name}`;
+  return {
+    message: `After ${moveName(node, parent)} ${sideName(capture.color)} ${what}, and the course shows nothing for it.`,
+    hint: `Cover ${name} and its answer, say in a comment what there is for it, mark the move \`!?\`, or correct it.`,
+  } satisfies Partial<Finding>;
+}
+
+/** The nodes at or behind a move that the course's side is not advised to play. */
+function setAside({ nodes }: MovesBlock, side: Color): ReadonlySet<number> {
+  const found = new Set<number>();
+  // Parents stand before their children.
+  for (const node of nodes) {
+    const isOption = node.statements.some(({ name }) => name === 'option');
+    const isRejected = node.move?.color === side && (isOption || isMarkedBad(node));
+    const isBehind = node.parent !== undefined && found.has(node.parent);
+    if (isBehind || isRejected) found.add(node.index);
+  }
+  return found;
+}
+
+/**
+ * Whether a sign shows that the author knows what the move gives: `!` or `!?`, compensation, unclear play, or a
+ * verdict for the other side. That it is equal, or better still, is what the board doubts.
+ */
+function isMeant({ glyphs, move }: MoveNode): boolean {
+  const other = move?.color === 'white' ? 1 : 0;
+  return glyphs.some(
+    (nag) =>
+      [1, 3, 5, 13].includes(nag) ||
+      (nag >= 14 && isAssessment(nag) && nag % 2 === other) ||
+      (nag >= 44 && nag <= 47),
+  );
+}
+
+/** The capture that wins what an advised move leaves, unless the course covers it. */
+function findLoss(
+  { move, position }: MoveNode,
+  { position: before }: MoveNode,
+  course: CourseView,
+  budget: MaterialBudget,
+): Loss | undefined {
+  if (!move || !position || !before) return undefined;
+  const won = wonAtOnce(before, move);
+  const captures = gainfulCaptures(position, least + won);
+  if (captures.length === 0) return undefined;
+  const kept = won - wonByCaptures(position, budget);
+  // No other move keeps so much more: what is lost was lost before.
+  if (kept > -least || wonByMoves(before, 1, budget) - kept < least) return undefined;
+  const legal = listMoves(position);
+  const covered = new Set(course.ask('covered', position.key));
+  const shown = new Set(
+    legal.flatMap(({ san, to, capture }) => (capture && covered.has(san) ? [to] : [])),
+  );
+  for (const { from, to, promotion } of captures) {
+    if (shown.has(to)) continue;
+    const found = legal.find(
+      (each) => each.from === from && each.to === to && each.promotion === promotion,
+    );
+    const capture = found && playMove(position, found.san);
+    if (!capture || isMoveFault(capture)) continue;
+    const lost = wonAtOnce(position, capture) - wonByMoves(capture.after, 2, budget) - won;
+    if (lost >= least && budget.left > 0) return { capture, lost };
+  }
+  return undefined;
+}
+
+/** What a move takes and makes of a pawn, in pawns. */
+function wonAtOnce(position: Position, { from, to, promotion }: PlayedMove): number {
+  const taken = pieceAt(position, to)?.kind;
+  const isPassing = !taken && pieceAt(position, from)?.kind === 'pawn' && from[0] !== to[0];
+  const won = taken ? pieceValues[taken] : isPassing ? pieceValues.pawn : 0;
+  return won + (promotion ? pieceValues[promotion] - pieceValues.pawn : 0);
+}
