@@ -7,6 +7,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { expect, test } from 'vitest';
 import { summariseChapter } from '../src/check/chapter-summary.ts';
+import { checkOptions } from '../src/check/index.ts';
 import { materialEnPrise } from '../src/check/rules/material-en-prise.ts';
 import { createCourseView, makeCourseIndex } from '../src/check/view/index.ts';
 import { initialPosition, isMoveFault, playMove, sideToMove } from '../src/chess/index.ts';
@@ -60,7 +61,10 @@ function warnedOf(moves: readonly Advised[]): string[] {
     });
     return course.chapters.flatMap((chapter, index) => {
       const alone = makeCourseIndex([summariseChapter(chapter, side)]);
-      const scope = { chapter, course: createCourseView(alone, side).view };
+      const scope = {
+        chapter,
+        course: createCourseView(alone, checkOptions(course.settings)).view,
+      };
       const isFound = [...(materialEnPrise.inChapter?.(scope) ?? [])].length > 0;
       return isFound ? (own[index]?.line ?? []) : [];
     });

@@ -4,7 +4,7 @@
  * the course are answered anew for each of them.
  */
 import { summariseChapter } from '../../../src/check/chapter-summary.ts';
-import { rules } from '../../../src/check/index.ts';
+import { checkOptions, rules } from '../../../src/check/index.ts';
 import { createCourseView, makeCourseIndex } from '../../../src/check/view/index.ts';
 import type { Course } from '../../../src/model/index.ts';
 import { makeSoundCourse } from '../../made-courses/make-sound-course.ts';
@@ -29,7 +29,7 @@ function cost(rule: (typeof rules)[number]): number {
   let spent = 0;
   for (const { chapters, settings } of courses) {
     const index = makeCourseIndex(chapters.map((each) => summariseChapter(each, settings.side)));
-    const { view } = createCourseView(index, settings.side);
+    const { view } = createCourseView(index, checkOptions(settings));
     const start = process.cpuUsage();
     for (const chapter of chapters) {
       for (const _ of rule.inChapter?.({ chapter, course: view }) ?? []);
