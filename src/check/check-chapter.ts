@@ -16,6 +16,8 @@ export interface FindingOfRule {
 
 export interface CheckOptions {
   readonly side: Side;
+  /** The course's language, as BCP 47. */
+  readonly language: string;
   /** Rules that are switched off for the course. */
   readonly off: ReadonlySet<string>;
 }
@@ -24,9 +26,9 @@ export interface CheckOptions {
 export function checkChapter(
   chapter: Chapter,
   index: CourseIndex,
-  { side, off }: CheckOptions,
+  { side, language, off }: CheckOptions,
 ): CheckedChapter {
-  const { view, asked } = createCourseView(index, side);
+  const { view, asked } = createCourseView(index, { side, language });
   const findings: FindingOfRule[] = [];
   for (const { id, always, inChapter } of rules) {
     if (!inChapter || (off.has(id) && !always)) continue;

@@ -29,9 +29,9 @@ export function checkCourse(course: Course): CheckResult {
   return { diagnostics, ...(checked && { checked }) };
 }
 
-export function checkOptions({ side, rules: set }: Course['settings']): CheckOptions {
+export function checkOptions({ side, language, rules: set }: Course['settings']): CheckOptions {
   const off = Object.entries(set).flatMap(([id, level]) => (level === 'off' ? [id] : []));
-  return { side, off: new Set(off) };
+  return { side, language, off: new Set(off) };
 }
 
 /** The course for those who publish it, unless one of its findings is an error. */
@@ -58,7 +58,7 @@ export function reportFindings(
   { summaries, index, ...scope }: CourseToReport,
 ): Diagnostic[] {
   const { settings } = scope;
-  const { view } = createCourseView(index, settings.side);
+  const { view } = createCourseView(index, settings);
   const byId = new Map(rules.map((rule) => [rule.id, rule]));
   const found: Diagnostic[] = [];
   const add = ({ rule: id, finding }: FindingOfRule): void => {

@@ -36,6 +36,7 @@ import { proseMoveUnknown } from './rules/prose-move-unknown.ts';
 import { replyUnanswered } from './rules/reply-unanswered.ts';
 import { sameNotSame } from './rules/same-not-same.ts';
 import { transpositionUntold } from './rules/transposition-untold.ts';
+import { wordsFalse } from './rules/words-false.ts';
 
 /** All rules, in the order of the handbook: a new rule is a file in `rules/` and a line here. */
 export const rules: readonly CourseRule[] = [
@@ -75,5 +76,6 @@ export const rules: readonly CourseRule[] = [
   patternException,
   judgementDate,
   newsLink,
+  wordsFalse,
   allowUnused,
 ];

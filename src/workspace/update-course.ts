@@ -39,8 +39,8 @@ export function updateCourse(
   const beside = filesBeside(files);
   const read = readFrame(files, beside);
   const check = checkOptions(read.settings);
-  const { side } = check;
-  const settings = [side, ...[...check.off].sort()].join(' ');
+  const { side, language } = check;
+  const settings = [side, language, ...[...check.off].sort()].join(' ');
   const chapters = files.chapters.map(
     (source) => new ChapterNow(source, before.get(source.path), settings, beside, options),
   );

@@ -1,4 +1,4 @@
-import type { Side } from '../../model/index.ts';
+import type { CourseSettings, Side } from '../../model/index.ts';
 import type { CourseIndex, Occurrence } from './course-index.ts';
 import { type AnswerTo, answerQuestion, type LineEnd, type QuestionKind } from './questions.ts';
 
@@ -8,6 +8,8 @@ export type Asked = readonly [kind: QuestionKind, about: string, print: string];
 /** What a rule sees of the course around a chapter; it notes what was asked. */
 export interface CourseView {
   readonly side: Side;
+  /** The course's language, as BCP 47. */
+  readonly language: string;
   ask<Kind extends QuestionKind>(kind: Kind, about: string): AnswerTo<Kind>;
   /**
    * The nodes of the block that an answer of `ends` names. It is no question of its own: what leads to
@@ -19,13 +21,14 @@ export interface CourseView {
 /** A view of a course, and all that has been asked of it so far. */
 export function createCourseView(
   index: CourseIndex,
-  side: Side,
+  { side, language }: Pick<CourseSettings, 'side' | 'language'>,
 ): { readonly view: CourseView; readonly asked: () => readonly Asked[] } {
   const known = new Map<string, { readonly answer: unknown; readonly asked: Asked }>();
   return {
     asked: () => [...known.values()].map(({ asked }) => asked),
     view: {
       side,
+      language,
       nodesOf: ({ chapter, block }) => index.blocks.get(`${chapter} ${block}`) ?? new Map(),
       ask(kind, about) {
         const name = `${kind} ${about}`;

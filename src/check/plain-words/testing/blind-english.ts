@@ -24,7 +24,10 @@ export const blindEnglish: readonly Passage[] = [
       ['silent', 'White wants to trade the dark-squared bishops and then double rooks on d1.'],
       ['silent', 'Soon the rook on e8 will stare down the file.'],
       ['silent', 'Without the knight on c6 the pawn falls.'],
-      ['silent', 'In the main line of the Queen’s Gambit Declined the bishop on c8 is a sad sight.'],
+      [
+        'silent',
+        'In the main line of the Queen’s Gambit Declined the bishop on c8 is a sad sight.',
+      ],
       ['silent', 'After 10...h6 11.Bf4 the bishop on f4 eyes c7.'],
       ['silent', 'Black threatens nothing yet.'],
       ['false', "Black's bishop on d6 takes aim at h2."],
@@ -45,7 +48,10 @@ export const blindEnglish: readonly Passage[] = [
       ['true', 'The pawn on e5 is no longer defended.'],
       ['silent', 'The bishop on b5 used to pin the knight on c6.'],
       ['silent', 'Can Black hold the knight on e4?'],
-      ['false', 'The queen on d1 stands opposite a queen on d8, and the open d-file invites a trade.'],
+      [
+        'false',
+        'The queen on d1 stands opposite a queen on d8, and the open d-file invites a trade.',
+      ],
     ],
   },
   {

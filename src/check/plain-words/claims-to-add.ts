@@ -1,0 +1,42 @@
+/** Claims that say what true sentences say: for `check --fix --claims`. */
+import type { Fix } from '../../diagnostics/index.ts';
+import type { Chapter } from '../../model/index.ts';
+import type { CourseView } from '../view/index.ts';
+import { judge } from './judge.ts';
+import { vocabularyFor } from './languages/index.ts';
+import { passagesOf } from './passages.ts';
+import { statementsIn } from './statements.ts';
+import { placeIn } from './text.ts';
+
+/** A claim to be put behind a sentence. */
+export interface ClaimToAdd {
+  readonly fix: Fix;
+  /** What the file has in front of it: the end of the sentence. */
+  readonly behind: string;
+}
+
+export function* claimsToAdd(chapter: Chapter, course: CourseView): Generator<ClaimToAdd> {
+  const vocabulary = vocabularyFor(course.language);
+  if (!vocabulary) return;
+  for (const passage of passagesOf(chapter, course)) {
+    const { shown, text, takesClaims } = passage;
+    if (!takesClaims || !shown?.node) continue;
+    const said = new Set(
+      shown.node.statements.flatMap(({ name, argument }) =>
+        name === 'claim' ? argument.split(/\s+and\s+/) : [],
+      ),
+    );
+    const byEnd = new Map<number, string[]>();
+    for (const statement of statementsIn(passage, vocabulary)) {
+      const claim = judge(statement, passage)?.here.claim;
+      if (claim === undefined || said.has(claim)) continue;
+      said.add(claim);
+      byEnd.set(statement.sentenceEnd, [...(byEnd.get(statement.sentenceEnd) ?? []), claim]);
+    }
+    for (const [end, claims] of byEnd) {
+      const place = placeIn(text, end, end);
+      const fix = { place, text: ` :claim[${claims.join(' and ')}]` };
+      yield { fix, behind: text.text.slice(Math.max(0, end - 12), end) };
+    }
+  }
+}

@@ -1,0 +1,184 @@
+import { englishLetters } from '../../../chess/index.ts';
+import type { Vocabulary } from '../vocabulary.ts';
+
+export const english: Vocabulary = {
+  language: 'en',
+  letters: englishLetters,
+  pieces: {
+    king: 'kings?',
+    queen: 'queens?',
+    rook: 'rooks?',
+    bishop: 'bishops?',
+    knight: 'knights?',
+    pawn: 'pawns?',
+  },
+  colors: { white: 'white', black: 'black' },
+  sides: { white: 'white', black: 'black' },
+  owners: { white: "white['’]s", black: "black['’]s" },
+  us: 'we',
+  numbers: ['an?|one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'],
+  parts: {
+    and: 'and',
+    at: 'on|at',
+    the: 'the|this|that|his|her|its|their|our|my|your|<owner>',
+    // Words between the article and the piece: no noun that takes an "of", no second article.
+    adj: "(?:(?!(?:an?|of|for|to|no|any|if|or|and|with|from|by|like|as|is|has|where|than)\\b)[a-z][a-z’'-]*,? ){0,2}?",
+    now: '(?:now |already |still |just |again |also |thus |therefore |clearly |simply |really )?',
+    not: '(?<denied>not |no longer |not yet )',
+    pawn: '[- ]pawn',
+    line: '[- ]file',
+  },
+  unreal: [
+    "if|unless|whether|would|could|should|might|may|will|won['’]t|shall|\\S+['’](?:ll|d)",
+    'after|once|when|whenever|until|till|before|then|later|soon|next|eventually|some ?day|sooner|tomorrow',
+    'dream(?:s|ed|ing)?|want(?:s|ed)?|wish(?:es)?|hop(?:e|es|ing)|plan(?:s|ned|ning)?|ideas?|aim(?:s|ing)? (?:to|for)|aiming|intend(?:s|ing)?',
+    'prepar(?:e|es|ing)|try|tries|trying|going to|about to|ready to|in order to|likes? to',
+    'instead|otherwise|without|no longer|any ?more|used to|was|were|had|been|did|gone|lost|missed|missing',
+    'previously|formerly|earlier|imagine|suppos(?:e|ing)|assum(?:e|es|ing)|typically|usually|normally|often|sometimes|generally|in general',
+    'elsewhere|opening|openings|defen[cs]e|gambit|variation|similar|unlike|as in|like in|threat\\w*|ideally|where(?:ver)?',
+    'appears?|arrives?|leads? to|turns? into|becomes?|rather than',
+  ].join('|'),
+  placing:
+    'puts?|putting|plac(?:e|es|ed|ing)|plant(?:s|ed|ing)?|post(?:s|ed|ing)?|install(?:s|ed|ing)?|station(?:s|ed|ing)?|establish(?:es|ed|ing)?|land(?:s|ed|ing)?|bring(?:s|ing)?|brought|get(?:s|ting)?|set(?:s|ting)?|transfer(?:s|red|ring)?|relocat\\w*|manoeuv\\w*|maneuv\\w*|rerout\\w*|develop(?:s|ed|ing)?|recaptur\\w*|belongs? (?:on|at)',
+  denial: "not|no|n['’]t|neither|nor|never|hardly|no longer",
+  joint: 'and|but|so|yet|while',
+  elsewhere:
+    'games?|match|opening|openings|defen[cs]e|gambit|variation|system|chapters?|theory|played|if|unless|later|suppose|imagine|some ?day',
+  order: {
+    nextChapter: '(?:next|following) chapter',
+    previousChapter: '(?:previous|preceding) chapter|chapter before(?: this(?: one)?)?',
+    below: 'below|further down',
+    above: 'above|further up',
+    laterHere: '(?:later|further on) in (?:this|the) (?:chapter|course|book)',
+    earlierHere: 'earlier in (?:this|the) (?:chapter|course|book)',
+  },
+  phrases: {
+    'piece-on-square': {
+      key: /[a-h][1-8]/i,
+      forms: [
+        '<the> <adj>(?:<color> )?<adj><piece> (?:here )?<at> <squares>',
+        '<the> (?:<color> )?<square>[- ]<piece>',
+        '(?:an?|<the>) <adj>(?:<color> )?<adj><piece> (?:stands|sits|lives|is|stays) <now>(?:well |badly |safe |safely |placed |posted |stuck )?<at> <square>',
+        '<side> <now>(?:has|have) <now>(?:an?|the) <adj><piece> <at> <square>',
+      ],
+    },
+    castled: {
+      key: /castled/i,
+      forms: [
+        '<side> (?:has|have) <now>castled',
+        '(?<both>both (?:sides|players|kings)) have <now>castled',
+        "<side> (?:has|have)(?<denied> not yet| not|n['’]t(?: yet)?) castled",
+      ],
+    },
+    'to-move': {
+      key: /\bmove|\bplay|turn\b/i,
+      forms: [
+        "^(?:now )?(?:it(?:['’]s| is) )?(?:now )?<side> to (?:move|play)(?= and (?:win|mate|draw)|\\s*[.:,;!?)]|\\s*$)",
+        "^(?:now )?it(?:['’]s| is) (?:now )?<owner> (?:turn|move)(?! that)",
+      ],
+    },
+    check: {
+      key: /check/i,
+      forms: [
+        '^(?:double |discovered )?check(?=\\s*[.,!:;)]|\\s*$| and )',
+        '<side> (?:is|are) <now>in check',
+        '<owner> king is <now>in check',
+        '^(?:this|that|it) is <now>(?:a )?(?:double |discovered )?check(?!mate)',
+      ],
+    },
+    mate: {
+      key: /mate/i,
+      forms: [
+        '^(?:check)?mate(?=\\s*[.,!:;)]|\\s*$| and )',
+        '^(?:this|that|it) is <now>(?:check)?mate(?! in)',
+        '<side> (?:is|are) <now>(?:check)?mated',
+      ],
+    },
+    'mate-by-move': {
+      key: /mate/i,
+      forms: ['<move>,? is <now>(?:check)?mate(?! in)', '<side> <now>(?:check)?mates with <move>'],
+    },
+    'mate-in': {
+      key: /mate/i,
+      forms: [
+        '<side> <now>(?:(?:can |to (?:move|play) and )?(?:force )?(?:check)?mates?|forces (?:check)?mate|gives (?:check)?mate|has (?:a )?(?:forced )?mate) in <number>',
+        '^(?:a )?(?:forced )?(?:check)?mate in <number>',
+        "^(?:it is|it['’]s|this is|there is) <now>(?:a )?(?:forced )?mate in <number>",
+      ],
+    },
+    'pawns-up': {
+      key: /pawn|piece|exchange|material/i,
+      forms: [
+        '<side> (?:is|are) <now><number> (?:healthy |clear |clean |full |whole )?pawns? (?:(?<up>up|ahead|to the good)|(?<down>down|behind))',
+        '<side> (?:has|have) <now><number> (?<up>extra) pawns?',
+        '<side> (?:has|have) <now><number> pawns? (?<up>more)(?! than)',
+        '<side> (?:is|are) <now>a (?:clear |full |whole )?(?<officer>piece) (?:(?<up>up|ahead)|(?<down>down|behind))',
+        '<side> (?:is|are) <now>(?:the|an) (?<exchange>exchange) (?:(?<up>up|ahead)|(?<down>down|behind))',
+        '(?:the )?material is <now>(?<level>level|even|equal|balanced)',
+      ],
+    },
+    'pawn-won': {
+      key: /pawn/i,
+      forms: ['<side> (?:has|have) <now>won <number> pawns?'],
+    },
+    isolated: {
+      key: /isolated/i,
+      forms: [
+        "<the> (?:<color> )?<adj>isolated (?:<color> )?(?:queen['’]s |[a-h]-)?pawn <at> <square>",
+        '<the> isolated <square><pawn>',
+        '<the> isolated (?:<color> )?<file><pawn>',
+        '(?:<side> has <now>an|there is an) (?:<color> )?isolated (?:<color> )?pawn <at> <square>',
+        '<side> has <now>an isolated <file><pawn>',
+        '(?:pawn <at> )?<square>(?:<pawn>)? is <now>(?:<not>)?(?:an )?isolated',
+        '<the> (?:<color> )?<file><pawn> is <now>(?:<not>)?(?:an )?isolated',
+      ],
+    },
+    passed: {
+      key: /passed|passer/i,
+      forms: [
+        '<the> (?:<color> )?<adj>pass(?:ed pawn|er) <at> <square>',
+        '<the> (?:[a-z]+ )?passed <square><pawn>',
+        '<the> (?:[a-z]+ )?passed (?:<color> )?<file><pawn>',
+        '(?:<side> has <now>a|there is a) <adj>pass(?:ed (?:<color> )?pawn|er) <at> <square>',
+        '<side> has <now>a passed <file><pawn>',
+        '(?:pawn <at> )?<square>(?:<pawn>)? is <now>(?:<not>)?(?:a )?(?:protected )?pass(?:ed|er)',
+        '<the> (?:<color> )?<file><pawn> is <now>(?:<not>)?(?:a )?(?:protected )?pass(?:ed|er)',
+      ],
+    },
+    doubled: {
+      key: /doubled|tripled/i,
+      forms: [
+        '<the> (?:<color> )?(?:doubled|tripled) (?:<color> )?pawns on the <file><line>',
+        '<the> (?:doubled|tripled) (?:<color> )?<file>-pawns',
+        '<the> (?:<color> )?(?:doubled|tripled) (?:<color> )?pawns <at> <squares>',
+        '<side> (?:has|have) <now>(?:doubled|tripled) pawns on the <file><line>',
+        '<side> (?:has|have) <now>(?:doubled|tripled) <file>-pawns',
+        '<side> (?:has|have) <now>(?:doubled|tripled) pawns <at> <squares>',
+        '<the> (?:<color> )?<file>-pawns are <now>(?:<not>)?doubled',
+      ],
+    },
+    open: {
+      key: /open/i,
+      forms: [
+        'the <now>(?<half>half-|half |semi-)?open <file><line>',
+        'the <file><line> is <now>(?:<not>)?(?<half>half-|half |semi-)?open(?! to)',
+      ],
+    },
+    'only-legal': {
+      key: /only|single|forced/i,
+      forms: [
+        '<side> has <now>(?:only one|just one|one|a single|exactly one) legal (?:move|reply|answer)',
+        '<move>,? is <now>(?:<owner> |the )?only legal (?:move|reply|answer)',
+        'the only legal (?:move|reply|answer)',
+        '^(?:it is )?the only legal (?:move|reply|answer)',
+      ],
+    },
+    replies: {
+      key: /repl|answer|move|tries/i,
+      forms: [
+        '<side> has <now><number> (?:(?<weighed>sensible|good|main|serious|reasonable|important|decent) )?(?:replies|answers)',
+        '<side> has <now><number> (?<weighed>sensible|good|main|serious|reasonable|important|decent) (?:moves|tries|continuations)',
+      ],
+    },
+  },
+};
