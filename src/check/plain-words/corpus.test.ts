@@ -7,12 +7,18 @@ import { blindEnglish } from './testing/blind-english.ts';
 import { blindGerman } from './testing/blind-german.ts';
 import { blindSpanish } from './testing/blind-spanish.ts';
 import type { Label, Passage } from './testing/corpus.ts';
+import { openEnglish } from './testing/open-english.ts';
+import { openGerman } from './testing/open-german.ts';
+import { openSpanish } from './testing/open-spanish.ts';
 import { readSentence } from './testing/read-passage.ts';
 
 const parts: readonly (readonly [string, 'en' | 'de' | 'es', readonly Passage[]])[] = [
   ['blind', 'en', blindEnglish],
   ['blind', 'de', blindGerman],
   ['blind', 'es', blindSpanish],
+  ['open', 'en', openEnglish],
+  ['open', 'de', openGerman],
+  ['open', 'es', openSpanish],
 ];
 
 interface Tally {

@@ -30,6 +30,7 @@ interface Compiled {
   readonly unreal: RegExp;
   readonly placing: RegExp;
   readonly denial: RegExp;
+  readonly presupposing: RegExp;
   /** Where another main clause begins. */
   readonly joint: RegExp;
   readonly numbered: RegExp;
@@ -57,6 +58,7 @@ function compile(vocabulary: Vocabulary): Compiled {
     unreal: word(vocabulary.unreal),
     placing: word(vocabulary.placing),
     denial: word(vocabulary.denial),
+    presupposing: new RegExp(`^(?:${vocabulary.presupposing})`, 'iu'),
     joint: new RegExp(`[,:–—] (?:${vocabulary.joint})(?![\\p{L}])`, 'iu'),
     numbered: new RegExp(`(?<![\\p{L}\\p{N}])${numberSource}${san}`, 'u'),
     bare: new RegExp(
@@ -72,7 +74,9 @@ function compile(vocabulary: Vocabulary): Compiled {
 export function* statementsIn(passage: Passage, vocabulary: Vocabulary): Generator<Stated> {
   const known = compiled.get(vocabulary) ?? compile(vocabulary);
   const { text } = passage.text;
-  if (!known.quick.test(text)) return;
+  // A position in code is what such words speak of.
+  if (!known.quick.test(text) || passage.text.code.some((code) => /^(?:[^\s/]+\/){7}/.test(code)))
+    return;
   const sentences = sentencesOf(text, vocabulary.language);
   for (const [at, sentence] of sentences.entries()) {
     const found: Stated[] = [];
@@ -120,15 +124,16 @@ function isLeftAlone({ form, match, sentence, around, passage, known }: Reading)
   if (alone === 'always') return passage.kind === 'question';
   if (alone === 'at-start' && match.anchored) return false;
   const before = sentence.text.slice(0, match.start);
-  const [behind = ''] = sentence.text.slice(match.end).split(known.joint);
+  const [clause = ''] = sentence.text.slice(match.end).split(known.joint);
+  const behind = names ? clause.replace(known.presupposing, '_') : clause;
   const rest = `${before}${'_'.repeat(match.end - match.start)}${behind}`;
   if (/\?(?=\s|$|["”»“)])/.test(sentence.text)) return true;
   if (known.unreal.test(rest) || known.numbered.test(rest)) return true;
   if (reach === 'here' && rest.includes(moveSign)) return true;
   if (passage.kind === 'row' && (known.bare.test(rest) || rest.includes(moveSign))) return true;
   if (!names) {
-    const clause = before.slice(Math.max(before.lastIndexOf(','), before.lastIndexOf(':')) + 1);
-    return known.bare.test(before) || known.denial.test(clause);
+    const lead = before.slice(Math.max(before.lastIndexOf(','), before.lastIndexOf(':')) + 1);
+    return known.bare.test(before) || known.denial.test(lead);
   }
   return (
     known.placing.test(rest) ||

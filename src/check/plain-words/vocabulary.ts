@@ -24,6 +24,8 @@ export interface Vocabulary {
   readonly unreal: string;
   /** Verbs that bring a piece to the square that is named behind it. */
   readonly placing: string;
+  /** What only a piece that stands there can do or suffer, right behind its name, though it is still to come. */
+  readonly presupposing: string;
   /** Words by which a sentence denies something. */
   readonly denial: string;
   /** Words that begin another main clause, behind a comma. */

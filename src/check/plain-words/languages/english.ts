@@ -22,28 +22,31 @@ export const english: Vocabulary = {
     at: 'on|at',
     the: 'the|this|that|his|her|its|their|our|my|your|<owner>',
     // Words between the article and the piece: no noun that takes an "of", no second article.
-    adj: "(?:(?!(?:an?|of|for|to|no|any|if|or|and|with|from|by|like|as|is|has|where|than)\\b)[a-z][a-z’'-]*,? ){0,2}?",
+    adj: "(?:(?!(?:an?|the|this|that|his|her|its|their|our|my|your|of|for|to|no|any|if|or|and|with|from|by|like|as|is|has|where|than)\\b)[a-z][a-z’'-]*,? ){0,2}?",
     now: '(?:now |already |still |just |again |also |thus |therefore |clearly |simply |really )?',
     not: '(?<denied>not |no longer |not yet )',
     pawn: '[- ]pawn',
     line: '[- ]file',
   },
   unreal: [
-    "if|unless|whether|would|could|should|might|may|will|won['’]t|shall|\\S+['’](?:ll|d)",
-    'after|once|when|whenever|until|till|before|then|later|soon|next|eventually|some ?day|sooner|tomorrow',
+    "if|unless|whether|can|would|could|should|might|may|will|won['’]t|shall|\\S+['’](?:ll|d)",
+    'from [a-h][1-8]|as soon as|after|once|when|whenever|until|till|before|then|later|soon|next|eventually|some ?day|sooner|tomorrow',
     'dream(?:s|ed|ing)?|want(?:s|ed)?|wish(?:es)?|hop(?:e|es|ing)|plan(?:s|ned|ning)?|ideas?|aim(?:s|ing)? (?:to|for)|aiming|intend(?:s|ing)?',
-    'prepar(?:e|es|ing)|try|tries|trying|going to|about to|ready to|in order to|likes? to',
+    'prepar(?:e|es|ing)|try|tries|trying|going to|about to|in order to|likes? to',
     'instead|otherwise|without|no longer|any ?more|used to|was|were|had|been|did|gone|lost|missed|missing',
+    'took|gave|went|came|stood|(?<!ha(?:s|ve) )left|kept|held|made|saw|fell|began|chose|drove|threw|(?:white|black|he|she|we|I|they) [a-z]+ed',
     'previously|formerly|earlier|imagine|suppos(?:e|ing)|assum(?:e|es|ing)|typically|usually|normally|often|sometimes|generally|in general',
     'elsewhere|opening|openings|defen[cs]e|gambit|variation|similar|unlike|as in|like in|threat\\w*|ideally|where(?:ver)?',
     'appears?|arrives?|leads? to|turns? into|becomes?|rather than',
   ].join('|'),
   placing:
-    'puts?|putting|plac(?:e|es|ed|ing)|plant(?:s|ed|ing)?|post(?:s|ed|ing)?|install(?:s|ed|ing)?|station(?:s|ed|ing)?|establish(?:es|ed|ing)?|land(?:s|ed|ing)?|bring(?:s|ing)?|brought|get(?:s|ting)?|set(?:s|ting)?|transfer(?:s|red|ring)?|relocat\\w*|manoeuv\\w*|maneuv\\w*|rerout\\w*|develop(?:s|ed|ing)?|recaptur\\w*|belongs? (?:on|at)',
+    'puts?|putting|plac(?:e|es|ed|ing)|plant(?:s|ed|ing)?|post(?:s|ed|ing)?|install(?:s|ed|ing)?|station(?:s|ed|ing)?|establish(?:es|ed|ing)?|land(?:s|ed|ing)?|bring(?:s|ing)?|brought|get(?:s|ting)?|set(?:s|ting)?|transfer(?:s|red|ring)?|relocat\\w*|manoeuv\\w*|maneuv\\w*|rerout\\w*|develop(?:s|ed|ing)?|recaptur\\w* with|belongs? (?:on|at)',
+  presupposing:
+    ' (?:will|can|may|must|cannot|has to|have to) (?:soon |never |always |easily |still |also |now |just |only )?(?:fall|drop|hang|wait|move|retreat|leave|go|return|come|jump|advance|run|disappear|choose|escape|have|lose|be (?:taken|attacked|lost|won|chased|driven|traded|exchanged|captured|pinned|missed|defended|seen))(?![a-z])',
   denial: "not|no|n['’]t|neither|nor|never|hardly|no longer",
   joint: 'and|but|so|yet|while',
   elsewhere:
-    'games?|match|opening|openings|defen[cs]e|gambit|variation|system|chapters?|theory|played|if|unless|later|suppose|imagine|some ?day',
+    'in (?:the|an?|this|that|one|his|her|my|our) (?:[a-z]+ ){0,2}(?:games?|match)|games? (?:against|between|of|from)|opening|openings|defen[cs]e|gambit|variation|system|chapters?|theory|played|if|unless|later|suppose|imagine|some ?day',
   order: {
     nextChapter: '(?:next|following) chapter',
     previousChapter: '(?:previous|preceding) chapter|chapter before(?: this(?: one)?)?',
@@ -59,7 +62,7 @@ export const english: Vocabulary = {
         '<the> <adj>(?:<color> )?<adj><piece> (?:here )?<at> <squares>',
         '<the> (?:<color> )?<square>[- ]<piece>',
         '(?:an?|<the>) <adj>(?:<color> )?<adj><piece> (?:stands|sits|lives|is|stays) <now>(?:well |badly |safe |safely |placed |posted |stuck )?<at> <square>',
-        '<side> <now>(?:has|have) <now>(?:an?|the) <adj><piece> <at> <square>',
+        '<side> <now>(?:has|have) <now>(?:an? |the |his |her |its |their |two |both )?<adj><piece> <at> <squares>',
       ],
     },
     castled: {

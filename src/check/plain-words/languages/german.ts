@@ -28,19 +28,21 @@ export const german: Vocabulary = {
     line: '-Linie',
   },
   unreal: [
-    'wenn|falls|sofern|ob|sobald|solange|nachdem|nach|bevor|ehe|bis|dann|danach|später|bald|demnächst|künftig|irgendwann|sonst|andernfalls',
-    'würden?|wäre[nt]?|hätten?|könnten?|sollten?|müssten?|dürften?|wird|werden|wirst|werdet',
+    'von [a-h][1-8] aus|wenn|falls|sofern|ob|sobald|solange|nachdem|nach|bevor|ehe|bis|dann|danach|später|bald|demnächst|künftig|irgendwann|sonst|andernfalls',
+    'kann|können|könne|würden?|fiele|käme|stünden?|ständen?|gäbe|ginge|nähme|bliebe|ließen?|hinge|verlöre|gewänne|zöge|schlüge|liefe|hielte|wäre[nt]?|hätten?|könnten?|sollten?|müssten?|dürften?|wird|werden|wirst|werdet',
     'möchten?|will|wollen|wünsch\\w*|hoff\\w*|träum\\w*|plan\\w*|Pläne?|Ideen?|beabsichtig\\w*|bereite[nt]?|versuch\\w*|droh\\w*|Drohung\\w*',
-    'ohne|statt|anstatt|stattdessen|anstelle|nicht mehr|war(?:en)?|hatten?|stand(?:en)?|wurden?|früher|zuvor|vorher|ehemals|einst|verloren|fehlt|fehlen|verschwunden',
+    'ohne|statt|anstatt|stattdessen|anstelle|nicht mehr|nahm(?:en)?|gab(?:en)?|ging(?:en)?|kam(?:en)?|blieb(?:en)?|schlug(?:en)?|zog(?:en)?|fiel(?:en)?|verlor(?:en)?|gewann(?:en)?|hielt(?:en)?|ließ|spielten?|tauschten?|opferten?|machten?|setzten?|stellten?|brachten?|war(?:en)?|hatten?|stand(?:en)?|wurden?|früher|zuvor|vorher|ehemals|einst|verloren|fehlt|fehlen|verschwunden',
     'angenommen|typisch\\w*|üblich\\w*|meist(?:ens)?|oft|manchmal|normalerweise|gewöhnlich|generell|allgemein',
     'Verteidigung|Gambit|Eröffnung\\w*|Variante\\w*|ähnlich\\w*|anders als|wie in|wie im|wo|erscheint|ideal\\w*',
   ].join('|'),
   placing:
     'stell(?:t|en|e)|setz(?:t|en)|bring(?:t|en)|zieh(?:t|en)|führ(?:t|en)|postier(?:t|en)|pflanz(?:t|en)|überführ(?:t|en)|verleg(?:t|en)|schick(?:t|en)|entwickel(?:t|n)|gehör(?:t|en)|[a-zäöü]*zustellen|[a-zäöü]*zubringen|zu bringen|zu stellen|landet|springt|springen|geht|gehen',
+  presupposing:
+    ' (?:wird|werden|kann|können|muss|müssen|darf) [^.,;:]{0,40}?(?:fallen|hängen|warten|ziehen|weichen|gehen|zurückkehren|springen|vorrücken|laufen|verschwinden|fehlen|geschlagen|angegriffen|vertrieben|getauscht|gefesselt|verloren)(?:[ ]werden)?(?![a-zäöü])',
   denial: 'nicht|kein(?:e[rnms]?)?|nie|niemals|weder|kaum',
   joint: 'und|aber|doch|denn|während',
   elsewhere:
-    'Partien?|Wettkampf|Eröffnung\\w*|Verteidigung|Gambit|Variante\\w*|System|Kapitel\\w*|Theorie|gespielt|spielte|wenn|falls|später|angenommen|irgendwann',
+    'in (?:der|einer|seiner|meiner|dieser|unserer) (?:[a-zäöüß]+ ){0,2}Partie|Partien|Wettkampf|Eröffnung\\w*|Verteidigung|Gambit|Variante\\w*|System|Kapitel\\w*|Theorie|gespielt|spielte|wenn|falls|später|angenommen|irgendwann',
   order: {
     nextChapter: '(?:nächste[nsm]?|folgende[nsm]?) Kapitels?',
     previousChapter: '(?:vorige[nsm]?|vorherige[nsm]?|vorangehende[nsm]?) Kapitels?|Kapitel davor',

@@ -37,19 +37,21 @@ export const spanish: Vocabulary = {
     is: 'está|están|queda|quedan|es|son',
   },
   unreal: [
-    'si|cuando|una vez|tras|después|antes|luego|pronto|más tarde|más adelante|algún día|entonces|hasta que|en cuanto|mientras|apenas',
+    'desde [a-h][1-8]|si|(?<!no )pueden?|cuando|una vez|tras|después|antes|luego|pronto|más tarde|más adelante|algún día|entonces|hasta que|en cuanto|mientras|apenas',
     '\\p{L}+(?:ará|arán|erá|erán|irá|irán|dría|drían|aría|arían|ería|erían|iría|irían|drá|drán)',
     'quieren?|querer|desean?|esperan?|sueñan?|planean?|plan(?:es)?|ideas?|pretenden?|intentan?|preparan?|buscan?|amenaz\\p{L}*|piensan?',
-    'sin|en vez|en lugar|ya no|era|eran|estaba|estaban|había|habían|fue|fueron|tenía|tenían|clavaba|\\p{L}+aba|\\p{L}+aban|perdid[oa]s?|falta|faltan|desaparecid[oa]s?',
+    'sin|en vez|en lugar|ya no|era|eran|estaba|estaban|había|habían|fue|fueron|\\p{L}+(?:aron|ieron)|\\p{L}+ó|tenía|tenían|clavaba|\\p{L}+aba|\\p{L}+aban|perdid[oa]s?|falta|faltan|desaparecid[oa]s?',
     'supon\\p{L}*|suele|suelen|normalmente|a menudo|a veces|generalmente|en general|típic[oa]s?|habitual(?:es)?|usual(?:es)?',
     'defensa|gambito|apertura|variante|similar|a diferencia|como en|donde|aparecen?|llegan?|ideal(?:es)?|deja|dejan',
   ].join('|'),
   placing:
     'coloc(?!ad)\\p{L}*|sitú\\p{L}*|situ(?!ad)\\p{L}*|pon(?:e|en|er|iendo)|instal(?!ad)\\p{L}*|plant\\p{L}*|llev\\p{L}*|ubic(?!ad)\\p{L}*|traslad\\p{L}*|desarroll\\p{L}*|recaptur\\p{L}*|maniobr\\p{L}*|entr(?:a|an|ar)|salt(?:a|an|ar)',
+  presupposing:
+    ' (?:caerá|caerán|(?:puede|pueden|debe|deben|va a|van a) (?:caer|esperar|moverse|retirarse|irse|volver|saltar|avanzar|desaparecer|elegir|ser (?:tomad|atacad|capturad|expulsad|cambiad|clavad)[oa]s?))(?!\\p{L})',
   denial: 'no|nunca|jamás|ningún|ninguna|ni|tampoco',
   joint: 'y|e|pero|mientras que',
   elsewhere:
-    'partidas?|apertura|defensa|gambito|variante|sistema|capítulos?|teoría|jugó|jugaron|si|más tarde|más adelante|supon\\p{L}*|algún día',
+    'en (?:la|una|su|esta|mi|nuestra) partida|partidas|apertura|defensa|gambito|variante|sistema|capítulos?|teoría|jugó|jugaron|si|más tarde|más adelante|supon\\p{L}*|algún día',
   order: {
     nextChapter: 'capítulo siguiente|(?:próximo|siguiente) capítulo',
     previousChapter: 'capítulo anterior|anterior capítulo',
