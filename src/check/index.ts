@@ -9,6 +9,7 @@ export {
   reportFindings,
 } from './check-course.ts';
 export type { CheckedCourse } from './checked-course.ts';
+export { claimFixes } from './claim-fixes.ts';
 export type { CourseRule } from './course-rule.ts';
 export { rules } from './rules.ts';
 export { makeCourseIndex } from './view/index.ts';

@@ -36,7 +36,7 @@ export interface LinkInText {
   readonly node: PositionLinkNode | { readonly type: 'link'; readonly url: string };
 }
 
-/** Reads the nodes of a paragraph, a comment or a cell. */
+/** Reads the nodes of a paragraph, a comment or a row of cells. A new line is a blank; only a cell ends with one. */
 export function plainText(nodes: readonly TextNode[], file: string): PlainText {
   let text = '';
   const stretches: Stretch[] = [];
@@ -51,10 +51,10 @@ export function plainText(nodes: readonly TextNode[], file: string): PlainText {
     return stretch;
   };
   const visit = (node: TextNode): void => {
-    if (node.type === 'text') add(node, node.value);
+    if (node.type === 'text') add(node, node.value.replaceAll('\n', ' '));
     else if (node.type === 'proseMoves') moves.push({ ...add(node, moveSign), node });
     else if (node.type === 'courseDirective') directives.push(node);
-    else if (node.type === 'break') add(node, '\n');
+    else if (node.type === 'break') add(node, ' ');
     else if (node.type === 'inlineCode') {
       code.push(node.value);
       add(node, otherSign);
@@ -73,8 +73,9 @@ export function plainText(nodes: readonly TextNode[], file: string): PlainText {
 
 /** Where a stretch of the text stands in the file. */
 export function placeIn({ stretches, file }: PlainText, start: number, end: number): Place {
-  const first = stretches.find((stretch) => start < stretch.end);
   const last = stretches.find((stretch) => end <= stretch.end);
+  // A point between two stretches belongs to the one that it ends.
+  const first = start === end ? last : stretches.find((stretch) => start < stretch.end);
   const from = first && pointIn(first, start, file);
   const to = last && pointIn(last, end, file);
   const whole = stretches[0] && placeOfNode(stretches[0].node, file);

@@ -20,10 +20,10 @@ another game is left alone, and so is a question. [Plain words](11-plain-words.m
       course: '```moves\n1. e4 e5 2. Nf3 {The knight on f4 attacks e5.} Nc6\n```',
       findings: [
         {
-          start: '2:19',
-          end: '2:35',
+          start: '2:18',
+          end: '2:34',
           message: '“The knight on f4” is not so after 2.Nf3: f4 is empty.',
-          hint: 'There is a knight on b1, f3, b8 and g8. Mend the words; if they speak of another position, name the move that leads there, or write `:allow[words-false …]`.',
+          hint: 'There is a knight on b1, b8, f3 and g8. Mend the words; if they speak of another position, name the move that leads there, or write `:allow[words-false …]`.',
         },
       ],
     },

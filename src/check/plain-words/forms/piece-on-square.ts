@@ -20,7 +20,7 @@ export const pieceOnSquare: Form = {
       ? `${sideName(there.color)} has a ${there.kind} on ${wrong}`
       : `${wrong} is empty`;
     const sides = own ? [own] : (['white', 'black'] as const);
-    const standing = sides.flatMap((of) => squaresOf(board, of, kind));
+    const standing = sides.flatMap((of) => squaresOf(board, of, kind)).sort();
     const name = own ? `${sideName(own)} has a ${kind}` : `There is a ${kind}`;
     const instead =
       standing.length === 0 || kind === 'pawn' ? undefined : `${name} on ${listed(standing)}.`;
