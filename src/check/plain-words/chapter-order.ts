@@ -40,9 +40,13 @@ export function* wrongOrders(
   const { text, links } = passage.text;
   if (links.length === 0) return;
   const { order, language } = vocabulary;
+  let next = 0;
   for (const { start, text: sentence } of sentencesOf(text, language)) {
     const end = start + sentence.length;
-    const own = links.filter((link) => link.start >= start && link.end <= end);
+    const own: LinkInText[] = [];
+    for (let link = links[next]; link && link.start < end; link = links[++next]) {
+      if (link.start >= start && link.end <= end) own.push(link);
+    }
     for (const link of own) {
       const said = [
         ['nextChapter', find(order.nextChapter, text, link.start, link.end)],

@@ -2,7 +2,7 @@
 import type { Fix } from '../../diagnostics/index.ts';
 import type { Chapter, MoveNode } from '../../model/index.ts';
 import type { CourseView } from '../view/index.ts';
-import { judge } from './judge.ts';
+import { judge, makeBudget } from './judge.ts';
 import { vocabularyFor } from './languages/index.ts';
 import { passagesOf } from './passages.ts';
 import { statementsIn } from './statements.ts';
@@ -21,6 +21,7 @@ export interface ClaimToAdd {
 export function* claimsToAdd(chapter: Chapter, course: CourseView): Generator<ClaimToAdd> {
   const vocabulary = vocabularyFor(course.language);
   if (!vocabulary) return;
+  const budget = makeBudget();
   const saidAt = new Map<MoveNode, Set<string>>();
   for (const passage of passagesOf(chapter, course)) {
     const { shown, text, takesClaims } = passage;
@@ -29,7 +30,7 @@ export function* claimsToAdd(chapter: Chapter, course: CourseView): Generator<Cl
     saidAt.set(shown.node, said);
     const byEnd = new Map<number, string[]>();
     for (const statement of statementsIn(passage, vocabulary)) {
-      const claim = judge(statement, passage)?.here.claim;
+      const claim = judge(statement, passage, budget)?.here.claim;
       if (claim === undefined || said.has(claim)) continue;
       said.add(claim);
       byEnd.set(statement.sentenceEnd, [...(byEnd.get(statement.sentenceEnd) ?? []), claim]);

@@ -2,7 +2,7 @@ import type { Finding } from '../../diagnostics/index.ts';
 import type { Chapter } from '../../model/index.ts';
 import type { CourseView } from '../view/index.ts';
 import { wrongOrders } from './chapter-order.ts';
-import { judge } from './judge.ts';
+import { type Budget, judge, makeBudget } from './judge.ts';
 import { vocabularyFor } from './languages/index.ts';
 import { wrongMentions } from './moves-in-words.ts';
 import { type Passage, passagesOf } from './passages.ts';
@@ -14,12 +14,14 @@ export function* falseWords(chapter: Chapter, course: CourseView): Generator<Fin
   const vocabulary = vocabularyFor(course.language);
   if (!vocabulary) return;
   const around = { chapter, course, vocabulary };
+  const budget = makeBudget();
   for (const passage of passagesOf(chapter, course)) {
     const placeOf = (start: number, end: number) =>
       passage.place ?? placeIn(passage.text, start, end);
     for (const { statement, because, instead } of refuted(
       statementsIn(passage, vocabulary),
       passage,
+      budget,
     )) {
       yield {
         place: placeOf(statement.start, statement.end),
@@ -57,10 +59,10 @@ interface Refuted {
 }
 
 /** One finding for words that two forms read. */
-function refuted(statements: Iterable<Stated>, passage: Passage): Refuted[] {
+function refuted(statements: Iterable<Stated>, passage: Passage, budget: Budget): Refuted[] {
   const found: Refuted[] = [];
   for (const statement of statements) {
-    const judged = judge(statement, passage);
+    const judged = judge(statement, passage, budget);
     if (!judged?.isFalse) continue;
     const { because, instead } = judged.here;
     const isKnown = found.some(

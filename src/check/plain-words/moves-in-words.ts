@@ -1,5 +1,5 @@
 /** Moves in plain text, with their numbers, that can be played nowhere in the chapter. */
-import { isMoveFault, type Position, playMove } from '../../chess/index.ts';
+import { isMoveFault, type Position, playMove, playSan } from '../../chess/index.ts';
 import { type Chapter, treesOf } from '../../model/index.ts';
 import type { CourseView } from '../view/index.ts';
 import { type Mention, numberSource, readMention, sanSource, spellingsOf } from './mentions.ts';
@@ -76,7 +76,7 @@ export function* wrongMentions(
       const placed = positionsAt(chapter, mention);
       const from = [...placed, ...imagined.filter(mention.fits)];
       if (from.length === 0 || from.length > most) return;
-      const after = from.flatMap((position) => play(position, mention.spellings));
+      const after = playAll(from, mention.spellings);
       if (after.length === 0) {
         const names = mention.spellings.map((san) => mention.name.replace(/[^.]*$/, san));
         if (names.some((name) => course.ask('moveNamed', name.replace(/[+#]$/, '')))) return;
@@ -87,14 +87,22 @@ export function* wrongMentions(
       imagined.push(...after);
       if (reply !== undefined) {
         const spellings = spellingsOf(reply, vocabulary);
-        imagined.push(...after.flatMap((position) => play(position, spellings)));
+        imagined.push(...playAll(after, spellings));
       }
       if (imagined.length > most) return;
     }
   }
 }
 
-/** The positions after a move; an ambiguous one counts as played, and leads nowhere further. */
+/** The positions after a move, from wherever it can be played. */
+function playAll(from: readonly Position[], spellings: readonly string[]): Position[] {
+  const after = from.flatMap((position) =>
+    spellings.flatMap((san) => playSan(position, san)?.after ?? []),
+  );
+  return after.length > 0 ? after : from.flatMap((position) => play(position, spellings));
+}
+
+/** The same, however it is spelt; an ambiguous move counts as played, and leads nowhere further. */
 function play(position: Position, spellings: readonly string[]): Position[] {
   return spellings.flatMap((san) => {
     const played = playMove(position, san);

@@ -121,6 +121,10 @@ function countOf(word: string, { numbers }: Vocabulary): number {
   return /^\d$/.test(word) ? Number(word) : numbers.findIndex((source) => is(word, source)) + 1;
 }
 
+const exact = new Map<string, RegExp>();
+
 function is(word: string, source: string): boolean {
-  return new RegExp(`^(?:${source})$`, 'iu').test(word);
+  const known = exact.get(source) ?? new RegExp(`^(?:${source})$`, 'iu');
+  exact.set(source, known);
+  return known.test(word);
 }

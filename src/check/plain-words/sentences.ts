@@ -18,6 +18,9 @@ function segmenterFor(language: string): Intl.Segmenter {
 const innerPoints =
   /\d+\s?\.+\s*(?=\S)|\.{2,}(?=\S)|\b(?:z\. ?B|d\. ?h|u\. ?a|s\. ?o|bzw|vgl|bspw|ca|Nr|p\. ?ej|pág|ej|vs|e\. ?g|i\. ?e|cf|etc|no)\./giu;
 
+/** No author's sentence has more characters; what has is left alone. */
+const longest = 1000;
+
 /** Splits a text into sentences; a semicolon ends one too, since what follows it is said by itself. */
 export function sentencesOf(text: string, language: string): Sentence[] {
   const masked = text.replace(innerPoints, (match) => match.replace(/[.\s]/g, ','));
@@ -28,7 +31,7 @@ export function sentencesOf(text: string, language: string): Sentence[] {
       const own = text.slice(start, start + part.length);
       const lead = own.length - own.trimStart().length;
       const words = own.trim();
-      if (words !== '') found.push({ start: start + lead, text: words });
+      if (words !== '' && words.length <= longest) found.push({ start: start + lead, text: words });
       start += part.length;
     }
   }

@@ -73,14 +73,27 @@ export function plainText(nodes: readonly TextNode[], file: string): PlainText {
 
 /** Where a stretch of the text stands in the file. */
 export function placeIn({ stretches, file }: PlainText, start: number, end: number): Place {
-  const last = stretches.find((stretch) => end <= stretch.end);
+  const last = stretches[firstWhere(stretches, (stretch) => end <= stretch.end)];
   // A point between two stretches belongs to the one that it ends.
-  const first = start === end ? last : stretches.find((stretch) => start < stretch.end);
+  const first =
+    start === end ? last : stretches[firstWhere(stretches, (stretch) => start < stretch.end)];
   const from = first && pointIn(first, start, file);
   const to = last && pointIn(last, end, file);
   const whole = stretches[0] && placeOfNode(stretches[0].node, file);
   const none: Point = { line: 1, column: 1, offset: 0 };
   return { file, start: from ?? whole?.start ?? none, end: to ?? from ?? whole?.end ?? none };
+}
+
+/** The index of the first that a test is true of; it is true of all behind it too. */
+function firstWhere<T>(list: readonly T[], isTrue: (one: T) => boolean): number {
+  let [low, high] = [0, list.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    const one = list[middle];
+    if (one !== undefined && isTrue(one)) high = middle;
+    else low = middle + 1;
+  }
+  return low;
 }
 
 /**

@@ -97,8 +97,19 @@ function moreOf(board: Board, side: Color, kinds: readonly (typeof pieceKinds)[n
   return count(side) - count(otherColor(side));
 }
 
+const balances = new WeakMap<Board, number>();
+
+/** In pawns, as the side sees it. */
 function balance(board: Board, side: Color): number {
-  return pieceKinds.reduce((sum, kind) => sum + pieceValues[kind] * moreOf(board, side, [kind]), 0);
+  let white = balances.get(board);
+  if (white === undefined) {
+    white = 0;
+    for (const { kind, color } of board.values()) {
+      white += color === 'white' ? pieceValues[kind] : -pieceValues[kind];
+    }
+    balances.set(board, white);
+  }
+  return side === 'white' ? white : -white;
 }
 
 function told(board: Board, side: Color): string {

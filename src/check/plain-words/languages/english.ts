@@ -30,13 +30,13 @@ export const english: Vocabulary = {
   },
   unreal: [
     "if|unless|whether|can|would|could|should|might|may|will|won['’]t|shall|\\S+['’](?:ll|d)",
-    'from [a-h][1-8]|as soon as|after|once|when|whenever|until|till|before|then|later|soon|next|eventually|some ?day|sooner|tomorrow',
+    'from [a-h][1-8]|as soon as|after|(?<!at )once|when|whenever|until|till|before|then|later|soon|next|eventually|some ?day|sooner|tomorrow',
     'dream(?:s|ed|ing)?|want(?:s|ed)?|wish(?:es)?|hop(?:e|es|ing)|plan(?:s|ned|ning)?|ideas?|aim(?:s|ing)? (?:to|for)|aiming|intend(?:s|ing)?',
     'prepar(?:e|es|ing)|try|tries|trying|going to|about to|in order to|likes? to',
     'instead|otherwise|without|no longer|any ?more|used to|was|were|had|been|did|gone|lost|missed|missing',
     'took|gave|went|came|stood|(?<!ha(?:s|ve) )left|kept|held|made|saw|fell|began|chose|drove|threw|(?:white|black|he|she|we|I|they) [a-z]+ed',
     'previously|formerly|earlier|imagine|suppos(?:e|ing)|assum(?:e|es|ing)|typically|usually|normally|often|sometimes|generally|in general',
-    'elsewhere|opening|openings|defen[cs]e|gambit|variation|similar|unlike|as in|like in|threat\\w*|ideally|where(?:ver)?',
+    'elsewhere|opening|openings|defen[cs]e|gambit|variation|similar|unlike|as in|like in|threat\\w*|ideally|(?:positions?|structures?|lines?) where',
     'appears?|arrives?|leads? to|turns? into|becomes?|rather than',
   ].join('|'),
   placing:

@@ -33,7 +33,7 @@ export const german: Vocabulary = {
     'möchten?|will|wollen|wünsch\\w*|hoff\\w*|träum\\w*|plan\\w*|Pläne?|Ideen?|beabsichtig\\w*|bereite[nt]?|versuch\\w*|droh\\w*|Drohung\\w*',
     'ohne|statt|anstatt|stattdessen|anstelle|nicht mehr|nahm(?:en)?|gab(?:en)?|ging(?:en)?|kam(?:en)?|blieb(?:en)?|schlug(?:en)?|zog(?:en)?|fiel(?:en)?|verlor(?:en)?|gewann(?:en)?|hielt(?:en)?|ließ|spielten?|tauschten?|opferten?|machten?|setzten?|stellten?|brachten?|war(?:en)?|hatten?|stand(?:en)?|wurden?|früher|zuvor|vorher|ehemals|einst|verloren|fehlt|fehlen|verschwunden',
     'angenommen|typisch\\w*|üblich\\w*|meist(?:ens)?|oft|manchmal|normalerweise|gewöhnlich|generell|allgemein',
-    'Verteidigung|Gambit|Eröffnung\\w*|Variante\\w*|ähnlich\\w*|anders als|wie in|wie im|wo|erscheint|ideal\\w*',
+    'Verteidigung|Gambit|Eröffnung\\w*|Variante\\w*|ähnlich\\w*|anders als|wie in|wie im|(?:Stellungen|Strukturen|Varianten), (?:wo|in denen)|erscheint|ideal\\w*',
   ].join('|'),
   placing:
     'stell(?:t|en|e)|setz(?:t|en)|bring(?:t|en)|zieh(?:t|en)|führ(?:t|en)|postier(?:t|en)|pflanz(?:t|en)|überführ(?:t|en)|verleg(?:t|en)|schick(?:t|en)|entwickel(?:t|n)|gehör(?:t|en)|[a-zäöü]*zustellen|[a-zäöü]*zubringen|zu bringen|zu stellen|landet|springt|springen|geht|gehen',

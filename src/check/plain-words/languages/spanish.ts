@@ -42,7 +42,7 @@ export const spanish: Vocabulary = {
     'quieren?|querer|desean?|esperan?|sueñan?|planean?|plan(?:es)?|ideas?|pretenden?|intentan?|preparan?|buscan?|amenaz\\p{L}*|piensan?',
     'sin|en vez|en lugar|ya no|era|eran|estaba|estaban|había|habían|fue|fueron|\\p{L}+(?:aron|ieron)|\\p{L}+ó|tenía|tenían|clavaba|\\p{L}+aba|\\p{L}+aban|perdid[oa]s?|falta|faltan|desaparecid[oa]s?',
     'supon\\p{L}*|suele|suelen|normalmente|a menudo|a veces|generalmente|en general|típic[oa]s?|habitual(?:es)?|usual(?:es)?',
-    'defensa|gambito|apertura|variante|similar|a diferencia|como en|donde|aparecen?|llegan?|ideal(?:es)?|deja|dejan',
+    'defensa|gambito|apertura|variante|similar|a diferencia|como en|(?:posiciones|estructuras|líneas) (?:donde|en las que)|aparecen?|llegan?|ideal(?:es)?|deja|dejan',
   ].join('|'),
   placing:
     'coloc(?!ad)\\p{L}*|sitú\\p{L}*|situ(?!ad)\\p{L}*|pon(?:e|en|er|iendo)|instal(?!ad)\\p{L}*|plant\\p{L}*|llev\\p{L}*|ubic(?!ad)\\p{L}*|traslad\\p{L}*|desarroll\\p{L}*|recaptur\\p{L}*|maniobr\\p{L}*|entr(?:a|an|ar)|salt(?:a|an|ar)',

@@ -5,7 +5,7 @@ import { summariseChapter } from '../../chapter-summary.ts';
 import { type CourseView, createCourseView, makeCourseIndex } from '../../view/index.ts';
 import { falseWords } from '../false-words.ts';
 import type { FormName } from '../forms/index.ts';
-import { judge } from '../judge.ts';
+import { judge, makeBudget } from '../judge.ts';
 import { vocabularyFor } from '../languages/index.ts';
 import { passagesOf } from '../passages.ts';
 import { statementsIn } from '../statements.ts';
@@ -67,7 +67,7 @@ export function readSentence(sentence: SentenceInCourse): Reading {
   const view: CourseView = createCourseView(index, { side, language }).view;
   const stated = [...passagesOf(chapter, view)].flatMap((passage) =>
     [...statementsIn(passage, vocabulary)].flatMap((statement) => {
-      const judged = judge(statement, passage);
+      const judged = judge(statement, passage, makeBudget());
       if (!judged) return [];
       const { holds, because } = judged.here;
       return [{ form: statement.form, words: statement.words, holds, because }];
