@@ -44,6 +44,7 @@ test('the public names', () => {
     'pieceKinds',
     'pieceValues',
     'playMove',
+    'playSan',
     'positionBudget',
     'rankOf',
     'readBoard',

@@ -5,6 +5,7 @@ import type { CourseView } from '../view/index.ts';
 import { type Mention, numberSource, readMention, sanSource, spellingsOf } from './mentions.ts';
 import type { Passage } from './passages.ts';
 import { sentencesOf } from './sentences.ts';
+import { isWithin, quotedIn } from './statements.ts';
 import type { Vocabulary } from './vocabulary.ts';
 
 export interface WrongMention {
@@ -64,6 +65,7 @@ export function* wrongMentions(
   if (!quick.test(text)) return;
   /** Positions that the words have reached by moves which the chapter does not have. */
   const imagined: Position[] = [];
+  const quotes = quotedIn(text);
   for (const sentence of sentencesOf(text, vocabulary.language)) {
     if (elsewhere.test(sentence.text)) return;
     let end = 0;
@@ -72,6 +74,7 @@ export function* wrongMentions(
       // What stands between two moves may be moves too, which lead where nobody knows.
       if (bare.test(sentence.text.slice(end, found.index))) return;
       end = found.index + found[0].length;
+      if (isWithin(quotes, sentence.start + found.index)) continue;
       const mention = readMention(written, vocabulary);
       const placed = positionsAt(chapter, mention);
       const from = [...placed, ...imagined.filter(mention.fits)];

@@ -78,6 +78,7 @@ export function* statementsIn(passage: Passage, vocabulary: Vocabulary): Generat
   if (!known.quick.test(text) || passage.text.code.some((code) => /^(?:[^\s/]+\/){7}/.test(code)))
     return;
   const sentences = sentencesOf(text, vocabulary.language);
+  const quotes = quotedIn(text);
   for (const [at, sentence] of sentences.entries()) {
     const found: Stated[] = [];
     for (const { form, key, find } of known.finders) {
@@ -89,7 +90,11 @@ export function* statementsIn(passage: Passage, vocabulary: Vocabulary): Generat
           if (found.some((other) => other.form === form && start < other.end && other.start < end))
             continue;
           const around = [sentences[at - 1], sentence, sentences[at + 1]];
-          if (isLeftAlone({ form, match, sentence, around, passage, known })) continue;
+          if (
+            isWithin(quotes, start) ||
+            isLeftAlone({ form, match, sentence, around, passage, known })
+          )
+            continue;
           const words = sentence.text.slice(match.start, match.end).replace(/\s+/g, ' ');
           found.push({
             form,
@@ -104,6 +109,19 @@ export function* statementsIn(passage: Passage, vocabulary: Vocabulary): Generat
     }
     yield* found;
   }
+}
+
+/** Where words are quoted: an author does not say them himself. */
+export function quotedIn(text: string): readonly (readonly [start: number, end: number])[] {
+  if (!/["“„«]/.test(text)) return [];
+  return [...text.matchAll(/“[^”]*”|„[^“]*“|«[^»]*»|"[^"]*"/gu)].map(({ 0: words, index }) => [
+    index,
+    index + words.length,
+  ]);
+}
+
+export function isWithin(spans: ReturnType<typeof quotedIn>, offset: number): boolean {
+  return spans.some(([start, end]) => start <= offset && offset < end);
 }
 
 interface Reading {
@@ -121,6 +139,8 @@ function isLeftAlone({ form, match, sentence, around, passage, known }: Reading)
     | 'piece-on-square'
     | 'to-move'
     | 'check'];
+  // What only begins a sentence is the name of a topic where no sentence is looked for.
+  if (match.anchored && (passage.kind === 'heading' || passage.kind === 'row')) return true;
   if (alone === 'always') return passage.kind === 'question';
   if (alone === 'at-start' && match.anchored) return false;
   const before = sentence.text.slice(0, match.start);

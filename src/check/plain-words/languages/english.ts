@@ -36,7 +36,7 @@ export const english: Vocabulary = {
     'instead|otherwise|without|no longer|any ?more|used to|was|were|had|been|did|gone|lost|missed|missing',
     'took|gave|went|came|stood|(?<!ha(?:s|ve) )left|kept|held|made|saw|fell|began|chose|drove|threw|(?:white|black|he|she|we|I|they) [a-z]+ed',
     'previously|formerly|earlier|imagine|suppos(?:e|ing)|assum(?:e|es|ing)|typically|usually|normally|often|sometimes|generally|in general',
-    'elsewhere|opening|openings|defen[cs]e|gambit|variation|similar|unlike|as in|like in|threat\\w*|ideally|(?:positions?|structures?|lines?) where',
+    'elsewhere|compared?|opening|openings|defen[cs]e|gambit|variation|similar|unlike|as in|like in|threat\\w*|ideally|(?:positions?|structures?|lines?) where',
     'appears?|arrives?|leads? to|turns? into|becomes?|rather than',
   ].join('|'),
   placing:
@@ -83,7 +83,7 @@ export const english: Vocabulary = {
     check: {
       key: /check/i,
       forms: [
-        '^(?:double |discovered )?check(?=\\s*[.,!:;)]|\\s*$| and )',
+        '^(?:double |discovered )?check(?=\\s*[.,!:;)]|\\s*$)',
         '<side> (?:is|are) <now>in check',
         '<owner> king is <now>in check',
         '^(?:this|that|it) is <now>(?:a )?(?:double |discovered )?check(?!mate)',
@@ -92,7 +92,7 @@ export const english: Vocabulary = {
     mate: {
       key: /mate/i,
       forms: [
-        '^(?:check)?mate(?=\\s*[.,!:;)]|\\s*$| and )',
+        '^(?:check)?mate(?=\\s*[.,!:;)]|\\s*$)',
         '^(?:this|that|it) is <now>(?:check)?mate(?! in)',
         '<side> (?:is|are) <now>(?:check)?mated',
       ],
@@ -172,7 +172,6 @@ export const english: Vocabulary = {
       forms: [
         '<side> has <now>(?:only one|just one|one|a single|exactly one) legal (?:move|reply|answer)',
         '<move>,? is <now>(?:<owner> |the )?only legal (?:move|reply|answer)',
-        'the only legal (?:move|reply|answer)',
         '^(?:it is )?the only legal (?:move|reply|answer)',
       ],
     },

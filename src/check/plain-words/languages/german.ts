@@ -33,7 +33,7 @@ export const german: Vocabulary = {
     'möchten?|will|wollen|wünsch\\w*|hoff\\w*|träum\\w*|plan\\w*|Pläne?|Ideen?|beabsichtig\\w*|bereite[nt]?|versuch\\w*|droh\\w*|Drohung\\w*',
     'ohne|statt|anstatt|stattdessen|anstelle|nicht mehr|nahm(?:en)?|gab(?:en)?|ging(?:en)?|kam(?:en)?|blieb(?:en)?|schlug(?:en)?|zog(?:en)?|fiel(?:en)?|verlor(?:en)?|gewann(?:en)?|hielt(?:en)?|ließ|spielten?|tauschten?|opferten?|machten?|setzten?|stellten?|brachten?|war(?:en)?|hatten?|stand(?:en)?|wurden?|früher|zuvor|vorher|ehemals|einst|verloren|fehlt|fehlen|verschwunden',
     'angenommen|typisch\\w*|üblich\\w*|meist(?:ens)?|oft|manchmal|normalerweise|gewöhnlich|generell|allgemein',
-    'Verteidigung|Gambit|Eröffnung\\w*|Variante\\w*|ähnlich\\w*|anders als|wie in|wie im|(?:Stellungen|Strukturen|Varianten), (?:wo|in denen)|erscheint|ideal\\w*',
+    'vergleichen?|verglichen|Verteidigung|Gambit|Eröffnung\\w*|Variante\\w*|ähnlich\\w*|anders als|wie in|wie im|(?:Stellungen|Strukturen|Varianten), (?:wo|in denen)|erscheint|ideal\\w*',
   ].join('|'),
   placing:
     'stell(?:t|en|e)|setz(?:t|en)|bring(?:t|en)|zieh(?:t|en)|führ(?:t|en)|postier(?:t|en)|pflanz(?:t|en)|überführ(?:t|en)|verleg(?:t|en)|schick(?:t|en)|entwickel(?:t|n)|gehör(?:t|en)|[a-zäöü]*zustellen|[a-zäöü]*zubringen|zu bringen|zu stellen|landet|springt|springen|geht|gehen',
@@ -80,7 +80,7 @@ export const german: Vocabulary = {
     check: {
       key: /schach/i,
       forms: [
-        '^(?:Doppel|Abzugs)?schach(?=\\s*[.,!:;)]|\\s*$| und )',
+        '^(?:Doppel|Abzugs)?schach(?=\\s*[.,!:;)]|\\s*$)',
         '<side> (?:steht|ist) <now>im Schach',
         '^(?:das|dies|es) ist <now>(?:ein )?(?:Doppel|Abzugs)?schach',
       ],
@@ -88,7 +88,7 @@ export const german: Vocabulary = {
     mate: {
       key: /matt/i,
       forms: [
-        '^(?:Schach)?matt(?=\\s*[.,!:;)]|\\s*$| und )',
+        '^(?:Schach)?matt(?=\\s*[.,!:;)]|\\s*$)',
         '^(?:das|dies|es) ist <now>(?:schach)?matt(?! in)',
         '<side> ist <now>(?:schach)?matt(?:gesetzt)?',
       ],
@@ -167,7 +167,7 @@ export const german: Vocabulary = {
       forms: [
         '<side> hat <now>(?:nur einen|genau einen|einen einzigen|einen) legalen Zug',
         '<move> ist <now>der einzige legale Zug',
-        'der einzige legale Zug',
+        '^der einzige legale Zug',
       ],
     },
     replies: {

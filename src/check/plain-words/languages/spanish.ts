@@ -42,7 +42,7 @@ export const spanish: Vocabulary = {
     'quieren?|querer|desean?|esperan?|sueñan?|planean?|plan(?:es)?|ideas?|pretenden?|intentan?|preparan?|buscan?|amenaz\\p{L}*|piensan?',
     'sin|en vez|en lugar|ya no|era|eran|estaba|estaban|había|habían|fue|fueron|\\p{L}+(?:aron|ieron)|\\p{L}+ó|tenía|tenían|clavaba|\\p{L}+aba|\\p{L}+aban|perdid[oa]s?|falta|faltan|desaparecid[oa]s?',
     'supon\\p{L}*|suele|suelen|normalmente|a menudo|a veces|generalmente|en general|típic[oa]s?|habitual(?:es)?|usual(?:es)?',
-    'defensa|gambito|apertura|variante|similar|a diferencia|como en|(?:posiciones|estructuras|líneas) (?:donde|en las que)|aparecen?|llegan?|ideal(?:es)?|deja|dejan',
+    'compár\\p{L}*|compar\\p{L}*|defensa|gambito|apertura|variante|similar|a diferencia|como en|(?:posiciones|estructuras|líneas) (?:donde|en las que)|aparecen?|llegan?|ideal(?:es)?|deja|dejan',
   ].join('|'),
   placing:
     'coloc(?!ad)\\p{L}*|sitú\\p{L}*|situ(?!ad)\\p{L}*|pon(?:e|en|er|iendo)|instal(?!ad)\\p{L}*|plant\\p{L}*|llev\\p{L}*|ubic(?!ad)\\p{L}*|traslad\\p{L}*|desarroll\\p{L}*|recaptur\\p{L}*|maniobr\\p{L}*|entr(?:a|an|ar)|salt(?:a|an|ar)',
@@ -89,7 +89,7 @@ export const spanish: Vocabulary = {
     check: {
       key: /jaque/i,
       forms: [
-        '^jaque(?: doble| a la descubierta)?(?=\\s*[.,!:;)]|\\s*$| y )',
+        '^jaque(?: doble| a la descubierta)?(?=\\s*[.,!:;)]|\\s*$)',
         '<side> están? <now>en jaque',
         '^(?:esto )?es <now>jaque(?! mate)(?: doble)?',
       ],
@@ -97,7 +97,7 @@ export const spanish: Vocabulary = {
     mate: {
       key: /mate/i,
       forms: [
-        '^(?:jaque )?mate(?=\\s*[.,!:;)]|\\s*$| y )',
+        '^(?:jaque )?mate(?=\\s*[.,!:;)]|\\s*$)',
         '^(?:esto )?es <now>(?:jaque )?mate(?! en)',
         '<side> han? recibido <now>(?:jaque )?mate',
       ],
@@ -170,7 +170,7 @@ export const spanish: Vocabulary = {
       forms: [
         '<side> <now>(?:<has>) <now>(?:una sola|una única|solo una|sólo una) jugada legal',
         '<move> es <now>la única jugada legal',
-        'la única jugada legal',
+        '^la única jugada legal',
       ],
     },
     replies: {
