@@ -52,7 +52,7 @@ function expand(source: string, vocabulary: Vocabulary): string {
   const known: Record<string, string> = {
     piece: `(?<piece>${any(Object.values(pieces))})`,
     square: `(?<square>${square})`,
-    squares: `(?<squares>${square}(?:(?:, ?| <and> |, <and> )(?:<at> )?${square})*)`,
+    squares: `(?<squares>${square}(?:(?:, ?| <and> |, <and> )(?:<at> )?${square})*(?![/-]|,? <or> (?:<at> )?${square}))`,
     file: '(?<file>[a-h])',
     color: `(?<color>${any(Object.values(colors))})`,
     side: `(?<side>${any([...Object.values(sides), us])})`,

@@ -51,19 +51,25 @@ export const pawnsUp: Form = {
 };
 
 export const pawnWon: Form = {
-  reads: 'A pawn that has been won: “Black has won a pawn”.',
+  reads: 'What has been won or lost: “Black has won a pawn”, “White has lost a piece”.',
   reach: 'near',
   judge(meaning, situation) {
     const who = whoIs(meaning, situation);
     if (!who) return undefined;
-    const now = balance(readBoard(situation.position), who);
-    const best = situation.before().some((position) => balance(readBoard(position), who) < now);
-    if (best || now > 0) return { holds: true, because: '' };
-    return { holds: false, because: told(readBoard(situation.position), who) };
+    const side = meaning.words.lost ? otherColor(who) : who;
+    const worth = meaning.words.officer ? 2 : 1;
+    const now = balance(readBoard(situation.position), side);
+    const isMore = situation
+      .before()
+      .some((position) => now - balance(readBoard(position), side) >= worth);
+    if (isMore || now >= worth) return { holds: true, because: '' };
+    return { holds: false, because: told(readBoard(situation.position), side) };
   },
   examples: [
     { moves: '1. e4 d5 2. exd5', says: 'White has won a pawn.', holds: true },
     { moves: '1. e4 d5 2. exd5', says: 'Black has won a pawn.', holds: false },
+    { moves: '1. e4 d5 2. exd5', says: 'Black has lost a pawn.', holds: true },
+    { moves: '1. e4 d5 2. exd5', says: 'White has won a piece.', holds: false },
     { moves: '1. e4 d5 2. exd5', says: 'Soon Black has won a pawn.' },
     {
       moves: '1. e4 d5 2. exd5',

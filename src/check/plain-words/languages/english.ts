@@ -19,6 +19,7 @@ export const english: Vocabulary = {
   numbers: ['an?|one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'],
   parts: {
     and: 'and',
+    or: 'or',
     at: 'on|at',
     the: 'the|this|that|his|her|its|their|our|my|your|<owner>',
     // Words between the article and the piece: no noun that takes an "of", no second article.
@@ -36,7 +37,7 @@ export const english: Vocabulary = {
     'instead|otherwise|without|no longer|any ?more|used to|was|were|had|been|did|gone|lost|missed|missing',
     'took|gave|went|came|stood|(?<!ha(?:s|ve) )left|kept|held|made|saw|fell|began|chose|drove|threw|(?:white|black|he|she|we|I|they) [a-z]+ed',
     'previously|formerly|earlier|imagine|suppos(?:e|ing)|assum(?:e|es|ing)|typically|usually|normally|often|sometimes|generally|in general',
-    'elsewhere|compared?|opening|openings|defen[cs]e|gambit|variation|similar|unlike|as in|like in|threat\\w*|ideally|(?:positions?|structures?|lines?) where',
+    'elsewhere|compared?|opening|openings|defen[cs]e|gambit|variation|similar|unlike|as in|like in|threat\\w*|ideal|ideally|set-?ups?|formation|arrangement|scheme|reversed|has (?:moved|come|gone|travelled|walked)|(?:positions?|structures?|lines?) where',
     'appears?|arrives?|leads? to|turns? into|becomes?|rather than',
   ].join('|'),
   placing:
@@ -121,8 +122,10 @@ export const english: Vocabulary = {
       ],
     },
     'pawn-won': {
-      key: /pawn/i,
-      forms: ['<side> (?:has|have) <now>won <number> pawns?'],
+      key: /pawn|piece/i,
+      forms: [
+        '<side> (?:has|have) <now>(?:won|(?<lost>lost)) (?:<number> pawns?|a (?<officer>piece))',
+      ],
     },
     isolated: {
       key: /isolated/i,

@@ -17,6 +17,7 @@ export const german: Vocabulary = {
   numbers: ['ein(?:e[nrm]?)?', 'zwei', 'drei', 'vier', 'fünf', 'sechs', 'sieben', 'acht', 'neun'],
   parts: {
     and: 'und',
+    or: 'oder',
     at: 'auf',
     // An accusative in front of "auf" may be the end of a move; see `placing`.
     the: 'der|die|das|dem|des|vom|beim|dieser|diese|sein|seine|seiner|seines|ihr|ihre|ihrer|ihres|unser|unsere|unserer|mein|meine',
@@ -33,7 +34,7 @@ export const german: Vocabulary = {
     'möchten?|will|wollen|wünsch\\w*|hoff\\w*|träum\\w*|plan\\w*|Pläne?|Ideen?|beabsichtig\\w*|bereite[nt]?|versuch\\w*|droh\\w*|Drohung\\w*',
     'ohne|statt|anstatt|stattdessen|anstelle|nicht mehr|nahm(?:en)?|gab(?:en)?|ging(?:en)?|kam(?:en)?|blieb(?:en)?|schlug(?:en)?|zog(?:en)?|fiel(?:en)?|verlor(?:en)?|gewann(?:en)?|hielt(?:en)?|ließ|spielten?|tauschten?|opferten?|machten?|setzten?|stellten?|brachten?|war(?:en)?|hatten?|stand(?:en)?|wurden?|früher|zuvor|vorher|ehemals|einst|verloren|fehlt|fehlen|verschwunden',
     'angenommen|typisch\\w*|üblich\\w*|meist(?:ens)?|oft|manchmal|normalerweise|gewöhnlich|generell|allgemein',
-    'vergleichen?|verglichen|Verteidigung|Gambit|Eröffnung\\w*|Variante\\w*|ähnlich\\w*|anders als|wie in|wie im|(?:Stellungen|Strukturen|Varianten), (?:wo|in denen)|erscheint|ideal\\w*',
+    'vergleichen?|verglichen|Verteidigung|Gambit|Eröffnung\\w*|Variante\\w*|ähnlich\\w*|anders als|wie in|wie im|(?:Stellungen|Strukturen|Varianten), (?:wo|in denen)|erscheint|ideal\\w*|Aufstellung|Aufbau|Formation|vertauschten',
   ].join('|'),
   placing:
     'stell(?:t|en|e)|setz(?:t|en)|bring(?:t|en)|zieh(?:t|en)|führ(?:t|en)|postier(?:t|en)|pflanz(?:t|en)|überführ(?:t|en)|verleg(?:t|en)|schick(?:t|en)|entwickel(?:t|n)|gehör(?:t|en)|[a-zäöü]*zustellen|[a-zäöü]*zubringen|zu bringen|zu stellen|landet|springt|springen|geht|gehen',
@@ -121,8 +122,10 @@ export const german: Vocabulary = {
       ],
     },
     'pawn-won': {
-      key: /Bauer/i,
-      forms: ['<side> (?:hat|haben) <now><number> Bauern <now>gewonnen'],
+      key: /Bauer|Figur/i,
+      forms: [
+        '<side> (?:hat|haben) <now>(?:<number> Bauern|eine (?<officer>Figur)) <now>(?:gewonnen|(?<lost>verloren))',
+      ],
     },
     isolated: {
       key: /isol/i,

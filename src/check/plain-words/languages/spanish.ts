@@ -27,6 +27,7 @@ export const spanish: Vocabulary = {
   ],
   parts: {
     and: 'y',
+    or: 'o|u',
     at: 'en|de',
     the: 'el|la|los|las|al|del|este|esta|estos|estas|su|sus|nuestro|nuestra|nuestros|nuestras|mi|mis',
     // Only words that are no verbs: "el caballo entra en e5" is a move.
@@ -42,7 +43,7 @@ export const spanish: Vocabulary = {
     'quieren?|querer|desean?|esperan?|sueñan?|planean?|plan(?:es)?|ideas?|pretenden?|intentan?|preparan?|buscan?|amenaz\\p{L}*|piensan?',
     'sin|en vez|en lugar|ya no|era|eran|estaba|estaban|había|habían|fue|fueron|\\p{L}+(?:aron|ieron)|\\p{L}+ó|tenía|tenían|clavaba|\\p{L}+aba|\\p{L}+aban|perdid[oa]s?|falta|faltan|desaparecid[oa]s?',
     'supon\\p{L}*|suele|suelen|normalmente|a menudo|a veces|generalmente|en general|típic[oa]s?|habitual(?:es)?|usual(?:es)?',
-    'compár\\p{L}*|compar\\p{L}*|defensa|gambito|apertura|variante|similar|a diferencia|como en|(?:posiciones|estructuras|líneas) (?:donde|en las que)|aparecen?|llegan?|ideal(?:es)?|deja|dejan',
+    'compár\\p{L}*|compar\\p{L}*|defensa|gambito|apertura|variante|similar|a diferencia|como en|(?:posiciones|estructuras|líneas) (?:donde|en las que)|aparecen?|llegan?|ideal(?:es)?|disposición|esquema|despliegue|invertidos|deja|dejan',
   ].join('|'),
   placing:
     'coloc(?!ad)\\p{L}*|sitú\\p{L}*|situ(?!ad)\\p{L}*|pon(?:e|en|er|iendo)|instal(?!ad)\\p{L}*|plant\\p{L}*|llev\\p{L}*|ubic(?!ad)\\p{L}*|traslad\\p{L}*|desarroll\\p{L}*|recaptur\\p{L}*|maniobr\\p{L}*|entr(?:a|an|ar)|salt(?:a|an|ar)',
@@ -127,8 +128,10 @@ export const spanish: Vocabulary = {
       ],
     },
     'pawn-won': {
-      key: /pe[oó]n/i,
-      forms: ['<side> <now>han? ganado <number> pe(?:ón|ones)'],
+      key: /pe[oó]n|pieza/i,
+      forms: [
+        '<side> <now>han? (?:ganado|(?<lost>perdido)) (?:<number> pe(?:ón|ones)|una (?<officer>pieza))',
+      ],
     },
     isolated: {
       key: /aislad/i,
