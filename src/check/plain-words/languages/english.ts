@@ -41,7 +41,7 @@ export const english: Vocabulary = {
     'appears?|arrives?|leads? to|turns? into|becomes?|rather than',
   ].join('|'),
   placing:
-    'puts?|putting|plac(?:e|es|ed|ing)|plant(?:s|ed|ing)?|post(?:s|ed|ing)?|install(?:s|ed|ing)?|station(?:s|ed|ing)?|establish(?:es|ed|ing)?|land(?:s|ed|ing)?|bring(?:s|ing)?|brought|get(?:s|ting)?|set(?:s|ting)?|transfer(?:s|red|ring)?|relocat\\w*|manoeuv\\w*|maneuv\\w*|rerout\\w*|develop(?:s|ed|ing)?|recaptur\\w* with|belongs? (?:on|at)',
+    'puts?|putting|plac(?:e|es|ing)|plant(?:s|ing)?|post(?:s|ing)?|install(?:s|ing)?|station(?:s|ing)?|establish(?:es|ing)?|land(?:s|ing)?|bring(?:s|ing)?|brought|get(?:s|ting)?|set(?:s|ting)?|transfer(?:s|ring)?|relocat\\w*|manoeuv\\w*|maneuv\\w*|rerout\\w*|develop(?:s|ing)?|recaptur\\w* with|belongs? (?:on|at)',
   presupposing:
     ' (?:will|can|may|must|cannot|has to|have to) (?:soon |never |always |easily |still |also |now |just |only )?(?:fall|drop|hang|wait|move|retreat|leave|go|return|come|jump|advance|run|disappear|choose|escape|have|lose|be (?:taken|attacked|lost|won|chased|driven|traded|exchanged|captured|pinned|missed|defended|seen))(?![a-z])',
   denial: "not|no|n['’]t|neither|nor|never|hardly|no longer",
