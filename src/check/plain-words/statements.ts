@@ -29,6 +29,8 @@ interface Compiled {
   }[];
   readonly unreal: RegExp;
   readonly placing: RegExp;
+  /** A piece on a square that is only thought of. */
+  readonly imagined: RegExp;
   readonly denial: RegExp;
   readonly presupposing: RegExp;
   /** Where another main clause begins. */
@@ -57,6 +59,9 @@ function compile(vocabulary: Vocabulary): Compiled {
     })),
     unreal: word(vocabulary.unreal),
     placing: word(vocabulary.placing),
+    imagined: word(
+      `${vocabulary.indefinite} (?:\\p{L}+ )?(?:${Object.values(vocabulary.pieces).join('|')}) (?:\\p{L}+ )?(?:${vocabulary.parts.at}) [a-h][1-8]`,
+    ),
     denial: word(vocabulary.denial),
     presupposing: new RegExp(`^(?:${vocabulary.presupposing})`, 'iu'),
     joint: new RegExp(`[,:–—] (?:${vocabulary.joint})(?![\\p{L}])`, 'iu'),
@@ -157,6 +162,7 @@ function isLeftAlone({ form, match, sentence, around, passage, known }: Reading)
   }
   return (
     known.placing.test(rest) ||
+    known.imagined.test(rest) ||
     isImagined(match.meaning.squares, { match, sentence, around, passage })
   );
 }

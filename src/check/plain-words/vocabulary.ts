@@ -22,6 +22,8 @@ export interface Vocabulary {
   readonly parts: Readonly<Record<string, string>>;
   /** Words that make a sentence speak of what is not on the board: plans, conditions, other times, other lines. */
   readonly unreal: string;
+  /** Articles of a piece that need not be there, such as “a knight on e5”. */
+  readonly indefinite: string;
   /** Verbs that bring a piece to the square that is named behind it. */
   readonly placing: string;
   /** What only a piece that stands there can do or suffer, right behind its name, though it is still to come. */

@@ -55,6 +55,31 @@ another game is left alone, and so is a question. [Plain words](11-plain-words.m
       ],
     },
     {
+      title: 'A course in German',
+      course: {
+        'course.yaml': 'title: Beispiel\nid: example\nside: white\nlanguage: de\n',
+        'chapters/1.md':
+          '```moves\n1. e4 e5 {Schwarz ist am Zug.} 2. Nf3 {Der Springer auf f3 steht gut.}\n```',
+      },
+      findings: [
+        {
+          start: '2:11',
+          message: "“Schwarz ist am Zug” is not so after 1...e5: it is White's move.",
+        },
+      ],
+    },
+    {
+      title: 'A course in Spanish',
+      course: {
+        'course.yaml': 'title: Ejemplo\nid: example\nside: white\nlanguage: es\n',
+        'chapters/1.md':
+          '```moves\n1. e4 e5 {Juegan las blancas.} 2. Nf3 {El caballo de f4 ataca e6.}\n```',
+      },
+      findings: [
+        { start: '2:40', message: '“El caballo de f4” is not so after 2.Nf3: f4 is empty.' },
+      ],
+    },
+    {
       title: 'True statements, plans and conditions',
       course:
         '```moves\n1. e4 e5 {White to move.} 2. Nf3 {The knight on f3 attacks e5.} Nc6 {A knight on d5 would be strong. White wants to put the bishop on b5.}\n```\n\nAfter `2.Nf3` the knight on f3 can still be chased. If White waits, the knight on d4 is a pest.',

@@ -33,13 +33,17 @@ export const english: Vocabulary = {
     "if|unless|whether|can|would|could|should|might|may|will|won['’]t|shall|\\S+['’](?:ll|d)",
     'from [a-h][1-8]|as soon as|after|(?<!at )once|when|whenever|until|till|before|then|later|soon|next|eventually|some ?day|sooner|tomorrow',
     'dream(?:s|ed|ing)?|want(?:s|ed)?|wish(?:es)?|hop(?:e|es|ing)|plan(?:s|ned|ning)?|ideas?|aim(?:s|ing)? (?:to|for)|aiming|intend(?:s|ing)?',
-    'prepar(?:e|es|ing)|try|tries|trying|going to|about to|in order to|likes? to',
+    'prepar(?:e|es|ing)|try|tries|trying|going to|about to|in order to|likes?|prefers?|loves?',
+    'tricks?|motifs?|themes?|patterns?|alternatives?|think(?:s|ing)? of|(?:we|you|he|white|black) needs?|loss|absence|lack|disappeared|vanished',
+    'ha(?:s|ve) (?:exchanged|traded|swapped|given|lost|taken|captured|won|removed|sacrificed)',
+    'in (?:the|this|that|a|other|some|most|many|all|such|similar) (?:[a-z]+ ){0,2}(?:lines?|positions?|structures?|systems?|cases?)',
     'instead|otherwise|without|no longer|any ?more|used to|was|were|had|been|did|gone|lost|missed|missing',
     'took|gave|went|came|stood|(?<!ha(?:s|ve) )left|kept|held|made|saw|fell|began|chose|drove|threw|(?:white|black|he|she|we|I|they) [a-z]+ed',
-    'previously|formerly|earlier|imagine|suppos(?:e|ing)|assum(?:e|es|ing)|typically|usually|normally|often|sometimes|generally|in general',
+    'previously|formerly|earlier|imagine|suppos(?:e|ing)|assum(?:e|es|ing)|typical\\w*|usually|normally|often|sometimes|generally|in general',
     'elsewhere|compared?|opening|openings|defen[cs]e|gambit|variation|similar|unlike|as in|like in|threat\\w*|ideal|ideally|set-?ups?|formation|arrangement|scheme|reversed|has (?:moved|come|gone|travelled|walked)|(?:positions?|structures?|lines?) where',
     'appears?|arrives?|leads? to|turns? into|becomes?|rather than',
   ].join('|'),
+  indefinite: '(?<!(?:has|have) )(?:an?|any|another|one)',
   placing:
     'puts?|putting|plac(?:e|es|ing)|plant(?:s|ing)?|post(?:s|ing)?|install(?:s|ing)?|station(?:s|ing)?|establish(?:es|ing)?|land(?:s|ing)?|bring(?:s|ing)?|brought|get(?:s|ting)?|set(?:s|ting)?|transfer(?:s|ring)?|relocat\\w*|manoeuv\\w*|maneuv\\w*|rerout\\w*|develop(?:s|ing)?|recaptur\\w* with|belongs? (?:on|at)',
   presupposing:
@@ -69,7 +73,7 @@ export const english: Vocabulary = {
     castled: {
       key: /castled/i,
       forms: [
-        '<side> (?:has|have) <now>castled',
+        '<side> (?:has|have) <now>castled(?! by hand)',
         '(?<both>both (?:sides|players|kings)) have <now>castled',
         "<side> (?:has|have)(?<denied> not yet| not|n['’]t(?: yet)?) castled",
       ],
@@ -113,9 +117,9 @@ export const english: Vocabulary = {
     'pawns-up': {
       key: /pawn|piece|exchange|material/i,
       forms: [
-        '<side> (?:is|are) <now><number> (?:healthy |clear |clean |full |whole )?pawns? (?:(?<up>up|ahead|to the good)|(?<down>down|behind))',
-        '<side> (?:has|have) <now><number> (?<up>extra) pawns?',
-        '<side> (?:has|have) <now><number> pawns? (?<up>more)(?! than)',
+        '<side> (?:is|are) <now><number> (?:healthy |clear |clean |full |whole )?pawns? (?:(?<up>up|ahead|to the good)|(?<down>down|behind))(?! (?:on|in))',
+        '<side> (?:has|have) <now><number> (?<up>extra) pawns?(?! (?:on|in|move))',
+        '<side> (?:has|have) <now><number> pawns? (?<up>more)(?! (?:than|on|in))',
         '<side> (?:is|are) <now>a (?:clear |full |whole )?(?<officer>piece) (?:(?<up>up|ahead)|(?<down>down|behind))',
         '<side> (?:is|are) <now>(?:the|an) (?<exchange>exchange) (?:(?<up>up|ahead)|(?<down>down|behind))',
         '(?:the )?material is <now>(?<level>level|even|equal|balanced)',
@@ -167,7 +171,7 @@ export const english: Vocabulary = {
       key: /open/i,
       forms: [
         'the <now>(?<half>half-|half |semi-)?open <file><line>',
-        'the <file><line> is <now>(?:<not>)?(?<half>half-|half |semi-)?open(?! to)',
+        'the <file><line> is <now>(?:<not>)?(?<half>half-|half |semi-)?open(?! (?:to|for))',
       ],
     },
     'only-legal': {

@@ -32,10 +32,13 @@ export const german: Vocabulary = {
     'von [a-h][1-8] aus|wenn|falls|sofern|ob|sobald|solange|nachdem|nach|bevor|ehe|bis|dann|danach|später|bald|demnächst|künftig|irgendwann|sonst|andernfalls',
     'kann|können|könne|würden?|fiele|käme|stünden?|ständen?|gäbe|ginge|nähme|bliebe|ließen?|hinge|verlöre|gewänne|zöge|schlüge|liefe|hielte|wäre[nt]?|hätten?|könnten?|sollten?|müssten?|dürften?|wird|werden|wirst|werdet',
     'möchten?|will|wollen|wünsch\\w*|hoff\\w*|träum\\w*|plan\\w*|Pläne?|Ideen?|beabsichtig\\w*|bereite[nt]?|versuch\\w*|droh\\w*|Drohung\\w*',
+    'Tricks?|Motive?|Muster|Alternative|Verlust|Fehlen|Abwesenheit|(?:ab|ein)?getauscht|geopfert|aufgegeben|brauch(?:t|en) (?:Weiß|Schwarz|man|wir)|(?:Weiß|Schwarz|man|wir) brauch(?:t|en)',
+    'in (?:der|den|diesen|dieser|einer|anderen|manchen|vielen|allen|solchen|ähnlichen) (?:[a-zäöüß]+ ){0,2}(?:Stellung|Stellungen|Strukturen|Systemen|Abspielen|Fällen)',
     'ohne|statt|anstatt|stattdessen|anstelle|nicht mehr|nahm(?:en)?|gab(?:en)?|ging(?:en)?|kam(?:en)?|blieb(?:en)?|schlug(?:en)?|zog(?:en)?|fiel(?:en)?|verlor(?:en)?|gewann(?:en)?|hielt(?:en)?|ließ|spielten?|tauschten?|opferten?|machten?|setzten?|stellten?|brachten?|war(?:en)?|hatten?|stand(?:en)?|wurden?|früher|zuvor|vorher|ehemals|einst|verloren|fehlt|fehlen|verschwunden',
     'angenommen|typisch\\w*|üblich\\w*|meist(?:ens)?|oft|manchmal|normalerweise|gewöhnlich|generell|allgemein',
     'vergleichen?|verglichen|Verteidigung|Gambit|Eröffnung\\w*|Variante\\w*|ähnlich\\w*|anders als|wie in|wie im|(?:Stellungen|Strukturen|Varianten), (?:wo|in denen)|erscheint|ideal\\w*|Aufstellung|Aufbau|Formation|vertauschten',
   ].join('|'),
+  indefinite: '(?<!(?:hat|haben) )(?:eine?[nrms]?|jede[rnms]?)',
   placing:
     'stell(?:t|en|e)|setz(?:t|en)|bring(?:t|en)|zieh(?:t|en)|führ(?:t|en)|postier(?:t|en)|pflanz(?:t|en)|überführ(?:t|en)|verleg(?:t|en)|schick(?:t|en)|entwickel(?:t|n)|gehör(?:t|en)|[a-zäöü]*zustellen|[a-zäöü]*zubringen|zu bringen|zu stellen|landet|springt|springen|geht|gehen',
   presupposing:
@@ -114,10 +117,10 @@ export const german: Vocabulary = {
     'pawns-up': {
       key: /Bauer|Figur|Qualität|materi/i,
       forms: [
-        '<side> (?:hat|haben) <now><number> (?:gesunden? |ganzen? )?Bauern (?:(?<up>mehr)(?! als)|(?<down>weniger)(?! als))',
+        '<side> (?:hat|haben) <now><number> (?:gesunden? |ganzen? )?Bauern (?:(?<up>mehr)(?! (?:als|am|auf|im))|(?<down>weniger)(?! (?:als|am|auf|im)))',
         '<side> (?:hat|haben) <now><number> (?<up>Mehrbauern?)',
-        '<side> (?:hat|haben) <now>(?:eine) (?<officer>Figur) (?:(?<up>mehr)(?! als)|(?<down>weniger)(?! als))',
-        '<side> (?:hat|haben) <now>(?:die|eine) (?<exchange>Qualität) (?:(?<up>mehr)(?! als)|(?<down>weniger)(?! als))',
+        '<side> (?:hat|haben) <now>(?:eine) (?<officer>Figur) (?:(?<up>mehr)(?! (?:als|am|auf|im))|(?<down>weniger)(?! (?:als|am|auf|im)))',
+        '<side> (?:hat|haben) <now>(?:die|eine) (?<exchange>Qualität) (?:(?<up>mehr)(?! (?:als|am|auf|im))|(?<down>weniger)(?! (?:als|am|auf|im)))',
         '(?:das )?Material ist <now>(?<level>ausgeglichen|gleich)',
       ],
     },
@@ -162,7 +165,7 @@ export const german: Vocabulary = {
       key: /offen/i,
       forms: [
         '(?:die|der|den|einer|auf) (?<half>halb)?offene[nrm]? <file><line>',
-        'die <file><line> ist <now>(?:<not>)?(?<half>halb)?offen',
+        'die <file><line> ist <now>(?:<not>)?(?<half>halb)?offen(?! für)',
       ],
     },
     'only-legal': {

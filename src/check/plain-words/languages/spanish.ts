@@ -41,10 +41,13 @@ export const spanish: Vocabulary = {
     'desde [a-h][1-8]|si|(?<!no )pueden?|cuando|una vez|tras|después|antes|luego|pronto|más tarde|más adelante|algún día|entonces|hasta que|en cuanto|mientras|apenas',
     '\\p{L}+(?:ará|arán|erá|erán|irá|irán|dría|drían|aría|arían|ería|erían|iría|irían|drá|drán)',
     'quieren?|querer|desean?|esperan?|sueñan?|planean?|plan(?:es)?|ideas?|pretenden?|intentan?|preparan?|buscan?|amenaz\\p{L}*|piensan?',
+    'trucos?|motivos?|alternativas?|pérdida|ausencia|cambiado|capturado|sacrificado|entregado|(?:se|las blancas|las negras) necesitan?',
+    'en (?:la|el|esta|este|otras|otros|muchas|todas|tales|algunas) (?:\\p{L}+ ){0,2}(?:línea|líneas|posición|posiciones|estructuras?|sistemas?|casos?)',
     'sin|en vez|en lugar|ya no|era|eran|estaba|estaban|había|habían|fue|fueron|\\p{L}+(?:aron|ieron)|\\p{L}+ó|tenía|tenían|clavaba|\\p{L}+aba|\\p{L}+aban|perdid[oa]s?|falta|faltan|desaparecid[oa]s?',
     'supon\\p{L}*|suele|suelen|normalmente|a menudo|a veces|generalmente|en general|típic[oa]s?|habitual(?:es)?|usual(?:es)?',
     'compár\\p{L}*|compar\\p{L}*|defensa|gambito|apertura|variante|similar|a diferencia|como en|(?:posiciones|estructuras|líneas) (?:donde|en las que)|aparecen?|llegan?|ideal(?:es)?|disposición|esquema|despliegue|invertidos|deja|dejan',
   ].join('|'),
+  indefinite: '(?<!(?:tiene|tienen) )(?:una?|cualquier|otr[oa])',
   placing:
     'coloc(?!ad)\\p{L}*|sitú\\p{L}*|situ(?!ad)\\p{L}*|pon(?:e|en|er|iendo)|instal(?!ad)\\p{L}*|plant\\p{L}*|llev\\p{L}*|ubic(?!ad)\\p{L}*|traslad\\p{L}*|desarroll\\p{L}*|recaptur\\p{L}*|maniobr\\p{L}*|entr(?:a|an|ar)|salt(?:a|an|ar)',
   presupposing:
@@ -74,7 +77,7 @@ export const spanish: Vocabulary = {
     castled: {
       key: /enroca/i,
       forms: [
-        '<side> <now>han? enrocado',
+        '<side> <now>han? enrocado(?! artificialmente)',
         '(?<both>(?:los dos|ambos) (?:bandos|jugadores|reyes|lados)) <now>han enrocado',
         '<side> (?<denied>no|todavía no|aún no) han? enrocado',
       ],
@@ -121,9 +124,9 @@ export const spanish: Vocabulary = {
     'pawns-up': {
       key: /pe[oó]n|pieza|calidad|material/i,
       forms: [
-        '<side> <now>(?:tienen?|cuentan? con|llevan?) <now><number> pe(?:ón|ones) (?:limpi[oa]s? |san[oa]s? )?(?:(?<up>de más|más|de ventaja)|(?<down>de menos|menos))(?! que)',
-        '<side> <now>(?:tienen?|cuentan? con|llevan?) <now>una (?<officer>pieza) (?:(?<up>de más|más)|(?<down>de menos|menos))(?! que)',
-        '<side> <now>(?:tienen?|cuentan? con|llevan?) <now>(?:la |una )?(?<exchange>calidad) (?:(?<up>de más|más)|(?<down>de menos|menos))(?! que)',
+        '<side> <now>(?:tienen?|cuentan? con|llevan?) <now><number> pe(?:ón|ones) (?:limpi[oa]s? |san[oa]s? )?(?:(?<up>de más|más|de ventaja)|(?<down>de menos|menos))(?! (?:que|en))',
+        '<side> <now>(?:tienen?|cuentan? con|llevan?) <now>una (?<officer>pieza) (?:(?<up>de más|más)|(?<down>de menos|menos))(?! (?:que|en))',
+        '<side> <now>(?:tienen?|cuentan? con|llevan?) <now>(?:la |una )?(?<exchange>calidad) (?:(?<up>de más|más)|(?<down>de menos|menos))(?! (?:que|en))',
         '(?:el )?material está <now>(?<level>igualado|equilibrado)',
       ],
     },
@@ -165,7 +168,7 @@ export const spanish: Vocabulary = {
       forms: [
         'la columna <file> (?<half>semi)?abierta',
         'la columna (?<half>semi)?abierta <file>',
-        'columna <file> (?:está|queda) <now>(?<half>semi)?abierta',
+        'columna <file> (?:está|queda) <now>(?<half>semi)?abierta(?! para)',
       ],
     },
     'only-legal': {
