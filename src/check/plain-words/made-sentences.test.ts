@@ -86,34 +86,42 @@ const made: fc.Arbitrary<Made> = fc.oneof(
       isTrue: (fen) => boardOf(fen).get(at)?.toUpperCase() === kind,
     };
   }),
-  square.map((at) => ({
-    en: `The pawn on ${at} is isolated.`,
-    de: `Der Bauer auf ${at} ist isoliert.`,
-    es: `El peón de ${at} está aislado.`,
-    isTrue: (fen) =>
-      isPawn(fen, at) &&
-      beside(at[0] ?? '').every(
-        (other) => onFile(pawns(fen, boardOf(fen).get(at) as 'P' | 'p'), other).length === 0,
-      ),
-  })),
-  square.map((at) => ({
-    en: `The passed pawn on ${at} matters.`,
-    de: `Der Freibauer auf ${at} zählt.`,
-    es: `El peón pasado de ${at} cuenta.`,
-    isTrue: (fen) => isPawn(fen, at) && isPassed(fen, at),
-  })),
-  file.map((name) => ({
-    en: `The ${name}-file is open.`,
-    de: `Die ${name}-Linie ist offen.`,
-    es: `La columna ${name} está abierta.`,
-    isTrue: (fen) => onFile([...pawns(fen, 'P'), ...pawns(fen, 'p')], name).length === 0,
-  })),
-  file.map((name) => ({
-    en: `White has doubled pawns on the ${name}-file.`,
-    de: `Weiß hat Doppelbauern auf der ${name}-Linie.`,
-    es: `Las blancas tienen peones doblados en la columna ${name}.`,
-    isTrue: (fen) => onFile(pawns(fen, 'P'), name).length > 1,
-  })),
+  square.map(
+    (at): Made => ({
+      en: `The pawn on ${at} is isolated.`,
+      de: `Der Bauer auf ${at} ist isoliert.`,
+      es: `El peón de ${at} está aislado.`,
+      isTrue: (fen) =>
+        isPawn(fen, at) &&
+        beside(at[0] ?? '').every(
+          (other) => onFile(pawns(fen, boardOf(fen).get(at) as 'P' | 'p'), other).length === 0,
+        ),
+    }),
+  ),
+  square.map(
+    (at): Made => ({
+      en: `The passed pawn on ${at} matters.`,
+      de: `Der Freibauer auf ${at} zählt.`,
+      es: `El peón pasado de ${at} cuenta.`,
+      isTrue: (fen) => isPawn(fen, at) && isPassed(fen, at),
+    }),
+  ),
+  file.map(
+    (name): Made => ({
+      en: `The ${name}-file is open.`,
+      de: `Die ${name}-Linie ist offen.`,
+      es: `La columna ${name} está abierta.`,
+      isTrue: (fen) => onFile([...pawns(fen, 'P'), ...pawns(fen, 'p')], name).length === 0,
+    }),
+  ),
+  file.map(
+    (name): Made => ({
+      en: `White has doubled pawns on the ${name}-file.`,
+      de: `Weiß hat Doppelbauern auf der ${name}-Linie.`,
+      es: `Las blancas tienen peones doblados en la columna ${name}.`,
+      isTrue: (fen) => onFile(pawns(fen, 'P'), name).length > 1,
+    }),
+  ),
   fc.constant<Made>({
     en: 'Black is a pawn up.',
     de: 'Schwarz hat einen Bauern mehr.',
