@@ -51,7 +51,7 @@ function compile(vocabulary: Vocabulary): Compiled {
   ][];
   const san = sanSource(vocabulary);
   const made: Compiled = {
-    quick: new RegExp(phrases.map(([, { key }]) => key.source).join('|'), 'i'),
+    quick: new RegExp(phrases.map(([, { key }]) => key.source).join('|'), 'iu'),
     finders: phrases.map(([form, { key, forms: sources }]) => ({
       form,
       key,

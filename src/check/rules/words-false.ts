@@ -80,6 +80,12 @@ another game is left alone, and so is a question. [Plain words](11-plain-words.m
       ],
     },
     {
+      title: 'An exception',
+      course:
+        '```moves\n1. e4 e5 2. Nf3 {The knight on f4 is a joke of our club. :allow[words-false a joke]} Nc6\n```',
+      findings: [],
+    },
+    {
       title: 'True statements, plans and conditions',
       course:
         '```moves\n1. e4 e5 {White to move.} 2. Nf3 {The knight on f3 attacks e5.} Nc6 {A knight on d5 would be strong. White wants to put the bishop on b5.}\n```\n\nAfter `2.Nf3` the knight on f3 can still be chased. If White waits, the knight on d4 is a pest.',

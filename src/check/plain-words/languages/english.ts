@@ -62,7 +62,7 @@ export const english: Vocabulary = {
   },
   phrases: {
     'piece-on-square': {
-      key: /[a-h][1-8]/i,
+      key: /\b(?:on|at) [a-h][1-8]|[a-h][1-8][- ][kqrbp]/i,
       forms: [
         '<the> <adj>(?:<color> )?<adj><piece> (?:here )?<at> <squares>',
         '<the> (?:<color> )?<square>[- ]<piece>',
@@ -79,7 +79,7 @@ export const english: Vocabulary = {
       ],
     },
     'to-move': {
-      key: /\bmove|\bplay|turn\b/i,
+      key: /to move|to play|turn\b|['’]s move/i,
       forms: [
         "^(?:now )?(?:it(?:['’]s| is) )?(?:now )?<side> to (?:move|play)(?= and (?:win|mate|draw)|\\s*[.:,;!?)]|\\s*$)",
         "^(?:now )?it(?:['’]s| is) (?:now )?<owner> (?:turn|move)(?! that)",
@@ -115,7 +115,7 @@ export const english: Vocabulary = {
       ],
     },
     'pawns-up': {
-      key: /pawn|piece|exchange|material/i,
+      key: /(?:pawns?|piece|exchange) (?:up|ahead|to|down|behind|more)|extra pawn|material is/i,
       forms: [
         '<side> (?:is|are) <now><number> (?:healthy |clear |clean |full |whole )?pawns? (?:(?<up>up|ahead|to the good)|(?<down>down|behind))(?! (?:on|in))',
         '<side> (?:has|have) <now><number> (?<up>extra) pawns?(?! (?:on|in|move))',
@@ -126,7 +126,7 @@ export const english: Vocabulary = {
       ],
     },
     'pawn-won': {
-      key: /pawn|piece/i,
+      key: /\b(?:won|lost) /i,
       forms: [
         '<side> (?:has|have) <now>(?:won|(?<lost>lost)) (?:<number> pawns?|a (?<officer>piece))',
       ],
@@ -168,14 +168,14 @@ export const english: Vocabulary = {
       ],
     },
     open: {
-      key: /open/i,
+      key: /[a-h][- ]file/i,
       forms: [
         'the <now>(?<half>half-|half |semi-)?open <file><line>',
         'the <file><line> is <now>(?:<not>)?(?<half>half-|half |semi-)?open(?! (?:to|for))',
       ],
     },
     'only-legal': {
-      key: /only|single|forced/i,
+      key: /legal/i,
       forms: [
         '<side> has <now>(?:only one|just one|one|a single|exactly one) legal (?:move|reply|answer)',
         '<move>,? is <now>(?:<owner> |the )?only legal (?:move|reply|answer)',
@@ -183,7 +183,7 @@ export const english: Vocabulary = {
       ],
     },
     replies: {
-      key: /repl|answer|move|tries/i,
+      key: /ha(?:s|ve) [^.]{1,40}(?:replies|answers|tries|moves|continuations)/i,
       forms: [
         '<side> has <now><number> (?:(?<weighed>sensible|good|main|serious|reasonable|important|decent) )?(?:replies|answers)',
         '<side> has <now><number> (?<weighed>sensible|good|main|serious|reasonable|important|decent) (?:moves|tries|continuations)',

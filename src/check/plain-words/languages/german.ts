@@ -75,7 +75,7 @@ export const german: Vocabulary = {
       ],
     },
     'to-move': {
-      key: /Zug|zieht/i,
+      key: /am Zug|zieht/i,
       forms: [
         '^(?:jetzt |nun |hier )?(?:ist )?<side> (?:ist )?<now>am Zuge?',
         '^<side> zieht(?=\\s*[.:,;!?)]|\\s*$| und (?:gewinnt|setzt))',
@@ -115,7 +115,7 @@ export const german: Vocabulary = {
       ],
     },
     'pawns-up': {
-      key: /Bauer|Figur|Qualität|materi/i,
+      key: /(?:Bauern?|Figur|Qualität) (?:mehr|weniger)|Mehrbauer|Material ist/i,
       forms: [
         '<side> (?:hat|haben) <now><number> (?:gesunden? |ganzen? )?Bauern (?:(?<up>mehr)(?! (?:als|am|auf|im))|(?<down>weniger)(?! (?:als|am|auf|im)))',
         '<side> (?:hat|haben) <now><number> (?<up>Mehrbauern?)',
@@ -125,7 +125,7 @@ export const german: Vocabulary = {
       ],
     },
     'pawn-won': {
-      key: /Bauer|Figur/i,
+      key: /gewonnen|verloren/i,
       forms: [
         '<side> (?:hat|haben) <now>(?:<number> Bauern|eine (?<officer>Figur)) <now>(?:gewonnen|(?<lost>verloren))',
       ],
@@ -162,14 +162,14 @@ export const german: Vocabulary = {
       ],
     },
     open: {
-      key: /offen/i,
+      key: /[a-h]-Linie/i,
       forms: [
         '(?:die|der|den|einer|auf) (?<half>halb)?offene[nrm]? <file><line>',
         'die <file><line> ist <now>(?:<not>)?(?<half>halb)?offen(?! für)',
       ],
     },
     'only-legal': {
-      key: /einzig|nur/i,
+      key: /legal/i,
       forms: [
         '<side> hat <now>(?:nur einen|genau einen|einen einzigen|einen) legalen Zug',
         '<move> ist <now>der einzige legale Zug',
@@ -177,7 +177,7 @@ export const german: Vocabulary = {
       ],
     },
     replies: {
-      key: /antwort|züge|erwider/i,
+      key: /ha(?:t|ben) [^.]{1,40}(?:Antworten|Erwiderungen|Züge)/i,
       forms: [
         '<side> hat <now><number> (?:(?<weighed>sinnvolle|gute|wichtige|ernsthafte|vernünftige) )?(?:Antworten|Erwiderungen)',
         '<side> hat <now><number> (?<weighed>sinnvolle|gute|wichtige|ernsthafte|vernünftige) Züge',

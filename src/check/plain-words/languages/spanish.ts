@@ -83,7 +83,7 @@ export const spanish: Vocabulary = {
       ],
     },
     'to-move': {
-      key: /juega|toca|turno|mueve/i,
+      key: /juega|toca |turno|mueve/i,
       forms: [
         '^(?:ahora )?(?:juegan?|mueven?) <side>(?=\\s*[.:,;!?)]|\\s*$| y (?:ganan?|dan?))',
         '^(?:ahora )?(?:les? )?toca (?:jugar |mover )?a <side>',
@@ -122,7 +122,7 @@ export const spanish: Vocabulary = {
       ],
     },
     'pawns-up': {
-      key: /pe[oó]n|pieza|calidad|material/i,
+      key: /(?:pe[oó]n|peones|pieza|calidad) (?:\p{L}+ )?(?:de |más|menos)|material está/iu,
       forms: [
         '<side> <now>(?:tienen?|cuentan? con|llevan?) <now><number> pe(?:ón|ones) (?:limpi[oa]s? |san[oa]s? )?(?:(?<up>de más|más|de ventaja)|(?<down>de menos|menos))(?! (?:que|en))',
         '<side> <now>(?:tienen?|cuentan? con|llevan?) <now>una (?<officer>pieza) (?:(?<up>de más|más)|(?<down>de menos|menos))(?! (?:que|en))',
@@ -131,7 +131,7 @@ export const spanish: Vocabulary = {
       ],
     },
     'pawn-won': {
-      key: /pe[oó]n|pieza/i,
+      key: /(?:ganado|perdido) /i,
       forms: [
         '<side> <now>han? (?:ganado|(?<lost>perdido)) (?:<number> pe(?:ón|ones)|una (?<officer>pieza))',
       ],
@@ -164,7 +164,7 @@ export const spanish: Vocabulary = {
       ],
     },
     open: {
-      key: /abierta/i,
+      key: /columna/i,
       forms: [
         'la columna <file> (?<half>semi)?abierta',
         'la columna (?<half>semi)?abierta <file>',
@@ -172,7 +172,7 @@ export const spanish: Vocabulary = {
       ],
     },
     'only-legal': {
-      key: /únic|sol[ao]/i,
+      key: /legal/i,
       forms: [
         '<side> <now>(?:<has>) <now>(?:una sola|una única|solo una|sólo una) jugada legal',
         '<move> es <now>la única jugada legal',
@@ -180,7 +180,7 @@ export const spanish: Vocabulary = {
       ],
     },
     replies: {
-      key: /respuesta|jugada/i,
+      key: /(?:tiene|cuenta|dispone)[^.]{1,40}(?:respuestas|jugadas)/i,
       forms: [
         '<side> <now>(?:<has>) <now><number> (?:(?<weighed>buenas|principales|importantes) )?respuestas',
         '<side> <now>(?:<has>) <now><number> respuestas (?<weighed>buenas|principales|importantes|razonables|sensatas)',
