@@ -11,11 +11,20 @@ export const moveSign = '\uE000';
 /** Stands for other code, for pictures, and for what else is no word. */
 export const otherSign = '\uE001';
 
+const whole = { from: 0, line: 0, lines: 0 };
+
+const lineEnd = /\r\n|\r|\n/g;
+
 /** A stretch of the text that a node of the tree is the source of. */
 interface Stretch {
   readonly start: number;
   readonly end: number;
   readonly node: TextNode;
+  /** Where it begins in the node's own text, and in which of its lines; it has no more than one. */
+  readonly from: number;
+  readonly line: number;
+  /** How often the node's own text ends a line. */
+  readonly lines: number;
 }
 
 export interface PlainText {
@@ -44,15 +53,23 @@ export function plainText(nodes: readonly TextNode[], file: string): PlainText {
   const links: LinkInText[] = [];
   const directives: DirectiveNode[] = [];
   const code: string[] = [];
-  const add = (node: TextNode, words: string): Stretch => {
-    const stretch = { start: text.length, end: text.length + words.length, node };
+  const add = (node: TextNode, words: string, inNode = whole): Stretch => {
+    const stretch = { start: text.length, end: text.length + words.length, node, ...inNode };
     text += words;
     stretches.push(stretch);
     return stretch;
   };
   const visit = (node: TextNode): void => {
-    if (node.type === 'text') add(node, node.value.replaceAll('\n', ' '));
-    else if (node.type === 'proseMoves') moves.push({ ...add(node, moveSign), node });
+    if (node.type === 'text') {
+      const ends = [...node.value.matchAll(lineEnd)];
+      const lines = ends.length;
+      let from = 0;
+      for (const [line, { 0: end, index }] of ends.entries()) {
+        add(node, `${node.value.slice(from, index)} `, { from, line, lines });
+        from = index + end.length;
+      }
+      add(node, node.value.slice(from), { from, line: lines, lines });
+    } else if (node.type === 'proseMoves') moves.push({ ...add(node, moveSign), node });
     else if (node.type === 'courseDirective') directives.push(node);
     else if (node.type === 'break') add(node, ' ');
     else if (node.type === 'inlineCode') {
@@ -100,27 +117,25 @@ function firstWhere<T>(list: readonly T[], isTrue: (one: T) => boolean): number 
  * A point within a node. Where the node's text is shorter than its source, by the blanks that lines begin with,
  * these are taken to be the same for all its lines; where they are not, it is the node's start.
  */
-function pointIn({ start, end, node }: Stretch, offset: number, file: string): Point {
+function pointIn(stretch: Stretch, at: number, file: string): Point {
+  const { start, end, node, from, line, lines } = stretch;
   const place = placeOfNode(node, file);
-  if (node.type !== 'text') return offset >= end ? place.end : place.start;
-  const before = node.value.slice(0, offset - start);
-  const line = before.split('\n').length - 1;
-  const lines = node.value.split('\n').length - 1;
-  const blanks = place.end.offset - place.start.offset - node.value.length;
-  const column = before.length - (before.lastIndexOf('\n') + 1);
+  if (node.type !== 'text') return at >= end ? place.end : place.start;
+  const offset = from + at - start;
   if (line === lines && lines > 0) {
-    const rest = node.value.length - before.length;
+    const rest = node.value.length - offset;
     return {
       line: place.end.line,
       column: place.end.column - rest,
       offset: place.end.offset - rest,
     };
   }
+  const blanks = place.end.offset - place.start.offset - node.value.length;
   const each = lines === 0 ? 0 : blanks / lines;
   if (line > 0 && !Number.isInteger(each)) return place.start;
   return {
     line: place.start.line + line,
-    column: line === 0 ? place.start.column + column : column + each + 1,
-    offset: place.start.offset + before.length + line * each,
+    column: line === 0 ? place.start.column + offset : offset - from + each + 1,
+    offset: place.start.offset + offset + line * each,
   };
 }
