@@ -31,6 +31,15 @@ export function sanSource({ letters }: Pick<Vocabulary, 'letters'>): string {
 
 export const numberSource = '\\d{1,3}\\s?(?:\\.{1,3}|…)\\s?';
 
+/** A move without its number, other than a bare square; one with dots in front; a push such as f2-f3. */
+export function bareMove(vocabulary: Pick<Vocabulary, 'letters'>): RegExp {
+  const san = sanSource(vocabulary);
+  return new RegExp(
+    `(?<![\\p{L}\\p{N}-])(?![a-h][1-8](?![\\p{L}\\p{N}=+#-]))${san}(?![\\p{L}\\p{N}])|(?:\\.{3}|…)\\s?${san}|[a-h][1-8]-[a-h][1-8]`,
+    'u',
+  );
+}
+
 /** Reads what `numberSource` and `sanSource` match. */
 export function readMention(text: string, vocabulary: Pick<Vocabulary, 'letters'>): Mention {
   const [, digits = '', dots = '', san = ''] = /^(\d+)\s?(\.+|…)\s?(.*)$/su.exec(text) ?? [];

@@ -2,7 +2,14 @@
 import { isMoveFault, type Position, playMove, playSan } from '../../chess/index.ts';
 import { type Chapter, treesOf } from '../../model/index.ts';
 import type { CourseView } from '../view/index.ts';
-import { type Mention, numberSource, readMention, sanSource, spellingsOf } from './mentions.ts';
+import {
+  bareMove,
+  type Mention,
+  numberSource,
+  readMention,
+  sanSource,
+  spellingsOf,
+} from './mentions.ts';
 import type { Passage } from './passages.ts';
 import { sentencesOf } from './sentences.ts';
 import { isWithin, quotedIn } from './statements.ts';
@@ -38,10 +45,7 @@ function patternsFor(vocabulary: Vocabulary): Patterns {
       `(?<![\\p{L}\\p{N}.])(?<mention>${numberSource}${san})[!?]{0,2}(?: (?<reply>${san})(?![\\p{L}\\p{N}-]))?`,
       'gu',
     ),
-    bare: new RegExp(
-      `(?<![\\p{L}\\p{N}-])(?![a-h][1-8](?![\\p{L}\\p{N}=+#-]))${san}(?![\\p{L}\\p{N}])|(?:\\.{3}|…)\\s?${san}|[a-h][1-8]-[a-h][1-8]`,
-      'u',
-    ),
+    bare: bareMove(vocabulary),
     elsewhere: new RegExp(`(?<![\\p{L}])(?:${vocabulary.elsewhere})(?![\\p{L}])`, 'iu'),
   };
   compiled.set(vocabulary, known);

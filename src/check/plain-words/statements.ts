@@ -1,7 +1,7 @@
 /** What the sentences of a text state, as far as it is sure that they speak of the board in front of them. */
 import type { Square } from '../../chess/index.ts';
 import { type FormName, forms } from './forms/index.ts';
-import { numberSource, sanSource } from './mentions.ts';
+import { bareMove, numberSource, sanSource } from './mentions.ts';
 import type { Passage } from './passages.ts';
 import { compilePhrase, type Match, type PhraseFinder } from './phrase.ts';
 import { type Sentence, sentencesOf } from './sentences.ts';
@@ -66,10 +66,7 @@ function compile(vocabulary: Vocabulary): Compiled {
     presupposing: new RegExp(`^(?:${vocabulary.presupposing})`, 'iu'),
     joint: new RegExp(`[,:–—] (?:${vocabulary.joint})(?![\\p{L}])`, 'iu'),
     numbered: new RegExp(`(?<![\\p{L}\\p{N}])${numberSource}${san}`, 'u'),
-    bare: new RegExp(
-      `(?<![\\p{L}\\p{N}-])(?![a-h][1-8](?![\\p{L}\\p{N}=+#-]))${san}(?![\\p{L}\\p{N}])|(?:\\.{3}|…)\\s?${san}|[a-h][1-8]-[a-h][1-8]`,
-      'u',
-    ),
+    bare: bareMove(vocabulary),
   };
   compiled.set(vocabulary, made);
   return made;
