@@ -17,6 +17,8 @@ export interface FindingOfRule {
 export interface CheckOptions {
   readonly side: Side;
   readonly margins: EngineMargins;
+  /** The course's language, as BCP 47. */
+  readonly language: string;
   /** Rules that are switched off for the course. */
   readonly off: ReadonlySet<string>;
 }

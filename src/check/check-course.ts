@@ -34,9 +34,14 @@ export function checkCourse(course: Course, facts?: EngineFacts): CheckResult {
   return { diagnostics, ...(checked && { checked }) };
 }
 
-export function checkOptions({ side, rules: set, engine }: Course['settings']): CheckOptions {
+export function checkOptions({
+  side,
+  language,
+  rules: set,
+  engine,
+}: Course['settings']): CheckOptions {
   const off = Object.entries(set).flatMap(([id, level]) => (level === 'off' ? [id] : []));
-  return { side, margins: { ...defaultMargins, ...engine }, off: new Set(off) };
+  return { side, language, margins: { ...defaultMargins, ...engine }, off: new Set(off) };
 }
 
 /** The course for those who publish it, unless one of its findings is an error. */

@@ -9,6 +9,7 @@ export {
   reportFindings,
 } from './check-course.ts';
 export type { CheckedCourse } from './checked-course.ts';
+export { claimFixes } from './claim-fixes.ts';
 export type { CourseRule } from './course-rule.ts';
 export { readFacts } from './read-facts.ts';
 export { rules } from './rules.ts';

@@ -47,6 +47,7 @@ import { replyUnanswered } from './rules/reply-unanswered.ts';
 import { sameNotSame } from './rules/same-not-same.ts';
 import { tagInvalid } from './rules/tag-invalid.ts';
 import { transpositionUntold } from './rules/transposition-untold.ts';
+import { wordsFalse } from './rules/words-false.ts';
 
 /** All rules, in the order of the handbook: a new rule is a file in `rules/` and a line here. */
 export const rules: readonly CourseRule[] = [
@@ -97,5 +98,6 @@ export const rules: readonly CourseRule[] = [
   engineReply,
   engineExercise,
   factsUnreadable,
+  wordsFalse,
   allowUnused,
 ];

@@ -45,6 +45,7 @@ test('the public names', () => {
     'pieceValues',
     'plainSpelling',
     'playMove',
+    'playSan',
     'positionBudget',
     'rankOf',
     'readBoard',

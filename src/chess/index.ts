@@ -27,7 +27,7 @@ export { whyNeverFrom } from './never-from.ts';
 export { passMove } from './pass.ts';
 export { isMoveFault, playMove } from './play.ts';
 export { createReplay, type Replay } from './replay.ts';
-export { isMate, isStalemate, type LegalMove, legalMoves, listMoves } from './rules.ts';
+export { isMate, isStalemate, type LegalMove, legalMoves, listMoves, playSan } from './rules.ts';
 export { bestCapture, type Exchange, exchangeOf, gainfulCaptures } from './search/exchange.ts';
 export { findMate, type MateSearch, positionBudget } from './search/find-mate.ts';
 export { type MaterialBudget, wonByCaptures, wonByMoves } from './search/material.ts';

@@ -1,4 +1,4 @@
-import { rules } from '../check/index.ts';
+import { claimFixes, rules } from '../check/index.ts';
 import {
   type Diagnostic,
   reportGithub,
@@ -9,7 +9,7 @@ import {
 import { count, exitCodes, stdout } from './console.ts';
 import { listJudgements } from './judgements.ts';
 import { openCourse } from './load-course.ts';
-import { mendFiles } from './mend-files.ts';
+import { makeFixes, mendFiles } from './mend-files.ts';
 import { packageVersion } from './package-version.ts';
 
 export const checkFormats = ['text', 'json', 'sarif', 'github'] as const;
@@ -19,21 +19,29 @@ export interface CheckOptions {
   readonly fix: boolean;
   /** Lists the judgements of the course instead of its findings. */
   readonly judgements?: boolean;
+  /** With `fix`: puts claims behind the sentences that state what they prove. */
+  readonly claims?: boolean;
 }
 
 /** `linewright check`: prints all findings of a course; publishes nothing. */
 export async function check(
   folder: string,
-  { format, fix, judgements = false }: CheckOptions,
+  { format, fix, judgements = false, claims = false }: CheckOptions,
 ): Promise<number> {
   if (judgements) {
-    if (fix || (format !== 'text' && format !== 'json')) {
+    if (fix || claims || (format !== 'text' && format !== 'json')) {
       throw new UserError(
         'judgements are only listed',
         'use `--judgements` alone, or with `--format json`',
       );
     }
     return listJudgements(folder, format);
+  }
+  if (claims && !fix) {
+    throw new UserError(
+      '`--claims` writes into your files, as `--fix` does',
+      'give `--fix --claims`',
+    );
   }
   let loaded = await openCourse(folder);
   let mended = 0;
@@ -42,11 +50,18 @@ export async function check(
     mended = await mendFiles(folder, { textOf, diagnostics: current.diagnostics });
     if (mended > 0) loaded = await openCourse(folder);
   }
+  let added = 0;
+  if (claims) {
+    const { textOf, current } = loaded;
+    added = await makeFixes(folder, { textOf, fixes: claimFixes(current.course(), textOf) });
+    if (added > 0) loaded = await openCourse(folder);
+  }
   const { textOf, current } = loaded;
   const { diagnostics } = current;
   if (format !== 'text') stdout.printLines(report(format, diagnostics, folder));
   else {
     if (fix) stdout.print`${count(mended, 'repair')} made.\n`;
+    if (claims) stdout.print`Claims added behind ${count(added, 'sentence')}.\n`;
     stdout.printFindings({ diagnostics, textOf });
     if (diagnostics.length === 0) {
       const { chapters, positions } = current;

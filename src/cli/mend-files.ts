@@ -13,8 +13,20 @@ export async function mendFiles(
   folder: string,
   { diagnostics, textOf }: Pick<LoadedCourse, 'diagnostics' | 'textOf'>,
 ): Promise<number> {
+  const fixes = diagnostics.flatMap((found) => found.fixes ?? []);
+  return makeFixes(folder, { fixes, textOf });
+}
+
+/**
+ * Makes changes in the author's files and returns how many they were.
+ * @throws FileRefusedError for a file that is not any more what was read.
+ */
+export async function makeFixes(
+  folder: string,
+  { fixes: all, textOf }: Pick<LoadedCourse, 'textOf'> & { readonly fixes: readonly Fix[] },
+): Promise<number> {
   const byFile = new Map<string, Fix[]>();
-  for (const fix of diagnostics.flatMap(({ fixes = [] }) => fixes)) {
+  for (const fix of all) {
     const known = byFile.get(fix.place.file);
     if (known) known.push(fix);
     else byFile.set(fix.place.file, [fix]);
@@ -31,7 +43,7 @@ export async function mendFiles(
     const mended = mark + applyFixes(text.slice(mark.length), fixes);
     await replacePlainFile(folder, file, bytes, encode(mended));
   }
-  return [...byFile.values()].flat().length;
+  return all.length;
 }
 
 /** The text of a file, and the way back into its encoding; old PGN files are ISO 8859-1, and stay so. */

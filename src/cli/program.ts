@@ -55,6 +55,7 @@ program
     'list what the author judges with `:judge` instead of the findings',
     false,
   )
+  .option('--claims', 'with --fix: put claims behind the sentences that they prove', false)
   .action(async (folder: string, options: CheckOptions) => {
     process.exitCode = await check(folder, options);
   });

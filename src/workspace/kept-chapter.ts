@@ -13,7 +13,7 @@ export interface KeptChapter {
   readonly text: string;
   /** What reading it asked of the files beside it. */
   readonly asked: readonly AskedOfFiles[];
-  /** The side of the course, and which rules are off. */
+  /** The side and the language of the course, and which rules are off. */
   readonly settings: string;
   readonly played: KeptPlay;
   /** Hash of what other chapters say of its positions. */

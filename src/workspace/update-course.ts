@@ -40,8 +40,8 @@ export function updateCourse(
   const beside = filesBeside(files);
   const read = readFrame(files, beside);
   const check = checkOptions(read.settings);
-  const { side, margins } = check;
-  const settings = [side, ...[...check.off].sort(), JSON.stringify(margins)].join(' ');
+  const { side, language, margins } = check;
+  const settings = [side, language, ...[...check.off].sort(), JSON.stringify(margins)].join(' ');
   const { facts, problems } = readFacts(files.facts);
   const chapters = files.chapters.map(
     (source) => new ChapterNow(source, before.get(source.path), settings, beside, options),

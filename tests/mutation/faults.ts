@@ -433,6 +433,74 @@ export const faultKinds: readonly FaultKind[] = [
   },
   ...faultsOfExercises,
   ...faultsOfPatterns,
+  {
+    name: 'words that name another piece on a square',
+    rules: ['words-false'],
+    limit:
+      'words of plans, conditions and other lines are left alone, and so is any piece, not "the" piece',
+    *plant(course) {
+      const others: Readonly<Record<string, string>> = {
+        knight: 'bishop',
+        bishop: 'knight',
+        rook: 'queen',
+        queen: 'rook',
+        pawn: 'knight',
+      };
+      for (const { match, place } of matches(
+        course,
+        /(?<=\b(?:the|The|White's|Black's|his|our) (?:[a-z]+ )?)(knight|bishop|rook|queen|pawn)(?= on [a-h][1-8])/g,
+      )) {
+        const other = others[match[0]] ?? 'king';
+        yield replace(course, place, other, `${match[0]} -> ${other}`, false);
+      }
+    },
+  },
+  {
+    name: 'words that name a piece two files aside',
+    rules: ['words-false'],
+    limit: 'such a piece may stand there too; and see above',
+    *plant(course) {
+      for (const { match, place } of matches(
+        course,
+        /(?<=\b(?:the|The|White's|Black's|his|our) (?:[a-z]+ )?(?:knight|bishop|rook|queen|pawn) on )[a-h](?=[1-8])/g,
+      )) {
+        const aside = 'cdefghef'['abcdefgh'.indexOf(match[0])] ?? 'a';
+        yield replace(
+          course,
+          place,
+          aside,
+          `on the ${match[0]}-file -> on the ${aside}-file`,
+          false,
+        );
+      }
+    },
+  },
+  {
+    name: 'words that name the other colour',
+    rules: ['words-false'],
+    limit: 'see above',
+    *plant(course) {
+      for (const { match, place } of matches(
+        course,
+        /\b(?:[Ww]hite|[Bb]lack)(?:'s)?(?= (?:[a-z-]+ )?(?:knight|bishop|rook|queen|pawn)s? on [a-h][1-8])/g,
+      )) {
+        const isWhite = /white/i.test(match[0]);
+        const other = match[0].replace(/white|black/i, isWhite ? 'black' : 'white');
+        yield replace(course, place, other, `${match[0]} -> ${other}`, false);
+      }
+    },
+  },
+  {
+    name: 'a move in the words of a table with another square',
+    rules: ['words-false'],
+    limit: 'the other move may be legal too',
+    *plant(course) {
+      for (const { match, place } of matches(course, /(?<=^\|.*\d\.+[NBRQ]x?[a-h])[1-8]/gm)) {
+        const rank = String((Number(match[0]) + 3) % 8 || 8);
+        yield replace(course, place, rank, `rank ${match[0]} -> ${rank}`, false);
+      }
+    },
+  },
 ];
 
 function linesUp(block: MovesBlock, last: MoveNode): MoveNode[] {

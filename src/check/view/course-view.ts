@@ -10,6 +10,8 @@ export interface CourseView {
   readonly side: Side;
   /** From when on what an engine says is told. */
   readonly margins: EngineMargins;
+  /** The course's language, as BCP 47. */
+  readonly language: string;
   ask<Kind extends QuestionKind>(kind: Kind, about: string): AnswerTo<Kind>;
   /**
    * The nodes of the block that an answer of `ends` names. It is no question of its own: what leads to
@@ -21,7 +23,7 @@ export interface CourseView {
 /** A view of a course, and all that has been asked of it so far. */
 export function createCourseView(
   index: CourseIndex,
-  { side, margins }: Pick<CourseView, 'side' | 'margins'>,
+  { side, language, margins }: Pick<CourseView, 'side' | 'language' | 'margins'>,
 ): { readonly view: CourseView; readonly asked: () => readonly Asked[] } {
   const known = new Map<string, { readonly answer: unknown; readonly asked: Asked }>();
   return {
@@ -29,6 +31,7 @@ export function createCourseView(
     view: {
       side,
       margins,
+      language,
       nodesOf: ({ chapter, block }) => index.blocks.get(`${chapter} ${block}`) ?? new Map(),
       ask(kind, about) {
         const name = `${kind} ${about}`;

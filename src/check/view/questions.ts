@@ -190,6 +190,8 @@ export const questions = {
    * sends its reader to the other.
    */
   circular: question(isCircular, (answer) => (answer ? 'circular' : '')),
+  /** Whether some block of moves has a move of that name, such as `7...Be7`. */
+  moveNamed: question((index, name) => namesOfMoves(index).has(name), json),
   /** Where the position is reached in another way than at first, and neither place says so. */
   untold: question<readonly Untold[]>(untoldMeetings, (untold) =>
     untold.length > 0 ? json(untold) : '',
@@ -297,6 +299,16 @@ function moveJudged(plays: readonly Occurrence[]): MoveJudged | undefined {
     option: plays.some(({ node }) => node.option),
     ...(bad === undefined ? {} : { bad }),
   };
+}
+
+const moveNames = new WeakMap<CourseIndex, ReadonlySet<string>>();
+
+function namesOfMoves(index: CourseIndex): ReadonlySet<string> {
+  const known =
+    moveNames.get(index) ??
+    new Set([...index.from.values()].flatMap((moves) => moves.map(({ node }) => node.name)));
+  moveNames.set(index, known);
+  return known;
 }
 
 const suggesters = new WeakMap<CourseIndex, (name: string) => string | undefined>();

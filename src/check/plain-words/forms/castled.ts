@@ -1,0 +1,55 @@
+import { type Color, colors, kingOf, pieceAt, readBoard, sideName } from '../../../chess/index.ts';
+import { type Form, type Situation, whoIs } from './form.ts';
+
+export const castled: Form = {
+  reads:
+    'Who has castled: “White has castled”, “both sides have castled”, “Black has not castled yet”.',
+  reach: 'here',
+  judge(meaning, situation) {
+    const who = whoIs(meaning, situation);
+    const sides = meaning.words.both ? colors : who ? [who] : [];
+    let because = '';
+    for (const side of sides) {
+      const has = hasCastled(side, situation);
+      if (has === undefined) return undefined;
+      if (has === meaning.denied) {
+        const king = kingOf(readBoard(situation.position), side) ?? '';
+        return {
+          holds: false,
+          because: has
+            ? `${sideName(side)} has castled`
+            : `${sideName(side)}'s king stands on ${king} and has not castled`,
+        };
+      }
+      because = has ? `${sideName(side)} has castled` : `${sideName(side)} has not castled`;
+    }
+    return sides.length > 0 ? { holds: true, because } : undefined;
+  },
+  examples: [
+    { moves: '1. e4 e5 2. Nf3 Nc6 3. Bc4 Bc5 4. O-O', says: 'White has castled.', holds: true },
+    {
+      moves: '1. e4 e5 2. Nf3 Nc6 3. Bc4 Bc5 4. O-O',
+      says: 'Both sides have castled.',
+      holds: false,
+      because: "Black's king stands on e8 and has not castled",
+    },
+    {
+      moves: '1. e4 e5 2. Nf3 Nc6 3. Bc4 Bc5 4. O-O',
+      says: "White hasn't castled yet.",
+      holds: false,
+    },
+    { moves: '1. e4 e5', says: 'Once White has castled, the rook joins in.' },
+    { moves: '1. e4 e5', language: 'de', says: 'Weiß hat schon rochiert.', holds: false },
+    { moves: '1. e4 e5', language: 'es', says: 'Las negras no han enrocado.', holds: true },
+    // How the kings came to their squares is not known.
+    { fen: '6k1/5ppp/8/8/8/8/5PPP/6K1 w - - 0 1', says: 'White has castled.' },
+  ],
+};
+
+/** Nothing where the course does not show how the king came to its square. */
+function hasCastled(side: Color, { position, castlings }: Situation): boolean | undefined {
+  if (castlings().some(({ color }) => color === side)) return true;
+  const home = side === 'white' ? 'e1' : 'e8';
+  const there = pieceAt(position, home);
+  return there?.kind === 'king' && there.color === side ? false : undefined;
+}

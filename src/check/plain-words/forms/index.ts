@@ -1,0 +1,32 @@
+import { castled } from './castled.ts';
+import { check } from './check.ts';
+import type { Form } from './form.ts';
+import { mate, mateByMove, mateIn } from './mate.ts';
+import { onlyLegal, replies } from './moves.ts';
+import { doubled, isolated, open, passed } from './pawns.ts';
+import { pawnsUp, pawnWon } from './pawns-up.ts';
+import { pieceOnSquare } from './piece-on-square.ts';
+import { toMove } from './to-move.ts';
+
+export type { Answer, Form, FormExample, Situation } from './form.ts';
+
+/** All forms of statements that are read, in the order in which they are looked for. */
+export const forms = {
+  'piece-on-square': pieceOnSquare,
+  castled,
+  'to-move': toMove,
+  check,
+  mate,
+  'mate-by-move': mateByMove,
+  'mate-in': mateIn,
+  'pawns-up': pawnsUp,
+  'pawn-won': pawnWon,
+  isolated,
+  passed,
+  doubled,
+  open,
+  'only-legal': onlyLegal,
+  replies,
+} satisfies Record<string, Form>;
+
+export type FormName = keyof typeof forms;

@@ -1,0 +1,2 @@
+export { claimsToAdd } from './claims-to-add.ts';
+export { falseWords } from './false-words.ts';

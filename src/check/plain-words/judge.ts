@@ -1,0 +1,55 @@
+/** Holds statements against the board. */
+import { type Answer, forms, type Situation } from './forms/index.ts';
+import type { Passage } from './passages.ts';
+import type { Stated } from './statements.ts';
+
+/** So many positions are looked at around a sentence; where there are more, it is left alone. */
+const most = 2000;
+
+/** So many around all sentences of a chapter; those behind are left alone. */
+export interface Budget {
+  left: number;
+}
+
+export function makeBudget(): Budget {
+  return { left: 100_000 };
+}
+
+export interface Judged {
+  /** What the position says that the sentence speaks of. */
+  readonly here: Answer;
+  /** Whether the sentence is false wherever it may look. */
+  readonly isFalse: boolean;
+}
+
+/** What the board says of a statement; nothing where it cannot say it for sure. */
+export function judge(statement: Stated, passage: Passage, budget: Budget): Judged | undefined {
+  const form = forms[statement.form];
+  const { shown, loose } = passage;
+  const here = shown && form.judge(statement.meaning, shown);
+  if (!here) return undefined;
+  if (here.holds) return { here, isFalse: false };
+  const reach = loose ? 'near' : form.reach;
+  return {
+    here,
+    isFalse: reach === 'here' || !holdsNear(form.judge, statement, passage.near(), budget),
+  };
+}
+
+/** What cannot be judged there counts as true. */
+function holdsNear(
+  ask: (typeof forms)['check']['judge'],
+  { meaning }: Stated,
+  near: Iterable<Situation>,
+  budget: Budget,
+): boolean {
+  const seen = new Set<string>();
+  let looked = 0;
+  for (const situation of near) {
+    if (++looked > most || --budget.left < 0) return true;
+    if (seen.has(situation.position.fen)) continue;
+    seen.add(situation.position.fen);
+    if (ask(meaning, situation)?.holds ?? true) return true;
+  }
+  return false;
+}

@@ -1,0 +1,96 @@
+import { defineCourseRule } from '../course-rule.ts';
+import { falseWords } from '../plain-words/index.ts';
+
+export const wordsFalse = defineCourseRule({
+  id: 'words-false',
+  severity: 'warning',
+  finds: 'A sentence that the board refutes.',
+  documentation: `
+In English, German and Spanish courses the checker reads comments, prose, headings, tables, captions,
+alternative texts, questions and hints for plain statements, and holds them against the position they
+speak of: a comment against the position after its move, prose against the last move shown before it
+and the blocks around it.
+
+It reads only what it can be sure of. A sentence about a plan, a condition, the past, another line or
+another game is left alone, and so is a question. [Plain words](06-plain-words.md) says what is read.
+`,
+  examples: [
+    {
+      title: 'A knight where none stands',
+      course: '```moves\n1. e4 e5 2. Nf3 {The knight on f4 attacks e5.} Nc6\n```',
+      findings: [
+        {
+          start: '2:18',
+          end: '2:34',
+          message: '“The knight on f4” is not so after 2.Nf3: f4 is empty.',
+          hint: 'There is a knight on b1, b8, f3 and g8. Mend the words; if they speak of another position, name the move that leads there, or write `:allow[words-false …]`.',
+        },
+      ],
+    },
+    {
+      title: 'A move that cannot be played, without code marks',
+      course: '```moves\n1. e4 e5 2. Nf3 Nc6\n```\n\nBlack has answered with 2...Nf3.',
+      findings: [
+        {
+          start: '5:25',
+          end: '5:32',
+          message: '2...Nf3 can be played in no position of this chapter at move 2.',
+          hint: 'There the chapter has Nc6.',
+        },
+      ],
+    },
+    {
+      title: 'A link that leads elsewhere than its words say',
+      course: {
+        'chapters/1.md': '```moves\n1. e4 {:here[king]} e5\n```',
+        'chapters/2.md': '```moves\n1. e4 c5 {See [the next chapter](pos:king).}\n```',
+      },
+      findings: [
+        {
+          file: 'chapters/2.md',
+          start: '2:20',
+          end: '2:32',
+          message: '“next chapter” is not so: what it links to stands in chapters/1.md.',
+        },
+      ],
+    },
+    {
+      title: 'A course in German',
+      course: {
+        'course.yaml': 'title: Beispiel\nid: example\nside: white\nlanguage: de\n',
+        'chapters/1.md':
+          '```moves\n1. e4 e5 {Schwarz ist am Zug.} 2. Nf3 {Der Springer auf f3 steht gut.}\n```',
+      },
+      findings: [
+        {
+          start: '2:11',
+          message: "“Schwarz ist am Zug” is not so after 1...e5: it is White's move.",
+        },
+      ],
+    },
+    {
+      title: 'A course in Spanish',
+      course: {
+        'course.yaml': 'title: Ejemplo\nid: example\nside: white\nlanguage: es\n',
+        'chapters/1.md':
+          '```moves\n1. e4 e5 {Juegan las blancas.} 2. Nf3 {El caballo de f4 ataca e6.}\n```',
+      },
+      findings: [
+        { start: '2:40', message: '“El caballo de f4” is not so after 2.Nf3: f4 is empty.' },
+      ],
+    },
+    {
+      title: 'An exception',
+      course:
+        '```moves\n1. e4 e5 2. Nf3 {The knight on f4 is a joke of our club. :allow[words-false a joke]} Nc6\n```',
+      findings: [],
+    },
+    {
+      title: 'True statements, plans and conditions',
+      course:
+        '```moves\n1. e4 e5 {White to move.} 2. Nf3 {The knight on f3 attacks e5.} Nc6 {A knight on d5 would be strong. White wants to put the bishop on b5.}\n```\n\nAfter `2.Nf3` the knight on f3 can still be chased. If White waits, the knight on d4 is a pest.',
+      findings: [],
+    },
+  ],
+  inChapter: ({ chapter, course }) => falseWords(chapter, course),
+});
