@@ -36,13 +36,14 @@ const scripts = {
 /** Style sheets by name, and their parts in src/, in the order of the cascade. */
 const sheets = {
   changes: ['site/styles/news.css'],
+  contents: ['site/styles/contents.css'],
+  handout: ['site/styles/handout.css'],
   embed: ['site/styles/embed.css'],
   snippets: ['site/styles/snippets.css'],
   course: [
     'draw/board.css',
     'site/styles/fonts.css',
     'site/styles/page.css',
-    'site/styles/contents.css',
     'site/styles/moves.css',
     'site/styles/figures.css',
     'site/styles/figurines.css',
@@ -52,7 +53,6 @@ const sheets = {
     'site/styles/game.css',
     'site/styles/pattern.css',
     'site/styles/reading-board.css',
-    'site/styles/handout.css',
     'site/styles/print.css',
   ],
   compare: ['site/styles/compare.css'],

@@ -57,7 +57,7 @@ test('ships neither tests nor what only tests use', () => {
   expect(shipped.filter((file) => ofTests.test(file))).toEqual([]);
   // The program and its types; what Astro made of the pages; the course that `new` copies.
   const known = [
-    /^dist\/(?:addresses|browser|changes|check|chess|cli|contract|diagnostics|draw|files|import|lookup)\/.*\.(?:js|d\.ts)$/,
+    /^dist\/(?:addresses|browser|changes|check|chess|cli|contract|diagnostics|draw|engine|facts|files|gaps|import|lookup)\/.*\.(?:js|d\.ts)$/,
     /^dist\/(?:media|model|movetext|output|publish|read|render|site|strings|workspace)\/.*\.(?:js|d\.ts)$/,
     /^dist\/(?:code-hash\.txt|dependencies\.json|(?:index|remark-linewright)\.(?:js|d\.ts))$/,
     /^dist\/(?:assets|live|offline)\/[\w.-]+$/,
