@@ -1,11 +1,11 @@
 import { type LinkTargets, linkTargets } from '../addresses/index.ts';
 import type { Place } from '../diagnostics/index.ts';
 import {
+  adviceIn,
   type Block,
   type Chapter,
   firstSign,
   type GivenName,
-  isAdvice,
   isBadSign,
   judgementsOf,
   type MoveNode,
@@ -122,6 +122,7 @@ export function summariseChapter(chapter: Chapter, side: Side): ChapterSummary {
 
 function summariseBlock(block: MovesBlock, side: Side, below: readonly string[]): BlockSummary {
   const again = comingBack(block);
+  const advice = adviceIn(block, side);
   const refuted = refutedIn(block, side);
   const nodes = block.nodes.flatMap((node): NodeSummary[] => {
     if (!node.position) return [];
@@ -143,7 +144,7 @@ function summariseBlock(block: MovesBlock, side: Side, below: readonly string[])
         ...(refuted.has(node.index) ? { refuted: true } : {}),
         ...(bad !== undefined ? { bad } : {}),
         ...(says(node, 'option') ? { option: true } : {}),
-        ...(parent && isAdvice(node, parent, side) ? { advised: true } : {}),
+        ...(advice.has(node.index) ? { advised: true } : {}),
         ...(bad !== undefined && node.move?.color === side ? { rejected: true } : {}),
         ...(says(node, 'end') ? { ended: true } : {}),
         ...(promises.length > 0 ? { promises } : {}),

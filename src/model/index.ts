@@ -14,7 +14,14 @@ export { type ModelLimits, modelLimits } from './model-limits.ts';
 export { placeOfNode } from './place-of-node.ts';
 export { type ChapterToPlay, type PlayedChapter, playChapters } from './play/play-chapters.ts';
 export type { SaidElsewhere } from './play/work.ts';
-export { type Advice, adviceOf, isAdvice, isBadSign, isMarkedBad } from './queries/advice.ts';
+export {
+  type Advice,
+  adviceIn,
+  adviceOf,
+  isAdvice,
+  isBadSign,
+  isMarkedBad,
+} from './queries/advice.ts';
 export { type Judgement, judgementsOf } from './queries/judgements.ts';
 export { nameUses, type UseOfName } from './queries/name-uses.ts';
 export {

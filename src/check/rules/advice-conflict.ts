@@ -1,6 +1,7 @@
 import type { PlayedMove } from '../../chess/index.ts';
 import type { Finding } from '../../diagnostics/index.ts';
-import { type Block, isAdvice, isMarkedBad, type MoveNode, movesOf } from '../../model/index.ts';
+import { type Block, isMarkedBad, type MoveNode, movesOf } from '../../model/index.ts';
+import { advisedIn } from '../advised-in.ts';
 import { placeOf } from '../chapter-summary.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { moveName } from '../move-name.ts';
@@ -15,6 +16,8 @@ export const adviceConflict = defineCourseRule({
 The advice is the first move that a block gives the course's side in a position; its variations are
 only mentioned. A student who meets the position must find one answer, by whatever order of moves
 it came about: transpositions and other chapters count.
+
+Nothing behind an \`:option\`, or behind a bad move of the course's side, is advice.
 
 A move that is advised in one place and called bad in another, by \`?\`, \`??\` or \`?!\`, is a conflict too.
 
@@ -64,6 +67,13 @@ Keep one advice. Mark a move that is only an alternative with \`:option[reason]\
       findings: [],
     },
     {
+      title:
+        'What stands behind an alternative is no advice, in another block that starts there either',
+      course:
+        '```moves\n1. e4 e5 2. Nf3 (2. Bc4 {:option[for a change] :here[bishop]} Nf6 3. d3)\n```\n\n```moves from="bishop"\n2... Nf6 3. Nc3\n```',
+      findings: [],
+    },
+    {
       title: 'Black’s variations are no advice',
       course: '```moves\n1. e4 c5 (1... e5 2. Nf3) 2. Nf3\n```',
       side: 'black',
@@ -79,7 +89,7 @@ Keep one advice. Mark a move that is only an alternative with \`:option[reason]\
         yield* findBadAdvice(block, node, node.move, course, key);
         continue;
       }
-      if (!isAdvice(node, parent, course.side)) continue;
+      if (!advisedIn(block, course).has(node.index)) continue;
       const first = course.ask('advice', key);
       if (!first || first.san === node.move.san) continue;
       const there = course.ask('advicePlace', key);

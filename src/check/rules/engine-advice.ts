@@ -1,4 +1,5 @@
-import { isAdvice, movesOf } from '../../model/index.ts';
+import { movesOf } from '../../model/index.ts';
+import { advisedIn } from '../advised-in.ts';
 import { placeOf } from '../chapter-summary.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { pawnsText } from '../engine-words.ts';
@@ -76,7 +77,7 @@ reason.
     const { side, margins } = course;
     if (side === 'both' || !course.ask('engineRan', '')) return;
     for (const { block, node, parent } of movesOf(chapter)) {
-      if (block.kind !== 'moves' || !isAdvice(node, parent, side)) continue;
+      if (block.kind !== 'moves' || !advisedIn(block, course).has(node.index)) continue;
       const judged = judgeMove(course, parent.position, node);
       if (!judged || judged.loss <= margins.margin) continue;
       const { name, better, line, against } = judged;

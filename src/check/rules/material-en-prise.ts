@@ -1,5 +1,4 @@
 import {
-  type Color,
   gainfulCaptures,
   isMoveFault,
   listMoves,
@@ -15,8 +14,9 @@ import {
   wonByMoves,
 } from '../../chess/index.ts';
 import type { Finding } from '../../diagnostics/index.ts';
-import { isAdvice, isMarkedBad, type MoveNode, type MovesBlock } from '../../model/index.ts';
+import type { MoveNode } from '../../model/index.ts';
 import { isAssessment } from '../../movetext/index.ts';
+import { advisedIn } from '../advised-in.ts';
 import { placeOf } from '../chapter-summary.ts';
 import { isCompensationTold } from '../compensation.ts';
 import { defineCourseRule } from '../course-rule.ts';
@@ -77,12 +77,10 @@ pawn alone is never missed: this is no engine.
     const budget = { left: mostSearched };
     for (const block of chapter.blocks) {
       if (block.kind !== 'moves') continue;
-      if (block.from && course.ask('aside', block.from.name)) continue;
-      const aside = setAside(block, course.side);
-      for (const node of block.nodes) {
-        const parent = block.nodes[node.parent ?? -1];
-        if (!parent || aside.has(node.index) || !isAdvice(node, parent, course.side)) continue;
-        if (isMeant(node)) continue;
+      for (const index of advisedIn(block, course)) {
+        const node = block.nodes[index];
+        const parent = block.nodes[node?.parent ?? -1];
+        if (!node || !parent || isMeant(node)) continue;
         const loss = findLoss(node, parent, course, budget);
         const place = placeOf(node, block);
         if (budget.left <= 0) {
@@ -116,19 +114,6 @@ function describe(node: MoveNode, parent: MoveNode, { capture, lost }: Loss) {
     message: `After ${moveName(node, parent)} ${sideName(capture.color)} ${what}, and the course shows nothing for it.`,
     hint: `Cover ${name} and its answer, say in a comment what there is for it, mark the move \`!?\`, or correct it.`,
   } satisfies Partial<Finding>;
-}
-
-/** The nodes at or behind a move that the course's side is not advised to play. */
-function setAside({ nodes }: MovesBlock, side: Color): ReadonlySet<number> {
-  const found = new Set<number>();
-  // Parents stand before their children.
-  for (const node of nodes) {
-    const isOption = node.statements.some(({ name }) => name === 'option');
-    const isRejected = node.move?.color === side && (isOption || isMarkedBad(node));
-    const isBehind = node.parent !== undefined && found.has(node.parent);
-    if (isBehind || isRejected) found.add(node.index);
-  }
-  return found;
 }
 
 /**

@@ -37,6 +37,13 @@ function fromOf({ names, joined }: CourseIndex, name: string): string | undefine
   return ref && joined.get(`${ref.chapter} ${ref.block}`)?.from;
 }
 
+/** Whether a move is the course's advice: not if its block starts from a position that stands aside. */
+export function isAdvised(index: CourseIndex, { chapter, block, node }: Occurrence): boolean {
+  if (!node.advised) return false;
+  const from = index.joined.get(`${chapter} ${block}`)?.from;
+  return from === undefined || asideAt(index, from) === undefined;
+}
+
 const asidesInBlocks = new WeakMap<ReadonlyMap<number, Occurrence>, ReadonlyMap<number, Aside>>();
 
 /** The same of the nodes of one block, from its start on. */

@@ -1,5 +1,6 @@
 import type { Position } from '../../chess/index.ts';
 import { matchPattern, modelLimits, type PatternBlock } from '../../model/index.ts';
+import { isAdvised } from './asides.ts';
 import type { CourseIndex, Occurrence } from './course-index.ts';
 import { firstOf } from './find-twins.ts';
 import type { PatternPlace } from './questions.ts';
@@ -17,7 +18,7 @@ export function findMatches(
   for (const { key, at, position } of positionsOf(index)) {
     const match = matchPattern(pattern, position);
     if (!match) continue;
-    const advice = index.from.get(key)?.find(({ node }) => node.advised)?.node;
+    const advice = index.from.get(key)?.find((each) => isAdvised(index, each))?.node;
     found.push({
       key,
       name: firstOf(at)?.node.name ?? '',

@@ -10,7 +10,7 @@ import { createSuggester, nearestName, type Place } from '../../diagnostics/inde
 import type { EngineFact } from '../../facts/index.ts';
 import type { PatternBlock } from '../../model/index.ts';
 import { expandPlace } from '../chapter-summary.ts';
-import { type Aside, asideAt } from './asides.ts';
+import { type Aside, asideAt, isAdvised } from './asides.ts';
 import type { CourseIndex, Occurrence } from './course-index.ts';
 import { findCastled } from './find-castled.ts';
 import { findMatches } from './find-matches.ts';
@@ -140,7 +140,7 @@ export const questions = {
   advicePlace: question((index, key) => placeOf(firstAdvice(index, key)), json),
   /** How blocks judge a move in a position, of `moveAsked`; nothing where none plays it. */
   judged: question<MoveJudged | undefined>(
-    (index, about) => moveJudged(playsOf(index, about)),
+    (index, about) => moveJudged(index, playsOf(index, about)),
     (judged) => (judged ? json(judged) : ''),
   ),
   /** Where such a move is first called bad or an alternative. */
@@ -261,8 +261,8 @@ function placeOf(occurrence: Occurrence | undefined): Place | undefined {
   return occurrence && expandPlace(occurrence.chapter, occurrence.node.at);
 }
 
-function firstAdvice({ from }: CourseIndex, key: string): Occurrence | undefined {
-  return from.get(key)?.find(({ node }) => node.advised);
+function firstAdvice(index: CourseIndex, key: string): Occurrence | undefined {
+  return index.from.get(key)?.find((each) => isAdvised(index, each));
 }
 
 function firstVerdict({ at }: CourseIndex, key: string): Occurrence | undefined {
@@ -289,13 +289,13 @@ function playsOf({ from }: CourseIndex, about: string): readonly Occurrence[] {
   return from.get(key)?.filter(({ node }) => node.san === san) ?? [];
 }
 
-function moveJudged(plays: readonly Occurrence[]): MoveJudged | undefined {
+function moveJudged(index: CourseIndex, plays: readonly Occurrence[]): MoveJudged | undefined {
   const [first] = plays;
   if (!first) return undefined;
   const bad = plays.find(({ node }) => node.bad !== undefined)?.node.bad;
   return {
     name: first.node.name,
-    advised: plays.some(({ node }) => node.advised),
+    advised: plays.some((each) => isAdvised(index, each)),
     option: plays.some(({ node }) => node.option),
     ...(bad === undefined ? {} : { bad }),
   };
