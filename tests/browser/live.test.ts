@@ -75,12 +75,26 @@ test('a chapter that is being written shows no finding', async () => {
     events.onmessage = ({ data }) => tell(JSON.parse(data).findings);
   });
   await expect.poll(() => told).toEqual(['']);
-  await writeFile(chapter, '');
-  await wait(30);
-  await writeFile(chapter, '---\ntitle: One\n---\n\n```moves\n1. e4 e5 2. Q');
-  await wait(30);
-  await writeFile(chapter, text('1. e4 e5 2. Qh5'));
-  await expect.poll(() => page.locator('.move').last().textContent()).toContain('Qh5');
+  // Where the machine is so busy that it pauses between the parts, what stands there is no longer being written.
+  const isOneSave = async (): Promise<boolean> => {
+    let longest = 0;
+    let last = performance.now();
+    const parts = ['', '---\ntitle: One\n---\n\n```moves\n1. e4 e5 2. Q', text('1. e4 e5 2. Qh5')];
+    for (const part of parts) {
+      await writeFile(chapter, part);
+      longest = Math.max(longest, performance.now() - last);
+      last = performance.now();
+      await wait(20);
+    }
+    await expect.poll(() => page.locator('.move').last().textContent()).toContain('Qh5');
+    return longest < 50;
+  };
+  for (let tries = 0; !(await isOneSave()); tries++) {
+    expect(tries, 'no save was quick enough').toBeLessThan(20);
+    await writeFile(chapter, text('1. e4 e5 2. Ke2'));
+    await expect.poll(() => page.locator('.move').last().textContent()).toContain('Ke2');
+    told.length = 0;
+  }
   expect(told.filter((findings) => findings !== '')).toEqual([]);
 });
 

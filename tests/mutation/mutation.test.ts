@@ -7,7 +7,7 @@ import type { Fault } from './faults.ts';
 import { allKinds } from './kinds.ts';
 
 /** How many faults of a kind are planted in a course, spread evenly over all that it has. */
-const most = Number(process.env.MUTATIONS ?? runs(4));
+const most = Number(process.env.MUTATIONS ?? runs(3));
 
 interface Tally {
   planted: number;
