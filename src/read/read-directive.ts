@@ -113,12 +113,14 @@ function argumentProblem(name: DirectiveName, argument: string) {
             hint: 'Write `:allow[rule-id the reason]` on the line of the finding.',
           };
     case 'end':
-    case 'option':
       return argument === ''
         ? {
-            message: `\`:${name}[]\` gives no reason.`,
-            hint: `Say why in a few words: \`:${name}[…]\`.`,
+            message: '`:end[]` gives no reason.',
+            hint: 'Say why in a few words: `:end[…]`.',
           }
         : undefined;
+    // That it is an alternative says enough.
+    case 'option':
+      return undefined;
   }
 }
