@@ -1,16 +1,26 @@
-import {
-  type Color,
-  colors,
-  otherColor,
-  type Position,
-  readBoard,
-  relativeRank,
-  type Square,
-  sideName,
-} from '../../chess/index.ts';
-import { defineClaim, empty, no, type Verdict, yes } from './define-claim.ts';
-import { filesNamed, pawnsOn, rankNamed, verb } from './english.ts';
-import { filesBeside, isAhead, pawnAttackers, pawnsOnFiles } from './pawns.ts';
+import { otherColor, readBoard } from '../../chess/index.ts';
+import { defineClaim, no, yes } from './define-claim.ts';
+import { filesNamed, pawnsOn } from './english.ts';
+import { filesBeside, isAhead, pawnsOnFiles } from './pawns.ts';
+import { enemyPawnsAt, judgeSupportedSquare, type SupportedSquare } from './supported-square.ts';
+
+const kind: SupportedSquare = {
+  name: 'an outpost',
+  isForPiece: 'an outpost is a square for a piece',
+  judge(square, color, position, defended) {
+    const enemy = otherColor(color);
+    const files = filesBeside(square);
+    const attackers = pawnsOnFiles(readBoard(position), enemy, files).filter((pawn) =>
+      isAhead(pawn, square, color),
+    );
+    if (attackers.length === 0) {
+      return yes(`${defended}, and no ${enemy} pawn can attack it from ${filesNamed(files)}`);
+    }
+    const isStrong = enemyPawnsAt(position, square, color).length === 0;
+    const instead = isStrong ? `strong-square ${square} ${color}` : undefined;
+    return no(`${pawnsOn(attackers, enemy)} can attack it`, instead);
+  },
+};
 
 export const outpost = defineClaim({
   name: 'outpost',
@@ -80,41 +90,5 @@ side given says; else the piece that stands on it; else it may be either side's.
     },
   ],
   parse: (words) => ({ square: words.square(), color: words.optionalColor() }),
-  judge({ position }, { square, color }) {
-    const piece = readBoard(position).get(square);
-    if (piece?.kind === 'pawn') {
-      return empty(`a pawn stands on ${square}, and an outpost is a square for a piece`);
-    }
-    const owner = color ?? piece?.color;
-    if (owner) return judgeFor(position, square, owner);
-    const verdicts = colors.map((side) => ({ side, ...judgeFor(position, square, side) }));
-    const found = verdicts.find(({ holds }) => holds);
-    if (found) return yes(found.because);
-    return no(verdicts.map(({ side, because }) => `for ${sideName(side)}, ${because}`).join('; '));
-  },
+  judge: ({ position }, about) => judgeSupportedSquare(kind, position, about),
 });
-
-function judgeFor(position: Position, square: Square, color: Color): Verdict {
-  const board = readBoard(position);
-  const rank = relativeRank(square, color);
-  if (rank < 4 || rank > 7) {
-    return no(
-      `${square} lies on ${sideName(color)}'s ${rankNamed(rank)} rank, and an outpost on the fourth to seventh`,
-    );
-  }
-  const enemy = otherColor(color);
-  const defenders = pawnAttackers(board, square, color);
-  if (defenders.length === 0) return no(`no ${color} pawn defends it`);
-  const files = filesBeside(square);
-  const attackers = pawnsOnFiles(board, enemy, files).filter((pawn) =>
-    isAhead(pawn, square, color),
-  );
-  if (attackers.length > 0) {
-    const isStrong = pawnAttackers(board, square, enemy).length === 0;
-    const instead = isStrong ? `strong-square ${square} ${color}` : undefined;
-    return no(`${pawnsOn(attackers, enemy)} can attack it`, instead);
-  }
-  return yes(
-    `${pawnsOn(defenders, color)} ${verb(defenders.length, 'defends', 'defend')} it, and no ${enemy} pawn can attack it from ${filesNamed(files)}`,
-  );
-}

@@ -1,16 +1,19 @@
-import {
-  type Color,
-  colors,
-  otherColor,
-  type Position,
-  readBoard,
-  relativeRank,
-  type Square,
-  sideName,
-} from '../../chess/index.ts';
-import { defineClaim, empty, no, type Verdict, yes } from './define-claim.ts';
-import { pawnsOn, rankNamed, verb } from './english.ts';
-import { pawnAttackers } from './pawns.ts';
+import { otherColor } from '../../chess/index.ts';
+import { defineClaim, no, yes } from './define-claim.ts';
+import { pawnsOn, verb } from './english.ts';
+import { enemyPawnsAt, judgeSupportedSquare, type SupportedSquare } from './supported-square.ts';
+
+const kind: SupportedSquare = {
+  name: 'a strong square',
+  isForPiece: 'a strong square is one for a piece',
+  judge(square, color, position, defended) {
+    const enemy = otherColor(color);
+    const attackers = enemyPawnsAt(position, square, color);
+    return attackers.length > 0
+      ? no(`${pawnsOn(attackers, enemy)} ${verb(attackers.length, 'attacks', 'attack')} it`)
+      : yes(`${defended}, and no ${enemy} pawn attacks it`);
+  },
+};
 
 export const strongSquare = defineClaim({
   name: 'strong-square',
@@ -64,36 +67,5 @@ else it may be either side's.
     },
   ],
   parse: (words) => ({ square: words.square(), color: words.optionalColor() }),
-  judge({ position }, { square, color }) {
-    const piece = readBoard(position).get(square);
-    if (piece?.kind === 'pawn') {
-      return empty(`a pawn stands on ${square}, and a strong square is one for a piece`);
-    }
-    const owner = color ?? piece?.color;
-    if (owner) return judgeFor(position, square, owner);
-    const verdicts = colors.map((side) => ({ side, ...judgeFor(position, square, side) }));
-    const found = verdicts.find(({ holds }) => holds);
-    if (found) return yes(found.because);
-    return no(verdicts.map(({ side, because }) => `for ${sideName(side)}, ${because}`).join('; '));
-  },
+  judge: ({ position }, about) => judgeSupportedSquare(kind, position, about),
 });
-
-function judgeFor(position: Position, square: Square, color: Color): Verdict {
-  const board = readBoard(position);
-  const rank = relativeRank(square, color);
-  if (rank < 4 || rank > 7) {
-    return no(
-      `${square} lies on ${sideName(color)}'s ${rankNamed(rank)} rank, and a strong square on the fourth to seventh`,
-    );
-  }
-  const enemy = otherColor(color);
-  const defenders = pawnAttackers(board, square, color);
-  if (defenders.length === 0) return no(`no ${color} pawn defends it`);
-  const attackers = pawnAttackers(board, square, enemy);
-  if (attackers.length > 0) {
-    return no(`${pawnsOn(attackers, enemy)} ${verb(attackers.length, 'attacks', 'attack')} it`);
-  }
-  return yes(
-    `${pawnsOn(defenders, color)} ${verb(defenders.length, 'defends', 'defend')} it, and no ${enemy} pawn attacks it`,
-  );
-}
