@@ -15,7 +15,7 @@ import {
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
 
 const work = mkdtempSync(path.join(tmpdir(), 'linewright-cut-'));
 const course = path.join(work, 'course');
@@ -31,7 +31,8 @@ function start(...args: readonly string[]): { child: ChildProcess; ended: Promis
     env: {
       ...process.env,
       TMPDIR: temporary,
-      LINEWRIGHT_CACHE: path.join(inject('runFolder'), 'cache'),
+      // Nothing is kept, so that a build takes long enough to be interrupted.
+      LINEWRIGHT_CACHE: mkdtempSync(path.join(work, 'cache-')),
     },
     stdio: ['ignore', 'pipe', 'pipe'],
   });
@@ -67,7 +68,7 @@ const leftovers = () => readdirSync(temporary).filter((name) => name.startsWith(
 async function untilPages(): Promise<void> {
   const isBuilding = () =>
     leftovers().some((name) => existsSync(path.join(temporary, name, 'site', 'index.html')));
-  await expect.poll(isBuilding, { interval: 20 }).toBe(true);
+  await expect.poll(isBuilding, { interval: 5 }).toBe(true);
 }
 
 beforeAll(async () => {
@@ -80,8 +81,8 @@ beforeAll(async () => {
   );
   expect(await start('build', course).ended).toMatch(/^0 /);
   expect(leftovers()).toEqual([]);
-  writeFileSync(index, 'the earlier site');
 });
+beforeEach(() => writeFileSync(index, 'the earlier site'));
 
 for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) {
   test(`${signal} during a build leaves the earlier site, no process and no folder`, async () => {
