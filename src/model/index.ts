@@ -12,6 +12,7 @@ export { matchPattern } from './match-pattern.ts';
 export { mergeSaid } from './merge-said.ts';
 export { type ModelLimits, modelLimits } from './model-limits.ts';
 export { placeOfNode } from './place-of-node.ts';
+export { bareSan } from './play/find-moves.ts';
 export { type ChapterToPlay, type PlayedChapter, playChapters } from './play/play-chapters.ts';
 export type { SaidElsewhere } from './play/work.ts';
 export {

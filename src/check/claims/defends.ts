@@ -1,7 +1,6 @@
 import { nameOf } from '../../chess/index.ts';
-import { defineClaim, no, yes } from './define-claim.ts';
-import { reaches, whyNotReached } from './reach.ts';
-import { judgePiece } from './standing.ts';
+import { defineClaim, yes } from './define-claim.ts';
+import { judgeDefender } from './judge-defender.ts';
 
 export const defends = defineClaim({
   name: 'defends',
@@ -50,12 +49,7 @@ a defence holds when it comes to captures is told by \`en-prise\`.
   ],
   parse: (words) => ({ from: words.square('the square of a piece'), to: words.square() }),
   judge: ({ position }, { from, to }) =>
-    judgePiece(position, from, ({ board, color }) => {
-      if (!reaches(board, from, to)) return no(whyNotReached(board, from, to));
-      const standing = board.get(to);
-      if (standing && standing.color !== color) {
-        return no(`${nameOf(board, to)} is of the other side: ${nameOf(board, from)} attacks it`);
-      }
-      return yes(`${nameOf(board, from)} defends ${standing ? nameOf(board, to) : to}`);
-    }),
+    judgeDefender(position, { from, to }, ({ board, standing }) =>
+      yes(`${nameOf(board, from)} defends ${standing ? nameOf(board, to) : to}`),
+    ),
 });

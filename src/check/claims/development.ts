@@ -1,6 +1,7 @@
 import { nameSquares, readBoard, sideName } from '../../chess/index.ts';
 import { defineClaim, empty, no, yes } from './define-claim.ts';
 import { developedPieces } from './developed.ts';
+import { readCountSince } from './read-count-since.ts';
 
 export const development = defineClaim({
   name: 'development',
@@ -44,13 +45,7 @@ With \`since\` and the name of a position, so many more are developed here than 
       note: 'A knight on c1 has come back to where bishops begin, and counts as undeveloped.',
     },
   ],
-  parse(words) {
-    const color = words.color();
-    const count = words.count(0);
-    if (words.done) return { color, count, since: undefined };
-    words.oneOf(['since']);
-    return { color, count, since: words.label() };
-  },
+  parse: readCountSince,
   judge({ position, labelled }, { color, count, since }) {
     const pieces = developedPieces(position, color);
     const because =

@@ -1,8 +1,7 @@
-import { attackersOn, nameOf, nameSquares } from '../../chess/index.ts';
+import { attackersOn, nameSquares } from '../../chess/index.ts';
 import { defineClaim, no, yes } from './define-claim.ts';
 import { verb } from './english.ts';
-import { reaches, whyNotReached } from './reach.ts';
-import { judgePiece } from './standing.ts';
+import { judgeDefender } from './judge-defender.ts';
 
 const backRank = 'r1r3k1/p4ppp/1pb5/q7/2Q5/1P1R4/P1B2PPP/3R2K1 w - - 0 1';
 
@@ -53,12 +52,7 @@ does. Defenders behind another piece on the same line do not count, pinned ones 
   ],
   parse: (words) => ({ from: words.square('the square of a piece'), to: words.square() }),
   judge: ({ position }, { from, to }) =>
-    judgePiece(position, from, ({ board, color }) => {
-      if (!reaches(board, from, to)) return no(whyNotReached(board, from, to));
-      const standing = board.get(to);
-      if (standing && standing.color !== color) {
-        return no(`${nameOf(board, to)} is of the other side: ${nameOf(board, from)} attacks it`);
-      }
+    judgeDefender(position, { from, to }, ({ board, color }) => {
       const others = attackersOn(board, to, color).filter((other) => other !== from);
       if (others.length > 0) {
         return no(

@@ -2,6 +2,7 @@ import { initialPosition, sideName } from '../../chess/index.ts';
 import { countTempi } from './count-tempi.ts';
 import { defineClaim, empty, no, yes } from './define-claim.ts';
 import { counted } from './english.ts';
+import { readCountSince } from './read-count-since.ts';
 
 export const tempi = defineClaim({
   name: 'tempi',
@@ -43,13 +44,7 @@ the placement needs a promotion, the claim and its denial are false.
       note: 'Castling is one move.',
     },
   ],
-  parse(words) {
-    const color = words.color();
-    const count = words.count(0);
-    if (words.done) return { color, count, since: undefined };
-    words.oneOf(['since']);
-    return { color, count, since: words.label() };
-  },
+  parse: readCountSince,
   judge({ position, labelled }, { color, count, since }) {
     const before = since === undefined ? initialPosition : labelled(since);
     if (!before) return empty(`the moves to \`${since}\` cannot be played`);

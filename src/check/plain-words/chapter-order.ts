@@ -6,6 +6,7 @@ import type { Passage } from './passages.ts';
 import { sentencesOf } from './sentences.ts';
 import { type LinkInText, placeIn } from './text.ts';
 import type { Vocabulary } from './vocabulary.ts';
+import type { WordsScope } from './words-scope.ts';
 
 export interface WrongOrder {
   /** Offsets in the passage's text. */
@@ -27,15 +28,7 @@ interface Target {
 
 export function* wrongOrders(
   passage: Passage,
-  {
-    chapter,
-    course,
-    vocabulary,
-  }: {
-    readonly chapter: Chapter;
-    readonly course: CourseView;
-    readonly vocabulary: Vocabulary;
-  },
+  { chapter, course, vocabulary }: WordsScope,
 ): Generator<WrongOrder> {
   const { text, links } = passage.text;
   if (links.length === 0) return;

@@ -8,12 +8,13 @@ import { wrongMentions } from './moves-in-words.ts';
 import { type Passage, passagesOf } from './passages.ts';
 import { type Stated, statementsIn } from './statements.ts';
 import { placeIn } from './text.ts';
+import type { WordsScope } from './words-scope.ts';
 
 /** What the texts of a chapter state that the board, or the course, refutes. */
 export function* falseWords(chapter: Chapter, course: CourseView): Generator<Finding> {
   const vocabulary = vocabularyFor(course.language);
   if (!vocabulary) return;
-  const around = { chapter, course, vocabulary };
+  const around: WordsScope = { chapter, course, vocabulary };
   const budget = makeBudget();
   for (const passage of passagesOf(chapter, course)) {
     const placeOf = (start: number, end: number) =>

@@ -1,7 +1,6 @@
 /** Moves in plain text, with their numbers, that can be played nowhere in the chapter. */
 import { isMoveFault, type Position, playMove, playSan } from '../../chess/index.ts';
 import { type Chapter, treesOf } from '../../model/index.ts';
-import type { CourseView } from '../view/index.ts';
 import {
   bareMove,
   type Mention,
@@ -14,6 +13,7 @@ import type { Passage } from './passages.ts';
 import { sentencesOf } from './sentences.ts';
 import { isWithin, quotedIn } from './statements.ts';
 import type { Vocabulary } from './vocabulary.ts';
+import type { WordsScope } from './words-scope.ts';
 
 export interface WrongMention {
   readonly mention: Mention;
@@ -54,15 +54,7 @@ function patternsFor(vocabulary: Vocabulary): Patterns {
 
 export function* wrongMentions(
   passage: Passage,
-  {
-    chapter,
-    course,
-    vocabulary,
-  }: {
-    readonly chapter: Chapter;
-    readonly course: CourseView;
-    readonly vocabulary: Vocabulary;
-  },
+  { chapter, course, vocabulary }: WordsScope,
 ): Generator<WrongMention> {
   const { quick, run, bare, elsewhere } = patternsFor(vocabulary);
   const { text } = passage.text;

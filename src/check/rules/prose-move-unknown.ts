@@ -1,6 +1,7 @@
-import { numberSign, plainSpelling } from '../../chess/index.ts';
+import { numberSign } from '../../chess/index.ts';
 import type { Place } from '../../diagnostics/index.ts';
 import {
+  bareSan,
   type Chapter,
   type MoveNode,
   movesSpokenOf,
@@ -88,17 +89,11 @@ function isInPositionBlock({ blocks }: Chapter, moves: readonly ProseMove[]): bo
       moves.every((wanted) =>
         tree.some(({ move }) => {
           if (move?.number !== wanted.number || move.color !== wanted.color) return false;
-          return bare(move.san) === bare(wanted.san);
+          return bareSan(move.san) === bareSan(wanted.san);
         }),
       ),
     );
   });
-}
-
-function bare(san: string): string {
-  return plainSpelling(san)
-    .replace(/[+#x=]/g, '')
-    .replace(/0/g, 'O');
 }
 
 /** So many moves of the chapter are named. */

@@ -76,7 +76,7 @@ function createIndex(nodes: readonly NodeInWork[]): Index {
   return {
     placesOf({ san, number, color }) {
       const playable = places.get(nameOf(san, number, color)) ?? [];
-      const others = places.get(bare(san));
+      const others = places.get(bareSan(san));
       if (others === undefined) return playable;
       return [...playable, ...others].sort((a, b) => a.index - b.index);
     },
@@ -87,23 +87,23 @@ function createIndex(nodes: readonly NodeInWork[]): Index {
 /** What a node can be mentioned as. */
 function namesOf({ move, written, fault }: NodeInWork): Iterable<string> {
   // A move that cannot be played has a finding of its own; the mention of it needs none.
-  if (!move) return fault && written ? [bare(written.san)] : [];
+  if (!move) return fault && written ? [bareSan(written.san)] : [];
   const { san, number, color } = move;
   return new Set([san, written?.san ?? san].map((text) => nameOf(text, number, color)));
 }
 
 function nameOf(san: string, number: number, color: ProseMove['color']): string {
-  return `${number} ${color} ${bare(san)}`;
+  return `${number} ${color} ${bareSan(san)}`;
 }
 
 function isMove(node: NodeInWork, { san, number, color }: ProseMove): boolean {
-  const wanted = node.move ? nameOf(san, number, color) : bare(san);
+  const wanted = node.move ? nameOf(san, number, color) : bareSan(san);
   for (const name of namesOf(node)) if (name === wanted) return true;
   return false;
 }
 
 /** Without what only comments on the move, and with the letter of a figurine. */
-function bare(san: string): string {
+export function bareSan(san: string): string {
   return plainSpelling(san)
     .replace(/[+#x=]/g, '')
     .replace(/0/g, 'O');
