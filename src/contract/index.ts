@@ -22,5 +22,6 @@ export {
   sanInEarlierAddress,
   squaresApart,
 } from './position-address.ts';
+export * from './practice-address.ts';
 export { type Counted, counted, fill } from './sentence.ts';
 export * from './words.ts';
