@@ -1,9 +1,10 @@
 /** PGN as other people's programs read it: two libraries, and Debian's pgn-extract. */
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { parseGames as parseTheirGames } from '@mliebelt/pgn-parser';
+import { Chess } from 'chess.js';
 import { makeFen } from 'chessops/fen';
 import { type Node, type PgnNodeData, parsePgn, startingPosition } from 'chessops/pgn';
 import { parseSan } from 'chessops/san';
@@ -62,7 +63,20 @@ function lineFrom(node: Node<PgnNodeData>): Line {
   return [[next.data.san, variations], ...lineFrom(next)];
 }
 
-describe.each(['demo-course', mixed])('%s', (folder) => {
+describe.each(['demo-course', 'content/handbook', mixed])('%s', (folder) => {
+  // The strictest reader known: one comment in a place, in braces, and none behind a variation.
+  test('chess.js takes every game', async () => {
+    for (const game of makePgn(await load(folder)).split(/\n\n(?=\[Event )/)) {
+      expect(() => new Chess().loadPgn(game), game).not.toThrow();
+    }
+  });
+
+  test('no two games look alike in a list', async () => {
+    const games = parsePgn(makePgn(await load(folder)));
+    const listed = games.map(({ headers }) => `${headers.get('White')} - ${headers.get('Black')}`);
+    expect(new Set(listed).size).toBe(listed.length);
+  });
+
   test('chessops plays every move and variation to the same positions', async () => {
     const checked = await load(folder);
     const games = parsePgn(makePgn(checked));
@@ -126,6 +140,32 @@ test('one chapter has its own games, and an unknown one is told', async () => {
   expect(one.length).toBeLessThan(parsePgn(makePgn(checked)).length);
   expect(new Set(one.map(({ headers }) => headers.get('Chapter'))).size).toBe(1);
   expect(() => makePgn(checked, { chapter: 'move-order' })).toThrow('no chapter `move-order`');
+});
+
+// PGN standard, 4.3 (lines), 8.1.1.7 (results), 10 (NAGs).
+test('long words, braces, a wrong move and a result that is none', async () => {
+  const folder = path.join(work, 'strict');
+  mkdirSync(path.join(folder, 'chapters'), { recursive: true });
+  writeFileSync(path.join(folder, 'course.yaml'), 'title: T\nid: t\nside: white\n');
+  writeFileSync(
+    path.join(folder, 'chapters', '1.md'),
+    [
+      '---\ntitle: One\n---\n',
+      `${'a'.repeat(600)} and {so}\n`,
+      `\`\`\`game\n[White "A"]\n[Site "${'xy '.repeat(150)}"]\n[Result "-"]\n\n1. e4 e5\n\`\`\`\n`,
+      '```exercise after=""\nask: Which move?\nanswer: e4\nwrong: f3 {It opens a diagonal.}\n```\n',
+    ].join('\n'),
+  );
+  const text = makePgn(await load(folder));
+  for (const line of text.split('\n')) expect(line.length).toBeLessThanOrEqual(255);
+  const [game, exercise] = parsePgn(text);
+  expect(game?.headers.get('Result')).toBe('*');
+  expect(game?.headers.get('Black')).toBe('?');
+  expect(game?.comments?.join(' ')).toContain('and (so)');
+  expect(exercise?.moves.children.map(({ data }) => [data.san, data.nags ?? []])).toEqual([
+    ['e4', []],
+    ['f3', [2]],
+  ]);
 });
 
 // PGN standard, 4.1.

@@ -53,19 +53,24 @@ function check({ files }: Draft) {
 
 const exportOf = (draft: Draft) => parseGames(makePgn(check(draft)));
 
-/** What must survive: moves, glyphs, variations, and the words of comments with single spaces. */
+/**
+ * What must survive: moves, glyphs, variations, and the words of comments with single spaces. The words at a
+ * move are one comment before its variations, and a brace in them is a bracket (`strictGame`).
+ */
 function outline(line: PlainLine): string {
-  const words = (comments: readonly PlainComment[]) =>
-    comments
-      .map(({ text }) => text.replace(/\s+/g, ' ').trim())
-      .filter((text) => text !== '')
-      .map((text) => ` {${text}}`)
-      .join('');
+  const words = (comments: readonly PlainComment[]) => {
+    const text = comments.map((each) => each.text).join(' ');
+    const flat = text.replace(/\{/g, '(').replace(/\}/g, ')').replace(/\s+/g, ' ').trim();
+    return flat === '' ? '' : ` {${flat}}`;
+  };
   const moves = line.moves.map(({ san, glyphs, after }) => {
-    const items = after.map((item) =>
-      item.type === 'comment' ? words([item]) : ` (${outline(item.line)})`,
-    );
-    return ` ${san.text}${glyphs.map(({ nag }) => `$${nag}`).join('')}${items.join('')}`;
+    const comments = after.filter((item) => item.type === 'comment');
+    const variations = after.filter((item) => item.type === 'variation');
+    return [
+      ` ${san.text}${glyphs.map(({ nag }) => `$${nag}`).join('')}`,
+      words(comments),
+      ...variations.map((item) => ` (${outline(item.line)})`),
+    ].join('');
   });
   return words(line.before) + moves.join('');
 }
@@ -248,7 +253,7 @@ describe('what is wrong in a file', () => {
       '1 3 2. Ke3 {no} Nc6',
     ]);
     expect(exportOf(draft).map(({ line }) => outline(line))).toEqual([
-      ' e4 e5 ( c5 {[not read: 2. Ng7 {so} a6]}) {[not read: 2. Ke3 {no} Nc6]}',
+      ' e4 e5 {[not read: 2. Ke3 (no) Nc6]} ( c5 {[not read: 2. Ng7 (so) a6]})',
       ' d4',
     ]);
   });

@@ -62,7 +62,7 @@ function exercise(block: ExerciseBlock, context: WordsContext): BlockInPgn {
   const others = [
     ...answers.map((nodes) => lineOf(nodes)),
     ...block.also.map((nodes) => lineOf(nodes, strings.alsoGood)),
-    ...block.wrong.map((nodes) => lineOf(nodes, strings.notTheAnswer)),
+    ...block.wrong.map((nodes) => markedBad(lineOf(nodes, strings.notTheAnswer))),
   ].map((line) => ({ type: 'variation' as const, line }));
   const [first, ...rest] = main.moves;
   return {
@@ -78,6 +78,13 @@ function exercise(block: ExerciseBlock, context: WordsContext): BlockInPgn {
     position: block.position ?? initialPosition,
     tags: [],
   };
+}
+
+/** NAG 2 says "poor move", where no sign says so already; 1 to 6 are the signs of a move (10). */
+function markedBad(line: PlainLine): PlainLine {
+  const [first, ...rest] = line.moves;
+  if (!first || first.glyphs.some(({ nag }) => nag >= 1 && nag <= 6)) return line;
+  return { ...line, moves: [{ ...first, glyphs: [{ nag: 2 }, ...first.glyphs] }, ...rest] };
 }
 
 function diagramWords(block: DiagramBlock, context: WordsContext): string {

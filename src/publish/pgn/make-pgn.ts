@@ -8,6 +8,7 @@ import { PublishError } from '../publish-error.ts';
 import { type BlockInPgn, blockInPgn } from './game-of-block.ts';
 import { comment } from './lines-of-tree.ts';
 import { plainWords, type WordsContext } from './plain-words.ts';
+import { strictGame } from './strict-game.ts';
 
 export interface PgnOptions {
   /** Id or number of the only chapter to write. */
@@ -20,14 +21,15 @@ export interface PgnOptions {
  * A course, or a chapter of it, in the export format of the PGN standard (section 8): each block of
  * moves, game and exercise is a game, and the text before it a comment before its first move.
  * Beside the seven tags a game has `Annotator`, `Chapter` and `Section`: the author, and the titles
- * that it stands under. The standard wants ISO 8859-1; this is UTF-8 text, as programs read today.
+ * that it stands under. Programs list games by their players, so where a block has none, its chapter and its
+ * section stand there. The standard wants ISO 8859-1; this is UTF-8 text, as programs read today.
  * @throws PublishError for a chapter that the course does not have.
  */
 export function makePgn({ course }: CheckedCourse, { chapter, site }: PgnOptions = {}): string {
   const chapters = chapter === undefined ? course.chapters : [chapterOf(course, chapter)];
   return chapters
     .flatMap((each) => gamesOf(course, each, site))
-    .map((game) => makeMovetext(game))
+    .map((game) => makeMovetext(strictGame(game)))
     .join('\n');
 }
 
@@ -51,15 +53,19 @@ type Game = Parameters<typeof makeMovetext>[0];
 interface Pending {
   words: PlainComment[];
   section: string;
+  /** How many games stand under the heading. */
+  games: number;
 }
 
 function gamesOf(course: Course, chapter: Chapter, site: string | undefined): Game[] {
   const context: WordsContext = { course, chapter: chapter.file };
   const games: Game[] = [];
-  const pending: Pending = { words: comment(chapter.summary ?? ''), section: '' };
+  const pending: Pending = { words: comment(chapter.summary ?? ''), section: '', games: 0 };
   const close = (block: BlockInPgn & { kind: 'game' }): void => {
     const round = `${chapterIndex(course, chapter.file) + 1}.${games.length + 1}`;
-    const tags = tagsOf(course, chapter, { block, round, section: pending.section, site });
+    pending.games += 1;
+    const { section, games: place } = pending;
+    const tags = tagsOf(course, chapter, { block, round, section, place, site });
     const result = { text: tags.find(({ name }) => name === 'Result')?.value ?? '*' };
     const before = [...pending.words, ...block.line.before];
     games.push({ tags, line: { ...block.line, before, result } });
@@ -74,6 +80,7 @@ function gamesOf(course: Course, chapter: Chapter, site: string | undefined): Ga
     } else if (part.type === 'heading') {
       const title = plainWords(part.children, context);
       pending.section = title === chapter.title ? '' : title;
+      pending.games = 0;
     } else pending.words.push(...comment(plainWords([part], context)));
   }
   // Text behind the last game ends it; a chapter of text alone is a game without moves.
@@ -106,23 +113,36 @@ interface TagFacts {
   readonly block: BlockInPgn & { readonly kind: 'game' };
   readonly round: string;
   readonly section: string;
+  /** Which of the games under its heading it is, from 1. */
+  readonly place: number;
   readonly site: string | undefined;
+}
+
+/** All that a `Result` tag may say (8.1.1.7). */
+const results: readonly string[] = ['1-0', '0-1', '1/2-1/2', '*'];
+
+/** `The main line (2)` */
+function placeWords(section: string, place: number): string {
+  if (section === '') return String(place);
+  return place === 1 ? section : `${section} (${place})`;
 }
 
 /** The seven tags of the standard in its order, then the others by their names (8.1.1). */
 function tagsOf(
   { settings }: Course,
   { title }: Chapter,
-  { block, round, section, site }: TagFacts,
+  { block, round, section, place, site }: TagFacts,
 ): PlainTag[] {
   const own = new Map(block.tags.map(({ name, value }) => [name, value]));
+  if (!results.includes(own.get('Result') ?? '*')) own.delete('Result');
+  const hasPlayers = own.has('White') || own.has('Black');
   const roster: readonly (readonly [string, string])[] = [
     ['Event', settings.title],
     ['Site', site ?? settings.site ?? '?'],
     ['Date', '????.??.??'],
     ['Round', round],
-    ['White', '?'],
-    ['Black', '?'],
+    ['White', hasPlayers ? '?' : title],
+    ['Black', hasPlayers ? '?' : placeWords(section, place)],
     ['Result', block.result ?? '*'],
   ];
   const others = new Map(own);
