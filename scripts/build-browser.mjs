@@ -48,7 +48,7 @@ const sheets = {
     'site/styles/figures.css',
     'site/styles/figurines.css',
     'site/styles/board.css',
-    'site/styles/text-buttons.css',
+    'site/styles/controls.css',
     'site/styles/exercise.css',
     'site/styles/game.css',
     'site/styles/pattern.css',

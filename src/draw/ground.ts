@@ -4,9 +4,6 @@ import { coordinateOutlines } from './coordinates.ts';
 import { boardBox, short, side } from './geometry.ts';
 import type { Shape } from './shape.ts';
 
-/** Hatch lines across a square's side. */
-const hatchLines = 8;
-
 /** A point in board units, from the top left corner of the board. */
 interface Corner {
   readonly x: number;
@@ -19,30 +16,14 @@ export const darkCorners: readonly Corner[] = Array.from({ length: 32 }, (_, ind
   return { x: ((index % 4) * 2 + ((row + 1) % 2)) * side, y: row * side };
 });
 
-/**
- * Dark squares with these top left corners: a quiet tint under a diagonal hatch. All are two
- * paths: a page with many boards lays out as many elements less.
- */
+/** Dark squares with these top left corners, as one path: a page with many boards lays out less. */
 export function darkShapes(corners: readonly Corner[]): readonly Shape[] {
-  const at = (path: string) => corners.map(({ x, y }) => `M${x} ${y}${path}`).join('');
   return [
-    { part: 'board-tint', d: at(`h${side}v${side}h-${side}z`) },
-    { part: 'board-hatch', d: at(hatch()) },
+    {
+      part: 'board-tint',
+      d: corners.map(({ x, y }) => `M${x} ${y}h${side}v${side}h-${side}z`).join(''),
+    },
   ];
-}
-
-/** The hatch of a square, relative to its corner, so that all squares repeat the same text. */
-function hatch(): string {
-  const step = side / hatchLines;
-  let pen = { x: 0, y: 0 };
-  return Array.from({ length: 2 * hatchLines - 1 }, (_, index) => {
-    const sum = (index + 1) * step;
-    const low = Math.max(0, sum - side);
-    const high = Math.min(side, sum);
-    const path = `m${short(low - pen.x)} ${short(high - pen.y)}l${short(high - low)} ${short(low - high)}`;
-    pen = { x: high, y: low };
-    return path;
-  }).join('');
 }
 
 /** What a file is drawn on. In a page the margin is the page's own. */
@@ -53,19 +34,12 @@ export function sheetShape(outside: boolean): Shape {
 
 /** The paper of the light squares, up to the frame. */
 export function paperShape(): Shape {
-  return { part: 'board-paper', d: 'M-1-1h82v82h-82z' };
+  return { part: 'board-paper', d: 'M0 0h80v80h-80z' };
 }
 
-/** The frame: a strong rule and a hairline within it. */
+/** The frame, close around the squares. */
 export function frameShapes(): readonly Shape[] {
-  const box = (gap: number) => {
-    const length = short(8 * side + 2 * gap);
-    return `M-${gap}-${gap}h${length}v${length}h-${length}z`;
-  };
-  return [
-    { part: 'board-hairline', d: box(0.1) },
-    { part: 'board-rule', d: box(0.95) },
-  ];
+  return [{ part: 'board-rule', d: 'M-.3-.3h80.6v80.6h-80.6z' }];
 }
 
 /** Units to the em of the coordinates, over the thousand of their outlines. */

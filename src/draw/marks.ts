@@ -1,11 +1,11 @@
 /**
  * Marked squares and the last move. Runs in the browser too: no Node imports.
  *
- * A mark is four brackets around the square; the last move is a fine rule around the square it
- * reached and a dotted one around the square it left. Neither covers the square or the piece.
+ * A mark is four brackets around the square; the last move is a frame around the square it reached
+ * and a ring on the square it left, which is empty. Neither covers the square or the piece.
  */
 import type { Color, Square } from '../chess/index.ts';
-import { short, side, squareCorner } from './geometry.ts';
+import { short, side, squareCentre, squareCorner } from './geometry.ts';
 import type { Shape } from './shape.ts';
 
 /** The shapes of marks in board units. @throws RangeError if one is no square. */
@@ -26,13 +26,7 @@ export interface LastMove {
 /** The shapes that show the last move, in board units. @throws RangeError for what is no square. */
 export function lastMoveShapes(move: LastMove | undefined, view: Color): readonly Shape[] {
   if (!move) return [];
-  const to = rule(move.to, view);
-  const from = rule(move.from, view);
-  return [
-    { part: 'last-move-ground', d: from + to },
-    { part: 'last-move-to', d: to },
-    { part: 'last-move-from', d: from },
-  ];
+  return [{ part: 'last-move', d: ring(move.from, view) + frame(move.to, view) }];
 }
 
 function brackets(square: Square, view: Color): string {
@@ -50,9 +44,16 @@ function brackets(square: Square, view: Color): string {
   );
 }
 
-function rule(square: Square, view: Color): string {
+function frame(square: Square, view: Color): string {
   const { x, y } = squareCorner(square, view);
-  const inset = 0.45;
+  const inset = 0.375;
   const length = short(side - 2 * inset);
   return `M${short(x + inset)} ${short(y + inset)}h${length}v${length}h-${length}z`;
+}
+
+function ring(square: Square, view: Color): string {
+  const { x, y } = squareCentre(square, view);
+  const radius = 1.3;
+  const arc = (to: number) => `a${radius} ${radius} 0 1 0 ${short(to)} 0`;
+  return `M${short(x - radius)} ${y}${arc(2 * radius)}${arc(-2 * radius)}z`;
 }

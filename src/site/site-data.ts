@@ -25,7 +25,7 @@ export interface SiteFrame {
   readonly icons: { readonly tab: string; readonly touch: string };
   /** Colours of the paper, for what a browser draws around a page. */
   readonly sheet: { readonly light: string; readonly dark: string };
-  /** The symbols of all boards. */
+  /** The symbols of all boards, and of a reader's states. */
   readonly sprite: string;
   /** The pages beside the chapters that this course has, as the contents and every head list them. */
   readonly pages: readonly CoursePage[];

@@ -1,4 +1,4 @@
-import { palettes, pieceSprite } from '../../draw/index.ts';
+import { palettes, pieceSprite, stateSprite } from '../../draw/index.ts';
 import type { Course } from '../../model/index.ts';
 import { cardPath } from '../../render/index.ts';
 import { stringsFor } from '../../strings/index.ts';
@@ -34,7 +34,7 @@ export function siteFrame({ settings }: Course, place: SitePlace, has: CourseCon
     card: cardPath(),
     icons: { tab: iconPath('icon.svg'), touch: iconPath(touchIcon.name) },
     sheet: { light: palettes.light.sheet, dark: palettes.dark.sheet },
-    sprite: pieceSprite(),
+    sprite: pieceSprite() + stateSprite(),
     pages: coursePages(has, stringsFor(settings.language)),
     ...(site !== undefined && has.news && { feed: feedPath }),
   };
