@@ -22,6 +22,8 @@ const scripts = {
   course: 'main.ts',
   // Of chapters, before their text.
   piecemeal: 'begin-piecemeal.ts',
+  // Where a reader comes near an exercise.
+  exercise: 'exercise/main.ts',
   compare: 'compare/main.ts',
   'compare-worker': 'compare/worker.ts',
   practice: 'practice/main.ts',

@@ -1,7 +1,7 @@
 /** The script of every page: it makes live what the page holds, and does nothing elsewhere. */
 import { beforeUse } from './before-use.ts';
 import { CourseBoard } from './board/course-board.ts';
-import { startExercises } from './exercise.ts';
+import { awaitExercises } from './exercise/at-need.ts';
 import { followEditions } from './offline/follow-editions.ts';
 import { isPiecemeal, layOutInTime } from './piecemeal.ts';
 import { startReading } from './reading.ts';
@@ -12,7 +12,7 @@ const article = document.querySelector('article');
 const live = () => {
   // By then it may be gone from the page.
   if (!article?.isConnected) return;
-  startExercises(article);
+  awaitExercises(article);
   if (board instanceof CourseBoard) startReading(board, article);
 };
 if (isPiecemeal()) {

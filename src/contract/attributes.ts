@@ -14,6 +14,8 @@ export interface DataAttributes {
     readonly words: string;
     /** Path of the script that finds what an address names. */
     readonly finder?: string | undefined;
+    /** Path of the script that makes exercises live. */
+    readonly solver?: string | undefined;
     /** Path of the script that compares games beside the page. */
     readonly worker?: string | undefined;
     /** Path of the script that asks whether WebAssembly may run. */

@@ -57,12 +57,25 @@ test('typing tells an illegal move, a legal one and the answer apart', () =>
     await expect.poll(() => status.textContent()).toContain('Right.');
   }));
 
-test('two clicks on the board answer', () =>
-  solving(async (exercise, page) => {
+test('two clicks on the board answer, though its script is not there yet', () =>
+  onPage(demo().browser, async (page) => {
+    let letIn: () => void = () => undefined;
+    const clicked = new Promise<void>((resolve) => {
+      letIn = resolve;
+    });
+    await page.route('**/exercise.*.js', async (route) => {
+      await clicked;
+      await route.continue();
+    });
+    await page.goto(`${demo().address}isolated-pawn.html`);
+    const exercise = page.locator('.exercise').first();
+    await page.mouse.move(9, 9);
+    await exercise.scrollIntoViewIfNeeded();
     for (const square of ['c6', 'b4']) {
       const { x, y } = await middleOf(exercise, square);
       await page.mouse.click(x, y);
     }
+    letIn();
     await expect.poll(() => exercise.locator('[aria-live]').textContent()).toContain('Right.');
   }));
 

@@ -1,4 +1,5 @@
 import type { CourseTable } from '../../contract/course-table.ts';
+import { loadScript } from '../load-script.ts';
 import type { Report } from './compare-blob.ts';
 import type { Answer, Task } from './worker.ts';
 
@@ -70,7 +71,7 @@ function runInSlices(
   let stopped = false;
   const rest = () => new Promise<void>((resolve) => setTimeout(resolve));
   const run = async () => {
-    await loadScript(script);
+    if (globalThis.compareBlobHere === undefined) await loadScript(script);
     const compare = globalThis.compareBlobHere;
     if (compare === undefined) throw new Error(script);
     await compare(table, blob, async (report) => {
@@ -90,15 +91,4 @@ function runInSlices(
       stopped = true;
     },
   };
-}
-
-function loadScript(address: string): Promise<void> {
-  if (globalThis.compareBlobHere !== undefined) return Promise.resolve();
-  return new Promise((resolve, reject) => {
-    const script = document.createElement('script');
-    script.src = address;
-    script.addEventListener('load', () => resolve());
-    script.addEventListener('error', () => reject(new Error(address)));
-    document.head.append(script);
-  });
 }

@@ -1,5 +1,5 @@
 /** While an exercise is in sight, the page's own board gives way to it where it lies above the text. */
-export function makeWay(exercises: readonly HTMLElement[]): void {
+export function makeWay(): (exerciseBoard: Element) => void {
   const inSight = new Set<Element>();
   const observer = new IntersectionObserver(
     (entries) => {
@@ -11,8 +11,5 @@ export function makeWay(exercises: readonly HTMLElement[]): void {
     },
     { threshold: 0.3 },
   );
-  for (const exercise of exercises) {
-    const board = exercise.querySelector('course-board');
-    if (board !== null) observer.observe(board);
-  }
+  return (board) => observer.observe(board);
 }

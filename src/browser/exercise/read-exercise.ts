@@ -3,7 +3,7 @@ import { dataOf } from '../../contract/attributes.ts';
 import type { ChapterWords } from '../../contract/words.ts';
 import type { BoardMove } from '../board/board-state.ts';
 import { wordsOf } from '../board/board-words.ts';
-import { CourseBoard } from '../board/course-board.ts';
+import type { CourseBoard } from '../board/course-board.ts';
 import { readLegal } from '../board/read-legal.ts';
 import { readSpots, type Spot } from '../spots.ts';
 
@@ -33,9 +33,10 @@ export interface Line {
 
 /** Reads an exercise from its section; nothing where it has no board or no answer. */
 export function readExercise(section: HTMLElement): Exercise | undefined {
-  const board = section.querySelector('course-board');
+  // The class of the page's own script: this one is loaded beside it and knows its type only.
+  const board = section.querySelector<CourseBoard>('course-board:defined');
   const fold = section.querySelector<HTMLElement>('.exercise-help > .answer');
-  if (!(board instanceof CourseBoard) || fold === null) return undefined;
+  if (board === null || fold === null) return undefined;
   const { legal = '', p: position = '', last = '', view, turn } = dataOf('exercise', section);
   const [placement = ''] = position.split(' ');
   const spots = readSpots(section, '.moves');

@@ -1,34 +1,29 @@
-import { numberSign } from '../chess/letters.ts';
-import { fill } from '../contract/sentence.ts';
-import { type BoardMove, onBoard } from './board/board-state.ts';
-import { makeMoveEntry } from './board/move-entry.ts';
-import { make, makeButton } from './element.ts';
-import { judgeMove } from './exercise/judge-move.ts';
-import { makeWay } from './exercise/make-way.ts';
-import { type Exercise, type Line, readExercise } from './exercise/read-exercise.ts';
-import { showPosition } from './exercise/show-position.ts';
-import { makeTalk } from './exercise/talk.ts';
-import { walkLines } from './exercise/walk-lines.ts';
-import type { Spot } from './spots.ts';
-import { whenIdle } from './when-idle.ts';
+import { numberSign } from '../../chess/letters.ts';
+import { fill } from '../../contract/sentence.ts';
+import { type BoardMove, onBoard } from '../board/board-state.ts';
+import { makeMoveEntry } from '../board/move-entry.ts';
+import { make, makeButton } from '../element.ts';
+import type { Spot } from '../spots.ts';
+import { onExercise } from './begin.ts';
+import { judgeMove } from './judge-move.ts';
+import { makeWay } from './make-way.ts';
+import { type Exercise, type Line, readExercise } from './read-exercise.ts';
+import { showPosition } from './show-position.ts';
+import { makeTalk } from './talk.ts';
+import { walkLines } from './walk-lines.ts';
 
-/**
- * Makes every exercise of the page live, one after the other: it is answered on its board or by
- * typing. Until then its answer is folded in the text, as without scripts.
- */
-export function startExercises(root: ParentNode): void {
-  const sections = [...root.querySelectorAll<HTMLElement>('.exercise')];
-  makeWay(sections);
-  const startNext = () => {
-    const section = sections.shift();
-    if (section === undefined) return;
-    // By then it may be gone from the page.
-    const exercise = section.isConnected ? readExercise(section) : undefined;
-    if (exercise !== undefined) startExercise(section, exercise);
-    whenIdle(startNext);
-  };
-  whenIdle(startNext);
-}
+/** Loaded for the first exercise that a reader comes near: each is then answered on its board or by typing. */
+const begun = new WeakSet<HTMLElement>();
+const makesWay = makeWay();
+
+onExercise((section) => {
+  if (begun.has(section)) return;
+  begun.add(section);
+  const exercise = readExercise(section);
+  if (exercise === undefined) return;
+  startExercise(section, exercise);
+  makesWay(exercise.board);
+});
 
 function startExercise(section: HTMLElement, exercise: Exercise): void {
   const { board, words, legal, lines, spots } = exercise;
