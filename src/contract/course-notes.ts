@@ -8,6 +8,10 @@ export interface CourseNotes {
   /** Raised when a reader of older notes would misread these. */
   readonly format: 1;
   readonly starts: readonly LineStart[];
+  /** Indices of positions in which the course advises a move that practice does not ask. */
+  readonly unasked: readonly number[];
+  /** Indices of positions that lines of practice keep away from, unless they lead to what is asked. */
+  readonly aside: readonly number[];
   /** By `noteName`. */
   readonly notes: Readonly<Record<string, MoveNote>>;
 }

@@ -13,10 +13,10 @@ import {
   type GraphPosition,
   type MoveNode,
   type NodeRef,
+  positionsBefore,
   taughtInCourse,
   wayTo,
 } from '../model/index.ts';
-import { positionsBefore } from './positions-before.ts';
 
 /** A reply that a course lacks, and what speaks for writing it: at least one of `known`, `engine` and `games`. */
 export interface Gap {

@@ -34,6 +34,8 @@ export {
   nodeAt,
 } from './queries/node-at.ts';
 export { playedTrees } from './queries/played-trees.ts';
+export { positionsBefore } from './queries/positions-before.ts';
+export { type Practised, practisedIn } from './queries/practised.ts';
 export { problemsIn } from './queries/problems-in.ts';
 export { movesSpokenOf, speaksOf } from './queries/spoken-of.ts';
 export { type StandsAt, standsAt } from './queries/stands-at.ts';

@@ -8,6 +8,7 @@ import type { Place } from '../diagnostics/index.ts';
 import type {
   CourseProblem,
   CourseSettings,
+  Learn,
   MissingId,
   NewsSyntax,
   NodeRef,
@@ -22,6 +23,7 @@ export type {
   DirectiveName,
   DirectiveNode,
   EngineMargins,
+  Learn,
   NodeRef,
   PositionLinkNode,
   ProseMove,
@@ -54,6 +56,8 @@ export interface Chapter {
   readonly id: string;
   readonly title: string;
   readonly summary?: string;
+  /** What practice asks of it, where it says so. */
+  readonly learn?: Learn;
   /** Path relative to the course folder, with `/`: what references name the chapter by. */
   readonly file: string;
   /** The Markdown tree, blocks and directives replaced by the nodes of `read/nodes.ts`. */
@@ -123,6 +127,8 @@ interface BlockBase {
 export interface MovesBlock extends BlockBase {
   readonly kind: 'moves';
   readonly nodes: readonly MoveNode[];
+  /** What practice asks of it, where it says so itself. */
+  readonly learn?: Learn;
   /** Label of `from="…"`, if the block starts from one. */
   readonly from?: LabelUse;
   /** Tag pairs of a pasted game. */
@@ -145,7 +151,7 @@ export interface MoveNode extends WrittenNode {
   readonly marks: readonly Square[];
   readonly arrows: readonly Arrow[];
   readonly labels: readonly string[];
-  /** `:claim`, `:same`, `:later`, `:end`, `:option` said of this node, in comments or prose. */
+  /** `:claim`, `:same`, `:later`, `:end`, `:option`, `:learn` said of this node, in comments or prose. */
   readonly statements: readonly Statement[];
 }
 
@@ -160,7 +166,7 @@ export interface Arrow {
   readonly place: Place;
 }
 
-export const statementNames = ['claim', 'same', 'later', 'end', 'option'] as const;
+export const statementNames = ['claim', 'same', 'later', 'end', 'option', 'learn'] as const;
 
 export interface Statement {
   readonly name: (typeof statementNames)[number];

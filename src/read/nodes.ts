@@ -36,6 +36,7 @@ export const directiveNames = [
   'later',
   'end',
   'option',
+  'learn',
   'judge',
   'allow',
 ] as const;

@@ -2,6 +2,7 @@ import type { Code } from 'mdast';
 import { nearestName } from '../diagnostics/index.ts';
 import { type BlockContext, checkAttributes, pickAttribute, readView } from './block-context.ts';
 import { type Fence, readFence } from './fence.ts';
+import { readLearn } from './learn.ts';
 import { readDiagram } from './read-diagram.ts';
 import { readExercise } from './read-exercise.ts';
 import { readGame } from './read-game.ts';
@@ -12,7 +13,7 @@ import type { BlockSyntax } from './types.ts';
 export const blockNames = ['moves', 'diagram', 'exercise', 'game', 'pattern'] as const;
 
 const attributes: Readonly<Record<(typeof blockNames)[number], readonly string[]>> = {
-  moves: ['from', 'fen', 'view'],
+  moves: ['from', 'fen', 'view', 'learn'],
   diagram: ['at', 'fen', 'after', 'view'],
   exercise: ['at', 'fen', 'after', 'view'],
   game: ['file', 'number', 'from', 'to', 'view'],
@@ -40,6 +41,7 @@ export function readBlock(node: Code, context: BlockContext): BlockSyntax | unde
         kind: 'moves',
         ...shared,
         ...pickAttribute(fence, ['from', 'fen'], context),
+        ...readLearn(fence, context),
         moves: readMoves(fence.content, fence.pointAt, context),
       };
     case 'diagram':

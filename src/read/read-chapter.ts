@@ -7,6 +7,7 @@ import { createBlockKeys } from './block-key.ts';
 import { cleanText } from './clean-text.ts';
 import type { FileText } from './fence.ts';
 import { isLongId, titleText } from './front-texts.ts';
+import { learnWords } from './learn.ts';
 import { limitTree } from './limits/index.ts';
 import type { BlockNode } from './nodes.ts';
 import { readBlock } from './read-block.ts';
@@ -50,6 +51,7 @@ const schema = z.strictObject(
         error: `another word, since the site has a page or folder of that name (${reservedIds.join(', ')})`,
       })
       .optional(),
+    learn: z.enum(learnWords, { error: '`all`, `main` or `none`' }).optional(),
   },
   { error: 'a list of `name: value` lines' },
 );
@@ -127,6 +129,7 @@ export function readChapter(
     id,
     title: front.title ?? idFromFile(source.path),
     ...(front.summary === undefined ? {} : { summary: front.summary }),
+    ...(front.learn === undefined ? {} : { learn: front.learn }),
     file: source.path,
     body,
     blocks,

@@ -1,6 +1,7 @@
 import type { PhrasingContent } from 'mdast';
 import type { TextDirective } from 'mdast-util-directive';
 import { nearestName } from '../diagnostics/index.ts';
+import { isLearnWord, learnHint } from './learn.ts';
 import { arrowProblem, isLabel, labelHint, squareProblem } from './names.ts';
 import { type DirectiveName, type DirectiveNode, directiveNames } from './nodes.ts';
 import { readJudgement } from './read-judgement.ts';
@@ -111,6 +112,13 @@ function argumentProblem(name: DirectiveName, argument: string) {
         : {
             message: '`:allow[…]` needs the id of a rule and a reason.',
             hint: 'Write `:allow[rule-id the reason]` on the line of the finding.',
+          };
+    case 'learn':
+      return isLearnWord(argument)
+        ? undefined
+        : {
+            message: `\`${argument}\` does not say what practice asks.`,
+            hint: learnHint(argument),
           };
     case 'end':
       return argument === ''

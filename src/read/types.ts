@@ -33,6 +33,9 @@ export interface CourseFiles {
 
 export type Side = Color | 'both';
 
+/** What practice asks of moves: all; the main line without its variations; none of them. */
+export type Learn = 'all' | 'main' | 'none';
+
 export interface CourseSettings {
   readonly title: string;
   /**
@@ -104,6 +107,8 @@ export interface ChapterSyntax {
   readonly id: string;
   readonly title: string;
   readonly summary?: string;
+  /** What practice asks of it; what its blocks start from says so where it is absent. */
+  readonly learn?: Learn;
   readonly file: string;
   readonly body: Root;
   readonly blocks: readonly BlockSyntax[];
@@ -138,6 +143,8 @@ export interface MovesSyntax {
   readonly key: string;
   readonly place: Place;
   readonly view?: Color;
+  /** What practice asks of it, where it says so itself. */
+  readonly learn?: Learn;
   readonly from?: PlacedText;
   readonly fen?: PlacedText;
   readonly moves: TreeSyntax;

@@ -13,6 +13,7 @@ export const silentDirectives: ReadonlySet<DirectiveName> = new Set<DirectiveNam
   'threat',
   'guard',
   'claim',
+  'learn',
   'allow',
 ]);
 

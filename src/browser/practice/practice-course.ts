@@ -20,12 +20,15 @@ export interface PracticeCourse {
   readonly items: readonly CourseItem[];
   /** By position. */
   readonly itemAt: ReadonlyMap<number, CourseItem>;
+  /** Positions that lines keep away from. */
+  readonly aside: ReadonlySet<number>;
 }
 
 export function practiceCourse(table: CourseTable, notes: CourseNotes): PracticeCourse {
+  const unasked = new Set(notes.unasked);
   const items = table.positions.flatMap(({ key, moves }, position): CourseItem[] => {
     const advised = moves.filter(({ kind }) => kind === 'advice');
-    if (advised.length === 0) return [];
+    if (advised.length === 0 || unasked.has(position)) return [];
     const chapters = advised.flatMap(({ at }) => at.map(([chapter]) => chapter));
     return [
       {
@@ -36,7 +39,8 @@ export function practiceCourse(table: CourseTable, notes: CourseNotes): Practice
       },
     ];
   });
-  return { table, notes, items, itemAt: new Map(items.map((item) => [item.position, item])) };
+  const itemAt = new Map(items.map((item) => [item.position, item]));
+  return { table, notes, items, itemAt, aside: new Set(notes.aside) };
 }
 
 /** A move of the table and the position that it is played in. */
@@ -52,20 +56,25 @@ export interface Way {
   readonly target: number;
 }
 
-/** Moves that a way may take: the course's own, then also what it mentions, then also its warnings. */
+/**
+ * What a way may take, the best first: the course's advice and the replies to it; the same where it must pass through
+ * what stands aside; then also what the course mentions, then also its warnings.
+ */
 const tiers = [
-  ['advice', 'reply'],
-  ['advice', 'reply', 'option'],
-  ['advice', 'reply', 'option', 'bad'],
+  { kinds: ['advice', 'reply'], aside: false },
+  { kinds: ['advice', 'reply'], aside: true },
+  { kinds: ['advice', 'reply', 'option'], aside: true },
+  { kinds: ['advice', 'reply', 'option', 'bad'], aside: true },
 ] as const;
+type Tier = (typeof tiers)[number];
 
-/** The shortest way on from a position, through replies of the other side and the course's moves. */
+/** The shortest way on from a position, through the course's advice and replies to it, to one of those wanted. */
 export function wayOn(
   course: PracticeCourse,
   from: number,
   wanted: ReadonlySet<number>,
 ): Way | undefined {
-  return search(course, [{ position: from, start: undefined }], wanted);
+  return search(course, tiers[0], [{ position: from, start: undefined }], wanted);
 }
 
 /**
@@ -77,15 +86,17 @@ export function wayTo(
   target: number,
   chapters: ReadonlySet<number>,
 ): Way & { readonly start: LineStart } {
-  const all = course.notes.starts;
-  const near = all.filter(({ chapter }) => chapters.has(chapter));
-  for (const starts of [near, all]) {
-    const sources = starts.map((start) => ({ position: start.position, start }));
-    const found = search(course, sources, new Set([target]));
-    if (found?.start !== undefined) return { ...found, start: found.start };
+  const all = course.notes.starts.map((start) => ({ position: start.position, start }));
+  const near = all.filter(({ start }) => chapters.has(start.chapter));
+  const wanted = new Set([target]);
+  for (const tier of tiers) {
+    for (const sources of [near, all]) {
+      const found = search(course, tier, sources, wanted);
+      if (found?.start !== undefined) return { ...found, start: found.start };
+    }
   }
-  const chapter = course.table.positions[target]?.at[0]?.[0] ?? 0;
-  return { start: { chapter, position: target, number: 1 }, steps: [], target };
+  const { at, number = 1 } = course.table.positions[target] ?? { at: [] };
+  return { start: { chapter: at[0]?.[0] ?? 0, position: target, number }, steps: [], target };
 }
 
 interface Source {
@@ -94,23 +105,25 @@ interface Source {
 }
 
 function search(
-  { table }: PracticeCourse,
+  { table, aside }: PracticeCourse,
+  tier: Tier,
   sources: readonly Source[],
   wanted: ReadonlySet<number>,
 ): Way | undefined {
-  for (const kinds of tiers) {
-    const allowed = new Set<string>(kinds);
-    const before = new Map<number, Step | Source>();
-    for (const source of sources) {
-      if (!before.has(source.position)) before.set(source.position, source);
+  const kinds = new Set<string>(tier.kinds);
+  const isOpen = (position: number) => tier.aside || !aside.has(position) || wanted.has(position);
+  const before = new Map<number, Step | Source>();
+  for (const source of sources) {
+    if (!before.has(source.position) && isOpen(source.position)) {
+      before.set(source.position, source);
     }
-    // A map keeps the order in which positions were reached, and grows while it is walked.
-    for (const position of before.keys()) {
-      if (wanted.has(position)) return trace(before, position);
-      for (const move of table.positions[position]?.moves ?? []) {
-        if (allowed.has(move.kind) && !before.has(move.to)) {
-          before.set(move.to, { from: position, move });
-        }
+  }
+  // A map keeps the order in which positions were reached, and grows while it is walked.
+  for (const position of before.keys()) {
+    if (wanted.has(position)) return trace(before, position);
+    for (const move of table.positions[position]?.moves ?? []) {
+      if (kinds.has(move.kind) && !before.has(move.to) && isOpen(move.to)) {
+        before.set(move.to, { from: position, move });
       }
     }
   }

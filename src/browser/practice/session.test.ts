@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { practiceCourse, wayOn, wayTo } from './practice-course.ts';
 import {
   begin,
   giveHint,
@@ -164,4 +165,34 @@ test('what another tab has answered is left out, but not under the hands of the 
   const rest = leaveOut(session, positions);
   expect(rest.tasks).toHaveLength(1);
   expect(rest.stage).toBe(session.stage);
+});
+
+test('what stands aside is neither asked nor passed through, unless it leads to what is asked', () => {
+  const whole = smallCourse([['e4 e5 Nf3 Nc6 Bb5', 'e4~ e5 Bc4 Nc6 Nf3']]);
+  const at = (advice: string) =>
+    whole.items.find((item) => item.advice[0] === advice)?.position ?? -1;
+  const { unasked, aside } = { unasked: [at('Bc4')], aside: [at('Bb5')] };
+  const course = practiceCourse(whole.table, { ...whole.notes, unasked, aside });
+  expect(course.itemAt.has(at('Bc4'))).toBe(false);
+  const from = course.table.positions[at('e4')]?.moves[0]?.to ?? -1;
+  const beyond = course.table.positions[at('Bb5')]?.moves[0]?.to ?? -1;
+  expect(wayOn(course, from, new Set([beyond]))).toBeUndefined();
+  expect(wayTo(course, beyond, new Set([0])).steps.map(({ move }) => move.san)).toEqual([
+    'e4',
+    'e5',
+    'Nf3',
+    'Nc6',
+    'Bb5',
+  ]);
+});
+
+test('a line does not go on through a move that the course only mentions', () => {
+  const course = smallCourse([['e4 e5 Nf3', 'e4 c5 Bc4~ Nc6 Nf3']]);
+  const [first, ...others] = course.items;
+  const later = others.find(({ position }) => position !== first?.position);
+  expect(first && later && others.length).toBe(2);
+  const mentioned = course.items.find(({ key }) => key.startsWith('r1bqkbnr'));
+  expect(
+    wayOn(course, first?.position ?? -1, new Set([mentioned?.position ?? -1])),
+  ).toBeUndefined();
 });

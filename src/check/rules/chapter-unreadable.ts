@@ -37,6 +37,24 @@ outside the course: the finding names the place and what to write.
       ],
     },
     {
+      title: 'A word that does not say what practice asks',
+      course: '```moves learn="maine"\n1. e4 e5 {:learn[nothing]} 2. Nf3\n```',
+      findings: [
+        {
+          start: '1:17',
+          end: '1:22',
+          message: '`maine` does not say what practice asks.',
+          hint: 'Did you mean `main`? Write `all`, `main` (the main line without its variations) or `none` (for reference only).',
+        },
+        {
+          start: '2:11',
+          end: '2:26',
+          message: '`nothing` does not say what practice asks.',
+          hint: 'Write `all`, `main` (the main line without its variations) or `none` (for reference only).',
+        },
+      ],
+    },
+    {
       title: 'A colon in prose is no directive',
       course: 'The ratio is 3:1, at 10:30, White:Black.',
       findings: [],

@@ -49,6 +49,7 @@ export function finishBlock(block: BlockInWork, around: BlockSurroundings): Bloc
         ...base,
         kind: 'moves',
         nodes: tree.nodes,
+        ...(syntax.learn === undefined ? {} : { learn: syntax.learn }),
         ...(syntax.from ? { from: labelUse(syntax.from) } : {}),
         ...tagsAndResult(syntax.moves),
       };

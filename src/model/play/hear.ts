@@ -186,6 +186,7 @@ function statement(name: DirectiveNode['name'], argument: string, place: Place) 
     case 'claim':
     case 'end':
     case 'option':
+    case 'learn':
       return { statement: { name, argument, place } };
     default:
       return {};

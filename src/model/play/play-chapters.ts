@@ -102,6 +102,7 @@ function finishChapter(
       id: syntax.id,
       title: syntax.title,
       ...(syntax.summary === undefined ? {} : { summary: syntax.summary }),
+      ...(syntax.learn === undefined ? {} : { learn: syntax.learn }),
       file: syntax.file,
       body: syntax.body,
       media: syntax.media,

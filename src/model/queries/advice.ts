@@ -22,6 +22,14 @@ export function adviceOf(course: Course): ReadonlyMap<string, readonly Advice[]>
   return found;
 }
 
+/**
+ * Whether a node stands at or behind a move of the course's side that is an option or called bad, in its own block or
+ * in those that its block starts from.
+ */
+export function isAside(course: Course, block: MovesBlock, node: number): boolean {
+  return asideIn(block, course.settings.side).has(node) || asideStarts(course)(block);
+}
+
 function collect(course: Course): Map<string, Advice[]> {
   const advice = new Map<string, Advice[]>();
   const { side } = course.settings;
@@ -43,8 +51,16 @@ function collect(course: Course): Map<string, Advice[]> {
   return advice;
 }
 
+const startsKnown = new WeakMap<Course, (block: MovesBlock) => boolean>();
+
 /** Whether a block starts from a position that stands aside in its own block, or in one before that. */
 function asideStarts(course: Course): (block: MovesBlock) => boolean {
+  const known = startsKnown.get(course) ?? findAsideStarts(course);
+  startsKnown.set(course, known);
+  return known;
+}
+
+function findAsideStarts(course: Course): (block: MovesBlock) => boolean {
   const { side } = course.settings;
   const found = new Map<MovesBlock, boolean>();
   const startsAside = (block: MovesBlock): boolean => {
@@ -83,8 +99,18 @@ function collectIn(block: MovesBlock, side: Side): Set<number> {
   return found;
 }
 
+const asideKnown = new WeakMap<MovesBlock, { readonly side: Side; readonly aside: Set<number> }>();
+
 /** The nodes at and behind each move of the course's side that is an option or called bad. */
-function asideIn({ nodes }: MovesBlock, side: Side): ReadonlySet<number> {
+function asideIn(block: MovesBlock, side: Side): ReadonlySet<number> {
+  const known = asideKnown.get(block);
+  if (known?.side === side) return known.aside;
+  const aside = findAside(block, side);
+  asideKnown.set(block, { side, aside });
+  return aside;
+}
+
+function findAside({ nodes }: MovesBlock, side: Side): Set<number> {
   const found = new Set<number>();
   // Parents stand before their children.
   for (const node of nodes) {

@@ -90,6 +90,7 @@ function directiveWords(node: DirectiveNode, { course, chapter }: WordsContext):
       return drawn(strings.letter.arrows[node.name], node.argument);
     case 'here':
     case 'claim':
+    case 'learn':
     case 'allow':
       return '';
   }

@@ -57,6 +57,16 @@ describe('notes for practice', () => {
     expect(on('e4')?.html).toBe('Good. Very good.');
   });
 
+  test('tell what practice leaves out, and where its lines do not go', () => {
+    const { notes, table } = notesOf(
+      moves('1. e4 ( 1. d4 {:option[]} d5 2. c4 ) e5 2. Nf3 Nc6 {:learn[none]} 3. Bb5'),
+    );
+    const sansAt = (positions: readonly number[]) =>
+      positions.flatMap((position) => table.positions[position]?.moves.map(({ san }) => san) ?? []);
+    expect(sansAt(notes.unasked)).toEqual(['Bb5']);
+    expect(sansAt(notes.aside).sort()).toEqual(['Bb5', 'c4', 'd5']);
+  });
+
   test('tell where lines begin, with the number of the move there', () => {
     const { notes, table } = notesOf(
       `${moves('1. e4 e5 2. Nf3 {:here[knight]} Nc6')}\n\`\`\`moves from="knight"\n2... d6 3. d4\n\`\`\`\n`,

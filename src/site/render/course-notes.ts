@@ -1,6 +1,12 @@
 import { toHtml } from 'hast-util-to-html';
 import { toHast } from 'mdast-util-to-hast';
-import type { CourseNotes, CourseTable, LineStart, MoveNote } from '../../contract/index.ts';
+import type {
+  CourseNotes,
+  CourseTable,
+  LineStart,
+  MoveNote,
+  TablePosition,
+} from '../../contract/index.ts';
 import { noteName } from '../../lookup/index.ts';
 import {
   blockAt,
@@ -8,6 +14,7 @@ import {
   chapterAt,
   type MoveNode,
   type MovesBlock,
+  practisedIn,
 } from '../../model/index.ts';
 import {
   nodeAt,
@@ -38,19 +45,19 @@ export function makeCourseNotes(base: SiteContext, table: CourseTable): CourseNo
       if (note !== undefined) notes[noteName(position, san)] = note;
     }
   });
-  return { format: 1, starts: startsOf(base, table), notes };
+  return { format: 1, starts: startsOf(base, table), ...leftOut(base, table), notes };
 }
 
 type ChapterContext = SiteContext & RenderContext;
 
-interface Told {
+interface MovePlace {
   readonly node: MoveNode;
   readonly block: MovesBlock;
   readonly context: ChapterContext;
 }
 
 /** The comments on a move wherever it stands, each once. */
-function noteOf(places: readonly Told[]): MoveNote | undefined {
+function noteOf(places: readonly MovePlace[]): MoveNote | undefined {
   const texts = places.flatMap(({ node, block, context }) =>
     commentsOn(node, block).map((comment) => renderComment(comment, context)),
   );
@@ -97,6 +104,22 @@ function renderComment({ content }: CommentNode, context: ChapterContext): strin
   );
   if (paragraph.type !== 'element') return '';
   return toHtml(resolveAll(paragraph.children, pageMedium(addresses), strings));
+}
+
+/** What practice leaves out, as indices in the table. */
+function leftOut(
+  { course }: SiteContext,
+  { positions }: CourseTable,
+): Pick<CourseNotes, 'unasked' | 'aside'> {
+  const { asked, aside } = practisedIn(course);
+  const where = (holds: (position: TablePosition) => boolean) =>
+    positions.flatMap((position, index) => (holds(position) ? [index] : []));
+  return {
+    unasked: where(
+      ({ key, moves }) => !asked.has(key) && moves.some(({ kind }) => kind === 'advice'),
+    ),
+    aside: where(({ key }) => aside.has(key)),
+  };
 }
 
 function startsOf({ course }: SiteContext, { positions }: CourseTable): LineStart[] {

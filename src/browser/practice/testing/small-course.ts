@@ -75,7 +75,13 @@ export function smallCourse(
       .map(({ san }) => [`${index} ${san}`, { html: `On ${san}.` }] as const),
   );
   const starts = chapters.map((_, chapter) => ({ chapter, position: 0, number: 1 }));
-  return practiceCourse(table, { format: 1, starts, notes: Object.fromEntries(notes) });
+  return practiceCourse(table, {
+    format: 1,
+    starts,
+    unasked: [],
+    aside: [],
+    notes: Object.fromEntries(notes),
+  });
 }
 
 function kindOf(written: string, own: boolean): TableMoveKind {

@@ -1,4 +1,5 @@
-import { type Course, nodeAt } from '../model/index.ts';
+import type { Course } from '../types.ts';
+import { nodeAt } from './node-at.ts';
 
 /**
  * The keys of the positions from which the course's moves lead to the one that its setting `begins` names, which is
