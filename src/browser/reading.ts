@@ -1,6 +1,7 @@
 import { onBoard } from './board/board-state.ts';
 import { wordsOf } from './board/board-words.ts';
 import type { CourseBoard } from './board/course-board.ts';
+import { linkMoves } from './link-moves.ts';
 import { noteAddress } from './reading/address.ts';
 import { coveredBy, keepRoomAbove } from './reading/covered.ts';
 import { followReading } from './reading/follow.ts';
@@ -20,6 +21,7 @@ export function startReading(board: CourseBoard, article: HTMLElement): void {
   const spots = readSpots(article);
   const [first] = spots.values();
   if (first === undefined) return;
+  linkMoves(spots);
   keepRoomAbove(board);
   const hold = createHold();
   const steps = createSteps();

@@ -1,7 +1,8 @@
 import type { Color, Square } from '../chess/types.ts';
 import { dataOf } from '../contract/attributes.ts';
-import { positionAddress, readPositionAddress } from '../contract/position-address.ts';
+import { readPositionAddress } from '../contract/position-address.ts';
 import type { BoardArrow } from '../draw/arrows.ts';
+import { squaresOfMove } from './squares-of-move.ts';
 
 /** One position of the page's moves: a move's link in the text, or a block for its start. */
 export interface Spot {
@@ -85,11 +86,10 @@ function spotOf(
     children: [],
     view,
     get placement() {
-      return data.p?.split(' ')[0] ?? readPositionAddress(element.id)?.placement ?? noPieces;
+      return readPositionAddress(data.p ?? element.id)?.placement ?? noPieces;
     },
     get address() {
-      if (data.p !== undefined) return positionAddress(data.p);
-      return readPositionAddress(element.id)?.plain ?? '';
+      return readPositionAddress(data.p ?? element.id)?.plain ?? '';
     },
     get marks() {
       return words(data.mark);
@@ -112,13 +112,12 @@ function spotOf(
     },
     get move() {
       if (ply === undefined) return undefined;
-      const { m = '' } = data;
+      const color: Color = ply % 2 === 0 ? 'white' : 'black';
       return {
         san: (element.textContent ?? '').replace(/^\d+\.+\s*/, ''),
         number: ply >> 1,
-        color: ply % 2 === 0 ? ('white' as const) : ('black' as const),
-        from: m.slice(0, 2),
-        to: m.slice(2, 4),
+        color,
+        ...squaresOfMove(parent?.placement ?? noPieces, this.placement, color),
       };
     },
   };

@@ -30,10 +30,11 @@ export interface DataAttributes {
     /** Number and side of its first move: `7b`. */
     readonly start: string;
   };
-  /** A move that can be played through. */
+  /**
+   * A move that can be played through. What follows from the positions is left out, since a page has hundreds
+   * of moves: its squares, and its address as a link.
+   */
   readonly move: BoardData & {
-    /** From and to: `g1f3`. */
-    readonly m: string;
     /** Index of its parent among the moves of its block, where that is not the move before it. */
     readonly up?: number | undefined;
     /** Where else the course reaches its position: addresses and moves, in turn. */
@@ -42,6 +43,7 @@ export interface DataAttributes {
   readonly exercise: {
     readonly view: Color;
     readonly turn: Color;
+    /** `Position.key`. */
     readonly p: string;
     /** The move that led to its position: `g1f3`. */
     readonly last?: string | undefined;
@@ -54,7 +56,7 @@ export interface DataAttributes {
 
 /** What a board shows at a place in the text. */
 interface BoardData {
-  /** `Position.key`, where the id is not the address of the position. */
+  /** The address of the position (`position-address.ts`), where the id is another. */
   readonly p?: string | undefined;
   /** Squares. */
   readonly mark?: string | undefined;

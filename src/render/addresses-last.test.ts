@@ -21,7 +21,8 @@ function placesIn(html: string): Place[] {
   )) {
     if (!tag.startsWith('<a ')) block += 1;
     const id = / id="([^"]*)"/.exec(tag)?.[1] ?? '';
-    const key = / data-p="([^"]*)"/.exec(tag)?.[1] ?? readPositionAddress(id)?.key;
+    const told = / data-p="([^"]*)"/.exec(tag)?.[1];
+    const key = readPositionAddress(told ?? id)?.key ?? told;
     if (key === undefined || of === undefined) {
       if (key === undefined) continue;
     }

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { readPositionAddress } from '../contract/position-address.ts';
 import { readableText, renderCourse } from '../site/render/testing/render-course.ts';
 
 const open = '```moves\n1. e4 e5 2. Nf3 Nc6 {:here[open]} 3. Bb5 a6\n```\n';
@@ -48,8 +49,9 @@ describe('an exercise', () => {
   });
 
   test('carries the position after each move of its lines', () => {
-    const [, placement] = /data-p="([^"]*)"[^>]*>4\./.exec(exercise) ?? [];
-    expect(placement).toBe('r1bqkbnr/1ppp1ppp/p1n5/4p3/B3P3/5N2/PPPP1PPP/RNBQK2R b KQkq -');
+    const [, address] = /data-p="([^"]*)"[^>]*>4\./.exec(exercise) ?? [];
+    const key = 'r1bqkbnr/1ppp1ppp/p1n5/4p3/B3P3/5N2/PPPP1PPP/RNBQK2R b KQkq -';
+    expect(readPositionAddress(address ?? '')?.key).toBe(key);
   });
 
   test('does not end the page’s own line: its ids are its own', () => {

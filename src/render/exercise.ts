@@ -12,7 +12,7 @@ import { sanText } from './notation.ts';
 /**
  * A question with its board. Without a script the answer is folded below it; with one it is found
  * on the board: `data-legal` has the legal moves as `san:uci` such as `e8=Q:e7e8q`,
- * and each line carries its first move in `data-m` and the positions after its moves.
+ * and each line carries the positions after its moves.
  */
 export function renderExercise(
   context: RenderContext,

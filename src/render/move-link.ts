@@ -1,6 +1,6 @@
 import type { ElementContent } from 'hast';
 import { numberSign } from '../chess/index.ts';
-import { dataProperties, readPositionAddress } from '../contract/index.ts';
+import { dataProperties, positionAddress, readPositionAddress } from '../contract/index.ts';
 import type { MoveNode } from '../model/index.ts';
 import { glyphSign } from '../movetext/index.ts';
 import type { Strings } from '../strings/index.ts';
@@ -56,7 +56,6 @@ export function moveLink(
       className: ['move'],
       id,
       ...dataProperties('move', {
-        m: move.from + move.to,
         ...boardData(node, id),
         // The parent is the move before it in the text unless told otherwise.
         up: node.parent === node.index - 1 ? undefined : node.parent,
@@ -75,7 +74,7 @@ export function boardData(node: MoveNode, id: string) {
   const pairs = (meaning: string) =>
     listOf(arrows.filter((arrow) => arrow.meaning === meaning).map(({ from, to }) => from + to));
   return {
-    p: told ? undefined : position?.key,
+    p: told || position === undefined ? undefined : positionAddress(position.key),
     mark: listOf(marks),
     plan: pairs('plan'),
     threat: pairs('threat'),

@@ -60,16 +60,18 @@ function resolveElement(node: Element, medium: Medium, strings: Strings): Elemen
   return [isPlayed ? playable(made, medium) : addressed(made, medium)];
 }
 
-/** A move as a page has it: a link to itself that carries all the board needs. */
+/**
+ * A move as a page has it: it carries all the board needs. The page's script makes a link to itself of it
+ * (`browser/link-moves.ts`): without a script there is no board that it could lead to.
+ */
 function playable(node: Element, { addressOf }: Medium): Element {
   const { className, id, ...rest } = node.properties;
   const also = node.data?.meetings?.map(({ ref, move }) => {
     const address = addressOf({ to: 'place', ref });
     return `${address} ${move}`;
   });
-  const href = `#${encodeURIComponent(String(id))}`;
   const dataAlso = also && also.length > 0 ? { dataAlso: also.join(' ') } : {};
-  return { ...node, properties: { className, id, href, ...rest, ...dataAlso } };
+  return { ...node, properties: { className, id, ...rest, ...dataAlso } };
 }
 
 /** A link with its address; without one it is text. */

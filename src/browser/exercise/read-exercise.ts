@@ -5,6 +5,7 @@ import type { BoardMove } from '../board/board-state.ts';
 import { wordsOf } from '../board/board-words.ts';
 import type { CourseBoard } from '../board/course-board.ts';
 import { readLegal } from '../board/read-legal.ts';
+import { linkMoves } from '../link-moves.ts';
 import { readSpots, type Spot } from '../spots.ts';
 
 /** An exercise as it stands in the page. */
@@ -40,6 +41,7 @@ export function readExercise(section: HTMLElement): Exercise | undefined {
   const { legal = '', p: position = '', last = '', view, turn } = dataOf('exercise', section);
   const [placement = ''] = position.split(' ');
   const spots = readSpots(section, '.moves');
+  linkMoves(spots);
   return {
     words: wordsOf(section, 'chapter'),
     board,
