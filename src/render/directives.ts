@@ -1,7 +1,9 @@
 import type { ElementContent } from 'hast';
+import type { Nodes } from 'mdast';
 import { type DirectiveName, type DirectiveNode, readJudgement } from '../model/index.ts';
 import { positionInWords, type RenderContext } from './context.ts';
 import { element, linkTo } from './hast.ts';
+import { referenceWords } from './reference-words.ts';
 
 export type { DirectiveName };
 
@@ -17,27 +19,21 @@ export const silentDirectives: ReadonlySet<DirectiveName> = new Set<DirectiveNam
   'allow',
 ]);
 
-/** What a directive prints in the text. */
+/** What a directive prints in the text; `among` is what it stands among. */
 export function renderDirective(
   context: RenderContext,
-  { name, argument }: DirectiveNode,
+  node: DirectiveNode,
+  among: readonly Nodes[],
 ): ElementContent[] {
+  const { name, argument } = node;
   const { strings } = context;
   switch (name) {
     case 'same':
-      return [
-        element('span', { className: ['same'] }, [
-          `${strings.sameAs} `,
-          ...link(context, argument),
-        ]),
-      ];
-    case 'later':
-      return [
-        element('span', { className: ['later'] }, [
-          `${strings.comesLater} `,
-          ...link(context, argument),
-        ]),
-      ];
+    case 'later': {
+      const { before, after } = referenceWords(node, among, strings);
+      const words = [`${before} `, ...link(context, argument), ...(after === '' ? [] : [after])];
+      return [element('span', { className: [name] }, words)];
+    }
     case 'end':
       return argument === ''
         ? []

@@ -27,6 +27,7 @@ export { numberedMove, sanText } from './notation.ts';
 export { addressInSite, pageMedium } from './page-medium.ts';
 export { renderPattern } from './pattern.ts';
 export { proseHandlers } from './prose.ts';
+export { referenceWords } from './reference-words.ts';
 export { resolve, resolveAll } from './resolve.ts';
 export { tidySpaces } from './tidy-spaces.ts';
 export { writeXml } from './write-xml.ts';

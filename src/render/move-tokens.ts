@@ -4,8 +4,11 @@ import type { CommentNode, MoveNode, VariationNode } from '../model/index.ts';
 export type MoveToken =
   | { readonly kind: 'move'; readonly node: MoveNode }
   | { readonly kind: 'comment'; readonly comment: CommentNode }
-  | { readonly kind: 'open'; readonly variation: VariationNode }
+  | { readonly kind: 'open'; readonly variation: VariationNode; readonly siblings: Siblings }
   | { readonly kind: 'close' };
+
+/** The variations beside one move, in order. */
+export type Siblings = readonly VariationNode[];
 
 interface Frame {
   /** The move being told; its `after` is done up to `done`. */
@@ -25,7 +28,8 @@ export function* moveTokens(nodes: readonly MoveNode[]): Generator<MoveToken, vo
     } else if (item?.type === 'variation') {
       const first = nodes[item.first];
       if (first === undefined) continue;
-      yield { kind: 'open', variation: item };
+      const siblings = frame.node.after.filter((each) => each.type === 'variation');
+      yield { kind: 'open', variation: item, siblings };
       for (const comment of item.before) yield { kind: 'comment', comment };
       yield { kind: 'move', node: first };
       open.push({ node: first, done: 0 });

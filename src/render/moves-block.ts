@@ -8,14 +8,16 @@ import { positionInWords, type RenderContext } from './context.ts';
 import { element, linkTo, text } from './hast.ts';
 import { meetingsOf } from './meetings.ts';
 import { boardData, moveLink } from './move-link.ts';
-import { moveTokens } from './move-tokens.ts';
+import { type MoveToken, moveTokens, type Siblings } from './move-tokens.ts';
 import type { MoveTree } from './move-tree.ts';
 
-/** A variation up to this long, with nothing inside it, stays in its sentence. */
-const shortPlies = 6;
-const shortComments = 60;
+/** Up to so many variations beside a move stay in its sentence, if all are short and have nothing inside. */
+const mostInSentence = 2;
+const shortPlies = 4;
+const shortComments = 50;
 /** After a comment this long the moves begin a new paragraph. */
 const paragraphComment = 90;
+const noBreak = '\u00a0';
 /** Lists deeper than this would nest the HTML too far: the rest stays in its paragraph. */
 const deepestList = 20;
 
@@ -29,6 +31,10 @@ export type RenderComment = (content: readonly PhrasingContent[]) => ElementCont
 interface Level {
   readonly home: Element;
   readonly inline: boolean;
+  /** `b1`: what its variation is called among those around it; empty for the main line. */
+  readonly name: string;
+  /** What the name's paragraph begins with, until it is there. */
+  sign: Element | undefined;
   paragraph: Element | undefined;
   list: Element | undefined;
   /** The next move of Black needs its number: something stands between it and White's move. */
@@ -61,7 +67,7 @@ export function setMoves(
   before: readonly Element[] = [],
 ): Element {
   const home = element('div', treeProperties(tree), before, { role: 'moves' });
-  const levels: Level[] = [newLevel(home, false)];
+  const levels: Level[] = [newLevel(home, false, '')];
   for (const token of moveTokens(tree.nodes)) {
     const level = levels.at(-1);
     if (level === undefined) break;
@@ -92,7 +98,7 @@ export function setMoves(
         break;
       }
       case 'open':
-        levels.push(openVariation(tree, token.variation, level, levels.length));
+        levels.push(openVariation(tree, token, level, levels.length));
         break;
       case 'close': {
         levels.pop();
@@ -136,10 +142,12 @@ function fromLine({ course, chapter, strings }: RenderContext, block: MovesBlock
   return [element('p', { className: ['from'] }, [`${strings.startsFrom} `, link])];
 }
 
-function newLevel(home: Element, inline: boolean): Level {
+function newLevel(home: Element, inline: boolean, name: string): Level {
   return {
     home,
     inline,
+    name,
+    sign: undefined,
     paragraph: inline ? home : undefined,
     list: undefined,
     interrupted: true,
@@ -149,7 +157,9 @@ function newLevel(home: Element, inline: boolean): Level {
 
 function paragraphFor(level: Level, fresh: boolean): Element {
   if (level.paragraph === undefined || fresh) {
-    level.paragraph = element('p', {}, []);
+    const sign = level.sign === undefined ? [] : [level.sign, text(noBreak)];
+    level.sign = undefined;
+    level.paragraph = element('p', {}, sign);
     level.home.children.push(level.paragraph);
     level.list = undefined;
   }
@@ -158,18 +168,18 @@ function paragraphFor(level: Level, fresh: boolean): Element {
 
 function openVariation(
   { nodes }: MoveTree,
-  variation: VariationNode,
+  { variation, siblings }: Extract<MoveToken, { kind: 'open' }>,
   level: Level,
   depth: number,
 ): Level {
-  if (level.inline || depth > deepestList || isShort(nodes, variation)) {
+  if (level.inline || depth > deepestList || areShort(nodes, siblings)) {
     const brackets = element('span', { className: ['variation'] }, ['(']);
     const paragraph = paragraphFor(level, false);
     separate(paragraph);
     // Brackets within brackets lie flat, side by side: only a variation in a paragraph gets a span.
     if (!level.inline) paragraph.children.push(brackets);
     else paragraph.children.push(text('('));
-    return newLevel(level.inline ? level.home : brackets, true);
+    return newLevel(level.inline ? level.home : brackets, true, level.name);
   }
   level.list ??= element('ul', { className: ['variations'], role: 'list' }, [], {
     role: 'variations',
@@ -178,7 +188,20 @@ function openVariation(
   level.paragraph = undefined;
   const item = element('li', {}, []);
   level.list.children.push(item);
-  return newLevel(item, false);
+  const name = level.name + signOf(siblings.indexOf(variation), level.name);
+  const sign = element('span', { className: ['letter'] }, [`${name})`]);
+  return { ...newLevel(item, false, name), sign };
+}
+
+/** `a`, `b`, … of those beside a main line; within `b` they are `b1`, `b2`, within `b1` again `b1a`. */
+function signOf(index: number, around: string): string {
+  if (/[a-z]$/.test(around)) return String(index + 1);
+  const letter = String.fromCharCode(97 + (index % 26));
+  return letter.repeat(1 + Math.floor(index / 26));
+}
+
+function areShort(nodes: readonly MoveNode[], siblings: Siblings): boolean {
+  return siblings.length <= mostInSentence && siblings.every((each) => isShort(nodes, each));
 }
 
 function isShort(nodes: readonly MoveNode[], variation: VariationNode): boolean {

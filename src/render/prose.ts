@@ -1,5 +1,14 @@
 import type { Element, ElementContent, Properties } from 'hast';
-import type { Heading, Image, Link, ListItem, Nodes, Paragraph, PhrasingContent } from 'mdast';
+import type {
+  Heading,
+  Image,
+  Link,
+  ListItem,
+  Nodes,
+  Paragraph,
+  Parents,
+  PhrasingContent,
+} from 'mdast';
 import { defaultHandlers, type Handlers, type State } from 'mdast-util-to-hast';
 import { chapterIds } from '../addresses/index.ts';
 import { dataProperties } from '../contract/index.ts';
@@ -43,7 +52,8 @@ function courseHandlers(context: RenderContext): Handlers {
       const block = chapter.blocks[node.block];
       return block && renderBlock(context, block, phrasingOf(state));
     },
-    courseDirective: (_state, node: DirectiveNode) => renderDirective(context, node),
+    courseDirective: (_state, node: DirectiveNode, parent: Parents | undefined) =>
+      renderDirective(context, node, parent?.children ?? []),
     positionLink(state, node: PositionLinkNode) {
       const ref = context.course.labels[node.label]?.ref;
       return toPlace(ref, 'position', state.all(node));

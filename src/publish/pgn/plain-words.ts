@@ -1,6 +1,6 @@
 import type { PhrasingContent, RootContent } from 'mdast';
 import { type Course, type DirectiveNode, readJudgement } from '../../model/index.ts';
-import { positionInWords } from '../../render/index.ts';
+import { positionInWords, referenceWords } from '../../render/index.ts';
 import { stringsFor } from '../../strings/index.ts';
 
 type TextNode = RootContent | PhrasingContent;
@@ -19,13 +19,13 @@ export interface WordsContext {
  */
 export function plainWords(nodes: readonly TextNode[], context: WordsContext): string {
   return nodes
-    .map((node) => wordsOf(node, context))
+    .map((node) => wordsOf(node, context, nodes))
     .join('')
     .replace(/\s+/g, ' ')
     .trim();
 }
 
-function wordsOf(node: TextNode, context: WordsContext): string {
+function wordsOf(node: TextNode, context: WordsContext, among: readonly TextNode[]): string {
   switch (node.type) {
     case 'text':
     case 'inlineCode':
@@ -44,7 +44,7 @@ function wordsOf(node: TextNode, context: WordsContext): string {
       return /^https?:/.test(node.url) && node.url !== words ? `${words} <${node.url}>` : words;
     }
     case 'courseDirective':
-      return directiveWords(node, context);
+      return directiveWords(node, context, among);
     case 'footnoteReference':
       return ` [${node.label ?? node.identifier}]`;
     case 'footnoteDefinition':
@@ -60,11 +60,17 @@ function wordsOf(node: TextNode, context: WordsContext): string {
     case 'table':
       return ` ${plainWords(node.children, context)} `;
     default:
-      return 'children' in node ? node.children.map((each) => wordsOf(each, context)).join('') : '';
+      return 'children' in node
+        ? node.children.map((each) => wordsOf(each, context, node.children)).join('')
+        : '';
   }
 }
 
-function directiveWords(node: DirectiveNode, { course, chapter }: WordsContext): string {
+function directiveWords(
+  node: DirectiveNode,
+  { course, chapter }: WordsContext,
+  among: readonly TextNode[],
+): string {
   const strings = stringsFor(course.settings.language);
   const place = () => {
     const label = course.labels[node.argument];
@@ -73,9 +79,10 @@ function directiveWords(node: DirectiveNode, { course, chapter }: WordsContext):
   };
   switch (node.name) {
     case 'same':
-      return `${strings.sameAs} ${place()}`;
-    case 'later':
-      return `${strings.comesLater} ${place()}`;
+    case 'later': {
+      const { before, after } = referenceWords(node, among, strings);
+      return `${before} ${place()}${after}`;
+    }
     case 'end':
       return strings.lineEnds(node.argument);
     case 'option':

@@ -51,8 +51,10 @@ export const page: typeof english = {
   startPosition: 'am Anfang',
   after: (move) => `nach ${move}`,
   inChapter: (position, chapter) => `${position} in „${chapter}“`,
-  sameAs: 'dieselbe Stellung wie',
-  comesLater: 'darauf kommen wir zurück:',
+  // Nach diesen Wörtern steht der Dativ.
+  sameAs: (word) =>
+    /^(?:aus|bei|mit|seit|von|zu)$/.test(word) ? 'derselben Stellung wie' : 'dieselbe Stellung wie',
+  comesLater: 'dazu später mehr,',
   alternative: (reason) => (reason === '' ? '(eine Alternative)' : `(eine Alternative: ${reason})`),
   lineEnds: (reason) => `– ${reason}`,
   startsFrom: 'Aus der Stellung',

@@ -49,8 +49,10 @@ export const page = {
   startPosition: 'at the start',
   after: (move: string) => `after ${move}`,
   inChapter: (position: string, chapter: string) => `${position} in “${chapter}”`,
-  sameAs: 'the same position as',
-  comesLater: 'we come to this later:',
+  /** Before a position, in a sentence; `word` is the author's word before it, in small letters, if any. */
+  sameAs: (_word: string) => 'the same position as',
+  /** Before a position, as a sentence and as a part of one. */
+  comesLater: 'more on this later,',
   alternative: (reason: string) =>
     reason === '' ? '(an alternative)' : `(an alternative: ${reason})`,
   lineEnds: (reason: string) => `– ${reason}`,

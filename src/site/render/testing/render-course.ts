@@ -6,11 +6,19 @@ import { shownOn } from './shown-on.ts';
 /** The HTML of the chapters of a course that is given by its texts; file names are `1.md`, `2.md`. */
 export function renderCourse(
   chapters: readonly string[],
-  { side = 'white', games = [] as readonly string[], media = [] as readonly string[] } = {},
+  {
+    side = 'white',
+    language = 'en',
+    games = [] as readonly string[],
+    media = [] as readonly string[],
+  } = {},
 ): string[] {
   const draft = readCourse(
     {
-      settings: { path: 'course.yaml', text: `title: Test\nid: test\nside: ${side}\n` },
+      settings: {
+        path: 'course.yaml',
+        text: `title: Test\nid: test\nside: ${side}\nlanguage: ${language}\n`,
+      },
       chapters: chapters.map((text, index) => ({
         path: `chapters/${index + 1}.md`,
         text: `---\ntitle: Chapter ${'ABC'.charAt(index)}\n---\n\n${text}`,
