@@ -46,6 +46,7 @@ const sheets = {
     'draw/board.css',
     'site/styles/fonts.css',
     'site/styles/page.css',
+    'site/styles/head.css',
     'site/styles/moves.css',
     'site/styles/figures.css',
     'site/styles/figurines.css',

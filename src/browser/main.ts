@@ -1,4 +1,5 @@
 /** The script of every page: it makes live what the page holds, and does nothing elsewhere. */
+import { closeAllPages } from './all-pages.ts';
 import { beforeUse } from './before-use.ts';
 import { CourseBoard } from './board/course-board.ts';
 import { awaitExercises } from './exercise/at-need.ts';
@@ -19,6 +20,8 @@ if (isPiecemeal()) {
   layOutInTime();
   beforeUse(live);
 } else live();
+const allPages = document.querySelector<HTMLDetailsElement>('.all-pages');
+if (allPages !== null) closeAllPages(allPages);
 const edition = document.querySelector<HTMLElement>('.edition');
 if (edition !== null) followEditions(edition);
 const printNow = document.querySelector<HTMLElement>('.print-now');

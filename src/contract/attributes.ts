@@ -21,6 +21,8 @@ export interface DataAttributes {
     /** Path of the script that asks whether WebAssembly may run. */
     readonly probe?: string | undefined;
   };
+  /** The body of every page: `CourseTable.course`. */
+  readonly course: { readonly course: string };
   /** Tells of another edition. */
   readonly edition: { readonly worker: string };
   readonly board: { readonly parts: string };

@@ -26,6 +26,11 @@ export function boardCss(scope: 'page' | 'host' = 'page'): string {
     rule('.board', ['display: block', 'width: 100%', 'height: auto']),
     rule('.board-sprite', ['position: absolute']),
     ...rules,
+    rule('.board-coordinate', [
+      'font: 34px var(--serif, Georgia, serif)',
+      'text-anchor: middle',
+      'direction: ltr',
+    ]),
     '',
   ].join('\n');
 }

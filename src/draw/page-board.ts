@@ -21,7 +21,7 @@ import { type Color, colors, type Piece, pieceKinds, type Square } from '../ches
 import { arrowShapes, type BoardArrow } from './arrows.ts';
 import { boardBox, squareCorner, viewBox } from './geometry.ts';
 import {
-  coordinatePaths,
+  coordinateText,
   darkCorners,
   darkShapes,
   frameShapes,
@@ -113,6 +113,5 @@ function pieceSymbol(piece: Piece): string {
 }
 
 function groundSymbol(view: Color): string {
-  const signs = coordinatePaths(view, 'class="board-coordinate" ');
-  return `<g id="board-${view}"><use href="#board-bare"/>${signs}</g>`;
+  return `<g id="board-${view}"><use href="#board-bare"/>${coordinateText(view)}</g>`;
 }

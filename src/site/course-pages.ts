@@ -15,11 +15,13 @@ export interface CourseContents {
 export function coursePages(has: CourseContents, strings: Strings): CoursePage[] {
   const { pageNames } = strings.finding;
   return [
-    ...(has.advice ? [{ file: 'practice.html', title: strings.practicePage }] : []),
-    { file: 'compare.html', title: pageNames.compare },
-    { file: 'search.html', title: pageNames.search },
+    ...(has.advice ? [{ file: 'practice.html', title: strings.practicePage, inHead: true }] : []),
+    { file: 'compare.html', title: pageNames.compare, inHead: true },
+    { file: 'search.html', title: pageNames.search, inHead: true },
     { file: 'tree.html', title: pageNames.tree },
-    ...(has.positions ? [{ file: 'positions.html', title: pageNames.positions }] : []),
+    ...(has.positions
+      ? [{ file: 'positions.html', title: pageNames.positions, inHead: true }]
+      : []),
     ...(has.patterns ? [{ file: 'patterns.html', title: pageNames.patterns }] : []),
     ...(has.news ? [{ file: 'changes.html', title: pageNames.news }] : []),
     { file: 'print.html', title: strings.handout.page },

@@ -5,8 +5,13 @@
 
 /** What every page of a course has: its head, its foot, and the way to the other pages. */
 export interface SiteFrame {
+  /** The course through all its editions: what a browser keeps of it is kept by this name. */
+  readonly course: string;
   readonly language: string;
   readonly title: string;
+  /** What stands before and behind the first colon of the title. */
+  readonly shortTitle: string;
+  readonly subtitle?: string;
   readonly side: 'white' | 'black' | 'both';
   readonly notation: 'letters' | 'figurines';
   readonly author?: string;
@@ -29,6 +34,8 @@ export interface SiteFrame {
   readonly sprite: string;
   /** The pages beside the chapters that this course has, as the contents and every head list them. */
   readonly pages: readonly CoursePage[];
+  /** The pages of the chapters; none where there are too many to list them on each page. */
+  readonly chapters: readonly CoursePage[];
   /** Path of the feed of news, where there is one. */
   readonly feed?: string;
 }
@@ -37,6 +44,8 @@ export interface SiteFrame {
 export interface CoursePage {
   readonly file: string;
   readonly title: string;
+  /** One of the few that every head names; the others are behind *All pages*. */
+  readonly inHead?: boolean;
 }
 
 /** What each page is given beside the frame, by the name of its file in `pages/`. */

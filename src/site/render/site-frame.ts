@@ -1,9 +1,10 @@
 import { palettes, pieceSprite, stateSprite } from '../../draw/index.ts';
-import type { Course } from '../../model/index.ts';
+import { type Course, courseId } from '../../model/index.ts';
 import { cardPath } from '../../render/index.ts';
 import { stringsFor } from '../../strings/index.ts';
 import { type CourseContents, coursePages } from '../course-pages.ts';
 import type { AssetPaths, Download, SiteFrame } from '../site-data.ts';
+import { splitTitle } from '../split-title.ts';
 import { iconPath, touchIcon } from '../web-app/icons.ts';
 import { feedPath } from './feed.ts';
 
@@ -16,12 +17,18 @@ export interface SitePlace {
   readonly downloads?: readonly Download[];
 }
 
+/** Every page lists the chapters, so a course of more would be made of lists. */
+const mostListed = 40;
+
 /** What all pages of a site share. */
-export function siteFrame({ settings }: Course, place: SitePlace, has: CourseContents): SiteFrame {
+export function siteFrame(course: Course, place: SitePlace, has: CourseContents): SiteFrame {
+  const { settings, chapters } = course;
   const site = place.site?.replace(/\/+$/, '');
   return {
+    course: courseId(course),
     language: settings.language,
     title: settings.title,
+    ...splitTitle(settings.title),
     side: settings.side,
     notation: settings.notation,
     ...(settings.author !== undefined && { author: settings.author }),
@@ -36,6 +43,10 @@ export function siteFrame({ settings }: Course, place: SitePlace, has: CourseCon
     sheet: { light: palettes.light.sheet, dark: palettes.dark.sheet },
     sprite: pieceSprite() + stateSprite(),
     pages: coursePages(has, stringsFor(settings.language)),
+    chapters:
+      chapters.length > mostListed
+        ? []
+        : chapters.map(({ id, title }) => ({ file: `${id}.html`, title })),
     ...(site !== undefined && has.news && { feed: feedPath }),
   };
 }

@@ -31,6 +31,7 @@ export const page: typeof english = {
   licence: (licence) => `Lizenz: ${licence}`,
   skipToText: 'Zum Text springen',
   pages: 'Seiten des Kurses',
+  allPages: 'Alle Seiten',
   cardAlt: (title) => `Ein Brett und der Titel: ${title}`,
 
   takeAlong: 'Zum Mitnehmen',

@@ -28,6 +28,7 @@ export const page = {
   licence: (licence: string) => `Licence: ${licence}`,
   skipToText: 'Skip to the text',
   pages: 'Pages of the course',
+  allPages: 'All pages',
   cardAlt: (title: string) => `A board and the title: ${title}`,
 
   takeAlong: 'To take along',

@@ -30,6 +30,7 @@ export const page: typeof english = {
   licence: (licence) => `Licencia: ${licence}`,
   skipToText: 'Ir al texto',
   pages: 'Páginas del curso',
+  allPages: 'Todas las páginas',
   cardAlt: (title) => `Un tablero y el título: ${title}`,
 
   takeAlong: 'Para llevar',
