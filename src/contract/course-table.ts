@@ -36,8 +36,10 @@ export interface TablePosition {
   readonly at: readonly TablePlace[];
   /** The full-move number, where a block begins here that is not from move 1. */
   readonly number?: number;
-  /** The author's names for it. */
+  /** The author's names for it, which old addresses may end with; readers never see them. */
   readonly names?: readonly string[];
+  /** The author's title for readers. */
+  readonly title?: string;
   /** The moves that the course has from here, the advice first. */
   readonly moves: readonly TableMove[];
 }

@@ -51,8 +51,8 @@ export function saidByChapter(
 function labelsOf(chapters: readonly Chapter[]): Record<string, Label> {
   // No prototype: names come from the author's text.
   const labels: Record<string, Label> = Object.create(null);
-  for (const { name, ref, place } of firstNames(chapters).values()) {
-    if (ref) labels[name] = { name, ref, place };
+  for (const { name, title, ref, place } of firstNames(chapters).values()) {
+    if (ref) labels[name] = { name, ...(title !== undefined && { title }), ref, place };
   }
   return labels;
 }

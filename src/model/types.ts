@@ -86,6 +86,8 @@ export interface SpokenOf {
 /** `:here[…]`: a name that a chapter gives, and what stands there. */
 export interface GivenName {
   readonly name: string;
+  /** What readers see in its place. */
+  readonly title?: string;
   readonly place: Place;
   /** Absent where no move is shown. */
   readonly ref?: NodeRef;
@@ -183,6 +185,8 @@ export interface LabelUse {
 
 export interface Label {
   readonly name: string;
+  /** What readers see in its place; they never see the name. */
+  readonly title?: string;
   readonly ref: NodeRef;
   readonly place: Place;
 }

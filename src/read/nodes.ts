@@ -52,10 +52,14 @@ export interface Range {
 export interface DirectiveNode extends Node {
   type: 'courseDirective';
   name: DirectiveName;
-  /** With single spaces, whatever stands in the file. */
+  /** With single spaces, whatever stands in the file; of `here` the name alone. */
   argument: string;
-  /** What stands between the brackets. */
+  /** What stands between the brackets; of `here` the name. */
   argumentRange: Range;
+  /** Of `here`: what readers see in place of the name. Plain text, with single spaces. */
+  title?: string;
+  /** The title, without its quotation marks. */
+  titleRange?: Range;
   /** Names it in its file: the model's tables of what it speaks of have this as their index. */
   id: number;
 }

@@ -4,6 +4,7 @@ import { nearestName } from '../diagnostics/index.ts';
 import { isLearnWord, learnHint } from './learn.ts';
 import { arrowProblem, isLabel, labelHint, squareProblem } from './names.ts';
 import { type DirectiveName, type DirectiveNode, directiveNames } from './nodes.ts';
+import { readHere } from './read-here.ts';
 import { readJudgement } from './read-judgement.ts';
 import { placeOf, positionOf, type TextContext } from './text-context.ts';
 
@@ -55,10 +56,10 @@ export function readDirective(
     });
     return { ...asText, value: '' };
   }
-  const argument = raw
-    .slice(opening + 1, -1)
-    .replace(/\s+/g, ' ')
-    .trim();
+  const written = raw.slice(opening + 1, -1);
+  const argument = written.replace(/\s+/g, ' ').trim();
+  if (name === 'here')
+    return readName(node, written, opening + 1, context) ?? { ...asText, value: '' };
   const problem = argumentProblem(name, argument);
   if (problem) {
     context.report({ place, ...problem });
@@ -78,9 +79,51 @@ export function readDirective(
   };
 }
 
-function argumentProblem(name: DirectiveName, argument: string) {
+/**
+ * Reads `:here[name "title"]`. Nothing where it gives no name; a title that cannot be used is reported and
+ * the name holds.
+ * @param opening offset in the directive of what stands in its brackets.
+ */
+function readName(
+  node: TextDirective,
+  written: string,
+  opening: number,
+  context: TextContext,
+): DirectiveNode | undefined {
+  const place = placeOf(node, context);
+  const read = readHere(written);
+  if (!('label' in read)) {
+    context.report({ place, ...read });
+    return undefined;
+  }
+  const { label, title, problem } = read;
+  if (problem) context.report({ place, ...problem });
+  const { pointAt, text } = context.source;
+  const first = place.start.offset + opening;
+  // Over two lines of a list or a quotation, the file has more signs than the argument.
+  const asWritten = text.slice(first, place.end.offset - 1) === written;
+  const range = (start: number, end: number) => ({
+    start: pointAt(first + start),
+    end: pointAt(first + end),
+  });
+  const whole = { start: pointAt(first), end: pointAt(place.end.offset - 1) };
+  const start = written.indexOf(label);
+  return {
+    type: 'courseDirective',
+    name: 'here',
+    argument: label,
+    argumentRange: asWritten ? range(start, start + label.length) : whole,
+    ...(title && {
+      title: title.text,
+      titleRange: asWritten ? range(title.start, title.end) : whole,
+    }),
+    id: context.nextId(),
+    ...positionOf(node),
+  };
+}
+
+function argumentProblem(name: Exclude<DirectiveName, 'here'>, argument: string) {
   switch (name) {
-    case 'here':
     case 'same':
     case 'later':
       return isLabel(argument)

@@ -3,6 +3,7 @@ import {
   type Chapter,
   type Course,
   chapterAt,
+  type Label,
   type MoveNode,
   type NodeRef,
 } from '../model/index.ts';
@@ -45,4 +46,18 @@ export function positionInWords(
     move === undefined ? strings.startPosition : strings.after(numberedMove(move, strings));
   const title = chapterAt(course, ref)?.title;
   return ref.chapter === from || title === undefined ? words : strings.inChapter(words, title);
+}
+
+/**
+ * A position that the author has named, in a sentence: `“The knight goes to the rim”, after 8...Na5`; without
+ * a title as above. Readers never see the name itself.
+ */
+export function namedInWords(
+  course: Course,
+  { ref, title }: Label,
+  strings: Strings,
+  from?: string,
+): string {
+  const words = positionInWords(course, ref, strings, from);
+  return title === undefined ? words : strings.titled(title, words);
 }

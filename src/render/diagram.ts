@@ -7,7 +7,7 @@ import type { RenderContext } from './context.ts';
 import { diagramNames, imagePath, pictureOf } from './diagram-images.ts';
 import { diagramNumbers } from './diagram-numbers.ts';
 import type { BoardNode, DiagramNumberNode } from './document.ts';
-import { element, linkTo } from './hast.ts';
+import { element, linkTo, text } from './hast.ts';
 import type { RenderComment } from './moves-block.ts';
 
 /** A still board with its caption, the side to move, and links to its pictures. */
@@ -21,7 +21,10 @@ export function renderDiagram(
   const name = diagramNames(chapter).get(block.key);
   if (picture === undefined || block.position === undefined || name === undefined) return undefined;
 
-  const caption = plainText(block.caption);
+  const written = renderCaption(block.caption);
+  const title = block.at && context.course.labels[block.at.name]?.title;
+  const words = written.length > 0 || title === undefined ? written : [text(title)];
+  const caption = plainText(block.caption) || (title ?? '');
   const desc = block.alt ?? describePosition(block.position, strings.position);
   const board: BoardNode = { type: 'board', picture: { ...picture, title: caption, desc } };
   const ref = placeInText(context, block);
@@ -34,7 +37,6 @@ export function renderDiagram(
           [board],
           { role: 'show', target: { to: 'place', ref }, link: 'position' },
         );
-  const words = renderCaption(block.caption);
   const pictureLink = (scale: 1 | 2, label: string) =>
     linkTo({ to: 'picture', address: imagePath(name, scale) }, 'words', [label], {
       type: 'image/png',

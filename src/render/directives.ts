@@ -1,7 +1,7 @@
 import type { ElementContent } from 'hast';
 import type { Nodes } from 'mdast';
 import { type DirectiveName, type DirectiveNode, readJudgement } from '../model/index.ts';
-import { positionInWords, type RenderContext } from './context.ts';
+import { namedInWords, type RenderContext } from './context.ts';
 import { element, linkTo } from './hast.ts';
 import { referenceWords } from './reference-words.ts';
 
@@ -50,6 +50,6 @@ export function renderDirective(
 function link({ course, chapter, strings }: RenderContext, name: string): ElementContent[] {
   const label = course.labels[name];
   if (label === undefined) return [element('span', {}, [name])];
-  const words = positionInWords(course, label.ref, strings, chapter.file);
+  const words = namedInWords(course, label, strings, chapter.file);
   return [linkTo({ to: 'place', ref: label.ref }, 'position', [words])];
 }

@@ -91,15 +91,23 @@ export interface PlacesNode {
 }
 
 export interface ChapterPlaces {
-  /** `In this chapter, after`. */
+  /** `In this chapter:`. */
   readonly lead: string;
-  readonly places: readonly {
-    readonly ref: NodeRef;
-    /** The move that leads there. */
-    readonly move: string;
-    /** The author's name for the position. */
-    readonly name?: string;
-  }[];
+  readonly places: readonly PatternPlace[];
+}
+
+/** A position, or several that follow one another in a line. */
+export interface PatternPlace {
+  /** The first of them. */
+  readonly ref: NodeRef;
+  /** The move that leads there, or words for a start. */
+  readonly move: string;
+  readonly isMove: boolean;
+  /** The move that leads to the last of several. */
+  readonly last?: string;
+  readonly count: number;
+  /** The author's title of the first. */
+  readonly title?: string;
 }
 
 declare module 'hast' {

@@ -7,6 +7,7 @@ export { chapterDocument } from './chapter.ts';
 export { compose } from './compose.ts';
 export {
   contextOf,
+  namedInWords,
   nodeAt,
   positionInWords,
   type RenderContext,
@@ -30,4 +31,5 @@ export { proseHandlers } from './prose.ts';
 export { referenceWords } from './reference-words.ts';
 export { resolve, resolveAll } from './resolve.ts';
 export { tidySpaces } from './tidy-spaces.ts';
+export { titlesByKey } from './titles-by-key.ts';
 export { writeXml } from './write-xml.ts';

@@ -4,7 +4,7 @@ import { toString as plainText } from 'mdast-util-to-string';
 import { chapterIds } from '../addresses/index.ts';
 import { dataProperties } from '../contract/index.ts';
 import type { MoveNode, MovesBlock, VariationNode } from '../model/index.ts';
-import { positionInWords, type RenderContext } from './context.ts';
+import { namedInWords, type RenderContext } from './context.ts';
 import { element, linkTo, text } from './hast.ts';
 import { meetingsOf } from './meetings.ts';
 import { boardData, moveLink } from './move-link.ts';
@@ -137,7 +137,7 @@ function treeProperties({ nodes, view, className, idOf }: MoveTree): Properties 
 function fromLine({ course, chapter, strings }: RenderContext, block: MovesBlock) {
   const label = block.from && course.labels[block.from.name];
   if (label === undefined) return [];
-  const words = positionInWords(course, label.ref, strings, chapter.file);
+  const words = namedInWords(course, label, strings, chapter.file);
   const link = linkTo({ to: 'place', ref: label.ref }, 'position', [words]);
   return [element('p', { className: ['from'] }, [`${strings.startsFrom} `, link])];
 }

@@ -8,19 +8,19 @@ function pattern(page = ''): string {
   return readableText(page.slice(page.indexOf('<figure class="pattern"')));
 }
 
-test('a pattern lists the positions that have it, by name where they have one', () => {
+test('a pattern lists the positions that have it: runs as one place, titles as their own', () => {
   const [page] = renderCourse([
-    `\`\`\`moves\n1. e4 e5 2. Nf3 Nc6 {:here[open]} 3. d4\n\`\`\`\n\n${pawns()}`,
+    `\`\`\`moves\n1. e4 e5 2. Nf3 Nc6 {:here[open "Both open games"]} 3. Bc4 ( 3. Bb5 {:here[own]} ) 3... Bc5\n\`\`\`\n\n${pawns()}`,
   ]);
   expect(pattern(page)).toBe(
     [
       'Pawn on e4',
       'Bracketed squares are empty; other pieces may stand anywhere.',
-      'In 3 positions of the course',
-      'In this chapter, after',
-      '1...e5',
-      '2.Nf3',
-      'open 2...Nc6',
+      'In 6 positions of the course',
+      'In this chapter:',
+      'from 1...e5 to 2.Nf3',
+      'Both open games, from 2...Nc6 to 3...Bc5',
+      'after 3.Bb5',
     ].join('\n'),
   );
   expect(page).toContain('aria-label="Pawn on e4. White: pawn e4. Black: pawn e5. Empty: d4."');
@@ -36,10 +36,10 @@ test('a position is told once, in the reader’s own chapter if it stands there'
   expect(one).not.toContain('pattern');
   expect(pattern(two).split('\n').slice(2)).toEqual([
     'In 2 positions of the course',
-    'In this chapter, after',
-    '1...e5',
-    'In “Chapter C”, after',
-    '2.Nc3',
+    'In this chapter:',
+    'after 1...e5',
+    'In “Chapter C”:',
+    'after 2.Nc3',
   ]);
 });
 
@@ -48,23 +48,25 @@ test('with the colours exchanged is told apart', () => {
   const slav = '```moves fen="4k3/8/8/2pp4/3P4/8/8/4K3 w - - 0 1"\n1. Ke2\n```\n';
   const [page] = renderCourse([`${text}\n${slav}`]);
   const [plain = '', reversed = ''] = pattern(page).split('With colours reversed');
-  expect(plain.trim().split('\n').slice(-2)).toEqual(['2.c4', '2...e6']);
+  expect(plain.trim().split('\n').slice(-2)).toEqual(['In this chapter:', 'from 2.c4 to 2...e6']);
   expect(reversed.trim().split('\n').slice(0, 3)).toEqual([
-    'In this chapter, after',
+    'In this chapter:',
     'at the start',
-    '1.Ke2',
+    'after 1.Ke2',
   ]);
 });
 
-test('a long list is folded', () => {
-  const quiet = 'Nf3 Nf6 Ng1 Ng8 Nh3 Nh6 Nf4 Nf5 Nh5 Nh4 Ng3 Ng6 Nf5 Nf4 a3 a6 b3 b6 h3 h6'.split(
-    ' ',
-  );
-  const moves = quiet.map((san, ply) => (ply % 2 === 0 ? `${ply / 2 + 2}. ${san}` : san)).join(' ');
-  const [page = ''] = renderCourse([`\`\`\`moves\n1. e4 e5 ${moves}\n\`\`\`\n\n${pawns()}`]);
-  expect(page).toMatch(/<details><summary>\d+ more<\/summary>/);
-  const items = page.slice(page.indexOf('class="pattern"')).match(/<li>/g) ?? [];
-  expect(pattern(page)).toContain(`In ${items.length} positions`);
+test('a long list is folded, and says how many positions are in the fold', () => {
+  const replies = ['Nc6', 'Nf6', 'a6', 'a5', 'b6', 'c6', 'd6', 'f6', 'g6', 'h6', 'h5', 'Nh6'];
+  const branches = replies.map((san) => `( 2... ${san} 3. h3 )`).join(' ');
+  const [page = ''] = renderCourse([
+    `\`\`\`moves\n1. e4 e5 2. Nf3 Bc5 ${branches}\n\`\`\`\n\n${pawns()}`,
+  ]);
+  const [shown = '', folded = ''] = page.slice(page.indexOf('class="pattern"')).split('<details>');
+  expect(shown.match(/<li>/g)).toHaveLength(8);
+  expect(folded.match(/<li>/g)).toHaveLength(5);
+  expect(folded).toContain('<summary>10 more</summary>');
+  expect(pattern(page)).toContain('In 27 positions');
 });
 
 test('what holds wherever a pattern stands: its text, its advice, its claims and where they do not hold', () => {

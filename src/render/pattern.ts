@@ -2,7 +2,7 @@ import type { Element, ElementContent } from 'hast';
 import { counted } from '../contract/index.ts';
 import type { PatternBlock } from '../model/index.ts';
 import { claimWords } from './claim-words.ts';
-import { positionInWords, type SharedContext } from './context.ts';
+import { namedInWords, type SharedContext } from './context.ts';
 import type { BoardNode, PlacesNode } from './document.ts';
 import { element, linkTo, text } from './hast.ts';
 import { sanHtml } from './notation.ts';
@@ -66,11 +66,10 @@ function whatHolds(
   const moves = advice.map(({ san }) => element('span', {}, sanHtml(san, notation)));
   const words = claims.flatMap(({ argument }) => claimWords(argument, strings));
   const names = except.flatMap(({ name }) => {
-    const ref = course.labels[name]?.ref;
-    if (ref === undefined) return [];
-    return [
-      linkTo({ to: 'place', ref }, 'position', [positionInWords(course, ref, strings, here)]),
-    ];
+    const label = course.labels[name];
+    if (label === undefined) return [];
+    const words = namedInWords(course, label, strings, here);
+    return [linkTo({ to: 'place', ref: label.ref }, 'position', [words])];
   });
   const line = (name: string, lead: string, content: readonly ElementContent[]) =>
     content.length === 0 ? [] : [element('p', { className: [name] }, [`${lead} `, ...content])];

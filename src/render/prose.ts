@@ -18,13 +18,14 @@ import {
   type Chapter,
   type DirectiveNode,
   fileAddress,
+  type Label,
   movesSpokenOf,
   type NodeRef,
   type PositionLinkNode,
   type ProseMovesNode,
   speaksOf,
 } from '../model/index.ts';
-import type { RenderContext } from './context.ts';
+import { positionInWords, type RenderContext } from './context.ts';
 import { renderDiagram } from './diagram.ts';
 import { renderDirective } from './directives.ts';
 import type { LinkKind } from './document.ts';
@@ -55,8 +56,9 @@ function courseHandlers(context: RenderContext): Handlers {
     courseDirective: (_state, node: DirectiveNode, parent: Parents | undefined) =>
       renderDirective(context, node, parent?.children ?? []),
     positionLink(state, node: PositionLinkNode) {
-      const ref = context.course.labels[node.label]?.ref;
-      return toPlace(ref, 'position', state.all(node));
+      const label = context.course.labels[node.label];
+      const words = state.all(node);
+      return toPlace(label?.ref, 'position', words.length > 0 ? words : unspoken(context, label));
     },
     proseMoves(_state, node: ProseMovesNode) {
       const targets = movesSpokenOf(chapter, node);
@@ -125,6 +127,12 @@ function markdownHandlers(context: RenderContext, headingShift: number): Handler
 
 function phrasingOf(state: State): RenderComment {
   return (content) => state.all({ type: 'paragraph', children: tidySpaces(content) });
+}
+
+/** The words of a link that the author gave none: the title of its position, else where that stands. */
+function unspoken({ course, chapter, strings }: RenderContext, label: Label | undefined) {
+  if (label === undefined) return [];
+  return [text(label.title ?? positionInWords(course, label.ref, strings, chapter.file))];
 }
 
 function toPlace(

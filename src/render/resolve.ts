@@ -29,7 +29,7 @@ export function resolveAll<Node extends RootContent | ElementContent>(
       case 'lastBoard':
         return [lastBoardFigure(node, medium.board, strings)];
       case 'places': {
-        const places = medium.isLive ? foldedPlaces(node, strings) : toldPlaces(node);
+        const places = medium.isLive ? foldedPlaces(node, strings) : toldPlaces(node, strings);
         return resolveAll(places, medium, strings);
       }
       case 'element':

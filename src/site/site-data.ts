@@ -196,7 +196,7 @@ export interface NamedPositions {
   readonly chapter: string;
   readonly page: string;
   readonly entries: readonly {
-    readonly name: string;
+    readonly title?: string;
     readonly href: string;
     /** Such as `after 7...Be7`. */
     readonly words: string;
@@ -207,8 +207,8 @@ export interface NamedPositions {
 export interface Transposition {
   /** The last move of the first way, `9.b3`. */
   readonly move: string;
-  /** The author's names for it. */
-  readonly names?: readonly string[];
+  /** The author's title for it. */
+  readonly title?: string;
   readonly href: string;
   /** The last move that all ways share; absent where they part at the start. */
   readonly after?: string;

@@ -56,7 +56,7 @@ describe('words', () => {
       expect(await page.locator('.board-caption').textContent()).toBe('after 3...Nf6');
     }));
 
-  test('that are nowhere, or a name', () =>
+  test('that are nowhere, or a title', () =>
     on('search.html', async (page) => {
       await page.fill('#page-words', 'xylophone');
       await page.press('#page-words', 'Enter');

@@ -33,15 +33,8 @@ export function positionCard(table: CourseTable, index: number, words: SearchWor
       `. ${words.toMove[turn]}.`,
     ),
   );
-  for (const name of position?.names ?? []) {
-    told.append(
-      element(
-        'p',
-        {},
-        element('span', { class: 'told-label' }, `${words.names} `),
-        element('span', { class: 'position-name' }, name),
-      ),
-    );
+  if (position?.title !== undefined) {
+    told.append(element('p', { class: 'position-title' }, position.title));
   }
   told.append(places(table, index, words), onward(table, index, words));
   told.append(

@@ -15,11 +15,11 @@ export function positionList(
   sentence: (index: number, where: string) => string = (_, place) => place,
 ): Element[] {
   return cappedList(positions, shownAtOnce, words.more, (index) => {
-    const { at = [], names = [] } = table.positions[index] ?? {};
+    const { at = [], title: named } = table.positions[index] ?? {};
     const title = table.chapters[at[0]?.[0] ?? -1]?.title ?? '';
     return [
       element('a', { href: firstPlace(table, index) }, sentence(index, where(table, index, words))),
-      ...names.flatMap((name) => [' ', element('span', { class: 'position-name' }, name)]),
+      ...(named === undefined ? [] : [' ', element('b', {}, named)]),
       ' ',
       element('span', { class: 'chapter' }, fill(words.inChapter, { chapter: title })),
     ];

@@ -64,13 +64,24 @@ async function inText(
 }
 
 function namesFound(table: CourseTable, query: string, words: SearchWords): Node[] {
-  const wanted = query.toLowerCase().replace(/\s+/g, '-');
-  const found = table.positions.flatMap(({ names = [] }, index) =>
-    names.some((name) => name.toLowerCase().includes(wanted)) ? [index] : [],
+  const wanted = plain(query);
+  if (wanted === '') return [];
+  const found = table.positions.flatMap(({ title = '' }, index) =>
+    plain(title).includes(wanted) ? [index] : [],
   );
   if (found.length === 0) return [];
   return [
     element('p', { class: 'found-chapter' }, words.namesFound),
     ...positionList(table, found, words),
   ];
+}
+
+/** As people type it: without accents, capitals, and signs but letters and digits. */
+function plain(text: string): string {
+  return text
+    .normalize('NFKD')
+    .replace(/[\p{M}'’]/gu, '')
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim()
+    .toLowerCase();
 }

@@ -35,8 +35,9 @@ export function makeLineItem(
     if (link instanceof HTMLElement && !(last && line.meets)) link.id = idOfPosition(step.move.to);
     text.append(...(index === 0 ? [] : [' ']), ...parts);
     interrupted = parts.some((part) => part instanceof Element && part.matches('.move-kind'));
-    for (const name of table.positions[step.move.to]?.names ?? []) {
-      text.append(' ', element('span', { class: 'position-name' }, name));
+    const title = table.positions[step.move.to]?.title;
+    if (title !== undefined) {
+      text.append(' ', element('span', { class: 'position-title' }, title));
       interrupted = true;
     }
   });

@@ -120,14 +120,16 @@ function placeOfKept(name: string, { names }: CourseInWork): Shown | undefined {
   return { ref: site.given.ref, given: site.given };
 }
 
-function nameFacts({ name, place }: NameSite, shown: Shown | undefined): GivenName {
-  if (!shown) return { name, place, castled: [] };
+function nameFacts(site: NameSite, shown: Shown | undefined): GivenName {
+  const { name, place } = site;
+  const { title } = 'given' in site ? site.given : site.directive;
+  const given = { name, ...(title !== undefined && { title }), place };
+  if (!shown) return { ...given, castled: [] };
   const position = positionOf(shown);
   const move = moveTo(shown);
   const from = shown.by ?? ('given' in shown ? shown.given.name : nameOf(shown.block)?.text);
   return {
-    name,
-    place,
+    ...given,
     ref: shown.ref,
     shown: placeOfShown(shown),
     castled: castledTo(shown),

@@ -1,6 +1,11 @@
 import type { PhrasingContent, RootContent } from 'mdast';
-import { type Course, type DirectiveNode, readJudgement } from '../../model/index.ts';
-import { positionInWords, referenceWords } from '../../render/index.ts';
+import {
+  type Course,
+  type DirectiveNode,
+  type PositionLinkNode,
+  readJudgement,
+} from '../../model/index.ts';
+import { namedInWords, positionInWords, referenceWords } from '../../render/index.ts';
 import { stringsFor } from '../../strings/index.ts';
 
 type TextNode = RootContent | PhrasingContent;
@@ -45,6 +50,8 @@ function wordsOf(node: TextNode, context: WordsContext, among: readonly TextNode
     }
     case 'courseDirective':
       return directiveWords(node, context, among);
+    case 'positionLink':
+      return linkWords(node, context);
     case 'footnoteReference':
       return ` [${node.label ?? node.identifier}]`;
     case 'footnoteDefinition':
@@ -66,6 +73,15 @@ function wordsOf(node: TextNode, context: WordsContext, among: readonly TextNode
   }
 }
 
+/** A link without words has its position's title, or where that stands. */
+function linkWords(node: PositionLinkNode, context: WordsContext): string {
+  const { course, chapter } = context;
+  const label = course.labels[node.label];
+  if (node.children.length > 0 || label === undefined) return plainWords(node.children, context);
+  const strings = stringsFor(course.settings.language);
+  return label.title ?? positionInWords(course, label.ref, strings, chapter);
+}
+
 function directiveWords(
   node: DirectiveNode,
   { course, chapter }: WordsContext,
@@ -75,7 +91,7 @@ function directiveWords(
   const place = () => {
     const label = course.labels[node.argument];
     if (label === undefined) return node.argument;
-    return positionInWords(course, label.ref, strings, chapter);
+    return namedInWords(course, label, strings, chapter);
   };
   switch (node.name) {
     case 'same':

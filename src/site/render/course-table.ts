@@ -11,7 +11,7 @@ import {
   type GraphPosition,
   type NodeRef,
 } from '../../model/index.ts';
-import { type Addresses, namesByKey, nodeAt } from '../../render/index.ts';
+import { type Addresses, namesByKey, nodeAt, titlesByKey } from '../../render/index.ts';
 
 /** The positions of a course's `moves` blocks as one table, for the reader's browser. */
 export function makeCourseTable(course: Course, addresses: Addresses): CourseTable {
@@ -20,6 +20,7 @@ export function makeCourseTable(course: Course, addresses: Addresses): CourseTab
   const placesOf = (refs: readonly NodeRef[], key: string) =>
     refs.map((ref) => tablePlace(chapterIndex(course, ref.chapter), addresses.id(ref), key));
   const named = namesByKey(course);
+  const titles = titlesByKey(course);
 
   const moveOf = (position: GraphPosition, move: GraphMove): TableMove => ({
     san: move.san,
@@ -29,12 +30,14 @@ export function makeCourseTable(course: Course, addresses: Addresses): CourseTab
   });
   const positions = graph.map((position): TablePosition => {
     const names = named.get(position.key);
+    const title = titles.get(position.key);
     const moves = position.moves.map((move) => moveOf(position, move));
     return {
       key: position.key,
       at: placesOf(position.at, position.key),
       ...numberOf(position),
       ...(names !== undefined && { names }),
+      ...(title !== undefined && { title }),
       moves: moves.sort((a, b) => Number(b.kind === 'advice') - Number(a.kind === 'advice')),
     };
   });

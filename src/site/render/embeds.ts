@@ -21,7 +21,7 @@ export interface Embed {
   readonly chapter: string;
   /** Where it stands in the course, relative to the site. */
   readonly href: string;
-  /** `after 7...Be7`. */
+  /** The author's title, else `after 7...Be7`. */
   readonly words: string;
   /** The position in words. */
   readonly alt: string;
@@ -39,7 +39,7 @@ export function findEmbeds(course: Course, addresses: Addresses, strings: String
   const inOrder = inCourseOrder(course);
   return Object.values(course.labels)
     .sort((a, b) => inOrder(a.ref, b.ref))
-    .flatMap(({ name: label, ref }): Embed[] => {
+    .flatMap(({ name: label, title, ref }): Embed[] => {
       const block = blockAt(course, ref);
       const node = nodeAt(course, ref);
       if (!block || !node?.position) return [];
@@ -55,7 +55,7 @@ export function findEmbeds(course: Course, addresses: Addresses, strings: String
           name,
           chapter: ref.chapter,
           href: addresses.href(ref),
-          words: positionInWords(course, ref, strings, ref.chapter),
+          words: title ?? positionInWords(course, ref, strings, ref.chapter),
           alt: describePosition(position, strings.position),
           picture: { placement: position.fen, view, marks, arrows, lastMove: move, turn },
           attributes: attributesOf(lineThrough(course, label, ref, block), block, strings),

@@ -16,8 +16,8 @@ export function namedPositions(course: Course, addresses: Addresses): NamedPosit
   return course.chapters.flatMap((chapter) => {
     const entries = (labels.get(chapter.file) ?? [])
       .sort((a, b) => inOrder(a.ref, b.ref))
-      .map(({ name, ref }) => ({
-        name,
+      .map(({ title, ref }) => ({
+        ...(title !== undefined && { title }),
         href: addresses.href(ref),
         words: positionInWords(course, ref, strings, chapter.file),
       }));

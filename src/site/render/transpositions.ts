@@ -18,7 +18,7 @@ export function transpositions(table: CourseTable, strings: Strings): Transposit
     href: placeHref(table, position, place),
     chapter: table.chapters[place[0]]?.title ?? '',
   });
-  return table.positions.flatMap(({ at, names }, index): Transposition[] => {
+  return table.positions.flatMap(({ at, title }, index): Transposition[] => {
     const [first] = at;
     const last = ways.last(index);
     const lines = linesTo(table, ways, index);
@@ -28,7 +28,7 @@ export function transpositions(table: CourseTable, strings: Strings): Transposit
     return [
       {
         move: moveText(last, pieceLetters),
-        ...(names !== undefined && { names }),
+        ...(title !== undefined && { title }),
         href: placeHref(table, index, first),
         ...(parting !== undefined && { after: moveText(parting, pieceLetters) }),
         ways: lines.flatMap((line) => {

@@ -52,6 +52,7 @@ export const page: typeof english = {
   startPosition: 'am Anfang',
   after: (move) => `nach ${move}`,
   inChapter: (position, chapter) => `${position} in „${chapter}“`,
+  titled: (title, words) => `„${title}“, ${words}`,
   // Nach diesen Wörtern steht der Dativ.
   sameAs: (word) =>
     /^(?:aus|bei|mit|seit|von|zu)$/.test(word) ? 'derselben Stellung wie' : 'dieselbe Stellung wie',
@@ -100,8 +101,9 @@ export const page: typeof english = {
   patternEmpty: (squares) => `Leer: ${squares}.`,
   patternLegend: 'Eingeklammerte Felder sind leer; weitere Figuren dürfen überall stehen.',
   patternCount: { one: 'In einer Stellung des Kurses', other: 'In {n} Stellungen des Kurses' },
-  patternHere: 'In diesem Kapitel, nach',
-  patternThere: (chapter) => `In „${chapter}“, nach`,
+  patternHere: 'In diesem Kapitel:',
+  patternThere: (chapter) => `In „${chapter}“:`,
+  patternRun: (first, last) => `von ${first} bis ${last}`,
   patternMore: (count) => `${count} weitere`,
   patternAdvice: 'Empfohlen:',
   patternOr: 'oder',

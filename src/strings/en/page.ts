@@ -50,6 +50,8 @@ export const page = {
   startPosition: 'at the start',
   after: (move: string) => `after ${move}`,
   inChapter: (position: string, chapter: string) => `${position} in “${chapter}”`,
+  /** A position by its title and in words: `“The knight goes to the rim”, after 8...Na5`. */
+  titled: (title: string, words: string) => `“${title}”, ${words}`,
   /** Before a position, in a sentence; `word` is the author's word before it, in small letters, if any. */
   sameAs: (_word: string) => 'the same position as',
   /** Before a position, as a sentence and as a part of one. */
@@ -101,8 +103,10 @@ export const page = {
   patternEmpty: (squares: string) => `Empty: ${squares}.`,
   patternLegend: 'Bracketed squares are empty; other pieces may stand anywhere.',
   patternCount: { one: 'In one position of the course', other: 'In {n} positions of the course' },
-  patternHere: 'In this chapter, after',
-  patternThere: (chapter: string) => `In “${chapter}”, after`,
+  patternHere: 'In this chapter:',
+  patternThere: (chapter: string) => `In “${chapter}”:`,
+  /** Positions that follow one another in a line. */
+  patternRun: (first: string, last: string) => `from ${first} to ${last}`,
   patternMore: (count: number) => `${count} more`,
   patternAdvice: 'Advised:',
   patternOr: 'or',
