@@ -28,7 +28,7 @@ test('a diagram of a titled position has its title where the author wrote no cap
 
 test('sentences about a named position say its title, and never its name', () => {
   expect(readableText(two)).toContain('“The open game”, after 1...e5 in “Chapter A”');
-  expect(readableText(two)).toContain('we come to this later: “Three knights”, after 3.Nf3');
-  expect(readableText(two)).toContain('the same position as after 2.Nf3 in “Chapter A”');
+  expect(readableText(two)).toContain('More on this later, “Three knights”, after 3.Nf3');
+  expect(readableText(two)).toContain('The same position as after 2.Nf3 in “Chapter A”');
   for (const page of [one, two]) expect(readableText(page)).not.toMatch(/open-1|knight-2|late-3/);
 });
