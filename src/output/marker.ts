@@ -1,6 +1,6 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { z } from 'zod';
+import * as z from 'zod';
 import { ignoreMissing } from './error-code.ts';
 import { listFiles } from './list-files.ts';
 

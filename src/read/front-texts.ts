@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 
 /** In letters: a longer one fits on no card, tab or list (a judgement, no source). */
 const longestTitle = 200;

@@ -1,5 +1,5 @@
 import type { PhrasingContent } from 'mdast';
-import { z } from 'zod';
+import * as z from 'zod';
 import type { BlockContext } from './block-context.ts';
 import type { Fence } from './fence.ts';
 import { arrowProblem, parseList, squareProblem } from './names.ts';

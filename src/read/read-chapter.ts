@@ -1,5 +1,5 @@
 import type { Code, Definition, Parent, Root, RootContent } from 'mdast';
-import { z } from 'zod';
+import * as z from 'zod';
 import { createLocator, lineStarts, type Place } from '../diagnostics/index.ts';
 import type { MediaFault } from '../media/index.ts';
 import type { BlockContext } from './block-context.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Place } from '../diagnostics/index.ts';
 import { type BlockContext, pickAttribute } from './block-context.ts';
 import type { Fence } from './fence.ts';

@@ -1,5 +1,5 @@
 import type { Root, Yaml } from 'mdast';
-import type { z } from 'zod';
+import type * as z from 'zod';
 import type { FileText } from './fence.ts';
 import { readYaml } from './read-yaml.ts';
 import type { CourseProblem } from './types.ts';

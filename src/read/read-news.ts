@@ -1,5 +1,5 @@
 import type { Parent, Root, RootContent } from 'mdast';
-import { z } from 'zod';
+import * as z from 'zod';
 import { createLocator, lineStarts } from '../diagnostics/index.ts';
 import { cleanText } from './clean-text.ts';
 import type { FileText } from './fence.ts';

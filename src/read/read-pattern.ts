@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { BlockContext } from './block-context.ts';
 import type { Fence } from './fence.ts';
 import { isLabel, labelHint, piecePlace } from './names.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { createLocator, type Place, severities } from '../diagnostics/index.ts';
 import { cleanText } from './clean-text.ts';
 import { isLongId, titleText } from './front-texts.ts';

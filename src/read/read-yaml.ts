@@ -8,7 +8,7 @@ import {
   visit,
   type YAMLMap,
 } from 'yaml';
-import type { z } from 'zod';
+import type * as z from 'zod';
 import {
   nearestName,
   type Place,
