@@ -20,8 +20,10 @@ const fontPackage = dirname(
 /** Scripts by name, and where each begins in src/browser. */
 const scripts = {
   course: 'main.ts',
-  // Of chapters, before their text.
-  piecemeal: 'begin-piecemeal.ts',
+  // Of every page, before its text.
+  begin: 'begin.ts',
+  // Where the reader sets something, or has set what needs it.
+  settings: 'settings/main.ts',
   // Where a reader comes near an exercise.
   exercise: 'exercise/main.ts',
   compare: 'compare/main.ts',
@@ -58,6 +60,9 @@ const sheets = {
     'site/styles/reading-board.css',
     'site/styles/print.css',
   ],
+  signs: ['site/styles/signs.css'],
+  // Loaded with the form.
+  settings: ['site/styles/settings.css'],
   compare: ['site/styles/compare.css'],
   practice: ['site/styles/practice.css'],
   finding: ['site/styles/finding.css', 'site/styles/tree.css'],

@@ -1,7 +1,7 @@
 import { beforeFirstAct } from './first-act.ts';
 import { whenIdle } from './when-idle.ts';
 
-/** The class that `begin-piecemeal.ts` gives the root: what is far from the window waits. */
+/** The class that `begin.ts` gives the root: what is far from the window waits. */
 export const piecemeal = 'piecemeal';
 /** Milliseconds in which the page comes up: the board is drawn, the first screen painted. */
 const start = 1500;

@@ -114,7 +114,7 @@ function spotOf(
       if (ply === undefined) return undefined;
       const color: Color = ply % 2 === 0 ? 'white' : 'black';
       return {
-        san: (element.textContent ?? '').replace(/^\d+\.+\s*/, ''),
+        san: (element.dataset.own ?? element.textContent ?? '').replace(/^\d+\.+\s*/, ''),
         number: ply >> 1,
         color,
         ...squaresOfMove(parent?.placement ?? noPieces, this.placement, color),

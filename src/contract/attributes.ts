@@ -23,6 +23,19 @@ export interface DataAttributes {
   };
   /** The body of every page: `CourseTable.course`. */
   readonly course: { readonly course: string };
+  /** The script that runs before a page's text. */
+  readonly begin: {
+    /** Path of the script of the reader's settings. */
+    readonly settings: string;
+    /** How the page writes moves, where that is not in letters. */
+    readonly written?: string | undefined;
+    /** The letters of the pieces in the page's language, king to knight. */
+    readonly letters: string;
+    /** There on the page of a chapter. */
+    readonly chapter?: '' | undefined;
+  };
+  /** The link to the reader's settings: paths of the script with their words, and of their style sheet. */
+  readonly settings: { readonly asks: string; readonly look: string };
   /** Tells of another edition. */
   readonly edition: { readonly worker: string };
   readonly board: { readonly parts: string };

@@ -23,5 +23,8 @@ export {
   squaresApart,
 } from './position-address.ts';
 export * from './practice-address.ts';
+export * from './reader-keys.ts';
+export * from './reader-settings.ts';
 export { type Counted, counted, fill } from './sentence.ts';
+export { splitMoves, type TextPart } from './split-moves.ts';
 export * from './words.ts';

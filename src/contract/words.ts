@@ -14,6 +14,7 @@ export interface PageWords {
   readonly tree: TreeWords;
   readonly compare: CompareWords;
   readonly embed: EmbedWords;
+  readonly settings: SettingsWords;
 }
 
 /** How pieces and sides are called. */
@@ -61,6 +62,12 @@ export type CompareWords = Strings['compare'] &
     readonly after: string;
     readonly inChapter: string;
   };
+
+/** The form of the reader's settings. */
+export type SettingsWords = Strings['settings'] & {
+  /** The letters of the pieces in the language of the course. */
+  readonly letters: Strings['pieceLetters'];
+};
 
 export type EmbedWords = BoardWords &
   Pick<Strings, 'toMove'> & {

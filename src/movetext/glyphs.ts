@@ -131,6 +131,11 @@ export function glyphMeaning(nag: number): string | undefined {
   return table.get(nag)?.meaning;
 }
 
+/** All glyphs that have a sign, by their numbers. */
+export function glyphsWithSigns(): number[] {
+  return [...table].flatMap(([nag, { sign }]) => (sign === undefined ? [] : [nag]));
+}
+
 /** Whether the PGN standard gives the number a meaning: 0 to 139. Those from 140 are de facto. */
 export function isStandardGlyph(nag: number): boolean {
   return Number.isInteger(nag) && nag >= 0 && nag < 140;

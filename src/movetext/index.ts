@@ -1,6 +1,13 @@
 export { type ArchiveGame, type ArchiveReader, createArchiveReader } from './archive-reader.ts';
 export { decodeGame, utf16Of } from './encoding.ts';
-export { glyphMeaning, glyphSign, isAssessment, isMoveSuffix, isStandardGlyph } from './glyphs.ts';
+export {
+  glyphMeaning,
+  glyphSign,
+  glyphsWithSigns,
+  isAssessment,
+  isMoveSuffix,
+  isStandardGlyph,
+} from './glyphs.ts';
 export type { MakeMovetextOptions } from './make-movetext.ts';
 export { makeMovetext } from './make-movetext.ts';
 export { eachGame, parseGames } from './parse-games.ts';

@@ -21,6 +21,7 @@ export { exerciseNumber } from './exercise.ts';
 export { element, text } from './hast.ts';
 export type { Medium } from './medium.ts';
 export { chaptersMet } from './meetings.ts';
+export { glyph } from './move-link.ts';
 export { namesByKey } from './names-by-key.ts';
 export { newsChapter, newsId, newsPage } from './news-chapter.ts';
 export { elementsIn } from './nodes-in.ts';

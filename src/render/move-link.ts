@@ -86,7 +86,8 @@ function listOf(words: readonly string[]): string | undefined {
   return words.length === 0 ? undefined : words.join(' ');
 }
 
-function glyph(nag: number, strings: Strings): ElementContent[] {
+/** The sign of a glyph with what it means, or else its meaning; nothing for a number without one. */
+export function glyph(nag: number, strings: Strings): ElementContent[] {
   const sign = glyphSign(nag);
   const meaning = strings.glyph(nag);
   const shown = sign ?? meaning;

@@ -5,6 +5,7 @@ import type {
   EmbedWords,
   PracticeWords,
   SearchWords,
+  SettingsWords,
   SetUpWords,
   TreeWords,
 } from '../contract/index.ts';
@@ -55,6 +56,10 @@ export function compareWords(strings: Strings): CompareWords {
     black,
     letters: pieceLetters,
   };
+}
+
+export function settingsWords(strings: Strings): SettingsWords {
+  return { ...strings.settings, letters: strings.pieceLetters };
 }
 
 export function embedWords(strings: Strings): EmbedWords {

@@ -32,6 +32,8 @@ export interface SiteFrame {
   readonly sheet: { readonly light: string; readonly dark: string };
   /** The symbols of all boards, and of a reader's states. */
   readonly sprite: string;
+  /** Path of the script with the words of the reader's settings. */
+  readonly readerWords: string;
   /** The pages beside the chapters that this course has, as the contents and every head list them. */
   readonly pages: readonly CoursePage[];
   /** The pages of the chapters; none where there are too many to list them on each page. */
@@ -80,6 +82,10 @@ export interface PageData {
     };
   readonly print: InCourse & { readonly handout: Handout };
   readonly search: InCourse & TableScript;
+  readonly signs: InCourse & {
+    readonly legend: SignsLegend;
+    readonly downloads: readonly Download[];
+  };
   readonly tree: InCourse & TableScript;
 }
 
@@ -218,6 +224,16 @@ export interface Transposition {
     readonly href: string;
     readonly chapter: string;
   }[];
+}
+
+/** What the page of signs explains beside the words of the catalogue. */
+export interface SignsLegend {
+  /** Boards that show one sign each, by the names of their words. */
+  readonly boards: readonly {
+    readonly sign: 'turn' | 'lastMove' | 'mark' | 'plan' | 'threat' | 'guard';
+    readonly board: string;
+  }[];
+  readonly glyphs: readonly { readonly html: string; readonly meaning: string }[];
 }
 
 /** A pattern of the course, as the page of all patterns shows it. */

@@ -50,7 +50,8 @@ function fill(svg: Element, selector: string, markup: string): void {
 }
 
 function move(svg: Element, { from, to }: Glide, view: Color): void {
-  if (matchMedia('(prefers-reduced-motion: reduce)').matches) return;
+  const { motion } = document.documentElement.dataset;
+  if (motion === 'off' || matchMedia('(prefers-reduced-motion: reduce)').matches) return;
   const a = squareCorner(from, view);
   const b = squareCorner(to, view);
   svg

@@ -9,7 +9,10 @@ import {
   type CourseTable,
   tableLoaded,
   tableLoader,
+  writeWords,
 } from '../../contract/index.ts';
+import type { Strings } from '../../strings/index.ts';
+import { settingsWords } from '../page-words.ts';
 import type { SiteFile } from '../site-data.ts';
 
 /** The table of a course, named by its edition. */
@@ -28,6 +31,16 @@ export function tableLoaderScript({ path }: SiteFile): SiteFile {
     `table.src=new URL('${path}',document.currentScript.src);` +
     `table.onload=()=>dispatchEvent(new Event('${tableLoaded}'));document.head.append(table);`;
   return { path: tableLoader, content: `{${content}}\n` };
+}
+
+/** The words of the reader's settings, named by their content. */
+export function readerWordsScript(strings: Strings): SiteFile {
+  const json = writeWords('settings', settingsWords(strings));
+  const edition = createHash('sha256').update(json).digest('hex').slice(0, 12);
+  return {
+    path: `reader-words.${edition}.js`,
+    content: `globalThis.readerWords=JSON.parse(${JSON.stringify(json)});\n`,
+  };
 }
 
 /** What practice needs beside the table, named by its content. */

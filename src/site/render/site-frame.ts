@@ -6,6 +6,7 @@ import { type CourseContents, coursePages } from '../course-pages.ts';
 import type { AssetPaths, Download, SiteFrame } from '../site-data.ts';
 import { splitTitle } from '../split-title.ts';
 import { iconPath, touchIcon } from '../web-app/icons.ts';
+import { readerWordsScript } from './data-scripts.ts';
 import { feedPath } from './feed.ts';
 
 /** Where a site will stand, and what stands in it beside its pages. */
@@ -23,6 +24,7 @@ const mostListed = 40;
 /** What all pages of a site share. */
 export function siteFrame(course: Course, place: SitePlace, has: CourseContents): SiteFrame {
   const { settings, chapters } = course;
+  const strings = stringsFor(settings.language);
   const site = place.site?.replace(/\/+$/, '');
   return {
     course: courseId(course),
@@ -42,7 +44,8 @@ export function siteFrame(course: Course, place: SitePlace, has: CourseContents)
     icons: { tab: iconPath('icon.svg'), touch: iconPath(touchIcon.name) },
     sheet: { light: palettes.light.sheet, dark: palettes.dark.sheet },
     sprite: pieceSprite() + stateSprite(),
-    pages: coursePages(has, stringsFor(settings.language)),
+    readerWords: readerWordsScript(strings).path,
+    pages: coursePages(has, strings),
     chapters:
       chapters.length > mostListed
         ? []

@@ -17,7 +17,7 @@ import { iconPath, tabIcon } from '../web-app/icons.ts';
 import { chapterPage } from './chapter-page.ts';
 import { makeCourseNotes } from './course-notes.ts';
 import { makeCourseTable } from './course-table.ts';
-import { notesScript, tableLoaderScript, tableScript } from './data-scripts.ts';
+import { notesScript, readerWordsScript, tableLoaderScript, tableScript } from './data-scripts.ts';
 import { makeEmbedPages, makeSnippets, scriptSnippet } from './embed-pages.ts';
 import { type Embed, findEmbeds } from './embeds.ts';
 import { feedPath, makeFeed } from './feed.ts';
@@ -26,6 +26,7 @@ import { hasTranspositions } from './has-transpositions.ts';
 import { namedPositions } from './named-positions.ts';
 import { renderNews } from './news.ts';
 import { patternEntries } from './pattern-entries.ts';
+import { signsLegend } from './signs/signs-legend.ts';
 import type { SiteContext } from './site-context.ts';
 import { type SitePlace, siteFrame } from './site-frame.ts';
 import { transpositions } from './transpositions.ts';
@@ -107,6 +108,11 @@ export function renderSite(course: Course, place: SitePlace): RenderedSite {
       positions: namedPositions(course, addresses),
       transpositions: meetings(),
     })),
+    page('signs', 'signs.html', () => ({
+      ...inCourse,
+      legend: signsLegend(strings),
+      downloads: place.downloads ?? [],
+    })),
     ...onlyIf(has.patterns, 'patterns', 'patterns.html', () => ({
       ...inCourse,
       patterns: patternEntries(base),
@@ -133,6 +139,7 @@ export function renderSite(course: Course, place: SitePlace): RenderedSite {
       beginning: 'boards/',
       make: () => makeEmbedPages(course, embeds(), { assets: place.assets, site }),
     },
+    { beginning: frame.readerWords, make: () => [readerWordsScript(strings)] },
     { beginning: 'course.webmanifest', make: () => [appManifest(course)] },
     { beginning: iconPath('icon.svg'), make: () => [tabIcon(course)] },
   ];

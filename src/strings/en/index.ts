@@ -12,6 +12,8 @@ import { letter } from './letter.ts';
 import { page } from './page.ts';
 import { position } from './position.ts';
 import { practice } from './practice.ts';
+import { settings } from './settings.ts';
+import { signs } from './signs.ts';
 
 /** Every word that Linewright itself says to readers, in English; a section is a file. */
 export const en = {
@@ -28,6 +30,8 @@ export const en = {
   ...practice,
   edition,
   handout,
+  settings,
+  signs,
   ...embed,
   finding,
   glyph: glyphMeaning,

@@ -13,6 +13,8 @@ import { letter } from './letter.ts';
 import { page } from './page.ts';
 import { position } from './position.ts';
 import { practice } from './practice.ts';
+import { settings } from './settings.ts';
+import { signs } from './signs.ts';
 
 export const es: Strings = {
   language: 'es',
@@ -30,4 +32,6 @@ export const es: Strings = {
   ...practice,
   edition,
   handout,
+  settings,
+  signs,
 };

@@ -1,0 +1,12 @@
+/**
+ * The reader's settings: their form, and what only some readers ask for, moves in other letters and their sound.
+ * Loaded by `begin.ts` for those readers, or when the form is asked for.
+ */
+import { settingsAsked } from '../../contract/reader-settings.ts';
+import { openForm } from './form.ts';
+import { followNotation } from './notation.ts';
+import { hearMoves } from './sound.ts';
+
+addEventListener(settingsAsked, openForm);
+followNotation();
+hearMoves();
