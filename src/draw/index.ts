@@ -13,4 +13,4 @@ export { palettes, type Theme, themes } from './paint.ts';
 export type { BoardPicture } from './picture.ts';
 export { makePng, type PngSize } from './png.ts';
 export { makePngs, type PngJob, type PngsOptions } from './pngs.ts';
-export { type State, stateMark, stateSprite } from './state-marks.ts';
+export { type State, stateMark, stateSprite, states } from './state-marks.ts';
