@@ -21,6 +21,8 @@ const listeners: Readonly<Record<string, KeyPlace | 'not told'>> = {
   'tree/tree-keys.ts': 'tree',
   // A board on another site, which has no page of signs; it names its arrows.
   'embed/embedded-board.ts': 'not told',
+  // Escape closes a list that opens, as a browser's own.
+  'all-pages.ts': 'not told',
   // Any key is an act of the reader's.
   'first-act.ts': 'not told',
   'reading/hold.ts': 'not told',

@@ -234,6 +234,10 @@ export interface SignsLegend {
     readonly board: string;
   }[];
   readonly glyphs: readonly { readonly html: string; readonly meaning: string }[];
+  readonly states: readonly {
+    readonly state: 'here' | 'right' | 'wrong' | 'due' | 'rest';
+    readonly mark: string;
+  }[];
 }
 
 /** A pattern of the course, as the page of all patterns shows it. */

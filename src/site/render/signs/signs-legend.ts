@@ -1,5 +1,5 @@
 import { toHtml } from 'hast-util-to-html';
-import { type BoardPicture, drawBoardInPage } from '../../../draw/index.ts';
+import { type BoardPicture, drawBoardInPage, stateMark, states } from '../../../draw/index.ts';
 import { glyphSign, glyphsWithSigns } from '../../../movetext/index.ts';
 import { glyph } from '../../../render/index.ts';
 import type { Strings } from '../../../strings/index.ts';
@@ -37,5 +37,5 @@ export function signsLegend(strings: Strings): SignsLegend {
     html,
     meaning: meanings.join('; '),
   }));
-  return { boards, glyphs };
+  return { boards, glyphs, states: states.map((state) => ({ state, mark: stateMark(state) })) };
 }
