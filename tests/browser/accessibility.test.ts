@@ -41,7 +41,7 @@ describe('2.5.7 Dragging Movements: taps do what a drag does', () => {
     on(
       'practice.html',
       async (page) => {
-        await page.getByRole('button', { name: 'Learn 8 new moves' }).tap();
+        await page.getByRole('button', { name: 'Begin, with 8 moves' }).tap();
         for (const square of ['d7', 'd5']) {
           await page.locator(`.squares [data-square="${square}"]`).tap();
         }

@@ -25,7 +25,7 @@ const { open, practising } = practiceOf(demo);
 /** Serves the course under another id from now on. */
 const rename = (page: Page, course: string) =>
   changeTable(page, (table) => ({ ...table, course, title: `The ${course}` }));
-const told = (page: Page) => page.locator('.practice-told');
+const told = (page: Page) => page.locator('.practice-notice');
 
 async function learnEight(page: Page): Promise<void> {
   await learn(page);
@@ -45,9 +45,9 @@ test('what was learnt is found again, once, and told; its days are kept', () =>
     expect(await told(page).isVisible()).toBe(false);
     await page.clock.setFixedTime(dayAfter(3));
     await open(page);
-    expect(await today(page)).toContain('8 moves are due today.');
+    expect(await today(page)).toContain('8 moves come back today.');
     // Missed under the new name: the old record, which knows better, does not come back.
-    await button(page, 'Play the 8 moves that are due').click();
+    await button(page, 'Only the 8 that come back').click();
     await playOn(page, 8);
     await toOverview(page);
     const missed = await tally(page);

@@ -30,25 +30,25 @@ const { open, practising } = practiceOf(demo);
 
 test('over several days: learnt, not asked, asked when due, missed, asked again', () =>
   practising(async (page) => {
-    expect(await today(page)).toMatch(/^You have not begun yet\. The course advises \d+ moves\./);
+    expect(await today(page)).toMatch(/^The course has \d+ moves for you to find\./);
     const [, , all = 0] = await tally(page);
     await learn(page);
     await playOn(page);
-    expect(await page.locator('.practice-end').textContent()).toContain('8 you knew at once.');
+    expect(await page.locator('.practice-end').textContent()).toContain('All 8 from memory.');
     await toOverview(page);
     expect(await tally(page)).toEqual([0, 8, all - 8, 0]);
-    expect(await today(page)).toContain('Nothing is due today.');
+    expect(await today(page)).toContain('Nothing comes back today.');
 
     await page.clock.setFixedTime(dayAfter(1));
     await open(page);
-    expect(await today(page)).toContain('Nothing is due today.');
+    expect(await today(page)).toContain('Nothing comes back today.');
 
     await page.clock.setFixedTime(dayAfter(3));
     await open(page);
-    expect(await today(page)).toContain('8 moves are due today.');
-    await button(page, 'Play the 8 moves that are due').click();
+    expect(await today(page)).toContain('8 moves come back today.');
+    await button(page, 'Only the 8 that come back').click();
     await playOn(page, 1);
-    expect(await page.locator('.practice-end').textContent()).toContain('One you did not know.');
+    expect(await page.locator('.practice-end').textContent()).toContain('7 of 8 from memory.');
     expect(await page.locator('.practice-missed a').getAttribute('href')).toMatch(/\.html#/);
     await toOverview(page);
     // Seven are asked in two weeks: known. The one that was missed comes tomorrow.
@@ -56,7 +56,7 @@ test('over several days: learnt, not asked, asked when due, missed, asked again'
 
     await page.clock.setFixedTime(dayAfter(4));
     await open(page);
-    expect(await today(page)).toContain('One move is due today.');
+    expect(await today(page)).toContain('One move comes back today.');
     // The clock is put back two years: nothing is lost, and what seems to come from the future is asked.
     await page.clock.setFixedTime(dayAfter(-700));
     await open(page);
@@ -68,31 +68,35 @@ test('a wrong move, a legal one, one that the course mentions, and one that it w
     async (page) => {
       await learn(page);
       await page.evaluate('player.step()');
-      expect(await status(page)).toMatch(/^Good\. .* White plays .* the course plays 2\.\.\.e6\./);
-      for (let n = 0; n < 30 && !(await page.locator('.practice-help').isVisible()); n++) {
+      expect(await status(page)).toMatch(
+        /^Here Black plays 2\.\.\.e6\. White plays 2\.c4\. Good\./,
+      );
+      for (let n = 0; n < 30 && !(await page.locator('.practice-hint').isVisible()); n++) {
         await page.evaluate('player.step()');
       }
-      expect(await status(page)).toBe('White plays 1.d4. Your move.');
-      expect(await line(page)).toBe('1.\u00a0d4 ');
+      expect(await status(page)).toBe('What does Black play? White plays 1.d4. ');
+      expect(await line(page)).toBe('1.\u00a0d4');
       // WCAG 2.2, 4.1.3: what is said of an answer is said where something could be heard before.
       const region = await page.locator('.practice-talk [role=status]').elementHandle();
       await type(page, 'Ke4');
-      expect(await status(page)).toBe('Ke4 is not a legal move here.');
+      expect(await status(page)).toContain('Ke4 is not a legal move here.');
       expect(await region?.evaluate((element) => element.isConnected)).toBe(true);
       await type(page, 'Nf6');
       expect(await status(page)).toBe(
-        '1...Nf6 is good too, and the course mentions it. It advises another move: which?',
+        'Good too. Which one does the course advise?1...Nf6 is a good move, and the course mentions it.',
       );
       expect(await page.locator('.practice-said').textContent()).toBe('A comment on it.');
       await type(page, 'f6');
-      expect(await status(page)).toBe('1...f6 is a mistake. Try again.');
+      expect(await status(page)).toBe(
+        'Not that one. Try again.1...f6 is a mistake, says the course.',
+      );
       await type(page, 'a6');
-      expect(await status(page)).toContain('can be played, but the course does something else');
+      expect(await status(page)).toContain('can be played, but it is not the move of the course');
       expect(await page.locator('.practice-said').textContent()).toBe('');
-      await button(page, 'Hint').click();
-      expect(await status(page)).toBe('It is a move of the pawn on d7.');
-      await button(page, 'Show the move').click();
-      expect(await status(page)).toContain('The course plays 1...d5.');
+      await button(page, 'A hint').click();
+      expect(await status(page)).toContain('It is a move of the pawn on d7.');
+      await button(page, 'Show me').click();
+      expect(await status(page)).toContain('The course plays 1...d5');
     },
     {
       prepare: async (page) => {
@@ -129,24 +133,24 @@ test('a new edition: changed advice is asked again, what is gone rests and comes
     });
     await open(page);
     expect(await today(page)).toMatch(
-      /^One move is due today\. For one of them the course has new advice\./,
+      /^One move comes back today\. For one of them the course has new advice\./,
     );
-    await button(page, 'Play the move that is due').click();
-    expect(await status(page)).toContain('New advice: here the course now plays 1...Nf6.');
+    await button(page, 'Only the one that comes back').click();
+    expect(await status(page)).toContain('Now Black plays 1...Nf6.');
     await playOn(page);
     await toOverview(page);
-    expect(await today(page)).toContain('Nothing is due today.');
+    expect(await today(page)).toContain('Nothing comes back today.');
 
     await changeTable(page, (table) => withMoves(table, 1, []));
     await open(page);
     const resting = page.locator('.practice-resting');
     expect(await resting.textContent()).toContain(
-      'One move that you learnt is not in this edition',
+      'One move that you learnt is not asked by this edition',
     );
     await page.unroute(/course-table/);
     await open(page);
     expect(await resting.isVisible()).toBe(false);
-    expect(await today(page)).toContain('One move is due today.');
+    expect(await today(page)).toContain('One move comes back today.');
   }));
 
 test('two tabs lose nothing, and each sees what the other did', () =>
@@ -294,12 +298,10 @@ test('keys alone are enough (WCAG 2.1.1), and the focus is where one goes on', (
         () =>
           document.activeElement?.getAttribute('aria-label') ?? document.activeElement?.textContent,
       );
-    await button(page, /^Learn/).focus();
+    await button(page, /^Begin/).focus();
     await page.keyboard.press('Enter');
-    expect(await focused()).toBe('The line');
-    await page.keyboard.press('Tab');
-    expect(await focused()).toBe('Stop here');
-    await page.keyboard.press('Tab');
+    expect(await focused()).toBe('Here Black plays 1...d5.');
+    await page.keyboard.press('Shift+Tab');
     // Black sits below: d7 is walked to from h1.
     expect(await focused()).toMatch(/^h1/);
     for (const key of [...Array(4).fill('ArrowRight'), ...Array(6).fill('ArrowDown')]) {
@@ -314,10 +316,11 @@ test('keys alone are enough (WCAG 2.1.1), and the focus is where one goes on', (
     // 2...e6 has no comment, 3...c5 has one: then the button to go on has the focus.
     await type(page, 'e6');
     await type(page, 'c5');
-    expect(await focused()).toBe('On');
+    expect(await focused()).toBe('Go on');
     await page.keyboard.press('Enter');
     expect(await status(page)).toContain('4...exd5');
-    expect(await page.evaluate(() => document.activeElement?.matches('.squares button'))).toBe(
+    // Who has written a move goes on writing.
+    expect(await page.evaluate(() => document.activeElement?.matches('.move-entry input'))).toBe(
       true,
     );
   }));

@@ -82,7 +82,7 @@ export async function addPlayer(page: Page): Promise<void> {
     const playOn = (wrong: number) => {
       let left = wrong;
       for (let steps = 0; find('.practice-end') === null && steps < 500; steps++) {
-        if (left > 0 && seen('.practice-help')) {
+        if (left > 0 && seen('.practice-hint')) {
           left--;
           type('a6');
         }
@@ -99,15 +99,22 @@ export async function playOn(page: Page, wrong = 0): Promise<void> {
   await page.locator('.practice-end').waitFor();
 }
 
-export const learn = (page: Page) => button(page, /^Learn/).click();
+export const learn = (page: Page) => button(page, /^Begin/).click();
 /** Goes there from the end of a session; the overview comes once all answers are written. */
 export async function toOverview(page: Page): Promise<void> {
-  await button(page, 'Back to the overview').click();
+  await button(page, /^(Enough for today|Back to the overview)$/).click();
   await page.locator('.practice-today').waitFor();
 }
-/** The row of the whole course: known, learning, new, due. */
+/** How the whole course stands: known, met, not met, due. */
 export async function tally(page: Page): Promise<number[]> {
-  return (await page.locator('tfoot td').allTextContents()).map(Number);
+  const text =
+    (await page.locator('.practice-overview .whole .practice-standing').textContent()) ?? '';
+  const number = (form: RegExp) => {
+    const [, found = '0'] = form.exec(text) ?? [];
+    return found === 'one' ? 1 : Number(found.replace(',', ''));
+  };
+  const [known, met] = [number(/^(\S+) of/), number(/(\S+) more met/)];
+  return [known, met, number(/of (\S+) moves? known/) - known - met, number(/(\S+) to see today/)];
 }
 
 /** Serves another edition of the course from now on. */

@@ -19,10 +19,15 @@ export function makeMoveEntry(
     legal,
     onMoves,
     onUnread,
+    label: text = words.typed,
+    example,
   }: {
     readonly legal: () => readonly BoardMove[];
     readonly onMoves: (moves: readonly BoardMove[]) => void;
     readonly onUnread: (message: string) => void;
+    /** What stands beside the field, and in it while it is empty. */
+    readonly label?: string;
+    readonly example?: string;
   },
 ): MoveEntry {
   const element = document.createElement('form');
@@ -38,7 +43,8 @@ export function makeMoveEntry(
     maxLength: 20,
   });
   input.setAttribute('enterkeyhint', 'go');
-  label.append(`${words.typed} `, input);
+  if (example !== undefined) input.placeholder = example;
+  label.append(`${text} `, input);
   const play = document.createElement('button');
   play.type = 'submit';
   play.textContent = words.play;

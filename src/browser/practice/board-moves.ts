@@ -1,8 +1,7 @@
-import { type Color, type LegalMove, listMoves, type Position } from '../../chess/index.ts';
+import { type LegalMove, listMoves, type Position } from '../../chess/index.ts';
 import type { PracticeWords } from '../../contract/words.ts';
 import type { BoardMove } from '../board/board-state.ts';
 import type { PracticeCourse, Step } from './practice-course.ts';
-import type { Session } from './session.ts';
 import { printed } from './words.ts';
 
 const known = new WeakMap<PracticeCourse, Map<number, Position>>();
@@ -37,14 +36,4 @@ export function movesAt(course: PracticeCourse, index: number, words: PracticeWo
     to,
     promotion,
   }));
-}
-
-/** The number and the side of the line's next move after so many of its own. */
-export function turnAfter(
-  { course, start }: Pick<Session, 'course' | 'start'>,
-  plies: number,
-): { readonly number: number; readonly color: Color } {
-  const [, side] = positionAt(course, start.position).key.split(' ');
-  const ply = start.number * 2 + (side === 'b' ? 1 : 0) + plies;
-  return { number: ply >> 1, color: ply % 2 === 0 ? 'white' : 'black' };
 }

@@ -1,54 +1,41 @@
 import { numberSign } from '../../chess/letters.ts';
 import type { PracticeWords } from '../../contract/words.ts';
-import { noteName, placeHref } from '../../lookup/index.ts';
+import { noteName } from '../../lookup/index.ts';
 import { make } from '../element.ts';
-import { turnAfter } from './board-moves.ts';
-import type { Ply, Session } from './session.ts';
+import type { Step } from './practice-course.ts';
+import { type Session, turnAfter } from './session.ts';
 import { printedNodes } from './words.ts';
 
-/**
- * The line so far as running text, as a chapter has it: the moves that the reader found with what
- * the author says of them, and a blank where the next one is missing.
- */
-export function lineText(session: Session, words: PracticeWords): HTMLElement {
-  const paragraph = make('p', 'practice-line');
-  let interrupted = true;
-  session.line.forEach((ply, index) => {
-    const turn = turnAfter(session, index);
-    const sign = turn.color === 'white' || interrupted ? `${numberSign(turn)}\u00a0` : '';
-    paragraph.append(index === 0 ? '' : ' ', moveLink(session, ply, sign, words));
-    const note = ply.told ? noteOf(session, ply) : undefined;
-    interrupted = note !== undefined;
-    if (note !== undefined) paragraph.append(' ', note);
+/** So many moves are shown of a line; the board shows the rest. */
+const shown = 8;
+
+/** The last moves of the line, the very last one standing out. */
+export function lineText(session: Session, words: PracticeWords): (Node | string)[] {
+  const { line } = session;
+  const earliest = Math.max(0, line.length - shown);
+  // From a move of White's on, which has its number.
+  const isBlack = earliest > 0 && turnAfter(session, earliest).color === 'black';
+  const first = isBlack ? earliest - 1 : earliest;
+  const moves = line.slice(first).flatMap(({ move }, index) => {
+    const at = first + index;
+    const turn = turnAfter(session, at);
+    const sign =
+      turn.color === 'white' || index === 0 ? numberSign(turn).replace(/\.$/, '.\u00a0') : '';
+    const last = at === line.length - 1;
+    const text = make(last ? 'b' : 'span', '', sign, ...printedNodes(move.san, words));
+    return [index === 0 ? '' : ' ', text];
   });
-  if ('task' in session.stage) {
-    const turn = turnAfter(session, session.line.length);
-    const sign = turn.color === 'white' || interrupted ? `${numberSign(turn)}\u00a0` : '';
-    const blank = make('span', 'practice-blank');
-    blank.setAttribute('role', 'img');
-    blank.setAttribute('aria-label', words.practice.blank);
-    paragraph.append(session.line.length === 0 ? '' : ' ', sign, blank);
-  }
-  return paragraph;
+  return [first > 0 ? '… ' : '', ...moves];
 }
 
 /** The author's comments on a move of the course. The site has rendered and cleaned them. */
 export function noteOf(
-  { course }: Session,
-  { from, move }: Omit<Ply, 'told'>,
+  { course }: Pick<Session, 'course'>,
+  { from, move }: Step,
 ): HTMLElement | undefined {
   const html = course.notes.notes[noteName(from, move.san)]?.html ?? '';
   if (html === '') return undefined;
   const note = make('span', 'practice-note');
   note.innerHTML = html;
   return note;
-}
-
-/** A move that leads to its place in the course. */
-function moveLink({ course }: Session, ply: Ply, sign: string, words: PracticeWords): HTMLElement {
-  const { move, told } = ply;
-  const link = make('a', told ? 'told' : 'lead', sign, ...printedNodes(move.san, words));
-  const [place] = move.at;
-  if (place !== undefined) link.href = placeHref(course.table, move.to, place);
-  return link;
 }

@@ -1,9 +1,15 @@
+import { chapterSession } from '../../contract/practice-address.ts';
+import { fill } from '../../contract/sentence.ts';
 import type { PracticeWords } from '../../contract/words.ts';
-import { make } from '../element.ts';
-import { itemsOf, type Progress, type Tally, tallyOf } from './overview.ts';
-import type { PracticeCourse } from './practice-course.ts';
+import { counted } from '../counted.ts';
+import { element, make } from '../element.ts';
+import { missedText } from './forecast-table.ts';
+import { scoreOf } from './mistakes.ts';
+import { itemsOf, type Progress, tallyOf } from './overview.ts';
+import type { CourseItem, PracticeCourse } from './practice-course.ts';
+import { bar } from './svg.ts';
 
-/** What is known, a row a chapter, and which chapters are practised. */
+/** How each chapter stands, whether it is asked, and the way to a session of it alone. */
 export function makeOverviewTable(
   course: PracticeCourse,
   words: PracticeWords,
@@ -12,11 +18,13 @@ export function makeOverviewTable(
 ): { readonly element: HTMLElement; show(progress: Progress, today: number): void } {
   const { practice } = words;
   const ticks = new Map<number, HTMLInputElement>();
-  const rows = course.table.chapters.flatMap(({ title }, index) => {
+  const rows = course.table.chapters.flatMap(({ title, page }, index) => {
     const items = itemsOf(course, new Set([index]));
     if (items.length === 0) return [];
-    const tick = make('input', '');
-    tick.type = 'checkbox';
+    const tick = element('input', {
+      type: 'checkbox',
+      'aria-label': fill(practice.include, { title }),
+    });
     tick.checked = chosen.has(index);
     tick.addEventListener('change', () => {
       onChosen(
@@ -24,85 +32,74 @@ export function makeOverviewTable(
       );
     });
     ticks.set(index, tick);
-    return [makeRow(make('label', '', tick, make('span', '', title)), items)];
+    const link = element('a', { href: chapterSession(page.replace(/\.html$/, '')) }, title);
+    return [makeRow(make('label', '', tick), link, items, practice)];
   });
-  const whole = makeRow(practice.whole, course.items);
-  const heads = [
-    practice.chapter,
-    practice.known,
-    practice.learning,
-    practice.unseen,
-    practice.dueNow,
-  ];
-  const head = make('tr', '');
-  for (const text of heads) {
-    const cell = make('th', '', text);
-    cell.scope = 'col';
-    head.append(cell);
-  }
-  const body = make('tbody', '', ...rows.map(({ element }) => element));
-  const foot = make('tfoot', '', whole.element);
-  const table = make(
-    'table',
-    '',
-    make('thead', '', head),
-    body,
-    ...(rows.length > 1 ? [foot] : []),
+  const whole = makeRow('', practice.whole, course.items, practice);
+  const several = rows.length > 1;
+  whole.element.classList.add('whole');
+  const list = element(
+    'ul',
+    { role: 'list' },
+    [...rows, ...(several ? [whole] : [])].map((row) => row.element),
   );
-  const help = [practice.overviewHelp, ...(rows.length > 1 ? [practice.wholeHelp] : [])].join(' ');
-  const heading = make('h2', '', practice.overview);
-  const element = make('section', 'practice-overview', heading, table, make('p', 'quiet', help));
+  const help = [practice.overviewHelp, ...(several ? [practice.wholeHelp] : [])].join(' ');
   return {
-    element,
+    element: make(
+      'section',
+      'practice-overview',
+      make('h2', '', practice.overview),
+      list,
+      make('p', 'quiet', help),
+    ),
     show(progress, today) {
-      for (const row of [...rows, whole]) row.show(tallyOf(row.items, progress, today));
+      for (const row of [...rows, whole]) row.show(progress, today);
     },
   };
 }
 
-function makeRow(name: string | Node, items: PracticeCourse['items']) {
-  const head = make('th', '', name);
-  head.scope = 'row';
-  const share = shareLine();
-  head.append(share.element);
-  const cells = [0, 1, 2, 3].map(() => make('td', ''));
-  const element = make('tr', '', head, ...cells);
+function makeRow(
+  tick: string | Node,
+  name: string | Node,
+  items: readonly CourseItem[],
+  practice: PracticeWords['practice'],
+) {
+  const share = make('div', 'practice-share');
+  const words = make('p', 'practice-standing');
+  const text = make('div', '', make('p', 'practice-name', name), share, words);
   return {
-    element,
-    items,
-    show(tally: Tally): void {
-      const { known, learning, unseen, due } = tally;
-      [known, learning, unseen, due].forEach((count, index) => {
-        const cell = cells[index];
-        if (cell) cell.textContent = String(count);
-      });
-      share.show(tally);
+    element: make('li', '', tick, text),
+    show(progress: Progress, today: number): void {
+      const { all, known, met, due } = tallyOf(items, progress, today);
+      const form = { known: new Intl.NumberFormat(document.documentElement.lang).format(known) };
+      words.textContent = [
+        fill(counted(practice.standing, all), form),
+        ...(met > 0 ? [counted(practice.onTheWay, met)] : []),
+        ...(due > 0 ? [counted(practice.seeToday, due)] : []),
+        ...lately(items, progress, today, practice),
+      ].join(', ');
+      share.replaceChildren(
+        bar(all, [
+          ['met', known + met],
+          ['known', known],
+        ]),
+      );
     },
   };
 }
 
-/** A line as long as the chapter, drawn over as far as it is known; the numbers say the same. */
-function shareLine(): { readonly element: Element; show(tally: Tally): void } {
-  const space = 'http://www.w3.org/2000/svg';
-  const element = document.createElementNS(space, 'svg');
-  element.setAttribute('class', 'practice-share');
-  element.setAttribute('viewBox', '0 0 100 4');
-  element.setAttribute('preserveAspectRatio', 'none');
-  element.setAttribute('aria-hidden', 'true');
-  const [all, seen, known] = ['all', 'seen', 'known'].map((name) => {
-    const part = document.createElementNS(space, 'rect');
-    part.setAttribute('class', name);
-    part.setAttribute('height', '4');
-    element.append(part);
-    return part;
-  });
-  all?.setAttribute('width', '100');
-  return {
-    element,
-    show(tally) {
-      const width = (count: number) => String((100 * count) / Math.max(1, tally.all));
-      seen?.setAttribute('width', width(tally.known + tally.learning));
-      known?.setAttribute('width', width(tally.known));
-    },
-  };
+/** Mistakes of the last four weeks, and of the four before. */
+function lately(
+  items: readonly CourseItem[],
+  progress: Progress,
+  today: number,
+  practice: PracticeWords['practice'],
+): string[] {
+  const now = scoreOf(items, progress, today - 27, today);
+  const before = scoreOf(items, progress, today - 55, today - 28);
+  if (now.misses === 0 && before.misses === 0) return [];
+  return [
+    missedText(practice.lately, now.misses, now.answers),
+    ...(before.answers > 0 ? [missedText(practice.before, before.misses, before.answers)] : []),
+  ];
 }

@@ -1,59 +1,111 @@
 import { numberSign } from '../../chess/letters.ts';
 import { fill } from '../../contract/sentence.ts';
 import type { PracticeWords } from '../../contract/words.ts';
-import { turnAfter } from './board-moves.ts';
-import { adviceAt, type Session } from './session.ts';
+import { adviceAt, type Session, type Turn, turnAfter } from './session.ts';
 import { adviceSquares } from './show-on-board.ts';
 import { printed } from './words.ts';
 
-/** What the page says at the present stage: of the last try, and what is wanted now. */
-export function sentences(session: Session, words: PracticeWords): string {
-  return [verdictIn(session, words), wishIn(session, words)]
-    .filter((part) => part !== '')
-    .join(' ');
+/** What the page says at the present stage. */
+export interface Said {
+  /** What is asked, or what came of it. */
+  readonly heading: string;
+  /** For who does not see the board: the move that the other side has just made. */
+  readonly before: string;
+  /** What else is to be said; empty where nothing is. */
+  readonly text: string;
+  readonly mark?: 'right' | 'wrong' | undefined;
 }
 
-function verdictIn({ verdict, line, start, course, stage }: Session, words: PracticeWords): string {
-  if (verdict === undefined) return '';
+export function sayOf(session: Session, words: PracticeWords): Said {
+  const { stage } = session;
+  if (stage.kind === 'show') return ofShowing(session, words);
+  if (stage.kind === 'ask') return ofAsking(session, words);
+  return ofReading(session, words);
+}
+
+function ofShowing(session: Session, words: PracticeWords): Said {
+  const { stage, verdict } = session;
   const { practice } = words;
-  // A move that was found may have been answered since; others were tried in the position shown.
-  const made = verdict.kind === 'right' || verdict.kind === 'given' || verdict.kind === 'shown';
-  const at = made ? line.findLastIndex(({ told, move }) => told && move.san === verdict.san) : -1;
-  const turn = turnAfter({ course, start }, at < 0 ? line.length : at);
-  const move = at < 0 && made ? verdict.san : numberSign(turn) + printed(verdict.san, words);
-  switch (verdict.kind) {
-    case 'not-shown':
-      return '';
-    case 'shown':
-      return stage.kind === 'read' || 'task' in stage ? practice.shown : '';
+  const turn = turnAfter(session, session.line.length);
+  const move = inWords(turn, adviceAt(session), words);
+  const isChanged = stage.kind === 'show' && stage.task.show === 'changed';
+  const heading = isChanged ? practice.changedMove : practice.newMove;
+  const help = isChanged ? practice.changedMoveHelp : practice.newMoveHelp;
+  const wrong = verdict?.kind === 'not-shown';
+  return {
+    heading: fill(heading, { side: words[turn.color], move }),
+    before: replyBefore(session, words),
+    text: wrong ? fill(practice.notShown, { move }) : join(ofLast(session, words), help),
+    mark: wrong ? 'wrong' : undefined,
+  };
+}
+
+function ofAsking(session: Session, words: PracticeWords): Said {
+  const { stage, verdict } = session;
+  const { practice } = words;
+  const turn = turnAfter(session, session.line.length);
+  const heading = fill(practice.question, { side: words[turn.color] });
+  const before = replyBefore(session, words);
+  switch (verdict?.kind) {
+    case 'option':
+    case 'bad':
+    case 'other': {
+      const move = inWords(turn, verdict.san, words);
+      return {
+        heading: verdict.kind === 'option' ? practice.alsoGood : practice.tryAgain,
+        before: '',
+        text: fill(practice[verdict.kind], { move }),
+        mark: verdict.kind === 'option' ? undefined : 'wrong',
+      };
+    }
+    case undefined: {
+      if (stage.kind !== 'ask' || !stage.hinted) return { heading, before, text: '' };
+      const { kind, from } = adviceSquares(session);
+      const hint = fill(practice.hinted, { piece: words.pieces[kind], square: from });
+      return { heading, before: '', text: hint };
+    }
     default:
-      return fill(practice[verdict.kind], { move });
+      return { heading, before, text: ofLast(session, words) };
   }
 }
 
-function wishIn(session: Session, words: PracticeWords): string {
-  const { stage, verdict, line } = session;
+/** Of the move that was found just before, where the line went on at once. */
+function ofLast(session: Session, words: PracticeWords): string {
+  const { verdict, line } = session;
+  if (verdict?.kind === 'shown') return words.practice.shown;
+  if (verdict?.kind !== 'right') return '';
+  const at = line.findLastIndex(({ found, move }) => found && move.san === verdict.san);
+  const move =
+    at < 0 ? printed(verdict.san, words) : inWords(turnAfter(session, at), verdict.san, words);
+  return fill(words.practice.wasRight, { move });
+}
+
+function ofReading(session: Session, words: PracticeWords): Said {
+  const { verdict, line } = session;
   const { practice } = words;
-  if (stage.kind === 'show') {
-    const move = numberSign(turnAfter(session, line.length)) + printed(adviceAt(session), words);
-    if (verdict?.kind === 'not-shown') return fill(practice.notShown, { move });
-    const told = stage.task.show === 'changed' ? practice.changedMove : practice.newMove;
-    return withReply(session, words, fill(told, { move }));
-  }
-  if (stage.kind !== 'ask') return '';
-  if (verdict !== undefined && ['option', 'bad', 'other'].includes(verdict.kind)) return '';
-  if (stage.hinted && verdict === undefined) {
-    const { kind, from } = adviceSquares(session);
-    return fill(practice.hinted, { piece: words.pieces[kind], square: from });
-  }
-  return withReply(session, words, practice.yourMove);
+  const move = inWords(turnAfter(session, line.length - 1), verdict?.san ?? '', words);
+  const isGiven = verdict?.kind === 'given';
+  return {
+    heading: fill(isGiven ? practice.given : practice.right, { move }),
+    before: '',
+    text: isGiven ? practice.givenHelp : verdict?.kind === 'shown' ? practice.shown : '',
+    mark: isGiven ? undefined : 'right',
+  };
 }
 
-/** The other side's move before what is wanted. */
-function withReply(session: Session, words: PracticeWords, wish: string): string {
+function replyBefore(session: Session, words: PracticeWords): string {
   const reply = session.line.at(-1);
-  if (reply === undefined || reply.told) return wish;
+  if (reply === undefined || reply.found) return '';
   const turn = turnAfter(session, session.line.length - 1);
-  const move = numberSign(turn) + printed(reply.move.san, words);
-  return `${fill(words.practice.played, { side: words[turn.color], move })} ${wish}`;
+  const move = inWords(turn, reply.move.san, words);
+  return fill(words.practice.played, { side: words[turn.color], move });
+}
+
+/** `7...Be7` */
+export function inWords(turn: Turn, san: string, words: PracticeWords): string {
+  return numberSign(turn) + printed(san, words);
+}
+
+function join(...parts: readonly string[]): string {
+  return parts.filter((part) => part !== '').join(' ');
 }

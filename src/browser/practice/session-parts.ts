@@ -1,27 +1,33 @@
 import type { PracticeWords } from '../../contract/words.ts';
-import { make, makeButton } from '../element.ts';
+import { element, make, makeButton } from '../element.ts';
 import { focusable } from './focusable.ts';
 import type { Board } from './show-on-board.ts';
+import { makeStrip } from './strip.ts';
 
 /** The elements of a session on the page; what stands in them is up to `session-view.ts`. */
 export interface SessionParts {
   /** Holds all others. */
   readonly element: HTMLElement;
+  /** What the session is about. */
+  readonly about: HTMLElement;
+  readonly strip: HTMLElement;
+  readonly count: HTMLElement;
+  /** What is asked, or what came of it. */
   readonly heading: HTMLElement;
-  /** How much is left. */
-  readonly left: HTMLElement;
-  readonly board: Board;
-  /** What the page says, read out when it changes. */
-  readonly status: HTMLElement;
-  /** The author's comment on a move that was tried. */
+  /** The other side's move, for who does not see it. */
+  readonly before: HTMLElement;
+  readonly verdict: HTMLElement;
+  readonly line: HTMLElement;
+  /** The author's comment. */
   readonly comment: HTMLElement;
-  /** Hint and solution. */
+  readonly board: Board;
+  /** Hint, solution and the way out. */
   readonly help: HTMLElement;
+  /** What is only of use while a move is asked. */
+  readonly aids: readonly HTMLElement[];
   /** Where the reader goes on after reading. */
   readonly onward: HTMLElement;
   readonly on: HTMLButtonElement;
-  /** The line so far. */
-  readonly text: HTMLElement;
 }
 
 /** What the buttons of a session do. */
@@ -33,25 +39,51 @@ export interface SessionButtons {
 }
 
 export function makeSessionParts(
-  { practice }: PracticeWords,
+  words: PracticeWords,
   entry: HTMLElement,
   { onStop, onHint, onShow, onGoOn }: SessionButtons,
 ): SessionParts {
-  const heading = focusable(make('h2', 'unseen', practice.session));
-  const left = make('span', 'practice-left');
-  const head = make('p', 'practice-head', left, ' ', makeButton(practice.stop, onStop));
+  const { practice } = words;
   const board = document.createElement('course-board') as Board;
   board.className = 'practice-board';
-  const status = make('p', 'practice-status');
-  status.setAttribute('role', 'status');
+  const about = make('p', 'practice-about');
+  const strip = makeStrip(words);
+  const count = make('p', 'practice-count');
+  const heading = focusable(make('h1', ''));
+  const before = make('span', 'unseen');
+  const verdict = make('p', 'practice-verdict');
+  // Read out as a whole whenever something of it changes.
+  const status = element(
+    'div',
+    { class: 'practice-status', role: 'status', 'aria-atomic': 'true' },
+    heading,
+    before,
+    verdict,
+  );
+  const line = make('p', 'practice-line');
   const comment = make('p', 'practice-said');
-  const hint = makeButton(practice.hint, onHint);
-  const help = make('p', 'practice-help', hint, makeButton(practice.show, onShow));
-  const on = makeButton(practice.on, onGoOn);
+  const hint = makeButton(practice.hint, onHint, 'practice-hint');
+  const show = makeButton(practice.show, onShow);
+  const help = make('p', 'practice-help', hint, show, makeButton(practice.stop, onStop));
+  const on = makeButton(practice.on, onGoOn, 'act');
   const onward = make('p', 'practice-onward', on);
-  const talk = make('div', 'practice-talk', status, comment, entry, onward, help);
-  const text = make('div', 'practice-text');
-  const element = make('section', 'practice-session', heading, head, board, talk, text);
-  element.setAttribute('aria-label', practice.session);
-  return { element, heading, left, board, status, comment, help, onward, on, text };
+  const talk = make('div', 'practice-talk', about, strip, count, status, line, comment);
+  talk.append(onward, entry, help);
+  const whole = make('section', 'practice-session', make('div', 'practice-desk', board), talk);
+  return {
+    element: whole,
+    about,
+    strip,
+    count,
+    heading,
+    before,
+    verdict,
+    line,
+    comment,
+    board,
+    help,
+    aids: [hint, show],
+    onward,
+    on,
+  };
 }

@@ -3,10 +3,9 @@ import type { PracticeWords } from '../../contract/words.ts';
 import { moveOf } from '../../lookup/index.ts';
 import { onBoard } from '../board/board-state.ts';
 import { makeMoveEntry } from '../board/move-entry.ts';
-import { counted } from '../counted.ts';
 import { movesAt } from './board-moves.ts';
-import { lineText, noteOf } from './line-text.ts';
-import { sentences } from './sentences.ts';
+import { noteOf } from './line-text.ts';
+import { renderSession } from './render-session.ts';
 import {
   giveHint,
   goOn,
@@ -18,7 +17,6 @@ import {
   tryMove,
 } from './session.ts';
 import { makeSessionParts } from './session-parts.ts';
-import { showOnBoard } from './show-on-board.ts';
 import { watch } from './stopwatch.ts';
 
 /** A session on the page. */
@@ -37,19 +35,23 @@ export interface SessionEvents {
   readonly onEnd: (session: Session) => void;
 }
 
+/** `title`: of what it asks, where that is not the whole course. */
 export function makeSessionView(
   first: Session,
+  title: string | undefined,
   words: PracticeWords,
   { onOutcome, onEnd }: SessionEvents,
 ): SessionView {
-  const { practice } = words;
   let session = first;
   const clock = watch();
-
+  /** The last move was written, not made on the board. */
+  let typed = false;
   const entry = makeMoveEntry(words, {
     legal: () => ('task' in session.stage ? movesHere() : []),
-    onMoves: (moves) => board.make(moves),
+    onMoves: (moves) => parts.board.make(moves),
     onUnread: say,
+    label: words.practice.entry,
+    example: fill(words.practice.entryExample, { move: `${words.letters.knight}f6` }),
   });
   const parts = makeSessionParts(words, entry.element, {
     onStop: () => onEnd(session),
@@ -57,24 +59,24 @@ export function makeSessionView(
     onShow: () => act(showMove(session)),
     onGoOn: () => act(goOn(session)),
   });
-  const { element, board, left, status, comment, on } = parts;
-
+  const { element, board, verdict } = parts;
   const movesHere = () => movesAt(session.course, positionNow(session), words);
+  const render = (moved: boolean) =>
+    renderSession(parts, session, { title, words, moved, comment: commentIn(session) });
 
   onBoard(board, 'course-board-move', (move) => {
     const named = movesHere().find(({ san }) => san === move.san);
     if (named !== undefined) act(tryMove(session, named.canonical, clock.isSlow()));
   });
   onBoard(board, 'course-board-refuse', ({ piece, from, to }) => {
-    const { color } = piece;
-    const mover = color === 'white' ? 'black' : 'white';
+    const mover = piece.color === 'white' ? 'black' : 'white';
     if (to === undefined) say(words.notYours[mover]);
     else say(fill(words.cannotGo, { piece: words.pieces[piece.kind], from, to }));
   });
 
   function say(message: string): void {
-    status.textContent = message;
-    comment.replaceChildren();
+    verdict.replaceChildren(message);
+    verdict.hidden = false;
   }
 
   /** `stays`: what the reader holds in his hand is the same question still. */
@@ -84,38 +86,26 @@ export function makeSessionView(
     session = next;
     if (next.outcome !== undefined && next.outcome !== before.outcome) onOutcome(next.outcome);
     if (next.asked !== before.asked) clock.start();
-    if (next.stage.kind === 'end') onEnd(next);
-    else render(before, stays);
-  }
-
-  function render(before: Session | undefined, stays: boolean): void {
-    const { stage } = session;
-    const moved = before !== undefined && !stays && positionNow(before) !== positionNow(session);
-    const heldBy = document.activeElement;
-    left.textContent = counted(practice.left, session.tasks.length);
-    showOnBoard(board, session, words, moved || before === undefined);
-    status.textContent = sentences(session, words);
-    comment.replaceChildren(...commentOnTry(session));
-    parts.text.replaceChildren(lineText(session, words));
-    entry.clear();
-    const reading = stage.kind === 'read';
-    entry.element.hidden = reading;
-    parts.help.hidden = stage.kind !== 'ask';
-    parts.onward.hidden = !reading;
-    if (reading) {
-      const { next } = stage;
-      on.textContent =
-        next === 'on' ? practice.on : next === 'line' ? practice.nextLine : practice.finish;
+    if (next.stage.kind === 'end') {
+      onEnd(next);
+      return;
     }
-    placeFocus(heldBy, reading);
+    const heldBy = document.activeElement;
+    entry.clear();
+    render(!stays && positionNow(before) !== positionNow(session));
+    placeFocus(heldBy);
   }
 
   /** The focus never falls off the page: it goes to what one does next. */
-  function placeFocus(heldBy: Element | null, reading: boolean): void {
-    if (reading && (heldBy === null || heldBy === document.body || element.contains(heldBy))) {
-      on.focus({ preventScroll: true });
-    } else if (!reading && heldBy === on) {
-      board.focusSquares();
+  function placeFocus(heldBy: Element | null): void {
+    const reading = session.stage.kind === 'read';
+    const isOurs = heldBy === null || heldBy === document.body || element.contains(heldBy);
+    if (reading && isOurs) {
+      typed = entry.element.contains(heldBy);
+      parts.on.focus({ preventScroll: true });
+    } else if (!reading && heldBy === parts.on) {
+      if (typed) entry.element.querySelector('input')?.focus();
+      else board.focusSquares();
     }
   }
 
@@ -123,23 +113,26 @@ export function makeSessionView(
     element,
     start() {
       clock.start();
-      render(undefined, false);
+      render(true);
       parts.heading.focus({ preventScroll: true });
     },
     answeredElsewhere(positions) {
-      session = leaveOut(session, positions);
-      left.textContent = counted(practice.left, session.tasks.length);
+      const next = leaveOut(session, positions);
+      if (next === session) return;
+      session = next;
+      render(false);
     },
   };
 }
 
-/** What the author says of a move that was tried and is not the one to find. */
-function commentOnTry(session: Session): HTMLElement[] {
-  const { verdict, course } = session;
-  if (verdict?.kind !== 'bad' && verdict?.kind !== 'option') return [];
+/** What the author says of the move that is read, or of one that was tried and is not the one to find. */
+function commentIn(session: Session): HTMLElement | undefined {
+  const { verdict, course, stage, line } = session;
+  const last = line.at(-1);
+  if (stage.kind === 'read') return last && noteOf(session, last);
+  if (verdict?.kind !== 'bad' && verdict?.kind !== 'option') return undefined;
   const from = positionNow(session);
   const position = course.table.positions[from];
   const move = position && moveOf(position, verdict.san);
-  const note = move && noteOf(session, { from, move });
-  return note ? [note] : [];
+  return move && noteOf(session, { from, move });
 }

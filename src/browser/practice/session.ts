@@ -1,3 +1,4 @@
+import type { Color } from '../../chess/types.ts';
 import type { LineStart } from '../../contract/course-notes.ts';
 import type { TableMove } from '../../contract/course-table.ts';
 import { moveOf, noteName } from '../../lookup/index.ts';
@@ -41,6 +42,16 @@ export type Stage =
 export interface Outcome {
   readonly position: number;
   readonly how: How;
+  /** The number of the asked move in its line. */
+  readonly turn: Turn;
+  /** Canonical SAN of the first wrong try. */
+  readonly tried?: string | undefined;
+}
+
+/** The full-move number of a move, from 1, and who makes it. */
+export interface Turn {
+  readonly number: number;
+  readonly color: Color;
 }
 
 /** A session of practice: plain data, moved on by `begin`, `tryMove`, `giveHint`, `showMove`, `goOn`. */
@@ -49,6 +60,8 @@ export interface Session {
   readonly chapters: ReadonlySet<number>;
   /** What is left, the present one among it. */
   readonly tasks: readonly Task[];
+  /** The positions that were shown or asked so far, in that order, each once. */
+  readonly met: readonly number[];
   /** Questions put so far. */
   readonly asked: number;
   /** The line on the board: where it began and its moves. */
@@ -62,9 +75,9 @@ export interface Session {
   readonly outcomes: readonly Outcome[];
 }
 
-/** A move on the board; `told` where what the author says of it belongs beside it. */
+/** A move on the board; `found` where the reader made it or was shown it, and did not merely pass it. */
 export interface Ply extends Step {
-  readonly told: boolean;
+  readonly found: boolean;
 }
 
 /** Questions between a miss, or a first showing, and the next time the same is asked. */
@@ -76,13 +89,23 @@ export function begin(
   chapters: ReadonlySet<number>,
 ): Session {
   const start = { chapter: 0, position: 0, number: 1 };
-  const empty = { course, chapters, tasks, asked: 0, start, line: [], outcomes: [] } as const;
-  return advance({ ...empty, stage: { kind: 'end' } });
+  const empty = { course, chapters, tasks, met: [], asked: 0, start, line: [] } as const;
+  return advance({ ...empty, outcomes: [], stage: { kind: 'end' } });
 }
 
 /** The position on the board: an index in the table. */
 export function positionNow({ start, line }: Session): number {
   return line.at(-1)?.move.to ?? start.position;
+}
+
+/** The number of the line's next move after so many of its own. */
+export function turnAfter(
+  { course, start }: Pick<Session, 'course' | 'start'>,
+  plies: number,
+): Turn {
+  const [, side] = course.table.positions[start.position]?.key.split(' ') ?? [];
+  const ply = start.number * 2 + (side === 'b' ? 1 : 0) + plies;
+  return { number: ply >> 1, color: ply % 2 === 0 ? 'white' : 'black' };
 }
 
 /** The reader plays a legal move. `slow`: it took long. */
@@ -117,8 +140,7 @@ export function showMove(session: Session): Session {
   const { stage } = session;
   const move = adviceMove(session);
   if (stage.kind !== 'ask' || move === undefined) return session;
-  const told = grade(session, 'shown');
-  const again = putOff(told);
+  const again = putOff(grade(session, 'shown'));
   return { ...again, ...rest(again, move), verdict: { kind: 'given', san: move.san } };
 }
 
@@ -170,7 +192,9 @@ function grade(session: Session, how: How): Session {
   const { stage } = session;
   if (stage.kind !== 'ask' || stage.task.graded) return { ...session, outcome: undefined };
   const task = { ...stage.task, graded: true };
-  const outcome = { position: task.position, how };
+  const [tried] = stage.misses;
+  const turn = turnAfter(session, session.line.length);
+  const outcome = { position: task.position, how, turn, ...(tried !== undefined && { tried }) };
   return {
     ...replace(session, task),
     stage: { ...stage, task },
@@ -199,7 +223,7 @@ function played(session: Session, move: TableMove, verdict: Verdict): Session {
 }
 
 function rest(session: Session, move: TableMove) {
-  const line = [...session.line, { from: positionNow(session), move, told: true }];
+  const line = [...session.line, { from: positionNow(session), move, found: true }];
   const next = nextOf({ ...session, line });
   const way = next === undefined ? 'end' : next.start === undefined ? 'on' : 'line';
   return { line, stage: { kind: 'read', next: way } } as const;
@@ -212,10 +236,11 @@ function advance(session: Session): Session {
   if (next === undefined || task === undefined) {
     return { ...session, tasks: [], stage: { kind: 'end' } };
   }
-  const plies = next.steps.map((step) => ({ ...step, told: false }));
+  const plies = next.steps.map((step) => ({ ...step, found: false }));
   return {
     ...session,
     asked: session.asked + 1,
+    met: session.met.includes(task.position) ? session.met : [...session.met, task.position],
     start: next.start ?? session.start,
     line: next.start === undefined ? [...session.line, ...plies] : plies,
     stage:

@@ -22,7 +22,7 @@ export function showOnBoard(
   const last = line.at(-1);
   const lastMove = last && squaresOfStep(course, last);
   const note =
-    last?.told && stage.kind === 'read'
+    last?.found && stage.kind === 'read'
       ? course.notes.notes[noteName(last.from, last.move.san)]
       : undefined;
   board.show({

@@ -4,12 +4,12 @@ import type { Item } from './item.ts';
 const knownFrom = 7;
 
 /** `changed`: learnt, but the course has other advice there now. */
-export type Standing = 'new' | 'changed' | 'learning' | 'known';
+export type Standing = 'unmet' | 'changed' | 'met' | 'known';
 
 export function standingOf(item: Item | undefined, advice: readonly string[]): Standing {
-  if (item === undefined) return 'new';
+  if (item === undefined) return 'unmet';
   if (!advice.includes(item.advice)) return 'changed';
-  return item.due - item.last >= knownFrom ? 'known' : 'learning';
+  return item.due - item.last >= knownFrom ? 'known' : 'met';
 }
 
 /** Whether an item is to be asked today: it is due, or the course has changed its advice. */

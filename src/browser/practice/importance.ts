@@ -1,0 +1,63 @@
+import { waysOf } from '../../lookup/index.ts';
+import { credibleTime } from './item.ts';
+import type { Progress } from './overview.ts';
+import type { CourseItem, PracticeCourse } from './practice-course.ts';
+
+const known = new WeakMap<PracticeCourse, ReadonlyMap<number, number>>();
+
+/**
+ * How much of a course hangs on each asked position: how many asked positions the lines behind it reach, itself among
+ * them, by position. What more depends on is met more often.
+ */
+export function weightsOf(course: PracticeCourse): ReadonlyMap<number, number> {
+  const weights = known.get(course) ?? weigh(course);
+  known.set(course, weights);
+  return weights;
+}
+
+function weigh(course: PracticeCourse): Map<number, number> {
+  const ways = waysOf(course.table);
+  const weights = new Map(course.items.map(({ position }) => [position, 1]));
+  for (const { position } of course.items) {
+    for (let last = ways.last(position); last !== undefined; last = ways.last(last.from)) {
+      const weight = weights.get(last.from);
+      if (weight !== undefined) weights.set(last.from, weight + 1);
+    }
+  }
+  return weights;
+}
+
+/**
+ * The order in which moves are taken into a session: first those of the chapter that was practised last, then those on
+ * which more hangs, then as the course has them. `now` in ms since 1970.
+ */
+export function byImportance(
+  course: PracticeCourse,
+  progress: Progress,
+  now: number,
+): (a: CourseItem, b: CourseItem) => number {
+  const weights = weightsOf(course);
+  const recent = lastChapters(course, progress, now);
+  const rank = (item: CourseItem) => (item.chapters.some((chapter) => recent.has(chapter)) ? 0 : 1);
+  const weight = ({ position }: CourseItem) => weights.get(position) ?? 0;
+  return (a, b) => rank(a) - rank(b) || weight(b) - weight(a) || a.position - b.position;
+}
+
+/** The chapters of the answer that was given last. */
+function lastChapters(
+  course: PracticeCourse,
+  progress: Progress,
+  now: number,
+): ReadonlySet<number> {
+  let last = 0;
+  let chapters: readonly number[] = [];
+  for (const item of course.items) {
+    const kept = progress.get(item.key);
+    const at = kept === undefined ? 0 : credibleTime(kept, now);
+    if (at > last) {
+      last = at;
+      chapters = item.chapters;
+    }
+  }
+  return new Set(chapters);
+}
