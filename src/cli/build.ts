@@ -5,6 +5,7 @@ import { count, exitCodes, stderr, stdout } from './console.ts';
 import { courseDownloads } from './downloads.ts';
 import { judgeCourse } from './judge-course.ts';
 import { keepMade } from './keep-made.ts';
+import { keepParts } from './keep-parts.ts';
 import { loadCourse } from './load-course.ts';
 import { printCarried } from './print-carried.ts';
 import { createProgressLine } from './progress-line.ts';
@@ -31,6 +32,10 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
   await prepareOutput(out, folder, options.out === undefined);
   // It loads while files are waited for.
   const site = import('../site/index.ts');
+  const files = Promise.all([
+    import('../publish/book/index.ts'),
+    import('../publish/pgn/index.ts'),
+  ]);
   const loaded = await loadCourse(folder);
   stderr.printFindings(loaded);
   if (!loaded.checked) {
@@ -41,7 +46,14 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
   const judged = judgeCourse(loaded.course, cacheFolder());
   judged.catch(() => {});
   const keep = keepMade(cacheFolder(), folder, loaded.edition());
-  const { buildSite } = await site;
+  const { buildSite, siteParts } = await site;
+  const [{ coursePart }, { pgnPart }] = await files;
+  const parts = await keepParts(loaded.course, {
+    cache: cacheFolder(),
+    folder,
+    print: loaded.print,
+    makers: [...siteParts, coursePart(loaded.course, options.site), pgnPart(options.site)],
+  });
   const progress = createProgressLine(stderr);
   const summary = await buildSite(loaded.checked, {
     out,
@@ -49,11 +61,13 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
     base: options.base,
     site: options.site,
     cacheDir: cacheFolder(),
-    downloads: courseDownloads(loaded.checked, folder, { site: options.site, keep }),
+    downloads: courseDownloads(loaded.checked, folder, { site: options.site, keep, parts }),
+    parts,
     keep,
     beforePublishing: () => judged,
     onProgress: ({ stage, done, all }) => progress.show(stage, done, all),
   }).finally(progress.clear);
+  await parts.save();
   if (summary.noWordIndex !== undefined) {
     stderr.print`The site has no search by words, since its indexer cannot run here (${summary.noWordIndex}).\n`;
     stderr.print`Install Linewright again without leaving out optional packages; all other pages are whole.\n`;

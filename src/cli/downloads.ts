@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import type { CheckedCourse } from '../check/index.ts';
 import { readPlainFile } from '../files/index.ts';
 import { courseId } from '../model/index.ts';
+import type { Parts } from '../render/index.ts';
 import type { Keep, SiteDownload } from '../site/index.ts';
 import { courseBook } from './course-book.ts';
 import { courseDate } from './course-date.ts';
@@ -10,7 +11,15 @@ import { courseDate } from './course-date.ts';
 export function courseDownloads(
   checked: CheckedCourse,
   folder: string,
-  { site, keep }: { readonly site?: string | undefined; readonly keep: Keep },
+  {
+    site,
+    keep,
+    parts,
+  }: {
+    readonly site?: string | undefined;
+    readonly keep: Keep;
+    readonly parts?: Parts | undefined;
+  },
 ): SiteDownload[] {
   const name = courseId(checked.course);
   const place = site ?? '';
@@ -21,17 +30,18 @@ export function courseDownloads(
       async make() {
         const date = courseDate(checked.course).toISOString();
         const pictures = await mediaHash(checked, folder);
-        return keep('book', [place, date, pictures], () => courseBook(checked, folder, { site }));
+        return keep('book', [place, date, pictures], () =>
+          courseBook(checked, folder, { site, parts }),
+        );
       },
     },
     {
       kind: 'moves',
       path: `files/${name}.pgn`,
-      make: () =>
-        keep('moves', [place], async () => {
-          const { makePgn } = await import('../publish/pgn/index.ts');
-          return Buffer.from(makePgn(checked, { site }));
-        }),
+      async make() {
+        const { makePgn } = await import('../publish/pgn/index.ts');
+        return Buffer.from(makePgn(checked, { site, parts }));
+      },
     },
   ];
 }

@@ -22,6 +22,8 @@ export interface LoadedCourse extends CheckResult {
   readonly facts: readonly SourceFile[];
   /** The text of a file of the course by its path. */
   readonly textOf: (file: string) => string | undefined;
+  /** A print of a chapter, by its file, with all that what was read of it depends on. */
+  readonly print: (file: string) => string;
   /** A hash of all that it was read from. */
   readonly edition: () => string;
 }
@@ -59,6 +61,7 @@ export function loadedFrom({ current, facts, textOf, edition }: OpenedCourse): L
     course: current.course(),
     facts,
     textOf,
+    print: current.print,
     edition,
   };
 }

@@ -1,5 +1,5 @@
-import { chapterIds } from '../addresses/index.ts';
-import { type Course, chapterAt, type NodeRef } from '../model/index.ts';
+import type { Course, NodeRef } from '../model/index.ts';
+import { type Ask, askOf } from './ask/ask.ts';
 
 /** Where everything of the course stands in the site. All addresses are relative. */
 export interface Addresses {
@@ -12,13 +12,10 @@ export interface Addresses {
 }
 
 /** The addresses of a course's pages; `ending` is that of the chapters' files. */
-export function assignAddresses(course: Course, ending = 'html'): Addresses {
-  const page = (chapter: string): string =>
-    `${chapterAt(course, { chapter })?.id ?? 'index'}.${ending}`;
-  const id = (ref: NodeRef): string => {
-    const chapter = chapterAt(course, ref);
-    return chapter ? chapterIds(chapter).ofNode({ key: ref.block }, ref.node) : '';
-  };
+export function assignAddresses(source: Course | Ask, ending = 'html'): Addresses {
+  const ask = typeof source === 'function' ? source : askOf(source);
+  const page = (chapter: string): string => `${ask('chapter', chapter)?.id ?? 'index'}.${ending}`;
+  const id = (ref: NodeRef): string => ask('id', ref);
   const href = (ref: NodeRef, from?: string): string =>
     `${ref.chapter === from ? '' : page(ref.chapter)}#${encodeURIComponent(id(ref))}`;
   return { page, id, href };

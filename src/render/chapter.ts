@@ -2,23 +2,24 @@ import type { Element, Root } from 'hast';
 import type { Nodes } from 'mdast';
 import { toHast } from 'mdast-util-to-hast';
 import { chapterIds, repeatedTitle } from '../addresses/index.ts';
-import type { Chapter, Course } from '../model/index.ts';
+import type { Chapter } from '../model/index.ts';
+import type { Ask } from './ask/ask.ts';
 import type { RenderContext } from './context.ts';
 import { targetOf } from './links.ts';
 import { elementsIn, nodesIn } from './nodes-in.ts';
 import { proseHandlers } from './prose.ts';
 import { cleanRawHtml } from './raw-html.ts';
 
-const known = new WeakMap<Course, WeakMap<Chapter, Root>>();
+const known = new WeakMap<Ask, WeakMap<Chapter, Root>>();
 
 /**
  * The body of a chapter as a document, below its title. It is made once for all media, and none of them
  * changes it.
  */
 export function chapterDocument(context: RenderContext): Root {
-  const { course, chapter } = context;
-  const documents = known.get(course) ?? new WeakMap<Chapter, Root>();
-  known.set(course, documents);
+  const { ask, chapter } = context;
+  const documents = known.get(ask) ?? new WeakMap<Chapter, Root>();
+  known.set(ask, documents);
   const document = documents.get(chapter) ?? makeDocument(context);
   documents.set(chapter, document);
   return document;

@@ -1,18 +1,18 @@
-import {
-  blockAt,
-  type Chapter,
-  type Course,
-  chapterAt,
-  type Label,
-  type MoveNode,
-  type NodeRef,
-} from '../model/index.ts';
+import type { Chapter, Course, CourseSettings, NodeRef } from '../model/index.ts';
 import { type Strings, stringsFor } from '../strings/index.ts';
+import { type Ask, askOf } from './ask/ask.ts';
+import type { PositionNamed } from './ask/questions.ts';
 import { type Notation, numberedMove } from './notation.ts';
 
 /** What the documents of all chapters of a course share. */
 export interface SharedContext {
+  /**
+   * The whole course. What a chapter's document needs of the rest it asks for by `ask`: one that looks at the
+   * course itself is made anew after each change of any chapter.
+   */
   readonly course: Course;
+  readonly ask: Ask;
+  readonly settings: CourseSettings;
   readonly strings: Strings;
   readonly notation: Notation;
 }
@@ -23,29 +23,18 @@ export interface RenderContext extends SharedContext {
 }
 
 export function contextOf(course: Course): SharedContext {
-  const { language, notation } = course.settings;
-  const strings = stringsFor(language);
-  return { course, strings, notation: { style: notation, strings } };
-}
-
-/** A place in the moves of the course: of a block of moves or of a game. */
-export function nodeAt(course: Course, ref: NodeRef): MoveNode | undefined {
-  const block = blockAt(course, ref);
-  return block?.kind === 'moves' || block?.kind === 'game' ? block.nodes[ref.node] : undefined;
+  const { settings } = course;
+  const strings = stringsFor(settings.language);
+  const notation = { style: settings.notation, strings };
+  return { course, ask: askOf(course), settings, strings, notation };
 }
 
 /** A position in words, `after 7...Be7`; with its chapter where that is not `from`. */
-export function positionInWords(
-  course: Course,
-  ref: NodeRef,
-  strings: Strings,
-  from?: string,
-): string {
-  const move = nodeAt(course, ref)?.move;
-  const words =
-    move === undefined ? strings.startPosition : strings.after(numberedMove(move, strings));
-  const title = chapterAt(course, ref)?.title;
-  return ref.chapter === from || title === undefined ? words : strings.inChapter(words, title);
+export function positionInWords(ask: Ask, ref: NodeRef, strings: Strings, from?: string): string {
+  const move = ask('move', ref);
+  const words = move === null ? strings.startPosition : strings.after(numberedMove(move, strings));
+  const title = ref.chapter === from ? undefined : ask('chapter', ref.chapter)?.title;
+  return title === undefined ? words : strings.inChapter(words, title);
 }
 
 /**
@@ -53,11 +42,11 @@ export function positionInWords(
  * a title as above. Readers never see the name itself.
  */
 export function namedInWords(
-  course: Course,
-  { ref, title }: Label,
+  ask: Ask,
+  { ref, title }: PositionNamed,
   strings: Strings,
   from?: string,
 ): string {
-  const words = positionInWords(course, ref, strings, from);
+  const words = positionInWords(ask, ref, strings, from);
   return title === undefined ? words : strings.titled(title, words);
 }

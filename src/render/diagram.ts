@@ -5,7 +5,6 @@ import { describePosition } from '../chess/index.ts';
 import type { DiagramBlock, NodeRef } from '../model/index.ts';
 import type { RenderContext } from './context.ts';
 import { diagramNames, imagePath, pictureOf } from './diagram-images.ts';
-import { diagramNumbers } from './diagram-numbers.ts';
 import type { BoardNode, DiagramNumberNode } from './document.ts';
 import { element, linkTo, text } from './hast.ts';
 import type { RenderComment } from './moves-block.ts';
@@ -22,7 +21,8 @@ export function renderDiagram(
   if (picture === undefined || block.position === undefined || name === undefined) return undefined;
 
   const written = renderCaption(block.caption);
-  const title = block.at && context.course.labels[block.at.name]?.title;
+  const named = block.at && context.ask('label', block.at.name);
+  const { title } = named ?? {};
   const words = written.length > 0 || title === undefined ? written : [text(title)];
   const caption = plainText(block.caption) || (title ?? '');
   const desc = block.alt ?? describePosition(block.position, strings.position);
@@ -42,9 +42,8 @@ export function renderDiagram(
       type: 'image/png',
       ariaLabel: `${label}: ${caption || desc}`,
     });
-  const number = diagramNumbers(context.course).get(`${chapter.file} ${block.key}`);
-  const numbered: DiagramNumberNode[] =
-    number === undefined ? [] : [{ type: 'diagramNumber', number }];
+  const number = context.ask('diagramNumber', { chapter: chapter.file, block: block.key });
+  const numbered: DiagramNumberNode[] = number === null ? [] : [{ type: 'diagramNumber', number }];
   const id = chapterIds(chapter).ofNode(block, 0);
   const figcaption = element('figcaption', {}, [
     ...numbered,
@@ -65,9 +64,9 @@ export function renderDiagram(
 }
 
 /** Where the diagram's position stands in the moves: by its label, else in this chapter. */
-function placeInText({ course, chapter }: RenderContext, block: DiagramBlock): NodeRef | undefined {
-  const label = block.at && course.labels[block.at.name];
-  if (label !== undefined) return label.ref;
-  const position = block.position && course.graph[block.position.key];
-  return position?.at.find((ref) => ref.chapter === chapter.file);
+function placeInText({ ask, chapter }: RenderContext, block: DiagramBlock): NodeRef | undefined {
+  const named = block.at && ask('label', block.at.name);
+  if (named) return named.ref;
+  const { key } = block.position ?? {};
+  return (key !== undefined && ask('placeIn', { key, chapter: chapter.file })) || undefined;
 }

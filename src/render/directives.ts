@@ -47,9 +47,9 @@ export function renderDirective(
   }
 }
 
-function link({ course, chapter, strings }: RenderContext, name: string): ElementContent[] {
-  const label = course.labels[name];
-  if (label === undefined) return [element('span', {}, [name])];
-  const words = namedInWords(course, label, strings, chapter.file);
-  return [linkTo({ to: 'place', ref: label.ref }, 'position', [words])];
+function link({ ask, chapter, strings }: RenderContext, name: string): ElementContent[] {
+  const named = ask('label', name);
+  if (named === null) return [element('span', {}, [name])];
+  const words = namedInWords(ask, named, strings, chapter.file);
+  return [linkTo({ to: 'place', ref: named.ref }, 'position', [words])];
 }

@@ -1,15 +1,14 @@
 import type { ElementContent } from 'hast';
-import { adviceOf } from '../check/index.ts';
 import { sideToMove } from '../chess/index.ts';
-import { chapterAt, type GameBlock, type NodeRef } from '../model/index.ts';
+import type { GameBlock, NodeRef } from '../model/index.ts';
 import { compose, inSeries } from './compose.ts';
-import { nodeAt, type RenderContext } from './context.ts';
+import type { RenderContext } from './context.ts';
 import { linkTo, text } from './hast.ts';
 import { numberedMove } from './notation.ts';
 
 /** Where a game leaves the course, who left it, and what the course has there instead. */
 export function gameExit(context: RenderContext, block: GameBlock): ElementContent[] {
-  const { course, strings } = context;
+  const { ask, settings, strings } = context;
   const { leaves, nodes } = block;
   const last = leaves && nodes[leaves.node];
   if (leaves === undefined || last?.position === undefined) {
@@ -19,11 +18,11 @@ export function gameExit(context: RenderContext, block: GameBlock): ElementConte
     last.move === undefined
       ? strings.startPosition
       : strings.after(numberedMove(last.move, strings));
-  const chapter = chapterAt(course, leaves.ref);
-  const elsewhere = leaves.ref.chapter !== block.chapter && chapter !== undefined;
+  const isHere = leaves.ref.chapter === block.chapter;
+  const title = isHere ? undefined : ask('chapter', leaves.ref.chapter)?.title;
   const after = positionLink(
     leaves.ref,
-    elsewhere ? strings.inChapter(there, chapter.title) : there,
+    title === undefined ? there : strings.inChapter(there, title),
   );
   const next = leaves.next === undefined ? undefined : nodes[leaves.next];
   if (next?.move === undefined) return compose(strings.gameLeaves.within, { after });
@@ -32,22 +31,17 @@ export function gameExit(context: RenderContext, block: GameBlock): ElementConte
   const played = moveLink(ownMove, numberedMove(next.move, strings));
   const side = strings.gameLeaves.sides[next.move.color];
   const moveOf = (ref: NodeRef): ElementContent[] => {
-    const move = nodeAt(course, ref)?.move;
-    return move === undefined ? [] : [moveLink(ref, numberedMove(move, strings))];
+    const move = ask('move', ref);
+    return move === null ? [] : [moveLink(ref, numberedMove(move, strings))];
   };
-  const [advice] = adviceOf(course).get(last.position.key) ?? [];
-  if (advice !== undefined) {
-    const parts = { side, after, played, advice: moveOf(advice.ref) };
+  const advice = ask('advice', last.position.key);
+  if (advice !== null) {
+    const parts = { side, after, played, advice: moveOf(advice) };
     return compose(strings.gameLeaves.advised, parts);
   }
-  const covered = course.graph[last.position.key]?.moves ?? [];
-  const moves = inSeries(
-    covered.flatMap(({ at: [ref] }) => (ref === undefined ? [] : moveOf(ref))),
-    strings.and,
-  );
+  const moves = inSeries(ask('movesFrom', last.position.key).flatMap(moveOf), strings.and);
   if (moves.length === 0) return compose(strings.gameLeaves.ended, { after, played });
-  const isReply =
-    course.settings.side !== 'both' && sideToMove(last.position) !== course.settings.side;
+  const isReply = settings.side !== 'both' && sideToMove(last.position) !== settings.side;
   const sentence = isReply ? strings.gameLeaves.covered : strings.gameLeaves.known;
   return compose(sentence, { side, after, played, moves });
 }

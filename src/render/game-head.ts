@@ -5,7 +5,7 @@ import type { RenderContext } from './context.ts';
 import { element } from './hast.ts';
 
 /** Who played, where, when and how it ended, as far as the game's tags tell (PGN standard, 8.1.1). */
-export function gameHead({ course, strings }: RenderContext, block: GameBlock): Element[] {
+export function gameHead({ settings, strings }: RenderContext, block: GameBlock): Element[] {
   const tag = (name: string): string | undefined => {
     const value = block.tags[name]?.trim() ?? '';
     return /^[?\-.\s]*$/.test(value) ? undefined : value;
@@ -28,7 +28,7 @@ export function gameHead({ course, strings }: RenderContext, block: GameBlock): 
   const event = tag('Event');
   const round = tag('Round');
   const site = tag('Site');
-  const date = dateInWords(block.tags.Date ?? '', course.settings.language);
+  const date = dateInWords(block.tags.Date ?? '', settings.language);
   const facts = [
     event,
     round && strings.round(round),

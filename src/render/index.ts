@@ -3,12 +3,14 @@
  * shown by media: the site's pages, paper, letters, e-books.
  */
 export { type Addresses, assignAddresses } from './addresses.ts';
+export { type Ask, askOf } from './ask/ask.ts';
+export { nodeAt } from './ask/node-at.ts';
+export { type AskedOfCourse, recordAsked, stillAnswered } from './ask/recorder.ts';
 export { chapterDocument } from './chapter.ts';
 export { compose } from './compose.ts';
 export {
   contextOf,
   namedInWords,
-  nodeAt,
   positionInWords,
   type RenderContext,
   type SharedContext,
@@ -27,6 +29,7 @@ export { newsChapter, newsId, newsPage } from './news-chapter.ts';
 export { elementsIn } from './nodes-in.ts';
 export { numberedMove, sanText } from './notation.ts';
 export { addressInSite, pageMedium } from './page-medium.ts';
+export { freshParts, type PartMaker, type Parts } from './parts.ts';
 export { renderPattern } from './pattern.ts';
 export { proseHandlers } from './prose.ts';
 export { referenceWords } from './reference-words.ts';

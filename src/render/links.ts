@@ -1,11 +1,5 @@
 import { resolveFragment } from '../addresses/index.ts';
-import {
-  type Chapter,
-  type Course,
-  chapterAt,
-  fileAddress,
-  fileOfAddress,
-} from '../model/index.ts';
+import { fileAddress, fileOfAddress } from '../model/index.ts';
 import type { RenderContext } from './context.ts';
 import type { Target } from './document.ts';
 
@@ -17,34 +11,31 @@ const anyProtocol = /^[a-z][a-z0-9+.-]*:/i;
  * Where an author's link leads: `chapters/02-main.md#id`, as the reader resolved it, is a place in that
  * chapter. Nothing for a protocol that no link should have.
  */
-export function targetOf({ course, chapter }: RenderContext, url: string): Target | undefined {
+export function targetOf({ ask, chapter }: RenderContext, url: string): Target | undefined {
   if (anyProtocol.test(url)) {
     return safeProtocols.test(url) ? { to: 'web', address: url } : undefined;
   }
   const [, address = '', query = '', fragment] = /^([^?#]*)(\?[^#]*)?(?:#(.*))?$/s.exec(url) ?? [];
   const path = fileOfAddress(address);
-  const there = address === '' ? chapter : chapterNamed(course, path);
-  if (there !== undefined) {
-    const wanted = fragment === undefined ? undefined : decoded(fragment);
+  const wanted = fragment === undefined ? undefined : decoded(fragment);
+  const there = address === '' ? within(chapter, wanted) : ask('link', { path, fragment: wanted });
+  if (there !== null) {
+    const { file, id } = there;
     return {
       to: 'chapter',
-      chapter: there.file,
+      chapter: file,
       ...(query !== '' && { query }),
-      ...(wanted !== undefined && { id: resolveFragment(there, wanted) ?? wanted }),
+      ...(id !== undefined && { id }),
     };
   }
   if (!chapter.media.includes(path)) return { to: 'site', address: url };
   return { to: 'site', address: fileAddress(path) + url.slice(address.length) };
 }
 
-const known = new WeakMap<Course, ReadonlyMap<string, Chapter>>();
-
-/** By its file, or by its page in the site, which an author may name as well. */
-function chapterNamed(course: Course, path: string): Chapter | undefined {
-  const byPage =
-    known.get(course) ?? new Map(course.chapters.map((each) => [`${each.id}.html`, each]));
-  known.set(course, byPage);
-  return chapterAt(course, { chapter: path }) ?? byPage.get(path);
+/** A place of the chapter itself, which may be one that the course has not, such as news. */
+function within(chapter: RenderContext['chapter'], wanted: string | undefined) {
+  const { file } = chapter;
+  return wanted === undefined ? { file } : { file, id: resolveFragment(chapter, wanted) ?? wanted };
 }
 
 function decoded(text: string): string {

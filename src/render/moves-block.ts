@@ -134,11 +134,11 @@ function treeProperties({ nodes, view, className, idOf }: MoveTree): Properties 
 }
 
 /** `From: after 7...Be7`, where a block goes on from a named position. */
-function fromLine({ course, chapter, strings }: RenderContext, block: MovesBlock) {
-  const label = block.from && course.labels[block.from.name];
-  if (label === undefined) return [];
-  const words = namedInWords(course, label, strings, chapter.file);
-  const link = linkTo({ to: 'place', ref: label.ref }, 'position', [words]);
+function fromLine({ ask, chapter, strings }: RenderContext, block: MovesBlock) {
+  const named = block.from && ask('label', block.from.name);
+  if (!named) return [];
+  const words = namedInWords(ask, named, strings, chapter.file);
+  const link = linkTo({ to: 'place', ref: named.ref }, 'position', [words]);
   return [element('p', { className: ['from'] }, [`${strings.startsFrom} `, link])];
 }
 

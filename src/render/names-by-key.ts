@@ -1,5 +1,5 @@
 import type { Course } from '../model/index.ts';
-import { nodeAt } from './context.ts';
+import { nodeAt } from './ask/node-at.ts';
 
 /** The author's names for each position, by its key, in the order of the course's labels. */
 export function namesByKey(course: Course): ReadonlyMap<string, readonly string[]> {

@@ -36,6 +36,9 @@ export function sanHtml(san: string, { style, strings }: Notation): ElementConte
 }
 
 /** `9.b3` or `7...Be7`: a move with its number, as in running text. */
-export function numberedMove(move: PlayedMove, strings: Strings): string {
+export function numberedMove(
+  move: Pick<PlayedMove, 'san' | 'number' | 'color'>,
+  strings: Strings,
+): string {
   return numberSign(move) + sanText(move.san, strings);
 }

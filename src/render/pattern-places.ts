@@ -1,8 +1,8 @@
-import { chapterAt, inCourseOrder, type NodeRef, type PatternMatch } from '../model/index.ts';
-import { nodeAt, type SharedContext } from './context.ts';
+import type { NodeRef, PatternMatch } from '../model/index.ts';
+import type { AnswerTo } from './ask/questions.ts';
+import type { SharedContext } from './context.ts';
 import type { ChapterPlaces, PatternPlace } from './document.ts';
 import { numberedMove } from './notation.ts';
-import { titlesByKey } from './titles-by-key.ts';
 
 /**
  * The positions that have a pattern: each once, in the chapter that the reader is in if it stands there, else
@@ -14,47 +14,26 @@ export function patternPlaces(
   matches: readonly PatternMatch[],
   here: string | undefined,
 ): ChapterPlaces[] {
-  const { course, strings } = context;
+  const { ask, strings } = context;
+  const keys = matches.map(({ key }) => key);
   const chapters = new Map<string, PatternPlace[]>();
-  for (const run of runsOf(context, refsOf(context, matches, here))) {
+  for (const run of runsOf(context, ask('places', { keys, here }))) {
     const there = chapters.get(run.ref.chapter);
     if (there) there.push(run);
     else chapters.set(run.ref.chapter, [run]);
   }
   return [...chapters].map(([chapter, places]) => {
-    const title = chapterAt(course, { chapter })?.title ?? '';
-    return { lead: chapter === here ? strings.patternHere : strings.patternThere(title), places };
+    if (chapter === here) return { lead: strings.patternHere, places };
+    return { lead: strings.patternThere(ask('chapter', chapter)?.title ?? ''), places };
   });
 }
 
-interface Match {
-  readonly key: string;
-  readonly ref: NodeRef;
-}
-
-/** In the order of the course. */
-function refsOf(
-  { course }: SharedContext,
-  matches: readonly PatternMatch[],
-  here?: string,
-): Match[] {
-  const inOrder = inCourseOrder(course);
-  return matches
-    .flatMap(({ key }) => {
-      const at = course.graph[key]?.at ?? [];
-      const ref = at.find((place) => place.chapter === here) ?? at[0];
-      return ref === undefined ? [] : [{ key, ref }];
-    })
-    .sort((a, b) => inOrder(a.ref, b.ref));
-}
-
-function runsOf({ course, strings }: SharedContext, matches: readonly Match[]): PatternPlace[] {
-  const titles = titlesByKey(course);
+function runsOf({ ask, strings }: SharedContext, matches: AnswerTo<'places'>): PatternPlace[] {
   const runs: { place: PatternPlace; end: string }[] = [];
   const byEnd = new Map<string, (typeof runs)[number]>();
-  for (const { key, ref } of matches) {
-    const { move, parent } = nodeAt(course, ref) ?? {};
-    const title = titles.get(key);
+  for (const { key, ref, parent } of matches) {
+    const move = ask('move', ref);
+    const title = ask('title', key) ?? undefined;
     const words = move ? numberedMove(move, strings) : strings.startPosition;
     const end = nameOf(ref, ref.node);
     const before = parent === undefined ? undefined : byEnd.get(nameOf(ref, parent));
@@ -67,7 +46,7 @@ function runsOf({ course, strings }: SharedContext, matches: readonly Match[]): 
       const place = {
         ref,
         move: words,
-        isMove: move !== undefined,
+        isMove: move !== null,
         count: 1,
         ...(title !== undefined && { title }),
       };

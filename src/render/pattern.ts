@@ -59,17 +59,17 @@ export function renderPattern(
 
 /** Advice and claims, which hold in every position of the pattern, and where they do not. */
 function whatHolds(
-  { course, strings, notation }: SharedContext,
+  { ask, strings, notation }: SharedContext,
   { advice, claims, except }: PatternBlock,
   here: string | undefined,
 ): Element[] {
   const moves = advice.map(({ san }) => element('span', {}, sanHtml(san, notation)));
   const words = claims.flatMap(({ argument }) => claimWords(argument, strings));
   const names = except.flatMap(({ name }) => {
-    const label = course.labels[name];
-    if (label === undefined) return [];
-    const words = namedInWords(course, label, strings, here);
-    return [linkTo({ to: 'place', ref: label.ref }, 'position', [words])];
+    const named = ask('label', name);
+    if (named === null) return [];
+    const words = namedInWords(ask, named, strings, here);
+    return [linkTo({ to: 'place', ref: named.ref }, 'position', [words])];
   });
   const line = (name: string, lead: string, content: readonly ElementContent[]) =>
     content.length === 0 ? [] : [element('p', { className: [name] }, [`${lead} `, ...content])];

@@ -18,13 +18,13 @@ import {
   type Chapter,
   type DirectiveNode,
   fileAddress,
-  type Label,
   movesSpokenOf,
   type NodeRef,
   type PositionLinkNode,
   type ProseMovesNode,
   speaksOf,
 } from '../model/index.ts';
+import type { PositionNamed } from './ask/questions.ts';
 import { positionInWords, type RenderContext } from './context.ts';
 import { renderDiagram } from './diagram.ts';
 import { renderDirective } from './directives.ts';
@@ -56,9 +56,9 @@ function courseHandlers(context: RenderContext): Handlers {
     courseDirective: (_state, node: DirectiveNode, parent: Parents | undefined) =>
       renderDirective(context, node, parent?.children ?? []),
     positionLink(state, node: PositionLinkNode) {
-      const label = context.course.labels[node.label];
+      const named = context.ask('label', node.label);
       const words = state.all(node);
-      return toPlace(label?.ref, 'position', words.length > 0 ? words : unspoken(context, label));
+      return toPlace(named?.ref, 'position', words.length > 0 ? words : unspoken(context, named));
     },
     proseMoves(_state, node: ProseMovesNode) {
       const targets = movesSpokenOf(chapter, node);
@@ -130,9 +130,9 @@ function phrasingOf(state: State): RenderComment {
 }
 
 /** The words of a link that the author gave none: the title of its position, else where that stands. */
-function unspoken({ course, chapter, strings }: RenderContext, label: Label | undefined) {
-  if (label === undefined) return [];
-  return [text(label.title ?? positionInWords(course, label.ref, strings, chapter.file))];
+function unspoken({ ask, chapter, strings }: RenderContext, named: PositionNamed | null) {
+  if (named === null) return [];
+  return [text(named.title ?? positionInWords(ask, named.ref, strings, chapter.file))];
 }
 
 function toPlace(

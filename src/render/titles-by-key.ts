@@ -1,5 +1,5 @@
 import type { Course } from '../model/index.ts';
-import { nodeAt } from './context.ts';
+import { nodeAt } from './ask/node-at.ts';
 
 /** The author's title of each position that has one, by its key: the first in the order of the course. */
 export function titlesByKey(course: Course): ReadonlyMap<string, string> {

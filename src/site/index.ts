@@ -5,6 +5,7 @@ import type { CheckedCourse } from '../check/index.ts';
 import { copyPlainFile } from '../files/index.ts';
 import type { Course } from '../model/index.ts';
 import { listFiles, makeTemporaryFolder, prepareOutput, replaceFolder } from '../output/index.ts';
+import type { PartMaker, Parts } from '../render/index.ts';
 import { stringsFor } from '../strings/index.ts';
 import { copyAssets, readAssets } from './build/assets.ts';
 import { embedScriptFile } from './build/embed-script.ts';
@@ -15,6 +16,8 @@ import { type SiteWriter, siteWriter } from './build/site-writer.ts';
 import { NoWordIndex, type WordIndex } from './build/word-index.ts';
 import { mediaOf, refuseUnfit } from './media-of.ts';
 import { writeWorker } from './offline/write-worker.ts';
+import { pagePart } from './render/chapter-page.ts';
+import { paperPart } from './render/handout/paper-part.ts';
 import { type RenderedSite, renderSite } from './render/site.ts';
 import type { Download } from './site-data.ts';
 import { sitemapFiles } from './sitemap.ts';
@@ -22,6 +25,9 @@ import { sitemapFiles } from './sitemap.ts';
 export { assetsFolder } from './build/assets.ts';
 export { previewSite, type SitePreview } from './preview.ts';
 export { SiteError } from './site-error.ts';
+
+/** What a site is made of, chapter by chapter. */
+export const siteParts: readonly PartMaker<unknown>[] = [pagePart, paperPart];
 
 export interface SiteOptions {
   /** Folder that the site replaces: missing, empty, or an earlier build. Never one around the course. */
@@ -38,6 +44,8 @@ export interface SiteOptions {
   readonly cacheDir?: string | undefined;
   /** Files that readers may take along; the contents page names them. */
   readonly downloads?: readonly SiteDownload[] | undefined;
+  /** What is made of single chapters; made anew unless given. */
+  readonly parts?: Parts | undefined;
   /** What is made of the whole course is kept by this between builds, if it is given. */
   readonly keep?: Keep | undefined;
   readonly onProgress?: ((progress: SiteProgress) => void) | undefined;
@@ -119,13 +127,14 @@ async function makeSite(course: Course, made: string, options: SiteOptions) {
   const media = mediaOf(course);
   if (folder !== undefined) await refuseUnfit(media, folder);
   onProgress?.({ stage: 'text', done: 0, all: course.chapters.length });
-  const site = renderSite(course, {
+  const place = {
     assets: await readAssets(),
     site: options.site ?? course.settings.site,
     base: options.base,
     downloads: (options.downloads ?? []).map(({ kind, path }) => ({ kind, path })),
     offline: options.offline ?? true,
-  });
+  };
+  const site = renderSite(course, place, options.parts);
   const { frame } = site;
   const writer = siteWriter(made);
   const pictures = coursePictures(course, site.embeds());
@@ -137,7 +146,7 @@ async function makeSite(course: Course, made: string, options: SiteOptions) {
   drawing.catch(() => {});
   const keep = options.keep ?? ((_kind, _inputs, make) => make());
   const words = await keepWordIndex(frame.language, keep);
-  await writePages(site, writer, { keep, onProgress, add: words.add });
+  await writePages(site, writer, { onProgress, add: words.add });
   const indexing = writeWordIndex(words, writer);
   indexing.catch(() => {});
   for (const { path, content } of site.files.flatMap(({ make }) => make())) {
@@ -177,20 +186,10 @@ async function writeWordIndex(words: WordIndex, writer: SiteWriter): Promise<str
 async function writePages(
   { frame, pages }: RenderedSite,
   writer: SiteWriter,
-  {
-    keep,
-    add,
-    onProgress,
-  }: Pick<WordIndex, 'add'> & Pick<SiteOptions, 'onProgress'> & { readonly keep: Keep },
+  { add, onProgress }: Pick<WordIndex, 'add'> & Pick<SiteOptions, 'onProgress'>,
 ): Promise<void> {
   for (const [index, page] of pages.entries()) {
     onProgress?.({ stage: 'pages', done: index, all: pages.length });
-    if (page.name === 'print') {
-      // Every chapter once more.
-      const render = () => renderPage({ page: page.name, frame, data: page.data() });
-      await writer.write(page.path, await keep('print', [JSON.stringify(frame)], render));
-      continue;
-    }
     const data = page.data();
     await writer.write(page.path, await renderPage({ page: page.name, frame, data }));
     if ('chapter' in data) await add(data.chapter);

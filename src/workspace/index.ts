@@ -1,3 +1,4 @@
+export { comparesFresh } from './compare-fresh.ts';
 export type { KeptChapter } from './kept-chapter.ts';
 export { loadKept, saveKept } from './kept-findings.ts';
 export { type KeptSyntax, loadSyntax, saveSyntax } from './kept-syntax.ts';

@@ -27,8 +27,9 @@ import {
 } from '../read/index.ts';
 import { ChapterNow, type UpdateOptions } from './chapter-now.ts';
 import type { KeptChapter } from './kept-chapter.ts';
-import { printName } from './name-prints.ts';
+import { hasCircle, printName } from './name-prints.ts';
 import { type PlayedCourse, playCurrent, playWhere, printSaid } from './play-current.ts';
+import { hashOf } from './questions.ts';
 import type { CurrentCourse } from './workspace.ts';
 
 /** Makes a course current: reads, plays and checks what has changed or asked for what has changed. */
@@ -71,6 +72,9 @@ export function updateCourse(
     model ??= assembleCourse(frame, all, modelLimits);
     return model;
   };
+  const keepAll = () =>
+    chapters.map((chapter, at) => keep(chapter, summaries[at], checked[at], { settings, course }));
+  let prints: ReadonlyMap<string, string> | undefined;
   const current: CurrentCourse = {
     diagnostics,
     chapters: chapters.length,
@@ -80,6 +84,10 @@ export function updateCourse(
       diagnostics.some(({ severity }) => severity === 'error')
         ? undefined
         : passCourse(makeModel(), diagnostics),
+    print(file) {
+      prints ??= printChapters(keepAll(), course);
+      return prints.get(file) ?? '';
+    },
     work: {
       read: namesOf(chapters, ({ isRead }) => isRead),
       played,
@@ -89,9 +97,7 @@ export function updateCourse(
   return {
     current,
     get chapters() {
-      return chapters.map((chapter, at) =>
-        keep(chapter, summaries[at], checked[at], { settings, course }),
-      );
+      return keepAll();
     },
   };
 
@@ -151,6 +157,21 @@ function keep(
     checked,
     ...live,
   };
+}
+
+function printChapters(
+  chapters: readonly KeptChapter[],
+  { names }: PlayedCourse,
+): ReadonlyMap<string, string> {
+  // What is made of blocks that need themselves depends on where the circle is entered.
+  const isCircular = hasCircle(names) || chapters.some(({ played }) => played.isCircular);
+  const all = isCircular ? chapters.map(({ file, text }) => [file, text]) : [];
+  return new Map(
+    chapters.map(({ file, text, asked, settings, played, said }) => [
+      file,
+      hashOf(JSON.stringify([text, asked, settings, played.asked, said, all])),
+    ]),
+  );
 }
 
 function namesOf(

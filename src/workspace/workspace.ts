@@ -19,6 +19,11 @@ export interface CurrentCourse {
   course(): Course;
   /** The course for those who publish it; absent if a finding is an error. */
   checked(): CheckResult['checked'];
+  /**
+   * A print of a chapter as it was read and played, with all that this depends on: its text, the files beside it, the
+   * side, and what other chapters say of its positions.
+   */
+  print(file: string): string;
   /** What was done anew, for tests and for whoever wonders. */
   readonly work: Work;
 }

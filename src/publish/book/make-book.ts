@@ -3,15 +3,21 @@ import { initialPosition } from '../../chess/index.ts';
 import type { Diagnostic } from '../../diagnostics/index.ts';
 import { coverJob, makeOnePng } from '../../draw/index.ts';
 import { type Course, courseId } from '../../model/index.ts';
-import { contextOf, emblematic } from '../../render/index.ts';
+import {
+  contextOf,
+  emblematic,
+  freshParts,
+  type PartMaker,
+  type Parts,
+} from '../../render/index.ts';
 import { directionOf } from '../../strings/index.ts';
 import { pictureFindings } from '../picture-findings.ts';
 import { collectPictures } from '../pictures.ts';
 import { bookCss } from './book-css.ts';
 import { bookPages } from './book-pages.ts';
-import { bookPictures, readPictures } from './media.ts';
+import { type BookPart, boardFolder, bookPart } from './chapter-part.ts';
+import { bookPictures, picturePaths, readPictures } from './media.ts';
 import { type BookItem, makePackage } from './package-document.ts';
-import { renderChapters } from './render-chapters.ts';
 import { nameUuid } from './uuid.ts';
 import { zipBook } from './zip-book.ts';
 
@@ -24,6 +30,8 @@ export interface BookOptions {
   readonly site?: string | undefined;
   /** Folder of finished images, kept between builds. */
   readonly cacheDir?: string | undefined;
+  /** What is made of single chapters; made anew unless given. */
+  readonly parts?: Parts | undefined;
 }
 
 /** The space of the identifiers of our books: a random UUID, never to be changed. */
@@ -38,12 +46,15 @@ export async function makeBook(
   options: BookOptions,
 ): Promise<Uint8Array> {
   const { settings } = course;
-  const boards = collectPictures('../images');
+  const boards = collectPictures(boardFolder);
   const site = options.site ?? settings.site;
   const context = contextOf(course);
-  const chapters = renderChapters(context, boards.board, site);
+  const { of: partOf } = options.parts ?? freshParts(context);
+  const maker = coursePart(course, options.site);
+  const chapters = course.chapters.map((chapter) => partOf(maker, chapter));
   const media = await readPictures(course, options.folder);
-  const { pages, described } = bookPages(course, chapters, { site, media });
+  const pages = bookPages(course, chapters, site);
+  for (const picture of chapters.flatMap(({ boards }) => boards)) boards.board(picture);
 
   const pictures = [...(await boards.draw(options.cacheDir))].map(([path, bytes]) => ({
     path: path.replace('../', ''),
@@ -56,7 +67,7 @@ export async function makeBook(
     { path: 'book.css', type: 'text/css' },
     cover,
     ...pictures,
-    ...media.values(),
+    ...media,
   ];
   const { title, language, author, summary, licence } = settings;
   const packageDocument = makePackage(
@@ -69,7 +80,7 @@ export async function makeBook(
       summary: summary?.trim(),
       licence,
       modified: options.modified,
-      described,
+      described: chapters.every(({ described }) => described),
       accessibility: context.strings.book.accessibility,
     },
     items,
@@ -79,8 +90,13 @@ export async function makeBook(
     ...pages.map(({ path, content }) => [path, content] as const),
     ['book.css', bookCss],
     [cover.path, await coverOf(course, options.cacheDir)],
-    ...[...pictures, ...media.values()].map(({ path, bytes }) => [path, bytes] as const),
+    ...[...pictures, ...media].map(({ path, bytes }) => [path, bytes] as const),
   ]);
+}
+
+/** The chapters of a course as pages of its book. @param site address of the site; else the course's own setting. */
+export function coursePart(course: Course, site: string | undefined): PartMaker<BookPart> {
+  return bookPart({ site: site ?? course.settings.site, pictures: picturePaths(course) });
 }
 
 /** What a reader of the book would miss: pictures of a kind that it cannot have. */

@@ -19,21 +19,25 @@ export interface BookPicture {
   readonly bytes: Uint8Array;
 }
 
-/** The author's pictures that a book can have, by the paths that chapters name them with. */
-export async function readPictures(
+/** Where a book has the author's pictures that it can have, by the paths that chapters name them with. */
+export function picturePaths(
   course: Course,
-  folder: string,
-): Promise<ReadonlyMap<string, BookPicture>> {
-  const pictures = new Map<string, BookPicture>();
+): ReadonlyMap<string, Pick<BookPicture, 'path' | 'type'>> {
+  const pictures = new Map<string, Pick<BookPicture, 'path' | 'type'>>();
   for (const file of new Set(course.chapters.flatMap(({ media }) => media))) {
     const ending = path.extname(file).toLowerCase();
     const type = bookPictures.get(ending);
     if (type === undefined) continue;
-    pictures.set(file, {
-      path: `media/picture-${pictures.size + 1}${ending}`,
-      type,
-      bytes: await readFitFile(folder, file),
-    });
+    pictures.set(file, { path: `media/picture-${pictures.size + 1}${ending}`, type });
+  }
+  return pictures;
+}
+
+/** The same with what stands in their files. */
+export async function readPictures(course: Course, folder: string): Promise<BookPicture[]> {
+  const pictures: BookPicture[] = [];
+  for (const [file, picture] of picturePaths(course)) {
+    pictures.push({ ...picture, bytes: await readFitFile(folder, file) });
   }
   return pictures;
 }

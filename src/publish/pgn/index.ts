@@ -1,3 +1,3 @@
 /** A course as PGN, for other programs. */
-export { makePgn, type PgnOptions } from './make-pgn.ts';
+export { makePgn, type PgnOptions, pgnPart } from './make-pgn.ts';
 export { toLatin1 } from './to-latin1.ts';

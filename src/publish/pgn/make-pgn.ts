@@ -2,8 +2,15 @@ import type { RootContent } from 'mdast';
 import type { CheckedCourse } from '../../check/index.ts';
 import { initialPosition } from '../../chess/index.ts';
 import { nearestName } from '../../diagnostics/index.ts';
-import { type Chapter, type Course, chapterIndex } from '../../model/index.ts';
+import type { Chapter, Course, CourseSettings } from '../../model/index.ts';
 import { makeMovetext, type PlainComment, type PlainTag } from '../../movetext/index.ts';
+import {
+  contextOf,
+  freshParts,
+  type PartMaker,
+  type Parts,
+  type RenderContext,
+} from '../../render/index.ts';
 import { PublishError } from '../publish-error.ts';
 import { type BlockInPgn, blockInPgn } from './game-of-block.ts';
 import { comment } from './lines-of-tree.ts';
@@ -15,6 +22,8 @@ export interface PgnOptions {
   readonly chapter?: string | undefined;
   /** Address of the site; else the course's own setting. */
   readonly site?: string | undefined;
+  /** What is made of single chapters; made anew unless given. */
+  readonly parts?: Parts | undefined;
 }
 
 /**
@@ -25,12 +34,20 @@ export interface PgnOptions {
  * section stand there. The standard wants ISO 8859-1; this is UTF-8 text, as programs read today.
  * @throws PublishError for a chapter that the course does not have.
  */
-export function makePgn({ course }: CheckedCourse, { chapter, site }: PgnOptions = {}): string {
+export function makePgn(
+  { course }: CheckedCourse,
+  { chapter, site, parts = freshParts(contextOf(course)) }: PgnOptions = {},
+): string {
   const chapters = chapter === undefined ? course.chapters : [chapterOf(course, chapter)];
-  return chapters
-    .flatMap((each) => gamesOf(course, each, site))
-    .map((game) => makeMovetext(strictGame(game)))
-    .join('\n');
+  const maker = pgnPart(site);
+  return chapters.flatMap((each) => parts.of(maker, each)).join('\n');
+}
+
+/** The games of a chapter. @param site address of the site; else the course's own setting. */
+export function pgnPart(site: string | undefined): PartMaker<readonly string[]> {
+  const make = (context: RenderContext) =>
+    gamesOf(context, site).map((game) => makeMovetext(strictGame(game)));
+  return { kind: 'moves', inputs: site ?? '', make };
 }
 
 function chapterOf(course: Course, name: string): Chapter {
@@ -57,15 +74,16 @@ interface Pending {
   games: number;
 }
 
-function gamesOf(course: Course, chapter: Chapter, site: string | undefined): Game[] {
-  const context: WordsContext = { course, chapter: chapter.file };
+function gamesOf({ ask, settings, chapter }: RenderContext, site: string | undefined): Game[] {
+  const context: WordsContext = { ask, settings, chapter: chapter.file };
+  const number = ask('chapter', chapter.file)?.number ?? 0;
   const games: Game[] = [];
   const pending: Pending = { words: comment(chapter.summary ?? ''), section: '', games: 0 };
   const close = (block: BlockInPgn & { kind: 'game' }): void => {
-    const round = `${chapterIndex(course, chapter.file) + 1}.${games.length + 1}`;
+    const round = `${number}.${games.length + 1}`;
     pending.games += 1;
     const { section, games: place } = pending;
-    const tags = tagsOf(course, chapter, { block, round, section, place, site });
+    const tags = tagsOf(settings, chapter, { block, round, section, place, site });
     const result = { text: tags.find(({ name }) => name === 'Result')?.value ?? '*' };
     const before = [...pending.words, ...block.line.before];
     games.push({ tags, line: { ...block.line, before, result } });
@@ -129,7 +147,7 @@ function placeWords(section: string, place: number): string {
 
 /** The seven tags of the standard in its order, then the others by their names (8.1.1). */
 function tagsOf(
-  { settings }: Course,
+  settings: CourseSettings,
   { title }: Chapter,
   { block, round, section, place, site }: TagFacts,
 ): PlainTag[] {

@@ -1,18 +1,19 @@
 import type { PhrasingContent, RootContent } from 'mdast';
 import {
-  type Course,
+  type CourseSettings,
   type DirectiveNode,
   type PositionLinkNode,
   readJudgement,
 } from '../../model/index.ts';
-import { namedInWords, positionInWords, referenceWords } from '../../render/index.ts';
+import { type Ask, namedInWords, positionInWords, referenceWords } from '../../render/index.ts';
 import { stringsFor } from '../../strings/index.ts';
 
 type TextNode = RootContent | PhrasingContent;
 
 /** What an author's text is read with when it becomes plain words. */
 export interface WordsContext {
-  readonly course: Course;
+  readonly ask: Ask;
+  readonly settings: CourseSettings;
   /** The file of the chapter that the text stands in. */
   readonly chapter: string;
 }
@@ -75,23 +76,22 @@ function wordsOf(node: TextNode, context: WordsContext, among: readonly TextNode
 
 /** A link without words has its position's title, or where that stands. */
 function linkWords(node: PositionLinkNode, context: WordsContext): string {
-  const { course, chapter } = context;
-  const label = course.labels[node.label];
-  if (node.children.length > 0 || label === undefined) return plainWords(node.children, context);
-  const strings = stringsFor(course.settings.language);
-  return label.title ?? positionInWords(course, label.ref, strings, chapter);
+  const { ask, settings, chapter } = context;
+  const named = ask('label', node.label);
+  if (node.children.length > 0 || named === null) return plainWords(node.children, context);
+  return named.title ?? positionInWords(ask, named.ref, stringsFor(settings.language), chapter);
 }
 
 function directiveWords(
   node: DirectiveNode,
-  { course, chapter }: WordsContext,
+  { ask, settings, chapter }: WordsContext,
   among: readonly TextNode[],
 ): string {
-  const strings = stringsFor(course.settings.language);
+  const strings = stringsFor(settings.language);
   const place = () => {
-    const label = course.labels[node.argument];
-    if (label === undefined) return node.argument;
-    return namedInWords(course, label, strings, chapter);
+    const named = ask('label', node.argument);
+    if (named === null) return node.argument;
+    return namedInWords(ask, named, strings, chapter);
   };
   switch (node.name) {
     case 'same':

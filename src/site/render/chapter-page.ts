@@ -2,26 +2,35 @@ import { toHtml } from 'hast-util-to-html';
 import { describePosition, sideToMove } from '../../chess/index.ts';
 import { drawBoardInPage } from '../../draw/index.ts';
 import type { Chapter } from '../../model/index.ts';
-import { chapterDocument, chaptersMet, pageMedium, resolve } from '../../render/index.ts';
+import {
+  assignAddresses,
+  chapterDocument,
+  chaptersMet,
+  type PartMaker,
+  pageMedium,
+  type RenderContext,
+  resolve,
+} from '../../render/index.ts';
 import type { Strings } from '../../strings/index.ts';
 import type { ChapterHead, ChapterPage } from '../site-data.ts';
-import type { SiteContext } from './site-context.ts';
 
-/** What a chapter's page shows. */
-export function chapterPage(
-  context: SiteContext,
-  chapter: Chapter,
-  head: ChapterHead,
-): ChapterPage {
-  const { addresses, course, strings } = context;
+/** What a chapter's page shows, beside what other pages say of the chapter as well. */
+export const pagePart: PartMaker<Omit<ChapterPage, keyof ChapterHead>> = {
+  kind: 'page',
+  inputs: '',
+  make: chapterPage,
+};
+
+function chapterPage(context: RenderContext) {
+  const { ask, chapter, strings } = context;
+  const addresses = assignAddresses(ask);
   const board = readingBoard(chapter, strings);
   const page = pageMedium(addresses, chapter.file);
-  const tree = resolve(chapterDocument({ ...context, chapter }), page, strings);
+  const tree = resolve(chapterDocument(context), page, strings);
   return {
-    ...head,
     html: toHtml(tree, { allowDangerousHtml: true }),
     ...(board !== undefined && { board }),
-    met: chaptersMet(course, chapter, addresses),
+    met: chaptersMet(context, addresses),
   };
 }
 

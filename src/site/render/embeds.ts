@@ -9,7 +9,7 @@ import {
   mainLine,
   type NodeRef,
 } from '../../model/index.ts';
-import { type Addresses, nodeAt, positionInWords, sanText } from '../../render/index.ts';
+import { type Addresses, askOf, nodeAt, positionInWords, sanText } from '../../render/index.ts';
 import type { Strings } from '../../strings/index.ts';
 
 /** A named position with the line it stands in, to be shown on other sites. */
@@ -55,7 +55,7 @@ export function findEmbeds(course: Course, addresses: Addresses, strings: String
           name,
           chapter: ref.chapter,
           href: addresses.href(ref),
-          words: title ?? positionInWords(course, ref, strings, ref.chapter),
+          words: title ?? positionInWords(askOf(course), ref, strings, ref.chapter),
           alt: describePosition(position, strings.position),
           picture: { placement: position.fen, view, marks, arrows, lastMove: move, turn },
           attributes: attributesOf(lineThrough(course, label, ref, block), block, strings),

@@ -1,5 +1,5 @@
 import { type Course, inCourseOrder, type Label } from '../../model/index.ts';
-import { type Addresses, positionInWords } from '../../render/index.ts';
+import { type Addresses, askOf, positionInWords } from '../../render/index.ts';
 import { stringsFor } from '../../strings/index.ts';
 import type { NamedPositions } from '../site-data.ts';
 
@@ -19,7 +19,7 @@ export function namedPositions(course: Course, addresses: Addresses): NamedPosit
       .map(({ title, ref }) => ({
         ...(title !== undefined && { title }),
         href: addresses.href(ref),
-        words: positionInWords(course, ref, strings, chapter.file),
+        words: positionInWords(askOf(course), ref, strings, chapter.file),
       }));
     if (entries.length === 0) return [];
     return [{ chapter: chapter.title, page: addresses.page(chapter.file), entries }];

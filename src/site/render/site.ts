@@ -6,22 +6,24 @@ import {
   cardPath,
   contextOf,
   emblematic,
+  freshParts,
   newsPage,
   nodeAt,
+  type Parts,
 } from '../../render/index.ts';
 import type { CourseContents } from '../course-pages.ts';
 import { once } from '../once.ts';
 import type { ChapterHead, PageData, PageName, SiteFile, SiteFrame } from '../site-data.ts';
 import { appManifest } from '../web-app/app-manifest.ts';
 import { iconPath, tabIcon } from '../web-app/icons.ts';
-import { chapterPage } from './chapter-page.ts';
+import { pagePart } from './chapter-page.ts';
 import { makeCourseNotes } from './course-notes.ts';
 import { makeCourseTable } from './course-table.ts';
 import { notesScript, readerWordsScript, tableLoaderScript, tableScript } from './data-scripts.ts';
 import { makeEmbedPages, makeSnippets, scriptSnippet } from './embed-pages.ts';
 import { type Embed, findEmbeds } from './embeds.ts';
 import { feedPath, makeFeed } from './feed.ts';
-import { renderHandout } from './handout/handout.ts';
+import { joinHandout } from './handout/handout.ts';
 import { hasTranspositions } from './has-transpositions.ts';
 import { namedPositions } from './named-positions.ts';
 import { renderNews } from './news.ts';
@@ -59,12 +61,17 @@ export interface RenderedSite {
   readonly files: readonly FileGroup[];
 }
 
-/** All that a site shows, page by page. @throws SiteError for what cannot be published. */
-export function renderSite(course: Course, place: SitePlace): RenderedSite {
+/**
+ * All that a site shows, page by page.
+ * @param given what is made of single chapters; made when it is asked for unless given.
+ * @throws SiteError for what cannot be published.
+ */
+export function renderSite(course: Course, place: SitePlace, given?: Parts): RenderedSite {
   const { chapters, news } = course;
   const addresses = assignAddresses(course);
   const base: SiteContext = { ...contextOf(course), addresses };
   const { strings } = base;
+  const parts = given ?? freshParts(base);
   const courseTable = once(() => makeCourseTable(course, addresses));
   const table = once(() => tableScript(courseTable()));
   const notes = once(() => notesScript(makeCourseNotes(base, courseTable())));
@@ -89,7 +96,10 @@ export function renderSite(course: Course, place: SitePlace): RenderedSite {
     })),
     ...chapters.map((chapter, index) =>
       page('chapter', `${chapter.id}.html`, () => ({
-        chapter: chapterPage(base, chapter, heads[index] ?? headOf(chapter, index + 1)),
+        chapter: {
+          ...(heads[index] ?? headOf(chapter, index + 1)),
+          ...parts.of(pagePart, chapter),
+        },
         previous: heads[index - 1],
         next: heads[index + 1],
       })),
@@ -118,7 +128,7 @@ export function renderSite(course: Course, place: SitePlace): RenderedSite {
       patterns: patternEntries(base),
     })),
     ...onlyIf(has.news, 'changes', newsPage, () => ({ ...inCourse, news: renderNews(base) })),
-    page('print', 'print.html', () => ({ ...inCourse, handout: renderHandout(base) })),
+    page('print', 'print.html', () => ({ ...inCourse, handout: joinHandout(course, parts) })),
     ...onlyIf(
       named.some(({ ref }) => nodeAt(course, ref)?.position),
       'boards',

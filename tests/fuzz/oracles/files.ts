@@ -8,18 +8,15 @@ import type { CheckedCourse } from '../../../src/check/index.ts';
 import { compareGames } from '../../../src/lookup/games/index.ts';
 import { type Movetext, makeMovetext, parseGames } from '../../../src/movetext/index.ts';
 import { bookPages } from '../../../src/publish/book/book-pages.ts';
-import { renderChapters } from '../../../src/publish/book/render-chapters.ts';
+import { bookPart } from '../../../src/publish/book/chapter-part.ts';
 import { makePgn } from '../../../src/publish/pgn/index.ts';
 import { readNews } from '../../../src/read/read-news.ts';
 import { assignAddresses } from '../../../src/render/addresses.ts';
-import { contextOf, element } from '../../../src/render/index.ts';
+import { contextOf, freshParts } from '../../../src/render/index.ts';
 import { makeCourseTable } from '../../../src/site/render/course-table.ts';
 import type { Oracle } from '../case.ts';
 import type { CourseRun } from './course-run.ts';
 import { readXml } from './xml.ts';
-
-const board = () =>
-  element('img', { className: ['board'], src: '../images/board.png', alt: 'x' }, []);
 
 /** The PGN of a course is read by others, and by ourselves, as the same moves. */
 export const readablePgn: Oracle<CourseRun> = {
@@ -88,8 +85,13 @@ export const soundBook: Oracle<CourseRun> = {
   *examine({ checked }) {
     if (checked === undefined) return;
     const { course } = checked;
-    const chapters = renderChapters(contextOf(course), board, undefined);
-    const { pages } = bookPages(course, chapters, { site: undefined, media: new Map() });
+    const maker = bookPart({ site: undefined, pictures: new Map() });
+    const parts = freshParts(contextOf(course));
+    const pages = bookPages(
+      course,
+      course.chapters.map((chapter) => parts.of(maker, chapter)),
+      undefined,
+    );
     for (const { content } of pages) {
       const { faults, ids, links } = readXml(content);
       yield* faults;

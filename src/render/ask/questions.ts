@@ -1,0 +1,155 @@
+import { chapterIds, resolveFragment } from '../../addresses/index.ts';
+import { adviceOf } from '../../check/index.ts';
+import type { PlayedMove } from '../../chess/index.ts';
+import {
+  type Chapter,
+  type Course,
+  chapterAt,
+  chapterIndex,
+  inCourseOrder,
+  type NodeRef,
+} from '../../model/index.ts';
+import { diagramNumbers } from '../diagram-numbers.ts';
+import { titlesByKey } from '../titles-by-key.ts';
+import { nodeAt } from './node-at.ts';
+import { type ToldPlace, toldPlace } from './told-places.ts';
+import { waysTo } from './ways.ts';
+
+/** A chapter, as others name it. */
+export interface ChapterNamed {
+  readonly id: string;
+  readonly title: string;
+  /** From 1. */
+  readonly number: number;
+}
+
+/** A position that the author has named. */
+export interface PositionNamed {
+  readonly ref: NodeRef;
+  /** For readers, who never see the name itself. */
+  readonly title?: string;
+}
+
+/** A move, as text names it. */
+export type MoveNamed = Pick<PlayedMove, 'san' | 'number' | 'color'>;
+
+/** A place of a position that is known by its key. */
+export interface PlaceInOrder {
+  readonly key: string;
+  readonly ref: NodeRef;
+  /** The node before it in its block. */
+  readonly parent?: number;
+}
+
+/**
+ * What a chapter's document may ask of the course around it. A question is a function of the course and of plain
+ * data, and so is its answer plain data: what is made of a chapter is kept by the answers (`recorder.ts`), so an
+ * answer says as little as it can. "Not there" is an answer: null.
+ */
+export const questions = {
+  label(course: Course, name: string): PositionNamed | null {
+    const label = course.labels[name];
+    if (label === undefined) return null;
+    const { ref, title } = label;
+    return { ref, ...(title !== undefined && { title }) };
+  },
+  /** The author's title of a position, by its key. */
+  title: (course: Course, key: string): string | null => titlesByKey(course).get(key) ?? null,
+  /** The move that leads to a place of the course. */
+  move(course: Course, ref: NodeRef): MoveNamed | null {
+    const move = nodeAt(course, ref)?.move;
+    return move === undefined ? null : { san: move.san, number: move.number, color: move.color };
+  },
+  chapter(course: Course, file: string): ChapterNamed | null {
+    const chapter = chapterAt(course, { chapter: file });
+    if (chapter === undefined) return null;
+    return { id: chapter.id, title: chapter.title, number: chapterIndex(course, file) + 1 };
+  },
+  /** The id of a place within its page; empty where its chapter is not there. */
+  id(course: Course, ref: NodeRef): string {
+    const chapter = chapterAt(course, ref);
+    return chapter ? chapterIds(chapter).ofNode({ key: ref.block }, ref.node) : '';
+  },
+  /** The first place of each other way to a position: of each position that leads to it but the one `before`. */
+  otherWays: (
+    course: Course,
+    { key, before }: { readonly key: string; readonly before?: string | undefined },
+  ): readonly NodeRef[] =>
+    [...waysTo(course, key)].flatMap(([way, ref]) => (way === before ? [] : [ref])),
+  /** The first place of a position, by its key, in a chapter. */
+  placeIn(
+    course: Course,
+    { key, chapter }: { readonly key: string; readonly chapter: string },
+  ): NodeRef | null {
+    return course.graph[key]?.at.find((ref) => ref.chapter === chapter) ?? null;
+  },
+  /** Positions that are known by their keys, each once, in the order of the course; in a chapter where they stand there. */
+  places(
+    course: Course,
+    { keys, here }: { readonly keys: readonly string[]; readonly here?: string | undefined },
+  ): readonly PlaceInOrder[] {
+    const inOrder = inCourseOrder(course);
+    return keys
+      .flatMap((key) => {
+        const at = course.graph[key]?.at ?? [];
+        const ref = at.find((place) => place.chapter === here) ?? at[0];
+        if (ref === undefined) return [];
+        const { parent } = nodeAt(course, ref) ?? {};
+        return [{ key, ref, ...(parent !== undefined && { parent }) }];
+      })
+      .sort((a, b) => inOrder(a.ref, b.ref));
+  },
+  /** What the course advises in a position, by its key: the first place of that move. */
+  advice: (course: Course, key: string): NodeRef | null =>
+    adviceOf(course).get(key)?.[0]?.ref ?? null,
+  /** The first place of each move that the course has from a position, by its key. */
+  movesFrom: (course: Course, key: string): readonly NodeRef[] =>
+    (course.graph[key]?.moves ?? []).flatMap(({ at: [ref] }) => ref ?? []),
+  /** The number of a diagram, counted through the course; null for what is none. */
+  diagramNumber: (
+    course: Course,
+    { chapter, block }: { readonly chapter: string; readonly block: string },
+  ): number | null => diagramNumbers(course).get(`${chapter} ${block}`) ?? null,
+  /** Whether a chapter's page has an id that its text shows to a reader who cannot open answers. */
+  shows(
+    course: Course,
+    { chapter, id }: { readonly chapter: string; readonly id: string },
+  ): boolean {
+    const there = chapterAt(course, { chapter });
+    return (
+      there !== undefined &&
+      resolveFragment(there, id) === id &&
+      !/^exercise-\d+-(?:answer|also|wrong)-/.test(id)
+    );
+  },
+  /** Where a reader on paper finds what has an id in a chapter. */
+  told: (
+    course: Course,
+    { chapter, id }: { readonly chapter: string; readonly id: string },
+  ): ToldPlace => toldPlace(course, chapter, id),
+  /** The chapter that an author names by its file or by its page, and what the words behind the `#` lead to there. */
+  link(
+    course: Course,
+    { path, fragment }: { readonly path: string; readonly fragment?: string | undefined },
+  ): { readonly file: string; readonly id?: string } | null {
+    const there = chapterNamed(course, path);
+    if (there === undefined) return null;
+    if (fragment === undefined) return { file: there.file };
+    return { file: there.file, id: resolveFragment(there, fragment) ?? fragment };
+  },
+} as const;
+
+export type Questions = typeof questions;
+export type QuestionKind = keyof Questions;
+export type AboutOf<Kind extends QuestionKind> = Parameters<Questions[Kind]>[1];
+export type AnswerTo<Kind extends QuestionKind> = ReturnType<Questions[Kind]>;
+
+const pages = new WeakMap<Course, ReadonlyMap<string, Chapter>>();
+
+/** By its file, or by its page in the site, which an author may name as well. */
+function chapterNamed(course: Course, path: string): Chapter | undefined {
+  const byPage =
+    pages.get(course) ?? new Map(course.chapters.map((each) => [`${each.id}.html`, each]));
+  pages.set(course, byPage);
+  return chapterAt(course, { chapter: path }) ?? byPage.get(path);
+}

@@ -1,0 +1,24 @@
+import type { Course, NodeRef } from '../../model/index.ts';
+import { nodeAt } from './node-at.ts';
+
+const known = new WeakMap<Course, Map<string, ReadonlyMap<string, NodeRef>>>();
+
+/** The first place of each way to a position, by the position before it. Found once for each position. */
+export function waysTo(course: Course, key: string): ReadonlyMap<string, NodeRef> {
+  const byKey = known.get(course) ?? new Map<string, ReadonlyMap<string, NodeRef>>();
+  known.set(course, byKey);
+  const found = byKey.get(key) ?? findWays(course, key);
+  byKey.set(key, found);
+  return found;
+}
+
+function findWays(course: Course, key: string): ReadonlyMap<string, NodeRef> {
+  const ways = new Map<string, NodeRef>();
+  for (const ref of course.graph[key]?.at ?? []) {
+    const node = nodeAt(course, ref);
+    if (node?.parent === undefined) continue;
+    const way = nodeAt(course, { ...ref, node: node.parent })?.position?.key;
+    if (way !== undefined && !ways.has(way)) ways.set(way, ref);
+  }
+  return ways;
+}

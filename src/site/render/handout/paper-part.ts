@@ -1,0 +1,107 @@
+import type { Element, Root, RootContent } from 'hast';
+import { toHtml } from 'hast-util-to-html';
+import {
+  addressInSite,
+  assignAddresses,
+  chapterDocument,
+  elementsIn,
+  type Medium,
+  type PartMaker,
+  pageMedium,
+  type RenderContext,
+  resolve,
+  type Target,
+} from '../../../render/index.ts';
+import { fitForPaper } from './fit-for-paper.ts';
+import { placeTeller } from './places.ts';
+
+/** HTML in pieces, and between each two of them, where it stands, an id that the handout may do without. */
+export type PaperText = readonly string[];
+
+/** A chapter's part of the handout. */
+export interface PaperPart {
+  readonly html: PaperText;
+  /** The answers of its exercises. */
+  readonly answers?: PaperText;
+  /** The ids that it leads to, its own and those of other chapters, as they stand in HTML. */
+  readonly used: readonly string[];
+}
+
+export const paperPart: PartMaker<PaperPart> = { kind: 'paper', inputs: '', make: paperOf };
+
+function paperOf(context: RenderContext): PaperPart {
+  const { ask, chapter, strings } = context;
+  const addresses = assignAddresses(ask);
+  const placeOf = placeTeller(ask, strings);
+  const used = new Set<string>();
+  const idIn = (file: string, id?: string): string => {
+    const number = ask('chapter', file)?.number ?? 0;
+    return id === undefined ? `c${number}` : `c${number}-${id}`;
+  };
+  const lead = (id: string): string => {
+    used.add(id);
+    return `#${encodeURIComponent(id)}`;
+  };
+  const medium: Medium = {
+    ...pageMedium(addresses),
+    isLive: false,
+    addressOf(target: Target) {
+      if (target.to === 'note') return lead(idIn(chapter.file, target.id));
+      if (target.to === 'chapter') return lead(idIn(target.chapter, target.id));
+      if (target.to === 'place') return lead(idIn(target.ref.chapter, ask('id', target.ref)));
+      return addressInSite(target, addresses);
+    },
+  };
+  const tree = fitForPaper(resolve(chapterDocument(context), medium, strings), {
+    id: (id) => idIn(chapter.file, id),
+    place: (target, words) => placeOf(target, chapter.file, words),
+  });
+  const answers = takeAnswers(tree);
+  for (const root of [tree, { type: 'root' as const, children: answers }]) {
+    for (const { properties } of elementsIn(root)) {
+      if (typeof properties.ariaDescribedBy === 'string') used.add(properties.ariaDescribedBy);
+    }
+  }
+  return {
+    html: inPieces(tree.children),
+    ...(answers.length > 0 && { answers: inPieces(answers) }),
+    used: [...used].map(asAttribute),
+  };
+}
+
+/** Takes the answers out of a chapter: what stands in their section below its title. */
+function takeAnswers(tree: Root): Element[] {
+  const isAnswers = (node: Root['children'][number]): node is Element =>
+    node.type === 'element' && node.data?.role === 'answers';
+  const found = tree.children.filter(isAnswers);
+  tree.children = tree.children.filter((node) => !isAnswers(node));
+  return found
+    .flatMap(({ children }) => children)
+    .filter((node) => node.type === 'element')
+    .filter(({ data }) => data?.role !== 'answers-title');
+}
+
+/** No text of an author has this character, and HTML has it in this form alone. */
+const sign = { character: '\0', written: '&#x0;' };
+
+/** Writes HTML and cuts it at each `id`. */
+function inPieces(children: RootContent[]): PaperText {
+  const marked = (node: RootContent): RootContent => {
+    if (node.type !== 'element') return node;
+    const { id } = node.properties;
+    const properties =
+      typeof id === 'string' ? { ...node.properties, id: sign.character + id } : node.properties;
+    return { ...node, properties, children: node.children.map((child) => marked(child) as never) };
+  };
+  const html = toHtml(
+    { type: 'root', children: children.map(marked) },
+    { allowDangerousHtml: true },
+  );
+  return html.split(new RegExp(` id="${sign.written}([^"]*)"`));
+}
+
+/** An id as HTML has it between the quotes. */
+function asAttribute(id: string): string {
+  const html = toHtml({ type: 'element', tagName: 'p', properties: { id }, children: [] });
+  return html.slice('<p id="'.length, html.lastIndexOf('"'));
+}
