@@ -64,7 +64,9 @@ const schema = z.strictObject(
       )
       .default({}),
     notation: z
-      .enum(['letters', 'figurines'], { error: '`letters` or `figurines`' })
+      .enum(['letters', 'english', 'figurines'], {
+        error: '`letters`, `english` or `figurines`',
+      })
       .default('figurines'),
     begins: text('the name of a position, as `:here[…]` gives it').optional(),
     engine: margins.optional(),

@@ -52,7 +52,8 @@ export interface CourseSettings {
   readonly site?: string;
   readonly licence?: string;
   readonly rules: Readonly<Record<string, 'error' | 'warning' | 'off'>>;
-  readonly notation: 'letters' | 'figurines';
+  /** How moves are written: with the letters of the course's language, with the English ones, with figurines. */
+  readonly notation: 'letters' | 'english' | 'figurines';
   /** The name of the position where the course's subject starts. */
   readonly begins?: string;
   /** From when on what an engine says is told; where one is not given, the check has its own. */

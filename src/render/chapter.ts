@@ -7,6 +7,7 @@ import type { Ask } from './ask/ask.ts';
 import type { RenderContext } from './context.ts';
 import { targetOf } from './links.ts';
 import { elementsIn, nodesIn } from './nodes-in.ts';
+import { useFigurines } from './notation.ts';
 import { proseHandlers } from './prose.ts';
 import { cleanRawHtml } from './raw-html.ts';
 
@@ -49,6 +50,7 @@ function makeDocument(context: RenderContext): Root {
     alignByClass(node);
     if (node.tagName === 'a' && node.properties.href !== undefined) refer(node, context);
   }
+  useFigurines(clean, context.notation);
   return clean;
 }
 

@@ -24,9 +24,9 @@ export interface RenderContext extends SharedContext {
 
 export function contextOf(course: Course): SharedContext {
   const { settings } = course;
-  const strings = stringsFor(settings.language);
-  const notation = { style: settings.notation, strings };
-  return { course, ask: askOf(course), settings, strings, notation };
+  const strings = stringsFor(settings.language, settings.notation);
+  const style = settings.notation === 'figurines' ? 'figurines' : 'letters';
+  return { course, ask: askOf(course), settings, strings, notation: { style, strings } };
 }
 
 /** A position in words, `after 7...Be7`; with its chapter where that is not `from`. */

@@ -1,5 +1,13 @@
-import type { ElementContent } from 'hast';
-import { kindOfSanLetter, numberSign, type PlayedMove, sanIn } from '../chess/index.ts';
+import type { ElementContent, Parents } from 'hast';
+import {
+  kindOfSanLetter,
+  numberSign,
+  type PieceKind,
+  type PlayedMove,
+  pieceKinds,
+  sanIn,
+} from '../chess/index.ts';
+import { splitMoves } from '../contract/index.ts';
 import type { Strings } from '../strings/index.ts';
 
 /** How moves are printed: the piece letters of the language, or figurines that read as such. */
@@ -24,15 +32,55 @@ export function sanHtml(san: string, { style, strings }: Notation): ElementConte
     .filter((part) => part !== '')
     .map((part): ElementContent => {
       const kind = kindOfSanLetter[part];
-      if (kind === undefined) return { type: 'text', value: part };
-      return {
-        type: 'element',
-        tagName: 'span',
-        properties: { className: ['figurine', kind] },
-        data: { role: 'figurine' },
-        children: [{ type: 'text', value: strings.pieceLetters[kind] }],
-      };
+      return kind === undefined
+        ? { type: 'text', value: part }
+        : figurine(kind, strings.pieceLetters[kind]);
     });
+}
+
+function figurine(kind: PieceKind, letter: string): ElementContent {
+  return {
+    type: 'element',
+    tagName: 'span',
+    properties: { className: ['figurine', kind] },
+    data: { role: 'figurine' },
+    children: [{ type: 'text', value: letter }],
+  };
+}
+
+/** What the reader types or a program reads keeps its letters. */
+const leftAlone = new Set(['pre', 'code', 'script', 'style']);
+
+/**
+ * Gives the moves in running text their figurines too, those of phrases and of the author's plain words, so that a
+ * page has one notation throughout.
+ */
+export function useFigurines(tree: Parents, notation: Notation): void {
+  if (notation.style === 'letters') return;
+  const { pieceLetters } = notation.strings;
+  const letters = Object.values(pieceLetters).join('');
+  const open: Parents[] = [tree];
+  for (let node = open.pop(); node !== undefined; node = open.pop()) {
+    const children = (node.children as ElementContent[]).flatMap((child): ElementContent[] => {
+      if (child.type !== 'text') return [child];
+      const parts = splitMoves(child.value, letters);
+      if (!parts.some(({ isPiece }) => isPiece)) return [child];
+      return parts.map(({ text, isPiece }) => {
+        const kind = isPiece && pieceKinds.find((each) => pieceLetters[each] === text);
+        return kind ? figurine(kind, text) : { type: 'text', value: text };
+      });
+    });
+    node.children = children;
+    for (const child of children) {
+      if (
+        child.type === 'element' &&
+        child.data?.role !== 'figurine' &&
+        !leftAlone.has(child.tagName)
+      ) {
+        open.push(child);
+      }
+    }
+  }
 }
 
 /** `9.b3` or `7...Be7`: a move with its number, as in running text. */

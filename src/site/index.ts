@@ -153,7 +153,7 @@ async function makeSite(course: Course, made: string, options: SiteOptions) {
     await writer.write(path, content);
   }
   await copyAssets(made, frame.assets);
-  const script = await embedScriptFile(frame.assets, stringsFor(frame.language));
+  const script = await embedScriptFile(frame.assets, stringsFor(frame.language, frame.notation));
   await writer.write(script.path, script.content);
   if (folder !== undefined) await copyMedia(media, folder, made);
   for (const { path, make } of options.downloads ?? []) await writer.write(path, await make());

@@ -63,7 +63,9 @@ export async function previewSite(
     ...site.files.map(({ beginning, make }) => makerOf(beginning, once(make))),
     makerOf(
       embedScript,
-      once(async () => [await embedScriptFile(frame.assets, stringsFor(frame.language))]),
+      once(async () => [
+        await embedScriptFile(frame.assets, stringsFor(frame.language, frame.notation)),
+      ]),
     ),
     ...downloads.map(({ path, make }) =>
       makerOf(

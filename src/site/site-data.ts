@@ -13,7 +13,7 @@ export interface SiteFrame {
   readonly shortTitle: string;
   readonly subtitle?: string;
   readonly side: 'white' | 'black' | 'both';
-  readonly notation: 'letters' | 'figurines';
+  readonly notation: 'letters' | 'english' | 'figurines';
   readonly author?: string;
   readonly summary?: string;
   readonly licence?: string;

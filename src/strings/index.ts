@@ -8,9 +8,13 @@ export type Strings = typeof en;
 
 const catalogues = new Map<string, Strings>(Object.entries({ de, en, es }));
 
-/** The catalogue for a BCP 47 tag; a language without one gets English. */
-export function stringsFor(language: string): Strings {
-  return catalogues.get(primaryOf(language)) ?? en;
+/**
+ * The catalogue for a BCP 47 tag; a language without one gets English.
+ * @param notation of the course: `english` has the English letters in any language.
+ */
+export function stringsFor(language: string, notation?: string): Strings {
+  const strings = catalogues.get(primaryOf(language)) ?? en;
+  return notation === 'english' ? { ...strings, pieceLetters: en.pieceLetters } : strings;
 }
 
 const rightToLeft = new Set(['ar', 'dv', 'fa', 'he', 'ku', 'ps', 'sd', 'ug', 'ur', 'yi']);

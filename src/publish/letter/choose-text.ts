@@ -109,7 +109,7 @@ function findSection(chapter: Chapter, name: string) {
 }
 
 function choosePositions(course: Course, names: readonly string[]): LetterText {
-  const strings = stringsFor(course.settings.language);
+  const strings = stringsFor(course.settings.language, course.settings.notation);
   const labels = names.map((name) => {
     const label = Object.hasOwn(course.labels, name) ? course.labels[name] : undefined;
     if (label) return label;

@@ -58,7 +58,7 @@ export async function makeLetter(
   checkAddresses('from', options.from);
   checkAddresses('to', options.to);
   const { settings } = course;
-  const strings = stringsFor(settings.language);
+  const strings = stringsFor(settings.language, settings.notation);
   const text = chooseText(course, choice);
   const site = options.site ?? settings.site;
   const frame = letterFrame(course, text, {

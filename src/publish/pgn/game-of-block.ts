@@ -49,7 +49,7 @@ export function blockInPgn(block: Block, context: WordsContext): BlockInPgn {
 
 /** The answer is the main line; further answers, good moves and wrong ones are its variations. */
 function exercise(block: ExerciseBlock, context: WordsContext): BlockInPgn {
-  const strings = stringsFor(context.settings.language);
+  const strings = stringsFor(context.settings.language, context.settings.notation);
   const ask = plainWords(block.ask, context);
   const hint = plainWords(block.hint, context);
   const lineOf = (nodes: ExerciseLine, intro = ''): PlainLine => {
@@ -88,7 +88,7 @@ function markedBad(line: PlainLine): PlainLine {
 }
 
 function diagramWords(block: DiagramBlock, context: WordsContext): string {
-  const strings = stringsFor(context.settings.language);
+  const strings = stringsFor(context.settings.language, context.settings.notation);
   const arrows = block.arrows.map(({ meaning, from, to }) =>
     drawn(strings.letter.arrows[meaning], `${from}-${to}`),
   );
@@ -107,7 +107,7 @@ function patternWords(
   { title, placement, text, advice }: PatternBlock,
   context: WordsContext,
 ): string {
-  const strings = stringsFor(context.settings.language);
+  const strings = stringsFor(context.settings.language, context.settings.notation);
   const moves = advice.map(({ san }) => san).join(` ${strings.patternOr} `);
   return [
     `${title} (${placement})`,

@@ -79,7 +79,7 @@ function linkWords(node: PositionLinkNode, context: WordsContext): string {
   const { ask, settings, chapter } = context;
   const named = ask('label', node.label);
   if (node.children.length > 0 || named === null) return plainWords(node.children, context);
-  return named.title ?? positionInWords(ask, named.ref, stringsFor(settings.language), chapter);
+  return named.title ?? positionInWords(ask, named.ref, stringsFor(settings.language, settings.notation), chapter);
 }
 
 function directiveWords(
@@ -87,7 +87,7 @@ function directiveWords(
   { ask, settings, chapter }: WordsContext,
   among: readonly TextNode[],
 ): string {
-  const strings = stringsFor(settings.language);
+  const strings = stringsFor(settings.language, settings.notation);
   const place = () => {
     const named = ask('label', node.argument);
     if (named === null) return node.argument;

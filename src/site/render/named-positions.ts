@@ -5,7 +5,7 @@ import type { NamedPositions } from '../site-data.ts';
 
 /** The positions that have names, chapter by chapter, in the order of the course. */
 export function namedPositions(course: Course, addresses: Addresses): NamedPositions[] {
-  const strings = stringsFor(course.settings.language);
+  const strings = stringsFor(course.settings.language, course.settings.notation);
   const labels = new Map<string, Label[]>();
   for (const label of Object.values(course.labels)) {
     const there = labels.get(label.ref.chapter);

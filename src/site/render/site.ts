@@ -11,6 +11,7 @@ import {
   nodeAt,
   type Parts,
 } from '../../render/index.ts';
+import { stringsFor } from '../../strings/index.ts';
 import type { CourseContents } from '../course-pages.ts';
 import { once } from '../once.ts';
 import type { ChapterHead, PageData, PageName, SiteFile, SiteFrame } from '../site-data.ts';
@@ -149,7 +150,7 @@ export function renderSite(course: Course, place: SitePlace, given?: Parts): Ren
       beginning: 'boards/',
       make: () => makeEmbedPages(course, embeds(), { assets: place.assets, site }),
     },
-    { beginning: frame.readerWords, make: () => [readerWordsScript(strings)] },
+    { beginning: frame.readerWords, make: () => [readerWordsScript(stringsFor(frame.language))] },
     { beginning: 'course.webmanifest', make: () => [appManifest(course)] },
     { beginning: iconPath('icon.svg'), make: () => [tabIcon(course)] },
   ];

@@ -1,0 +1,23 @@
+import { expect, test } from 'vitest';
+import { stringsFor } from '../strings/index.ts';
+import { element, text } from './hast.ts';
+import { useFigurines } from './notation.ts';
+
+test('plain words get figurines too, and keep their letters for copying; code keeps its text', () => {
+  const tree = element('p', {}, [
+    text('nach 3...Sc6, oder '),
+    element('code', {}, [text('Sc6')]),
+    element('em', {}, [text('Lb5')]),
+  ]);
+  useFigurines(tree, { style: 'letters', strings: stringsFor('de') });
+  expect(tree.children).toHaveLength(3);
+  useFigurines(tree, { style: 'figurines', strings: stringsFor('de') });
+  const kinds = JSON.stringify(tree).match(/"figurine","\w+"/g);
+  expect(kinds).toEqual(['"figurine","knight"', '"figurine","bishop"']);
+  expect(JSON.stringify(tree)).toContain('"value":"S"');
+});
+
+test('the English letters may be chosen in any language', () => {
+  expect(stringsFor('de', 'english').pieceLetters.knight).toBe('N');
+  expect(stringsFor('de', 'letters').pieceLetters.knight).toBe('S');
+});
