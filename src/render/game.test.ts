@@ -97,9 +97,7 @@ describe('where a game leaves the course', () => {
   test('the position is a link, also into another chapter', () => {
     const [, made = ''] = renderCourse([line, '```game\n\n1. e4 e5 2. Nf3 Nc6 3. Bc4 *\n```\n']);
     const page = made.replaceAll(/<\/?span[^>]*>/g, '');
-    expect(page).toContain(
-      'href="1.html#open">after 2...Nc6 in “Chapter A”</a>',
-    );
+    expect(page).toContain('href="1.html#open">after 2...Nc6 in “Chapter A”</a>');
     expect(page).toContain(`href="#${addressAfter('e4 e5 Nf3 Nc6 Bc4')}">3.Bc4</a>`);
   });
 });

@@ -79,7 +79,10 @@ function linkWords(node: PositionLinkNode, context: WordsContext): string {
   const { ask, settings, chapter } = context;
   const named = ask('label', node.label);
   if (node.children.length > 0 || named === null) return plainWords(node.children, context);
-  return named.title ?? positionInWords(ask, named.ref, stringsFor(settings.language, settings.notation), chapter);
+  return (
+    named.title ??
+    positionInWords(ask, named.ref, stringsFor(settings.language, settings.notation), chapter)
+  );
 }
 
 function directiveWords(
