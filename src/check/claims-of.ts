@@ -95,7 +95,9 @@ function inCourse(
 
 /** The castlings that led to where a tree of a block starts. */
 function castledTo(block: Block, nodes: readonly MoveNode[]): readonly PlayedMove[] {
-  if (block.kind !== 'exercise' || nodes === block.nodes || block.at) return block.castled;
+  if (block.kind !== 'exercise' || nodes === block.nodes || block.nodes.length === 0) {
+    return block.castled;
+  }
   // The lines of an exercise go on from what it shows, which is the end of its own moves.
   return castledBefore(block, block.shows?.node ?? 0);
 }

@@ -199,7 +199,10 @@ export interface PositionBlock extends BlockBase {
   readonly lastMove?: { readonly from: Square; readonly to: Square };
   /** Label of `at="…"`. */
   readonly at?: LabelUse;
-  /** The start of `fen="…"` or `after="…"` and the moves of `after`; empty with `at`. */
+  /**
+   * The start of `fen="…"` or `after="…"` and the moves of `after`; empty with `at`, unless an exercise has a move
+   * `before` it.
+   */
   readonly nodes: readonly MoveNode[];
   /** The node whose position is shown: the last of its own, or the one of the label. */
   readonly shows?: NodeRef;
@@ -236,12 +239,14 @@ export interface GraphMove {
 export interface ExerciseBlock extends PositionBlock {
   readonly kind: 'exercise';
   readonly ask: readonly PhrasingContent[];
-  /** What the student must find: the first move of any of these lines; the rest is shown. */
+  /** What the student must find: the moves of his side in any of these lines. */
   readonly answer: readonly ExerciseLine[];
   /** Good moves that are not the answer. */
   readonly also: readonly ExerciseLine[];
   readonly wrong: readonly ExerciseLine[];
-  readonly hint: readonly PhrasingContent[];
+  readonly hints: readonly (readonly PhrasingContent[])[];
+  /** The move that the other side makes first: the last of `nodes`. */
+  readonly before?: MoveNode;
 }
 
 /** `nodes[0]` is the exercise's position, `nodes[1]` the move that is spoken of. */

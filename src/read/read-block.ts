@@ -15,7 +15,7 @@ export const blockNames = ['moves', 'diagram', 'exercise', 'game', 'pattern'] as
 const attributes: Readonly<Record<(typeof blockNames)[number], readonly string[]>> = {
   moves: ['from', 'fen', 'view', 'learn'],
   diagram: ['at', 'fen', 'after', 'view'],
-  exercise: ['at', 'fen', 'after', 'view'],
+  exercise: ['at', 'fen', 'after', 'before', 'view'],
   game: ['file', 'number', 'from', 'to', 'view'],
   pattern: ['view'],
 };

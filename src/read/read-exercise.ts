@@ -1,10 +1,13 @@
+import type { PhrasingContent } from 'mdast';
 import * as z from 'zod';
 import type { Place } from '../diagnostics/index.ts';
 import { type BlockContext, pickAttribute } from './block-context.ts';
 import type { Fence } from './fence.ts';
+import { appendMove, readBefore } from './read-before.ts';
 import { itemsOf, listOf, readBody, readBodyText, textValue } from './read-body.ts';
 import { isEmpty, readMoves } from './read-moves.ts';
 import { readPosition } from './read-position.ts';
+import { readInlineText } from './read-text-nodes.ts';
 import type { YamlResult } from './read-yaml.ts';
 import type { TreeSyntax } from './types.ts';
 
@@ -16,7 +19,8 @@ const schema = z.strictObject(
     answer: listOf(lines),
     also: listOf(lines).optional(),
     wrong: listOf(lines).optional(),
-    hint: textValue.optional(),
+    before: textValue.optional(),
+    hint: listOf('a text, or a list of texts').optional(),
   },
   { error: 'a list of `name: value` lines' },
 );
@@ -25,19 +29,36 @@ const schema = z.strictObject(
 export function readExercise(fence: Fence, context: BlockContext) {
   const { body, yaml } = readBody('exercise', fence, schema, context);
   const moves = (key: 'answer' | 'also' | 'wrong') => readLines(body[key], key, yaml, context);
+  const given = pickAttribute(fence, ['at', 'fen', 'after'], context);
+  const position = readPosition('exercise', fence, given, context);
+  const before = readBefore(fence, body.before, yaml, context);
   return {
-    ...readPosition(
-      'exercise',
-      fence,
-      pickAttribute(fence, ['at', 'fen', 'after'], context),
-      context,
-    ),
+    ...position,
+    ...(before && { before: true as const, after: appendMove(position.after, before) }),
     ask: readBodyText(body.ask, 'ask', yaml, context),
     answer: moves('answer'),
     also: moves('also'),
     wrong: moves('wrong'),
-    hint: readBodyText(body.hint, 'hint', yaml, context),
+    hints: readHints(body.hint, yaml, context),
   };
+}
+
+/** Each item of a list is a hint, and so is each line of a text that has several. */
+function readHints(
+  value: string | readonly string[] | undefined,
+  yaml: YamlResult<unknown>,
+  context: BlockContext,
+): PhrasingContent[][] {
+  if (value === undefined) return [];
+  const texts =
+    typeof value === 'string'
+      ? [{ text: value, locator: yaml.locatorOf('hint') }]
+      : value.map((text, index) => ({ text, locator: yaml.locatorOf('hint', index) }));
+  return texts.flatMap(({ text, locator }) =>
+    [...text.matchAll(/[^\n]*\S[^\n]*/g)].map(({ 0: line, index }) =>
+      readInlineText(line, (offset) => locator(index + offset), context),
+    ),
+  );
 }
 
 function readLines(

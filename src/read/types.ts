@@ -252,7 +252,10 @@ export interface ExerciseSyntax extends PositionSyntax {
   readonly answer: readonly TreeSyntax[];
   readonly also: readonly TreeSyntax[];
   readonly wrong: readonly TreeSyntax[];
-  readonly hint: PhrasingContent[];
+  /** Each is asked for by itself. */
+  readonly hints: readonly PhrasingContent[][];
+  /** Whether the last move of `after` was given by `before`: then `after` may stand beside a name or a FEN. */
+  readonly before?: true;
 }
 
 export interface GameSyntax {

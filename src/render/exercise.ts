@@ -7,7 +7,7 @@ import type { RenderContext } from './context.ts';
 import type { BoardNode } from './document.ts';
 import { element } from './hast.ts';
 import { type RenderComment, setMoves } from './moves-block.ts';
-import { sanText } from './notation.ts';
+import { numberedMove, sanText } from './notation.ts';
 
 /**
  * A question with its board. Without a script the answer is folded below it; with one it is found
@@ -43,20 +43,25 @@ export function renderExercise(
       legal: legal.join(' '),
     }),
   };
-  const hint =
-    block.hint.length === 0
-      ? []
-      : [fold('hint', strings.hint, [element('p', {}, renderText(block.hint))])];
+  // The style sheet shows the next one when the one before it is open.
+  const hints = block.hints.map((hint, index) =>
+    fold('hint', strings.hint(index + 1, block.hints.length), [element('p', {}, renderText(hint))]),
+  );
+  const played = block.before?.move;
+  const before = played
+    ? [`${strings.justPlayed[played.color](numberedMove(played, strings))} `]
+    : [];
   const ask = element('div', { className: ['exercise-ask'] }, [
     element('p', { className: ['exercise-number'] }, [title]),
     element('p', { className: ['ask'] }, [
+      ...before,
       ...renderText(block.ask),
       ' ',
       element('span', { className: ['to-move'] }, [strings.toMove[turn]]),
     ]),
   ]);
   const help = element('div', { className: ['exercise-help'] }, [
-    ...hint,
+    ...hints,
     fold('answer', strings.answer, exerciseLines(context, block, renderText, true)),
   ]);
   const body = element('div', { className: ['exercise-body'] }, [

@@ -122,7 +122,7 @@ function* passagesOfBlock(block: Block, chapter: Chapter, course: CourseView): G
     }
   }
   if (block.kind !== 'diagram' && block.kind !== 'exercise') return;
-  const texts = block.kind === 'diagram' ? [block.caption] : [block.ask, block.hint];
+  const texts = block.kind === 'diagram' ? [block.caption] : [block.ask, ...block.hints];
   const shown = shownBy(block, course);
   const kind = block.kind === 'diagram' ? 'caption' : 'question';
   const around = function* (text: PlainText): Generator<Situation> {
@@ -229,7 +229,7 @@ function shownBy(block: Block, course: CourseView): Shown | undefined {
     position,
     side: course.side,
     where: block.kind === 'diagram' ? 'in this diagram' : 'in this exercise',
-    castlings: () => castledBefore(block, block.at ? 0 : (block.shows?.node ?? 0)),
+    castlings: () => castledBefore(block, block.nodes.length === 0 ? 0 : (block.shows?.node ?? 0)),
     covered: () => course.ask('covered', position.key),
     before: () => block.nodes.flatMap((node) => node.position ?? []),
   };

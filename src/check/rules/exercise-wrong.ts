@@ -1,3 +1,4 @@
+import { otherColor, sideName } from '../../chess/index.ts';
 import type { Finding, Place } from '../../diagnostics/index.ts';
 import type { ExerciseBlock, ExerciseLine, MoveNode } from '../../model/index.ts';
 import { isBadSign } from '../../model/index.ts';
@@ -21,6 +22,9 @@ What a block of moves says of a move holds in exercises too:
 - a move that is marked \`?\`, \`??\` or \`?!\` anywhere in the course is neither \`answer\` nor \`also\`;
 - the course's advice, and a move with \`:option\`, are not \`wrong\`;
 - the moves that follow an answer, or a move of \`also\`, keep to the advice of the positions that they reach.
+
+The move under \`before\` is the other side's: in a course for White it is a move of Black's. An \`answer\` and a move
+of \`also\` have no bad sign of their own.
 `,
   examples: [
     {
@@ -89,6 +93,38 @@ What a block of moves says of a move holds in exercises too:
       ],
     },
     {
+      title: 'The student’s own move comes before the question',
+      course: '```exercise after="1. e4 e5" before="2. Nf3"\nask: What now?\nanswer: 2... Nc6\n```',
+      findings: [
+        {
+          start: '1:34',
+          end: '1:37',
+          message:
+            '2.Nf3 stands under `before`, but this is a course for White: the question would be put to Black.',
+          hint: 'Let the moves before it end with 2.Nf3, or begin the answer with it.',
+        },
+      ],
+    },
+    {
+      title: 'An answer with a bad sign',
+      course: '```exercise after="1. e4 e5"\nask: What now?\nanswer: 2. Qh5?!\n```',
+      findings: [
+        {
+          start: '3:12',
+          end: '3:15',
+          message: '2.Qh5 stands under `answer`, but here it is marked ?!.',
+          hint: 'Take the sign away, or list it under `wrong`.',
+        },
+      ],
+    },
+    {
+      title: 'A move before, several moves to find, two of them right at once',
+      course:
+        '```moves\n1. e4 e5 {:here[open]} 2. Nf3 Nc6 3. Bb5 a6 4. Ba4\n```\n\n```exercise at="open" before="2. Nf3"\nask: Defend the pawn.\nanswer: 2... Nc6 3. Bb5 a6 ( 3... Nf6 ) 4. Ba4\nhint:\n  - Which pieces can?\n  - Not the queen.\n```',
+      side: 'black',
+      findings: [],
+    },
+    {
       title: 'A sound exercise',
       course:
         '```moves\n1. e4 e5 2. Nf3 Nc6 {:here[open]} 3. Bb5\n```\n\n```exercise at="open"\nask: What now?\nanswer: 3. Bb5 {pins nothing yet} a6 4. Ba4\nalso: 3. Bc4 {is another course}\nwrong: 3. h4\nhint: Ask the knight.\n```',
@@ -105,6 +141,7 @@ What a block of moves says of a move holds in exercises too:
         }
       }
       for (const line of block.wrong) yield* wrongAgainstCourse(course, line);
+      yield* beforeIsOwn(course, block);
       yield* againstAdvice(course, block);
       yield* listedTwice(block);
     }
@@ -127,6 +164,17 @@ function firstOf(line: ExerciseLine): FirstMove | undefined {
   if (!start?.position || !first?.move || !first.written) return undefined;
   const { place } = first.written;
   return { san: first.move.san, name: moveName(first, start), key: start.position.key, place };
+}
+
+function* beforeIsOwn({ side }: CourseView, { nodes, before }: ExerciseBlock): Generator<Finding> {
+  const start = nodes[before?.parent ?? -1];
+  if (!start || !before?.move || !before.written || side !== before.move.color) return;
+  const name = moveName(before, start);
+  yield {
+    place: before.written.place,
+    message: `${name} stands under \`before\`, but this is a course for ${sideName(side)}: the question would be put to ${sideName(otherColor(side))}.`,
+    hint: `Let the moves before it end with ${name}, or begin the answer with it.`,
+  };
 }
 
 function* againstAdvice(course: CourseView, { answer }: ExerciseBlock): Generator<Finding> {
@@ -160,6 +208,15 @@ function* againstSign(
   line: ExerciseLine,
 ): Generator<Finding> {
   const first = firstOf(line);
+  const own = line[line[0]?.children[0] ?? -1]?.glyphs.find(isBadSign);
+  if (first && own !== undefined) {
+    yield {
+      place: first.place,
+      message: `${first.name} stands under \`${list}\`, but here it is marked ${glyphSign(own)}.`,
+      hint: 'Take the sign away, or list it under `wrong`.',
+    };
+    return;
+  }
   const sign = first && markOf(course, first);
   const there = sign && course.ask('judgedPlace', moveAsked(first.key, first.san));
   if (!there) return;

@@ -15,6 +15,7 @@ import type { Block, LabelUse, Statement } from '../types.ts';
 import {
   type BlockInWork,
   endOfMainLine,
+  hasBefore,
   type NodeInWork,
   positionOf,
   type Shown,
@@ -81,7 +82,7 @@ function position(syntax: DiagramSyntax | ExerciseSyntax, { tree, shows }: Block
   const position = positionOf(shows);
   const move = shows && moveTo(shows);
   return {
-    nodes: syntax.at ? [] : tree.nodes,
+    nodes: syntax.at && !hasBefore(syntax) ? [] : tree.nodes,
     ...(position ? { position } : {}),
     ...(move ? { lastMove: { from: move.from, to: move.to } } : {}),
     ...(shows ? { shows: shows.ref } : {}),
@@ -113,10 +114,12 @@ function drawn(syntax: DiagramSyntax, { tree, shows }: BlockInWork) {
   };
 }
 
-function question(syntax: ExerciseSyntax, { lines }: BlockInWork) {
+function question(syntax: ExerciseSyntax, { lines, tree }: BlockInWork) {
+  const before = syntax.before && tree.nodes[endOfMainLine(tree.nodes)];
   return {
     ask: syntax.ask,
-    hint: syntax.hint,
+    ...(before && { before }),
+    hints: syntax.hints,
     answer: lines.answer.map(({ nodes }) => nodes),
     also: lines.also.map(({ nodes }) => nodes),
     wrong: lines.wrong.map(({ nodes }) => nodes),

@@ -9,6 +9,7 @@ import {
   type BlockInWork,
   type CourseInWork,
   endOfMainLine,
+  hasBefore,
   positionOf,
   type Shown,
   shownIn,
@@ -49,7 +50,8 @@ function playOne(block: BlockInWork, course: CourseInWork): void {
   const start = startOf(block, course);
   playTree(block.tree.nodes, start?.position);
   block.castled = start?.castled ?? [];
-  const still = syntax.kind === 'diagram' || syntax.kind === 'exercise' ? syntax.at : undefined;
+  const isStill = syntax.kind === 'diagram' || syntax.kind === 'exercise';
+  const still = isStill && !hasBefore(syntax) ? syntax.at : undefined;
   const named = still && course.found.get(still.text);
   if (named) block.shows = { ...named, by: still.text };
   else if (still) block.shows = undefined;

@@ -183,7 +183,12 @@ export function treesOf({ tree, lines }: BlockInWork): TreeInWork[] {
 export function textsOf(block: BlockSyntax): readonly (RootContent | PhrasingContent)[][] {
   if (block.kind === 'diagram') return [block.caption];
   if (block.kind === 'pattern') return [block.text];
-  return block.kind === 'exercise' ? [block.ask, block.hint] : [];
+  return block.kind === 'exercise' ? [block.ask, ...block.hints] : [];
+}
+
+/** Whether the other side moves first: then what is shown is the end of the block's own moves. */
+export function hasBefore(syntax: BlockSyntax): boolean {
+  return syntax.kind === 'exercise' && syntax.before === true;
 }
 
 /** The index of the main line's last node. */

@@ -50,7 +50,7 @@ export function walkTexts(
     if (block.kind === 'pattern') walkText(block.text, visit);
     if (block.kind === 'exercise') {
       walkText(block.ask, visit);
-      walkText(block.hint, visit);
+      for (const hint of block.hints) walkText(hint, visit);
     }
   });
 }

@@ -51,7 +51,9 @@ export function blockInPgn(block: Block, context: WordsContext): BlockInPgn {
 function exercise(block: ExerciseBlock, context: WordsContext): BlockInPgn {
   const strings = stringsFor(context.settings.language, context.settings.notation);
   const ask = plainWords(block.ask, context);
-  const hint = plainWords(block.hint, context);
+  const hints = block.hints.flatMap((hint, index) =>
+    comment(`${strings.hint(index + 1, block.hints.length)}: ${plainWords(hint, context)}`),
+  );
   const lineOf = (nodes: ExerciseLine, intro = ''): PlainLine => {
     const before = nodes[0]?.after.filter((item) => item.type === 'comment') ?? [];
     const line = linesOfTree(nodes, nodes[0]?.children[0], before, context);
@@ -65,19 +67,25 @@ function exercise(block: ExerciseBlock, context: WordsContext): BlockInPgn {
     ...block.wrong.map((nodes) => markedBad(lineOf(nodes, strings.notTheAnswer))),
   ].map((line) => ({ type: 'variation' as const, line }));
   const [first, ...rest] = main.moves;
-  return {
-    kind: 'game',
-    line: {
-      before: [
-        ...comment(ask),
-        ...comment(hint === '' ? '' : `${strings.hint}: ${hint}`),
-        ...main.before,
-      ],
-      moves: first ? [{ ...first, after: [...first.after, ...others] }, ...rest] : [],
-    },
-    position: block.position ?? initialPosition,
-    tags: [],
+  const line = {
+    before: [...comment(ask), ...hints, ...main.before],
+    moves: first ? [{ ...first, after: [...first.after, ...others] }, ...rest] : [],
   };
+  return behindMoveBefore(block, line, context);
+}
+
+/** The move of the other side comes first, and the question behind it. */
+function behindMoveBefore(
+  { before, nodes, position = initialPosition }: ExerciseBlock,
+  line: PlainLine,
+  context: WordsContext,
+): BlockInPgn {
+  const start = nodes[before?.parent ?? -1]?.position;
+  const [played] = before ? linesOfTree(nodes, before.index, [], context).moves : [];
+  if (!start || !played) return { kind: 'game', line, position, tags: [] };
+  const asked = { ...played, after: [...played.after, ...line.before] };
+  const whole = { before: [], moves: [asked, ...line.moves] };
+  return { kind: 'game', line: whole, position: start, tags: [] };
 }
 
 /** NAG 2 says "poor move", where no sign says so already; 1 to 6 are the signs of a move (10). */

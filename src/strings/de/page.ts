@@ -83,7 +83,12 @@ export const page: typeof english = {
 
   exerciseNumber: (number) => `Aufgabe ${number}`,
   answers: 'Lösungen',
-  hint: 'Hinweis',
+  /** The move of the other side before the question. */
+  justPlayed: {
+    white: (move: string) => `Weiß hat eben ${move} gezogen.`,
+    black: (move: string) => `Schwarz hat eben ${move} gezogen.`,
+  },
+  hint: (number: number, of: number) => (of === 1 ? 'Hinweis' : `Hinweis ${number} von ${of}`),
   answer: 'Lösung',
   alsoGood: 'Auch gut, aber nicht die Lösung:',
   notTheAnswer: 'Nicht die Lösung:',

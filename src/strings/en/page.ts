@@ -84,7 +84,12 @@ export const page = {
 
   exerciseNumber: (number: number) => `Exercise ${number}`,
   answers: 'Answers',
-  hint: 'Hint',
+  /** The move of the other side before the question. */
+  justPlayed: {
+    white: (move: string) => `White has just played ${move}.`,
+    black: (move: string) => `Black has just played ${move}.`,
+  },
+  hint: (number: number, of: number) => (of === 1 ? 'Hint' : `Hint ${number} of ${of}`),
   answer: 'Answer',
   alsoGood: 'Good too, but not the answer:',
   notTheAnswer: 'Not the answer:',

@@ -83,7 +83,12 @@ export const page: typeof english = {
 
   exerciseNumber: (number) => `Ejercicio ${number}`,
   answers: 'Soluciones',
-  hint: 'Pista',
+  /** The move of the other side before the question. */
+  justPlayed: {
+    white: (move: string) => `Las blancas acaban de jugar ${move}.`,
+    black: (move: string) => `Las negras acaban de jugar ${move}.`,
+  },
+  hint: (number: number, of: number) => (of === 1 ? 'Pista' : `Pista ${number} de ${of}`),
   answer: 'Solución',
   alsoGood: 'También es buena, pero no es la solución:',
   notTheAnswer: 'No es la solución:',
