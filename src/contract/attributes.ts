@@ -52,6 +52,8 @@ export interface DataAttributes {
   readonly move: BoardData & {
     /** Index of its parent among the moves of its block, where that is not the move before it. */
     readonly up?: number | undefined;
+    /** There, and empty, where the line of an exercise marks the move as bad. */
+    readonly bad?: string | undefined;
     /** Where else the course reaches its position: addresses and moves, in turn. */
     readonly also?: string | undefined;
   };
@@ -62,8 +64,6 @@ export interface DataAttributes {
     readonly p: string;
     /** The move that led to its position: `g1f3`. */
     readonly last?: string | undefined;
-    /** The legal moves, each as `e8=Q:e7e8q`. */
-    readonly legal: string;
   };
   /** A paragraph that speaks of a position: its id. */
   readonly text: { readonly at?: string | undefined };

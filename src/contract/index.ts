@@ -12,6 +12,7 @@ export {
 } from './attributes.ts';
 export type * from './course-notes.ts';
 export * from './course-table.ts';
+export * from './exercise-results.ts';
 export {
   type AddressedPosition,
   type EarlierAddress,

@@ -1,18 +1,17 @@
 import type { Element, ElementContent } from 'hast';
 import { chapterIds, lineKinds } from '../addresses/index.ts';
-import { describePosition, inUci, listMoves, sideToMove } from '../chess/index.ts';
+import { describePosition, sideToMove } from '../chess/index.ts';
 import { dataProperties } from '../contract/index.ts';
 import type { Chapter, ExerciseBlock, MoveNode } from '../model/index.ts';
 import type { RenderContext } from './context.ts';
 import type { BoardNode } from './document.ts';
 import { element } from './hast.ts';
 import { type RenderComment, setMoves } from './moves-block.ts';
-import { numberedMove, sanText } from './notation.ts';
+import { numberedMove } from './notation.ts';
 
 /**
  * A question with its board. Without a script the answer is folded below it; with one it is found
- * on the board: `data-legal` has the legal moves as `san:uci` such as `e8=Q:e7e8q`,
- * and each line carries the positions after its moves.
+ * on the board: each line carries the positions after its moves.
  */
 export function renderExercise(
   context: RenderContext,
@@ -30,7 +29,6 @@ export function renderExercise(
     type: 'board',
     picture: { placement: position.fen, view, turn, lastMove, title, desc },
   };
-  const legal = listMoves(position).map((move) => `${sanText(move.san, strings)}:${inUci(move)}`);
   const properties = {
     className: ['exercise'],
     ariaLabel: title,
@@ -40,7 +38,6 @@ export function renderExercise(
       turn,
       p: position.key,
       last: lastMove && lastMove.from + lastMove.to,
-      legal: legal.join(' '),
     }),
   };
   // The style sheet shows the next one when the one before it is open.
@@ -94,7 +91,13 @@ export function exerciseLines(
     const lines = block[kind].map((nodes, index) => {
       const line = chapterIds(chapter).ofLine(block, kind, index);
       const idOf = playable ? { idOf: (node: MoveNode) => `${line}-${node.index}` } : {};
-      const tree = { nodes, view: block.view, className: `${kind}-line`, ...idOf };
+      const tree = {
+        nodes,
+        view: block.view,
+        className: `${kind}-line`,
+        asked: true,
+        ...idOf,
+      } as const;
       return setMoves(context, tree, renderText);
     });
     if (heading === undefined || lines.length === 0) return lines;

@@ -1,7 +1,7 @@
 import type { ElementContent } from 'hast';
 import { numberSign } from '../chess/index.ts';
 import { dataProperties, positionAddress, readPositionAddress } from '../contract/index.ts';
-import type { MoveNode } from '../model/index.ts';
+import { isBadSign, type MoveNode } from '../model/index.ts';
 import { glyphSign } from '../movetext/index.ts';
 import type { Strings } from '../strings/index.ts';
 import type { RenderContext } from './context.ts';
@@ -59,6 +59,7 @@ export function moveLink(
         ...boardData(node, id),
         // The parent is the move before it in the text unless told otherwise.
         up: node.parent === node.index - 1 ? undefined : node.parent,
+        bad: tree.asked && node.glyphs.some(isBadSign) ? '' : undefined,
       }),
     },
     words,

@@ -15,6 +15,8 @@ export interface MoveTree {
   readonly idOf?: (node: MoveNode) => string;
   /** Where else the course reaches the positions of its moves, by index (`meetings.ts`). */
   readonly meetings?: ReadonlyMap<number, readonly Meeting[]>;
+  /** Whether the reader is asked for its moves: those with a bad sign are told from the others. */
+  readonly asked?: true;
   /** Where the story begins: moves up to this node only lead there. */
   readonly leadsTo?: number;
 }

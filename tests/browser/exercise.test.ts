@@ -122,7 +122,15 @@ test('the keyboard walks over the squares and chooses', () =>
     await page.keyboard.press('ArrowUp');
     await page.keyboard.press('ArrowRight');
     await page.keyboard.press('Space');
-    expect(await verdict(exercise)).toBe('Right.');
+    expect(await verdict(exercise)).toContain('Right.');
+    // The answer goes on: the focus stays on the squares, and the reply is told.
+    await expect
+      .poll(() => verdict(exercise))
+      .toContain('14.Qb3 follows. Find the next move (2 of 2)');
+    expect(await exercise.locator('.verdict .unseen').textContent()).toContain('queen to b3');
+    expect(await square(exercise, 'b4').evaluate((own) => own === document.activeElement)).toBe(
+      true,
+    );
   }));
 
 test('a move that the author names as wrong is shown with his comment, and one may try again', () =>
@@ -137,7 +145,7 @@ test('a move that the author names as wrong is shown with his comment, and one m
     expect(await drawnOn(exercise, 'd4')).toBe('#piece-wn');
     expect(await verdict(exercise)).toBe('');
     await square(exercise, 'b4').click();
-    expect(await verdict(exercise)).toBe('Right.');
+    expect(await verdict(exercise)).toContain('Right.');
   }));
 
 test('a good move that is not the answer is told from a wrong one', () =>
@@ -146,6 +154,9 @@ test('a good move that is not the answer is told from a wrong one', () =>
     await type(exercise, 'Bb6');
     expect(await verdict(exercise)).toBe('Good too, but not the answer.');
     expect(await exercise.locator('.exercise-talk').textContent()).toContain('Not bad at all');
+    await exercise.getByRole('button', { name: 'Look for the answer' }).click();
+    await type(exercise, 'Bxf2+');
+    await expect.poll(() => verdict(exercise)).toContain('10.Kxf2 follows');
   }));
 
 test('what cannot be: a piece that does not go there, the other side, what is no move', () =>
@@ -160,25 +171,33 @@ test('what cannot be: a piece that does not go there, the other side, what is no
     expect(await drawnOn(exercise, 'c6')).toBe('#piece-bn');
   }));
 
-test('the rest of the answer is played through; Start again asks anew, as a reload does', () =>
+test('every move of the answer is found, the replies are played; then it is played through, or asked anew', () =>
   solving(async (exercise, page) => {
     await type(exercise, '13...Nb4');
-    await exercise.getByRole('button', { name: 'On', exact: true }).click();
+    await expect.poll(() => verdict(exercise)).toContain('14.Qb3 follows');
+    expect(await exercise.locator('.exercise-made').textContent()).toBe('13...Nb4 14.Qb3');
+    expect(await drawnOn(exercise, 'b3')).toBe('#piece-wq');
+    expect(await exercise.locator('.exercise-talk .move').count()).toBe(0);
+    await type(exercise, 'b5');
+    expect(await verdict(exercise)).toBe('14...b5 can be played, but it is not the answer.');
+    await type(exercise, 'a5');
+    expect(await verdict(exercise)).toBe('Right. That is the whole answer.');
+    await exercise.getByRole('button', { name: 'Previous move' }).click();
     expect(await exercise.locator('.move[aria-current]').allTextContents()).toEqual([
       '14.\u00a0Qb3',
     ]);
-    expect(await drawnOn(exercise, 'b3')).toBe('#piece-wq');
     await exercise.locator('.move', { hasText: 'a5' }).click();
     expect(await drawnOn(exercise, 'a5')).toBe('#piece-bp');
     expect(new URL(page.url()).hash).toBe('');
     await exercise.getByRole('button', { name: 'Start again' }).click();
     expect(await drawnOn(exercise, 'a5')).toBeUndefined();
     expect(await exercise.locator('.exercise-talk .move').count()).toBe(0);
+    // Who does not wait for the reply answers it all the same.
     await type(exercise, 'Nb4');
+    await type(exercise, 'a5');
+    expect(await verdict(exercise)).toBe('Right. That is the whole answer.');
     await page.reload();
-    expect(await verdict(exercise)).toBe('');
-    await type(exercise, 'Nb4');
-    expect(await verdict(exercise)).toBe('Right.');
+    await expect.poll(() => verdict(exercise)).toBe('');
   }));
 
 test('the lines of an exercise are none of the page’s own board', () =>
@@ -186,8 +205,9 @@ test('the lines of an exercise are none of the page’s own board', () =>
     const caption = page.locator('.board-caption');
     // The last moves before the exercise: the board has followed the scrolling.
     await expect.poll(() => caption.textContent()).toBe('after 23.Rcxd5');
-    await type(exercise, 'Nb4');
-    await exercise.getByRole('button', { name: 'On', exact: true }).click();
+    await exercise.getByRole('button', { name: 'Show the answer' }).click();
+    await exercise.getByRole('button', { name: 'Next move' }).click();
+    expect(await exercise.locator('.move[aria-current]').count()).toBe(1);
     expect(await caption.textContent()).toBe('after 23.Rcxd5');
   }));
 
@@ -218,7 +238,7 @@ test('on a phone fingers answer, and the page’s own board gives way', () =>
     expect(Math.min(size?.width ?? 0, size?.height ?? 0)).toBeGreaterThanOrEqual(24);
     await square(exercise, 'c6').tap();
     await square(exercise, 'b4').tap();
-    expect(await verdict(exercise)).toBe('Right.');
+    expect(await verdict(exercise)).toContain('Right.');
     for (const button of await exercise.locator('button:visible:not(.squares *)').all()) {
       expect((await button.boundingBox())?.height).toBeGreaterThanOrEqual(44);
     }

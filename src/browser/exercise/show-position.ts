@@ -1,5 +1,6 @@
 import type { Color } from '../../chess/types.ts';
 import type { BoardPicture } from '../../draw/picture.ts';
+import type { BoardMove } from '../board/board-state.ts';
 import type { Glide } from '../board/draw-on.ts';
 import { glideBetween } from '../glide.ts';
 import type { Spot } from '../spots.ts';
@@ -8,46 +9,48 @@ import type { Exercise } from './read-exercise.ts';
 
 /** What the board of an exercise shows. */
 export interface Shown {
-  /** A position of a line; absent while it is the exercise's own, which the reader answers. */
+  /** A position of a line; absent while it is the exercise's own. */
   readonly spot: Spot | undefined;
-  /** `glides`: the piece is seen to move there from the position before. */
-  show(spot: Spot | undefined, glides?: boolean): void;
+  /**
+   * `legal`: the moves that the reader may make there. `glides`: the piece is seen to move there from the position
+   * before; to the exercise's own position that is the move before the question.
+   */
+  show(spot: Spot | undefined, legal: readonly BoardMove[], glides?: boolean): void;
 }
 
 /** Shows positions of an exercise on its board, and marks in its lines the move that led there. */
 export function showPosition(exercise: Exercise): Shown {
-  const { board, words, legal, view } = exercise;
+  const { board, words, view, lastMove } = exercise;
   let shown: Spot | undefined;
+  let playable: readonly BoardMove[] = [];
 
-  function draw(spot: Spot | undefined, glide?: Glide): void {
+  function draw(spot: Spot | undefined, legal: readonly BoardMove[], glide?: Glide): void {
     const picture = pictureOf(spot, exercise);
-    board.show({
-      ...picture,
-      view,
-      glide,
-      description: describe(picture.placement, words),
-      legal: spot === undefined ? legal : [],
-    });
+    const description = describe(picture.placement, words);
+    board.show({ ...picture, view, glide, description, legal });
   }
 
   // On paper stands the question.
-  addEventListener('beforeprint', () => draw(undefined));
-  addEventListener('afterprint', () => draw(shown));
+  addEventListener('beforeprint', () => draw(undefined, []));
+  addEventListener('afterprint', () => draw(shown, playable));
   return {
     get spot() {
       return shown;
     },
-    show(spot, glides = false) {
+    show(spot, legal, glides = false) {
       const before = shown;
       before?.element.removeAttribute('aria-current');
       shown = spot;
+      playable = legal;
       if (spot?.move !== undefined) spot.element.setAttribute('aria-current', 'true');
-      draw(spot, glides && spot ? glideTo(spot, before) : undefined);
+      const glide = spot === undefined ? lastMove : glideTo(spot, before);
+      draw(spot, legal, glides ? glide : undefined);
     },
   };
 }
 
-function pictureOf(spot: Spot | undefined, { placement, lastMove, turn }: Exercise): BoardPicture {
+function pictureOf(spot: Spot | undefined, { key, lastMove, turn }: Exercise): BoardPicture {
+  const [placement = ''] = key.split(' ');
   if (spot === undefined) return { placement, lastMove, turn };
   const toMove = spot.move === undefined ? turn : otherSide(spot.move.color);
   return { ...spot, lastMove: spot.move ?? lastMove, turn: toMove };

@@ -1,0 +1,66 @@
+import { dataOf } from '../../contract/attributes.ts';
+import {
+  type ExerciseGrade,
+  type ExerciseResults,
+  exerciseResultsKey,
+  exerciseRoundKey,
+  joinExerciseResults,
+  readExerciseResults,
+} from '../../contract/exercise-results.ts';
+
+/** The course of the page. */
+export function courseOfPage(): string {
+  return dataOf('course', document.body).course ?? '';
+}
+
+/** A reader's results; none where the browser keeps nothing. */
+export function resultsOf(course: string): ExerciseResults {
+  return readExerciseResults(parse(() => localStorage.getItem(exerciseResultsKey(course))));
+}
+
+/** Adds results to those that are kept, which may come from another tab meanwhile. */
+export function keepResults(course: string, results: ExerciseResults): void {
+  try {
+    const joined = joinExerciseResults(resultsOf(course), results);
+    localStorage.setItem(exerciseResultsKey(course), JSON.stringify(joined));
+  } catch {
+    // Where nothing may be kept, exercises are as new the next time.
+  }
+}
+
+/** @param key `Position.key` of the exercise. */
+export function keepResult(course: string, key: string, grade: ExerciseGrade, now: Date): void {
+  keepResults(course, { [key]: { grade, day: dayOf(now) } });
+}
+
+function dayOf(date: Date): string {
+  const [month, day] = [date.getMonth() + 1, date.getDate()];
+  return [date.getFullYear(), month, day].map((part) => String(part).padStart(2, '0')).join('-');
+}
+
+/** Leaves the addresses of the exercises that are to be gone through, for this visit. */
+export function keepRound(course: string, addresses: readonly string[]): void {
+  try {
+    sessionStorage.setItem(exerciseRoundKey(course), JSON.stringify(addresses));
+  } catch {
+    // Each exercise still leads to the page of all.
+  }
+}
+
+/** The exercise that comes after this one, if the reader goes through several. @param id of its section */
+export function nextInRound(course: string, page: string, id: string): string | undefined {
+  const round = parse(() => sessionStorage.getItem(exerciseRoundKey(course)));
+  if (!Array.isArray(round)) return undefined;
+  const here = round.indexOf(`${page}#${id}`);
+  const next: unknown = here < 0 ? undefined : round[here + 1];
+  // Addresses within the site, and nothing else, whatever has been written there.
+  return typeof next === 'string' && /^[\w.%-]+\.html#[^\s]*$/.test(next) ? next : undefined;
+}
+
+function parse(read: () => string | null): unknown {
+  try {
+    return JSON.parse(read() ?? 'null');
+  } catch {
+    return undefined;
+  }
+}
