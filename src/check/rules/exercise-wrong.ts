@@ -97,8 +97,8 @@ of \`also\` have no bad sign of their own.
       course: '```exercise after="1. e4 e5" before="2. Nf3"\nask: What now?\nanswer: 2... Nc6\n```',
       findings: [
         {
-          start: '1:34',
-          end: '1:37',
+          start: '1:41',
+          end: '1:44',
           message:
             '2.Nf3 stands under `before`, but this is a course for White: the question would be put to Black.',
           hint: 'Let the moves before it end with 2.Nf3, or begin the answer with it.',
