@@ -6,7 +6,7 @@ import type { CourseItem, PracticeCourse } from './practice-course.ts';
 const known = new WeakMap<PracticeCourse, ReadonlyMap<number, number>>();
 
 /**
- * How much of a course hangs on each asked position: how many asked positions the lines behind it reach, itself among
+ * How much of a course hangs on each asked position: how many asked positions stand behind its advice, itself among
  * them, by position. What more depends on is met more often.
  */
 export function weightsOf(course: PracticeCourse): ReadonlyMap<number, number> {
@@ -21,7 +21,8 @@ function weigh(course: PracticeCourse): Map<number, number> {
   for (const { position } of course.items) {
     for (let last = ways.last(position); last !== undefined; last = ways.last(last.from)) {
       const weight = weights.get(last.from);
-      if (weight !== undefined) weights.set(last.from, weight + 1);
+      // What another move of the same position leads to does not hang on its advice.
+      if (weight !== undefined && last.move.kind === 'advice') weights.set(last.from, weight + 1);
     }
   }
   return weights;
