@@ -1,8 +1,17 @@
 /** Practice in the browser: over days, in two tabs, without storage, from files, by keys alone. */
-import { writeFile } from 'node:fs/promises';
+import { readdir, readFile, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { describe, expect, inject, test } from 'vitest';
+import { practiceCourse, wayTo } from '../../src/browser/practice/practice-course.ts';
+import {
+  type CourseNotes,
+  type CourseTable,
+  lineSession,
+  missedKey,
+  positionAddress,
+  writeMissed,
+} from '../../src/contract/index.ts';
 import { violations } from './axe.ts';
 import { openPage, phone, useDemo, windows } from './browser.ts';
 import {
@@ -177,6 +186,83 @@ test('two tabs lose nothing, and each sees what the other did', () =>
     await playOn(page);
     await expect.poll(async () => (await tally(other))[1]).toBeGreaterThan(learning);
   }));
+
+test('an address begins a session of a chapter, of a line, or of what games missed', () =>
+  practising(async (page) => {
+    const about = page.locator('.practice-session .practice-about');
+    const left = () => page.locator('.practice-strip li').count();
+    const follow = async (hash: string) => {
+      await page.evaluate((to) => {
+        location.hash = to;
+      }, hash);
+    };
+    await page.getByRole('link', { name: 'White has other ideas' }).click();
+    await expect.poll(() => about.textContent()).toBe('Practice: White has other ideas');
+    expect(await page.locator('h1').textContent()).toMatch(/^Here Black plays \d+\.\.\./);
+    // What was not answered can be begun again; the overview is that of the whole course.
+    await button(page, 'Stop here').click();
+    await toOverview(page);
+    expect(new URL(page.url()).hash).toBe('');
+    expect(await page.locator('h1').textContent()).toBe('Practice');
+
+    const { keys, line: address } = await page.evaluate(() => {
+      const asked = globalThis.courseTable?.positions.filter(({ moves }) =>
+        moves.some(({ kind }) => kind === 'advice'),
+      );
+      const keys = (asked ?? []).map(({ key }) => key);
+      const [tenth = ''] = keys.slice(9);
+      return { keys: [keys[20], keys[3]], line: tenth };
+    });
+    await follow(lineSession(positionAddress(address)).replace(/^.*#/, ''));
+    await expect.poll(() => about.textContent()).toMatch(/^Practice: 1\.d4 d5 /);
+    await page.evaluate(([name, text]) => sessionStorage.setItem(name, text), [
+      missedKey('tarrasch-defence'),
+      writeMissed(keys.flatMap((key) => key ?? [])),
+    ] as const);
+    await follow('missed');
+    await expect.poll(() => about.textContent()).toBe('Practice: what your games missed');
+    expect(await left()).toBe(2);
+    await playOn(page);
+    expect(await page.locator('h1').textContent()).toBe('All 2 from memory.');
+    // Nothing of it is left, and the page asks no more.
+    await toOverview(page);
+    expect((await tally(page)).slice(0, 2)).toEqual([0, 2]);
+  }));
+
+test('no line of the built course leads through an option, a mistake or a reference', async () => {
+  const read = async <Value>(name: string): Promise<Value> => {
+    const file = (await readdir(demo().site)).find(
+      (each) => each.startsWith(`${name}.`) && each !== `${name}.js`,
+    );
+    const text = await readFile(path.join(demo().site, file ?? ''), 'utf8');
+    const [, json = '""'] = /JSON\.parse\((.*)\);\s*$/s.exec(text) ?? [];
+    return JSON.parse(JSON.parse(json) as string) as Value;
+  };
+  const table = await read<CourseTable>('course-table');
+  const course = practiceCourse(table, await read<CourseNotes>('course-notes'));
+  const all = new Set(table.chapters.keys());
+  for (const { position } of course.items) {
+    const { steps } = wayTo(course, position, all);
+    expect(steps.map(({ move }) => move.kind).filter((kind) => kind !== 'reply')).toEqual(
+      steps.flatMap(({ from }) => (course.itemAt.has(from) ? ['advice'] : [])),
+    );
+    expect(steps.some(({ move }) => course.aside.has(move.to))).toBe(false);
+  }
+  // An option of the first moves, and what a game looks like from the other side.
+  const asked = new Set(course.items.map(({ key }) => key));
+  const isAsked = (placement: string) => [...asked].some((key) => key.startsWith(`${placement} b`));
+  expect(isAsked('rnbqkbnr/pp3ppp/4p3/2pP4/3P4/2N5/PP2PPPP/R1BQKBNR')).toBe(true);
+  for (const option of [
+    // 4...cxd4 5.Qxd4, the gambit.
+    'rnbqkbnr/pp3ppp/4p3/3P4/3Q4/2N5/PP2PPPP/R1B1KBNR',
+    // 22.Bxf6 in a game, for reference.
+    '3r1k2/pp1r1ppp/5B2/2Rpn3/8/6P1/PP2PPBP/3R2K1',
+  ]) {
+    const here = table.positions.find(({ key }) => key.startsWith(`${option} b`));
+    expect(here?.moves.length, option).toBeGreaterThan(0);
+    expect(isAsked(option)).toBe(false);
+  }
+});
 
 describe('where nothing can be kept', () => {
   test('storage denied is told; one can practise and take the progress along', () =>

@@ -19,17 +19,17 @@ export function makeKeeping(
   input.type = 'file';
   input.accept = '.json,application/json';
   input.hidden = true;
-  const told = make('p', 'practice-status');
-  told.setAttribute('role', 'status');
-  const tell = async (result: Promise<string>) => {
+  const result = make('p', 'practice-result');
+  result.setAttribute('role', 'status');
+  const say = async (sentence: Promise<string>) => {
     // Else the same words would not be said twice.
-    told.textContent = '';
-    told.textContent = await result;
+    result.textContent = '';
+    result.textContent = await sentence;
   };
   input.addEventListener('change', async () => {
     const [file] = input.files ?? [];
     if (file === undefined) return;
-    await tell(onLoad(file));
+    await say(onLoad(file));
     // So that the same file can be chosen again.
     input.value = '';
   });
@@ -37,7 +37,7 @@ export function makeKeeping(
   const load = makeButton(practice.load, () => input.click());
   const summary = make('summary', '', practice.forget);
   const forget = makeButton(practice.forgetNow, async () => {
-    await tell(onForget());
+    await say(onForget());
     question.open = false;
     summary.focus();
   });
@@ -56,6 +56,6 @@ export function makeKeeping(
     make('p', 'practice-onward', save, load),
     input,
     question,
-    told,
+    result,
   );
 }

@@ -36,8 +36,8 @@ export async function loadProgress(
   const taken = await store.merge(items);
   if (taken.size === 0) return words.notTaken;
   const mended = [...taken].filter((key) => read.mended.has(key)).length;
-  const told = own
+  const said = own
     ? counted(words.taken, taken.size)
     : fill(counted(words.takenOther, taken.size), { title });
-  return mended === 0 ? told : `${told} ${counted(words.mended, mended)}`;
+  return mended === 0 ? said : `${said} ${counted(words.mended, mended)}`;
 }

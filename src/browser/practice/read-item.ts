@@ -71,7 +71,7 @@ function mend(raw: Raw, { today, latest }: Clock): Item {
   };
 }
 
-/** Soon, where nothing can be told from it. */
+/** Soon, where nothing follows from it. */
 function dueAfter(last: number, due: number | null): number {
   return Number.isInteger(due) && due !== null
     ? Math.min(Math.max(due, last + 1), last + longest)

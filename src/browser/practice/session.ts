@@ -25,7 +25,7 @@ export interface Verdict {
 }
 
 export type Stage =
-  /** The course's move is told; the reader plays it. */
+  /** The course's move is named; the reader plays it. */
   | { readonly kind: 'show'; readonly task: Task }
   | {
       readonly kind: 'ask';
