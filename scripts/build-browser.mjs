@@ -34,6 +34,8 @@ const scripts = {
   search: 'search.ts',
   'wasm-probe': 'search/wasm-probe.ts',
   tree: 'tree.ts',
+  // At a reader's first act on the board of a chapter.
+  free: 'free/main.ts',
   // Where an address names nothing of its chapter.
   'lost-address': 'lost-address/main.ts',
 };
@@ -64,6 +66,7 @@ const sheets = {
   // Loaded with the form.
   settings: ['site/styles/settings.css'],
   compare: ['site/styles/compare.css'],
+  free: ['site/styles/free.css'],
   practice: ['site/styles/practice.css'],
   finding: ['site/styles/finding.css', 'site/styles/tree.css'],
 };

@@ -1,6 +1,7 @@
 import { onBoard } from './board/board-state.ts';
 import { wordsOf } from './board/board-words.ts';
 import type { CourseBoard } from './board/course-board.ts';
+import { offerFreePlay } from './free/offer.ts';
 import { linkMoves } from './link-moves.ts';
 import { noteAddress } from './reading/address.ts';
 import { coveredBy, keepRoomAbove } from './reading/covered.ts';
@@ -46,6 +47,7 @@ export function startReading(board: CourseBoard, article: HTMLElement): void {
     return true;
   }
 
+  offerFreePlay({ board, article, spots, words, shown: () => shown.spot, go: step });
   listenForKeys((wish) => step(steps.target(wish, shown.spot)));
   onBoard(board, 'course-board-wish', (wish) => {
     const { children } = shown.spot;
@@ -69,7 +71,7 @@ export function startReading(board: CourseBoard, article: HTMLElement): void {
       spots,
       () => coveredBy(board),
       (spot) => {
-        if (hold.holds(coveredBy(board))) return;
+        if (board.held || hold.holds(coveredBy(board))) return;
         hold.release();
         shown.show(spot);
       },

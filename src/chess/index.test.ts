@@ -33,6 +33,7 @@ test('the public names', () => {
     'legalMoves',
     'listMoves',
     'listed',
+    'lossAfter',
     'makeFen',
     'nameOf',
     'nameSquares',
@@ -60,7 +61,6 @@ test('the public names', () => {
     'squaresOf',
     'step',
     'whyNeverFrom',
-    'wonByCaptures',
     'wonByMoves',
     'writePlacement',
   ]);

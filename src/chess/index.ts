@@ -30,7 +30,8 @@ export { createReplay, type Replay } from './replay.ts';
 export { isMate, isStalemate, type LegalMove, legalMoves, listMoves, playSan } from './rules.ts';
 export { bestCapture, type Exchange, exchangeOf, gainfulCaptures } from './search/exchange.ts';
 export { findMate, type MateSearch, positionBudget } from './search/find-mate.ts';
-export { type MaterialBudget, wonByCaptures, wonByMoves } from './search/material.ts';
+export { type Loss, lossAfter } from './search/loss.ts';
+export { type MaterialBudget, wonByMoves } from './search/material.ts';
 export { plainSpelling } from './spelling.ts';
 export {
   between,

@@ -1,7 +1,15 @@
 import type { Color } from '../chess/index.ts';
 
 /** The parts that a board may have below its squares (`browser/board/course-board.ts`). */
-export type BoardPart = 'caption' | 'steps' | 'turn' | 'fold' | 'choices' | 'also' | 'voice';
+export type BoardPart =
+  | 'caption'
+  | 'steps'
+  | 'turn'
+  | 'fold'
+  | 'choices'
+  | 'also'
+  | 'own'
+  | 'voice';
 
 /**
  * Every `data-…` attribute that the build writes and a script reads, by the element that has it. What is not

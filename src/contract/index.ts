@@ -13,6 +13,7 @@ export {
 export type * from './course-notes.ts';
 export * from './course-table.ts';
 export * from './exercise-results.ts';
+export * from './free-play.ts';
 export {
   type AddressedPosition,
   type EarlierAddress,

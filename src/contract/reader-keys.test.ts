@@ -16,6 +16,8 @@ const listeners: Readonly<Record<string, KeyPlace | 'not told'>> = {
   'board/set-up.ts': 'squares',
   'board/squares.ts': 'squares',
   'exercise/walk-lines.ts': 'exercise',
+  'free/draw-on-board.ts': 'squares',
+  'free/free-board.ts': 'reading',
   'reading/keys.ts': 'reading',
   'search/start-search.ts': 'search',
   'tree/tree-keys.ts': 'tree',

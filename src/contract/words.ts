@@ -15,6 +15,7 @@ export interface PageWords {
   readonly compare: CompareWords;
   readonly embed: EmbedWords;
   readonly settings: SettingsWords;
+  readonly notes: NotesWords;
 }
 
 /** How pieces and sides are called. */
@@ -68,6 +69,16 @@ export type SettingsWords = Strings['settings'] & {
   /** The letters of the pieces in the language of the course. */
   readonly letters: Strings['pieceLetters'];
 };
+
+/** What a reader is told who plays freely; loaded with the script that needs it. */
+export type FreeWords = Strings['free'];
+
+/** The page of the reader's own notes. */
+export type NotesWords = BoardWords &
+  Pick<Strings, 'free'> & {
+    /** `{position} in “{chapter}”`. */
+    readonly inChapter: string;
+  };
 
 export type EmbedWords = BoardWords &
   Pick<Strings, 'toMove'> & {

@@ -3,6 +3,7 @@ import type {
   ChapterWords,
   CompareWords,
   EmbedWords,
+  NotesWords,
   PracticeWords,
   SearchWords,
   SettingsWords,
@@ -64,6 +65,14 @@ export function settingsWords(strings: Strings): SettingsWords {
 
 export function embedWords(strings: Strings): EmbedWords {
   return { ...boardWords(strings), toMove: strings.toMove, open: strings.embed.open };
+}
+
+export function notesWords(strings: Strings): NotesWords {
+  return {
+    ...boardWords(strings),
+    free: strings.free,
+    inChapter: strings.inChapter('{position}', '{chapter}'),
+  };
 }
 
 function pieceWords({ pieceLetters, pieceNames, white, black }: Strings) {

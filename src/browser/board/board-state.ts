@@ -16,6 +16,10 @@ export interface BoardState extends BoardPicture {
   readonly view: Color;
   /** For readers who do not see the board: its pieces in words. */
   readonly description: string;
+  /** `Position.key` of what it shows, where the reader may play freely from there (`free/`). */
+  readonly key?: string | undefined;
+  /** Draws what lies over the board, whenever that is drawn. */
+  readonly drawOver?: ((svg: Element, view: Color) => void) | undefined;
   /** The moves that the reader may play here; without them the board is only looked at. */
   readonly legal?: readonly BoardMove[] | undefined;
   /** What stands under the board, and where in the page it leads. */
@@ -59,6 +63,8 @@ export interface BoardEvents {
   'course-board-refuse': BoardRefusal;
   /** A piece was set, moved or taken off (`set-up.ts`); the board shows it only when told to. */
   'course-board-edit': BoardEdit;
+  /** The reader asks for moves, notes and marks of his own. */
+  'course-board-own': undefined;
   /** The board was folded away, or came back. */
   'course-board-fold': undefined;
 }

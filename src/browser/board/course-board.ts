@@ -30,7 +30,10 @@ export class CourseBoard extends HTMLElement {
   #playing: Playing | undefined;
   #makeHands: ((svg: Element) => Hands) | undefined;
   #hands: Hands | undefined;
+  #complete: (state: BoardState) => BoardState = (state) => state;
   #turned = false;
+  /** What it shows stays, whatever is read, until the reader asks for something else. */
+  held = false;
   readonly #caption = make('a', 'board-caption');
   readonly #choices = make('p', 'board-choices');
   readonly #also = make('p', 'board-also');
@@ -39,6 +42,7 @@ export class CourseBoard extends HTMLElement {
   readonly #on = button('board-step');
   readonly #turn = button('board-turn');
   readonly #fold = button('board-fold');
+  readonly #own = button('board-own');
 
   connectedCallback(): void {
     if (this.#words !== undefined) return;
@@ -48,11 +52,14 @@ export class CourseBoard extends HTMLElement {
     label(this.#back, '←', words.back);
     label(this.#on, '→', words.on);
     label(this.#turn, '⇅', words.turn);
+    this.#own.innerHTML = pencil;
+    this.#own.append(make('span', '', words.own));
     this.#live.setAttribute('aria-live', 'polite');
     const steps = make('span', 'board-controls');
     if (parts.has('steps')) steps.append(this.#back, this.#on);
     if (parts.has('turn')) steps.append(this.#turn);
     if (parts.has('fold')) steps.append(this.#fold);
+    if (parts.has('own')) steps.append(this.#own);
     const line = make('p', 'board-line');
     if (parts.has('caption')) line.append(this.#caption);
     if (steps.hasChildNodes()) line.append(steps);
@@ -64,6 +71,7 @@ export class CourseBoard extends HTMLElement {
     if (parts.has('voice')) this.append(this.#live);
     this.#back.addEventListener('click', () => this.#tell('course-board-wish', { go: 'back' }));
     this.#on.addEventListener('click', () => this.#tell('course-board-wish', { go: 'on' }));
+    this.#own.addEventListener('click', () => this.#tell('course-board-own', undefined));
     this.#turn.addEventListener('click', () => {
       this.#turned = !this.#turned;
       this.#turn.setAttribute('aria-pressed', String(this.#turned));
@@ -71,16 +79,15 @@ export class CourseBoard extends HTMLElement {
     });
     this.#turn.setAttribute('aria-pressed', 'false');
     if (parts.has('steps')) {
-      listenForSwipes(this, '.board-stand', (go) => {
-        if (this.#hands === undefined) this.#tell('course-board-wish', { go });
-      });
+      listenForSwipes(this, '.board-stand', (go) => this.#tell('course-board-wish', { go }));
     }
     if (!parts.has('fold')) return;
     this.#fold.addEventListener('click', () => this.#setFolded(!this.classList.contains('folded')));
     this.#setFolded(recall('board-folded') === 'yes');
   }
 
-  show(state: BoardState): void {
+  show(told: BoardState): void {
+    const state = this.#complete(told);
     this.#state = state;
     this.#caption.textContent = state.caption?.text ?? '';
     this.#caption.setAttribute('href', state.caption?.href ?? '');
@@ -101,6 +108,12 @@ export class CourseBoard extends HTMLElement {
     this.#playing?.make(moves);
   }
 
+  /** From now on `complete` adds to whatever the board is told to show. */
+  completeWith(complete: (state: BoardState) => BoardState): void {
+    this.#complete = complete;
+    if (this.#state !== undefined) this.show({ ...this.#state, glide: undefined });
+  }
+
   /** Before the first `show`: the squares are for other acts than moves (`set-up.ts`). */
   giveTo(makeHands: (svg: Element) => Hands): void {
     this.#makeHands = makeHands;
@@ -115,6 +128,7 @@ export class CourseBoard extends HTMLElement {
     const svg = this.querySelector('svg.board') ?? this.#makeDrawing(state);
     const view = this.#turned ? (state.view === 'white' ? 'black' : 'white') : state.view;
     drawOn(svg, state, view, state.glide);
+    state.drawOver?.(svg, view);
     this.#setHands(svg, state, view);
     if (this.#hands !== undefined) {
       // Its squares tell what stands on them.
@@ -200,6 +214,9 @@ export class CourseBoard extends HTMLElement {
     this.dispatchEvent(new CustomEvent(name, { detail, bubbles: true }));
   }
 }
+
+const pencil =
+  '<svg viewBox="0 0 20 20" aria-hidden="true"><path d="M3 17l1-4L14 3l3 3L7 16zM12 5l3 3"/></svg>';
 
 function button(className: string): HTMLButtonElement {
   const element = make('button', className);

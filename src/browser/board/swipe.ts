@@ -14,9 +14,14 @@ export function listenForSwipes(
   let start: { id: number; x: number; y: number } | undefined;
   element.addEventListener('pointerdown', (event) => {
     const { pointerId: id, pointerType, isPrimary, target, x, y } = event;
-    const there = target instanceof Element && target.closest(selector) !== null;
+    // A finger on a piece that may be moved moves it.
+    const there =
+      target instanceof Element && target.closest('.movable') === null && target.closest(selector);
     // A second finger makes it a zoom.
-    start = there && pointerType === 'touch' && isPrimary ? { id, x, y } : undefined;
+    start =
+      there !== null && there !== false && pointerType === 'touch' && isPrimary
+        ? { id, x, y }
+        : undefined;
   });
   element.addEventListener('pointerup', ({ pointerId, x, y }) => {
     const from = start;

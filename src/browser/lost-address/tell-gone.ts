@@ -1,10 +1,11 @@
-import { type CourseTable, tableLoaded, tableLoader } from '../../contract/course-table.ts';
+import type { CourseTable } from '../../contract/course-table.ts';
 import { readPositionAddress } from '../../contract/position-address.ts';
 import { fill } from '../../contract/sentence.ts';
 import type { ChapterWords } from '../../contract/words.ts';
 import { positionOf } from '../../lookup/find.ts';
 import { placeHref } from '../../lookup/place-href.ts';
 import { element, makeButton } from '../element.ts';
+import { loadTable } from '../load-table.ts';
 
 /**
  * Tells the reader that what the address names is not in this chapter, and where else in the course it
@@ -40,15 +41,4 @@ function placeInCourse(
   const place = index === undefined ? undefined : table.positions[index]?.at[0];
   if (index === undefined || place === undefined) return undefined;
   return { href: placeHref(table, index, place), title: table.chapters[place[0]]?.title ?? '' };
-}
-
-/** A page that was opened from a folder may load scripts but not fetch; so the table is a script. */
-function loadTable(onTable: (table: CourseTable) => void): void {
-  const give = () => globalThis.courseTable && onTable(globalThis.courseTable);
-  if (globalThis.courseTable !== undefined) {
-    give();
-    return;
-  }
-  addEventListener(tableLoaded, give, { once: true });
-  document.head.append(element('script', { src: tableLoader }));
 }

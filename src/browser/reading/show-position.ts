@@ -1,3 +1,4 @@
+import { readPositionAddress } from '../../contract/position-address.ts';
 import type { ChapterWords } from '../../contract/words.ts';
 import type { BoardState } from '../board/board-state.ts';
 import type { CourseBoard } from '../board/course-board.ts';
@@ -35,6 +36,7 @@ export function showPosition(first: Spot, board: CourseBoard, words: ChapterWord
 
 function stateOf(spot: Spot, words: ChapterWords): BoardState {
   return {
+    key: readPositionAddress(spot.address)?.key,
     placement: spot.placement,
     view: spot.view,
     marks: spot.marks,

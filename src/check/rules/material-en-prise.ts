@@ -1,17 +1,9 @@
 import {
-  gainfulCaptures,
-  isMoveFault,
-  listMoves,
+  type Loss,
+  lossAfter,
   type MaterialBudget,
   numberSign,
-  type PlayedMove,
-  type Position,
-  pieceAt,
-  pieceValues,
-  playMove,
   sideName,
-  wonByCaptures,
-  wonByMoves,
 } from '../../chess/index.ts';
 import type { Finding } from '../../diagnostics/index.ts';
 import type { MoveNode } from '../../model/index.ts';
@@ -100,12 +92,6 @@ const tooMany = {
   hint: 'Divide the chapter into several, or mend what was found before.',
 };
 
-interface Loss {
-  readonly capture: PlayedMove;
-  /** In pawns; at least a queen's worth more than all pieces for mate. */
-  readonly lost: number;
-}
-
 function describe(node: MoveNode, parent: MoveNode, { capture, lost }: Loss) {
   const name = numberSign(capture) + capture.san;
   const isMate = capture.san.endsWith('#');
@@ -132,40 +118,16 @@ function isMeant({ glyphs, move }: MoveNode): boolean {
 
 /** The capture that wins what an advised move leaves, unless the course covers it. */
 function findLoss(
-  { move, position }: MoveNode,
+  { move }: MoveNode,
   { position: before }: MoveNode,
   course: CourseView,
   budget: MaterialBudget,
 ): Loss | undefined {
-  if (!move || !position || !before) return undefined;
-  const won = wonAtOnce(before, move);
-  const captures = gainfulCaptures(position, least + won);
-  if (captures.length === 0) return undefined;
-  const kept = won - wonByCaptures(position, budget);
-  // No other move keeps so much more: what is lost was lost before.
-  if (kept > -least || wonByMoves(before, 1, budget) - kept < least) return undefined;
-  const legal = listMoves(position);
-  const covered = new Set(course.ask('covered', position.key));
-  const shown = new Set(
-    legal.flatMap(({ san, to, capture }) => (capture && covered.has(san) ? [to] : [])),
-  );
-  for (const { from, to, promotion } of captures) {
-    if (shown.has(to)) continue;
-    const found = legal.find(
-      (each) => each.from === from && each.to === to && each.promotion === promotion,
-    );
-    const capture = found && playMove(position, found.san);
-    if (!capture || isMoveFault(capture)) continue;
-    const lost = wonAtOnce(position, capture) - wonByMoves(capture.after, 2, budget) - won;
-    if (lost >= least && budget.left > 0) return { capture, lost };
-  }
-  return undefined;
-}
-
-/** What a move takes and makes of a pawn, in pawns. */
-function wonAtOnce(position: Position, { from, to, promotion }: PlayedMove): number {
-  const taken = pieceAt(position, to)?.kind;
-  const isPassing = !taken && pieceAt(position, from)?.kind === 'pawn' && from[0] !== to[0];
-  const won = taken ? pieceValues[taken] : isPassing ? pieceValues.pawn : 0;
-  return won + (promotion ? pieceValues[promotion] - pieceValues.pawn : 0);
+  if (!move || !before) return undefined;
+  let covered: ReadonlySet<string> | undefined;
+  const shown = (san: string) => {
+    covered ??= new Set(course.ask('covered', move.after.key));
+    return covered.has(san);
+  };
+  return lossAfter(before, move, { least, budget, shown });
 }

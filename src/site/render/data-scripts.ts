@@ -7,13 +7,16 @@ import { createHash } from 'node:crypto';
 import {
   type CourseNotes,
   type CourseTable,
+  type FreePlay,
+  freePlayFailed,
+  freePlayLoader,
   tableLoaded,
   tableLoader,
   writeWords,
 } from '../../contract/index.ts';
 import type { Strings } from '../../strings/index.ts';
 import { settingsWords } from '../page-words.ts';
-import type { SiteFile } from '../site-data.ts';
+import type { AssetPaths, SiteFile } from '../site-data.ts';
 
 /** The table of a course, named by its edition. */
 export function tableScript(table: CourseTable): SiteFile {
@@ -41,6 +44,22 @@ export function readerWordsScript(strings: Strings): SiteFile {
     path: `reader-words.${edition}.js`,
     content: `globalThis.readerWords=JSON.parse(${JSON.stringify(json)});\n`,
   };
+}
+
+/** Brings what plays freely to a chapter, at its reader's first act on the board. @throws if the package lacks a part of it. */
+export function freePlayScript(free: FreePlay, { scripts, styles }: AssetPaths): SiteFile {
+  const { free: script } = scripts;
+  const { free: style } = styles;
+  if (script === undefined || style === undefined) {
+    throw new Error('scripts/build-browser.mjs makes nothing named free');
+  }
+  const content =
+    `globalThis.freePlay=JSON.parse(${JSON.stringify(JSON.stringify(free))});` +
+    `const at=document.currentScript.src,link=document.createElement('link'),script=document.createElement('script');` +
+    `link.rel='stylesheet';link.href=new URL('${style}',at);` +
+    `script.src=new URL('${script}',at);` +
+    `script.onerror=()=>dispatchEvent(new Event('${freePlayFailed}'));document.head.append(link,script);`;
+  return { path: freePlayLoader, content: `{${content}}\n` };
 }
 
 /** What practice needs beside the table, named by its content. */

@@ -1,6 +1,7 @@
 import { adviceOf } from '../../check/index.ts';
+import { freePlayLoader } from '../../contract/index.ts';
 import { drawBoardInPage } from '../../draw/index.ts';
-import type { Chapter, Course } from '../../model/index.ts';
+import { type Chapter, type Course, courseId } from '../../model/index.ts';
 import {
   assignAddresses,
   cardPath,
@@ -20,7 +21,13 @@ import { iconPath, tabIcon } from '../web-app/icons.ts';
 import { pagePart } from './chapter-page.ts';
 import { makeCourseNotes } from './course-notes.ts';
 import { makeCourseTable } from './course-table.ts';
-import { notesScript, readerWordsScript, tableLoaderScript, tableScript } from './data-scripts.ts';
+import {
+  freePlayScript,
+  notesScript,
+  readerWordsScript,
+  tableLoaderScript,
+  tableScript,
+} from './data-scripts.ts';
 import { makeEmbedPages, makeSnippets, scriptSnippet } from './embed-pages.ts';
 import { type Embed, findEmbeds } from './embeds.ts';
 import { feedPath, makeFeed } from './feed.ts';
@@ -76,6 +83,10 @@ export function renderSite(course: Course, place: SitePlace, given?: Parts): Ren
   const courseTable = once(() => makeCourseTable(course, addresses));
   const table = once(() => tableScript(courseTable()));
   const notes = once(() => notesScript(makeCourseNotes(base, courseTable())));
+  const freePlay = () => {
+    const own = { course: courseId(course), words: strings.free };
+    return freePlayScript(has.advice ? { ...own, notes: notes().path } : own, place.assets);
+  };
   const meetings = once(() => transpositions(courseTable(), strings));
   const embeds = once(() => findEmbeds(course, addresses, strings));
   const named = Object.values(course.labels);
@@ -145,6 +156,7 @@ export function renderSite(course: Course, place: SitePlace, given?: Parts): Ren
   const files: FileGroup[] = [
     { beginning: 'course-table.', make: () => [table(), tableLoaderScript(table())] },
     { beginning: 'course-notes.', make: () => (has.advice ? [notes()] : []) },
+    { beginning: freePlayLoader, make: () => [freePlay()] },
     { beginning: feedPath, make: () => (frame.feed && site ? [makeFeed(base, site)] : []) },
     {
       beginning: 'boards/',

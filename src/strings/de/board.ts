@@ -14,6 +14,9 @@ export const board: typeof english = {
     turn: 'Brett drehen',
     fold: 'Brett einklappen',
     unfold: 'Brett zeigen',
+    own: 'Spielen und notieren',
+    ownFailed:
+      'Das freie Spiel konnte nicht geladen werden. Versuchen Sie es mit Verbindung noch einmal.',
     to: 'nach',
     takes: 'schlägt auf',
     castlesShort: 'kurze Rochade',

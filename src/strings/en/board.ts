@@ -13,6 +13,8 @@ export const board = {
     turn: 'Turn the board',
     fold: 'Fold the board away',
     unfold: 'Show the board',
+    own: 'Play and note',
+    ownFailed: 'Playing freely could not be loaded. Try again when you are connected.',
     to: 'to',
     takes: 'takes on',
     castlesShort: 'castles short',

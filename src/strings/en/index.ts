@@ -7,6 +7,7 @@ import { compare } from './compare.ts';
 import { edition } from './edition.ts';
 import { embed } from './embed.ts';
 import { finding } from './finding.ts';
+import { free } from './free.ts';
 import { handout } from './handout.ts';
 import { letter } from './letter.ts';
 import { page } from './page.ts';
@@ -34,5 +35,6 @@ export const en = {
   signs,
   ...embed,
   finding,
+  ...free,
   glyph: glyphMeaning,
 };

@@ -14,6 +14,8 @@ export const board: typeof english = {
     turn: 'Girar el tablero',
     fold: 'Plegar el tablero',
     unfold: 'Mostrar el tablero',
+    own: 'Jugar y anotar',
+    ownFailed: 'El juego libre no se pudo cargar. Inténtelo de nuevo con conexión.',
     to: 'a',
     takes: 'captura en',
     castlesShort: 'enroque corto',

@@ -7,6 +7,7 @@ import { compare } from './compare.ts';
 import { edition } from './edition.ts';
 import { embed } from './embed.ts';
 import { finding } from './finding.ts';
+import { free } from './free.ts';
 import { glyph } from './glyph.ts';
 import { handout } from './handout.ts';
 import { letter } from './letter.ts';
@@ -25,6 +26,7 @@ export const es: Strings = {
   compare,
   ...embed,
   finding,
+  ...free,
   glyph,
   letter,
   ...page,

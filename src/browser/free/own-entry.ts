@@ -1,0 +1,91 @@
+import { isSquare } from '../../chess/squares.ts';
+import type { Square } from '../../chess/types.ts';
+
+/** An arrow that the reader drew. */
+export interface OwnArrow {
+  readonly from: Square;
+  readonly to: Square;
+}
+
+/** What a reader has kept at a position. */
+export interface OwnEntry {
+  /** `Position.key` */
+  readonly key: string;
+  readonly text?: string | undefined;
+  readonly bookmark?: boolean | undefined;
+  readonly marks?: readonly Square[] | undefined;
+  readonly arrows?: readonly OwnArrow[] | undefined;
+  /** When it was changed last, in ms since 1970. */
+  readonly changed: number;
+  /** How the page called the position, `after 9.Bg5`, and where it leads back to. */
+  readonly label: string;
+  readonly href: string;
+}
+
+/** Whether nothing is kept in it. */
+export function isEmpty({ text = '', bookmark, marks = [], arrows = [] }: OwnEntry): boolean {
+  return text.trim() === '' && bookmark !== true && marks.length === 0 && arrows.length === 0;
+}
+
+/** The four fields of a key, as far as their characters go. */
+const keyForm =
+  /^[KQRBNPkqrbnp1-8]+(?:\/[KQRBNPkqrbnp1-8]+){7} [wb] (?:-|[KQkq]{1,4}) (?:-|[a-h][36])$/;
+/** A page of the course and a place in it, and nothing that leads elsewhere. */
+const hrefForm = /^(?![a-z]+:)[\w.%-]*(?:#[\w.%-]*)?$/i;
+const longest = 20_000;
+
+/** Reads an entry from a file or a storage; undefined for what is none. */
+export function readOwnEntry(value: unknown): OwnEntry | undefined {
+  if (typeof value !== 'object' || value === null) return undefined;
+  const { key, text, bookmark, marks, arrows, changed, label, href } = value as Partial<
+    Record<keyof OwnEntry, unknown>
+  >;
+  if (typeof key !== 'string' || !keyForm.test(key)) return undefined;
+  if (typeof changed !== 'number' || !Number.isFinite(changed)) return undefined;
+  const entry: OwnEntry = {
+    key,
+    changed,
+    label: typeof label === 'string' ? label.slice(0, 200) : '',
+    href: typeof href === 'string' && hrefForm.test(href) ? href : '',
+    ...(typeof text === 'string' && text.trim() !== '' && { text: text.slice(0, longest) }),
+    ...(bookmark === true && { bookmark }),
+    ...listed('marks', marks, (mark) => typeof mark === 'string' && isSquare(mark)),
+    ...listed('arrows', arrows, isArrow),
+  };
+  return isEmpty(entry) ? undefined : entry;
+}
+
+function listed(name: string, value: unknown, isSound: (item: unknown) => boolean): object {
+  const sound = Array.isArray(value) ? value.filter(isSound) : [];
+  return sound.length === 0 ? {} : { [name]: sound };
+}
+
+function isArrow(value: unknown): value is OwnArrow {
+  const { from, to } = (value ?? {}) as Partial<Record<keyof OwnArrow, unknown>>;
+  return (
+    typeof from === 'string' &&
+    typeof to === 'string' &&
+    isSquare(from) &&
+    isSquare(to) &&
+    from !== to
+  );
+}
+
+/** Draws the arrow between two squares, or takes it away; of one square, its mark. */
+export function withDrawn(entry: OwnEntry, from: Square, to: Square): OwnEntry {
+  const { marks = [], arrows = [] } = entry;
+  if (from === to) {
+    const others = marks.filter((mark) => mark !== from);
+    return { ...entry, marks: others.length < marks.length ? others : [...marks, from] };
+  }
+  const others = arrows.filter((arrow) => arrow.from !== from || arrow.to !== to);
+  return { ...entry, arrows: others.length < arrows.length ? others : [...arrows, { from, to }] };
+}
+
+/** Of entries from elsewhere, those that are later than what is here. */
+export function laterOf(
+  here: ReadonlyMap<string, OwnEntry>,
+  others: readonly OwnEntry[],
+): OwnEntry[] {
+  return others.filter((entry) => entry.changed > (here.get(entry.key)?.changed ?? 0));
+}

@@ -1,0 +1,37 @@
+import { sanIn } from '../../chess/letters.ts';
+import { listMoves } from '../../chess/rules.ts';
+import type { Position } from '../../chess/types.ts';
+import { positionAddress, readPositionAddress } from '../../contract/position-address.ts';
+import type { ChapterWords } from '../../contract/words.ts';
+import type { BoardMove } from '../board/board-state.ts';
+import type { Spot } from '../spots.ts';
+
+/** The position of a place in the text; absent where it shows a board that is none. */
+export function positionOf(spot: Spot): Position | undefined {
+  const key = readPositionAddress(spot.address)?.key;
+  if (key === undefined) return undefined;
+  // The clock is not known, and bears on no move.
+  return { key, fen: `${key} 0 ${numberAfter(spot)}` };
+}
+
+/** The number of the move that is played next. */
+function numberAfter({ move, children }: Spot): number {
+  if (move === undefined) return children[0]?.move?.number ?? 1;
+  return move.color === 'black' ? move.number + 1 : move.number;
+}
+
+/** The moves that can be played, as a board takes them. */
+export function movesIn(position: Position, { letters }: ChapterWords): BoardMove[] {
+  return listMoves(position).map(({ san, from, to, promotion }) => ({
+    san: sanIn(letters, san),
+    from,
+    to,
+    promotion,
+  }));
+}
+
+/** The place that the text goes on with, where it has the position that a move leads to. */
+export function childWith(spot: Spot, { key }: Position): Spot | undefined {
+  const address = positionAddress(key);
+  return spot.children.find((child) => child.address === address);
+}
