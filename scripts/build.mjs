@@ -8,6 +8,7 @@ import { build } from 'esbuild';
 import { buildBrowser } from './build-browser.mjs';
 import { buildPages } from './build-pages.mjs';
 import { buildProgram } from './build-program.mjs';
+import { buildRemark } from './build-remark.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const typescript = dirname(createRequire(import.meta.url).resolve('typescript/package.json'));
@@ -27,6 +28,7 @@ await build({
   format: 'iife',
 });
 await buildProgram();
+await buildRemark();
 
 // What is kept on a disk is kept by this.
 const { hashFolder } = await import('../dist/files/code-hash.js');

@@ -11,7 +11,9 @@ export async function bundledLicences(inputs) {
   }
   const texts = [...packages.keys()].sort().map(async (name) => {
     const folder = packages.get(name);
-    const { version, license } = JSON.parse(await readFile(join(folder, 'package.json'), 'utf8'));
+    const about = JSON.parse(await readFile(join(folder, 'package.json'), 'utf8'));
+    // An older form is a list.
+    const { version, license = about.licenses?.map(({ type }) => type).join(' or ') } = about;
     const file = (await readdir(folder)).find((entry) => /^licen[cs]e/i.test(entry));
     if (file === undefined && license === undefined) throw new Error(`${name} has no licence`);
     // Some packages come without the text of the licence that they name.

@@ -58,10 +58,10 @@ test('ships neither tests nor what only tests use', () => {
   // The program and its types; what Astro made of the pages; the course that `new` copies.
   const known = [
     /^dist\/(?:addresses|browser|changes|check|chess|cli|contract|diagnostics|draw|engine|facts|files|gaps|import|lookup)\/.*\.(?:js|d\.ts)$/,
-    /^dist\/(?:media|model|movetext|output|publish|read|render|site|strings|workspace)\/.*\.(?:js|d\.ts)$/,
-    /^dist\/(?:code-hash\.txt|dependencies\.json|(?:index|remark-linewright)\.(?:js|d\.ts))$/,
+    /^dist\/(?:media|model|movetext|output|publish|read|remark|render|site|strings|workspace)\/.*\.(?:js|d\.ts)$/,
+    /^dist\/(?:code-hash\.txt|dependencies\.json|index\.(?:js|d\.ts))$/,
     /^dist\/(?:assets|live|offline)\/[\w.-]+$/,
-    /^dist\/cli\/licences\.txt$/,
+    /^dist\/(?:cli|remark)\/licences\.txt$/,
     /^dist\/site\/pages\/(?:licence\.txt|(?:chunks\/)?[\w.-]+\.mjs)$/,
     /^content\/starter\//,
     /^src\/draw\/PIECES-LICENCE\.txt$/,
@@ -87,23 +87,67 @@ test('makes, checks and builds a course outside the package', () => {
   expect(readdirSync(path.join(work, 'my-course/site'))).toContain('the-main-line.html');
 });
 
-test('gives other pipelines the remark plugin', () => {
+/** A chapter with every kind of block, and what stands in text. */
+const chapter = `# Two knights
+
+\`\`\`moves
+1. e4 e5 2. Nf3 {:here[knight "A knight looks at e5"] :plan[f3-e5]} ( 2. Nc3 ) 2... Nc6 =
+\`\`\`
+
+After \`2.Nf3\` see [the knight](pos:knight). :mark[e5]
+
+\`\`\`diagram at="knight"
+caption: The knight.
+\`\`\`
+
+\`\`\`exercise after="1. e4 e5"
+ask: Which knight?
+answer: Nf3
+\`\`\`
+
+\`\`\`pattern
+title: Two pawns
+white: e4
+black: e5
+\`\`\`
+`;
+
+test.each(['linewright', 'linewright/remark'])('gives other pipelines the plugin: %s', (entry) => {
   const script = `
     import { createRequire } from 'node:module';
     const require = createRequire(import.meta.resolve('linewright'));
     const { unified } = await import(require.resolve('unified'));
     const { default: remarkParse } = await import(require.resolve('remark-parse'));
     const { VFile } = await import(require.resolve('vfile'));
-    const { remarkLinewright } = await import('linewright');
-    const file = new VFile({ path: 'a.md', value: '\`\`\`moves\\n1. e4 e5 2. Ke3\\n\`\`\`\\n' });
-    const processor = unified().use(remarkParse).use(remarkLinewright);
-    await processor.run(processor.parse(file), file);
-    console.log(JSON.stringify({ said: file.messages.map(String), nodes: file.data.linewright.blocks[0].nodes.length }));`;
+    const { toHast } = await import(require.resolve('mdast-util-to-hast'));
+    const { toHtml } = await import(require.resolve('hast-util-to-html'));
+    const { remarkLinewright } = await import('${entry}');
+    const file = new VFile({ path: 'a.md', value: ${JSON.stringify(`${chapter}
+\`\`\`moves
+1. e4 e5 2. Ke3
+\`\`\`
+`)} });
+    const processor = unified().use(remarkParse).use(remarkLinewright, { side: 'white' });
+    const tree = await processor.run(processor.parse(file), file);
+    console.log(JSON.stringify({
+      said: file.messages.filter(({ fatal }) => fatal).map(String),
+      kinds: file.data.linewright.blocks.map(({ kind }) => kind),
+      html: toHtml(toHast(tree)),
+    }));`;
   const file = path.join(work, 'plugin.mjs');
   writeFileSync(file, script);
-  const { said, nodes } = JSON.parse(
+  const { said, kinds, html } = JSON.parse(
     execFileSync(process.execPath, [file], { cwd: work, encoding: 'utf8' }),
-  );
-  expect(said).toEqual([expect.stringContaining('a.md:2:13-2:16: 2.Ke3 cannot be played')]);
-  expect(nodes).toBe(4);
+  ) as { said: string[]; kinds: string[]; html: string };
+  expect(said).toEqual([expect.stringContaining('2.Ke3 cannot be played')]);
+  expect(kinds).toEqual(['moves', 'diagram', 'exercise', 'pattern', 'moves']);
+  const words = html.replace(/<desc>.*?<\/desc>|<[^>]+>/gs, '').replace(/\s+/g, ' ');
+  expect(words).toContain('1. e4 e5 2. Nf3');
+  expect(words).toContain('After 2.Nf3 see the knight.');
+  expect(words).toContain('Which knight?');
+  expect(words).not.toMatch(/undefined|pos:|here\[/);
+  expect(html.split('<svg').length).toBeGreaterThan(2);
+  const ids = [...html.matchAll(/ id="([^"]*)"/g)].map(([, id]) => id);
+  expect(ids.filter((id, index) => ids.indexOf(id) !== index)).toEqual([]);
+  for (const [, id] of html.matchAll(/ href="#([^"]*)"/g)) expect(ids).toContain(id);
 });

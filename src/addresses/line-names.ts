@@ -16,6 +16,7 @@ export function lineNames(nodes: readonly MoveNode[]): (node: number) => string 
   }
   return (node) => {
     const hash = createHash('sha256').update(ends[node] ?? '');
-    return hash.digest().readUInt32BE().toString(36).padStart(length, '0').slice(-length);
+    const number = Number.parseInt(hash.digest('hex').slice(0, 8), 16);
+    return number.toString(36).padStart(length, '0').slice(-length);
   };
 }

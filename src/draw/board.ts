@@ -23,6 +23,8 @@ export interface BoardFile extends BoardPicture {
   readonly theme?: Theme | undefined;
   /** Width in CSS pixels, 32 to 4096; 400 unless said. Without a caption also the height. */
   readonly size?: number | undefined;
+  /** What its ids begin with, where several boards stand in one page. */
+  readonly idPrefix?: string | undefined;
 }
 
 /**
@@ -32,6 +34,7 @@ export interface BoardFile extends BoardPicture {
  */
 export function drawBoard(board: BoardFile): string {
   const { view = 'white', coordinates = true, theme = 'light', size = 400, turn } = board;
+  const { idPrefix = '' } = board;
   checkSize(size);
   const pieces = readPlacement(board.placement);
   const outside = coordinates || turn !== undefined;
@@ -39,13 +42,15 @@ export function drawBoard(board: BoardFile): string {
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${size}" height="${size}" viewBox="${viewBox(boardBox(outside))}" role="img">`,
     words(board),
-    definitions(pieces, theme),
+    definitions(pieces, theme, idPrefix),
     paint([sheetShape(outside), paperShape()]),
-    darkCorners.map(({ x, y }) => `<use href="#dark-square" x="${x}" y="${y}"/>`).join(''),
+    darkCorners
+      .map(({ x, y }) => `<use href="#${idPrefix}dark-square" x="${x}" y="${y}"/>`)
+      .join(''),
     paint(frameShapes()),
     coordinates ? coordinateMarkup(view, theme) : '',
     paint([...lastMoveShapes(board.lastMove, view), ...markShapes(board.marks ?? [], view)]),
-    pieces.map((placed) => pieceUse(placed, view)).join(''),
+    pieces.map((placed) => pieceUse(placed, view, idPrefix)).join(''),
     paint(arrowShapes(board.arrows ?? [], view)),
     turn ? paint([turnShape(turn, view)]) : '',
     '</svg>',
@@ -62,20 +67,20 @@ function words({ title, desc }: BoardPicture): string {
 }
 
 /** The dark square, and each piece that stands on the board, once. */
-function definitions(pieces: readonly PlacedPiece[], theme: Theme): string {
+function definitions(pieces: readonly PlacedPiece[], theme: Theme, prefix: string): string {
   const kinds = new Map<string, Piece>();
   for (const { piece } of pieces) kinds.set(pieceId(piece), piece);
   const symbols = [...kinds].map(
     ([id, piece]) =>
-      `<g id="${id}" transform="scale(${pieceScale})">${themeMarkup(pieceShapes(piece), theme)}</g>`,
+      `<g id="${prefix}${id}" transform="scale(${pieceScale})">${themeMarkup(pieceShapes(piece), theme)}</g>`,
   );
-  const dark = `<g id="dark-square">${themeMarkup(darkShapes([{ x: 0, y: 0 }]), theme)}</g>`;
+  const dark = `<g id="${prefix}dark-square">${themeMarkup(darkShapes([{ x: 0, y: 0 }]), theme)}</g>`;
   return `<defs>${dark}${symbols.join('')}</defs>`;
 }
 
-function pieceUse({ square, piece }: PlacedPiece, view: Color): string {
+function pieceUse({ square, piece }: PlacedPiece, view: Color, prefix: string): string {
   const { x, y } = squareCorner(square, view);
-  return `<use href="#${pieceId(piece)}" x="${x}" y="${y}"/>`;
+  return `<use href="#${prefix}${pieceId(piece)}" x="${x}" y="${y}"/>`;
 }
 
 function coordinateMarkup(view: Color, theme: Theme): string {

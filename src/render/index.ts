@@ -20,6 +20,7 @@ export { diagramNumbers } from './diagram-numbers.ts';
 export type { LinkKind, Role, Target } from './document.ts';
 export { emblematic } from './emblematic.ts';
 export { exerciseNumber } from './exercise.ts';
+export type { AnswersNode } from './exercise-answers.ts';
 export { element, text } from './hast.ts';
 export type { Medium } from './medium.ts';
 export { chaptersMet } from './meetings.ts';
