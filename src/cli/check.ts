@@ -1,3 +1,4 @@
+import path from 'node:path';
 import { claimFixes, rules } from '../check/index.ts';
 import {
   type Diagnostic,
@@ -77,12 +78,19 @@ function report(
   diagnostics: readonly Diagnostic[],
   folder: string,
 ): string {
+  const root = seenFromHere(folder);
   switch (format) {
     case 'json':
       return reportJson(diagnostics);
     case 'sarif':
-      return reportSarif(diagnostics, { version: packageVersion(), rules });
+      return reportSarif(diagnostics, { version: packageVersion(), rules, root });
     case 'github':
-      return reportGithub(diagnostics, folder.replace(/^\.\/?|\/$/g, '').replaceAll('\\', '/'));
+      return reportGithub(diagnostics, root);
   }
+}
+
+/** The path of a folder as seen from where the program runs; of one elsewhere nothing, so that its files stand alone. */
+function seenFromHere(folder: string): string {
+  const found = path.relative(process.cwd(), path.resolve(folder)).replaceAll('\\', '/');
+  return /^\.\.(?:\/|$)|^[a-z]:/i.test(found) ? '' : found;
 }

@@ -53,12 +53,13 @@ test('the log satisfies the published schema', () => {
 });
 
 test('a finding keeps its place, its rule, its related places and its repair', () => {
-  const { runs } = JSON.parse(reportSarif([finding], options));
+  const { runs } = JSON.parse(reportSarif([finding], { ...options, root: 'courses/a' }));
   const [result] = runs[0].results;
+  expect(runs[0].originalUriBaseIds).toHaveProperty('ROOT');
   expect(runs[0].columnKind).toBe('utf16CodeUnits');
   expect(result).toMatchObject({ ruleId: 'move-number', ruleIndex: 1, level: 'error' });
   expect(result.locations[0].physicalLocation).toEqual({
-    artifactLocation: { uri: 'chapters/1%20main.md' },
+    artifactLocation: { uri: 'courses/a/chapters/1%20main.md', uriBaseId: 'ROOT' },
     region: { startLine: 3, startColumn: 5, endLine: 3, endColumn: 8 },
   });
   expect(result.relatedLocations[0].message.text).toBe('the line begins here');
@@ -70,6 +71,15 @@ test('the fingerprint stays when lines are put in above', () => {
     JSON.parse(reportSarif([diagnostic], options)).runs[0].results[0].partialFingerprints;
   expect(fingerprint({ ...finding, place: place(30, 5, 8) })).toEqual(fingerprint(finding));
   expect(fingerprint({ ...finding, message: 'Another.' })).not.toEqual(fingerprint(finding));
+});
+
+test('findings that read alike have fingerprints of their own', () => {
+  const twice = [finding, { ...finding, place: place(9, 1, 4) }];
+  const { results } = JSON.parse(reportSarif(twice, options)).runs[0];
+  const [first, second] = results.map((result: { partialFingerprints: unknown }) =>
+    JSON.stringify(result.partialFingerprints),
+  );
+  expect(second).not.toBe(first);
 });
 
 test('any file name is an address, and what acts on a terminal is escaped', () => {

@@ -14,16 +14,22 @@ export interface SarifRule {
 export interface SarifOptions {
   readonly version: string;
   readonly rules: readonly SarifRule[];
+  /** The course folder as seen from where the check runs, which is the root of a repository as a rule. */
+  readonly root?: string | undefined;
 }
+
+/** What addresses are relative to. It has no address of its own, so the same findings give the same bytes. */
+const baseId = 'ROOT';
 
 /**
  * The findings as a SARIF 2.1.0 log (OASIS standard, 27 March 2020). Columns count UTF-16 units,
- * as the log declares; addresses are relative to the course folder.
+ * as the log declares; addresses are relative to where the check ran, so that they lead to files of the repository.
  */
 export function reportSarif(
   diagnostics: readonly Diagnostic[],
-  { version, rules }: SarifOptions,
+  { version, rules, root = '' }: SarifOptions,
 ): string {
+  const context: Context = { rules, prefix: root === '' ? '' : `${root}/`, seen: new Map() };
   const log = {
     $schema:
       'https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json',
@@ -43,31 +49,48 @@ export function reportSarif(
           },
         },
         columnKind: 'utf16CodeUnits',
-        results: diagnostics.map((diagnostic) => makeResult(diagnostic, rules)),
+        originalUriBaseIds: {
+          [baseId]: { description: { text: 'The folder in which the check ran.' } },
+        },
+        results: diagnostics.map((diagnostic) => makeResult(diagnostic, context)),
       },
     ],
   };
   return writeJson(log);
 }
 
-function makeResult(diagnostic: Diagnostic, rules: readonly SarifRule[]) {
+interface Context {
+  readonly rules: readonly SarifRule[];
+  /** What the path of a file begins with. */
+  readonly prefix: string;
+  /** How often a finding of these words has come in this file. */
+  readonly seen: Map<string, number>;
+}
+
+function makeResult(diagnostic: Diagnostic, { rules, prefix, seen }: Context) {
   const { rule, severity, place, message, hint, related, fixes } = diagnostic;
+  const words = `${rule}\n${place.file}\n${message}`;
+  const count = (seen.get(words) ?? 0) + 1;
+  seen.set(words, count);
   return {
     ruleId: rule,
     ruleIndex: rules.findIndex(({ id }) => id === rule),
     level: severity,
     message: { text: hint === undefined ? message : `${message} ${hint}` },
-    locations: [makeLocation(place)],
-    // The sentence names the move and not its line, so the finding is known again after edits above.
+    locations: [makeLocation(place, prefix)],
+    // The sentence names the move and not its line, so the finding is known again after edits above; of several
+    // that read alike each has its place in their order.
     partialFingerprints: {
-      'finding/v1': createHash('sha256').update(`${rule}\n${place.file}\n${message}`).digest('hex'),
+      'finding/v1': createHash('sha256')
+        .update(count === 1 ? words : `${words}\n${count}`)
+        .digest('hex'),
     },
     ...(related.length === 0
       ? {}
       : {
           relatedLocations: related.map(({ place: there, message: text }, id) => ({
             id,
-            ...makeLocation(there),
+            ...makeLocation(there, prefix),
             message: { text },
           })),
         }),
@@ -77,7 +100,7 @@ function makeResult(diagnostic: Diagnostic, rules: readonly SarifRule[]) {
           fixes: [
             {
               artifactChanges: fixes.map(({ place: there, text }) => ({
-                artifactLocation: { uri: uriOf(there.file) },
+                artifactLocation: fileOf(there, prefix),
                 replacements: [{ deletedRegion: makeRegion(there), insertedContent: { text } }],
               })),
             },
@@ -94,10 +117,14 @@ function uriOf(file: string): string {
     .join('/');
 }
 
-function makeLocation(place: Place) {
+function fileOf({ file }: Place, prefix: string) {
+  return { uri: uriOf(prefix + file), uriBaseId: baseId };
+}
+
+function makeLocation(place: Place, prefix: string) {
   return {
     physicalLocation: {
-      artifactLocation: { uri: uriOf(place.file) },
+      artifactLocation: fileOf(place, prefix),
       region: makeRegion(place),
     },
   };
