@@ -14,6 +14,8 @@ export interface CourseTable {
   readonly side: 'white' | 'black' | 'both';
   readonly chapters: readonly TableChapter[];
   readonly positions: readonly TablePosition[];
+  /** Indices of the positions that come before the course's subject, where the course says where that begins. */
+  readonly before?: readonly number[];
 }
 
 export interface TableChapter {

@@ -58,11 +58,7 @@ export function dayName(day: number, form: Intl.DateTimeFormatOptions): string {
 }
 
 /** How many of so many answers were missed. */
-export function missedText(
-  sentence: PracticeWords['practice']['score'],
-  misses: number,
-  answers: number,
-): string {
-  const all = new Intl.NumberFormat(document.documentElement.lang).format(answers);
-  return fill(counted(sentence, misses), { answers: all });
+export function missedText(sentence: string, misses: number, answers: number): string {
+  const { format } = new Intl.NumberFormat(document.documentElement.lang);
+  return fill(sentence, { n: format(misses), answers: format(answers) });
 }

@@ -19,10 +19,7 @@ export function weeksTable(
   if (weeks.every(({ answers }) => answers === 0)) return undefined;
   const rows = weeks.map(({ answers, misses }, index) => {
     const ago = fill(practice.weeksAgo, { n: String(index) });
-    const missed =
-      misses === 0
-        ? fill(practice.scoreNone, { answers: String(answers) })
-        : missedText(practice.score, misses, answers);
+    const missed = missedText(misses === 0 ? practice.scoreNone : practice.score, misses, answers);
     return {
       name: [practice.thisWeek, practice.weekBefore][index] ?? ago,
       parts: [

@@ -52,6 +52,7 @@ export function makeSessionParts(
   const heading = focusable(make('h1', ''));
   const before = make('span', 'unseen');
   const verdict = make('p', 'practice-verdict');
+  const comment = make('p', 'practice-said');
   // Read out as a whole whenever something of it changes.
   const status = element(
     'div',
@@ -59,15 +60,15 @@ export function makeSessionParts(
     heading,
     before,
     verdict,
+    comment,
   );
   const line = make('p', 'practice-line');
-  const comment = make('p', 'practice-said');
   const hint = makeButton(practice.hint, onHint, 'practice-hint');
   const show = makeButton(practice.show, onShow);
   const help = make('p', 'practice-help', hint, show, makeButton(practice.stop, onStop));
   const on = makeButton(practice.on, onGoOn, 'act');
   const onward = make('p', 'practice-onward', on);
-  const talk = make('div', 'practice-talk', about, strip, count, status, line, comment);
+  const talk = make('div', 'practice-talk', about, strip, count, status, line);
   talk.append(onward, entry, help);
   const whole = make('section', 'practice-session', make('div', 'practice-desk', board), talk);
   return {

@@ -56,6 +56,13 @@ describe('a game parts from the course', () => {
     expect(parting(moves)).toBe(expected);
   });
 
+  test('what comes before the subject of the course counts for nothing', () => {
+    const [start, first, second, third] = [0, 1, 2, 3];
+    const later = { ...course, before: [start, first, second, third] };
+    expect(parting('1. d4 d5 2. Bf4', later)).toBe('apart');
+    expect(parting('1. d4 d5 2. c4 c6 3. Nf3', later)).toBe('ended | 2...c6 | 3.Nf3');
+  });
+
   test('the last known position counts, by whatever order of moves', () => {
     const other = '1. c4 e6 2. Nc3 d5 3. d4 c5 4. cxd5 cxd4';
     expect(parting(other)).toBe('advised | black | 4.cxd5 | 4...cxd4 | exd5');

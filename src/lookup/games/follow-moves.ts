@@ -28,7 +28,8 @@ interface Placed {
 /**
  * Follows the main line of a game through a course, to its end. As with the games that a course
  * shows, the last position counts that the course knows, by whatever order of moves the game came
- * there. A start that the course knows counts too, but not the initial position alone.
+ * there. A start that the course knows counts too, but not the initial position alone, nor what comes before
+ * the course's subject.
  */
 export function followMoves(table: CourseTable, start: Position, line: MainLine): Followed {
   const replay = createReplay(start);
@@ -72,7 +73,7 @@ export function followMoves(table: CourseTable, start: Position, line: MainLine)
     if (color === 'black') number++;
     color = color === 'white' ? 'black' : 'white';
   }
-  if (known === undefined) return {};
+  if (known === undefined || isBefore(table, known)) return {};
   if (at !== undefined) before = replay.keyBefore(1);
   const there = table.positions[known]?.key ?? '';
   const exit: GameExit = {
@@ -85,10 +86,15 @@ export function followMoves(table: CourseTable, start: Position, line: MainLine)
 
 /** Whether the course has the move between two positions beside a move that it advises. */
 function isBesideAdvice(table: CourseTable, from: number, to: number | undefined): boolean {
+  if (isBefore(table, from)) return false;
   const moves = table.positions[from]?.moves ?? [];
   const played = moves.find((move) => move.to === to);
   const isBeside = played?.kind === 'option' || played?.kind === 'bad';
   return isBeside && moves.some(({ kind }) => kind === 'advice');
+}
+
+function isBefore({ before }: CourseTable, position: number): boolean {
+  return before?.includes(position) === true;
 }
 
 const indices = new WeakMap<CourseTable, PositionIndex>();

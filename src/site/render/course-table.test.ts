@@ -27,6 +27,14 @@ describe('the table of positions', () => {
     ]);
   });
 
+  test('says which positions come before the subject, where the course names it', () => {
+    const course = courseOf('```moves\n1. d4 d5 {:here[subject]} 2. c4\n```\n', 'black');
+    const settings = { ...course.settings, begins: 'subject' };
+    const addresses = assignAddresses(course);
+    expect(makeCourseTable({ ...course, settings }, addresses).before).toEqual([0, 1]);
+    expect(makeCourseTable(course, addresses)).not.toHaveProperty('before');
+  });
+
   test('joins move orders, and moves lead where the board says', () => {
     const table = tableOf(
       '1. d4 d5 2. c4 e6 ( 2... c6 ) ( 2... e5 )\n( 1. c4 e6 2. d4 d5 )',

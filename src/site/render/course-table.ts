@@ -10,6 +10,7 @@ import {
   type GraphMove,
   type GraphPosition,
   type NodeRef,
+  positionsBefore,
 } from '../../model/index.ts';
 import { type Addresses, namesByKey, nodeAt, titlesByKey } from '../../render/index.ts';
 
@@ -42,6 +43,8 @@ export function makeCourseTable(course: Course, addresses: Addresses): CourseTab
     };
   });
 
+  const early = positionsBefore(course);
+  const before = graph.flatMap(({ key }, index) => (early.has(key) ? [index] : []));
   const { title, language, side } = course.settings;
   const table = {
     format: 1,
@@ -51,6 +54,7 @@ export function makeCourseTable(course: Course, addresses: Addresses): CourseTab
     side,
     chapters: course.chapters.map(({ title, file }) => ({ title, page: addresses.page(file) })),
     positions,
+    ...(before.length > 0 && { before }),
   } as const;
   const edition = createHash('sha256').update(JSON.stringify(table)).digest('hex').slice(0, 12);
   return { ...table, edition };

@@ -41,14 +41,8 @@ export const practice: typeof english = {
     standing: { one: '{known} von einem Zug sitzt', other: '{known} von {n} Zügen sitzen' },
     onTheWay: { one: 'einer mehr gesehen', other: '{n} mehr gesehen' },
     seeToday: { one: 'einer heute dran', other: '{n} heute dran' },
-    lately: {
-      one: 'eine von {answers} Antworten in vier Wochen verfehlt',
-      other: '{n} von {answers} Antworten in vier Wochen verfehlt',
-    },
-    before: {
-      one: 'eine von {answers} in den vier davor',
-      other: '{n} von {answers} in den vier davor',
-    },
+    lately: '{n} von {answers} in vier Wochen verfehlt',
+    before: '{n} von {answers} in den vier davor',
     whole: 'Ganzer Kurs',
     wholeHelp: 'Ein Zug, der in mehreren Kapiteln steht, zählt einmal.',
 
@@ -63,17 +57,11 @@ export const practice: typeof english = {
     thisWeek: 'Diese sieben Tage',
     weekBefore: 'Die sieben davor',
     weeksAgo: 'Vor {n} Wochen',
-    score: {
-      one: 'eine von {answers} Antworten verfehlt',
-      other: '{n} von {answers} Antworten verfehlt',
-    },
-    scoreNone: 'nichts verfehlt, Antworten: {answers}',
+    score: '{n} von {answers} verfehlt',
+    scoreNone: 'keiner von {answers} verfehlt',
     noAnswers: 'nicht geübt',
     often: 'Am öftesten verfehlt',
-    oftenMissed: {
-      one: 'Bei {answers} Antworten einmal verfehlt, zuletzt gefragt am {day}.',
-      other: 'Bei {answers} Antworten {n}-mal verfehlt, zuletzt gefragt am {day}.',
-    },
+    oftenMissed: 'Bei {answers} Antworten {n}-mal verfehlt, zuletzt gefragt am {day}.',
 
     adopted: {
       one: 'Einen dieser Züge haben Sie schon geübt, in diesem Kurs unter einem anderen Namen oder in einem anderen Kurs dieser Website. Er wird nicht als neu gefragt.',
@@ -171,13 +159,10 @@ export const practice: typeof english = {
     finish: 'Wie es gegangen ist',
 
     fromMemory: {
-      one: '{right} von einem aus dem Gedächtnis.',
+      one: 'Diesmal nicht aus dem Gedächtnis.',
       other: '{right} von {n} aus dem Gedächtnis.',
     },
-    allFromMemory: {
-      one: 'Einer von einem, aus dem Gedächtnis.',
-      other: 'Alle {n} aus dem Gedächtnis.',
-    },
+    allFromMemory: { one: 'Aus dem Gedächtnis gefunden.', other: 'Alle {n} aus dem Gedächtnis.' },
     answeredNone: 'Sie haben vor der ersten Antwort aufgehört.',
     lookAgain: { one: 'Einen noch einmal ansehen', other: '{n} noch einmal ansehen' },
     youPlayed: 'Sie haben {move} gespielt.',

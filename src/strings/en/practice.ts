@@ -37,14 +37,8 @@ export const practice = {
     standing: { one: '{known} of one move known', other: '{known} of {n} moves known' },
     onTheWay: { one: 'one more met', other: '{n} more met' },
     seeToday: { one: 'one to see today', other: '{n} to see today' },
-    lately: {
-      one: 'one of {answers} answers missed in four weeks',
-      other: '{n} of {answers} answers missed in four weeks',
-    },
-    before: {
-      one: 'one of {answers} in the four before',
-      other: '{n} of {answers} in the four before',
-    },
+    lately: '{n} of {answers} missed in four weeks',
+    before: '{n} of {answers} in the four before',
     whole: 'Whole course',
     wholeHelp: 'A move that stands in several chapters counts once.',
 
@@ -59,14 +53,11 @@ export const practice = {
     thisWeek: 'These seven days',
     weekBefore: 'The seven before',
     weeksAgo: '{n} weeks ago',
-    score: { one: 'one of {answers} answers missed', other: '{n} of {answers} answers missed' },
-    scoreNone: 'nothing missed in {answers} answers',
+    score: '{n} of {answers} missed',
+    scoreNone: 'none of {answers} missed',
     noAnswers: 'not practised',
     often: 'Missed most often',
-    oftenMissed: {
-      one: 'Missed once in {answers} answers, last asked on {day}.',
-      other: 'Missed {n} times in {answers} answers, last asked on {day}.',
-    },
+    oftenMissed: 'Missed {n} times in {answers} answers, last asked on {day}.',
 
     adopted: {
       one: 'You have practised one of these moves before, in this course under another name or in another course on this site. It is not asked as new.',
@@ -162,8 +153,11 @@ export const practice = {
     nextLine: 'Next line',
     finish: 'See how it went',
 
-    fromMemory: { one: '{right} of one from memory.', other: '{right} of {n} from memory.' },
-    allFromMemory: { one: 'One of one, from memory.', other: 'All {n} from memory.' },
+    fromMemory: {
+      one: 'Not from memory, this time.',
+      other: '{right} of {n} from memory.',
+    },
+    allFromMemory: { one: 'Found from memory.', other: 'All {n} from memory.' },
     answeredNone: 'You have stopped before the first answer.',
     lookAgain: { one: 'One to look at again', other: '{n} to look at again' },
     youPlayed: 'You played {move}.',

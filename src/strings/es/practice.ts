@@ -38,14 +38,8 @@ export const practice: typeof english = {
     standing: { one: '{known} de una jugada sabida', other: '{known} de {n} jugadas sabidas' },
     onTheWay: { one: 'una más conocida', other: '{n} más conocidas' },
     seeToday: { one: 'una para hoy', other: '{n} para hoy' },
-    lately: {
-      one: 'una de {answers} respuestas fallada en cuatro semanas',
-      other: '{n} de {answers} respuestas falladas en cuatro semanas',
-    },
-    before: {
-      one: 'una de {answers} en las cuatro anteriores',
-      other: '{n} de {answers} en las cuatro anteriores',
-    },
+    lately: '{n} de {answers} fallos en cuatro semanas',
+    before: '{n} de {answers} en las cuatro anteriores',
     whole: 'Todo el curso',
     wholeHelp: 'Una jugada que está en varios capítulos cuenta una vez.',
 
@@ -60,17 +54,11 @@ export const practice: typeof english = {
     thisWeek: 'Estos siete días',
     weekBefore: 'Los siete anteriores',
     weeksAgo: 'Hace {n} semanas',
-    score: {
-      one: 'una de {answers} respuestas fallada',
-      other: '{n} de {answers} respuestas falladas',
-    },
-    scoreNone: 'nada fallado en {answers} respuestas',
+    score: '{n} de {answers} falladas',
+    scoreNone: 'ningún fallo de {answers}',
     noAnswers: 'sin práctica',
     often: 'Lo más fallado',
-    oftenMissed: {
-      one: 'Fallada una vez en {answers} respuestas, preguntada por última vez el {day}.',
-      other: 'Fallada {n} veces en {answers} respuestas, preguntada por última vez el {day}.',
-    },
+    oftenMissed: 'Fallada {n} veces en {answers} respuestas, preguntada por última vez el {day}.',
 
     adopted: {
       one: 'Una de estas jugadas ya la ha practicado, en este curso con otro nombre o en otro curso de este sitio. No se pregunta como nueva.',
@@ -167,8 +155,11 @@ export const practice: typeof english = {
     nextLine: 'Otra línea',
     finish: 'Ver cómo fue',
 
-    fromMemory: { one: '{right} de una de memoria.', other: '{right} de {n} de memoria.' },
-    allFromMemory: { one: 'Una de una, de memoria.', other: 'Las {n} de memoria.' },
+    fromMemory: {
+      one: 'Esta vez, no de memoria.',
+      other: '{right} de {n} de memoria.',
+    },
+    allFromMemory: { one: 'Encontrada de memoria.', other: 'Las {n} de memoria.' },
     answeredNone: 'Ha parado antes de la primera respuesta.',
     lookAgain: { one: 'Una para ver otra vez', other: '{n} para ver otra vez' },
     youPlayed: 'Usted jugó {move}.',
