@@ -34,6 +34,11 @@ const scripts = {
   search: 'search.ts',
   'wasm-probe': 'search/wasm-probe.ts',
   tree: 'tree.ts',
+  // Of the first page: what the reader has read, and, when it is touched, its board.
+  first: 'first/main.ts',
+  'cover-board': 'first/cover-board.ts',
+  // Of chapters, when they are idle.
+  'keep-reading': 'kept-reading/main.ts',
   // At a reader's first act on the board of a chapter.
   free: 'free/main.ts',
   // Where an address names nothing of its chapter.
@@ -43,6 +48,7 @@ const scripts = {
 const sheets = {
   changes: ['site/styles/news.css'],
   contents: ['site/styles/contents.css'],
+  cover: ['site/styles/cover.css'],
   handout: ['site/styles/handout.css'],
   embed: ['site/styles/embed.css'],
   snippets: ['site/styles/snippets.css'],

@@ -1,11 +1,15 @@
 /** The script of every page: it makes live what the page holds, and does nothing elsewhere. */
+
+import { dataOf } from '../contract/attributes.ts';
 import { closeAllPages } from './all-pages.ts';
 import { beforeUse } from './before-use.ts';
 import { CourseBoard } from './board/course-board.ts';
 import { awaitExercises } from './exercise/at-need.ts';
+import { loadScript } from './load-script.ts';
 import { followEditions } from './offline/follow-editions.ts';
 import { isPiecemeal, layOutInTime } from './piecemeal.ts';
 import { startReading } from './reading.ts';
+import { whenIdle } from './when-idle.ts';
 
 customElements.define('course-board', CourseBoard);
 const board = document.querySelector('.beside course-board');
@@ -20,6 +24,8 @@ if (isPiecemeal()) {
   layOutInTime();
   beforeUse(live);
 } else live();
+const { keep } = dataOf('page', document.querySelector('main') ?? document.body);
+if (keep !== undefined) addEventListener('load', () => whenIdle(() => void loadScript(keep)));
 const allPages = document.querySelector<HTMLDetailsElement>('.all-pages');
 if (allPages !== null) closeAllPages(allPages);
 const edition = document.querySelector<HTMLElement>('.edition');

@@ -24,8 +24,12 @@ export interface DataAttributes {
     readonly finder?: string | undefined;
     /** Path of the script that makes exercises live. */
     readonly solver?: string | undefined;
+    /** Path of the script that keeps how far the chapter was read. */
+    readonly keep?: string | undefined;
     /** Path of the script that compares games beside the page. */
     readonly worker?: string | undefined;
+    /** Path of the script that lets a reader play on the cover. */
+    readonly board?: string | undefined;
     /** Path of the script that asks whether WebAssembly may run. */
     readonly probe?: string | undefined;
   };
@@ -47,6 +51,14 @@ export interface DataAttributes {
   /** Tells of another edition. */
   readonly edition: { readonly worker: string };
   readonly board: { readonly parts: string };
+  /** The position on the first page. */
+  readonly cover: {
+    /** `Position.key` */
+    readonly key: string;
+    readonly view: Color;
+    /** The move that led to it: `f8e8`. */
+    readonly last?: string | undefined;
+  };
   /** A block of moves. */
   readonly moves: BoardData & {
     readonly view: Color;

@@ -13,6 +13,8 @@ export {
 export type * from './course-notes.ts';
 export * from './course-table.ts';
 export * from './exercise-results.ts';
+export * from './forecast.ts';
+export * from './kept-reading.ts';
 export * from './free-play.ts';
 export {
   type AddressedPosition,

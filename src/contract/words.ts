@@ -12,6 +12,7 @@ export interface PageWords {
   readonly practice: PracticeWords;
   readonly search: SearchWords;
   readonly tree: TreeWords;
+  readonly first: FirstWords;
   readonly compare: CompareWords;
   readonly embed: EmbedWords;
   readonly settings: SettingsWords;
@@ -55,6 +56,10 @@ export interface MoveWords {
 export type SearchWords = Strings['finding']['search'] & PieceWords & Pick<Strings, 'toMove'>;
 
 export type TreeWords = Strings['finding']['tree'] & Pick<PieceWords, 'letters'>;
+
+/** Of the first page. */
+export type FirstWords = BoardWords &
+  Pick<Strings, 'toMove'> & { readonly first: Strings['first']['talk'] };
 
 export type CompareWords = Strings['compare'] &
   Omit<PieceWords, 'pieces'> &

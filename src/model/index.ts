@@ -23,6 +23,7 @@ export {
   isBadSign,
   isMarkedBad,
 } from './queries/advice.ts';
+export { countWords } from './queries/count-words.ts';
 export { type Judgement, judgementsOf } from './queries/judgements.ts';
 export { nameUses, type UseOfName } from './queries/name-uses.ts';
 export {

@@ -27,6 +27,8 @@ const margin = z
   .max(5, { error: pawns })
   .optional();
 
+const teaching = 'a list of one to nine texts, each on a line of its own behind `- `';
+
 const margins = z.strictObject(
   { margin, bad: margin, reply: margin, equal: margin },
   { error: 'a list of margins, such as `margin: 0.8`, one a line' },
@@ -69,6 +71,13 @@ const schema = z.strictObject(
       })
       .default('figurines'),
     begins: text('the name of a position, as `:here[…]` gives it').optional(),
+    cover: text('the name of a position, as `:here[…]` gives it').optional(),
+    for: text('a text').optional(),
+    teaches: z
+      .array(text('a text'), { error: teaching })
+      .min(1, { error: teaching })
+      .max(9, { error: teaching })
+      .optional(),
     engine: margins.optional(),
   },
   { error: 'a list of settings, one `name: value` a line' },

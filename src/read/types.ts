@@ -56,6 +56,12 @@ export interface CourseSettings {
   readonly notation: 'letters' | 'english' | 'figurines';
   /** The name of the position where the course's subject starts. */
   readonly begins?: string;
+  /** The name of the position on the first page, on cards and on the cover of the book. */
+  readonly cover?: string;
+  /** Whom the course is for. */
+  readonly for?: string;
+  /** What a student knows in the end, a sentence each. */
+  readonly teaches?: readonly string[];
   /** From when on what an engine says is told; where one is not given, the check has its own. */
   readonly engine?: Partial<EngineMargins>;
 }

@@ -3,6 +3,7 @@ import type {
   ChapterWords,
   CompareWords,
   EmbedWords,
+  FirstWords,
   NotesWords,
   PracticeWords,
   SearchWords,
@@ -41,6 +42,10 @@ export function searchWords(strings: Strings): SearchWords {
 
 export function treeWords(strings: Strings): TreeWords {
   return { ...strings.finding.tree, letters: strings.pieceLetters };
+}
+
+export function firstWords(strings: Strings): FirstWords {
+  return { ...boardWords(strings), toMove: strings.toMove, first: strings.first.talk };
 }
 
 export function compareWords(strings: Strings): CompareWords {

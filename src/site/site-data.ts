@@ -16,6 +16,9 @@ export interface SiteFrame {
   readonly notation: 'letters' | 'english' | 'figurines';
   readonly author?: string;
   readonly summary?: string;
+  /** Whom the course is for, and what they know in the end. */
+  readonly audience?: string;
+  readonly teaches?: readonly string[];
   readonly licence?: string;
   /** Address that the site will have, without a final `/`. */
   readonly site?: string;
@@ -67,6 +70,10 @@ export interface PageData {
   readonly contents: InCourse & {
     /** A small board for each chapter, if the course is not too long for that. */
     readonly emblems: readonly (string | undefined)[];
+    /** Absent where no chapter shows a position. */
+    readonly key?: KeyPosition | undefined;
+    /** What each chapter takes, in order. */
+    readonly work: readonly ChapterWork[];
     readonly downloads: readonly Download[];
   };
   readonly missing: InCourse;
@@ -87,6 +94,31 @@ export interface PageData {
     readonly downloads: readonly Download[];
   };
   readonly tree: InCourse & TableScript;
+}
+
+/** The position that a course is known by. */
+export interface KeyPosition {
+  readonly board: string;
+  /** `Position.key` */
+  readonly key: string;
+  readonly view: 'white' | 'black';
+  /** From and to: `f8e8`. */
+  readonly last?: string | undefined;
+  /** The author's title for it. */
+  readonly title?: string | undefined;
+  /** Such as `after 7...Be7`. */
+  readonly words: string;
+  readonly href: string;
+}
+
+/** What a chapter takes to read and to learn. */
+export interface ChapterWork {
+  /** At least one. */
+  readonly minutes: number;
+  readonly sections: number;
+  readonly exercises: number;
+  /** Positions that practice asks. */
+  readonly moves: number;
 }
 
 /** A page of the course as a whole. */

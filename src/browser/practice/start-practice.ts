@@ -10,6 +10,7 @@ import { dayOf } from './day.ts';
 import { makeEndView } from './end-view.ts';
 import { forecastOf } from './forecast.ts';
 import { forecastTable } from './forecast-table.ts';
+import { leaveForecast } from './leave-forecast.ts';
 import { loadProgress } from './load-progress.ts';
 import { itemsOf, type Progress } from './overview.ts';
 import { type Plan, planOf, tasksFor } from './plan.ts';
@@ -172,6 +173,7 @@ class Practice {
     const subject = this.#subject;
     const plan = planOf(this.#course, subject.items, progress, { today, now });
     this.#start.show({ subject, plan, progress, today });
+    leaveForecast(this.#course, progress, today);
     const answered = answeredOn(today, this.#asked, this.#course, progress);
     this.#session?.answeredElsewhere(answered);
     return { plan, progress, today };

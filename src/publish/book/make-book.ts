@@ -5,7 +5,7 @@ import { coverJob, makeOnePng } from '../../draw/index.ts';
 import { type Course, courseId } from '../../model/index.ts';
 import {
   contextOf,
-  emblematic,
+  coverPosition,
   freshParts,
   type PartMaker,
   type Parts,
@@ -107,13 +107,12 @@ export function bookFindings({ course }: CheckedCourse): Diagnostic[] {
 
 async function coverOf(course: Course, cache: string | undefined): Promise<Uint8Array> {
   const { title, author, language, side } = course.settings;
-  const [first] = course.chapters;
-  const shown = first && emblematic(first);
+  const shown = coverPosition(course);
   const job = coverJob({
     course: title,
     author,
     placement: (shown?.position ?? initialPosition).fen,
-    view: shown?.block.view ?? (side === 'black' ? 'black' : 'white'),
+    view: shown?.view ?? (side === 'black' ? 'black' : 'white'),
     language,
   });
   return makeOnePng(job, cache);

@@ -1,7 +1,14 @@
-import { initialPosition } from '../../chess/index.ts';
+import { type Color, initialPosition } from '../../chess/index.ts';
 import { boardJob, cardJob, makePngs, type PngJob } from '../../draw/index.ts';
 import { blockAt, type Chapter, type Course } from '../../model/index.ts';
-import { cardPath, diagramNames, emblematic, imagePath, pictureOf } from '../../render/index.ts';
+import {
+  cardPath,
+  coverPosition,
+  diagramNames,
+  emblematic,
+  imagePath,
+  pictureOf,
+} from '../../render/index.ts';
 import { positionPicture } from '../render/embed-pages.ts';
 import type { Embed } from '../render/embeds.ts';
 import { iconJobs } from '../web-app/icons.ts';
@@ -81,17 +88,20 @@ function positions(embeds: readonly Embed[]): SiteImage[] {
 
 function cards(course: Course): SiteImage[] {
   const { title, author, language, side } = course.settings;
+  const startView: Color = side === 'black' ? 'black' : 'white';
   const card = (chapter?: Chapter): SiteImage => ({
     path: decodeURIComponent(cardPath(chapter)),
     job() {
-      const known = chapter ?? course.chapters[0];
-      const shown = known && emblematic(known);
+      const emblem = chapter && emblematic(chapter);
+      const { position, view } = emblem
+        ? { position: emblem.position, view: emblem.block.view }
+        : { view: startView, position: initialPosition, ...(chapter ? {} : coverPosition(course)) };
       return cardJob({
         course: title,
         chapter: chapter?.title,
         author,
-        placement: (shown?.position ?? initialPosition).fen,
-        view: shown?.block.view ?? (side === 'black' ? 'black' : 'white'),
+        placement: position.fen,
+        view,
         language,
       });
     },

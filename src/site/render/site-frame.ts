@@ -35,6 +35,8 @@ export function siteFrame(course: Course, place: SitePlace, has: CourseContents)
     notation: settings.notation,
     ...(settings.author !== undefined && { author: settings.author }),
     ...(settings.summary !== undefined && { summary: settings.summary }),
+    ...(settings.for !== undefined && { audience: settings.for }),
+    ...(settings.teaches !== undefined && { teaches: settings.teaches }),
     ...(settings.licence !== undefined && { licence: settings.licence }),
     ...(site !== undefined && { site }),
     ...(place.base !== undefined && { base: place.base }),

@@ -31,6 +31,7 @@ import {
 import { makeEmbedPages, makeSnippets, scriptSnippet } from './embed-pages.ts';
 import { type Embed, findEmbeds } from './embeds.ts';
 import { feedPath, makeFeed } from './feed.ts';
+import { keyPosition, workIn } from './first-page.ts';
 import { joinHandout } from './handout/handout.ts';
 import { hasTranspositions } from './has-transpositions.ts';
 import { namedPositions } from './named-positions.ts';
@@ -105,6 +106,8 @@ export function renderSite(course: Course, place: SitePlace, given?: Parts): Ren
       ...inCourse,
       emblems: chapters.length <= mostEmblems ? chapters.map(emblemOf) : [],
       downloads: place.downloads ?? [],
+      key: keyPosition(base),
+      work: workIn(course),
     })),
     ...chapters.map((chapter, index) =>
       page('chapter', `${chapter.id}.html`, () => ({

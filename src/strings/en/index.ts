@@ -7,6 +7,7 @@ import { compare } from './compare.ts';
 import { edition } from './edition.ts';
 import { embed } from './embed.ts';
 import { finding } from './finding.ts';
+import { first } from './first.ts';
 import { free } from './free.ts';
 import { handout } from './handout.ts';
 import { letter } from './letter.ts';
@@ -35,6 +36,7 @@ export const en = {
   signs,
   ...embed,
   finding,
+  first,
   ...free,
   glyph: glyphMeaning,
 };

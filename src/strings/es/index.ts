@@ -7,6 +7,7 @@ import { compare } from './compare.ts';
 import { edition } from './edition.ts';
 import { embed } from './embed.ts';
 import { finding } from './finding.ts';
+import { first } from './first.ts';
 import { free } from './free.ts';
 import { glyph } from './glyph.ts';
 import { handout } from './handout.ts';
@@ -26,6 +27,7 @@ export const es: Strings = {
   compare,
   ...embed,
   finding,
+  first,
   ...free,
   glyph,
   letter,

@@ -1,0 +1,67 @@
+import { repeatedTitle } from '../../addresses/index.ts';
+import { describePosition, sideToMove } from '../../chess/index.ts';
+import { drawBoardInPage } from '../../draw/index.ts';
+import { adviceOf, type Chapter, type Course, countWords, practisedIn } from '../../model/index.ts';
+import { coverPosition, positionInWords } from '../../render/index.ts';
+import type { ChapterWork, KeyPosition } from '../site-data.ts';
+import type { SiteContext } from './site-context.ts';
+
+/** Words that a reader reads in a minute who plays the moves on a board: common practice, no source. */
+const wordsInMinute = 130;
+
+/** The position on the first page, as it stands before anything is played. */
+export function keyPosition({ course, addresses, strings }: SiteContext): KeyPosition | undefined {
+  const cover = coverPosition(course);
+  if (cover === undefined) return undefined;
+  const { position, view, ref, lastMove } = cover;
+  return {
+    board: drawBoardInPage({
+      placement: position.fen,
+      view,
+      lastMove,
+      turn: sideToMove(position),
+      desc: describePosition(position, strings.position),
+    }),
+    key: position.key,
+    view,
+    last: lastMove && `${lastMove.from}${lastMove.to}`,
+    title: cover.title,
+    words: positionInWords(course, ref, strings, ref.chapter),
+    href: addresses.href(ref),
+  };
+}
+
+/** What each chapter takes. */
+export function workIn(course: Course): ChapterWork[] {
+  const asked = movesAsked(course);
+  return course.chapters.map((chapter) => ({
+    minutes: Math.max(1, Math.round(countWords(chapter) / wordsInMinute)),
+    sections: sectionsIn(chapter),
+    exercises: chapter.blocks.filter(({ kind }) => kind === 'exercise').length,
+    moves: asked.get(chapter.file)?.size ?? 0,
+  }));
+}
+
+/** The positions that practice asks, by the files of the chapters that advise a move there. */
+function movesAsked(course: Course): Map<string, Set<string>> {
+  const { asked } = practisedIn(course);
+  const found = new Map<string, Set<string>>();
+  for (const [key, advice] of adviceOf(course)) {
+    if (!asked.has(key)) continue;
+    for (const { ref } of advice) {
+      const keys = found.get(ref.chapter) ?? new Set();
+      found.set(ref.chapter, keys.add(key));
+    }
+  }
+  return found;
+}
+
+/** How many headings of the second level its page has; the chapter's title is the first. */
+function sectionsIn(chapter: Chapter): number {
+  const title = repeatedTitle(chapter);
+  const depths = chapter.body.children.flatMap((node) =>
+    node.type === 'heading' && node !== title ? [node.depth] : [],
+  );
+  const second = depths.includes(1) ? 1 : 2;
+  return depths.filter((depth) => depth === second).length;
+}

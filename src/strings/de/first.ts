@@ -1,0 +1,47 @@
+/** What the first page says. */
+export const first = {
+  begin: 'Anfangen',
+  goOn: 'Weiterlesen',
+  beginWith: (title: string, minutes: string) => `Kapitel 1, ${title}: etwa ${minutes}.`,
+  free: 'Kein Konto, nichts zu installieren.',
+  /** What its script says; gaps in braces. */
+  talk: {
+    position: 'Die Stellung {after}.',
+    stopped: '{title}: hier haben Sie aufgehört.',
+    read: '{read} von {all} Abschnitten gelesen',
+    due: { one: '{n} Zug ist zu üben', other: '{n} Züge sind zu üben' },
+    play: 'Ziehen Sie selbst: das Brett kennt die Züge des Kurses.',
+    notHere: '{move} ist möglich, steht hier aber nicht im Kurs.',
+    end: 'Hier endet der Kurs.',
+    shown: 'Im Kurs ansehen',
+  },
+  see: 'So kommen wir dorthin',
+  knows: 'Was Sie wissen werden',
+  forWhom: 'Für wen',
+  minutes: { one: '{n} Minute', other: '{n} Minuten' },
+  toRead: 'Lesezeit, mit Zeit für das Brett',
+  exercises: { one: '{n} Aufgabe', other: '{n} Aufgaben' },
+  withAnswers: 'mit Lösungen',
+  moves: { one: '{n} Zug', other: '{n} Züge' },
+  byHeart: 'zu üben, jeden Tag ein paar',
+  chapters: { one: '{n} Kapitel', other: '{n} Kapitel' },
+  sections: { one: '{n} Abschnitt', other: '{n} Abschnitte' },
+  also: 'Außerdem in diesem Kurs',
+  files: 'Dateien',
+  offline: 'Ohne Netz',
+  offlineLead: 'Haben Sie eine Seite geöffnet, bleibt der ganze Kurs auf Ihrem Gerät.',
+  /** What a page is for, by its file. */
+  about: {
+    'practice.html':
+      'Die Züge des Kurses aus dem Gedächtnis. Was Sie nicht wussten, kommt morgen wieder.',
+    'exercises.html': 'Alle Aufgaben an einem Ort.',
+    'compare.html': 'Sehen Sie, wo Ihre Partien den Kurs verließen. Sie bleiben auf Ihrem Gerät.',
+    'search.html': 'Wörter finden, oder eine beliebige Stellung.',
+    'tree.html': 'Alle Varianten des Kurses als ein Baum.',
+    'positions.html': 'Die Stellungen, die man kennen sollte, als Bilder.',
+    'patterns.html': 'Was zu erkennen ist, und wo es vorkommt.',
+    'changes.html': 'Was in dieser Ausgabe neu ist.',
+    'print.html': 'Der ganze Kurs auf Papier, in Spalten gesetzt.',
+    'help.html': 'Was die Zeichen bedeuten, und alle Tasten.',
+  },
+};
