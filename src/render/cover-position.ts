@@ -1,6 +1,6 @@
 import type { Color, Position, Square } from '../chess/index.ts';
 import { blockAt, type Course, type NodeRef } from '../model/index.ts';
-import { nodeAt } from './context.ts';
+import { nodeAt } from './ask/node-at.ts';
 import { emblematic } from './emblematic.ts';
 
 /** The position that a course is known by, on its first page, its card and the cover of its book. */

@@ -2,7 +2,7 @@ import { repeatedTitle } from '../../addresses/index.ts';
 import { describePosition, sideToMove } from '../../chess/index.ts';
 import { drawBoardInPage } from '../../draw/index.ts';
 import { adviceOf, type Chapter, type Course, countWords, practisedIn } from '../../model/index.ts';
-import { coverPosition, positionInWords } from '../../render/index.ts';
+import { askOf, coverPosition, positionInWords } from '../../render/index.ts';
 import type { ChapterWork, KeyPosition } from '../site-data.ts';
 import type { SiteContext } from './site-context.ts';
 
@@ -26,7 +26,7 @@ export function keyPosition({ course, addresses, strings }: SiteContext): KeyPos
     view,
     last: lastMove && `${lastMove.from}${lastMove.to}`,
     title: cover.title,
-    words: positionInWords(course, ref, strings, ref.chapter),
+    words: positionInWords(askOf(course), ref, strings, ref.chapter),
     href: addresses.href(ref),
   };
 }
