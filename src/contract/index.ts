@@ -14,8 +14,8 @@ export type * from './course-notes.ts';
 export * from './course-table.ts';
 export * from './exercise-results.ts';
 export * from './forecast.ts';
-export * from './kept-reading.ts';
 export * from './free-play.ts';
+export * from './kept-reading.ts';
 export {
   type AddressedPosition,
   type EarlierAddress,
