@@ -21,6 +21,9 @@ export interface LetterOptions {
   readonly subject?: string;
   readonly from?: string;
   readonly to?: string;
+  readonly sender?: string;
+  readonly unsubscribe?: string;
+  readonly oneClick?: boolean;
 }
 
 /**
@@ -39,12 +42,13 @@ export async function letter(
     stderr.print`Nothing was written; an earlier letter stands as it was.\n`;
     return exitCodes.findings;
   }
-  const { site, images, subject, from, to } = options;
+  const { site, images, subject, from, to, sender, unsubscribe, oneClick } = options;
   // By the day, so that a letter which is made again is the same. Its beginning, since mail that
   // comes from the future is taken for spam (common practice, no source).
   const date = options.date ? dayOf(options.date) : (toldDate() ?? dayOf(today()));
   const cacheDir = cacheFolder();
-  const settings = { folder, date, site, images, subject, from, to, cacheDir };
+  const head = { subject, from, to, sender, unsubscribe, oneClick };
+  const settings = { folder, date, site, images, ...head, cacheDir };
   const made = await makeLetter(loaded.checked, choice, settings);
   const diagnostics = [...loaded.diagnostics, ...made.findings];
   stderr.printFindings({ diagnostics, textOf: loaded.textOf });

@@ -107,6 +107,9 @@ program
   .option('--subject <text>', 'of the message (default: the titles)')
   .option('--from <address>', 'who sends it')
   .option('--to <address>', 'who gets it')
+  .option('--sender <text>', 'who sends it and where, for the foot: a name and a postal address')
+  .option('--unsubscribe <url>', 'where a reader leaves the list: an https or mailto address')
+  .option('--one-click', 'that address takes a POST from a mail program’s own button (RFC 8058)')
   .action(async (chapter: string | undefined, dir: string | undefined, options: LetterOptions) => {
     const { letter } = await import('./letter.ts');
     process.exitCode = await letter(chapter, dir, options);

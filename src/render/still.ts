@@ -33,7 +33,9 @@ export function still(node: Element): ElementContent[] {
   if (node.tagName === 'summary') return [element('p', { className: ['fold'] }, children)];
   const properties = shownProperties(node);
   if (properties.role === 'list') delete properties.role;
-  return [{ ...node, properties }];
+  // Comes alive by a page's script; without one it is a box around its board.
+  const tagName = node.tagName === 'course-board' ? 'div' : node.tagName;
+  return [{ ...node, tagName, properties }];
 }
 
 function shownProperties({ properties }: Element) {

@@ -113,7 +113,56 @@ test('head and addresses survive in any language', async () => {
   expect(mail.from).toEqual({ name: 'Müller, Eva', address: 'eva@club.example' });
   expect(mail.to).toEqual([{ name: 'Verein', address: 'verein@club.example' }]);
   expect(mail.date).toBe('2026-03-01T12:00:00.000Z');
-  expect(mail.messageId).toMatch(/^<[0-9a-f]{32}@linewright\.invalid>$/);
+  expect(mail.messageId).toMatch(/^<[0-9a-f]{32}@club\.example>$/);
+});
+
+// RFC 5322, 2.3: CR and LF come only together.
+test('lines of a message end with CRLF throughout', () => {
+  for (const name of ['chapter', 'positions'] as const) {
+    const message = Buffer.from(letter(name).message).toString('latin1');
+    expect(message.match(/(?<!\r)\n|\r(?!\n)/g) ?? []).toEqual([]);
+  }
+});
+
+// RFC 2369, 3.2; RFC 8058, 3.1.
+test('a reader can leave the list, and knows who writes', async () => {
+  const unsubscribe = 'https://club.example/leave?list=t';
+  const sender = 'Lantern Street Chess Club, Lantern Street 5';
+  const choice = { positions: ['tabiya'] };
+  const left = await letterOf('demo-course', choice, { unsubscribe, sender });
+  const headersOf = async (message: Uint8Array) =>
+    Object.fromEntries(
+      (await PostalMime.parse(message)).headers.map(({ key, value }) => [key, value]),
+    );
+  const headers = await headersOf(left.message);
+  expect(headers['list-unsubscribe']).toBe(`<${unsubscribe}>`);
+  expect(headers['list-unsubscribe-post']).toBeUndefined();
+  expect(left.html).toContain(`href="${unsubscribe}"`);
+  for (const words of [left.html, left.text]) expect(words).toContain(sender);
+  const button = await letterOf('demo-course', choice, { unsubscribe, oneClick: true });
+  expect((await headersOf(button.message))['list-unsubscribe-post']).toBe(
+    'List-Unsubscribe=One-Click',
+  );
+  const wrong = [
+    { unsubscribe: 'http://club.example' },
+    { unsubscribe: 'leave us' },
+    { unsubscribe: 'mailto:a@club.example', oneClick: true },
+    { oneClick: true },
+  ];
+  for (const options of wrong) {
+    await expect(letterOf('demo-course', choice, options)).rejects.toThrow(/unsubscribe|one-click/);
+  }
+});
+
+// Words in the place of a picture stand on its ground, which dark mode leaves light.
+test('words for a board that is not loaded are dark on light', () => {
+  for (const picture of letter('positions').html.match(/<img class="board"[^>]*>/g) ?? []) {
+    expect(picture).toMatch(/style="[^"]*[; ]color: #1d1b18/);
+  }
+});
+
+test('nothing of a page that needs its script is left', () => {
+  expect(letter('chapter').html).not.toContain('course-board');
 });
 
 test('the same letter on the same day has the same bytes', async () => {

@@ -28,6 +28,7 @@ const missing: Readonly<Record<string, string>> = {
   'width attribute': 'the style has the size as well',
   'height property': 'becomes min-height: `auto` means the same there',
   'white-space': 'a long line of code makes the column wider',
+  'word-wrap': 'a long word of code makes the column wider',
   'role attribute': 'only tells screen readers that layout tables are none',
 };
 

@@ -10,18 +10,28 @@ export interface LetterFrame {
   readonly foot: ElementContent[];
 }
 
-/** `page` is the address of the text on the course's site. */
+export interface LetterPlaces {
+  readonly site: string | undefined;
+  /** Address of the text on the course's site. */
+  readonly page: string | undefined;
+  /** Where a reader leaves the list. */
+  readonly unsubscribe?: string | undefined;
+  /** Who sends it, and where he can be reached by post. */
+  readonly sender?: string | undefined;
+}
+
 export function letterFrame(
   course: Course,
   text: LetterText,
-  { site, page }: { site: string | undefined; page: string | undefined },
+  { site, page, unsubscribe, sender }: LetterPlaces,
 ): LetterFrame {
   const { title, author, licence, language } = course.settings;
   const strings = stringsFor(language);
   const line = (children: (ElementContent | string)[], className?: string) =>
     element('p', className === undefined ? {} : { className: [className] }, children);
   const link = (href: string, words: string) => element('a', { href }, [words]);
-  const name = site === undefined ? element('i', {}, [title]) : link(site, title);
+  const name =
+    site === undefined ? element('i', {}, [title]) : link(`${site.replace(/\/+$/, '')}/`, title);
   const sentence = author === undefined ? strings.letter.fromCourse : strings.letter.fromCourseBy;
   return {
     head: [
@@ -33,6 +43,8 @@ export function letterFrame(
       line(compose(sentence, { course: name, author: author ?? '' })),
       ...(page === undefined ? [] : [line([`${strings.letter.withBoard} `, link(page, page)])]),
       ...(licence === undefined ? [] : [line([strings.licence(licence)])]),
+      ...(sender === undefined ? [] : [line([sender])]),
+      ...(unsubscribe === undefined ? [] : [line([link(unsubscribe, strings.letter.unsubscribe)])]),
     ],
   };
 }

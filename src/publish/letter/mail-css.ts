@@ -1,6 +1,6 @@
 import { palettes } from '../../draw/index.ts';
 
-const { sheet } = palettes.light;
+const { sheet, ink } = palettes.light;
 
 /**
  * The looks of a letter, to be written into its elements. Only what mail programs widely know:
@@ -11,12 +11,12 @@ h1 { margin: 0 0 12px; font-size: 28px; line-height: 34px; font-weight: bold; }
 h2 { margin: 32px 0 10px; font-size: 22px; line-height: 28px; font-weight: bold; }
 h3, h4, h5, h6 { margin: 24px 0 8px; font-size: 18px; line-height: 25px; font-weight: bold; }
 p { margin: 0 0 14px; }
-a { color: #7d2a18; }
+a { color: #8a2418; }
 ul, ol { margin: 0 0 14px; padding-${start}: 26px; }
 li { margin: 0 0 6px; }
 blockquote { margin: 0 0 14px; padding-${start}: 16px; border-${start}: 2px solid #d8d0c1; }
-pre { margin: 0 0 14px; font-size: 14px; line-height: 20px; white-space: pre-wrap; }
-.code { font-family: monospace; }
+pre { margin: 0 0 14px; font-size: 14px; line-height: 20px; white-space: pre-wrap; word-wrap: break-word; }
+.code { font-family: monospace; word-wrap: break-word; }
 hr { margin: 24px 0; border: 0; border-top: 1px solid #b9b0a0; }
 td.part > .above, td.part > .number { margin: 0 0 4px; font-size: 15px; line-height: 20px; color: #6a6257; }
 .part .summary { margin: 0 0 24px; font-style: italic; }
@@ -30,8 +30,8 @@ td.part > .above, td.part > .number { margin: 0 0 4px; font-size: 15px; line-hei
 .fold { margin: 0; font-style: italic; }
 .to-move { font-style: italic; }
 img { border: 0; }
-img.board { display: block; width: 320px; max-width: 100%; height: auto; margin: 0 auto 8px; background-color: ${sheet}; }
-.table table { margin: 0 0 16px; border-collapse: collapse; font-size: 16px; line-height: 22px; }
+img.board { display: block; width: 320px; max-width: 100%; height: auto; margin: 0 auto 8px; background-color: ${sheet}; color: ${ink}; font-size: 15px; line-height: 20px; }
+.table table { margin: 0 0 16px; border-collapse: collapse; font-size: 16px; line-height: 22px; word-wrap: break-word; }
 .table th, .table td { padding: 5px 14px 5px 0; border-bottom: 1px solid #b9b0a0; text-align: ${start}; vertical-align: top; }
 .table .align-right { text-align: right; }
 .table .align-center { text-align: center; }
@@ -52,6 +52,7 @@ export const mailSheet = `
   body, .paper { background-color: #1e2023 !important; }
   .part, .part h1, .part h2, .part h3, .part h4 { color: #d8d2c6 !important; }
   .part a, .foot a { color: #e2a183 !important; }
-  .part .above, .part .number, .foot p { color: #a29b8e !important; }
+  .part .above, .part .number, .foot p { color: #b3ab9b !important; }
+  .part .table th, .part .table td, .part blockquote { border-color: #5b554b !important; }
 }
 `;

@@ -7,7 +7,7 @@ import { fileOfAddress } from '../../model/index.ts';
 import { stringsFor } from '../../strings/index.ts';
 import { pictureFindings } from '../picture-findings.ts';
 import { collectPictures } from '../pictures.ts';
-import { checkAddresses } from './check-addresses.ts';
+import { checkAddresses, checkUnsubscribe } from './check-addresses.ts';
 import { chooseText, type LetterChoice } from './choose-text.ts';
 import { letterLong } from './letter-findings.ts';
 import { letterFrame } from './letter-frame.ts';
@@ -30,6 +30,12 @@ export interface LetterOptions {
   readonly subject?: string | undefined;
   readonly from?: string | undefined;
   readonly to?: string | undefined;
+  /** Where a reader leaves the list: an https or mailto address. */
+  readonly unsubscribe?: string | undefined;
+  /** Whether that address takes a POST from a mail program's own button (RFC 8058). */
+  readonly oneClick?: boolean | undefined;
+  /** Who sends it, and where he can be reached by post. */
+  readonly sender?: string | undefined;
   /** Folder of finished images, kept between runs. */
   readonly cacheDir?: string | undefined;
 }
@@ -57,6 +63,7 @@ export async function makeLetter(
 ): Promise<Letter> {
   checkAddresses('from', options.from);
   checkAddresses('to', options.to);
+  checkUnsubscribe(options.unsubscribe, options.oneClick);
   const { settings } = course;
   const strings = stringsFor(settings.language, settings.notation);
   const text = chooseText(course, choice);
@@ -64,6 +71,8 @@ export async function makeLetter(
   const frame = letterFrame(course, text, {
     site,
     page: site && text.page && `${site}/${text.page}`,
+    unsubscribe: options.unsubscribe,
+    sender: options.sender,
   });
   const subject = options.subject ?? `${settings.title}: ${text.title}`;
 
@@ -94,7 +103,7 @@ export async function makeLetter(
   const legend = hasBoards ? strings.letter.textBoards(lettersInWords(strings)) : undefined;
   const words = makePlainText(frame, legend, plain);
 
-  const { images, from, to, date } = options;
+  const { images, from, to, date, unsubscribe: address, oneClick: takesPost = false } = options;
   const fetched = (path: string) => `${images}/${path.replace(/^images\//, '')}`;
   const html = htmlWith(images === undefined ? (path) => path : fetched);
   const attached = images === undefined ? htmlWith((path) => `cid:${contentIdOf(path)}`) : html;
@@ -102,6 +111,7 @@ export async function makeLetter(
     subject,
     from,
     to,
+    unsubscribe: address === undefined ? undefined : { address, takesPost },
     date,
     text: words,
     html: attached,

@@ -1,6 +1,7 @@
 import type { letter as english } from '../en/letter.ts';
 
 export const letter: typeof english = {
+  unsubscribe: 'Diesen Verteiler verlassen',
   fromCourse: 'Aus dem Kurs {course}.',
   fromCourseBy: 'Aus dem Kurs {course} von {author}.',
   withBoard: 'Mit einem Brett, auf dem die Züge laufen:',

@@ -1,5 +1,6 @@
 /** What a letter says beside the author's text, and what its plain text says of boards. Gaps in braces. */
 export const letter = {
+  unsubscribe: 'Leave this list',
   fromCourse: 'From the course {course}.',
   fromCourseBy: 'From the course {course} by {author}.',
   withBoard: 'With a board to play the moves on:',

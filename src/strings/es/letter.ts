@@ -1,6 +1,7 @@
 import type { letter as english } from '../en/letter.ts';
 
 export const letter: typeof english = {
+  unsubscribe: 'Darse de baja de esta lista',
   fromCourse: 'Del curso {course}.',
   fromCourseBy: 'Del curso {course} de {author}.',
   withBoard: 'Con un tablero para reproducir las jugadas:',
