@@ -41,6 +41,7 @@ const scripts = {
   'keep-reading': 'kept-reading/main.ts',
   // At a reader's first act on the board of a chapter.
   free: 'free/main.ts',
+  notes: 'free/notes-page.ts',
   // Where an address names nothing of its chapter.
   'lost-address': 'lost-address/main.ts',
 };

@@ -24,6 +24,7 @@ export function coursePages(has: CourseContents, strings: Strings): CoursePage[]
       : []),
     ...(has.patterns ? [{ file: 'patterns.html', title: pageNames.patterns }] : []),
     ...(has.news ? [{ file: 'changes.html', title: pageNames.news }] : []),
+    { file: 'notes.html', title: strings.freePage },
     { file: 'print.html', title: strings.handout.page },
     { file: 'signs.html', title: strings.signs.page, inHead: true },
   ];

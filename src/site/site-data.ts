@@ -77,6 +77,7 @@ export interface PageData {
     readonly downloads: readonly Download[];
   };
   readonly missing: InCourse;
+  readonly notes: InCourse & TableScript;
   readonly patterns: InCourse & { readonly patterns: readonly PatternEntry[] };
   readonly positions: InCourse & {
     readonly positions: readonly NamedPositions[];

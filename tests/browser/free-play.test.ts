@@ -79,6 +79,24 @@ test('a reader plays on the board, is answered, keeps notes and drawings, and go
   await page.keyboard.press('Enter');
   await expect.poll(() => page.locator('.own-note-text').textContent()).toBe('Mind e5.');
   expect(await page.locator('.own-over path').count()).toBe(2);
+  // All of them on a page, each with the way back: through the reader's own moves too.
+  await page.getByRole('link', { name: 'All your notes' }).click();
+  await page.getByRole('heading', { name: 'In lines of your own' }).waitFor();
+  expect(await page.locator('.own-note-text').textContent()).toBe('Mind e5.');
+  expect(await violations(page)).toEqual([]);
+  await page.getByRole('link', { name: 'after 6.Bf4' }).click();
+  await expect.poll(() => line(page)).toBe('5...Nf6 6.Bf4');
+  await page.goBack();
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save to a file' }).click();
+  const file = await (await download).path();
+  await page.getByRole('button', { name: /^Delete/ }).click();
+  await expect.poll(() => page.locator('.own-card').count()).toBe(0);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect.poll(() => page.locator('.own-card').count()).toBe(1);
+  await page.getByRole('button', { name: /^Delete/ }).click();
+  await page.locator('input[type=file]').setInputFiles(file);
+  await expect.poll(() => page.locator('.own-card').count()).toBe(1);
   expect(faults.list).toEqual([]);
   await page.context().close();
 });

@@ -7,6 +7,7 @@ import { type Content, listOf, make, makeButton } from '../element.ts';
 import type { Spot } from '../spots.ts';
 import { caption } from '../words.ts';
 import { type BoardDrawing, drawOnBoard, squareUnder } from './draw-on-board.ts';
+import { takeLineFor } from './line-to-show.ts';
 import { type LineView, makeLineView } from './line-view.ts';
 import type { FreeText, Gesture } from './offer.ts';
 import { drawOwn } from './own-drawing.ts';
@@ -84,6 +85,7 @@ export class FreeBoard {
       ...player.complete(state),
       drawOver: (svg, view) => drawOwn(svg, this.#tools.entry, view),
     }));
+    player.playAll(takeLineFor(location.href));
   }
 
   /** Does what the reader did before there was anything to do it with. */
@@ -203,6 +205,7 @@ export class FreeBoard {
         key: position.key,
         label: player.label,
         href: `${file}#${encodeURIComponent(here.element.id)}`,
+        line: player.ownMoves,
       },
     );
     const svg = board.querySelector<SVGElement>('svg.board');

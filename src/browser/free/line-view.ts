@@ -32,7 +32,7 @@ export function makeLineView(
   const title = element('h2', { class: 'own-title', id: 'own-line-title' }, words.line);
   view.setAttribute('aria-labelledby', title.id);
   const leaves = make('p', 'own-leaves');
-  const moves = element('p', { class: 'own-moves', dir: 'ltr' });
+  const moves = make('p', 'own-moves');
   const back = makeButton(words.takeBack, () => onGo(shown - 1));
   const leave = makeButton(words.toText, onLeave);
   view.append(title, leaves, moves, make('p', 'own-ways', back, leave));

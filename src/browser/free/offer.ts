@@ -10,6 +10,7 @@ import type { CourseBoard } from '../board/course-board.ts';
 import { element, make } from '../element.ts';
 import type { Spot } from '../spots.ts';
 import { whenIdle } from '../when-idle.ts';
+import { hasLineFor } from './line-to-show.ts';
 
 /** The chapter that is played in. */
 export interface FreeText {
@@ -110,7 +111,8 @@ export function offerFreePlay(text: FreeText): void {
     },
     { capture: true, signal },
   );
-  if (hasOwn()) whenIdle(load);
+  if (hasLineFor(location.href)) load();
+  else if (hasOwn()) whenIdle(load);
 }
 
 /** Whether anything was kept for the reader, of whichever course. */

@@ -17,6 +17,8 @@ export interface OwnEntry {
   readonly arrows?: readonly OwnArrow[] | undefined;
   /** When it was changed last, in ms since 1970. */
   readonly changed: number;
+  /** The moves of the reader's own that led there from the text, in SAN. */
+  readonly line?: readonly string[] | undefined;
   /** How the page called the position, `after 9.Bg5`, and where it leads back to. */
   readonly label: string;
   readonly href: string;
@@ -37,7 +39,7 @@ const longest = 20_000;
 /** Reads an entry from a file or a storage; undefined for what is none. */
 export function readOwnEntry(value: unknown): OwnEntry | undefined {
   if (typeof value !== 'object' || value === null) return undefined;
-  const { key, text, bookmark, marks, arrows, changed, label, href } = value as Partial<
+  const { key, text, bookmark, marks, arrows, line, changed, label, href } = value as Partial<
     Record<keyof OwnEntry, unknown>
   >;
   if (typeof key !== 'string' || !keyForm.test(key)) return undefined;
@@ -51,6 +53,7 @@ export function readOwnEntry(value: unknown): OwnEntry | undefined {
     ...(bookmark === true && { bookmark }),
     ...listed('marks', marks, (mark) => typeof mark === 'string' && isSquare(mark)),
     ...listed('arrows', arrows, isArrow),
+    ...listed('line', line, (move) => typeof move === 'string' && move.length < 12),
   };
   return isEmpty(entry) ? undefined : entry;
 }

@@ -12,6 +12,8 @@ export interface OwnPlace {
   readonly label: string;
   /** Page and address that lead back to it. */
   readonly href: string;
+  /** The moves of the reader's own that lead from there, in SAN. */
+  readonly line: readonly string[] | undefined;
 }
 
 export interface OwnToolsEvents {
@@ -90,7 +92,7 @@ export function makeOwnTools(
     const { text = '' } = entry ?? {};
     editor.show(text, fill(words.noteLabel, { after: place?.label ?? page.start }));
     setState(bookmark, 'aria-pressed', entry?.bookmark === true);
-    const marks = entry === undefined ? '' : inWords(entry, words);
+    const marks = entry === undefined ? '' : drawingInWords(entry, words);
     rubOut.hidden = marks === '';
     drawn.hidden = marks === '';
     drawn.textContent = marks;
@@ -127,7 +129,7 @@ function setState(button: HTMLElement, name: string, isOn: boolean): void {
 }
 
 /** What the reader drew, for those who do not see it; empty where there is nothing. */
-export function inWords({ marks = [], arrows = [] }: OwnEntry, words: FreeWords): string {
+export function drawingInWords({ marks = [], arrows = [] }: OwnEntry, words: FreeWords): string {
   const each = [
     ...arrows.map((arrow) => fill(words.arrowInWords, { ...arrow })),
     ...marks.map((square) => fill(words.markInWords, { square })),

@@ -65,6 +65,28 @@ export class Player {
     return { ...state, turn, legal: movesIn(position, this.#text.words) };
   }
 
+  /** The reader's moves that led to the position on the board; absent in the text. */
+  get ownMoves(): readonly string[] | undefined {
+    if (!this.isOwn || this.line === undefined) return undefined;
+    return this.line.moves.slice(0, this.line.at).map(({ san }) => san);
+  }
+
+  /** Takes up a line of the reader's own, in SAN, as far as it can be played from the text on the board. */
+  playAll(sans: readonly string[]): void {
+    const start = positionOf(this.#text.shown());
+    if (start === undefined || sans.length === 0) return;
+    let line = ownLineFrom(start);
+    for (const san of sans) {
+      const move = playSan(positionIn(line), san);
+      if (move === undefined) break;
+      line = playIn(line, move);
+    }
+    if (line.at === 0) return;
+    this.base = this.#text.shown();
+    this.line = line;
+    this.#showLine(undefined);
+  }
+
   play({ from, to, promotion }: BoardMove): void {
     const { position } = this;
     const { board } = this.#text;

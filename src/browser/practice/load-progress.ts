@@ -1,6 +1,7 @@
 import { fill } from '../../contract/sentence.ts';
 import type { PracticeWords } from '../../contract/words.ts';
 import { counted } from '../counted.ts';
+import { browserKeeper, openOwnStore } from '../free/own-store.ts';
 import { knownHere } from './known-elsewhere.ts';
 import type { PracticeCourse } from './practice-course.ts';
 import { readProgressFile } from './progress-file.ts';
@@ -34,10 +35,13 @@ export async function loadProgress(
   const items = own ? read.items : knownHere(read.items, course);
   if (!own && items.length === 0) return fill(words.otherCourse, { title });
   const taken = await store.merge(items);
-  if (taken.size === 0) return words.notTaken;
+  const notes = own ? openOwnStore(read.course, browserKeeper()).take(read.notes) : 0;
+  const withNotes = notes === 0 ? '' : ` ${counted(words.takenNotes, notes)}`;
+  if (taken.size === 0) return withNotes === '' ? words.notTaken : withNotes.trim();
   const mended = [...taken].filter((key) => read.mended.has(key)).length;
   const said = own
     ? counted(words.taken, taken.size)
     : fill(counted(words.takenOther, taken.size), { title });
-  return mended === 0 ? said : `${said} ${counted(words.mended, mended)}`;
+  const corrected = mended === 0 ? '' : ` ${counted(words.mended, mended)}`;
+  return said + corrected + withNotes;
 }

@@ -11,8 +11,32 @@ const text = makeProgressFile(course.table, items, now);
 const head = { course: 'small', title: 'Small' };
 
 test('what was saved is read again', () => {
-  expect(readProgressFile(text, now)).toEqual({ ...head, items, mended: new Set() });
-  expect(readProgressFile(`\uFEFF${text}`, now)).toEqual({ ...head, items, mended: new Set() });
+  expect(readProgressFile(text, now)).toEqual({ ...head, items, notes: [], mended: new Set() });
+  expect(readProgressFile(`\uFEFF${text}`, now)).toEqual({
+    ...head,
+    items,
+    notes: [],
+    mended: new Set(),
+  });
+});
+
+test('notes go along, and those that are none are left out', () => {
+  const note = {
+    key: 'rnbqkbnr/pppppppp/8/8/8/8/PPPPPPPP/RNBQKBNR w KQkq -',
+    text: 'Mine.',
+    changed: now,
+    label: 'at the start',
+    href: 'a.html#at-x',
+  };
+  const saved = makeProgressFile(course.table, items, now, [note]);
+  expect(readProgressFile(saved, now)).toEqual({
+    ...head,
+    items,
+    notes: [note],
+    mended: new Set(),
+  });
+  const spoilt = saved.replace('"changed"', '"when"');
+  expect(readProgressFile(spoilt, now)).toEqual({ ...head, items, notes: [], mended: new Set() });
 });
 
 describe('nothing is taken from a file', () => {

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { type OwnEntry, readOwnEntry } from '../free/own-entry.ts';
 import { dayOf } from './day.ts';
 import type { Item } from './item.ts';
 import { endOfDays, readItem } from './read-item.ts';
@@ -15,6 +16,8 @@ const schema = z.object({
   saved: z.optional(z.unknown()),
   count: z.int().check(z.minimum(0)),
   items: z.optional(z.unknown()),
+  /** What the reader has kept at positions; files before had none. */
+  notes: z.optional(z.unknown()),
 });
 
 export interface ProgressCourse {
@@ -23,16 +26,18 @@ export interface ProgressCourse {
   readonly edition: string;
 }
 
-/** Progress as the text of a file. `now` in ms since 1970. */
+/** Progress, and what the reader has kept at positions, as the text of a file. `now` in ms since 1970. */
 export function makeProgressFile(
   { course, title, edition }: ProgressCourse,
   items: Iterable<Item>,
   now: number,
+  notes: Iterable<OwnEntry> = [],
 ): string {
   const all = [...items];
+  const kept = [...notes];
   const saved = new Date(now).toISOString();
   const head = { format, version, course, title, edition, saved, count: all.length };
-  return `${JSON.stringify({ ...head, items: all }, null, 1)}\n`;
+  return `${JSON.stringify({ ...head, items: all, ...(kept.length > 0 && { notes: kept }) }, null, 1)}\n`;
 }
 
 /** What a file held, or why it is not taken. */
@@ -42,6 +47,8 @@ export type ProgressRead =
       readonly course: string;
       readonly title: string;
       readonly items: readonly Item[];
+      /** Those that are sound. */
+      readonly notes: readonly OwnEntry[];
       /** Keys of those that had a date, or another number, that cannot be. */
       readonly mended: ReadonlySet<string>;
     }
@@ -66,6 +73,7 @@ export function readProgressFile(text: string, now: number): ProgressRead {
     course: file.course,
     title: file.title,
     items: sound.map(({ item }) => item),
+    notes: Array.isArray(file.notes) ? file.notes.flatMap((note) => readOwnEntry(note) ?? []) : [],
     mended: new Set(sound.filter(({ mended }) => mended).map(({ item }) => item.key)),
   };
 }

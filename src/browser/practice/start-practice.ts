@@ -2,6 +2,7 @@ import { readPracticeAim } from '../../contract/practice-address.ts';
 import type { PracticeWords } from '../../contract/words.ts';
 import { counted } from '../counted.ts';
 import { make } from '../element.ts';
+import { browserKeeper, openOwnStore } from '../free/own-store.ts';
 import { adoptKnown } from './adopt-known.ts';
 import { type Subject, subjectOf } from './aim.ts';
 import { answeredOn } from './answered-on.ts';
@@ -140,7 +141,8 @@ class Practice {
 
   async #save(): Promise<void> {
     const { table } = this.#course;
-    const text = makeProgressFile(table, (await this.#store.all()).values(), Date.now());
+    const notes = openOwnStore(table.course, browserKeeper()).entries.values();
+    const text = makeProgressFile(table, (await this.#store.all()).values(), Date.now(), notes);
     saveFile(`${table.course}-practice.json`, text);
   }
 

@@ -124,7 +124,7 @@ export function renderSite(course: Course, place: SitePlace, given?: Parts): Ren
       table: table().path,
       notes: notes().path,
     })),
-    ...(['compare', 'search', 'tree'] as const).map((name) =>
+    ...(['compare', 'notes', 'search', 'tree'] as const).map((name) =>
       page(name, `${name}.html`, () => ({ ...inCourse, table: table().path })),
     ),
     // Also where no head leads to it: an old link may.

@@ -12,7 +12,6 @@ export const free: typeof english = {
     toText: 'Zurück zum Text',
     again: 'Noch einmal Ihre Variante: {moves}',
     help: 'Spielen Sie auf dem Brett einen beliebigen Zug, oder schreiben Sie ihn hier.',
-    enter: 'Zug schreiben',
     ready: 'Jetzt kann auf dem Brett jeder Zug gespielt werden.',
     backInText: 'Wieder im Text, {after}.',
 
@@ -80,7 +79,6 @@ export const free: typeof english = {
     deleted: 'Gelöscht.',
     undo: 'Rückgängig',
     undone: 'Rückgängig gemacht.',
-    kept: 'In diesem Browser behalten.',
     notKept:
       'Dieser Browser lässt die Seite nichts behalten: was Sie schreiben, ist fort, wenn Sie gehen.',
     all: 'Alle Ihre Notizen',
@@ -88,9 +86,8 @@ export const free: typeof english = {
 
     none: 'Sie haben noch keine Notizen. Öffnen Sie ein Kapitel und wählen Sie beim Brett „{open}“: eine Stellung kann eine Notiz, ein Lesezeichen und eigene Pfeile haben.',
     count: { one: 'Eine Stellung.', other: '{n} Stellungen.' },
-    elsewhere: 'Nicht in dieser Ausgabe des Kurses',
-    go: 'Im Kurs zeigen',
-    drawing: 'Ihre Pfeile und Zeichen',
+    beside: 'In eigenen Varianten',
+    ownMoves: 'Ihre Züge von dort: {moves}',
     save: 'In einer Datei sichern',
     text: 'Als Text sichern',
     load: 'Aus einer Datei lesen',

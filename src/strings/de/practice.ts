@@ -89,6 +89,10 @@ export const practice: typeof english = {
       one: 'Gelesen: Ein Zug wurde aus der Datei übernommen.',
       other: 'Gelesen: {n} Züge wurden aus der Datei übernommen.',
     },
+    takenNotes: {
+      one: 'Mit ihr kam eine Notiz.',
+      other: 'Mit ihr kamen {n} Notizen.',
+    },
     takenOther: {
       one: 'Gelesen: Die Datei gehört zu einem anderen Kurs, „{title}“. Einer ihrer Züge wird auch hier gefragt und wurde übernommen.',
       other:

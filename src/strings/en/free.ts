@@ -10,7 +10,6 @@ export const free = {
     toText: 'Back to the text',
     again: 'Your line again: {moves}',
     help: 'Play any move on the board, or write it here.',
-    enter: 'Write a move',
     ready: 'Now every move can be played on the board.',
     backInText: 'Back in the text, {after}.',
 
@@ -84,7 +83,6 @@ export const free = {
     deleted: 'Deleted.',
     undo: 'Undo',
     undone: 'Undone.',
-    kept: 'Kept in this browser.',
     notKept:
       'This browser does not let the page keep anything: what you write is lost when you leave.',
     all: 'All your notes',
@@ -93,9 +91,8 @@ export const free = {
     /** The page of everything that is the reader's. */
     none: 'You have no notes yet. Open a chapter and choose “{open}” at its board: a position can have a note, a bookmark and arrows of your own.',
     count: { one: 'One position.', other: '{n} positions.' },
-    elsewhere: 'Not in this edition of the course',
-    go: 'Show it in the course',
-    drawing: 'Your arrows and marks',
+    beside: 'In lines of your own',
+    ownMoves: 'Your moves from there: {moves}',
     save: 'Save to a file',
     text: 'Save as text',
     load: 'Read from a file',

@@ -85,6 +85,10 @@ export const practice = {
       one: 'Read: one move was taken from the file.',
       other: 'Read: {n} moves were taken from the file.',
     },
+    takenNotes: {
+      one: 'A note came with it.',
+      other: '{n} notes came with it.',
+    },
     takenOther: {
       one: 'Read: the file belongs to another course, “{title}”. One of its moves is asked here too and was taken.',
       other:

@@ -86,6 +86,10 @@ export const practice: typeof english = {
       one: 'Leído: se tomó una jugada del archivo.',
       other: 'Leído: se tomaron {n} jugadas del archivo.',
     },
+    takenNotes: {
+      one: 'Con él vino una nota.',
+      other: 'Con él vinieron {n} notas.',
+    },
     takenOther: {
       one: 'Leído: el archivo es de otro curso, «{title}». Una de sus jugadas se pregunta también aquí y se tomó.',
       other:
