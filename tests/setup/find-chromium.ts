@@ -22,8 +22,7 @@ const places = [
 export function findChromium(): string | undefined {
   const named = process.env.CHROME_PATH;
   if (named && existsSync(named)) return named;
-  const onPath = (process.env.PATH ?? '')
-    .split(path.delimiter)
-    .flatMap((folder) => names.map((name) => path.join(folder, name)));
+  const folders = (process.env.PATH ?? '').split(path.delimiter);
+  const onPath = names.flatMap((name) => folders.map((folder) => path.join(folder, name)));
   return [...onPath, ...places].find((place) => existsSync(place));
 }
