@@ -28,7 +28,7 @@ const missing: Readonly<Record<string, string>> = {
   'width attribute': 'the style has the size as well',
   'height property': 'becomes min-height: `auto` means the same there',
   'white-space': 'a long line of code makes the column wider',
-  'word-wrap': 'a long word of code makes the column wider',
+  'word-break': 'a long word of code makes the column wider',
   'role attribute': 'only tells screen readers that layout tables are none',
 };
 
@@ -68,6 +68,7 @@ const partial: Readonly<Record<string, string>> = {
   'white-space': '`pre-wrap` is in the part that works',
   'text-align': '`left`, `right` and `center`',
   'width attribute': 'only pixels of pictures',
+  'word-break': 'where `break-word` is not known a long word of code makes the column wider',
   'width property': 'of pictures also as an attribute',
 };
 

@@ -15,8 +15,8 @@ a { color: #8a2418; }
 ul, ol { margin: 0 0 14px; padding-${start}: 26px; }
 li { margin: 0 0 6px; }
 blockquote { margin: 0 0 14px; padding-${start}: 16px; border-${start}: 2px solid #d8d0c1; }
-pre { margin: 0 0 14px; font-size: 14px; line-height: 20px; white-space: pre-wrap; word-wrap: break-word; }
-.code { font-family: monospace; word-wrap: break-word; }
+pre { margin: 0 0 14px; font-size: 14px; line-height: 20px; white-space: pre-wrap; word-break: break-word; }
+.code { font-family: monospace; word-break: break-word; }
 hr { margin: 24px 0; border: 0; border-top: 1px solid #b9b0a0; }
 td.part > .above, td.part > .number { margin: 0 0 4px; font-size: 15px; line-height: 20px; color: #6a6257; }
 .part .summary { margin: 0 0 24px; font-style: italic; }
@@ -31,7 +31,7 @@ td.part > .above, td.part > .number { margin: 0 0 4px; font-size: 15px; line-hei
 .to-move { font-style: italic; }
 img { border: 0; }
 img.board { display: block; width: 320px; max-width: 100%; height: auto; margin: 0 auto 8px; background-color: ${sheet}; color: ${ink}; font-size: 15px; line-height: 20px; }
-.table table { margin: 0 0 16px; border-collapse: collapse; font-size: 16px; line-height: 22px; word-wrap: break-word; }
+.table table { margin: 0 0 16px; border-collapse: collapse; font-size: 16px; line-height: 22px; word-break: break-word; }
 .table th, .table td { padding: 5px 14px 5px 0; border-bottom: 1px solid #b9b0a0; text-align: ${start}; vertical-align: top; }
 .table .align-right { text-align: right; }
 .table .align-center { text-align: center; }
