@@ -85,6 +85,17 @@ export interface DataAttributes {
     /** The move that led to its position: `g1f3`. */
     readonly last?: string | undefined;
   };
+  /** A board with words among many. */
+  readonly plate: {
+    /** The first field of the FEN, where the board is drawn in the browser. */
+    readonly board?: string | undefined;
+    readonly view?: Color | undefined;
+    /** The move that led there: `g1f3`. */
+    readonly last?: string | undefined;
+    /** The key of the position that practice asks here, and the course's moves there, in SAN. */
+    readonly asked?: string | undefined;
+    readonly advice?: string | undefined;
+  };
   /** A paragraph that speaks of a position: its id. */
   readonly text: { readonly at?: string | undefined };
 }

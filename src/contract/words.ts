@@ -10,6 +10,7 @@ export interface PageWords {
   readonly setUp: SetUpWords;
   readonly chapter: ChapterWords;
   readonly practice: PracticeWords;
+  readonly positions: Strings['finding']['known'];
   readonly search: SearchWords;
   readonly tree: TreeWords;
   readonly first: FirstWords;

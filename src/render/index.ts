@@ -33,6 +33,8 @@ export { numberedMove, sanText } from './notation.ts';
 export { addressInSite, pageMedium } from './page-medium.ts';
 export { freshParts, type PartMaker, type Parts } from './parts.ts';
 export { renderPattern } from './pattern.ts';
+export { patternPlaces } from './pattern-places.ts';
+export { placeInWords } from './places.ts';
 export { proseHandlers } from './prose.ts';
 export { referenceWords } from './reference-words.ts';
 export { resolve, resolveAll } from './resolve.ts';

@@ -13,6 +13,8 @@ export interface PatternSetting {
   readonly id: string;
   /** The chapter that the reader is in; absent on a page that is none. */
   readonly here?: string;
+  /** Whether its positions are shown beside it instead of in it. */
+  readonly placesApart?: boolean;
   /** Its text; absent where only the chapter shows it. */
   readonly text?: readonly ElementContent[];
 }
@@ -21,7 +23,7 @@ export interface PatternSetting {
 export function renderPattern(
   context: SharedContext,
   block: PatternBlock,
-  { id, here, text: words = [] }: PatternSetting,
+  { id, here, placesApart = false, text: words = [] }: PatternSetting,
 ): Element {
   const { strings } = context;
   const { placement, view, empty, matches, title } = block;
@@ -38,18 +40,22 @@ export function renderPattern(
     const own = matches.filter(({ reversed }) => reversed === isReversed);
     return { type: 'places', chapters: patternPlaces(context, own, here) };
   };
-  const count = counted(strings.patternCount, matches.length, strings.language);
   const isReversed = matches.some(({ reversed }) => reversed);
+  const places = [
+    element('p', { className: ['count'] }, [
+      counted(strings.patternCount, matches.length, strings.language),
+    ]),
+    placesOf(false),
+    ...(isReversed
+      ? [element('p', { className: ['count'] }, [strings.patternReversed]), placesOf(true)]
+      : []),
+  ];
   const figcaption = element('figcaption', {}, [
     element('p', { className: ['pattern-title'] }, [title]),
     ...(empty.length > 0 ? [element('p', { className: ['legend'] }, [strings.patternLegend])] : []),
     ...(words.length > 0 ? [element('p', { className: ['pattern-text'] }, words)] : []),
     ...whatHolds(context, block, here),
-    element('p', { className: ['count'] }, [count]),
-    placesOf(false),
-    ...(isReversed
-      ? [element('p', { className: ['count'] }, [strings.patternReversed]), placesOf(true)]
-      : []),
+    ...(placesApart ? [] : places),
   ]);
   const still = element('div', { className: ['still'] }, [board]);
   return element('figure', { className: ['pattern'], id }, [still, figcaption], {

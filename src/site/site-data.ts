@@ -2,6 +2,7 @@
  * What the pages show: plain data, rendered or checked before. The pages read nothing else, so what is
  * in here is all that a page depends on.
  */
+import type { Color, Square } from '../chess/index.ts';
 
 /** What every page of a course has: its head, its foot, and the way to the other pages. */
 export interface SiteFrame {
@@ -231,24 +232,38 @@ export interface Handout {
   }[];
 }
 
+/** A board with words, as pages with many positions show them. */
+export interface Plate {
+  /** The author's title. */
+  readonly title?: string;
+  /** Such as `after 7...Be7`. */
+  readonly words: string;
+  /** `in “The pawn on d5”`, where plates of several chapters stand together. */
+  readonly chapter?: string;
+  readonly href: string;
+  readonly view: Color;
+  /** Drawn; absent where the page has too many, and `late` is drawn in the browser. */
+  readonly board?: string;
+  readonly late?: {
+    /** The first field of the FEN. */
+    readonly placement: string;
+    readonly lastMove?: { readonly from: Square; readonly to: Square } | undefined;
+  };
+  /** What practice asks here: the key of the position that is asked, and the course's moves there. */
+  readonly asked?: { readonly key: string; readonly advice: readonly string[] };
+}
+
 export interface NamedPositions {
   readonly chapter: string;
+  /** Names the group on the page. */
+  readonly id: string;
   readonly page: string;
-  readonly entries: readonly {
-    readonly title?: string;
-    readonly href: string;
-    /** Such as `after 7...Be7`. */
-    readonly words: string;
-  }[];
+  readonly plates: readonly Plate[];
 }
 
 /** A position in which different orders of moves meet. */
 export interface Transposition {
-  /** The last move of the first way, `9.b3`. */
-  readonly move: string;
-  /** The author's title for it. */
-  readonly title?: string;
-  readonly href: string;
+  readonly plate: Plate;
   /** The last move that all ways share; absent where they part at the start. */
   readonly after?: string;
   readonly ways: readonly {
@@ -279,4 +294,17 @@ export interface PatternEntry {
   /** The chapter that it stands in, and where. */
   readonly chapter: string;
   readonly href: string;
+  /** `In 32 positions of the course`. */
+  readonly count: string;
+  readonly groups: readonly PatternGroup[];
+}
+
+/** Positions that have a pattern, those that follow one another in a line as one. */
+export interface PatternGroup {
+  /** `With colours reversed`. */
+  readonly lead?: string;
+  readonly shown: readonly Plate[];
+  readonly folded: readonly Plate[];
+  /** What unfolds them. */
+  readonly more?: string;
 }

@@ -11,9 +11,6 @@ export type Database = IDBPDatabase<Kept>;
 /** So long the page waits for a browser to open a database, in ms; what is answered must not hang on it. */
 const patience = 4000;
 
-/** The name of a course's database: for good, since readers' progress is kept under it. */
-export const databaseName = (course: string) => `practice:${course}`;
-
 /** An item as it was kept, by whatever edition of this page; nothing if it is none. */
 export function soundItem(kept: unknown): Item | undefined {
   return readItem(kept, { today: dayOf(Date.now()), latest: endOfDays })?.item;

@@ -1,4 +1,5 @@
-import { Connection, databaseName, isFull, soundItem } from './connection.ts';
+import { Connection, isFull, soundItem } from './connection.ts';
+import { databaseName } from './database-name.ts';
 import { forgottenAt, noteForgotten } from './forgotten.ts';
 import { credibleTime, type Item, keepLater, laterOf } from './item.ts';
 import { Retry } from './retry.ts';

@@ -1,5 +1,6 @@
 import { openDB } from 'idb';
-import { type Database, databaseName, type Kept, soundItem } from './connection.ts';
+import { type Database, type Kept, soundItem } from './connection.ts';
+import { databaseName } from './database-name.ts';
 import { credibleTime, type Item, keepLater } from './item.ts';
 import type { Progress } from './overview.ts';
 import type { PracticeCourse } from './practice-course.ts';

@@ -1,4 +1,4 @@
-import { databaseName } from './connection.ts';
+import { databaseName } from './database-name.ts';
 import type { Item } from './item.ts';
 import { KeptStore } from './kept-store.ts';
 

@@ -34,9 +34,9 @@ import { feedPath, makeFeed } from './feed.ts';
 import { keyPosition, workIn } from './first-page.ts';
 import { joinHandout } from './handout/handout.ts';
 import { hasTranspositions } from './has-transpositions.ts';
-import { namedPositions } from './named-positions.ts';
 import { renderNews } from './news.ts';
 import { patternEntries } from './pattern-entries.ts';
+import { positionsPage } from './positions-page.ts';
 import { signsLegend } from './signs/signs-legend.ts';
 import type { SiteContext } from './site-context.ts';
 import { type SitePlace, siteFrame } from './site-frame.ts';
@@ -130,8 +130,7 @@ export function renderSite(course: Course, place: SitePlace, given?: Parts): Ren
     // Also where no head leads to it: an old link may.
     page('positions', 'positions.html', () => ({
       ...inCourse,
-      positions: namedPositions(course, addresses),
-      transpositions: meetings(),
+      ...positionsPage(base, meetings()),
     })),
     page('signs', 'signs.html', () => ({
       ...inCourse,

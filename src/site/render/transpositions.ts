@@ -7,29 +7,47 @@ import {
   type Ways,
   waysOf,
 } from '../../lookup/index.ts';
+import { titlesByKey } from '../../render/index.ts';
 import type { Strings } from '../../strings/index.ts';
 import type { Transposition } from '../site-data.ts';
+import type { PlateMaker } from './plates.ts';
+import type { SiteContext } from './site-context.ts';
+
+/** A position in which different orders of moves meet. */
+export interface Meeting extends Omit<Transposition, 'plate'> {
+  readonly key: string;
+}
+
+/** Meetings with their boards, each at its first place in the course. */
+export function meetingPlates(
+  { course }: SiteContext,
+  meetings: readonly Meeting[],
+  { plate }: PlateMaker,
+): Transposition[] {
+  const titles = titlesByKey(course);
+  return meetings.flatMap(({ key, ...told }) => {
+    const [ref] = course.graph[key]?.at ?? [];
+    const made = ref && plate(ref, { title: titles.get(key), chapter: ref.chapter });
+    return made === undefined ? [] : [{ plate: made, ...told }];
+  });
+}
 
 /** The positions in which different orders of moves meet, in the order of the course. */
-export function transpositions(table: CourseTable, strings: Strings): Transposition[] {
+export function transpositions(table: CourseTable, strings: Strings): Meeting[] {
   const ways = waysOf(table);
   const { pieceLetters } = strings;
   const told = (position: number, place: TablePlace) => ({
     href: placeHref(table, position, place),
     chapter: table.chapters[place[0]]?.title ?? '',
   });
-  return table.positions.flatMap(({ at, title }, index): Transposition[] => {
-    const [first] = at;
-    const last = ways.last(index);
+  return table.positions.flatMap(({ key }, index): Meeting[] => {
     const lines = linesTo(table, ways, index);
-    if (lines.length < 2 || first === undefined || last === undefined) return [];
+    if (lines.length < 2) return [];
     const shared = sharedStart(lines);
     const [parting] = lines[0]?.slice(shared - 1, shared) ?? [];
     return [
       {
-        move: moveText(last, pieceLetters),
-        ...(title !== undefined && { title }),
-        href: placeHref(table, index, first),
+        key,
         ...(parting !== undefined && { after: moveText(parting, pieceLetters) }),
         ways: lines.flatMap((line) => {
           const [there] = line.at(-1)?.move.at ?? [];

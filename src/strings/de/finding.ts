@@ -120,7 +120,12 @@ export const finding: typeof english = {
   transpositions: 'Zugumstellungen',
   transpositionsLead:
     'Stellungen, die der Kurs in verschiedenen Zugfolgen erreicht, erzählt von da an, wo die Zugfolgen sich trennen.',
-  transpositionFrom: (move) => `Nach ${move}`,
+  waysHere: (count, after) => {
+    const ways = `${['Keine', 'Ein', 'Zwei', 'Drei', 'Vier', 'Fünf', 'Sechs'][count] ?? count} Wege führen hierher`;
+    return after === undefined ? `${ways}:` : `${ways}, aus der Stellung nach ${after}:`;
+  },
+  wayIn: (chapter) => `in „${chapter}“`,
+  known: { known: 'gewusst', back: 'kommt heute wieder', met: 'kennengelernt' },
 
   patternsTitle: 'Muster',
   patternsLead:

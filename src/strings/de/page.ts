@@ -16,9 +16,7 @@ export const page: typeof english = {
 
   contents: 'Inhalt',
   chapterNumber: (n) => `Kapitel ${n}`,
-  positions: 'Benannte Stellungen',
-  positionsLead:
-    'Alle Stellungen des Kurses, die einen Namen haben, in der Reihenfolge des Textes.',
+  positionsLead: 'Die Stellungen, die man kennen sollte, Kapitel für Kapitel.',
   noPositions: 'Keine Stellung dieses Kurses hat einen Namen.',
   previous: 'Zurück',
   next: 'Weiter',

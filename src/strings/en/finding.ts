@@ -119,7 +119,14 @@ export const finding = {
   transpositions: 'Transpositions',
   transpositionsLead:
     'Positions that the course reaches by different orders of moves, told from where the orders part.',
-  transpositionFrom: (move: string) => `After ${move}`,
+  /** Before a list of the ways to a position; `after` is the last move that they share. */
+  waysHere: (count: number, after?: string) => {
+    const ways = `${['No', 'One', 'Two', 'Three', 'Four', 'Five', 'Six'][count] ?? count} ways lead here`;
+    return after === undefined ? `${ways}:` : `${ways} from the position after ${after}:`;
+  },
+  wayIn: (chapter: string) => `in “${chapter}”`,
+  /** What the reader knows of a position, from practice. It travels to the browser as data. */
+  known: { known: 'known', back: 'comes back today', met: 'met' },
 
   patternsTitle: 'Patterns',
   patternsLead: 'The pawn structures and set-ups that the course names, and where they stand.',

@@ -14,8 +14,7 @@ export const page = {
 
   contents: 'Contents',
   chapterNumber: (n: number) => `Chapter ${n}`,
-  positions: 'Named positions',
-  positionsLead: 'Every position of the course that has a name, in the order of the text.',
+  positionsLead: 'The positions to know, chapter by chapter.',
   noPositions: 'No position of this course has been given a name.',
   previous: 'Previous',
   next: 'Next',

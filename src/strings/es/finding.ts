@@ -120,7 +120,12 @@ export const finding: typeof english = {
   transpositions: 'Transposiciones',
   transpositionsLead:
     'Posiciones a las que el curso llega por distintos órdenes de jugadas, contadas desde donde los órdenes se separan.',
-  transpositionFrom: (move) => `Tras ${move}`,
+  waysHere: (count, after) => {
+    const ways = `${['Ningún', 'Un', 'Dos', 'Tres', 'Cuatro', 'Cinco', 'Seis'][count] ?? count} caminos llevan aquí`;
+    return after === undefined ? `${ways}:` : `${ways} desde la posición tras ${after}:`;
+  },
+  wayIn: (chapter) => `en «${chapter}»`,
+  known: { known: 'sabida', back: 'vuelve hoy', met: 'vista' },
 
   patternsTitle: 'Patrones',
   patternsLead:

@@ -16,8 +16,7 @@ export const page: typeof english = {
 
   contents: 'Índice',
   chapterNumber: (n) => `Capítulo ${n}`,
-  positions: 'Posiciones con nombre',
-  positionsLead: 'Todas las posiciones del curso que tienen nombre, en el orden del texto.',
+  positionsLead: 'Las posiciones que conviene conocer, capítulo a capítulo.',
   noPositions: 'Ninguna posición de este curso tiene nombre.',
   previous: 'Anterior',
   next: 'Siguiente',
