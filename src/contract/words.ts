@@ -56,7 +56,7 @@ export interface MoveWords {
 
 export type SearchWords = Strings['finding']['search'] & PieceWords & Pick<Strings, 'toMove'>;
 
-export type TreeWords = Strings['finding']['tree'] & Pick<PieceWords, 'letters'>;
+export type TreeWords = Strings['finding']['tree'] & PieceWords;
 
 /** Of the first page. */
 export type FirstWords = BoardWords &

@@ -41,7 +41,7 @@ export function searchWords(strings: Strings): SearchWords {
 }
 
 export function treeWords(strings: Strings): TreeWords {
-  return { ...strings.finding.tree, letters: strings.pieceLetters };
+  return { ...strings.finding.tree, ...pieceWords(strings) };
 }
 
 export function firstWords(strings: Strings): FirstWords {

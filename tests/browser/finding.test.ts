@@ -63,9 +63,37 @@ describe('words', () => {
       await page.getByText('No chapter has “xylophone”.').waitFor();
       await page.fill('#page-words', 'queens gambit');
       await page.press('#page-words', 'Enter');
-      const named = page.locator('.found-list a', { hasText: 'after 2...e6' });
+      const named = page.locator('.found-list .plate', { hasText: 'after 2...e6' });
       await named.waitFor();
-      expect(await named.getAttribute('href')).toBe('isolated-pawn.html#queens-gambit');
+      const link = named.locator('a', { hasText: 'The Queen’s Gambit' });
+      expect(await link.getAttribute('href')).toBe('isolated-pawn.html#queens-gambit');
+      expect(await named.locator('svg .pieces use').count()).toBe(32);
+      // The author's own name for it is no word of the course.
+      await page.fill('#page-words', 'tabiya');
+      await page.press('#page-words', 'Enter');
+      await page.getByText('No chapter has “tabiya”.').waitFor();
+      expect(await page.locator('.found a').count()).toBe(0);
+    }));
+
+  test('as a whole phrase come first, each part with its board and one heading', () =>
+    on('search.html', async (page) => {
+      await page.fill('#page-words', 'isolated pawn');
+      await page.press('#page-words', 'Enter');
+      const parts = page.locator('.found-part');
+      await parts.first().waitFor();
+      expect(await status(page, '.for-words')).toContain('come first');
+      const inARow = /isolated\W+pawn/;
+      expect(await parts.first().locator('.excerpt').textContent()).toMatch(inARow);
+      expect(await parts.locator('svg').count()).toBeGreaterThan(2);
+      const headings = await page.locator('.found-list > li:has(ul) a').allTextContents();
+      expect(new Set(headings).size).toBe(headings.length);
+      await page.fill('#page-words', '"isolated pawn"');
+      await page.press('#page-words', 'Enter');
+      await expect
+        .poll(async () =>
+          (await parts.locator('.excerpt').allTextContents()).every((text) => inARow.test(text)),
+        )
+        .toBe(true);
     }));
 
   test('need the published site, which a page from a folder says; positions do not', async () => {
@@ -138,7 +166,8 @@ describe('a position', () => {
       expect(await page.locator('.found-list a').count()).toBe(20);
       await page.getByRole('button', { name: 'Show 20 more' }).click();
       expect(await page.locator('.found-list a').count()).toBe(40);
-      expect(await page.locator(':focus').textContent()).toMatch(/^after /);
+      const next = page.locator('.found-list > li').nth(20).locator('a');
+      expect(await next.evaluate((link) => link === document.activeElement)).toBe(true);
       await set('Black knight', 'a1');
       expect(await status(page, '.for-board')).toBe(
         'No position of the course has these pieces on these squares.',
@@ -173,29 +202,40 @@ describe('the tree', () => {
       expect(await first.evaluate((button) => button === document.activeElement)).toBe(true);
     }));
 
-  test('has every position once, and its moves lead to where they stand', () =>
+  test('has a board that follows by mouse and keys, and leads to where the position stands', () =>
+    on('tree.html', async (page) => {
+      const move = page.getByRole('button', { name: '2...e6', exact: true }).first();
+      await move.click();
+      const said = page.locator('.tree-said');
+      expect(await said.textContent()).toContain('2...e6The Queen’s Gambit');
+      const placed = () => page.locator('.tree-board use[data-square="e6"]').count();
+      expect(await placed()).toBe(1);
+      await page.keyboard.press('ArrowLeft');
+      expect(await said.textContent()).toMatch(/^2\.c4/);
+      expect(await placed()).toBe(0);
+      await page.keyboard.press('ArrowRight');
+      await page.keyboard.press('ArrowRight');
+      expect(await said.textContent()).toMatch(/^3\./);
+      await move.hover();
+      expect(await placed()).toBe(1);
+      // Nothing that the scripts make says a name of the author's.
+      expect(await page.locator('main').textContent()).not.toContain('queens-gambit');
+      // The way to the link is over other moves; what was chosen stays.
+      await move.click();
+      await said.locator('a', { hasText: 'The pawn on d5' }).click();
+      await page.waitForURL(/isolated-pawn\.html#queens-gambit$/);
+    }));
+
+  test('has every position once', () =>
     on('tree.html', async (page) => {
       await page.getByRole('button', { name: 'Unfold everything' }).click();
-      const { positions, hrefs, seen } = await page.evaluate(() => ({
+      const { positions, seen } = await page.evaluate(() => ({
         positions: globalThis.courseTable?.positions.length ?? 0,
-        hrefs: [...document.querySelectorAll('.tree-lines a.course-move')].map(
-          (link) => link.getAttribute('href') ?? '',
-        ),
         seen: [...document.querySelectorAll('[id^="position-"]')].map(({ id }) => id),
       }));
       const roots = await page.locator('.tree-lines[aria-label]').count();
       expect(new Set(seen).size).toBe(seen.length);
       expect(seen.length).toBe(positions - roots);
-      const pages = new Map<string, Set<string>>();
-      for (const name of new Set(hrefs.map((href) => href.replace(/#.*/, '')))) {
-        const html = await (await page.request.get(demo().address + name)).text();
-        pages.set(name, new Set([...html.matchAll(/ id="([^"]+)"/g)].map(([, id = '']) => id)));
-      }
-      const lost = hrefs.filter((href) => {
-        const [name = '', id = ''] = href.split('#');
-        return !pages.get(name)?.has(decodeURIComponent(id));
-      });
-      expect(lost).toEqual([]);
     }));
 
   test('tells where a line that meets another goes on, and leads there', () =>
@@ -217,6 +257,40 @@ describe('the tree', () => {
     }));
 });
 
+test('positions are boards, and say what the reader knows of each', () =>
+  on('positions.html', async (page) => {
+    const plates = page.locator('.plate');
+    expect(await plates.locator('svg .pieces').count()).toBe(await plates.count());
+    expect(await plates.first().locator('b').textContent()).toBe('The Queen’s Gambit');
+    expect(await page.locator('.known').count()).toBe(0);
+    await page.evaluate(async () => {
+      const plate = document.querySelector<HTMLElement>('.plate[data-asked]');
+      const name = `practice:${document.body.dataset.course}`;
+      const names = await indexedDB.databases();
+      if (names.some((each) => each.name === name)) throw new Error('the page made a database');
+      await new Promise<void>((resolve) => {
+        const opening = indexedDB.open(name, 1);
+        opening.onupgradeneeded = () => {
+          const items = opening.result.createObjectStore('items', { keyPath: 'key' });
+          const [advice] = (plate?.dataset.advice ?? '').split(' ');
+          items.put({ key: plate?.dataset.asked, advice, last: 20_000, due: 20_020 });
+        };
+        opening.onsuccess = () => {
+          opening.result.close();
+          resolve();
+        };
+      });
+    });
+    await page.reload();
+    const known = page.locator('.known').first();
+    await known.waitFor();
+    expect(await known.textContent()).toBe(' comes back today');
+    expect(await known.locator('.state-due').count()).toBe(1);
+    expect(await violations(page)).toEqual([]);
+    await page.goto(`${demo().address}patterns.html`);
+    expect(await violations(page)).toEqual([]);
+  }));
+
 test('without script the pages say what is missing, and link the chapters', async () => {
   const { page } = await openPage(demo().browser, { javaScriptEnabled: false });
   for (const name of ['search.html', 'tree.html']) {
@@ -232,7 +306,7 @@ test('axe-core finds nothing once something is found, unfolded, set up', async (
   for (const colorScheme of ['light', 'dark'] as const) {
     const { page } = await openPage(demo().browser, { colorScheme });
     await page.goto(`${demo().address}search.html#words=isolated`);
-    await page.locator('.found-list').waitFor();
+    await page.locator('.found-list').first().waitFor();
     await searchPosition(page, '1.d4 d5 2.c4 e6');
     await page.locator('.for-board summary').click();
     const found = await violations(page, { colorScheme });

@@ -7,10 +7,9 @@ import { type Answer, showAnswer } from './answer.ts';
 import { cappedList } from './capped-list.ts';
 import { chapterFound } from './chapter-found.ts';
 import { positionList } from './position-list.ts';
-import { searchIndex, WasmForbidden } from './word-index.ts';
+import { searchText, type TextFound } from './search-phrase.ts';
+import { WasmForbidden } from './word-index.ts';
 
-/** So many chapters are searched for their parts. */
-const chaptersRead = 30;
 const shownAtOnce = 10;
 
 /**
@@ -33,8 +32,8 @@ export function makeWordSearch(
       return showAnswer(section, { status: [words.fromFolder], found: named });
     }
     section.querySelector('.status')?.replaceChildren(words.searching);
-    const search = searchIndex(query, probe).then((results) =>
-      inText(results, query, named, words),
+    const search = searchText(query, probe).then((found) =>
+      inText(found, { query, named, table, words }),
     );
     const answer = await search.catch((error: unknown): Answer => {
       if (error instanceof WasmForbidden) return { status: [words.noWasm], found: named };
@@ -46,19 +45,23 @@ export function makeWordSearch(
   };
 }
 
-async function inText(
-  results: Awaited<ReturnType<typeof searchIndex>>,
-  query: string,
-  named: readonly Node[],
-  words: SearchWords,
-): Promise<Answer> {
-  const chapters = await Promise.all(results.slice(0, chaptersRead).map((result) => result.data()));
+interface Around {
+  readonly query: string;
+  readonly named: readonly Node[];
+  readonly table: CourseTable;
+  readonly words: SearchWords;
+}
+
+function inText(
+  { count, chapters, phraseFirst }: TextFound,
+  { query, named, table, words }: Around,
+): Answer {
   const status =
-    results.length === 0
-      ? fill(words.noWords, { words: query })
-      : counted(words.chaptersFound, results.length);
-  const list = cappedList(chapters, shownAtOnce, words.more, (chapter) =>
-    chapterFound(chapter, words),
+    count === 0
+      ? fill(words.noWords, { words: query.replaceAll('"', '') })
+      : counted(words.chaptersFound, count) + (phraseFirst ? ` ${words.phraseFirst}` : '');
+  const list = cappedList(chapters, { step: shownAtOnce, more: words.more }, (chapter) =>
+    chapterFound(chapter, table, words),
   );
   return { status: [status], found: [...named, ...(chapters.length > 0 ? list : [])] };
 }

@@ -23,6 +23,10 @@ export interface ChapterFound {
 
 export interface PartFound {
   readonly title: string;
+  /** Names it among the parts of all chapters. */
+  readonly url: string;
+  /** Its heading; absent above the first. */
+  readonly anchor?: { readonly id: string; readonly location: number };
   /** The text around the words as HTML, where they are in `<mark>`. */
   readonly excerpt: string;
   /** Where the words stand, counted in words of the chapter. */

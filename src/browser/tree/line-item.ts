@@ -2,9 +2,9 @@ import type { CourseTable } from '../../contract/course-table.ts';
 import { fill } from '../../contract/sentence.ts';
 import type { TreeWords } from '../../contract/words.ts';
 import { moveText, type Ways } from '../../lookup/index.ts';
-import { courseMove } from '../course-move.ts';
 import { element } from '../element.ts';
 import type { CourseLine } from './course-lines.ts';
+import { treeMove } from './tree-move.ts';
 
 /** A line as an item of the tree. */
 export interface LineItem {
@@ -29,12 +29,14 @@ export function makeLineItem(
   const text = element('span', { class: 'tree-text' });
   let interrupted = true;
   line.moves.forEach((step, index) => {
-    const parts = courseMove(table, step, words, !interrupted && step.color === 'black');
-    const [link] = parts;
+    const parts = treeMove(table, step, words, !interrupted && step.color === 'black');
+    const [button] = parts;
     const last = index === line.moves.length - 1;
-    if (link instanceof HTMLElement && !(last && line.meets)) link.id = idOfPosition(step.move.to);
+    if (button && !(last && line.meets)) button.id = idOfPosition(step.move.to);
+    // The arrows lead along a line, Tab from line to line.
+    if (button && index > 0) button.tabIndex = -1;
     text.append(...(index === 0 ? [] : [' ']), ...parts);
-    interrupted = parts.some((part) => part instanceof Element && part.matches('.move-kind'));
+    interrupted = parts.some((part) => part.matches('.move-kind'));
     const title = table.positions[step.move.to]?.title;
     if (title !== undefined) {
       text.append(' ', element('span', { class: 'position-title' }, title));

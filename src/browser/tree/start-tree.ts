@@ -2,12 +2,16 @@ import { initialPosition } from '../../chess/initial.ts';
 import type { CourseTable, TableMove } from '../../contract/course-table.ts';
 import { fill } from '../../contract/sentence.ts';
 import type { TreeWords } from '../../contract/words.ts';
-import { waysOf } from '../../lookup/index.ts';
+import { moveText, type Ways, waysOf } from '../../lookup/index.ts';
 import { wordsOf } from '../board/board-words.ts';
 import { element } from '../element.ts';
 import { lineFrom } from './course-lines.ts';
 import { idOfPosition, type LineItem, makeLineItem } from './line-item.ts';
+import { follow, makeTreeBoard } from './tree-board.ts';
 import { listenForFolds } from './tree-keys.ts';
+
+/** From this depth on all lists stand equally far in. */
+const mostDepth = 5;
 
 /** So many lines are shown at first, as far as the tree has so many. */
 const shownAtFirst = 14;
@@ -21,15 +25,16 @@ export function startTree(place: HTMLElement, table: CourseTable): void {
   /** The button behind which the moves from a position stand. */
   const foldOf = new Map<number, HTMLButtonElement>();
 
-  function grow(list: HTMLElement, from: number, moves: readonly TableMove[]): void {
-    for (const move of moves) {
+  function grow(list: HTMLElement, from: number, moves: readonly TableMove[], depth = 0): void {
+    for (const [index, move] of moves.entries()) {
       const line = lineFrom(table, ways, from, move);
       const item = makeLineItem(table, ways, line, words);
+      if (index > 0 && depth > 0) item.item.prepend(...leadOf(ways, from, depth, words));
       list.append(item.item);
       const { fold, list: onward } = item;
       if (fold === undefined || onward === undefined) continue;
       foldOf.set(line.end, fold);
-      items.set(fold, { item, grow: () => grow(onward, line.end, line.onward) });
+      items.set(fold, { item, grow: () => grow(onward, line.end, line.onward, depth + 1) });
     }
   }
 
@@ -59,12 +64,17 @@ export function startTree(place: HTMLElement, table: CourseTable): void {
     if (position !== undefined) reveal(Number(position));
   }
 
+  const body = element('div', { class: 'tree-body' });
+  const board = makeTreeBoard(table, ways, words);
+  place.append(body, board.panel);
+  const start = ways.roots[0] ?? 0;
+  board.show(start);
   for (const root of ways.roots) {
     const moves = table.positions[root]?.moves ?? [];
     if (moves.length === 0) continue;
-    if (ways.roots.length > 1) place.append(heading(table, root, words));
+    if (ways.roots.length > 1) body.append(heading(table, root, words));
     const list = element('ul', { class: 'tree-lines', role: 'list', 'aria-label': words.label });
-    place.append(list);
+    body.append(list);
     grow(list, root, moves);
   }
   // A Map goes on with what is added meanwhile: the tree unfolds in breadth.
@@ -82,9 +92,10 @@ export function startTree(place: HTMLElement, table: CourseTable): void {
   };
   const controls = element('p', { class: 'tree-controls' });
   controls.append(all(words.unfoldAll, false), all(words.foldAll, true));
-  place.querySelector('.tree-lines, h2')?.before(controls);
+  body.prepend(controls);
 
-  listenForFolds(place, setFolded);
+  listenForFolds(body, setFolded);
+  follow(body, board.show, start);
   place.addEventListener('click', (event) => {
     const link = event.target instanceof Element ? event.target.closest('a.tree-see') : null;
     const [, position] = /^#position-(\d+)$/.exec(link?.getAttribute('href') ?? '') ?? [];
@@ -95,6 +106,18 @@ export function startTree(place: HTMLElement, table: CourseTable): void {
   });
   addEventListener('popstate', revealAddress);
   revealAddress();
+}
+
+/** What a line goes on from: said where it comes behind other lines and stands no further out (`tree.css`). */
+function leadOf(ways: Ways, from: number, depth: number, words: TreeWords): HTMLElement[] {
+  const last = ways.last(from);
+  if (last === undefined) return [];
+  const lead = element(
+    'p',
+    { class: 'tree-lead', 'data-depth': String(Math.min(depth, mostDepth)) },
+    fill(words.after, { move: moveText(last, words.letters) }),
+  );
+  return [lead];
 }
 
 function heading({ positions, chapters }: CourseTable, root: number, words: TreeWords): Element {

@@ -41,6 +41,7 @@ export const finding: typeof english = {
     more: '{count} weitere zeigen',
 
     namesFound: 'Benannte Stellungen',
+    phraseFirst: 'Voran stehen die mit dem ganzen Wortlaut.',
     chaptersFound: { one: 'In einem Kapitel gefunden.', other: 'In {n} Kapiteln gefunden.' },
     noWords: 'In keinem Kapitel steht „{words}“.',
     moreInChapter: {
@@ -96,7 +97,8 @@ export const finding: typeof english = {
   treeLead:
     'Alle Varianten des Kurses vom ersten Zug an. Eine Variante läuft, bis der Kurs mehr als einen Zug kennt; aufgeklappt zeigt sie diese. Wo zwei Zugfolgen zusammenkommen, steht das Weitere einmal.',
   treeNoScript: 'Der Baum klappt mit JavaScript auf, und das ist ausgeschaltet.',
-  treeKeys: 'Tasten: Tab oder ↑ ↓ von Variante zu Variante, → klappt auf, ← klappt zu.',
+  treeKeys:
+    'Tasten: Tab oder ↑ ↓ von Zeile zu Zeile, ← → von Zug zu Zug; auf + und – klappt → auf und ← zu.',
   tree: {
     label: 'Die Varianten des Kurses',
     unfoldAll: 'Alles aufklappen',
@@ -104,7 +106,9 @@ export const finding: typeof english = {
     start: 'Von Anfang an',
     elsewhere: 'Von einer Stellung in „{chapter}“ an',
     ways: '{count} Fortsetzungen',
-    unfold: '{count} Fortsetzungen nach {move} aufklappen',
+    unfold: '{move}, {count} Fortsetzungen',
+    after: 'nach {move}:',
+    read: 'Lesen in „{chapter}“',
     see: 'geht weiter wie nach {move}',
     same: 'dieselbe Stellung wie nach {move}',
     sample: { advice: 'Fett', reply: 'Gerade', option: 'Kursiv' },

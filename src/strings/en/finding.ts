@@ -42,6 +42,7 @@ export const finding = {
     more: 'Show {count} more',
 
     namesFound: 'Named positions',
+    phraseFirst: 'Those with all of it in one phrase come first.',
     chaptersFound: { one: 'Found in one chapter.', other: 'Found in {n} chapters.' },
     noWords: 'No chapter has “{words}”.',
     moreInChapter: { one: 'and in one more place', other: 'and in {n} more places' },
@@ -95,7 +96,8 @@ export const finding = {
   treeLead:
     'Every line of the course from its first move. A line runs on to where the course knows more than one move; unfold it to see them. Where two orders of moves meet, the line is told once.',
   treeNoScript: 'The tree unfolds by JavaScript, which is switched off.',
-  treeKeys: 'Keys: Tab or ↑ ↓ from line to line, → unfolds, ← folds.',
+  treeKeys:
+    'Keys: Tab or ↑ ↓ from line to line, ← → from move to move; on + and –, → unfolds and ← folds.',
   tree: {
     label: 'The lines of the course',
     unfoldAll: 'Unfold everything',
@@ -103,7 +105,9 @@ export const finding = {
     start: 'From the start',
     elsewhere: 'From a position in “{chapter}”',
     ways: '{count} ways on',
-    unfold: 'Unfold {count} ways on after {move}',
+    unfold: '{move}, {count} ways on',
+    after: 'after {move}:',
+    read: 'Read it in “{chapter}”',
     see: 'goes on as after {move}',
     same: 'the same position as after {move}',
     sample: { advice: 'Bold', reply: 'Plain', option: 'Italic' },

@@ -41,6 +41,7 @@ export const finding: typeof english = {
     more: 'Mostrar {count} más',
 
     namesFound: 'Posiciones con nombre',
+    phraseFirst: 'Primero, las que tienen la frase entera.',
     chaptersFound: {
       one: 'Encontrado en un capítulo.',
       other: 'Encontrado en {n} capítulos.',
@@ -96,7 +97,8 @@ export const finding: typeof english = {
   treeLead:
     'Todas las líneas del curso desde la primera jugada. Una línea sigue hasta donde el curso conoce más de una jugada; desplegada, las muestra. Donde se juntan dos órdenes de jugadas, lo que sigue se cuenta una vez.',
   treeNoScript: 'El árbol se despliega con JavaScript, que está desactivado.',
-  treeKeys: 'Teclas: Tab o ↑ ↓ de línea a línea, → despliega, ← pliega.',
+  treeKeys:
+    'Teclas: Tab o ↑ ↓ de línea en línea, ← → de jugada en jugada; sobre + y –, → despliega y ← pliega.',
   tree: {
     label: 'Las líneas del curso',
     unfoldAll: 'Desplegar todo',
@@ -104,7 +106,9 @@ export const finding: typeof english = {
     start: 'Desde el comienzo',
     elsewhere: 'Desde una posición en «{chapter}»',
     ways: '{count} continuaciones',
-    unfold: 'Desplegar {count} continuaciones tras {move}',
+    unfold: '{move}, {count} continuaciones',
+    after: 'tras {move}:',
+    read: 'Leerlo en «{chapter}»',
     see: 'sigue como tras {move}',
     same: 'la misma posición que tras {move}',
     sample: { advice: 'Negrita', reply: 'Redonda', option: 'Cursiva' },
