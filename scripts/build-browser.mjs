@@ -31,6 +31,7 @@ const scripts = {
   practice: 'practice/main.ts',
   // For other sites: each course wraps it and gives it a name that stays.
   embed: 'embed/main.ts',
+  positions: 'positions.ts',
   search: 'search.ts',
   'wasm-probe': 'search/wasm-probe.ts',
   tree: 'tree.ts',
@@ -75,7 +76,7 @@ const sheets = {
   compare: ['site/styles/compare.css'],
   free: ['site/styles/free.css'],
   practice: ['site/styles/practice.css'],
-  finding: ['site/styles/finding.css', 'site/styles/tree.css'],
+  finding: ['site/styles/finding.css', 'site/styles/plates.css', 'site/styles/tree.css'],
 };
 /** What the first lines of a chapter are set in: pages ask for them ahead of the style sheet. */
 const firstFonts = [
