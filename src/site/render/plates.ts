@@ -22,7 +22,10 @@ interface PlateSaid {
  * @param drawn so many boards of the page stand in it; the rest is drawn when it comes into view, since a page
  * with a thousand boards is megabytes.
  */
-export function makePlates({ course, addresses, strings }: SiteContext, drawn: number): PlateMaker {
+export function makePlates(
+  { course, ask, addresses, strings }: SiteContext,
+  drawn: number,
+): PlateMaker {
   let left = drawn;
   return {
     plate(ref, { title, words, chapter }) {
@@ -34,7 +37,7 @@ export function makePlates({ course, addresses, strings }: SiteContext, drawn: n
       const isDrawn = left-- > 0;
       return {
         ...(title !== undefined && { title }),
-        words: words ?? positionInWords(course, ref, strings, chapter),
+        words: words ?? positionInWords(ask, ref, strings, chapter),
         href: addresses.href(ref),
         view,
         ...(isDrawn
