@@ -42,7 +42,8 @@ export function drawOnBoard(board: HTMLElement, { onDraw, onChoose }: DrawingEve
       if (!draws || !down.isPrimary || !inSquares(down.target)) return;
       down.stopPropagation();
       dragged = false;
-      const from = squareUnder(stand, down);
+      const svg = stand.querySelector('svg');
+      const from = svg === null ? undefined : squareUnder(svg, down);
       const end = new AbortController();
       const options = { signal: end.signal };
       addEventListener('pointercancel', () => end.abort(), options);
@@ -50,7 +51,7 @@ export function drawOnBoard(board: HTMLElement, { onDraw, onChoose }: DrawingEve
         'pointerup',
         (up) => {
           end.abort();
-          const to = squareUnder(stand, up);
+          const to = svg === null ? undefined : squareUnder(svg, up);
           if (from === undefined || to === undefined) return;
           // In the mode, a tap is a click: keys make one too.
           if (from === to && down.button === 0) return;
@@ -98,15 +99,13 @@ export function drawOnBoard(board: HTMLElement, { onDraw, onChoose }: DrawingEve
   };
 }
 
-/** The square of a board at a point of the window. */
+/** The square of a drawn board at a point of the window. */
 export function squareUnder(
-  stand: HTMLElement,
+  svg: SVGSVGElement,
   { clientX, clientY }: { readonly clientX: number; readonly clientY: number },
 ): Square | undefined {
-  const squares = stand.querySelector('.squares');
-  if (squares === null) return undefined;
-  const { left, top, width, height } = squares.getBoundingClientRect();
-  const view: Color = stand.querySelector('svg')?.dataset.view === 'black' ? 'black' : 'white';
-  const point = { x: ((clientX - left) / width) * 80, y: ((clientY - top) / height) * 80 };
-  return squareAt(point, view);
+  const toBoard = svg.getScreenCTM()?.inverse();
+  if (toBoard === undefined) return undefined;
+  const view: Color = svg.dataset.view === 'black' ? 'black' : 'white';
+  return squareAt(new DOMPoint(clientX, clientY).matrixTransform(toBoard), view);
 }

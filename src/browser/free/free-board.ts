@@ -89,19 +89,23 @@ export class FreeBoard {
   }
 
   /** Does what the reader did before there was anything to do it with. */
-  perform({ from, to }: Gesture): void {
-    const stand = this.#text.board.querySelector<HTMLElement>('.board-stand');
-    if (stand === null) return;
-    const [start, end] = [squareUnder(stand, from), squareUnder(stand, to)];
+  perform({ from, to, diagram }: Gesture): void {
+    const { board, spots, shown, go } = this.#text;
+    const svg = (diagram ?? board).querySelector<SVGSVGElement>('svg.board');
+    if (svg === null) return;
+    const [start, end] = [squareUnder(svg, from), squareUnder(svg, to)];
     if (start === undefined || end === undefined) return;
+    const spot = diagram && spots.get(diagram);
+    if (spot !== undefined && this.#player.isOwn) this.#player.leave();
+    if (spot !== undefined && shown() !== spot) go(spot);
     if (start === end) {
-      stand.querySelector<HTMLElement>(`.squares [data-square="${start}"]`)?.click();
+      board.querySelector<HTMLElement>(`.squares [data-square="${start}"]`)?.click();
       return;
     }
     const { position } = this.#player;
     const legal = position ? movesIn(position, this.#text.words) : [];
     const moves = legal.filter((each) => each.from === start && each.to === end);
-    if (moves.length > 0) this.#text.board.make(moves);
+    if (moves.length > 0) board.make(moves);
   }
 
   openTools(isOpen = true): void {
@@ -109,7 +113,7 @@ export class FreeBoard {
     this.#text.board.classList.toggle('own-open', isOpen);
     const button = this.#text.board.querySelector('.board-own');
     button?.setAttribute('aria-expanded', String(isOpen));
-    if (isOpen) this.#say(this.#given.words.ready);
+    if (isOpen) this.#text.board.say(this.#given.words.ready);
   }
 
   #listen(): void {

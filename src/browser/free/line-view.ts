@@ -4,6 +4,7 @@ import { fill } from '../../contract/sentence.ts';
 import type { ChapterWords, FreeWords } from '../../contract/words.ts';
 import { element, make, makeButton } from '../element.ts';
 import type { OwnLine } from './own-line.ts';
+import { nameOf } from './say-answer.ts';
 
 export interface LineEvents {
   /** With so many of its moves on the board. */
@@ -63,6 +64,9 @@ function moveButtons(
 ): (Node | string)[] {
   return namesOf(moves, page).flatMap((text, index) => {
     const button = makeButton(text, () => onGo(index + 1), 'own-move');
+    const move = moves[index];
+    // Among other buttons a move of Black's needs its number.
+    if (move !== undefined) button.setAttribute('aria-label', nameOf(move, page));
     if (index + 1 === at) button.setAttribute('aria-current', 'true');
     return index === 0 ? [button] : [' ', button];
   });

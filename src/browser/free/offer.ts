@@ -29,8 +29,9 @@ interface Point {
   readonly clientY: number;
 }
 
-/** A pointer went down on the board and was let go. */
+/** A pointer went down on the board, or on a diagram of the text, and was let go. */
 export interface Gesture {
+  readonly diagram?: Element | undefined;
   readonly from: Point;
   readonly to: Point;
 }
@@ -50,7 +51,7 @@ export type StartFree = (text: FreeText, early: EarlyActs) => (gesture: Gesture)
  * something of his own. What he does until it is there is done then.
  */
 export function offerFreePlay(text: FreeText): void {
-  const { board, words } = text;
+  const { article, board, words } = text;
   const stand = board.querySelector<HTMLElement>('.board-stand') ?? board;
   const gestures: Gesture[] = [];
   const waiting = new AbortController();
@@ -70,6 +71,7 @@ export function offerFreePlay(text: FreeText): void {
     freePlayReady,
     (ready) => {
       waiting.abort();
+      board.querySelector('.own-failed')?.remove();
       perform = (ready as CustomEvent<StartFree>).detail(text, { gestures, tools });
     },
     { once: true },
@@ -88,31 +90,57 @@ export function offerFreePlay(text: FreeText): void {
   stand.addEventListener('pointerover', (over) => over.pointerType === 'mouse' && load(), {
     signal,
   });
+  const follow = (from: PointerEvent, diagram?: Element) => {
+    load();
+    if (!from.isPrimary || from.button !== 0) return;
+    const end = new AbortController();
+    const over = { signal: end.signal };
+    addEventListener(
+      'pointerup',
+      (to) => {
+        end.abort();
+        perform({ from, to, diagram });
+      },
+      over,
+    );
+    addEventListener('pointercancel', () => end.abort(), over);
+  };
   stand.addEventListener(
     'pointerdown',
     (from) => {
-      load();
-      if (!from.isPrimary || from.button !== 0) return;
       // A finger on a piece is no swipe.
       if (from.target instanceof Element && from.target.closest('[data-square]')) {
         from.stopPropagation();
       }
-      const end = new AbortController();
-      const over = { signal: end.signal };
-      addEventListener(
-        'pointerup',
-        (to) => {
-          end.abort();
-          perform({ from, to });
-        },
-        over,
-      );
-      addEventListener('pointercancel', () => end.abort(), over);
+      follow(from);
     },
     { capture: true, signal },
   );
+  // A diagram is played on as the board beside it is, which shows what comes of it.
+  article.addEventListener('pointerdown', (from) => {
+    const diagram = diagramOf(from);
+    if (diagram !== null) follow(from, diagram);
+  });
+  for (const kind of ['click', 'dragstart'] as const) {
+    article.addEventListener(
+      kind,
+      (event) => {
+        // By the keys it stays the link that it may be.
+        if (diagramOf(event) === null || (event.detail === 0 && kind === 'click')) return;
+        event.preventDefault();
+        event.stopPropagation();
+      },
+      true,
+    );
+  }
   if (hasLineFor(location.href)) load();
   else if (hasOwn()) whenIdle(load);
+}
+
+/** The diagram whose board an event is for. */
+function diagramOf({ target }: Event): Element | null {
+  const drawing = target instanceof Element ? target.closest('svg.board') : null;
+  return drawing?.closest('.diagram[data-p]') ?? null;
 }
 
 /** Whether anything was kept for the reader, of whichever course. */

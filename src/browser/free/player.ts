@@ -1,9 +1,10 @@
+import { sanIn } from '../../chess/letters.ts';
 import { listMoves, playSan } from '../../chess/rules.ts';
 import type { PlayedMove, Position } from '../../chess/types.ts';
 import type { BoardMove, BoardState } from '../board/board-state.ts';
 import type { Glide } from '../board/draw-on.ts';
 import type { Spot } from '../spots.ts';
-import { caption, describe } from '../words.ts';
+import { caption, describe, spoken } from '../words.ts';
 import type { FreeText } from './offer.ts';
 import { goTo, lastMoveIn, type OwnLine, ownLineFrom, playIn, positionIn } from './own-line.ts';
 import { childWith, movesIn, positionOf } from './position-of.ts';
@@ -89,7 +90,6 @@ export class Player {
 
   play({ from, to, promotion }: BoardMove): void {
     const { position } = this;
-    const { board } = this.#text;
     if (position === undefined) return;
     const named = listMoves(position).find(
       (each) => each.from === from && each.to === to && each.promotion === promotion,
@@ -98,13 +98,13 @@ export class Player {
     if (move === undefined) return;
     const line = this.isOwn ? this.line : undefined;
     const isAtText = line === undefined || line.at === 0;
-    const spot = isAtText ? childWith(this.#text.shown(), move.after) : undefined;
+    const spot = isAtText ? childWith(this.#text.shown(), this.#text.spots, move.after) : undefined;
     if (spot !== undefined) this.#text.go(spot);
     else {
       if (line === undefined) this.base = this.#text.shown();
       this.line = playIn(line ?? ownLineFrom(position), move);
       this.#showLine({ from, to });
-      board.say(nameOf(move, this.#text.words));
+      this.#say(move);
     }
     this.#events.onPlayed(position, move, spot);
   }
@@ -124,7 +124,12 @@ export class Player {
     this.line = next;
     this.#showLine(on ?? (back && { from: back.to, to: back.from }));
     const last = lastMoveIn(next);
-    if (last !== undefined) this.#text.board.say(nameOf(last, this.#text.words));
+    if (last !== undefined) this.#say(last);
+  }
+
+  #say(move: PlayedMove): void {
+    const { words, board } = this.#text;
+    board.say(spoken({ move: { ...move, san: sanIn(words.letters, move.san) } }, words));
   }
 
   /** Back to the text. */

@@ -30,8 +30,19 @@ export function movesIn(position: Position, { letters }: ChapterWords): BoardMov
   }));
 }
 
-/** The place that the text goes on with, where it has the position that a move leads to. */
-export function childWith(spot: Spot, { key }: Position): Spot | undefined {
+/**
+ * The place that the text goes on with, where it has the move that leads to a position: in the same line, else
+ * wherever another line of the page has it from the same position.
+ */
+export function childWith(
+  spot: Spot,
+  spots: ReadonlyMap<Element, Spot>,
+  { key }: Position,
+): Spot | undefined {
   const address = positionAddress(key);
-  return spot.children.find((child) => child.address === address);
+  const isIt = (child: Spot) => child.address === address;
+  const here = spot.children.find(isIt);
+  if (here !== undefined) return here;
+  const from = spot.address;
+  return [...spots.values()].find((other) => isIt(other) && other.parent?.address === from);
 }

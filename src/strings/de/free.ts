@@ -29,7 +29,7 @@ export const free: typeof english = {
     notTheirs: 'Der Kurs behandelt {move} nicht.',
     related: 'Gegen {replies} spielt er {answer}.',
     treats: 'Er behandelt hier {replies}.',
-    beyond: 'Bis hierher reicht der Kurs nicht.',
+    beyond: 'Diese Stellung erreicht der Kurs nicht.',
 
     mate: 'Das ist matt.',
     stalemate: 'Das ist patt: remis.',

@@ -28,7 +28,7 @@ export const free = {
     notTheirs: 'The course does not treat {move}.',
     related: 'Against {replies} it plays {answer}.',
     treats: 'It treats {replies} here.',
-    beyond: 'The course does not come here.',
+    beyond: 'The course does not reach this position.',
 
     /** What the board says of a move. */
     mate: 'That is mate.',

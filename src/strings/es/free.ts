@@ -29,7 +29,7 @@ export const free: typeof english = {
     notTheirs: 'El curso no trata {move}.',
     related: 'Contra {replies} juega {answer}.',
     treats: 'Aquí trata {replies}.',
-    beyond: 'El curso no llega hasta aquí.',
+    beyond: 'El curso no llega a esta posición.',
 
     mate: 'Es mate.',
     stalemate: 'Es ahogado: tablas.',
