@@ -24,6 +24,8 @@ export interface DataAttributes {
     readonly finder?: string | undefined;
     /** Path of the script that makes exercises live. */
     readonly solver?: string | undefined;
+    /** Path of the script with the exercises of the course (`CourseExercises`). */
+    readonly exercises?: string | undefined;
     /** Path of the script that keeps how far the chapter was read. */
     readonly keep?: string | undefined;
     /** Path of the script that compares games beside the page. */

@@ -10,6 +10,7 @@ export {
   dataOf,
   dataProperties,
 } from './attributes.ts';
+export type * from './course-exercises.ts';
 export type * from './course-notes.ts';
 export * from './course-table.ts';
 export * from './exercise-results.ts';

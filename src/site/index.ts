@@ -17,6 +17,7 @@ import { NoWordIndex, type WordIndex } from './build/word-index.ts';
 import { mediaOf, refuseUnfit } from './media-of.ts';
 import { writeWorker } from './offline/write-worker.ts';
 import { pagePart } from './render/chapter-page.ts';
+import { exercisePart } from './render/course-exercises.ts';
 import { paperPart } from './render/handout/paper-part.ts';
 import { type RenderedSite, renderSite } from './render/site.ts';
 import type { Download } from './site-data.ts';
@@ -27,7 +28,7 @@ export { previewSite, type SitePreview } from './preview.ts';
 export { SiteError } from './site-error.ts';
 
 /** What a site is made of, chapter by chapter. */
-export const siteParts: readonly PartMaker<unknown>[] = [pagePart, paperPart];
+export const siteParts: readonly PartMaker<unknown>[] = [pagePart, paperPart, exercisePart];
 
 export interface SiteOptions {
   /** Folder that the site replaces: missing, empty, or an earlier build. Never one around the course. */

@@ -88,6 +88,8 @@ export interface PageData {
     TableScript & {
       /** Path of the script with what practice needs beside the table (`lookup/course-notes.ts`). */
       readonly notes: string;
+      /** Path of the script with the exercises of the course, where it has any. */
+      readonly exercises?: string | undefined;
     };
   readonly print: InCourse & { readonly handout: Handout };
   readonly search: InCourse & TableScript;

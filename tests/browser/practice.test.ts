@@ -92,7 +92,7 @@ test('a wrong move, a legal one, one that the course mentions, and one that it w
       expect(await region?.evaluate((element) => element.isConnected)).toBe(true);
       await type(page, 'Nf6');
       expect(await status(page)).toBe(
-        'Good too. Which one does the course advise?1...Nf6 is a good move, and the course mentions it.',
+        'Good too. Which one does the course advise?1...Nf6 is a good move, and the course mentions it.A comment on it.',
       );
       expect(await page.locator('.practice-said').textContent()).toBe('A comment on it.');
       await type(page, 'f6');
@@ -199,8 +199,16 @@ test('an address begins a session of a chapter, of a line, or of what games miss
     await page.getByRole('link', { name: 'White has other ideas' }).click();
     await expect.poll(() => about.textContent()).toBe('Practice: White has other ideas');
     expect(await page.locator('h1').textContent()).toMatch(/^Here Black plays \d+\.\.\./);
-    // What was not answered can be begun again; the overview is that of the whole course.
+    // After the moves come the exercises of their chapter, the whole answer of each to be played.
     await button(page, 'Stop here').click();
+    await button(page, /exercises? on it/).click();
+    const exercise = page.locator('.practice-exercise');
+    await exercise.locator('.squares').waitFor();
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('An exercise');
+    await button(page, 'Another exercise').click();
+    await exercise.locator('.squares').waitFor();
+    expect(await button(page, 'Another exercise').count()).toBe(0);
+    // What was not answered can be begun again; the overview is that of the whole course.
     await toOverview(page);
     expect(new URL(page.url()).hash).toBe('');
     expect(await page.locator('h1').textContent()).toBe('Practice');

@@ -16,6 +16,8 @@ export interface EndEvents {
   /** A session of what else there is today. */
   readonly onMore: (tasks: readonly Task[]) => void;
   readonly onBack: () => void;
+  /** The exercises of what was practised. */
+  readonly onExercises: () => void;
 }
 
 /** What came of a session: what was missed, why, and what one can do now. */
@@ -23,14 +25,14 @@ export interface EndView {
   readonly element: HTMLElement;
   start(): void;
   /** What could be asked next, and when the rest comes back: once all answers are written. */
-  show(more: readonly Task[], forecast: HTMLElement | undefined): void;
+  show(more: readonly Task[], exercises: number, forecast: HTMLElement | undefined): void;
 }
 
 export function makeEndView(
   session: Session,
   title: string | undefined,
   words: PracticeWords,
-  { onAgain, onMore, onBack }: EndEvents,
+  { onAgain, onMore, onBack, onExercises }: EndEvents,
 ): EndView {
   const { practice } = words;
   const { outcomes, tasks } = session;
@@ -57,13 +59,14 @@ export function makeEndView(
   );
   const again = missed.map(({ position }) => ({ position }));
 
-  function showActs(next: readonly Task[]): void {
+  function showActs(next: readonly Task[], exercises = 0): void {
     const held = acts.contains(document.activeElement);
     const buttons: HTMLElement[] = [];
     const add = (text: string, act: () => void) =>
       buttons.push(makeButton(text, act, buttons.length === 0 ? 'act' : ''));
     if (again.length > 0) add(counted(practice.again, again.length), () => onAgain(again));
     if (next.length > 0) add(counted(practice.more, next.length), () => onMore(next));
+    if (exercises > 0) add(counted(practice.toExercises, exercises), onExercises);
     add(buttons.length === 0 ? practice.back : practice.toOverview, onBack);
     acts.replaceChildren(...buttons);
     if (held) buttons[0]?.focus();
@@ -72,8 +75,8 @@ export function makeEndView(
   return {
     element: whole,
     start: () => heading.focus(),
-    show(next, forecast) {
-      showActs(next);
+    show(next, exercises, forecast) {
+      showActs(next, exercises);
       more.replaceChildren(...(forecast ? [forecast] : []));
     },
   };

@@ -1,6 +1,4 @@
 import { waysOf } from '../../lookup/index.ts';
-import { credibleTime } from './item.ts';
-import type { Progress } from './overview.ts';
 import type { CourseItem, PracticeCourse } from './practice-course.ts';
 
 const known = new WeakMap<PracticeCourse, ReadonlyMap<number, number>>();
@@ -29,36 +27,15 @@ function weigh(course: PracticeCourse): Map<number, number> {
 }
 
 /**
- * The order in which moves are taken into a session: first those of the chapter that was practised last, then those on
- * which more hangs, then as the course has them. `now` in ms since 1970.
+ * The order in which moves are taken into a session: first those of the chapters that were read or practised last, then
+ * those on which more hangs, then as the course has them.
  */
 export function byImportance(
   course: PracticeCourse,
-  progress: Progress,
-  now: number,
+  recent: ReadonlySet<number>,
 ): (a: CourseItem, b: CourseItem) => number {
   const weights = weightsOf(course);
-  const recent = lastChapters(course, progress, now);
   const rank = (item: CourseItem) => (item.chapters.some((chapter) => recent.has(chapter)) ? 0 : 1);
   const weight = ({ position }: CourseItem) => weights.get(position) ?? 0;
   return (a, b) => rank(a) - rank(b) || weight(b) - weight(a) || a.position - b.position;
-}
-
-/** The chapters of the answer that was given last. */
-function lastChapters(
-  course: PracticeCourse,
-  progress: Progress,
-  now: number,
-): ReadonlySet<number> {
-  let last = 0;
-  let chapters: readonly number[] = [];
-  for (const item of course.items) {
-    const kept = progress.get(item.key);
-    const at = kept === undefined ? 0 : credibleTime(kept, now);
-    if (at > last) {
-      last = at;
-      chapters = item.chapters;
-    }
-  }
-  return new Set(chapters);
 }

@@ -1,6 +1,7 @@
 import { byImportance } from './importance.ts';
 import type { Progress } from './overview.ts';
 import type { CourseItem, PracticeCourse } from './practice-course.ts';
+import { recentChapters } from './recent-chapters.ts';
 import type { Task } from './session.ts';
 import { isDue, standingOf } from './standing.ts';
 
@@ -30,7 +31,7 @@ export function planOf(
   progress: Progress,
   { today, now }: { readonly today: number; readonly now: number },
 ): Plan {
-  const ordered = items.toSorted(byImportance(course, progress, now));
+  const ordered = items.toSorted(byImportance(course, recentChapters(course, progress, now)));
   const due: Task[] = [];
   const unmet: Task[] = [];
   const ahead: Task[] = [];

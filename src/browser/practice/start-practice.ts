@@ -1,3 +1,4 @@
+import type { CourseExercise } from '../../contract/course-exercises.ts';
 import { readPracticeAim } from '../../contract/practice-address.ts';
 import type { PracticeWords } from '../../contract/words.ts';
 import { counted } from '../counted.ts';
@@ -9,6 +10,8 @@ import { answeredOn } from './answered-on.ts';
 import { chosenChapters, rememberChapters } from './chosen-chapters.ts';
 import { dayOf } from './day.ts';
 import { makeEndView } from './end-view.ts';
+import { makeExerciseView } from './exercise-view.ts';
+import { loadExercises, stillToFind } from './exercises.ts';
 import { forecastOf } from './forecast.ts';
 import { forecastTable } from './forecast-table.ts';
 import { leaveForecast } from './leave-forecast.ts';
@@ -36,6 +39,8 @@ export async function startPractice(
 }
 
 class Practice {
+  /** What the build has told of the page. */
+  readonly #place: HTMLElement;
   readonly #course: PracticeCourse;
   readonly #words: PracticeWords;
   readonly #store: Store;
@@ -50,6 +55,7 @@ class Practice {
   #named: Subject | undefined;
 
   constructor(place: HTMLElement, course: PracticeCourse, words: PracticeWords) {
+    this.#place = place.closest<HTMLElement>('[data-words]') ?? place;
     this.#course = course;
     this.#words = words;
     this.#notice = makeTroubleNotice(words.practice);
@@ -111,13 +117,38 @@ class Practice {
       onAgain: (tasks) => this.#begin(tasks),
       onMore: (tasks) => this.#begin(tasks),
       onBack: () => void this.#back(),
+      onExercises: () => void this.#ask(left),
     });
+    let left: readonly CourseExercise[] = [];
     this.#showIn('ended', end.element);
     end.start();
     const { plan, progress, today } = await this.#refresh();
     const coming = forecastOf(this.#subject.items, progress, today);
     const more = this.#named?.exact ? [] : plan.tasks;
-    end.show(more, forecastTable(coming, today, this.#words));
+    const all = await loadExercises(this.#place);
+    const chapters = new Set(
+      ended.met.flatMap((position) => this.#course.itemAt.get(position)?.chapters ?? []),
+    );
+    left = all === undefined ? [] : stillToFind(all, chapters, this.#course.table.course);
+    end.show(more, left.length, forecastTable(coming, today, this.#words));
+  }
+
+  /** The first of some exercises, and then the others. */
+  async #ask([exercise, ...others]: readonly CourseExercise[]): Promise<void> {
+    const all = globalThis.courseExercises;
+    if (exercise === undefined || all === undefined) return this.#back();
+    const title = this.#course.table.chapters[exercise.chapter]?.title ?? '';
+    const view = makeExerciseView(
+      exercise,
+      all,
+      { title, words: this.#words },
+      {
+        onNext: others.length > 0 ? () => void this.#ask(others) : undefined,
+        onEnd: () => void this.#back(),
+      },
+    );
+    this.#showIn('exercise', view.element);
+    await view.start();
   }
 
   async #back(): Promise<void> {
@@ -128,7 +159,7 @@ class Practice {
     this.#start.start();
   }
 
-  #showIn(stage: 'start' | 'playing' | 'ended', element: HTMLElement): void {
+  #showIn(stage: 'start' | 'playing' | 'ended' | 'exercise', element: HTMLElement): void {
     document.body.dataset.practice = stage;
     this.#stand.replaceChildren(element);
     scrollTo({ top: 0 });

@@ -5,6 +5,7 @@
  */
 import { createHash } from 'node:crypto';
 import {
+  type CourseExercises,
   type CourseNotes,
   type CourseTable,
   type FreePlay,
@@ -60,6 +61,16 @@ export function freePlayScript(free: FreePlay, { scripts, styles }: AssetPaths):
     `script.src=new URL('${script}',at);` +
     `script.onerror=()=>dispatchEvent(new Event('${freePlayFailed}'));document.head.append(link,script);`;
   return { path: freePlayLoader, content: `{${content}}\n` };
+}
+
+/** The exercises of a course, for practice, named by their content. */
+export function exercisesScript(exercises: CourseExercises): SiteFile {
+  const json = JSON.stringify(exercises);
+  const edition = createHash('sha256').update(json).digest('hex').slice(0, 12);
+  return {
+    path: `course-exercises.${edition}.js`,
+    content: `globalThis.courseExercises=JSON.parse(${JSON.stringify(json)});\n`,
+  };
 }
 
 /** What practice needs beside the table, named by its content. */

@@ -19,6 +19,7 @@ import type { ChapterHead, PageData, PageName, SiteFile, SiteFrame } from '../si
 import { appManifest } from '../web-app/app-manifest.ts';
 import { iconPath, tabIcon } from '../web-app/icons.ts';
 import { pagePart } from './chapter-page.ts';
+import { exerciseFiles } from './course-exercises.ts';
 import { makeCourseNotes } from './course-notes.ts';
 import { makeCourseTable } from './course-table.ts';
 import {
@@ -84,6 +85,7 @@ export function renderSite(course: Course, place: SitePlace, given?: Parts): Ren
   const courseTable = once(() => makeCourseTable(course, addresses));
   const table = once(() => tableScript(courseTable()));
   const notes = once(() => notesScript(makeCourseNotes(base, courseTable())));
+  const exercises = once(() => exerciseFiles(course, { addresses, parts, strings }));
   const freePlay = () => {
     const own = { course: courseId(course), words: strings.free };
     return freePlayScript(has.advice ? { ...own, notes: notes().path } : own, place.assets);
@@ -123,6 +125,7 @@ export function renderSite(course: Course, place: SitePlace, given?: Parts): Ren
       ...inCourse,
       table: table().path,
       notes: notes().path,
+      exercises: exercises()[0]?.path,
     })),
     ...(['compare', 'notes', 'search', 'tree'] as const).map((name) =>
       page(name, `${name}.html`, () => ({ ...inCourse, table: table().path })),
@@ -158,6 +161,7 @@ export function renderSite(course: Course, place: SitePlace, given?: Parts): Ren
   const files: FileGroup[] = [
     { beginning: 'course-table.', make: () => [table(), tableLoaderScript(table())] },
     { beginning: 'course-notes.', make: () => (has.advice ? [notes()] : []) },
+    { beginning: 'course-exercises.', make: exercises },
     { beginning: freePlayLoader, make: () => [freePlay()] },
     { beginning: feedPath, make: () => (frame.feed && site ? [makeFeed(base, site)] : []) },
     {
