@@ -26,6 +26,7 @@ const scripts = {
   settings: 'settings/main.ts',
   // Where a reader comes near an exercise.
   exercise: 'exercise/main.ts',
+  exercises: 'exercise/all-exercises.ts',
   compare: 'compare/main.ts',
   'compare-worker': 'compare/worker.ts',
   practice: 'practice/main.ts',
@@ -75,6 +76,7 @@ const sheets = {
   settings: ['site/styles/settings.css'],
   compare: ['site/styles/compare.css'],
   free: ['site/styles/free.css'],
+  exercises: ['site/styles/exercise-cards.css'],
   practice: ['site/styles/practice.css'],
   finding: ['site/styles/finding.css', 'site/styles/plates.css', 'site/styles/tree.css'],
 };

@@ -98,6 +98,8 @@ export interface DataAttributes {
     readonly asked?: string | undefined;
     readonly advice?: string | undefined;
   };
+  /** An exercise on the page of all: its `Position.key`. */
+  readonly card: { readonly key: string };
   /** A paragraph that speaks of a position: its id. */
   readonly text: { readonly at?: string | undefined };
 }

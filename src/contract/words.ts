@@ -16,6 +16,7 @@ export interface PageWords {
   readonly first: FirstWords;
   readonly compare: CompareWords;
   readonly embed: EmbedWords;
+  readonly exercises: Strings['exercises']['results'];
   readonly settings: SettingsWords;
   readonly notes: NotesWords;
 }

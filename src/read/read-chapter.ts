@@ -24,6 +24,7 @@ export const reservedIds: readonly string[] = [
   'boards',
   'changes',
   'compare',
+  'exercises',
   'files',
   'images',
   'index',
@@ -35,6 +36,7 @@ export const reservedIds: readonly string[] = [
   'practice',
   'print',
   'search',
+  'signs',
   'tree',
 ];
 

@@ -1,3 +1,4 @@
+import { exercisesPage } from '../contract/index.ts';
 import type { Strings } from '../strings/index.ts';
 import type { CoursePage } from './site-data.ts';
 
@@ -8,6 +9,7 @@ export interface CourseContents {
   /** Whether positions have names, or orders of moves meet. */
   readonly positions: boolean;
   readonly patterns: boolean;
+  readonly exercises: boolean;
   readonly news: boolean;
 }
 
@@ -16,6 +18,9 @@ export function coursePages(has: CourseContents, strings: Strings): CoursePage[]
   const { pageNames } = strings.finding;
   return [
     ...(has.advice ? [{ file: 'practice.html', title: strings.practicePage, inHead: true }] : []),
+    ...(has.exercises
+      ? [{ file: exercisesPage, title: strings.exercises.page, inHead: true }]
+      : []),
     { file: 'compare.html', title: pageNames.compare, inHead: true },
     { file: 'search.html', title: pageNames.search, inHead: true },
     { file: 'tree.html', title: pageNames.tree },

@@ -77,6 +77,7 @@ export interface PageData {
     readonly work: readonly ChapterWork[];
     readonly downloads: readonly Download[];
   };
+  readonly exercises: InCourse & { readonly exercises: readonly ChapterExercises[] };
   readonly missing: InCourse;
   readonly notes: InCourse & TableScript;
   readonly patterns: InCourse & { readonly patterns: readonly PatternEntry[] };
@@ -287,6 +288,21 @@ export interface SignsLegend {
   readonly states: readonly {
     readonly state: 'here' | 'right' | 'wrong' | 'due' | 'rest';
     readonly mark: string;
+  }[];
+}
+
+/** The exercises of a chapter, as the page of all exercises shows them. */
+export interface ChapterExercises {
+  readonly chapter: string;
+  readonly page: string;
+  readonly entries: readonly {
+    /** Such as `Exercise 3`. */
+    readonly title: string;
+    readonly href: string;
+    /** `Position.key` */
+    readonly key: string;
+    readonly board: string;
+    readonly ask: string;
   }[];
 }
 

@@ -1,5 +1,5 @@
 import { adviceOf } from '../../check/index.ts';
-import { freePlayLoader } from '../../contract/index.ts';
+import { exercisesPage, freePlayLoader } from '../../contract/index.ts';
 import { drawBoardInPage } from '../../draw/index.ts';
 import { type Chapter, type Course, courseId } from '../../model/index.ts';
 import {
@@ -31,6 +31,7 @@ import {
 } from './data-scripts.ts';
 import { makeEmbedPages, makeSnippets, scriptSnippet } from './embed-pages.ts';
 import { type Embed, findEmbeds } from './embeds.ts';
+import { exerciseEntries } from './exercise-entries.ts';
 import { feedPath, makeFeed } from './feed.ts';
 import { keyPosition, workIn } from './first-page.ts';
 import { joinHandout } from './handout/handout.ts';
@@ -97,6 +98,7 @@ export function renderSite(course: Course, place: SitePlace, given?: Parts): Ren
     advice: adviceOf(course).size > 0,
     positions: named.length > 0 || hasTranspositions(course, meetings),
     patterns: chapters.some(({ blocks }) => blocks.some(({ kind }) => kind === 'pattern')),
+    exercises: chapters.some(({ blocks }) => blocks.some(({ kind }) => kind === 'exercise')),
     news: news.length > 0,
   };
   const frame = siteFrame(course, place, has);
@@ -139,6 +141,10 @@ export function renderSite(course: Course, place: SitePlace, given?: Parts): Ren
       ...inCourse,
       legend: signsLegend(strings),
       downloads: place.downloads ?? [],
+    })),
+    ...onlyIf(has.exercises, 'exercises', exercisesPage, () => ({
+      ...inCourse,
+      exercises: exerciseEntries(course, addresses, strings),
     })),
     ...onlyIf(has.patterns, 'patterns', 'patterns.html', () => ({
       ...inCourse,

@@ -6,6 +6,7 @@ import { claims } from './claims.ts';
 import { compare } from './compare.ts';
 import { edition } from './edition.ts';
 import { embed } from './embed.ts';
+import { exercises } from './exercises.ts';
 import { finding } from './finding.ts';
 import { first } from './first.ts';
 import { free } from './free.ts';
@@ -26,6 +27,7 @@ export const de: Strings = {
   claims,
   compare,
   ...embed,
+  exercises,
   finding,
   first,
   ...free,

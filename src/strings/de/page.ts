@@ -96,7 +96,7 @@ export const page: typeof english = {
     again: 'Von vorn',
     look: 'Die Lösung suchen',
     right: 'Richtig.',
-    reply: 'Richtig. Es folgt {move}. Finde den nächsten Zug ({n} von {count}).',
+    reply: 'Richtig. Es folgt {move}. Finden Sie den nächsten Zug ({n} von {count}).',
     whole: 'Richtig. Das ist die ganze Lösung.',
     also: 'Auch gut, aber nicht die Lösung.',
     alsoReply: 'Auch gut, aber nicht die Lösung. Es folgt {move}. Weiter.',

@@ -1,0 +1,41 @@
+import { toString as plainText } from 'mdast-util-to-string';
+import { sideToMove } from '../../chess/index.ts';
+import { drawBoardInPage } from '../../draw/index.ts';
+import type { Course } from '../../model/index.ts';
+import { type Addresses, exerciseNumber, tidySpaces } from '../../render/index.ts';
+import type { Strings } from '../../strings/index.ts';
+import type { ChapterExercises } from '../site-data.ts';
+
+/** All exercises of the course, chapter by chapter. */
+export function exerciseEntries(
+  course: Course,
+  addresses: Addresses,
+  strings: Strings,
+): ChapterExercises[] {
+  return course.chapters.flatMap((chapter) => {
+    const entries = chapter.blocks.flatMap((block) => {
+      if (block.kind !== 'exercise' || block.position === undefined) return [];
+      const { position, view, lastMove } = block;
+      const turn = sideToMove(position);
+      const board = drawBoardInPage({
+        placement: position.fen,
+        view,
+        turn,
+        lastMove,
+        coordinates: false,
+      });
+      const ref = { chapter: chapter.file, block: block.key, node: 0 };
+      return [
+        {
+          title: strings.exerciseNumber(exerciseNumber(chapter, block)),
+          href: addresses.href(ref),
+          key: position.key,
+          board,
+          ask: `${plainText(tidySpaces(block.ask))} ${strings.toMove[turn]}.`,
+        },
+      ];
+    });
+    if (entries.length === 0) return [];
+    return [{ chapter: chapter.title, page: `${chapter.id}.html`, entries }];
+  });
+}
