@@ -147,15 +147,28 @@ test('for one player only the games with the side of the course count', async ()
   await page.goto(`${demo().address}compare.html`);
   const other = mine.replace('Marsh', 'x').replace('Quill, Tamsin', 'Marsh, Piet');
   await chooseAndWait(page, `${mine}\n${other}`);
-  expect(await page.getByRole('heading', { name: 'Where Black left the course' }).count()).toBe(1);
-  await page.getByRole('combobox', { name: 'Only games of' }).fill('marsh');
+  // Whose games these are is found; it can be changed.
+  const player = page.getByRole('combobox', { name: 'Only games of' });
+  expect(await player.inputValue()).toBe('Marsh, Piet');
+  expect(await page.locator('.player .hint').textContent()).toContain('stands in 2 of the 2 games');
   expect(await page.getByRole('heading', { name: 'Where you left the course' }).count()).toBe(1);
   expect(await figure(page, 'With the other side')).toBe('1');
   expect(await page.locator('.games-compared li').count()).toBe(1);
+  await player.fill('');
+  expect(await page.getByRole('heading', { name: 'Where Black left the course' }).count()).toBe(1);
+  await player.fill('marsh');
+  expect(await page.getByRole('heading', { name: 'Where you left the course' }).count()).toBe(1);
   await page.getByRole('combobox', { name: 'Only games of' }).fill('nobody at all');
   expect(await page.locator('.player .hint').textContent()).toBe(
     'No game has a player of this name.',
   );
+  await player.fill('marsh');
+  await page.getByRole('link', { name: 'Practise what your games missed' }).click();
+  await page.waitForURL('**/practice.html#missed');
+  const left = await page.evaluate(() => Object.entries(sessionStorage));
+  expect(left.filter(([key]) => key.endsWith(':missed'))).toEqual([
+    [expect.any(String), expect.stringMatching(/^\["[^"]+ b [^"]+"\]$/)],
+  ]);
   await page.context().close();
 });
 

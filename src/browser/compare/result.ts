@@ -1,14 +1,19 @@
 import type { CourseTable } from '../../contract/course-table.ts';
 import { fill } from '../../contract/sentence.ts';
 import { byPosition, type PositionRow } from '../../lookup/games/by-position.ts';
+import { findPlayer } from '../../lookup/games/find-player.ts';
 import type { ComparedGame } from '../../lookup/games/types.ts';
 import { withPlayer } from '../../lookup/games/with-player.ts';
-import { make, makeButton } from '../element.ts';
+import { element, make, makeButton } from '../element.ts';
 import type { Speech } from './compare-words.ts';
 import { type GameListContext, makeGameList } from './game-list.ts';
+import { byChapter, practiseMissed } from './missed.ts';
 import { placesOf } from './places.ts';
 import { makePlayerFilter } from './player-filter.ts';
-import { makePositionTable } from './position-table.ts';
+import { makePositionTable, type TableContext } from './position-table.ts';
+
+/** So many games stand one by one at once; more are folded. */
+const shortList = 10;
 
 /** What students want most comes first: where they themselves left. */
 const order = ['advised', 'aside', 'covered', 'known', 'ended'] as const;
@@ -29,12 +34,13 @@ export function makeResult(
     else body.replaceChildren(...sections(mine.games, mine.otherSide, name !== '', context));
     return found;
   };
-  show('');
+  const found = findPlayer(games);
+  show(found?.name ?? '');
   const heading = make('h2', '', words.result);
   heading.tabIndex = -1;
   return make('section', 'compare-result', [
     heading,
-    makePlayerFilter(games, table, speech, show),
+    makePlayerFilter(games, table, speech, found, show),
     body,
   ]);
 }
@@ -46,11 +52,12 @@ function sections(
   context: GameListContext,
 ): HTMLElement[] {
   const { table, speech, places } = context;
-  const { words } = speech;
+  const { words, figure } = speech;
   const rows = byPosition(table, games);
   const list = make('div', '');
   const listHeading = make('h3', '', words.list);
   listHeading.tabIndex = -1;
+  const listFold = element('details', {}, make('summary', '', listHeading), list);
   const counted = games.filter(({ kind }) => kind === 'met' || kind === 'apart');
   const showAll = () => {
     listHeading.textContent = words.list;
@@ -63,10 +70,12 @@ function sections(
       listHeading.focus();
     });
     list.replaceChildren(all, makeGameList(row.games, context));
+    listFold.open = true;
     listHeading.focus();
     listHeading.scrollIntoView({ block: 'start' });
   };
   showAll();
+  listFold.open = counted.length <= shortList;
   const asides = byPosition(table, games, ({ aside }) => aside);
   const titles = isOne ? { ...words, advised: words.advisedYou, aside: words.asideYou } : words;
   const tables = order.flatMap((leaving) => {
@@ -75,22 +84,46 @@ function sections(
     if (some.length === 0) return [];
     const side = by === undefined ? '' : speech.side(by);
     const title = fill(titles[leaving], { side });
+    const hint = make('p', 'hint', fill(words[`${leaving}Hint`], { side }));
+    const heading = make('h3', '', title);
+    const shown = { ...context, onGames };
+    if (leaving === 'advised' || leaving === 'aside') {
+      return [make('section', '', [heading, hint, ...chapterTables(some, shown, title)])];
+    }
+    // What others did is looked at by whoever wants to: the reader's own moves come first.
+    const count = make('span', 'hint', ` ${figure(some.length)}`);
     return [
-      make('section', '', [
-        make('h3', '', title),
-        make('p', 'hint', fill(words[`${leaving}Hint`], { side })),
-        makePositionTable(some, { ...context, onGames }, title),
+      make('details', '', [
+        make('summary', '', [heading, count]),
+        hint,
+        makePositionTable(some, shown, title),
       ]),
     ];
   });
   const isStill = tables.length === 0 && games.some(({ kind }) => kind === 'met');
+  const missed = [...rows.filter(({ leaving }) => leaving === 'advised'), ...asides];
   return [
     figures(games, otherSide, rows, speech),
+    ...(missed.length > 0 ? [practiseMissed(missed, table, speech)] : []),
     ...brokenGames(games, context),
     ...(isStill ? [make('p', '', words.noLeaving)] : tables),
     ...(tables.length > 0 ? [make('p', 'hint', words.lastKnown)] : []),
-    ...(counted.length > 0 ? [make('section', '', [listHeading, list])] : []),
+    ...(counted.length > 0 ? [listFold] : []),
   ];
+}
+
+/** Positions by the chapters that tell of them. */
+function chapterTables(
+  rows: readonly PositionRow[],
+  context: TableContext,
+  title: string,
+): HTMLElement[] {
+  const chapters = byChapter(rows, context.table);
+  if (chapters.length < 2) return [makePositionTable(rows, context, title)];
+  return chapters.flatMap((chapter) => [
+    make('h4', '', element('a', { href: chapter.page }, chapter.title)),
+    makePositionTable(chapter.rows, context, `${title}: ${chapter.title}`),
+  ]);
 }
 
 /** The sums; what does not occur is left out. */

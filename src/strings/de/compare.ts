@@ -38,6 +38,10 @@ export const compare: typeof english = {
   playerHint:
     'Ein Name oder ein Teil davon: Nur Partien zählen, in denen diese Person die Farbe des Kurses hatte ({side}).',
   playerHintBoth: 'Ein Name oder ein Teil davon.',
+  playerFound:
+    '{name} steht in {n} von {count} Partien: Nur diese zählen. Ändern Sie den Namen, oder leeren Sie das Feld für alle Partien.',
+  practise: 'Üben, was in Ihren Partien fehlte',
+  practiseCount: { one: '{n} Stellung', other: '{n} Stellungen' },
   nobody: 'Keine Partie nennt diesen Namen.',
 
   advisedYou: 'Wo Sie den Kurs verlassen haben',

@@ -38,6 +38,10 @@ export const compare: typeof english = {
   playerHint:
     'Escriba un nombre o una parte: solo cuentan las partidas en que esa persona llevó el bando del curso ({side}).',
   playerHintBoth: 'Escriba un nombre o una parte.',
+  playerFound:
+    '{name} figura en {n} de las {count} partidas: solo cuentan esas. Cambie el nombre, o vacíe el campo para todas las partidas.',
+  practise: 'Practicar lo que faltó en sus partidas',
+  practiseCount: { one: '{n} posición', other: '{n} posiciones' },
   nobody: 'Ninguna partida tiene un jugador con ese nombre.',
 
   advisedYou: 'Dónde se apartó usted del curso',
