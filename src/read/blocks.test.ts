@@ -146,6 +146,15 @@ describe('what could not mean anything is told', () => {
       exercise('answer: 1... e5\nwrong:\n  - 1... d5\n  - "{Words}"'),
       '"{Words}": No move stands under `wrong` here.',
     ],
+    [
+      exercise('answer: 2. Nf3\nbefore: 1... e5 2. Nc3'),
+      'Nc3: More than one move stands under `before` here.',
+    ],
+    [exercise('answer: 2. Nf3\nbefore: ""'), '"": No move stands under `before` here.'],
+    [
+      '```exercise after="1. e4" before="1... e5"\nask: Which?\nbefore: 1... e5\nanswer: 2. Nf3\n```',
+      'before: This exercise says twice which move comes before it.',
+    ],
     [pattern('white: d4 Nd4'), 'Nd4: Two pieces of this pattern stand on d4.'],
     [pattern('white: d4\nblack: [d4]'), 'd4: Two pieces of this pattern stand on d4.'],
     [pattern('white: d1 d4'), 'd1: No pawn can stand on d1.'],

@@ -290,3 +290,35 @@ test('a pawn on the last rank asks what it becomes', async () => {
     expect(await drawnOn(exercise, 'c8')).toBe('#piece-wr');
   }).finally(site.close);
 });
+
+test('the page of all exercises keeps results, and leads through what is not solved', () =>
+  onPage(demo().browser, async (page) => {
+    await page.goto(`${demo().address}exercises.html`);
+    const results = page.locator('.card-result');
+    const count = await results.count();
+    expect(count).toBeGreaterThan(5);
+    expect(await results.first().textContent()).toBe(' not solved yet');
+    await page.getByRole('link', { name: 'Begin', exact: true }).click();
+    await page.waitForURL('**/isolated-pawn.html#exercise-*');
+    const first = page.locator('.exercise').first();
+    await type(first, 'Nb4');
+    await type(first, 'a5');
+    await first.getByRole('link', { name: 'Next exercise' }).click();
+    const second = page.locator('.exercise').nth(1);
+    expect(new URL(page.url()).hash).toBe(`#${await second.getAttribute('id')}`);
+    // One hint after the other.
+    await second.getByText('Hint 1 of 3').click();
+    expect(await second.getByText('Hint 3 of 3').isVisible()).toBe(false);
+    await second.getByText('Hint 2 of 3').click();
+    expect(await second.getByText('Hint 3 of 3').isVisible()).toBe(true);
+    await type(second, 'Bxb2');
+    await type(second, 'Nc3');
+    expect(await verdict(second)).toBe('Right. That is the whole answer.');
+    await second.getByRole('link', { name: 'All exercises' }).click();
+    await expect.poll(() => results.nth(1).textContent()).toBe(' solved after tries or hints');
+    expect(await results.first().textContent()).toBe(' solved at once');
+    expect(await page.locator('.exercises-solved').textContent()).toBe(`2 of ${count} solved`);
+    const go = page.getByRole('link', { name: 'Go on with those not solved yet' });
+    const third = page.locator('.exercise-cards a').nth(2);
+    expect(await go.getAttribute('href')).toBe(await third.getAttribute('href'));
+  }));

@@ -153,15 +153,21 @@ test('long words, braces, a wrong move and a result that is none', async () => {
       '---\ntitle: One\n---\n',
       `${'a'.repeat(600)} and {so}\n`,
       `\`\`\`game\n[White "A"]\n[Site "${'xy '.repeat(150)}"]\n[Result "-"]\n\n1. e4 e5\n\`\`\`\n`,
+      '```exercise after="1. e4 e5 2. Nf3" before="2... Nc6"\nask: Develop.\nanswer: 3. Bb5\nhint: [One., Two.]\n```\n',
       '```exercise after=""\nask: Which move?\nanswer: e4\nwrong: f3 {It opens a diagonal.}\n```\n',
     ].join('\n'),
   );
   const text = makePgn(await load(folder));
   for (const line of text.split('\n')) expect(line.length).toBeLessThanOrEqual(255);
-  const [game, exercise] = parsePgn(text);
+  const [game, after, exercise] = parsePgn(text);
   expect(game?.headers.get('Result')).toBe('*');
   expect(game?.headers.get('Black')).toBe('?');
   expect(game?.comments?.join(' ')).toContain('and (so)');
+  // The move before the question comes first, and the question behind it.
+  const [first] = after?.moves.children ?? [];
+  expect(first?.data.san).toBe('Nc6');
+  expect(first?.data.comments?.join(' ')).toContain('Develop. Hint 1 of 2: One. Hint 2 of 2: Two.');
+  expect(first?.children.map(({ data }) => data.san)).toEqual(['Bb5']);
   expect(exercise?.moves.children.map(({ data }) => [data.san, data.nags ?? []])).toEqual([
     ['e4', []],
     ['f3', [2]],

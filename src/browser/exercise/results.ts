@@ -18,13 +18,27 @@ export function resultsOf(course: string): ExerciseResults {
   return readExerciseResults(parse(() => localStorage.getItem(exerciseResultsKey(course))));
 }
 
-/** Adds results to those that are kept, which may come from another tab meanwhile. */
-export function keepResults(course: string, results: ExerciseResults): void {
+/**
+ * Adds results to those that are kept, which may come from another tab meanwhile.
+ * @returns how many of them are new or better; none where the browser keeps nothing.
+ */
+export function keepResults(course: string, results: ExerciseResults): number {
+  const known = resultsOf(course);
+  const joined = joinExerciseResults(known, results);
   try {
-    const joined = joinExerciseResults(resultsOf(course), results);
     localStorage.setItem(exerciseResultsKey(course), JSON.stringify(joined));
   } catch {
-    // Where nothing may be kept, exercises are as new the next time.
+    return 0;
+  }
+  return Object.keys(results).filter((key) => joined[key]?.grade !== known[key]?.grade).length;
+}
+
+/** Forgets them; they are gone with the rest of what a reader has learnt. */
+export function forgetResults(course: string): void {
+  try {
+    localStorage.removeItem(exerciseResultsKey(course));
+  } catch {
+    // Nothing was kept either.
   }
 }
 

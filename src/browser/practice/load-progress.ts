@@ -1,6 +1,7 @@
 import { fill } from '../../contract/sentence.ts';
 import type { PracticeWords } from '../../contract/words.ts';
 import { counted } from '../counted.ts';
+import { keepResults } from '../exercise/results.ts';
 import { browserKeeper, openOwnStore } from '../free/own-store.ts';
 import { knownHere } from './known-elsewhere.ts';
 import type { PracticeCourse } from './practice-course.ts';
@@ -35,13 +36,17 @@ export async function loadProgress(
   const items = own ? read.items : knownHere(read.items, course);
   if (!own && items.length === 0) return fill(words.otherCourse, { title });
   const taken = await store.merge(items);
+  const solved = own ? keepResults(read.course, read.exercises) : 0;
   const notes = own ? openOwnStore(read.course, browserKeeper()).take(read.notes) : 0;
-  const withNotes = notes === 0 ? '' : ` ${counted(words.takenNotes, notes)}`;
-  if (taken.size === 0) return withNotes === '' ? words.notTaken : withNotes.trim();
+  const beside = [
+    notes === 0 ? '' : ` ${counted(words.takenNotes, notes)}`,
+    solved === 0 ? '' : ` ${counted(words.takenExercises, solved)}`,
+  ].join('');
+  if (taken.size === 0) return beside === '' ? words.notTaken : beside.trim();
   const mended = [...taken].filter((key) => read.mended.has(key)).length;
   const said = own
     ? counted(words.taken, taken.size)
     : fill(counted(words.takenOther, taken.size), { title });
   const corrected = mended === 0 ? '' : ` ${counted(words.mended, mended)}`;
-  return said + corrected + withNotes;
+  return said + corrected + beside;
 }

@@ -8,7 +8,7 @@ const now = Date.UTC(2026, 2, 10);
 const items = course.items.map((item) => answered(undefined, item, 'known', now));
 const text = makeProgressFile(course.table, items, now);
 
-const head = { course: 'small', title: 'Small' };
+const head = { course: 'small', title: 'Small', exercises: {} };
 
 test('what was saved is read again', () => {
   expect(readProgressFile(text, now)).toEqual({ ...head, items, notes: [], mended: new Set() });
@@ -37,6 +37,14 @@ test('notes go along, and those that are none are left out', () => {
   });
   const spoilt = saved.replace('"changed"', '"when"');
   expect(readProgressFile(spoilt, now)).toEqual({ ...head, items, notes: [], mended: new Set() });
+});
+
+test('results of exercises go along', () => {
+  const exercises = { 'k w - -': { grade: 'once', day: '2026-03-09' } } as const;
+  const saved = makeProgressFile(course.table, items, now, [], exercises);
+  expect(readProgressFile(saved, now)).toMatchObject({ items, exercises });
+  const spoilt = saved.replace('"once"', '"won"');
+  expect(readProgressFile(spoilt, now)).toMatchObject({ items, exercises: {} });
 });
 
 describe('nothing is taken from a file', () => {

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { type ExerciseResults, readExerciseResults } from '../../contract/exercise-results.ts';
 import { type OwnEntry, readOwnEntry } from '../free/own-entry.ts';
 import { dayOf } from './day.ts';
 import type { Item } from './item.ts';
@@ -18,6 +19,8 @@ const schema = z.object({
   items: z.optional(z.unknown()),
   /** What the reader has kept at positions; files before had none. */
   notes: z.optional(z.unknown()),
+  /** Results of exercises; files before had none. */
+  exercises: z.optional(z.unknown()),
 });
 
 export interface ProgressCourse {
@@ -26,18 +29,23 @@ export interface ProgressCourse {
   readonly edition: string;
 }
 
-/** Progress, and what the reader has kept at positions, as the text of a file. `now` in ms since 1970. */
+/** Progress, results of exercises, and what the reader has kept at positions, as the text of a file. `now` in ms since 1970. */
 export function makeProgressFile(
   { course, title, edition }: ProgressCourse,
   items: Iterable<Item>,
   now: number,
   notes: Iterable<OwnEntry> = [],
+  exercises: ExerciseResults = {},
 ): string {
   const all = [...items];
   const kept = [...notes];
   const saved = new Date(now).toISOString();
   const head = { format, version, course, title, edition, saved, count: all.length };
-  return `${JSON.stringify({ ...head, items: all, ...(kept.length > 0 && { notes: kept }) }, null, 1)}\n`;
+  const beside = {
+    ...(kept.length > 0 && { notes: kept }),
+    ...(Object.keys(exercises).length > 0 && { exercises }),
+  };
+  return `${JSON.stringify({ ...head, items: all, ...beside }, null, 1)}\n`;
 }
 
 /** What a file held, or why it is not taken. */
@@ -49,6 +57,7 @@ export type ProgressRead =
       readonly items: readonly Item[];
       /** Those that are sound. */
       readonly notes: readonly OwnEntry[];
+      readonly exercises: ExerciseResults;
       /** Keys of those that had a date, or another number, that cannot be. */
       readonly mended: ReadonlySet<string>;
     }
@@ -74,6 +83,7 @@ export function readProgressFile(text: string, now: number): ProgressRead {
     title: file.title,
     items: sound.map(({ item }) => item),
     notes: Array.isArray(file.notes) ? file.notes.flatMap((note) => readOwnEntry(note) ?? []) : [],
+    exercises: readExerciseResults(file.exercises),
     mended: new Set(sound.filter(({ mended }) => mended).map(({ item }) => item.key)),
   };
 }

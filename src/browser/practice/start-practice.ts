@@ -3,6 +3,7 @@ import { readPracticeAim } from '../../contract/practice-address.ts';
 import type { PracticeWords } from '../../contract/words.ts';
 import { counted } from '../counted.ts';
 import { make } from '../element.ts';
+import { forgetResults, resultsOf } from '../exercise/results.ts';
 import { browserKeeper, openOwnStore } from '../free/own-store.ts';
 import { adoptKnown } from './adopt-known.ts';
 import { type Subject, subjectOf } from './aim.ts';
@@ -173,7 +174,8 @@ class Practice {
   async #save(): Promise<void> {
     const { table } = this.#course;
     const notes = openOwnStore(table.course, browserKeeper()).entries.values();
-    const text = makeProgressFile(table, (await this.#store.all()).values(), Date.now(), notes);
+    const items = (await this.#store.all()).values();
+    const text = makeProgressFile(table, items, Date.now(), notes, resultsOf(table.course));
     saveFile(`${table.course}-practice.json`, text);
   }
 
@@ -185,7 +187,10 @@ class Practice {
 
   async #forget(): Promise<string> {
     const isForgotten = await this.#store.forget();
-    if (isForgotten) this.#start.say('');
+    if (isForgotten) {
+      forgetResults(this.#course.table.course);
+      this.#start.say('');
+    }
     await this.#refresh();
     const { forgotten, notForgotten } = this.#words.practice;
     return isForgotten ? forgotten : notForgotten;

@@ -14,7 +14,7 @@ export const exercises: typeof english = {
     solved: '{n} von {count} gelöst',
     grades: {
       once: 'auf Anhieb gelöst',
-      tries: 'nach anderen Zügen gelöst',
+      tries: 'nach Versuchen oder Hinweisen gelöst',
       shown: 'Lösung gezeigt',
       none: 'noch nicht gelöst',
     },

@@ -89,6 +89,10 @@ export const practice: typeof english = {
       one: 'Gelesen: Ein Zug wurde aus der Datei übernommen.',
       other: 'Gelesen: {n} Züge wurden aus der Datei übernommen.',
     },
+    takenExercises: {
+      one: '{n} Ergebnis einer Aufgabe kam dazu.',
+      other: '{n} Ergebnisse von Aufgaben kamen dazu.',
+    },
     takenNotes: {
       one: 'Mit ihr kam eine Notiz.',
       other: 'Mit ihr kamen {n} Notizen.',

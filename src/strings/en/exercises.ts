@@ -12,7 +12,7 @@ export const exercises = {
     solved: '{n} of {count} solved',
     grades: {
       once: 'solved at once',
-      tries: 'solved after other moves',
+      tries: 'solved after tries or hints',
       shown: 'the answer was shown',
       none: 'not solved yet',
     },

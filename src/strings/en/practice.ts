@@ -85,6 +85,10 @@ export const practice = {
       one: 'Read: one move was taken from the file.',
       other: 'Read: {n} moves were taken from the file.',
     },
+    takenExercises: {
+      one: '{n} result of an exercise came along.',
+      other: '{n} results of exercises came along.',
+    },
     takenNotes: {
       one: 'A note came with it.',
       other: '{n} notes came with it.',

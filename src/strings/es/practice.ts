@@ -86,6 +86,10 @@ export const practice: typeof english = {
       one: 'Leído: se tomó una jugada del archivo.',
       other: 'Leído: se tomaron {n} jugadas del archivo.',
     },
+    takenExercises: {
+      one: 'Se ha añadido {n} resultado de ejercicios.',
+      other: 'Se han añadido {n} resultados de ejercicios.',
+    },
     takenNotes: {
       one: 'Con él vino una nota.',
       other: 'Con él vinieron {n} notas.',
