@@ -11,7 +11,7 @@ export interface CardWords {
   readonly below: string;
 }
 
-const { ink } = palettes.light;
+const { coordinate: quiet } = palettes.cloth;
 
 /** The part of the height that the title may take. */
 const titlePart = 0.55;
@@ -45,7 +45,7 @@ export async function layOutCard(words: CardWords, language: string, box: Box): 
 
 const rulesSvg = [
   `<svg xmlns="http://www.w3.org/2000/svg" width="${rules.width}" height="12">`,
-  `<path fill="${ink}" d="M0 0h${rules.width}v${rules.thick}h-${rules.width}z`,
+  `<path fill="${quiet}" d="M0 0h${rules.width}v${rules.thick}h-${rules.width}z`,
   `M0 ${rules.thick + rules.gap}h${rules.width}v${rules.thin}h-${rules.width}z"/></svg>`,
 ].join('');
 
@@ -65,7 +65,7 @@ async function setLine(text: string, style: LineStyle): Promise<SetLine> {
   const known = keptLines.get(key);
   if (known) return known;
   const { width, language, isItalic } = style;
-  const font = { fontSize: lineSize, lineHeight: 1.3, lineClamp: 2, color: ink };
+  const font = { fontSize: lineSize, lineHeight: 1.3, lineClamp: 2, color: quiet };
   const slope = isItalic ? { fontStyle: 'italic' } : {};
   const names = { id: 'lines', lang: language };
   const line = await setLines(

@@ -15,7 +15,7 @@ interface Title {
   readonly size: number;
 }
 
-const { ink } = palettes.light;
+const { ink } = palettes.cloth;
 
 /** The first size at which the title fits is taken. */
 const titleSizes = [74, 66, 58, 51, 45, 40, 35];

@@ -8,20 +8,21 @@ import { showable } from './showable.ts';
 
 const position = { placement: '8/8/8/3k4/8/3K4/8/8', view: 'white' } as const;
 
-/** The lowest and rightmost dark pixels right of the board, or zeros. */
+/** The lowest and rightmost pixels of words right of the board, which are light on the cloth, or zeros. */
 function inkOfText(png: Uint8Array) {
   const { data, width, height } = PNG.sync.read(Buffer.from(png));
-  let [right, bottom, dark] = [0, 0, 0];
+  let [right, bottom, inked] = [0, 0, 0];
   for (let y = 0; y < height; y += 1) {
     for (let x = 600; x < width; x += 1) {
-      if ((data[(y * width + x) * 4] ?? 255) < 128) {
-        dark += 1;
+      // Green: the cloth has little of it, words have much.
+      if ((data[(y * width + x) * 4 + 1] ?? 0) > 128) {
+        inked += 1;
         right = Math.max(right, x);
         bottom = Math.max(bottom, y);
       }
     }
   }
-  return { width, height, right, bottom, dark };
+  return { width, height, right, bottom, inked };
 }
 
 test.each([
@@ -36,7 +37,7 @@ test.each([
   const ink = inkOfText(await makeCard(card, (message) => losses.push(message)));
   expect(losses).toEqual([]);
   expect([ink.width, ink.height]).toEqual([1200, 630]);
-  expect(ink.dark).toBeGreaterThan(2000);
+  expect(ink.inked).toBeGreaterThan(2000);
   expect(ink.right).toBeLessThan(1200 - 40);
   expect(ink.bottom).toBeLessThan(630 - 40);
 });
@@ -46,29 +47,33 @@ test('a card cut to fit keeps as many words as fit, and letters where not even o
     inkOfText(await makeCard({ course: 'A course', chapter, ...position }));
   const many = await inkOf('what happens when Black keeps the tension '.repeat(50));
   const one = await inkOf('Zugzwang'.repeat(100));
-  for (const { bottom, dark } of [many, one]) {
+  for (const { bottom, inked } of [many, one]) {
     expect(bottom).toBeGreaterThan(350);
     expect(bottom).toBeLessThan(630 - 40);
-    expect(dark).toBeGreaterThan(10_000);
+    expect(inked).toBeGreaterThan(10_000);
   }
 });
 
 test('descenders that leave the last line are whole', async () => {
   /** The last row that has ink from a column on. */
-  const lastRow = (png: Uint8Array, from: number) => {
+  const lastRow = (png: Uint8Array, from: number, isInked: (green: number) => boolean) => {
     const { data, width, height } = PNG.sync.read(Buffer.from(png));
     const isInk = (y: number) =>
-      Array.from({ length: 200 }, (_, i) => data[(y * width + from + i) * 4] ?? 255).some(
-        (red) => red < 128,
+      Array.from({ length: 200 }, (_, i) => data[(y * width + from + i) * 4 + 1] ?? 255).some(
+        isInked,
       );
     return Math.max(...Array.from({ length: height }, (_, y) => y).filter(isInk));
   };
   // Right of the rules below the title.
   const onCard = async (chapter: string) =>
-    lastRow(await makeCard({ course: '', chapter, ...position }), 760);
+    lastRow(await makeCard({ course: '', chapter, ...position }), 760, (green) => green > 128);
   const alone = async (text: string) => {
     const style = { fontSize: 74, fontWeight: 600, padding: '60px 0', letterSpacing: 74 * -0.012 };
-    return lastRow(makePng((await setText(textBox(style, text), 600, 300)).svg, { width: 600 }), 0);
+    return lastRow(
+      makePng((await setText(textBox(style, text), 600, 300)).svg, { width: 600 }),
+      0,
+      (green) => green < 128,
+    );
   };
   const [low, deep] = ['xxxxxxxxx', 'ppppppppp'];
   expect((await onCard(deep)) - (await onCard(low))).toBe((await alone(deep)) - (await alone(low)));

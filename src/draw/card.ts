@@ -31,7 +31,7 @@ const margin = 52;
 const format = { ...cardSize, level: 6 };
 
 /** Raised when the same card would be laid out in another way, so that caches are re-made. */
-const layoutVersion = 2;
+const layoutVersion = 3;
 
 /**
  * A card for `makePngs`. To set its words takes as long as to draw a board, so it is laid out only
@@ -78,7 +78,7 @@ async function composeCard(
   const x = alone ? Math.floor((width - pastedSize) / 2) : margin - 6;
   return {
     ...cardSize,
-    ground: palettes.light.sheet,
+    ground: palettes.cloth.sheet,
     board: { placement, view, x, y: margin },
     words: alone ? [] : await layOutCard(words, language, wordsBox(x + pastedSize)),
   };

@@ -70,7 +70,7 @@ export function drawCollage({ width, height, ground, board, words }: Collage): s
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}">`,
     `<rect width="${width}" height="${height}" fill="${ground}"/>`,
-    place(drawBoard({ ...board, size: pastedSize }), board),
+    place(drawBoard({ ...board, size: pastedSize, theme: 'cloth' }), board),
     ...words.map((each) => place(each.svg, each)),
     '</svg>',
   ].join('');

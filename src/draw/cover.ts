@@ -12,7 +12,7 @@ const margin = 72;
 const boardSide = width - 2 * margin + 24;
 
 /** Raised when the same cover would be laid out in another way, so that caches are re-made. */
-const layoutVersion = 1;
+const layoutVersion = 2;
 
 /** A cover for `makePngs`; it is laid out only where the cache has no image of it. */
 export function coverJob(cover: Omit<Card, 'chapter'>): PngJob {
@@ -40,10 +40,10 @@ export async function drawCover({
   const box = { x: margin, y: margin, width: width - 2 * margin, height: boardY - margin - 24 };
   const words = title || below ? await layOutCard({ above: '', title, below }, language, box) : [];
   const placed = words.map(({ svg, x, y }) => svg.replace('<svg ', `<svg x="${x}" y="${y}" `));
-  const board = drawBoard({ placement, view, size: boardSide }).replace(
+  const board = drawBoard({ placement, view, size: boardSide, theme: 'cloth' }).replace(
     '<svg ',
     `<svg x="${margin - 12}" y="${boardY}" `,
   );
-  const sheet = `<rect width="${width}" height="${height}" fill="${palettes.light.sheet}"/>`;
+  const sheet = `<rect width="${width}" height="${height}" fill="${palettes.cloth.sheet}"/>`;
   return `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}">${sheet}${board}${placed.join('')}</svg>`;
 }

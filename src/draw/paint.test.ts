@@ -1,5 +1,6 @@
+import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { type Ink, palettes, type Theme, themes } from './paint.ts';
+import { clothInTheDark, type Ink, palettes, type Theme, themes } from './paint.ts';
 
 type Triple = readonly [number, number, number];
 
@@ -26,7 +27,7 @@ function contrast(theme: Theme, one: Ink, other: Ink): number {
 }
 
 /** WCAG 2.2, success criterion 1.4.11: graphics 3 to 1; 1.4.3: text 4.5 to 1. */
-test.each(themes)('the inks of the theme %s stand out', (theme) => {
+test.each([...themes, 'cloth'] as const)('the inks of the theme %s stand out', (theme) => {
   for (const ink of ['plan', 'threat', 'guard', 'mark', 'last-move'] as const) {
     for (const ground of ['paper', 'tint'] as const) {
       expect(contrast(theme, ink, ground), `${ink} on ${ground}`).toBeGreaterThanOrEqual(3);
@@ -106,4 +107,13 @@ test.each(Object.entries(sights))('with %s the inks of the arrows differ', (_nam
       expect(far, `${one} and ${other}, ${theme}`).toBeGreaterThan(30);
     }
   }
+});
+
+test('covers and cards have the cloth of the first page', () => {
+  const css = readFileSync(new URL('../site/styles/page.css', import.meta.url), 'utf8');
+  const { sheet, ink, coordinate } = palettes.cloth;
+  expect(css).toContain(`--cover: ${sheet};`);
+  expect(css).toContain(`--cover: ${clothInTheDark};`);
+  expect(css).toContain(`--on-cover: ${ink};`);
+  expect(css).toContain(`--on-cover-quiet: ${coordinate};`);
 });

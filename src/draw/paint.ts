@@ -23,7 +23,8 @@ export const inks = [
 export type Ink = (typeof inks)[number];
 
 export const themes = ['light', 'dark', 'print', 'two-tone'] as const;
-export type Theme = (typeof themes)[number];
+/** `cloth` is the ground of covers and cards. */
+export type Theme = (typeof themes)[number] | 'cloth';
 
 /** Pieces and squares are the same by day, in the dark and in files; arrows in the dark are darker. */
 const ink = '#1d1b18';
@@ -31,21 +32,23 @@ const whitePiece = '#fffefb';
 const day = { plan: '#1f4e9c', threat: '#c2401c', guard: '#8c4f68' };
 const accent = '#98281b';
 
+const light: Readonly<Record<Ink, string>> = {
+  sheet: '#fbf8f1',
+  paper: '#fffdf8',
+  tint: '#d2d0cb',
+  ink,
+  rule: ink,
+  coordinate: '#5d574e',
+  'white-piece': whitePiece,
+  'black-piece': ink,
+  'last-move': accent,
+  mark: ink,
+  ...day,
+};
+
 /** `print` is one colour on white: everything must be told apart without hue. */
 export const palettes: Readonly<Record<Theme, Readonly<Record<Ink, string>>>> = {
-  light: {
-    sheet: '#fbf8f1',
-    paper: '#fffdf8',
-    tint: '#d2d0cb',
-    ink,
-    rule: ink,
-    coordinate: '#5d574e',
-    'white-piece': whitePiece,
-    'black-piece': ink,
-    'last-move': accent,
-    mark: ink,
-    ...day,
-  },
+  light,
   dark: {
     sheet: '#191815',
     paper: '#cbc6bc',
@@ -76,6 +79,8 @@ export const palettes: Readonly<Record<Theme, Readonly<Record<Ink, string>>>> = 
     threat: '#000000',
     guard: '#000000',
   },
+  // The colours of `styles/page.css`: --cover, --on-cover, --on-cover-quiet.
+  cloth: { ...light, sheet: '#74211b', ink: '#fff6e8', coordinate: '#f0d3c4' },
   // For picture files: paper, tint and ink, which have few blends, and colour only where an arrow needs it.
   'two-tone': {
     sheet: whitePiece,
@@ -91,6 +96,9 @@ export const palettes: Readonly<Record<Theme, Readonly<Record<Ink, string>>>> = 
     ...day,
   },
 };
+
+/** The ground of `cloth` on a page that is read in the dark. */
+export const clothInTheDark = '#4c1713';
 
 export interface Paint {
   readonly fill?: Ink;

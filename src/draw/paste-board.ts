@@ -33,7 +33,7 @@ let tiles: ReadonlyMap<string, Raster> | undefined;
 
 /**
  * Puts a board onto an image, pixel for pixel as `drawBoard` shows it, out of squares that are drawn
- * once in a process: to draw its hatching and its pieces anew took most of a card's time.
+ * once in a process: to draw its pieces anew took most of a card's time.
  * @throws RangeError for a placement that cannot be drawn.
  */
 export function pasteBoard({ placement, view, x, y }: PastedBoard, image: Raster): void {
@@ -70,5 +70,7 @@ function pixelOf(square: Square, view: Color) {
 }
 
 function render(placement: string, view: Color): Raster {
-  return rasterOf(readSvg(drawBoard({ placement, view, size: pastedSize }), pastedSize).render());
+  return rasterOf(
+    readSvg(drawBoard({ placement, view, size: pastedSize, theme: 'cloth' }), pastedSize).render(),
+  );
 }

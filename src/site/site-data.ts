@@ -34,6 +34,8 @@ export interface SiteFrame {
   readonly icons: { readonly tab: string; readonly touch: string };
   /** Colours of the paper, for what a browser draws around a page. */
   readonly sheet: { readonly light: string; readonly dark: string };
+  /** Colours of the cover, likewise. */
+  readonly cloth: { readonly light: string; readonly dark: string };
   /** The symbols of all boards, and of a reader's states. */
   readonly sprite: string;
   /** Path of the script with the words of the reader's settings. */
@@ -75,6 +77,8 @@ export interface PageData {
     readonly key?: KeyPosition | undefined;
     /** What each chapter takes, in order. */
     readonly work: readonly ChapterWork[];
+    /** Positions that practice asks; one that stands in several chapters counts once. */
+    readonly moves: number;
     readonly downloads: readonly Download[];
   };
   readonly exercises: InCourse & { readonly exercises: readonly ChapterExercises[] };
@@ -116,14 +120,12 @@ export interface KeyPosition {
   readonly href: string;
 }
 
-/** What a chapter takes to read and to learn. */
+/** What a chapter takes. */
 export interface ChapterWork {
   /** At least one. */
   readonly minutes: number;
   readonly sections: number;
   readonly exercises: number;
-  /** Positions that practice asks. */
-  readonly moves: number;
 }
 
 /** A page of the course as a whole. */

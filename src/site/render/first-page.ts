@@ -1,7 +1,7 @@
 import { repeatedTitle } from '../../addresses/index.ts';
 import { describePosition, sideToMove } from '../../chess/index.ts';
 import { drawBoardInPage } from '../../draw/index.ts';
-import { adviceOf, type Chapter, type Course, countWords, practisedIn } from '../../model/index.ts';
+import { type Chapter, type Course, countWords } from '../../model/index.ts';
 import { askOf, coverPosition, positionInWords } from '../../render/index.ts';
 import type { ChapterWork, KeyPosition } from '../site-data.ts';
 import type { SiteContext } from './site-context.ts';
@@ -33,27 +33,11 @@ export function keyPosition({ course, addresses, strings }: SiteContext): KeyPos
 
 /** What each chapter takes. */
 export function workIn(course: Course): ChapterWork[] {
-  const asked = movesAsked(course);
   return course.chapters.map((chapter) => ({
     minutes: Math.max(1, Math.round(countWords(chapter) / wordsInMinute)),
     sections: sectionsIn(chapter),
     exercises: chapter.blocks.filter(({ kind }) => kind === 'exercise').length,
-    moves: asked.get(chapter.file)?.size ?? 0,
   }));
-}
-
-/** The positions that practice asks, by the files of the chapters that advise a move there. */
-function movesAsked(course: Course): Map<string, Set<string>> {
-  const { asked } = practisedIn(course);
-  const found = new Map<string, Set<string>>();
-  for (const [key, advice] of adviceOf(course)) {
-    if (!asked.has(key)) continue;
-    for (const { ref } of advice) {
-      const keys = found.get(ref.chapter) ?? new Set();
-      found.set(ref.chapter, keys.add(key));
-    }
-  }
-  return found;
 }
 
 /** How many headings of the second level its page has; the chapter's title is the first. */

@@ -1,4 +1,4 @@
-import { palettes, pieceSprite, stateSprite } from '../../draw/index.ts';
+import { clothInTheDark, palettes, pieceSprite, stateSprite } from '../../draw/index.ts';
 import { type Course, courseId } from '../../model/index.ts';
 import { cardPath } from '../../render/index.ts';
 import { stringsFor } from '../../strings/index.ts';
@@ -44,6 +44,7 @@ export function siteFrame(course: Course, place: SitePlace, has: CourseContents)
     assets: place.assets,
     card: cardPath(),
     icons: { tab: iconPath('icon.svg'), touch: iconPath(touchIcon.name) },
+    cloth: { light: palettes.cloth.sheet, dark: clothInTheDark },
     sheet: { light: palettes.light.sheet, dark: palettes.dark.sheet },
     sprite: pieceSprite() + stateSprite(),
     readerWords: readerWordsScript(strings).path,

@@ -1,7 +1,7 @@
 import { adviceOf } from '../../check/index.ts';
 import { exercisesPage, freePlayLoader } from '../../contract/index.ts';
 import { drawBoardInPage } from '../../draw/index.ts';
-import { type Chapter, type Course, courseId } from '../../model/index.ts';
+import { type Chapter, type Course, courseId, practisedIn } from '../../model/index.ts';
 import {
   assignAddresses,
   cardPath,
@@ -112,6 +112,7 @@ export function renderSite(course: Course, place: SitePlace, given?: Parts): Ren
       downloads: place.downloads ?? [],
       key: keyPosition(base),
       work: workIn(course),
+      moves: practisedIn(course).asked.size,
     })),
     ...chapters.map((chapter, index) =>
       page('chapter', `${chapter.id}.html`, () => ({
