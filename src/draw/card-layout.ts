@@ -11,7 +11,7 @@ export interface CardWords {
   readonly below: string;
 }
 
-const { coordinate: quiet } = palettes.cloth;
+const { ink, coordinate: quiet } = palettes.cloth;
 
 /** The part of the height that the title may take. */
 const titlePart = 0.55;
@@ -65,7 +65,13 @@ async function setLine(text: string, style: LineStyle): Promise<SetLine> {
   const known = keptLines.get(key);
   if (known) return known;
   const { width, language, isItalic } = style;
-  const font = { fontSize: lineSize, lineHeight: 1.3, lineClamp: 2, color: quiet };
+  const font = {
+    fontSize: lineSize,
+    lineHeight: 1.3,
+    lineClamp: 2,
+    color: ink,
+    textWrap: 'balance',
+  };
   const slope = isItalic ? { fontStyle: 'italic' } : {};
   const names = { id: 'lines', lang: language };
   const line = await setLines(
