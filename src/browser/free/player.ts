@@ -1,10 +1,9 @@
-import { sanIn } from '../../chess/letters.ts';
 import { listMoves, playSan } from '../../chess/rules.ts';
 import type { PlayedMove, Position } from '../../chess/types.ts';
 import type { BoardMove, BoardState } from '../board/board-state.ts';
 import type { Glide } from '../board/draw-on.ts';
 import type { Spot } from '../spots.ts';
-import { caption, describe, spoken } from '../words.ts';
+import { caption, describe } from '../words.ts';
 import type { FreeText } from './offer.ts';
 import { goTo, lastMoveIn, type OwnLine, ownLineFrom, playIn, positionIn } from './own-line.ts';
 import { childWith, movesIn, positionOf } from './position-of.ts';
@@ -129,7 +128,7 @@ export class Player {
 
   #say(move: PlayedMove): void {
     const { words, board } = this.#text;
-    board.say(spoken({ move: { ...move, san: sanIn(words.letters, move.san) } }, words));
+    board.say(nameOf(move, words));
   }
 
   /** Back to the text. */
