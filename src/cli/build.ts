@@ -63,7 +63,8 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
     cacheDir: cacheFolder(),
     downloads: courseDownloads(loaded.checked, folder, { site: options.site, keep, parts }),
     parts,
-    keep,
+    // What it keeps names all that it was made of.
+    keep: keepMade(cacheFolder(), folder, ''),
     beforePublishing: () => judged,
     onProgress: ({ stage, done, all }) => progress.show(stage, done, all),
   }).finally(progress.clear);

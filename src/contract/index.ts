@@ -32,4 +32,5 @@ export * from './reader-keys.ts';
 export * from './reader-settings.ts';
 export { type Counted, counted, fill } from './sentence.ts';
 export { splitMoves, type TextPart } from './split-moves.ts';
+export { wordFolder, wordFolders } from './word-folders.ts';
 export * from './words.ts';

@@ -28,9 +28,14 @@ export interface Words {
 const drawnWords = new Map<string, Raster>();
 const mostKept = 16;
 
-/** The collage as an image: only the words that do not recur are drawn anew. */
+/** Every card is drawn on the same sheet: a new one of three megabytes for each would pile up in a drawing thread. */
+let sheet: Raster | undefined;
+
+/** The collage as an image, until the next one: only the words that do not recur are drawn anew. */
 export function renderCollage({ width, height, ground, board, words }: Collage): Raster {
-  const image = blankRaster(width, height, ground);
+  const fits = sheet?.width === width && sheet.height === height;
+  const image = blankRaster(width, height, ground, fits ? sheet?.pixels : undefined);
+  sheet = image;
   for (const each of words) paste(renderWords(each, ground), image, each.x, each.y);
   pasteBoard(board, image);
   return image;

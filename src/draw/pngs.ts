@@ -82,7 +82,10 @@ async function drawInThreads(
   finish: (job: Missing, png: Uint8Array) => Promise<void>,
 ): Promise<void> {
   const queue = jobs.values();
-  const workers = Array.from({ length: count }, () => new Worker(workerFile));
+  const workers = Array.from(
+    { length: count },
+    () => new Worker(workerFile, { resourceLimits: { maxYoungGenerationSizeMb: 6 } }),
+  );
   try {
     await Promise.all(workers.map((worker) => serve(worker, queue, finish)));
   } finally {

@@ -5,11 +5,20 @@ export interface Raster {
   readonly pixels: Int32Array;
 }
 
-/** An image of one colour. @param colour as in CSS, such as `#fdfbf6`. */
-export function blankRaster(width: number, height: number, colour: string): Raster {
+/**
+ * An image of one colour.
+ * @param colour as in CSS, such as `#fdfbf6`.
+ * @param pixels of an image of this size that is needed no more, to be written over.
+ */
+export function blankRaster(
+  width: number,
+  height: number,
+  colour: string,
+  pixels: Int32Array = new Int32Array(width * height),
+): Raster {
   const [red, green, blue] = [1, 3, 5].map((at) => Number.parseInt(colour.slice(at, at + 2), 16));
   const pixel = new Int32Array(Uint8Array.of(red ?? 0, green ?? 0, blue ?? 0, 255).buffer)[0] ?? 0;
-  return { width, height, pixels: new Int32Array(width * height).fill(pixel) };
+  return { width, height, pixels: pixels.fill(pixel) };
 }
 
 /** Bytes of red, green, blue and alpha as one number a pixel; the memory stays the same. */

@@ -10,10 +10,10 @@ import { stringsFor } from '../strings/index.ts';
 import { copyAssets, readAssets } from './build/assets.ts';
 import { embedScriptFile } from './build/embed-script.ts';
 import { courseIcons, coursePictures, writeImages } from './build/images.ts';
-import { keepWordIndex } from './build/keep-word-index.ts';
 import { renderPage } from './build/render-page.ts';
 import { type SiteWriter, siteWriter } from './build/site-writer.ts';
-import { NoWordIndex, type WordIndex } from './build/word-index.ts';
+import { NoWordIndex } from './build/word-index.ts';
+import { type WordIndexes, wordIndexes } from './build/word-indexes.ts';
 import { mediaOf, refuseUnfit } from './media-of.ts';
 import { writeWorker } from './offline/write-worker.ts';
 import { pagePart } from './render/chapter-page.ts';
@@ -47,7 +47,7 @@ export interface SiteOptions {
   readonly downloads?: readonly SiteDownload[] | undefined;
   /** What is made of single chapters; made anew unless given. */
   readonly parts?: Parts | undefined;
-  /** What is made of the whole course is kept by this between builds, if it is given. */
+  /** What takes long is kept by this between builds, if it is given. */
   readonly keep?: Keep | undefined;
   readonly onProgress?: ((progress: SiteProgress) => void) | undefined;
   /** Waited for when the site is whole: what it throws leaves the earlier one in its place. */
@@ -55,9 +55,9 @@ export interface SiteOptions {
 }
 
 /**
- * What an earlier build of the same course has made, else what `make` makes.
+ * What an earlier build of the course has made, else what `make` makes.
  * @param kind names it in the cache.
- * @param inputs all that it depends on beside the course and this program's code.
+ * @param inputs all that it depends on beside this program's code.
  */
 export type Keep = (
   kind: string,
@@ -146,9 +146,9 @@ async function makeSite(course: Course, made: string, options: SiteOptions) {
   // Waited for below; a fault that comes before is none that nobody hears of.
   drawing.catch(() => {});
   const keep = options.keep ?? ((_kind, _inputs, make) => make());
-  const words = await keepWordIndex(frame.language, keep);
+  const words = wordIndexes(frame.language, course.chapters.length);
   await writePages(site, writer, { onProgress, add: words.add });
-  const indexing = writeWordIndex(words, writer);
+  const indexing = writeWordIndex(words, keep, writer);
   indexing.catch(() => {});
   for (const { path, content } of site.files.flatMap(({ make }) => make())) {
     await writer.write(path, content);
@@ -173,9 +173,13 @@ async function makeSite(course: Course, made: string, options: SiteOptions) {
 }
 
 /** @returns why there is no index for the search by words. */
-async function writeWordIndex(words: WordIndex, writer: SiteWriter): Promise<string | undefined> {
+async function writeWordIndex(
+  words: WordIndexes,
+  keep: Keep,
+  writer: SiteWriter,
+): Promise<string | undefined> {
   try {
-    for (const { path, content } of await words.files()) await writer.write(path, content);
+    for await (const { path, content } of words.files(keep)) await writer.write(path, content);
     return undefined;
   } catch (error) {
     if (error instanceof NoWordIndex) return error.message;
@@ -187,13 +191,13 @@ async function writeWordIndex(words: WordIndex, writer: SiteWriter): Promise<str
 async function writePages(
   { frame, pages }: RenderedSite,
   writer: SiteWriter,
-  { add, onProgress }: Pick<WordIndex, 'add'> & Pick<SiteOptions, 'onProgress'>,
+  { add, onProgress }: Pick<WordIndexes, 'add'> & Pick<SiteOptions, 'onProgress'>,
 ): Promise<void> {
   for (const [index, page] of pages.entries()) {
     onProgress?.({ stage: 'pages', done: index, all: pages.length });
     const data = page.data();
     await writer.write(page.path, await renderPage({ page: page.name, frame, data }));
-    if ('chapter' in data) await add(data.chapter);
+    if ('chapter' in data) add(data.chapter);
   }
 }
 

@@ -2,6 +2,7 @@ import { rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { setImmediate } from 'node:timers/promises';
 import type { CheckedCourse } from '../check/index.ts';
+import { wordFolder } from '../contract/index.ts';
 import { makeOnePng } from '../draw/index.ts';
 import { copyPlainFile } from '../files/index.ts';
 import type { Course } from '../model/index.ts';
@@ -10,12 +11,8 @@ import { readAssets } from './build/assets.ts';
 import { embedScriptFile } from './build/embed-script.ts';
 import { courseIcons, coursePictures } from './build/images.ts';
 import { loadPages, renderPage } from './build/render-page.ts';
-import {
-  type IndexFile,
-  NoWordIndex,
-  startWordIndex,
-  wordIndexFolder,
-} from './build/word-index.ts';
+import { type IndexFile, NoWordIndex } from './build/word-index.ts';
+import { wordIndexes } from './build/word-indexes.ts';
 import type { SiteDownload } from './index.ts';
 import { mediaOf, refuseUnfit } from './media-of.ts';
 import { once } from './once.ts';
@@ -74,8 +71,8 @@ export async function previewSite(
       ),
     ),
     makerOf(
-      `${wordIndexFolder}/`,
-      once(() => indexWords(frame.language, pages.values())),
+      `${wordFolder}/`,
+      once(() => indexAll(site, pages.values())),
     ),
     { beginning: 'images/', find: pictures(course, site, options.cacheDir) },
   ];
@@ -144,23 +141,23 @@ function shownOnce({ pages }: RenderedSite): ReadonlyMap<string, SitePage> {
   );
 }
 
-async function indexWords(
-  language: string,
-  pages: Iterable<SitePage>,
-): Promise<readonly IndexFile[]> {
-  const words = startWordIndex(language);
-  for (const page of pages) {
-    if (page.name !== 'chapter') continue;
-    const shown = page.data();
-    if ('chapter' in shown) await words.add(shown.chapter);
+async function indexAll({ frame }: RenderedSite, pages: Iterable<SitePage>): Promise<IndexFile[]> {
+  const chapters = [...pages].filter(({ name }) => name === 'chapter');
+  const words = wordIndexes(frame.language, chapters.length);
+  for (const { data } of chapters) {
+    const shown = data();
+    if ('chapter' in shown) words.add(shown.chapter);
     // Whoever asks for a page meanwhile gets it.
     await setImmediate();
   }
-  return words.files().catch((error: unknown) => {
-    if (!(error instanceof NoWordIndex)) throw error;
+  const files: IndexFile[] = [];
+  try {
+    for await (const file of words.files((_kind, _inputs, make) => make())) files.push(file);
+  } catch (error) {
     // The page says that the words cannot be searched.
-    return [];
-  });
+    if (!(error instanceof NoWordIndex)) throw error;
+  }
+  return files;
 }
 
 /** Draws the picture at a path. */

@@ -32,7 +32,7 @@ export function makeWordSearch(
       return showAnswer(section, { status: [words.fromFolder], found: named });
     }
     section.querySelector('.status')?.replaceChildren(words.searching);
-    const search = searchText(query, probe).then((found) =>
+    const search = searchText(query, table.chapters.length, probe).then((found) =>
       inText(found, { query, named, table, words }),
     );
     const answer = await search.catch((error: unknown): Answer => {

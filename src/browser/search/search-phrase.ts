@@ -15,19 +15,24 @@ export interface TextFound {
 /**
  * Searches for words as a whole phrase, and for the words one by one: the phrase comes first. In quotation marks
  * nothing but the phrase counts.
+ * @param inCourse how many chapters the course has.
  * @throws as `searchIndex`
  */
-export async function searchText(query: string, probe: string): Promise<TextFound> {
+export async function searchText(
+  query: string,
+  inCourse: number,
+  probe: string,
+): Promise<TextFound> {
   const [, quoted] = /^["“„«](.+?)["”“»]?$/.exec(query) ?? [];
   if (quoted !== undefined) {
-    const results = await searchIndex(`"${quoted}"`, probe);
+    const results = await searchIndex(`"${quoted}"`, inCourse, probe);
     return { count: results.length, chapters: await read(results), phraseFirst: false };
   }
   const plain = query.replaceAll('"', ' ');
-  const results = await searchIndex(plain, probe);
+  const results = await searchIndex(plain, inCourse, probe);
   const chapters = await read(results);
   if (!/\S\s+\S/.test(plain)) return { count: results.length, chapters, phraseFirst: false };
-  const phrase = await read(await searchIndex(`"${plain}"`, probe));
+  const phrase = await read(await searchIndex(`"${plain}"`, inCourse, probe));
   return {
     count: results.length,
     chapters: merge(phrase, chapters),

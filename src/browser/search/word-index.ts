@@ -1,3 +1,4 @@
+import { wordFolders } from '../../contract/word-folders.ts';
 import { mayRunWasm } from './may-run-wasm.ts';
 
 /** The host's policy or the browser lets no WebAssembly run, which the index is made of. */
@@ -7,6 +8,7 @@ export class WasmForbidden extends Error {}
 interface IndexScript {
   options(options: { readonly excerptLength: number }): Promise<void>;
   init(): Promise<void>;
+  mergeIndex(address: string): Promise<void>;
   search(
     words: string,
   ): Promise<{ readonly results: readonly { data(): Promise<ChapterFound> }[] }>;
@@ -39,15 +41,17 @@ export const excerptWords = 24;
 let script: Promise<IndexScript> | undefined;
 
 /**
- * Searches the index of the site. The script and all it fetches lie in the site itself.
+ * Searches the index of the site, all its parts. The script and all it fetches lie in the site itself.
+ * @param chapters how many the course has, which tells the parts.
  * @param probe see `mayRunWasm`
  * @throws where the index is missing or cannot run; WasmForbidden where the host must allow it.
  */
 export async function searchIndex(
   words: string,
+  chapters: number,
   probe: string,
 ): Promise<readonly { data(): Promise<ChapterFound> }[]> {
-  script ??= load(probe);
+  script ??= load(chapters, probe);
   try {
     return (await (await script).search(words)).results;
   } catch (error) {
@@ -56,11 +60,15 @@ export async function searchIndex(
   }
 }
 
-async function load(probe: string): Promise<IndexScript> {
+async function load(chapters: number, probe: string): Promise<IndexScript> {
   if (!(await mayRunWasm(probe))) throw new WasmForbidden();
-  const address = new URL('pagefind/pagefind.js', document.baseURI).href;
+  const [first, ...others] = wordFolders(chapters).map(
+    (folder) => new URL(`${folder}/`, document.baseURI).href,
+  );
+  const address = `${first}pagefind.js`;
   const loaded = (await import(address)) as IndexScript;
   await loaded.options({ excerptLength: excerptWords });
   await loaded.init();
+  await Promise.all(others.map((folder) => loaded.mergeIndex(folder)));
   return loaded;
 }

@@ -25,7 +25,7 @@ export async function zipBook(
     const bytes = typeof content === 'string' ? Buffer.from(content) : asBuffer(content);
     // Pictures are packed already.
     const packed = /\.(?:png|jpe?g|gif|webp)$/.test(path);
-    zip.addBuffer(bytes, `${folder}/${path}`, { ...always, compressionLevel: packed ? 0 : 9 });
+    zip.addBuffer(bytes, `${folder}/${path}`, { ...always, compressionLevel: packed ? 0 : 6 });
   }
   zip.end();
   return buffer(zip.outputStream);
