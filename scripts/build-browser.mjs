@@ -11,6 +11,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build, transform } from 'esbuild';
 import { bundledLicences } from './bundled-licences.mjs';
+import { measureSheet } from './measure-sheet.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const out = join(root, 'dist', 'assets');
@@ -33,6 +34,7 @@ const scripts = {
   // For other sites: each course wraps it and gives it a name that stays.
   embed: 'embed/main.ts',
   positions: 'positions.ts',
+  handout: 'handout/main.ts',
   search: 'search.ts',
   'wasm-probe': 'search/wasm-probe.ts',
   tree: 'tree.ts',
@@ -72,6 +74,8 @@ const sheets = {
     'site/styles/print.css',
   ],
   signs: ['site/styles/signs.css'],
+  // Letter instead of A4.
+  letter: ['site/styles/letter-paper.css'],
   // Loaded with the form.
   settings: ['site/styles/settings.css'],
   compare: ['site/styles/compare.css'],
@@ -95,7 +99,10 @@ export async function buildBrowser() {
   const fonts = await writeFonts();
   const manifest = {
     scripts: await allOf(scripts, writeScript),
-    styles: await allOf(sheets, (name, parts) => writeStyle(name, parts, fonts)),
+    styles: {
+      ...(await allOf(sheets, (name, parts) => writeStyle(name, parts, fonts))),
+      measure: await writeMeasure(),
+    },
     fonts: firstFonts.map((name) => fonts.get(name)),
   };
   await buildWorker();
@@ -153,8 +160,19 @@ async function writeStyle(name, parts, fonts) {
   const css = texts
     .join('\n')
     .replaceAll(/url\("([^"]+\.woff2)"\)/g, (_, font) => `url("${fonts.get(font)}")`);
+  return writeCss(name, css);
+}
+
+async function writeCss(name, css) {
   const { code } = await transform(css, { loader: 'css', minify: true, target });
   return writeHashed(name, 'css', code);
+}
+
+/** What the handout is laid out with to count its pages: made of the sheets that it has. */
+async function writeMeasure() {
+  const parts = [...sheets.course, ...sheets.contents, ...sheets.handout];
+  const texts = await Promise.all(parts.map((part) => readFile(join(root, 'src', part), 'utf8')));
+  return writeCss('measure', measureSheet(texts.join('\n')));
 }
 
 /** Copies the fonts that the style sheets name; returns their hashed names by their own. */

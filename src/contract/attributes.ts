@@ -50,6 +50,10 @@ export interface DataAttributes {
   };
   /** The link to the reader's settings: paths of the script with their words, and of their style sheet. */
   readonly settings: { readonly asks: string; readonly look: string };
+  /** The handout: `page {n}`, and the path of the sheet for letter paper. */
+  readonly handout: { readonly page: string; readonly letter: string };
+  /** What tells on paper where a link leads: the number of a diagram. */
+  readonly place: { readonly diagram?: number | undefined };
   /** Tells of another edition. */
   readonly edition: { readonly worker: string };
   readonly board: { readonly parts: string };

@@ -96,7 +96,13 @@ export interface PageData {
       /** Path of the script with the exercises of the course, where it has any. */
       readonly exercises?: string | undefined;
     };
-  readonly print: InCourse & { readonly handout: Handout };
+  readonly print: InCourse & {
+    readonly handout: Handout;
+    /** The position that the course is known by. */
+    readonly board?: string | undefined;
+    /** Path of the style sheet with the heads of its pages. */
+    readonly heads: string;
+  };
   readonly search: InCourse & TableScript;
   readonly signs: InCourse & {
     readonly legend: SignsLegend;
@@ -230,6 +236,7 @@ export interface Handout {
   readonly chapters: readonly {
     readonly number: number;
     readonly title: string;
+    readonly sections: readonly { readonly id: string; readonly title: string }[];
     readonly summary?: string;
     readonly html: string;
     /** The answers of its exercises, which stand at the end of the handout. */

@@ -3,18 +3,30 @@ import { execFileSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { writeFile } from 'node:fs/promises';
 import path from 'node:path';
+import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, inject, test } from 'vitest';
 import { onPage, useDemo } from './browser.ts';
 
 const demo = useDemo();
 const reader = '/usr/bin/pdftotext';
 
+/** The reader's own choice: the browser of the tests would have letter, by its language. */
+function onPaper(page: Page, paper: string): Promise<unknown> {
+  return page.addInitScript(
+    (kept) => localStorage.setItem('reader-settings', kept),
+    JSON.stringify({ paper }),
+  );
+}
+
 /** What stands on each sheet, in the order of the page; line breaks are as in running text. */
-async function printed(name: string): Promise<readonly string[]> {
-  const file = path.join(inject('runFolder'), `${name}.pdf`);
+async function printed(name: string, paper = 'a4'): Promise<readonly string[]> {
+  const file = path.join(inject('runFolder'), `${name}.${paper}.pdf`);
   await onPage(demo().browser, async (page) => {
+    await onPaper(page, paper);
     await page.goto(demo().address + name);
     await page.locator('h1').first().waitFor();
+    // The handout counts its pages once its fonts are there.
+    if (name === 'print.html') await page.locator('.page-number:not(:empty)').first().waitFor();
     await writeFile(file, await page.pdf({ preferCSSPageSize: true, printBackground: true }));
   });
   const text = execFileSync(reader, ['-raw', '-enc', 'UTF-8', file, '-'], { encoding: 'utf8' });
@@ -23,11 +35,13 @@ async function printed(name: string): Promise<readonly string[]> {
 }
 
 /** What the page says, for a comparison with its paper. */
-async function onScreen(name: string, selector: string): Promise<string[]> {
+async function onScreen(name: string, selector: string, paper = 'a4'): Promise<string[]> {
   const texts: string[] = [];
   await onPage(demo().browser, async (page) => {
+    await onPaper(page, paper);
     await page.goto(demo().address + name);
     await page.locator('h1').first().waitFor();
+    if (name === 'print.html') await page.locator('.page-number:not(:empty)').first().waitFor();
     texts.push(...(await page.locator(selector).allTextContents()));
   });
   return texts.map((text) => text.normalize('NFKC').replaceAll(/\s+/g, ' ').trim());
@@ -60,6 +74,35 @@ describe.skipIf(!existsSync(reader))('on paper', () => {
     const count = (await onScreen('print.html', '.diagram-number')).length;
     expect(count).toBeGreaterThan(5);
     expect(numbersIn(text)).toEqual(Array.from({ length: count }, (_, index) => index + 1));
+  });
+
+  test.each(['a4', 'letter'])(
+    'on %s each line of the contents has the page that it stands on',
+    async (paper) => {
+      const pages = paper === 'a4' ? sheets : await printed('print.html', paper);
+      const titles = await onScreen('print.html', '.handout-contents .line', paper);
+      const numbers = await onScreen('print.html', '.handout-contents .page-number', paper);
+      expect(titles.length).toBeGreaterThan(10);
+      for (const [index, line] of titles.entries()) {
+        const title = line.replace(/^\d+\. /, '');
+        const number = numbers[index] ?? '';
+        expect(pages[0]).toContain(number);
+        // The head of a chapter's first page has its title too.
+        const found = pages[Number(number) - 1]?.split(title).length ?? 0;
+        expect(found, `${line} on page ${number}`).toBeGreaterThan(1);
+      }
+      expect(numbers.at(-1)).toBe(String(pages.length));
+    },
+  );
+
+  test('a reference names the page that its words stand on', async () => {
+    const told = [...sheets.join(' ').matchAll(/chapter (\d+), after \d+\.+(\S+), page (\d+)/g)];
+    expect(told.length).toBeGreaterThan(2);
+    for (const [words, chapter, move = '', page] of told) {
+      const sheet = sheets[Number(page) - 1] ?? '';
+      expect(sheet.startsWith(`${page} Chapter ${chapter} `), words).toBe(true);
+      expect(sheet, words).toContain(move);
+    }
   });
 
   test('the last words of all that stands open are there', async () => {

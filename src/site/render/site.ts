@@ -35,6 +35,7 @@ import { exerciseEntries } from './exercise-entries.ts';
 import { feedPath, makeFeed } from './feed.ts';
 import { keyPosition, workIn } from './first-page.ts';
 import { joinHandout } from './handout/handout.ts';
+import { pageHeads } from './handout/page-heads.ts';
 import { hasTranspositions } from './has-transpositions.ts';
 import { renderNews } from './news.ts';
 import { patternEntries } from './pattern-entries.ts';
@@ -105,6 +106,7 @@ export function renderSite(course: Course, place: SitePlace, given?: Parts): Ren
   const { site } = frame;
   const heads = chapters.map((chapter, index) => headOf(chapter, index + 1));
   const inCourse = { chapters: heads };
+  const headsOnPaper = once(() => pageHeads(frame, heads, strings));
   const pages: SitePage[] = [
     page('contents', 'index.html', () => ({
       ...inCourse,
@@ -152,7 +154,12 @@ export function renderSite(course: Course, place: SitePlace, given?: Parts): Ren
       patterns: patternEntries(base),
     })),
     ...onlyIf(has.news, 'changes', newsPage, () => ({ ...inCourse, news: renderNews(base) })),
-    page('print', 'print.html', () => ({ ...inCourse, handout: joinHandout(course, parts) })),
+    page('print', 'print.html', () => ({
+      ...inCourse,
+      handout: joinHandout(course, parts),
+      board: chapters[0] && emblemOf(chapters[0]),
+      heads: headsOnPaper().path,
+    })),
     ...onlyIf(
       named.some(({ ref }) => nodeAt(course, ref)?.position),
       'boards',
@@ -176,6 +183,7 @@ export function renderSite(course: Course, place: SitePlace, given?: Parts): Ren
       make: () => makeEmbedPages(course, embeds(), { assets: place.assets, site }),
     },
     { beginning: frame.readerWords, make: () => [readerWordsScript(stringsFor(frame.language))] },
+    { beginning: 'page-heads.', make: () => [headsOnPaper()] },
     { beginning: 'course.webmanifest', make: () => [appManifest(course)] },
     { beginning: iconPath('icon.svg'), make: () => [tabIcon(course)] },
   ];

@@ -8,4 +8,9 @@ export const handout: typeof english = {
 
   diagram: (n) => `Diagramm ${n}`,
   chapter: (n) => `Kapitel ${n}`,
+  /** Where it stands on paper; the browser fills the gap. */
+  onPage: 'Seite {n}',
+  paper: 'Papier',
+  sizes: { a4: 'A4', letter: 'Letter (USA)' },
+  paperHolds: 'Die Seitenzahlen gelten für dieses Papier bei 100 %.',
 };

@@ -7,4 +7,9 @@ export const handout = {
   /** Where a reader on paper finds what a link leads to. */
   diagram: (n: number) => `diagram ${n}`,
   chapter: (n: number) => `chapter ${n}`,
+  /** Where it stands on paper; the browser fills the gap. */
+  onPage: 'page {n}',
+  paper: 'Paper',
+  sizes: { a4: 'A4', letter: 'Letter' },
+  paperHolds: 'The numbers of the pages hold for this paper at 100 %.',
 };

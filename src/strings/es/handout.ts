@@ -8,4 +8,9 @@ export const handout: typeof english = {
 
   diagram: (n) => `diagrama ${n}`,
   chapter: (n) => `capítulo ${n}`,
+  /** Where it stands on paper; the browser fills the gap. */
+  onPage: 'página {n}',
+  paper: 'Papel',
+  sizes: { a4: 'A4', letter: 'Carta' },
+  paperHolds: 'Los números de página valen para este papel al 100 %.',
 };

@@ -1,13 +1,15 @@
 import type { Element, ElementContent, Properties, Root, RootContent } from 'hast';
 import { toString as plainText } from 'mdast-util-to-string';
-import { element, type Target } from '../../../render/index.ts';
+import { dataProperties } from '../../../contract/index.ts';
+import { element, type Target, text } from '../../../render/index.ts';
+import type { Place } from './places.ts';
 
 /** How a chapter's tree is changed to stand on one page with all others. */
 export interface Fit {
   /** The id that an id of the chapter's own page gets. */
   readonly id: (id: string) => string;
   /** Where a link leads, in words, where they help on paper. */
-  readonly place: (target: Target, words: string) => string | undefined;
+  readonly place: (target: Target, words: string) => Place | undefined;
 }
 
 /** A chapter that only shows becomes a part of the handout: its headings go down by one. */
@@ -19,6 +21,7 @@ function fitNode<Kind extends RootContent | ElementContent>(
   node: Kind,
   fit: Fit,
 ): (Kind | ElementContent)[] {
+  if (node.type === 'text') return joinCastling(node.value);
   if (node.type !== 'element') return [node];
   const { role, link, target } = node.data ?? {};
   const children = node.children.flatMap((child) => fitNode(child, fit) as ElementContent[]);
@@ -33,8 +36,26 @@ function fitNode<Kind extends RootContent | ElementContent>(
   const telling = target !== undefined && target.to !== 'note' && link !== 'move';
   const place = telling ? fit.place(target, plainText(node)) : undefined;
   const told =
-    place === undefined ? [] : [element('span', { className: ['place'] }, [` (${place})`])];
+    place === undefined
+      ? []
+      : [
+          element(
+            'span',
+            { className: ['place'], ...dataProperties('place', { diagram: place.diagram }) },
+            [` (${place.words})`],
+          ),
+        ];
   return [{ ...(node as Element), tagName: fitTag(node.tagName), properties, children }, ...told];
+}
+
+/** Lines of a narrow column would break behind the hyphen. */
+function joinCastling(words: string): ElementContent[] {
+  return words
+    .split(/(O-O(?:-O)?)/)
+    .filter((part) => part !== '')
+    .map((part) =>
+      part.startsWith('O-O') ? element('span', { className: ['joined'] }, [part]) : text(part),
+    );
 }
 
 function fitTag(name: string): string {

@@ -1,5 +1,6 @@
 import type { Element, Root, RootContent } from 'hast';
 import { toHtml } from 'hast-util-to-html';
+import { toString as plainText } from 'mdast-util-to-string';
 import {
   addressInSite,
   assignAddresses,
@@ -23,6 +24,8 @@ export interface PaperPart {
   readonly html: PaperText;
   /** The answers of its exercises. */
   readonly answers?: PaperText;
+  /** Its sections, for the contents. */
+  readonly sections: readonly { readonly id: string; readonly title: string }[];
   /** The ids that it leads to, its own and those of other chapters, as they stand in HTML. */
   readonly used: readonly string[];
 }
@@ -57,6 +60,8 @@ function paperOf(context: RenderContext): PaperPart {
     place: (target, words) => placeOf(target, chapter.file, words),
   });
   const answers = takeAnswers(tree);
+  const sections = sectionsOf(tree);
+  for (const { id } of sections) used.add(id);
   for (const root of [tree, { type: 'root' as const, children: answers }]) {
     for (const { properties } of elementsIn(root)) {
       if (typeof properties.ariaDescribedBy === 'string') used.add(properties.ariaDescribedBy);
@@ -65,8 +70,18 @@ function paperOf(context: RenderContext): PaperPart {
   return {
     html: inPieces(tree.children),
     ...(answers.length > 0 && { answers: inPieces(answers) }),
+    sections,
     used: [...used].map(asAttribute),
   };
+}
+
+/** The headings below the chapter's own. */
+function sectionsOf(tree: Root): PaperPart['sections'] {
+  return tree.children.flatMap((node) => {
+    if (node.type !== 'element' || node.tagName !== 'h3') return [];
+    const { id } = node.properties;
+    return typeof id === 'string' ? [{ id, title: plainText(node) }] : [];
+  });
 }
 
 /** Takes the answers out of a chapter: what stands in their section below its title. */
