@@ -34,7 +34,7 @@ export function makeLineView(
   view.setAttribute('aria-labelledby', title.id);
   const leaves = make('p', 'own-leaves');
   const moves = make('p', 'own-moves');
-  const back = makeButton(words.takeBack, () => onGo(shown - 1));
+  const back = makeButton(words.takeBack, () => onGo(shown - 1), 'own-back');
   const leave = makeButton(words.toText, onLeave);
   view.append(title, leaves, moves, make('p', 'own-ways', back, leave));
   const again = makeButton('', onAgain, 'own-again');

@@ -137,9 +137,9 @@ export function offerFreePlay(text: FreeText): void {
   else if (hasOwn()) whenIdle(load);
 }
 
-/** The diagram whose board an event is for. */
+/** The diagram whose board an event is for; what is dragged is the link that may hold that. */
 function diagramOf({ target }: Event): Element | null {
-  const drawing = target instanceof Element ? target.closest('svg.board') : null;
+  const drawing = target instanceof Element ? target.closest('svg.board, .still') : null;
   return drawing?.closest('.diagram[data-p]') ?? null;
 }
 
