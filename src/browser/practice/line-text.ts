@@ -1,31 +1,39 @@
 import { numberSign } from '../../chess/letters.ts';
 import type { PracticeWords } from '../../contract/words.ts';
-import { noteName } from '../../lookup/index.ts';
+import { noteName, waysOf } from '../../lookup/index.ts';
 import { make } from '../element.ts';
 import type { Step } from './practice-course.ts';
-import { type Session, turnAfter } from './session.ts';
+import { type Session, type Turn, turnAfter } from './session.ts';
 import { printedNodes } from './words.ts';
 
 /** So many moves are shown of a line; the board shows the rest. */
 const shown = 8;
 
-/** The last moves of the line, the very last one standing out. */
+/** The last moves that lead to the board, the very last one standing out. */
 export function lineText(session: Session, words: PracticeWords): (Node | string)[] {
-  const { line } = session;
-  const earliest = Math.max(0, line.length - shown);
+  const all = movesOf(session);
+  const earliest = Math.max(0, all.length - shown);
   // From a move of White's on, which has its number.
-  const isBlack = earliest > 0 && turnAfter(session, earliest).color === 'black';
+  const isBlack = earliest > 0 && all[earliest]?.turn.color === 'black';
   const first = isBlack ? earliest - 1 : earliest;
-  const moves = line.slice(first).flatMap(({ move }, index) => {
-    const at = first + index;
-    const turn = turnAfter(session, at);
-    const sign =
-      turn.color === 'white' || index === 0 ? numberSign(turn).replace(/\.$/, '.\u00a0') : '';
-    const last = at === line.length - 1;
-    const text = make(last ? 'b' : 'span', '', sign, ...printedNodes(move.san, words));
+  const moves = all.slice(first).flatMap(({ turn, san }, index) => {
+    const sign = turn.color === 'white' ? numberSign(turn).replace(/\.$/, '.\u00a0') : '';
+    const number = sign === '' && index === 0 ? numberSign(turn) : sign;
+    const isLast = first + index === all.length - 1;
+    const text = make(isLast ? 'b' : 'span', '', number, ...printedNodes(san, words));
     return [index === 0 ? '' : ' ', text];
   });
   return [first > 0 ? '… ' : '', ...moves];
+}
+
+/** The moves to where the line begins, as the course comes there, and its own. */
+function movesOf(session: Session): { readonly turn: Turn; readonly san: string }[] {
+  const { course, start, line } = session;
+  const before = waysOf(course.table).to(start.position);
+  return [
+    ...before.map(({ number, color, move }) => ({ turn: { number, color }, san: move.san })),
+    ...line.map(({ move }, index) => ({ turn: turnAfter(session, index), san: move.san })),
+  ];
 }
 
 /** The author's comments on a move of the course. The site has rendered and cleaned them. */

@@ -43,7 +43,7 @@ export function renderSession(
   parts.verdict.replaceChildren(...wrong, make('span', '', said.text));
   parts.verdict.hidden = said.text === '';
   parts.line.replaceChildren(...lineText(session, words));
-  parts.line.hidden = session.line.length === 0;
+  parts.line.hidden = parts.line.textContent === '';
   parts.comment.replaceChildren(...(comment ? [comment] : []));
   const reading = stage.kind === 'read';
   const form = parts.element.querySelector<HTMLElement>('form');
