@@ -4,10 +4,12 @@ import type { CourseBoard } from './board/course-board.ts';
 import { offerFreePlay } from './free/offer.ts';
 import { linkMoves } from './link-moves.ts';
 import { noteAddress } from './reading/address.ts';
+import { saidOf } from './reading/comment-of.ts';
 import { coveredBy, keepRoomAbove } from './reading/covered.ts';
 import { followReading } from './reading/follow.ts';
 import { followAddress } from './reading/follow-address.ts';
 import { followLinks } from './reading/follow-links.ts';
+import { followSections } from './reading/follow-sections.ts';
 import { createHold } from './reading/hold.ts';
 import { listenForKeys } from './reading/keys.ts';
 import { showPosition } from './reading/show-position.ts';
@@ -32,7 +34,7 @@ export function startReading(board: CourseBoard, article: HTMLElement): void {
   function touch(spot: Spot, by: Element): void {
     hold.take(by);
     shown.show(spot);
-    board.say(spoken(spot, words));
+    board.say(`${spoken(spot, words)}. ${saidOf(spot)}`);
   }
 
   /** @returns whether there is such a step. */
@@ -65,7 +67,8 @@ export function startReading(board: CourseBoard, article: HTMLElement): void {
     onNone: hold.release,
   });
   if (addressed !== undefined && isFreshVisit()) reach(addressed, () => shown.spot === addressed);
-  whenIdle(() =>
+  whenIdle(() => {
+    followSections(article, () => coveredBy(board));
     followReading(
       article,
       spots,
@@ -75,8 +78,8 @@ export function startReading(board: CourseBoard, article: HTMLElement): void {
         hold.release();
         shown.show(spot);
       },
-    ),
-  );
+    );
+  });
 }
 
 /** After a reload, or on the way back, the browser restores where one read. */

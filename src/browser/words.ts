@@ -2,6 +2,7 @@ import { numberSign } from '../chess/letters.ts';
 import type { PieceKind } from '../chess/types.ts';
 import { fill } from '../contract/sentence.ts';
 import type { BoardWords, ChapterWords, PieceWords } from '../contract/words.ts';
+import type { BoardPicture } from '../draw/picture.ts';
 import { readPlacement } from '../draw/placement.ts';
 import type { Spot } from './spots.ts';
 
@@ -41,6 +42,17 @@ export function spoken({ move }: Spot, words: BoardWords): string {
   if (move.san.endsWith('+')) parts.push(words.check);
   if (move.san.endsWith('#')) parts.push(words.mate);
   return `${words[move.color]}: ${parts.join(', ')}`;
+}
+
+/** What a board shows beside its pieces: whose move it is, marked squares, arrows. */
+export function describeMore(
+  { turn, marks = [], arrows = [] }: Pick<BoardPicture, 'turn' | 'marks' | 'arrows'>,
+  words: BoardWords,
+): string {
+  const drawn = arrows.map(({ meaning, from, to }) => `${words.arrows[meaning]}: ${from}-${to}`);
+  const marked = marks.length === 0 ? [] : [`${words.marked}: ${marks.join(', ')}`];
+  const side = turn === undefined ? [] : [words.toMove[turn]];
+  return [...side, ...marked, ...drawn].map((part) => `${part}.`).join(' ');
 }
 
 const pieceKinds = ['king', 'queen', 'rook', 'bishop', 'knight', 'pawn'] as const;

@@ -6,6 +6,7 @@ export type BoardPart =
   | 'steps'
   | 'turn'
   | 'fold'
+  | 'comment'
   | 'choices'
   | 'also'
   | 'own'

@@ -29,7 +29,10 @@ export interface PieceWords {
   readonly black: string;
 }
 
-export type BoardWords = Strings['board'] & PieceWords;
+export type BoardWords = Strings['board'] &
+  PieceWords &
+  Pick<Strings, 'toMove'> &
+  Pick<Strings['letter'], 'marked' | 'arrows'>;
 
 /** Where pieces are set by hand. */
 export type SetUpWords = BoardWords & Pick<Strings, 'setUp'>;

@@ -15,7 +15,9 @@ import type { Strings } from '../strings/index.ts';
 
 /** What each page sends to its scripts, in the language of the course. */
 export function boardWords(strings: Strings): BoardWords {
-  return { ...strings.board, ...pieceWords(strings) };
+  const { board, toMove, letter } = strings;
+  const { marked, arrows } = letter;
+  return { ...board, ...pieceWords(strings), toMove, marked, arrows };
 }
 
 export function setUpWords(strings: Strings): SetUpWords {

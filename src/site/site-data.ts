@@ -201,8 +201,17 @@ export interface ChapterPage extends ChapterHead {
   readonly html: string;
   /** The reading board as it stands before the first move; absent where there is none to follow. */
   readonly board?: string;
+  /** Its sections in order, with the ids of their headings. */
+  readonly sections: readonly ChapterSection[];
+  /** Id of its first exercise. */
+  readonly exercise?: string;
   /** Titles of the chapters that its board leads to, by the addresses of their pages. */
   readonly met: Readonly<Record<string, string>>;
+}
+
+export interface ChapterSection {
+  readonly id: string;
+  readonly title: string;
 }
 
 export interface EmbedChapter {

@@ -24,7 +24,9 @@ export interface BoardState extends BoardPicture {
   readonly legal?: readonly BoardMove[] | undefined;
   /** What stands under the board, and where in the page it leads. */
   readonly caption?: { readonly text: string; readonly href: string } | undefined;
-  /** The moves from here where lines part; fewer than two are no choice. */
+  /** What the author says of the move that led here; it is moved into the board. */
+  readonly comment?: DocumentFragment | undefined;
+  /** The moves from here, the main one first. */
   readonly choices?: readonly string[] | undefined;
   /** Links to other places where this position is reached. */
   readonly also?: readonly { readonly text: string; readonly href: string }[] | undefined;

@@ -3,12 +3,16 @@ import { type BoardPart, dataOf } from '../../contract/attributes.ts';
 import type { BoardWords } from '../../contract/words.ts';
 import { drawBoardInPage } from '../../draw/page-board.ts';
 import { make } from '../element.ts';
+import { describeMore } from '../words.ts';
 import type { BoardEvents, BoardMove, BoardState } from './board-state.ts';
 import { wordsOf } from './board-words.ts';
 import { drawOn } from './draw-on.ts';
 import type { Hands } from './hands.ts';
 import { makePlaying, type Playing } from './playing.ts';
 import { listenForSwipes } from './swipe.ts';
+
+/** A window that a board above the text would fill: it is folded there until it is asked for (`reading-board.css`). */
+const low = matchMedia('(max-height: 27rem)');
 
 /**
  * `<course-board>`: the one board of the site. Data go in by `show`, what the reader does comes
@@ -35,6 +39,7 @@ export class CourseBoard extends HTMLElement {
   /** What it shows stays, whatever is read, until the reader asks for something else. */
   held = false;
   readonly #caption = make('a', 'board-caption');
+  readonly #comment = make('p', 'board-comment');
   readonly #choices = make('p', 'board-choices');
   readonly #also = make('p', 'board-also');
   readonly #live = make('p', 'unseen');
@@ -64,6 +69,7 @@ export class CourseBoard extends HTMLElement {
     if (parts.has('caption')) line.append(this.#caption);
     if (steps.hasChildNodes()) line.append(steps);
     if (line.hasChildNodes()) this.append(line);
+    if (parts.has('comment')) this.append(this.#comment);
     const ways = make('div', 'board-ways');
     if (parts.has('choices')) ways.append(this.#choices);
     if (parts.has('also')) ways.append(this.#also);
@@ -82,8 +88,14 @@ export class CourseBoard extends HTMLElement {
       listenForSwipes(this, '.board-stand', (go) => this.#tell('course-board-wish', { go }));
     }
     if (!parts.has('fold')) return;
-    this.#fold.addEventListener('click', () => this.#setFolded(!this.classList.contains('folded')));
-    this.#setFolded(recall('board-folded') === 'yes');
+    this.#fold.addEventListener('click', () => {
+      const folded = !this.classList.contains('folded');
+      if (!low.matches) remember('board-folded', folded ? 'yes' : 'no');
+      this.#setFolded(folded);
+    });
+    const fitWindow = () => this.#setFolded(low.matches || recall('board-folded') === 'yes');
+    low.addEventListener('change', fitWindow);
+    fitWindow();
   }
 
   show(told: BoardState): void {
@@ -93,7 +105,8 @@ export class CourseBoard extends HTMLElement {
     this.#caption.setAttribute('href', state.caption?.href ?? '');
     setDisabled(this.#back, !state.canGoBack);
     setDisabled(this.#on, !state.canGoOn);
-    this.#showChoices(state.choices ?? []);
+    this.#comment.replaceChildren(state.comment ?? '');
+    this.#showChoices(state.choices ?? [], state.turn ?? 'white');
     this.#showAlso(state.also ?? []);
     this.#draw(state);
   }
@@ -135,7 +148,8 @@ export class CourseBoard extends HTMLElement {
       svg.setAttribute('aria-hidden', 'true');
       return;
     }
-    const what = [state.caption?.text, state.title, state.description];
+    const more = this.#words === undefined ? '' : describeMore(state, this.#words);
+    const what = [state.caption?.text, state.title, `${more} ${state.description}`.trim()];
     svg.removeAttribute('aria-hidden');
     svg.setAttribute('role', 'img');
     svg.setAttribute('aria-label', what.filter((part) => part).join('. '));
@@ -173,22 +187,18 @@ export class CourseBoard extends HTMLElement {
     this.#hands?.setUp(state, view);
   }
 
-  #showChoices(choices: readonly string[]): void {
-    const words = this.#words;
-    if (words === undefined || choices.length < 2) {
-      this.#choices.replaceChildren();
-      return;
-    }
-    const parts = choices.flatMap((name, choice) => {
+  #showChoices(choices: readonly string[], turn: Color): void {
+    const links = choices.flatMap((name, choice) => {
       const link = button('board-choice');
       link.textContent = name;
       link.addEventListener('click', () =>
         this.#tell('course-board-wish', { go: 'choice', choice }),
       );
-      const before = choice === 0 ? words.next : choice === 1 ? ` ${words.or}` : ',';
-      return [`${before} `, link];
+      return [' ', link];
     });
-    this.#choices.replaceChildren(...parts);
+    const lead =
+      links.length === 0 ? '' : make('span', 'board-plays', this.#words?.plays[turn] ?? '');
+    this.#choices.replaceChildren(lead, ...links);
   }
 
   #showAlso(places: NonNullable<BoardState['also']>): void {
@@ -206,7 +216,6 @@ export class CourseBoard extends HTMLElement {
     this.classList.toggle('folded', folded);
     this.#fold.setAttribute('aria-expanded', String(!folded));
     if (words) label(this.#fold, folded ? '▾' : '▴', folded ? words.unfold : words.fold);
-    remember('board-folded', folded ? 'yes' : 'no');
     this.#tell('course-board-fold', undefined);
   }
 

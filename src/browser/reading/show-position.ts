@@ -6,6 +6,7 @@ import { glideBetween } from '../glide.ts';
 import type { Spot } from '../spots.ts';
 import { caption, describe, numbered, otherPlace } from '../words.ts';
 import { hashOf, noteShown } from './address.ts';
+import { commentOf } from './comment-of.ts';
 
 /** What the board of a chapter shows. */
 export interface Shown {
@@ -45,6 +46,7 @@ function stateOf(spot: Spot, words: ChapterWords): BoardState {
     turn: spot.move?.color === 'white' || startsWithBlack(spot) ? 'black' : 'white',
     caption: { text: caption(spot, words), href: hashOf(spot.element.id) },
     description: describe(spot.placement, words),
+    comment: commentOf(spot),
     choices: spot.children.map(numbered),
     also: spot.also.map(({ href, move }) => ({ href, text: otherPlace(href, move, words) })),
     canGoBack: spot.parent !== undefined,

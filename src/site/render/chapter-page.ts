@@ -13,6 +13,7 @@ import {
 } from '../../render/index.ts';
 import type { Strings } from '../../strings/index.ts';
 import type { ChapterHead, ChapterPage } from '../site-data.ts';
+import { firstExercise, sectionsOf } from './sections.ts';
 
 /** What a chapter's page shows, beside what other pages say of the chapter as well. */
 export const pagePart: PartMaker<Omit<ChapterPage, keyof ChapterHead>> = {
@@ -27,9 +28,12 @@ function chapterPage(context: RenderContext) {
   const board = readingBoard(chapter, strings);
   const page = pageMedium(addresses, chapter.file);
   const tree = resolve(chapterDocument(context), page, strings);
+  const exercise = firstExercise(tree);
   return {
     html: toHtml(tree, { allowDangerousHtml: true }),
     ...(board !== undefined && { board }),
+    sections: sectionsOf(tree),
+    ...(exercise !== undefined && { exercise }),
     met: chaptersMet(context, addresses),
   };
 }

@@ -9,6 +9,8 @@ export const board: typeof english = {
     or: 'oder',
     next: 'weiter mit',
     also: 'auch erreicht:',
+    /** Before the moves from here, the main one first. */
+    plays: { white: 'Weiß spielt', black: 'Schwarz spielt' },
     back: 'Zurück',
     on: 'Weiter',
     turn: 'Brett drehen',

@@ -8,6 +8,8 @@ export const board = {
     next: 'next',
     /** Before the other places where the course reaches a position. */
     also: 'also reached:',
+    /** Before the moves from here, the main one first. */
+    plays: { white: 'White plays', black: 'Black plays' },
     back: 'Back',
     on: 'On',
     turn: 'Turn the board',

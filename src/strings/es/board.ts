@@ -9,6 +9,8 @@ export const board: typeof english = {
     or: 'o',
     next: 'sigue',
     also: 'también se llega:',
+    /** Before the moves from here, the main one first. */
+    plays: { white: 'Juegan las blancas:', black: 'Juegan las negras:' },
     back: 'Atrás',
     on: 'Adelante',
     turn: 'Girar el tablero',
