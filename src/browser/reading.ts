@@ -1,6 +1,7 @@
 import { onBoard } from './board/board-state.ts';
 import { wordsOf } from './board/board-words.ts';
 import type { CourseBoard } from './board/course-board.ts';
+import { addDiagrams } from './diagram-spots.ts';
 import { offerFreePlay } from './free/offer.ts';
 import { linkMoves } from './link-moves.ts';
 import { noteAddress } from './reading/address.ts';
@@ -25,6 +26,7 @@ export function startReading(board: CourseBoard, article: HTMLElement): void {
   const [first] = spots.values();
   if (first === undefined) return;
   linkMoves(spots);
+  addDiagrams(article, spots);
   keepRoomAbove(board);
   const hold = createHold();
   const steps = createSteps();

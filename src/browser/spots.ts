@@ -2,7 +2,7 @@ import type { Color, Square } from '../chess/types.ts';
 import { dataOf } from '../contract/attributes.ts';
 import { readPositionAddress } from '../contract/position-address.ts';
 import type { BoardArrow } from '../draw/arrows.ts';
-import { squaresOfMove } from './squares-of-move.ts';
+import { type SquaresOfMove, squaresOfMove } from './squares-of-move.ts';
 
 /** One position of the page's moves: a move's link in the text, or a block for its start. */
 export interface Spot {
@@ -18,8 +18,11 @@ export interface Spot {
   readonly arrows: readonly BoardArrow[];
   /** Where else the course reaches this position: addresses in the site, and the moves there. */
   readonly also: readonly { readonly href: string; readonly move: string }[];
-  /** Absent for a start position. */
+  /** Absent for a start position and for a diagram. */
   readonly move: SpotMove | undefined;
+  /** Of a diagram: the move of the text that leads to its position, and the last move that it shows. */
+  readonly home?: Spot | undefined;
+  readonly lastMove?: SquaresOfMove | undefined;
 }
 
 export interface SpotMove {
@@ -65,7 +68,7 @@ function readBlock(block: HTMLElement, spots: Map<Element, Spot>): void {
   }
 }
 
-const noPieces = '8/8/8/8/8/8/8/8';
+export const noPieces = '8/8/8/8/8/8/8/8';
 
 /** An element tells its position by its id, else by an attribute; a move that cannot be played has neither. */
 function showsPosition(element: HTMLElement): boolean {
@@ -92,7 +95,7 @@ function spotOf(
       return readPositionAddress(data.p ?? element.id)?.plain ?? '';
     },
     get marks() {
-      return words(data.mark);
+      return drawnOf(element).marks;
     },
     get also() {
       const places = words(data.also);
@@ -102,13 +105,7 @@ function spotOf(
       });
     },
     get arrows() {
-      return meanings.flatMap((meaning) =>
-        words(data[meaning]).map((pair) => ({
-          meaning,
-          from: pair.slice(0, 2),
-          to: pair.slice(2, 4),
-        })),
-      );
+      return drawnOf(element).arrows;
     },
     get move() {
       if (ply === undefined) return undefined;
@@ -121,6 +118,19 @@ function spotOf(
       };
     },
   };
+}
+
+/** The marked squares and the arrows of a place in the text. */
+export function drawnOf(element: HTMLElement): Pick<Spot, 'marks' | 'arrows'> {
+  const data = dataOf('move', element);
+  const arrows = meanings.flatMap((meaning) =>
+    words(data[meaning]).map((pair) => ({
+      meaning,
+      from: pair.slice(0, 2),
+      to: pair.slice(2, 4),
+    })),
+  );
+  return { marks: words(data.mark), arrows };
 }
 
 function words(text = ''): string[] {

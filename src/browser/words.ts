@@ -20,7 +20,10 @@ export function otherPlace(href: string, move: string, words: ChapterWords): str
 }
 
 /** The line under the board: `after 7...Be7`. */
-export function caption(spot: Spot, words: BoardWords): string {
+export function caption(shown: Spot, words: BoardWords): string {
+  const spot = shown.home ?? shown;
+  const number = spot.element.querySelector('.diagram-number')?.textContent;
+  if (number) return number;
   return spot.move === undefined ? words.start : `${words.after} ${numbered(spot)}`;
 }
 

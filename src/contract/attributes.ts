@@ -84,6 +84,15 @@ export interface DataAttributes {
     /** Where else the course reaches its position: addresses and moves, in turn. */
     readonly also?: string | undefined;
   };
+  /** A diagram: what the page's board shows while it is read. */
+  readonly diagram: Omit<BoardData, 'p'> & {
+    readonly p: string;
+    readonly view: Color;
+    /** The move that led to its position: `g1f3`. */
+    readonly last?: string | undefined;
+    /** Id of the move that leads to its position in the text. */
+    readonly at?: string | undefined;
+  };
   readonly exercise: {
     readonly view: Color;
     readonly turn: Color;

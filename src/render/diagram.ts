@@ -2,11 +2,13 @@ import type { Element } from 'hast';
 import { toString as plainText } from 'mdast-util-to-string';
 import { chapterIds } from '../addresses/index.ts';
 import { describePosition } from '../chess/index.ts';
+import { dataProperties, positionAddress } from '../contract/index.ts';
 import type { DiagramBlock, NodeRef } from '../model/index.ts';
 import type { RenderContext } from './context.ts';
 import { diagramNames, imagePath, pictureOf } from './diagram-images.ts';
 import type { BoardNode, DiagramNumberNode } from './document.ts';
 import { element, linkTo, text } from './hast.ts';
+import { drawnData } from './move-link.ts';
 import type { RenderComment } from './moves-block.ts';
 
 /** A still board with its caption, the side to move, and links to its pictures. */
@@ -58,9 +60,22 @@ export function renderDiagram(
       { role: 'pictures' },
     ),
   ]);
-  return element('figure', { className: ['diagram'], id }, [still, figcaption], {
-    role: 'diagram',
-  });
+  const { marks, arrows, lastMove, view } = picture;
+  const properties = {
+    className: ['diagram'],
+    id,
+    ...dataProperties('diagram', {
+      p: positionAddress(block.position.key),
+      view,
+      last: lastMove && lastMove.from + lastMove.to,
+      at:
+        ref?.chapter === chapter.file
+          ? chapterIds(chapter).ofNode({ key: ref.block }, ref.node)
+          : undefined,
+      ...drawnData({ marks, arrows }),
+    }),
+  };
+  return element('figure', properties, [still, figcaption], { role: 'diagram' });
 }
 
 /** Where the diagram's position stands in the moves: by its label, else in this chapter. */

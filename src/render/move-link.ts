@@ -70,12 +70,19 @@ export function moveLink(
 
 /** What sets the board: the position unless the id tells it, the marked squares and the arrows. */
 export function boardData(node: MoveNode, id: string) {
-  const { position, marks, arrows } = node;
+  const { position } = node;
   const told = readPositionAddress(id)?.key === position?.key;
+  return {
+    p: told || position === undefined ? undefined : positionAddress(position.key),
+    ...drawnData(node),
+  };
+}
+
+/** The marked squares and the arrows of a board. */
+export function drawnData({ marks, arrows }: Pick<MoveNode, 'marks' | 'arrows'>) {
   const pairs = (meaning: string) =>
     listOf(arrows.filter((arrow) => arrow.meaning === meaning).map(({ from, to }) => from + to));
   return {
-    p: told || position === undefined ? undefined : positionAddress(position.key),
     mark: listOf(marks),
     plan: pairs('plan'),
     threat: pairs('threat'),

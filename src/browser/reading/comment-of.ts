@@ -4,7 +4,8 @@ import type { Spot } from '../spots.ts';
  * What the author says of the move that led to a position, as it stands behind the move: words and signs up to the
  * next move or variation. Nothing where he says nothing.
  */
-export function commentOf({ element, move }: Spot): DocumentFragment | undefined {
+export function commentOf(spot: Spot): DocumentFragment | undefined {
+  const { element, move } = spot.home ?? spot;
   if (move === undefined) return undefined;
   const comment = document.createDocumentFragment();
   for (let node = element.nextSibling; node !== null; node = node.nextSibling) {

@@ -11,8 +11,10 @@ export function followLinks(
   article.addEventListener('click', (event) => {
     if (event.altKey || event.ctrlKey || event.metaKey || event.shiftKey) return;
     const link = event.target instanceof Element ? event.target.closest('a[href]') : null;
-    const spot = link === null ? undefined : spotOfLink(link, spots);
-    if (link === null || spot === undefined) return;
+    if (link === null) return;
+    const diagram = link.matches('.still') ? link.closest('figure') : null;
+    const spot = (diagram && spots.get(diagram)) ?? spotOfLink(link, spots);
+    if (spot === undefined) return;
     event.preventDefault();
     writeNoted();
     const jumps = link !== spot.element;

@@ -78,14 +78,14 @@ function findStops(article: Element, spots: ReadonlyMap<Element, Spot>): Stop[] 
 }
 
 function spokenOf(element: Element, spots: ReadonlyMap<Element, Spot>): Spot | undefined {
+  const own = spots.get(element);
+  if (own !== undefined) return own;
   const { at } = element instanceof HTMLElement ? dataOf('text', element) : {};
   const named = at === undefined ? null : document.getElementById(at);
   if (named !== null) return spots.get(named);
   const moves = element.querySelectorAll(':scope > .move');
   const move = moves[moves.length - 1];
-  if (move !== undefined) return spots.get(move);
-  const link = element.matches('figure') ? element.querySelector('a[href^="#"]') : null;
-  return link === null ? undefined : spotOfLink(link, spots);
+  return move && spots.get(move);
 }
 
 /** The position that a link within the page leads to. */

@@ -42,8 +42,8 @@ function stateOf(spot: Spot, words: ChapterWords): BoardState {
     view: spot.view,
     marks: spot.marks,
     arrows: spot.arrows,
-    lastMove: spot.move,
-    turn: spot.move?.color === 'white' || startsWithBlack(spot) ? 'black' : 'white',
+    lastMove: spot.move ?? spot.lastMove,
+    turn: / b /.test(readPositionAddress(spot.address)?.key ?? '') ? 'black' : 'white',
     caption: { text: caption(spot, words), href: hashOf(spot.element.id) },
     description: describe(spot.placement, words),
     comment: commentOf(spot),
@@ -52,8 +52,4 @@ function stateOf(spot: Spot, words: ChapterWords): BoardState {
     canGoBack: spot.parent !== undefined,
     canGoOn: spot.children.length > 0,
   };
-}
-
-function startsWithBlack({ move, children }: Spot): boolean {
-  return move === undefined && children[0]?.move?.color === 'black';
 }
