@@ -264,10 +264,11 @@ describe('with the keyboard', () => {
     reading('isolated-pawn.html#three-nc3', async (page) => {
       await page.keyboard.press('ArrowRight');
       const live = page.locator('.beside [aria-live]');
-      expect(await live.textContent()).toBe('Black: pawn to c5');
+      expect(await live.textContent()).toMatch(/^Black: pawn to c5\. The Tarrasch\. Where/);
       const label = await page.locator('.beside svg.board').getAttribute('aria-label');
       expect(label).toContain('after 3...c5');
       expect(label).toContain('king e8');
+      expect(label).toContain('White to move.');
     }));
 
   test('everything that acts can be reached and is named', () =>
@@ -357,7 +358,7 @@ test('on a phone a finger that goes across the board steps; up and down it scrol
       };
       await slide(-90, 8);
       await expect.poll(() => caption(page)).toBe('after 3...c5');
-      expect(await page.locator('.beside [aria-live]').textContent()).toBe('Black: pawn to c5');
+      expect(await page.locator('.beside [aria-live]').textContent()).toMatch(/^Black: pawn to c5\./);
       await slide(90, -8);
       await expect.poll(() => caption(page)).toBe('after 3.Nc3');
       const before = await page.evaluate(() => scrollY);

@@ -13,7 +13,10 @@ export function commentOf(spot: Spot): DocumentFragment | undefined {
     comment.append(node.cloneNode(true));
   }
   for (const copy of comment.querySelectorAll('[id]')) copy.removeAttribute('id');
-  const { lastChild } = comment;
+  const { firstChild, lastChild } = comment;
+  if (firstChild?.nodeType === Node.TEXT_NODE) {
+    firstChild.textContent = (firstChild.textContent ?? '').trimStart();
+  }
   // The brackets of a variation are none of its move's words.
   if (lastChild?.nodeType === Node.TEXT_NODE) {
     lastChild.textContent = (lastChild.textContent ?? '').replace(/\s*[()]\s*$/, '');

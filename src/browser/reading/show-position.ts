@@ -3,6 +3,7 @@ import type { ChapterWords } from '../../contract/words.ts';
 import type { BoardState } from '../board/board-state.ts';
 import type { CourseBoard } from '../board/course-board.ts';
 import { glideBetween } from '../glide.ts';
+import { makeStop } from '../link-moves.ts';
 import type { Spot } from '../spots.ts';
 import { caption, describe, numbered, otherPlace } from '../words.ts';
 import { hashOf, noteShown } from './address.ts';
@@ -20,7 +21,10 @@ export function showPosition(first: Spot, board: CourseBoard, words: ChapterWord
   function change(spot: Spot, before: Spot | undefined): void {
     noteShown(spot.element.id);
     before?.element.removeAttribute('aria-current');
-    if (spot.move !== undefined) spot.element.setAttribute('aria-current', 'true');
+    if (spot.move !== undefined) {
+      spot.element.setAttribute('aria-current', 'true');
+      makeStop(spot.element);
+    }
     shown = spot;
     board.show({ ...stateOf(spot, words), glide: before && glideBetween(before, spot) });
   }

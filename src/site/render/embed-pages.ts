@@ -53,7 +53,8 @@ export function makeEmbedPages(
         : [element('link', { rel: ['canonical'], href: `${site}/${embed.href}` }, [])]),
       element('script', { src: 'board.js', defer: true }, []),
     ]);
-    const body = element('body', {}, [boardElement(embed, '../', [still], { fit: true })]);
+    const board = boardElement(embed, '../', [still], { fit: true });
+    const body = element('body', {}, [element('main', {}, [board])]);
     const page = element('html', { lang: language, dir: directionOf(language) }, [head, body]);
     const html = toHtml({ type: 'root', children: [{ type: 'doctype' }, page] });
     return { path: decodeURIComponent(pageOf(embed)), content: `${html}\n` };
