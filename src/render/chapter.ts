@@ -6,6 +6,7 @@ import type { Chapter } from '../model/index.ts';
 import type { Ask } from './ask/ask.ts';
 import type { RenderContext } from './context.ts';
 import { targetOf } from './links.ts';
+import { linkMentions } from './mentions.ts';
 import { elementsIn, nodesIn } from './nodes-in.ts';
 import { useFigurines } from './notation.ts';
 import { proseHandlers } from './prose.ts';
@@ -50,6 +51,7 @@ function makeDocument(context: RenderContext): Root {
     alignByClass(node);
     if (node.tagName === 'a' && node.properties.href !== undefined) refer(node, context);
   }
+  linkMentions(clean, context);
   useFigurines(clean, context.notation);
   return clean;
 }

@@ -41,6 +41,8 @@ export type Role =
   | 'answers-title'
   /** A move that is played through on a page. */
   | 'move'
+  /** A move in running text that the author has not marked as one: only a page makes a link of it. */
+  | 'mention'
   /** Leads from a diagram to its place in the moves. */
   | 'show'
   /** Links to the picture files of a diagram. */

@@ -6,6 +6,8 @@ import type { Target } from './document.ts';
 export interface Medium {
   /** Whether moves are played through and folds opened by a script or a click. */
   readonly isLive: boolean;
+  /** Whether the style sheet of pages is there, which draws the signs that few fonts have. */
+  readonly drawsSigns?: boolean;
   /** A board that stands in the text. */
   readonly board: (picture: BoardPicture) => ElementContent;
   /** Where a target stands in the medium; nothing where a reader of it cannot go there. */

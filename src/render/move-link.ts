@@ -17,8 +17,13 @@ const drawnSigns: Readonly<Record<string, string>> = {
   '∓': 'clear-black',
 };
 
-/** The same as people type them, for those that hardly any font has. */
-const plainSigns: Readonly<Record<string, string>> = { '⩲': '+/=', '⩱': '=/+' };
+/** The same as people type them: hardly any font has the first two, and the others are to look like them. */
+const plainSigns: Readonly<Record<string, string>> = {
+  '⩲': '+/=',
+  '⩱': '=/+',
+  '±': '+/-',
+  '∓': '-/+',
+};
 
 /** Suffix glyphs, `!` to `?!`, stand close to the move; assessments and others apart. */
 const lastSuffix = 6;

@@ -33,6 +33,8 @@ interface Level {
   readonly inline: boolean;
   /** `b1`: what its variation is called among those around it; empty for the main line. */
   readonly name: string;
+  /** How many variations within it have been told in lists. */
+  told: number;
   /** What the name's paragraph begins with, until it is there. */
   sign: Element | undefined;
   paragraph: Element | undefined;
@@ -147,6 +149,7 @@ function newLevel(home: Element, inline: boolean, name: string): Level {
     home,
     inline,
     name,
+    told: 0,
     sign: undefined,
     paragraph: inline ? home : undefined,
     list: undefined,
@@ -188,7 +191,10 @@ function openVariation(
   level.paragraph = undefined;
   const item = element('li', {}, []);
   level.list.children.push(item);
-  const name = level.name + signOf(siblings.indexOf(variation), level.name);
+  // Beside the main line they begin anew with each move; within a variation each has a name of its own.
+  if (level.name === '') level.told = siblings.indexOf(variation);
+  const name = level.name + signOf(level.told, level.name);
+  level.told += 1;
   const sign = element('span', { className: ['letter'] }, [`${name})`]);
   return { ...newLevel(item, false, name), sign };
 }

@@ -55,7 +55,8 @@ function resolveElement(node: Element, medium: Medium, strings: Strings): Elemen
   const { role } = node.data ?? {};
   const children = resolveAll(node.children, medium, strings) as ElementContent[];
   const made = { ...node, children };
-  if (!medium.isLive) return still(made).map((each) => addressed(each, medium));
+  if (!medium.isLive && !(medium.drawsSigns && role === 'sign'))
+    return still(made).map((each) => addressed(each, medium));
   const isPlayed = role === 'move' && node.tagName === 'a';
   return [isPlayed ? playable(made, medium) : addressed(made, medium)];
 }

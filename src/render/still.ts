@@ -21,6 +21,7 @@ export function still(node: Element): ElementContent[] {
       return [element('div', { className: ['still'] }, children)];
     // The style sheet draws what stands for these letters and signs: here they stand for themselves.
     case 'figurine':
+    case 'mention':
       return children;
     case 'sign': {
       const shown = data.plain === undefined ? children : [text(data.plain)];

@@ -358,7 +358,9 @@ test('on a phone a finger that goes across the board steps; up and down it scrol
       };
       await slide(-90, 8);
       await expect.poll(() => caption(page)).toBe('after 3...c5');
-      expect(await page.locator('.beside [aria-live]').textContent()).toMatch(/^Black: pawn to c5\./);
+      expect(await page.locator('.beside [aria-live]').textContent()).toMatch(
+        /^Black: pawn to c5\./,
+      );
       await slide(90, -8);
       await expect.poll(() => caption(page)).toBe('after 3.Nc3');
       const before = await page.evaluate(() => scrollY);

@@ -48,6 +48,7 @@ function paperOf(context: RenderContext): PaperPart {
   const medium: Medium = {
     ...pageMedium(addresses),
     isLive: false,
+    drawsSigns: true,
     addressOf(target: Target) {
       if (target.to === 'note') return lead(idIn(chapter.file, target.id));
       if (target.to === 'chapter') return lead(idIn(target.chapter, target.id));
