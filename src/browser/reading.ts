@@ -15,6 +15,7 @@ import { createHold } from './reading/hold.ts';
 import { listenForKeys } from './reading/keys.ts';
 import { showPosition } from './reading/show-position.ts';
 import { createSteps } from './reading/steps.ts';
+import { findWaysOn } from './reading/ways-on.ts';
 import { readSpots, type Spot } from './spots.ts';
 import { whenIdle } from './when-idle.ts';
 import { spoken } from './words.ts';
@@ -29,8 +30,9 @@ export function startReading(board: CourseBoard, article: HTMLElement): void {
   addDiagrams(article, spots);
   keepRoomAbove(board);
   const hold = createHold();
-  const steps = createSteps();
-  const shown = showPosition(first, board, words);
+  const waysOn = findWaysOn(spots);
+  const steps = createSteps(waysOn);
+  const shown = showPosition(first, board, words, waysOn);
 
   /** The reader asked for this position. */
   function touch(spot: Spot, by: Element): void {
@@ -54,8 +56,9 @@ export function startReading(board: CourseBoard, article: HTMLElement): void {
   offerFreePlay({ board, article, spots, words, shown: () => shown.spot, go: step });
   listenForKeys((wish) => step(steps.target(wish, shown.spot)));
   onBoard(board, 'course-board-wish', (wish) => {
-    const { children } = shown.spot;
-    step(wish.go === 'choice' ? children[wish.choice] : steps.target(wish.go, shown.spot));
+    step(
+      wish.go === 'choice' ? waysOn(shown.spot)[wish.choice] : steps.target(wish.go, shown.spot),
+    );
   });
   followLinks(article, spots, (spot, link) => {
     steps.forget();

@@ -24,7 +24,8 @@ export function caption(shown: Spot, words: BoardWords): string {
   const spot = shown.home ?? shown;
   const number = spot.element.querySelector('.diagram-number')?.textContent;
   if (number) return number;
-  return spot.move === undefined ? words.start : `${words.after} ${numbered(spot)}`;
+  if (spot.move !== undefined) return `${words.after} ${numbered(spot)}`;
+  return spot.element.querySelector(':scope > .from > a')?.textContent ?? words.start;
 }
 
 /** A move as it is spoken: `Black: bishop to e7, check`. */

@@ -143,8 +143,8 @@ export class CourseBoard extends HTMLElement {
     drawOn(svg, state, view, state.glide);
     state.drawOver?.(svg, view);
     this.#setHands(svg, state, view);
-    if (this.#hands !== undefined) {
-      // Its squares tell what stands on them.
+    if (this.#makeHands !== undefined) {
+      // Where pieces are set by hand the squares tell what stands on them.
       svg.setAttribute('aria-hidden', 'true');
       return;
     }

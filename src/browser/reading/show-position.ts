@@ -16,7 +16,12 @@ export interface Shown {
 }
 
 /** Shows positions of the text on its board, and marks in the text the move that led there. */
-export function showPosition(first: Spot, board: CourseBoard, words: ChapterWords): Shown {
+export function showPosition(
+  first: Spot,
+  board: CourseBoard,
+  words: ChapterWords,
+  waysOn: (spot: Spot) => readonly Spot[],
+): Shown {
   let shown = first;
   function change(spot: Spot, before: Spot | undefined): void {
     noteShown(spot.element.id);
@@ -26,7 +31,10 @@ export function showPosition(first: Spot, board: CourseBoard, words: ChapterWord
       makeStop(spot.element);
     }
     shown = spot;
-    board.show({ ...stateOf(spot, words), glide: before && glideBetween(before, spot) });
+    board.show({
+      ...stateOf(spot, waysOn(spot), words),
+      glide: before && glideBetween(before, spot),
+    });
   }
   change(first, undefined);
   return {
@@ -39,7 +47,7 @@ export function showPosition(first: Spot, board: CourseBoard, words: ChapterWord
   };
 }
 
-function stateOf(spot: Spot, words: ChapterWords): BoardState {
+function stateOf(spot: Spot, ways: readonly Spot[], words: ChapterWords): BoardState {
   return {
     key: readPositionAddress(spot.address)?.key,
     placement: spot.placement,
@@ -51,9 +59,9 @@ function stateOf(spot: Spot, words: ChapterWords): BoardState {
     caption: { text: caption(spot, words), href: hashOf(spot.element.id) },
     description: describe(spot.placement, words),
     comment: commentOf(spot),
-    choices: spot.children.map(numbered),
+    choices: ways.map(numbered),
     also: spot.also.map(({ href, move }) => ({ href, text: otherPlace(href, move, words) })),
     canGoBack: spot.parent !== undefined,
-    canGoOn: spot.children.length > 0,
+    canGoOn: ways.length > 0,
   };
 }

@@ -10,7 +10,7 @@ export interface Steps {
 }
 
 /** A step on takes the way again that was stepped back from; else the line goes on. */
-export function createSteps(): Steps {
+export function createSteps(waysOn: (spot: Spot) => readonly Spot[]): Steps {
   const cameFrom = new Map<Spot, Spot>();
   return {
     target(step, from) {
@@ -18,7 +18,7 @@ export function createSteps(): Steps {
         case 'back':
           return from.parent;
         case 'on':
-          return cameFrom.get(from) ?? from.children[0];
+          return cameFrom.get(from) ?? waysOn(from)[0];
         case 'first':
           return startOfBlock(from);
         case 'last':
