@@ -23,13 +23,20 @@ function on(
   );
 }
 
+/** Exercises come live near the window, once all of the text is laid out. */
+async function comeTo(page: Page, exercise: Locator): Promise<void> {
+  await page.mouse.move(9, 9);
+  await page.locator('html:not(.piecemeal)').waitFor();
+  await exercise.scrollIntoViewIfNeeded();
+}
+
 describe('2.5.7 Dragging Movements: taps do what a drag does', () => {
   test('in an exercise', () =>
     on(
       'isolated-pawn.html',
       async (page) => {
         const exercise = page.locator('.exercise').first();
-        await exercise.scrollIntoViewIfNeeded();
+        await comeTo(page, exercise);
         for (const square of ['c6', 'b4']) {
           await exercise.locator(`.squares [data-square="${square}"]`).tap();
         }
@@ -263,11 +270,7 @@ describe('4.1.3 Status Messages: said in a region that was there before', () => 
   })) {
     test(what, () =>
       on(address, async (page) => {
-        // What comes live near the window is there when the reader is.
-        await page
-          .locator(region.split(' ')[0] ?? '')
-          .first()
-          .scrollIntoViewIfNeeded();
+        if (region.startsWith('.exercise')) await comeTo(page, page.locator('.exercise').first());
         const before = await page.locator(region).first().elementHandle();
         if (before === null) throw new Error(`no ${region}`);
         expect(await before.textContent()).not.toContain(says);

@@ -567,3 +567,56 @@ describe('before the page has been idle', () => {
       }));
   }
 });
+
+test('sections, diagrams and the board share every window', () =>
+  reading('isolated-pawn.html', async (page) => {
+    const list = page.locator('nav.sections');
+    const heading = 'white-takes-on-c5';
+    await list.getByRole('link', { name: 'White takes on c5' }).click();
+    await expect.poll(() => list.locator('[aria-current]').textContent()).toBe('White takes on c5');
+    expect(await inSight(page, heading)).toBe(true);
+    // A diagram that no move of the text leads to is shown on the board too.
+    await page.locator('.diagram').nth(1).scrollIntoViewIfNeeded();
+    await page.evaluate(() => {
+      document.querySelectorAll('.diagram')[1]?.scrollIntoView({ block: 'start' });
+    });
+    await expect.poll(() => caption(page)).toBe('Diagram 2');
+    // The blocks that begin where a line ends are ways on from there.
+    await page.locator('#tabiya').click();
+    await expect.poll(() => page.locator('.board-choice').count()).toBe(9);
+    await page.getByRole('button', { name: '9.dxc5' }).click();
+    await expect.poll(() => caption(page)).toBe('after 9.dxc5');
+    const text = await page.locator('.board-comment').textContent();
+    expect(await page.locator('article').textContent()).toContain(text ?? 'none');
+
+    for (const viewport of [
+      { width: 390, height: 844 },
+      { width: 320, height: 256 },
+      { width: 320, height: 180 },
+      { width: 844, height: 390 },
+      { width: 820, height: 1180 },
+    ]) {
+      await page.setViewportSize(viewport);
+      await page.evaluate(() => scrollTo(0, 3000));
+      await settled(page);
+      const { width = 0, height = 0 } = (await page.locator('.beside').boundingBox()) ?? {};
+      const share =
+        (width * Math.min(height, viewport.height)) / (viewport.width * viewport.height);
+      expect(share, JSON.stringify(viewport)).toBeLessThanOrEqual(0.5);
+    }
+    // In a low window it is folded, and asked for it takes the window.
+    await page.setViewportSize({ width: 320, height: 200 });
+    await page.getByRole('button', { name: 'Show the board' }).click();
+    await expect
+      .poll(async () => (await page.locator('.beside svg.board').boundingBox())?.height)
+      .toBeGreaterThan(100);
+    await page.setViewportSize({ width: 390, height: 844 });
+    await page.evaluate(() => scrollTo(0, 0));
+    await settled(page);
+    expect((await page.locator('article p').first().boundingBox())?.y).toBeLessThan(844 - 100);
+    const fold = page.locator('details.sections');
+    await fold.locator('summary').click();
+    await fold.getByRole('link', { name: 'White takes on c5' }).click();
+    await expect.poll(() => fold.getAttribute('open')).toBe(null);
+    expect(await inSight(page, heading)).toBe(true);
+  }));
