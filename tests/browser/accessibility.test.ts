@@ -2,7 +2,7 @@
  * What axe-core cannot see, each by its success criterion in the Web Content Accessibility
  * Guidelines 2.2 (W3C Recommendation). Practice and the set-up board are tested in their own files.
  */
-import type { BrowserContextOptions, Page } from 'playwright-core';
+import type { BrowserContextOptions, Locator, Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { inSight, onPage, pageFiles, phone, useDemo } from './browser.ts';
 
