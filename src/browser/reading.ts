@@ -18,7 +18,7 @@ import { createSteps } from './reading/steps.ts';
 import { findWaysOn } from './reading/ways-on.ts';
 import { readSpots, type Spot } from './spots.ts';
 import { whenIdle } from './when-idle.ts';
-import { spoken } from './words.ts';
+import { caption, spoken } from './words.ts';
 
 /** Makes a chapter live: its board follows the text, the moves, the keys and the address. */
 export function startReading(board: CourseBoard, article: HTMLElement): void {
@@ -38,7 +38,9 @@ export function startReading(board: CourseBoard, article: HTMLElement): void {
   function touch(spot: Spot, by: Element): void {
     hold.take(by);
     shown.show(spot);
-    board.say(`${spoken(spot, words)}. ${saidOf(spot)}`);
+    const { move } = spot.home ?? spot;
+    const what = move === undefined ? caption(spot, words) : spoken({ move }, words);
+    board.say(`${what}. ${saidOf(spot)}`);
   }
 
   /** @returns whether there is such a step. */
