@@ -7,7 +7,7 @@ const italian = '```moves\n1. e4 e5 2. Nf3 Nc6 3. Bc4 (3. Bb5 a6) 3... Bc5\n```\
 function mentions(text: string, language = 'en'): string[] {
   const [page = ''] = renderCourse([text], { language });
   return [...page.matchAll(/<a class="prose-move" href="([^"]*)">(.*?)<\/a>/g)].map(
-    ([, href, words]) => `${words} ${href}`,
+    ([, href, words = '']) => `${words.replace(/<[^>]*>/g, '')} ${href}`,
   );
 }
 const to = (words: string, moves: string) => `${words} #${addressAfter(moves)}`;

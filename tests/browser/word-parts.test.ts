@@ -21,6 +21,7 @@ const chapters = Array.from({ length: 240 }, (_, index) => {
     title: `Line ${index}`,
     card: '',
     html,
+    sections: [],
     met: {},
   };
 });

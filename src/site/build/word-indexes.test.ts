@@ -6,7 +6,9 @@ import { wordIndexes } from './word-indexes.ts';
 async function inputsOf(chapters: Readonly<Record<string, string>>) {
   const all = Object.entries(chapters);
   const words = wordIndexes('en', all.length);
-  for (const [id, html] of all) words.add({ id, number: 1, title: id, card: '', html, met: {} });
+  for (const [id, html] of all) {
+    words.add({ id, number: 1, title: id, card: '', html, sections: [], met: {} });
+  }
   const inputs = new Map<string, string>();
   const paths: string[] = [];
   const files = words.files(async (kind, given) => {
