@@ -80,7 +80,12 @@ export class FreeBoard {
     this.#panel.setAttribute('aria-label', words.section);
     board.append(this.#panel);
     this.#listen();
-    store.follow(() => this.#showKept());
+    const sign = () => signText(text.spots, store.entries, words);
+    store.follow(() => {
+      this.#showKept();
+      sign();
+    });
+    sign();
     board.completeWith((state) => ({
       ...player.complete(state),
       drawOver: (svg, view) => drawOwn(svg, this.#tools.entry, view),
@@ -199,7 +204,7 @@ export class FreeBoard {
   }
 
   #showKept(): void {
-    const { board, spots, shown } = this.#text;
+    const { board, shown } = this.#text;
     const player = this.#player;
     const { position } = player;
     const here = (player.isOwn ? player.base : shown()) ?? shown();
@@ -215,7 +220,6 @@ export class FreeBoard {
     const svg = board.querySelector<SVGElement>('svg.board');
     const view = svg?.dataset.view === 'black' ? 'black' : 'white';
     if (svg !== null) drawOwn(svg, this.#tools.entry, view);
-    signText(spots, this.#store.entries, this.#given.words);
   }
 
   #draw(from: Square, to: Square): void {

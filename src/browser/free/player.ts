@@ -41,7 +41,7 @@ export class Player {
   get position(): Position | undefined {
     return this.isOwn && this.line !== undefined
       ? positionIn(this.line)
-      : positionOf(this.#text.shown());
+      : positionOf(this.#text.shown(), this.#text.spots);
   }
 
   /** Where it is, in words: `after 9.Bg5`. */
@@ -73,7 +73,7 @@ export class Player {
 
   /** Takes up a line of the reader's own, in SAN, as far as it can be played from the text on the board. */
   playAll(sans: readonly string[]): void {
-    const start = positionOf(this.#text.shown());
+    const start = positionOf(this.#text.shown(), this.#text.spots);
     if (start === undefined || sans.length === 0) return;
     let line = ownLineFrom(start);
     for (const san of sans) {

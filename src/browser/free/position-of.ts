@@ -7,17 +7,19 @@ import type { BoardMove } from '../board/board-state.ts';
 import type { Spot } from '../spots.ts';
 
 /** The position of a place in the text; absent where it shows a board that is none. */
-export function positionOf(spot: Spot): Position | undefined {
+export function positionOf(spot: Spot, spots: ReadonlyMap<Element, Spot>): Position | undefined {
   const key = readPositionAddress(spot.address)?.key;
   if (key === undefined) return undefined;
   // The clock is not known, and bears on no move.
-  return { key, fen: `${key} 0 ${numberAfter(spot)}` };
+  return { key, fen: `${key} 0 ${numberAfter(spot, spots)}` };
 }
 
-/** The number of the move that is played next. */
-function numberAfter({ move, children }: Spot): number {
-  if (move === undefined) return children[0]?.move?.number ?? 1;
-  return move.color === 'black' ? move.number + 1 : move.number;
+/** The number of the move that is played next: of a diagram, as a move of the text that leads there tells it. */
+function numberAfter({ address, move, children }: Spot, spots: ReadonlyMap<Element, Spot>): number {
+  const led =
+    move ?? [...spots.values()].find((other) => other.address === address && other.move)?.move;
+  if (led === undefined) return children[0]?.move?.number ?? 1;
+  return led.color === 'black' ? led.number + 1 : led.number;
 }
 
 /** The moves that can be played, as a board takes them. */
