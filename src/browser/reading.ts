@@ -38,8 +38,8 @@ export function startReading(board: CourseBoard, article: HTMLElement): void {
   function touch(spot: Spot, by: Element): void {
     hold.take(by);
     shown.show(spot);
-    const { move } = spot.home ?? spot;
-    const what = move === undefined ? caption(spot, words) : spoken({ move }, words);
+    const told = spot.home ?? spot;
+    const what = told.move === undefined ? caption(spot, words) : spoken(told, words);
     board.say(`${what}. ${saidOf(spot)}`);
   }
 
