@@ -230,6 +230,8 @@ test('an address begins a session of a chapter, of a line, or of what games miss
     await follow('missed');
     await expect.poll(() => about.textContent()).toBe('Practice: what your games missed');
     expect(await left()).toBe(2);
+    await follow('page-text');
+    expect(await left()).toBe(2);
     await playOn(page);
     expect(await page.locator('h1').textContent()).toBe('All 2 from memory.');
     // Nothing of it is left, and the page asks no more.
@@ -434,6 +436,9 @@ for (const colorScheme of ['light', 'dark'] as const) {
         await check('a comment');
         await playOn(page, 2);
         await check('end');
+        await button(page, /exercises? on it/).click();
+        await page.locator('.practice-exercise .squares').waitFor();
+        await check('an exercise');
       },
       { colorScheme, viewport: windows.phone },
     ));

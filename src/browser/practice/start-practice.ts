@@ -79,7 +79,10 @@ class Practice {
   async open(): Promise<void> {
     // The day may have changed, or another tab has practised.
     whenSeenAgain(() => void this.#refresh());
-    addEventListener('hashchange', () => void this.#followAddress());
+    addEventListener('hashchange', () => {
+      // What leads to a part of the page, as the link past its head does, ends no session.
+      if (location.hash === '' || this.#addressed() !== undefined) void this.#followAddress();
+    });
     // The first sight of the page does not wait long for it.
     await Promise.race([this.#adopt(), new Promise((resolve) => setTimeout(resolve, 1500))]);
     await this.#followAddress();
@@ -87,11 +90,15 @@ class Practice {
 
   /** Who follows a link to a session wants to be asked; without anything to ask the page says so. */
   async #followAddress(): Promise<void> {
-    this.#named = subjectOf(this.#course, readPracticeAim(location.hash), this.#words);
+    this.#named = this.#addressed();
     const { plan, progress } = await this.#refresh();
     const tasks = this.#named?.exact ? tasksFor(this.#named.items, progress) : plan.tasks;
     if (this.#named !== undefined && tasks.length > 0) this.#begin(tasks);
     else this.#showIn('start', this.#start.element);
+  }
+
+  #addressed(): Subject | undefined {
+    return subjectOf(this.#course, readPracticeAim(location.hash), this.#words);
   }
 
   get #subject(): Subject {
