@@ -101,8 +101,8 @@ export async function keepParts(course: Course, options: KeepPartsOptions): Prom
     async save() {
       const all = course.chapters.map(keptOf);
       if (made.length === 0 && all.length === before.size) return;
-      const lines = all.flatMap(({ line }, index) => (index === 0 ? [line] : [newLine, line]));
-      await writeSealed(cache, name, { sealedFor, content: Buffer.concat(lines) })
+      const content = all.flatMap(({ line }, index) => (index === 0 ? [line] : [newLine, line]));
+      await writeSealed(cache, name, { sealedFor, content })
         // What cannot be kept is made again next time.
         .catch(() => {});
     },

@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import type { Color } from '../chess/index.ts';
 import { drawBoard } from './board.ts';
 import { type CardWords, layOutCard } from './card-layout.ts';
@@ -39,7 +40,9 @@ const layoutVersion = 3;
  */
 export function cardJob(card: Card, onLoss?: (message: string) => void): PngJob {
   const { placement, view } = card;
-  const key = `card ${layoutVersion} ${JSON.stringify(card)} ${drawBoard({ placement, view })}`;
+  // Of a thousand cards the drawings themselves would be kept until the last one is drawn.
+  const board = createHash('sha256').update(drawBoard({ placement, view })).digest('hex');
+  const key = `card ${layoutVersion} ${JSON.stringify(card)} ${board}`;
   return { ...format, key, draw: () => composeCard(card, onLoss) };
 }
 

@@ -11,8 +11,11 @@ export const sealLength = 32;
  */
 export function sealOf(
   name: string,
-  content: string | Uint8Array,
+  content: string | Uint8Array | Iterable<Uint8Array>,
   secret: string = process.env.LINEWRIGHT_CACHE_KEY ?? '',
 ): Buffer {
-  return createHmac('sha256', secret).update(`${name}\n`).update(content).digest();
+  const seal = createHmac('sha256', secret).update(`${name}\n`);
+  const isWhole = typeof content === 'string' || content instanceof Uint8Array;
+  for (const piece of isWhole ? [content] : content) seal.update(piece);
+  return seal.digest();
 }

@@ -26,18 +26,44 @@ export async function readSealed(
 
 /**
  * Keeps something in a cache, in a line of its seal and the content. Runs at the same time each leave a whole
- * file.
+ * file. What is large comes in pieces, of which there is never a copy in one.
  * @throws where it cannot be written, which costs the caller time, nothing else.
  */
 export async function writeSealed(
   folder: string,
   file: string,
-  { sealedFor, content }: { readonly sealedFor: string; readonly content: string | Uint8Array },
+  {
+    sealedFor,
+    content,
+  }: { readonly sealedFor: string; readonly content: string | Uint8Array | readonly Uint8Array[] },
 ): Promise<void> {
-  const seal = Buffer.from(`${sealLine(sealedFor, content)}\n`);
-  await replaceFile(path.join(folder, file), Buffer.concat([seal, Buffer.from(content)]));
+  const pieces =
+    typeof content === 'string'
+      ? [Buffer.from(content)]
+      : content instanceof Uint8Array
+        ? [content]
+        : content;
+  const seal = Buffer.from(`${sealLine(sealedFor, pieces)}\n`);
+  await replaceFile(path.join(folder, file), inBlocks([seal, ...pieces]));
 }
 
-function sealLine(sealedFor: string, content: string | Uint8Array): string {
+/** In bytes: a call to the system for each of many small pieces would cost more than to copy them. */
+const blockSize = 1_000_000;
+
+function* inBlocks(pieces: Iterable<Uint8Array>): Generator<Uint8Array> {
+  let block: Uint8Array[] = [];
+  let size = 0;
+  for (const piece of pieces) {
+    block.push(piece);
+    size += piece.length;
+    if (size < blockSize) continue;
+    yield Buffer.concat(block);
+    block = [];
+    size = 0;
+  }
+  if (size > 0) yield Buffer.concat(block);
+}
+
+function sealLine(sealedFor: string, content: Uint8Array | Iterable<Uint8Array>): string {
   return sealOf(sealedFor, content).toString('hex');
 }

@@ -45,9 +45,7 @@ export async function saveLines(
 ): Promise<void> {
   const name = nameOf(course, kind);
   // A text of all lines could be longer than a string may be.
-  const content = Buffer.concat(
-    lines.map((line, index) => Buffer.from(index === 0 ? line : `\n${line}`)),
-  );
+  const content = lines.map((line, index) => Buffer.from(index === 0 ? line : `\n${line}`));
   await writeSealed(cache, name, { sealedFor: await sealedFor(name), content })
     .then(() => dropOldest(cache, kind))
     .catch(() => {});
