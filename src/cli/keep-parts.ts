@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import path from 'node:path';
-import { codeHash, readSealed, writeSealed } from '../files/index.ts';
+import { codeHash, dropOldest, readSealed, writeSealed } from '../files/index.ts';
 import type { Chapter, Course } from '../model/index.ts';
 import {
   type AskedOfCourse,
@@ -47,6 +47,9 @@ interface Kept extends Head {
 
 /** In bytes: the parts of ten thousand chapters. */
 const largest = 2_000_000_000;
+
+/** So many courses are kept. */
+const mostCourses = 20;
 
 /**
  * Keeps what is made of each chapter, with every answer that making it took from the rest of the course. A part is
@@ -103,6 +106,7 @@ export async function keepParts(course: Course, options: KeepPartsOptions): Prom
       if (made.length === 0 && all.length === before.size) return;
       const content = all.flatMap(({ line }, index) => (index === 0 ? [line] : [newLine, line]));
       await writeSealed(cache, name, { sealedFor, content })
+        .then(() => dropOldest(cache, 'parts-', mostCourses))
         // What cannot be kept is made again next time.
         .catch(() => {});
     },

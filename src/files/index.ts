@@ -2,6 +2,7 @@
 
 export { codeHash, hashFolder } from './code-hash.ts';
 export { copyPlainFile } from './copy-plain-file.ts';
+export { dropOldest } from './drop-oldest.ts';
 export { type ListedFile, listFolder } from './list-folder.ts';
 export { isAt, openPlainFile, plainFlags } from './open-plain-file.ts';
 export { readPlainFile, readUpTo } from './read-plain-file.ts';

@@ -1,6 +1,4 @@
-import { readdir, rm, stat } from 'node:fs/promises';
-import path from 'node:path';
-import { codeHash, readSealed, writeSealed } from '../files/index.ts';
+import { codeHash, dropOldest, readSealed, writeSealed } from '../files/index.ts';
 import { hashOf } from './questions.ts';
 
 /** In bytes: what is kept of ten thousand chapters. */
@@ -47,18 +45,8 @@ export async function saveLines(
   // A text of all lines could be longer than a string may be.
   const content = lines.map((line, index) => Buffer.from(index === 0 ? line : `\n${line}`));
   await writeSealed(cache, name, { sealedFor: await sealedFor(name), content })
-    .then(() => dropOldest(cache, kind))
+    .then(() => dropOldest(cache, `${kind}-`, mostCourses))
     .catch(() => {});
-}
-
-async function dropOldest(cache: string, kind: KeptKind): Promise<void> {
-  const names = (await readdir(cache)).filter((name) => name.startsWith(`${kind}-`));
-  if (names.length <= mostCourses) return;
-  const ages = await Promise.all(
-    names.map(async (name) => ({ name, time: (await stat(path.join(cache, name))).mtimeMs })),
-  );
-  ages.sort((a, b) => b.time - a.time);
-  for (const { name } of ages.slice(mostCourses)) await rm(path.join(cache, name), { force: true });
 }
 
 /** One file for each course and kind, so that what is kept does not grow. */
