@@ -29,7 +29,7 @@ export function caption(shown: Spot, words: BoardWords): string {
 }
 
 /** A move as it is spoken: `Black: bishop to e7, check`. */
-export function spoken({ move }: Spot, words: BoardWords): string {
+export function spoken({ move }: Pick<Spot, 'move'>, words: BoardWords): string {
   if (move === undefined) return words.start;
   const kind = (letter: string): PieceKind =>
     pieceKinds.find((name) => words.letters[name] === letter) ?? 'pawn';

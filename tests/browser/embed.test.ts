@@ -16,7 +16,7 @@ beforeAll(async () => {
   other = await serveFolder(folder);
   const { page } = await openPage(demo().browser);
   await page.goto(`${demo().address}boards/list.html`);
-  const boxes = page.locator('details', { hasText: 'bg5 after' }).first().locator('.snippet');
+  const boxes = page.locator('main details:has(code:text-is("bg5")) .snippet');
   const texts = (await boxes.allTextContents()).map((text) =>
     text.replaceAll('ADDRESS/', demo().address),
   );
@@ -132,7 +132,7 @@ test('every position has its page and its picture', async () => {
   await page.goto(`${demo().address}boards/list.html`);
   expect(await page.locator('meta[name="robots"]').getAttribute('content')).toBe('noindex');
   const pages = await page
-    .locator('details a')
+    .locator('main details a')
     .evaluateAll((links) => links.map((link) => (link as HTMLAnchorElement).href));
   expect(pages.length).toBeGreaterThan(50);
   for (const address of [pages[0], pages.at(-1)]) {
