@@ -26,9 +26,11 @@ export function coverPosition(course: Course): CoverPosition | undefined {
     if (shown === undefined) continue;
     const { position, block, node } = shown;
     const place = { chapter: chapter.file, block: block.key, node };
-    const known = shownAt(course, place);
-    const lastMove = block.kind === 'diagram' ? block.lastMove : known?.lastMove;
-    return { position, view: block.view, ref: place, lastMove };
+    // A picture shows a position of some line: there it can be played on.
+    const ref = course.graph[position.key]?.at[0];
+    const lastMove = block.kind === 'diagram' ? block.lastMove : undefined;
+    const known = ref && shownAt(course, ref);
+    return { position, view: block.view, ref: ref ?? place, lastMove: lastMove ?? known?.lastMove };
   }
   return undefined;
 }

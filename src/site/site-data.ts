@@ -121,8 +121,8 @@ export interface KeyPosition {
   readonly last?: string | undefined;
   /** The author's title for it. */
   readonly title?: string | undefined;
-  /** Such as `after 7...Be7`. */
-  readonly words: string;
+  /** Such as `after 7...Be7`; absent where no line of the course has the position. */
+  readonly words?: string | undefined;
   readonly href: string;
 }
 

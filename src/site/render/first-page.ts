@@ -26,7 +26,7 @@ export function keyPosition({ course, addresses, strings }: SiteContext): KeyPos
     view,
     last: lastMove && `${lastMove.from}${lastMove.to}`,
     title: cover.title,
-    words: positionInWords(askOf(course), ref, strings, ref.chapter),
+    words: course.graph[position.key] && positionInWords(askOf(course), ref, strings, ref.chapter),
     href: addresses.href(ref),
   };
 }

@@ -108,14 +108,7 @@ export function renderSite(course: Course, place: SitePlace, given?: Parts): Ren
   const inCourse = { chapters: heads };
   const headsOnPaper = once(() => pageHeads(frame, heads, strings));
   const pages: SitePage[] = [
-    page('contents', 'index.html', () => ({
-      ...inCourse,
-      emblems: chapters.length <= mostEmblems ? chapters.map(emblemOf) : [],
-      downloads: place.downloads ?? [],
-      key: keyPosition(base),
-      work: workIn(course),
-      moves: practisedIn(course).asked.size,
-    })),
+    page('contents', 'index.html', () => ({ ...inCourse, ...firstPage(base, place) })),
     ...chapters.map((chapter, index) =>
       page('chapter', `${chapter.id}.html`, () => ({
         chapter: {
@@ -188,6 +181,18 @@ export function renderSite(course: Course, place: SitePlace, given?: Parts): Ren
     { beginning: iconPath('icon.svg'), make: () => [tabIcon(course)] },
   ];
   return { frame, pages, embeds, files };
+}
+
+function firstPage(base: SiteContext, place: SitePlace): Omit<PageData['contents'], 'chapters'> {
+  const { course } = base;
+  const { chapters } = course;
+  return {
+    emblems: chapters.length <= mostEmblems ? chapters.map(emblemOf) : [],
+    downloads: place.downloads ?? [],
+    key: keyPosition(base),
+    work: workIn(course),
+    moves: practisedIn(course).asked.size,
+  };
 }
 
 function page<Name extends PageName>(

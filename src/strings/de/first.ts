@@ -18,6 +18,7 @@ export const first = {
   see: 'So kommen wir dorthin',
   knows: 'Was Sie wissen werden',
   forWhom: 'Für wen',
+  howLong: 'Wie lange es dauert',
   minutes: { one: '{n} Minute', other: '{n} Minuten' },
   toRead: 'Lesezeit, mit Zeit für das Brett',
   exercises: { one: '{n} Aufgabe', other: '{n} Aufgaben' },
@@ -42,6 +43,7 @@ export const first = {
     'patterns.html': 'Was zu erkennen ist, und wo es vorkommt.',
     'changes.html': 'Was in dieser Ausgabe neu ist.',
     'print.html': 'Der ganze Kurs auf Papier, in Spalten gesetzt.',
-    'help.html': 'Was die Zeichen bedeuten, und alle Tasten.',
+    'notes.html': 'Was Sie unterwegs notiert haben.',
+    'signs.html': 'Was die Zeichen bedeuten, und alle Tasten.',
   },
 };

@@ -18,6 +18,7 @@ export const first = {
   see: 'See how we get here',
   knows: 'What you will know',
   forWhom: 'For whom',
+  howLong: 'How long it takes',
   minutes: { one: '{n} minute', other: '{n} minutes' },
   toRead: 'to read, at a pace that leaves time for the board',
   exercises: { one: '{n} exercise', other: '{n} exercises' },
@@ -41,6 +42,7 @@ export const first = {
     'patterns.html': 'What to recognise, and where it stands.',
     'changes.html': 'What is new in this edition.',
     'print.html': 'The whole course on paper, set in columns.',
-    'help.html': 'What the signs mean, and all keys.',
+    'notes.html': 'What you noted on the way.',
+    'signs.html': 'What the signs mean, and all keys.',
   },
 };

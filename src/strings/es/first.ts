@@ -18,6 +18,7 @@ export const first = {
   see: 'Ver cómo se llega aquí',
   knows: 'Lo que sabrá',
   forWhom: 'Para quién',
+  howLong: 'Cuánto tiempo lleva',
   minutes: { one: '{n} minuto', other: '{n} minutos' },
   toRead: 'de lectura, con tiempo para el tablero',
   exercises: { one: '{n} ejercicio', other: '{n} ejercicios' },
@@ -41,6 +42,7 @@ export const first = {
     'patterns.html': 'Qué hay que reconocer y dónde aparece.',
     'changes.html': 'Lo nuevo de esta edición.',
     'print.html': 'El curso entero en papel, en columnas.',
-    'help.html': 'Qué significan los signos y todas las teclas.',
+    'notes.html': 'Lo que anotó por el camino.',
+    'signs.html': 'Qué significan los signos y todas las teclas.',
   },
 };
