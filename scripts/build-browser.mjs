@@ -71,6 +71,7 @@ const sheets = {
     'site/styles/game.css',
     'site/styles/pattern.css',
     'site/styles/reading-board.css',
+    'site/styles/board-size.css',
     'site/styles/print.css',
   ],
   signs: ['site/styles/signs.css'],

@@ -41,11 +41,11 @@ addEventListener('storage', () => apply());
 if (written === 'figurines') addEventListener('load', () => load(settings));
 
 addEventListener('click', (event) => {
-  const link = event.target instanceof Element && event.target.closest<HTMLElement>('a[data-asks]');
+  const link = event.target instanceof Element && event.target.closest<HTMLElement>('[data-asks]');
   if (!link || event.ctrlKey || event.metaKey || event.shiftKey || event.altKey) return;
   event.preventDefault();
   void Promise.all([load(dataOf('settings', link).asks ?? ''), load(settings)]).then(() =>
-    dispatchEvent(new Event(settingsAsked)),
+    dispatchEvent(new CustomEvent(settingsAsked, { detail: link })),
   );
 });
 

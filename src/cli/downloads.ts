@@ -7,7 +7,7 @@ import type { Keep, SiteDownload } from '../site/index.ts';
 import { courseBook } from './course-book.ts';
 import { courseDate } from './course-date.ts';
 
-/** What a site offers to take along: the course as an e-book, and its moves. */
+/** What a site offers to take along: the course as an e-book, and its moves, also those of each chapter. */
 export function courseDownloads(
   checked: CheckedCourse,
   folder: string,
@@ -43,6 +43,17 @@ export function courseDownloads(
         return Buffer.from(makePgn(checked, { site, parts }));
       },
     },
+    ...checked.course.chapters.map(
+      ({ id }): SiteDownload => ({
+        kind: 'moves',
+        chapter: id,
+        path: `files/chapters/${id}.pgn`,
+        async make() {
+          const { makePgn } = await import('../publish/pgn/index.ts');
+          return Buffer.from(makePgn(checked, { chapter: id, site, parts }));
+        },
+      }),
+    ),
   ];
 }
 

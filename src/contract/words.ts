@@ -76,6 +76,7 @@ export type CompareWords = Strings['compare'] &
 
 /** The form of the reader's settings. */
 export type SettingsWords = Strings['settings'] & {
+  readonly share: Strings['share'];
   /** The letters of the pieces in the language of the course. */
   readonly letters: Strings['pieceLetters'];
 };

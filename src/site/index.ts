@@ -132,7 +132,7 @@ async function makeSite(course: Course, made: string, options: SiteOptions) {
     assets: await readAssets(),
     site: options.site ?? course.settings.site,
     base: options.base,
-    downloads: (options.downloads ?? []).map(({ kind, path }) => ({ kind, path })),
+    downloads: (options.downloads ?? []).map(({ make: _, ...download }) => download),
     offline: options.offline ?? true,
   };
   const site = renderSite(course, place, options.parts);

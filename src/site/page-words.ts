@@ -67,7 +67,7 @@ export function compareWords(strings: Strings): CompareWords {
 }
 
 export function settingsWords(strings: Strings): SettingsWords {
-  return { ...strings.settings, letters: strings.pieceLetters };
+  return { ...strings.settings, share: strings.share, letters: strings.pieceLetters };
 }
 
 export function embedWords(strings: Strings): EmbedWords {

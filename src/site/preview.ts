@@ -51,7 +51,7 @@ export async function previewSite(
   const site = renderSite(course, {
     assets: await readAssets(),
     site: course.settings.site,
-    downloads: downloads.map(({ kind, path }) => ({ kind, path })),
+    downloads: downloads.map(({ make: _, ...download }) => download),
     offline: false,
   });
   const { frame } = site;

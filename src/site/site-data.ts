@@ -66,6 +66,8 @@ export interface PageData {
   readonly changes: InCourse & { readonly news: readonly NewsEntry[] };
   readonly chapter: {
     readonly chapter: ChapterPage;
+    /** Path of its moves as a file. */
+    readonly moves?: string | undefined;
     readonly previous?: ChapterHead | undefined;
     readonly next?: ChapterHead | undefined;
   };
@@ -107,6 +109,8 @@ export interface PageData {
   readonly signs: InCourse & {
     readonly legend: SignsLegend;
     readonly downloads: readonly Download[];
+    /** The moves of single chapters, as files. */
+    readonly moves: readonly { readonly title: string; readonly path: string }[];
   };
   readonly tree: InCourse & TableScript;
 }
@@ -165,6 +169,8 @@ export function pageData<Name extends PageName>(
 
 /** A file of the site that is not read in a browser. */
 export interface Download {
+  /** Id of the chapter whose moves it has; absent for the whole course. */
+  readonly chapter?: string | undefined;
   readonly kind: 'book' | 'moves';
   /** Relative to the site, with `/`. */
   readonly path: string;

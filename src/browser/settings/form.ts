@@ -18,17 +18,22 @@ export async function openForm(): Promise<void> {
   const words = globalThis.readerWords;
   if (words === undefined) return;
   await loadStyle();
+  showOver(makeDialog(words));
+}
+
+/** Shows a dialog over the page, in the place of another. */
+export function showOver(made: HTMLDialogElement): void {
   dialog?.remove();
-  dialog = makeDialog(words);
-  document.body.append(dialog);
-  dialog.showModal();
+  dialog = made;
+  document.body.append(made);
+  made.showModal();
 }
 
 let style: Promise<unknown> | undefined;
 
-function loadStyle(): Promise<unknown> {
+export function loadStyle(): Promise<unknown> {
   style ??= new Promise((resolve) => {
-    const link = document.querySelector<HTMLElement>('a[data-look]');
+    const link = document.querySelector<HTMLElement>('[data-look]');
     const { look = '' } = link === null ? {} : dataOf('settings', link);
     const sheet = element('link', { rel: 'stylesheet', href: look });
     // Without it the form is plain, and there.

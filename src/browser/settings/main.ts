@@ -5,8 +5,12 @@
 import { settingsAsked } from '../../contract/reader-settings.ts';
 import { openForm } from './form.ts';
 import { followNotation } from './notation.ts';
+import { openShare } from './share.ts';
 import { hearMoves } from './sound.ts';
 
-addEventListener(settingsAsked, openForm);
+addEventListener(settingsAsked, (asked) => {
+  const { detail: by } = asked as CustomEvent<Element>;
+  void (by.matches('.share') ? openShare() : openForm());
+});
 followNotation();
 hearMoves();

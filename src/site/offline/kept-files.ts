@@ -6,6 +6,9 @@ import { fileAddress } from '../../model/index.ts';
 /** A larger file, such as a film, is not fetched by a reader who only came to read a page. */
 const largest = 8_000_000;
 
+/** Of more boards for other sites none is kept: each is a request of its own. */
+const mostBoards = 300;
+
 /** What readers get without a word, for reading offline. */
 export interface KeptFiles {
   /** SHA-256 in base64 by the address within the site. */
@@ -19,8 +22,6 @@ export interface KeptFiles {
 const forOthers = new RegExp(
   `^(?:${[
     'assets/embed\\..*',
-    'boards/.*',
-    'files/.*',
     'images/(?:cards|positions)/.*',
     'images/course\\.png',
     '.*@2x\\.png',
@@ -37,8 +38,10 @@ export async function keptFiles(folder: string, files: readonly string[]): Promi
   const hashes: Record<string, string> = {};
   const left: string[] = [];
   let bytes = 0;
+  const boards = files.filter((file) => file.startsWith('boards/'));
   for (const file of files) {
     if (forOthers.test(file)) continue;
+    if (file.startsWith('boards/') && boards.length > mostBoards) continue;
     const { size } = await stat(join(folder, file));
     if (size > largest) {
       left.push(file);

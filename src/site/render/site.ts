@@ -12,7 +12,7 @@ import {
   nodeAt,
   type Parts,
 } from '../../render/index.ts';
-import { stringsFor } from '../../strings/index.ts';
+import { type Strings, stringsFor } from '../../strings/index.ts';
 import type { CourseContents } from '../course-pages.ts';
 import { once } from '../once.ts';
 import type { ChapterHead, PageData, PageName, SiteFile, SiteFrame } from '../site-data.ts';
@@ -79,7 +79,7 @@ export interface RenderedSite {
  * @throws SiteError for what cannot be published.
  */
 export function renderSite(course: Course, place: SitePlace, given?: Parts): RenderedSite {
-  const { chapters, news } = course;
+  const { chapters } = course;
   const addresses = assignAddresses(course);
   const base: SiteContext = { ...contextOf(course), addresses };
   const { strings } = base;
@@ -95,17 +95,12 @@ export function renderSite(course: Course, place: SitePlace, given?: Parts): Ren
   const meetings = once(() => transpositions(courseTable(), strings));
   const embeds = once(() => findEmbeds(course, addresses, strings));
   const named = Object.values(course.labels);
-  const has: CourseContents = {
-    advice: adviceOf(course).size > 0,
-    positions: named.length > 0 || hasTranspositions(course, meetings),
-    patterns: chapters.some(({ blocks }) => blocks.some(({ kind }) => kind === 'pattern')),
-    exercises: chapters.some(({ blocks }) => blocks.some(({ kind }) => kind === 'exercise')),
-    news: news.length > 0,
-  };
+  const has = contentsOf(course, meetings);
   const frame = siteFrame(course, place, has);
   const { site } = frame;
   const heads = chapters.map((chapter, index) => headOf(chapter, index + 1));
   const inCourse = { chapters: heads };
+  const take = downloadsIn(place);
   const headsOnPaper = once(() => pageHeads(frame, heads, strings));
   const pages: SitePage[] = [
     page('contents', 'index.html', () => ({ ...inCourse, ...firstPage(base, place) })),
@@ -115,6 +110,7 @@ export function renderSite(course: Course, place: SitePlace, given?: Parts): Ren
           ...(heads[index] ?? headOf(chapter, index + 1)),
           ...parts.of(pagePart, chapter),
         },
+        moves: take.of(chapter.id),
         previous: heads[index - 1],
         next: heads[index + 1],
       })),
@@ -135,8 +131,7 @@ export function renderSite(course: Course, place: SitePlace, given?: Parts): Ren
     })),
     page('signs', 'signs.html', () => ({
       ...inCourse,
-      legend: signsLegend(strings),
-      downloads: place.downloads ?? [],
+      ...whatHelps(strings, heads, take),
     })),
     ...onlyIf(has.exercises, 'exercises', exercisesPage, () => ({
       ...inCourse,
@@ -149,9 +144,7 @@ export function renderSite(course: Course, place: SitePlace, given?: Parts): Ren
     ...onlyIf(has.news, 'changes', newsPage, () => ({ ...inCourse, news: renderNews(base) })),
     page('print', 'print.html', () => ({
       ...inCourse,
-      handout: joinHandout(course, parts),
-      board: chapters[0] && emblemOf(chapters[0]),
-      heads: headsOnPaper().path,
+      ...onPaper(course, parts, headsOnPaper()),
     })),
     ...onlyIf(
       named.some(({ ref }) => nodeAt(course, ref)?.position),
@@ -188,10 +181,55 @@ function firstPage(base: SiteContext, place: SitePlace): Omit<PageData['contents
   const { chapters } = course;
   return {
     emblems: chapters.length <= mostEmblems ? chapters.map(emblemOf) : [],
-    downloads: place.downloads ?? [],
+    downloads: downloadsIn(place).whole,
     key: keyPosition(base),
     work: workIn(course),
     moves: practisedIn(course).asked.size,
+  };
+}
+
+function contentsOf(
+  course: Course,
+  meetings: Parameters<typeof hasTranspositions>[1],
+): CourseContents {
+  const { chapters, labels, news } = course;
+  const blocks = chapters.flatMap((chapter) => chapter.blocks);
+  return {
+    advice: adviceOf(course).size > 0,
+    positions: Object.keys(labels).length > 0 || hasTranspositions(course, meetings),
+    patterns: blocks.some(({ kind }) => kind === 'pattern'),
+    exercises: blocks.some(({ kind }) => kind === 'exercise'),
+    news: news.length > 0,
+  };
+}
+
+function onPaper(
+  course: Course,
+  parts: Parts,
+  { path }: SiteFile,
+): Omit<PageData['print'], 'chapters'> {
+  const [first] = course.chapters;
+  return { handout: joinHandout(course, parts), board: first && emblemOf(first), heads: path };
+}
+
+/** What the page of signs has beside the words of the catalogue. */
+function whatHelps(
+  strings: Strings,
+  heads: readonly ChapterHead[],
+  { whole, of }: ReturnType<typeof downloadsIn>,
+): Omit<PageData['signs'], 'chapters'> {
+  const moves = heads.flatMap(({ id, title }) => {
+    const path = of(id);
+    return path === undefined ? [] : [{ title, path }];
+  });
+  return { legend: signsLegend(strings), downloads: whole, moves };
+}
+
+/** What the contents and the chapters offer to take along. */
+function downloadsIn({ downloads = [] }: SitePlace) {
+  return {
+    whole: downloads.filter(({ chapter }) => chapter === undefined),
+    of: (id: string) => downloads.find(({ chapter }) => chapter === id)?.path,
   };
 }
 

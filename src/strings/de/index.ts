@@ -17,6 +17,7 @@ import { page } from './page.ts';
 import { position } from './position.ts';
 import { practice } from './practice.ts';
 import { settings } from './settings.ts';
+import { share } from './share.ts';
 import { signs } from './signs.ts';
 
 export const de: Strings = {
@@ -39,5 +40,6 @@ export const de: Strings = {
   edition,
   handout,
   settings,
+  share,
   signs,
 };

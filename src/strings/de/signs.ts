@@ -95,6 +95,7 @@ export const signs: typeof english = {
     'Der Kurs lässt sich auch als App mit eigenem Symbol installieren. Am Computer steht „Installieren“ in der Adresszeile oder im Menü des Browsers; auf einem Android-Telefon heißt es im Menü „Zum Startbildschirm hinzufügen“; auf iPhone und iPad tippen Sie auf „Teilen“ und dann auf „Zum Home-Bildschirm“.',
     'Haben Sie den Kurs als Ordner bekommen, öffnen Sie darin index.html: Auch so geht alles.',
   ],
+  chapterMoves: 'Die Züge eines Kapitels (PGN)',
   notOffline:
     'Diesen Kurs behält der Browser nicht. Nehmen Sie eine der Dateien unten mit, oder drucken Sie ihn.',
 };

@@ -16,6 +16,7 @@ import { page } from './page.ts';
 import { position } from './position.ts';
 import { practice } from './practice.ts';
 import { settings } from './settings.ts';
+import { share } from './share.ts';
 import { signs } from './signs.ts';
 
 /** Every word that Linewright itself says to readers, in English; a section is a file. */
@@ -34,6 +35,7 @@ export const en = {
   edition,
   handout,
   settings,
+  share,
   signs,
   ...embed,
   exercises,

@@ -93,6 +93,7 @@ export const signs = {
     'You can also install the course as an app with its own icon. On a computer, look for “Install” in the browser’s address bar or menu; on an Android phone choose “Add to home screen” in the browser’s menu; on an iPhone or iPad tap “Share”, then “Add to Home Screen”.',
     'If the whole course came to you as a folder, open index.html in it: everything works from there too.',
   ],
+  chapterMoves: 'The moves of one chapter (PGN)',
   notOffline:
     'This course is not kept by the browser. Take along one of its files below, or print it.',
 };

@@ -95,6 +95,7 @@ export const signs: typeof english = {
     'El curso también se puede instalar como aplicación con su propio icono. En un ordenador, busque «Instalar» en la barra de direcciones o en el menú del navegador; en un teléfono Android elija «Añadir a pantalla de inicio» en el menú; en un iPhone o iPad toque «Compartir» y luego «Añadir a pantalla de inicio».',
     'Si el curso le llegó como carpeta, abra en ella index.html: así también funciona todo.',
   ],
+  chapterMoves: 'Las jugadas de un capítulo (PGN)',
   notOffline:
     'El navegador no guarda este curso. Llévese uno de los archivos de abajo, o imprímalo.',
 };
