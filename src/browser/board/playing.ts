@@ -61,9 +61,7 @@ export function makePlaying(svg: Element, words: BoardWords, events: PlayingEven
 
   return {
     elements: [squares.element, promotion.element],
-    setUp({ placement, turn: toMove = 'white', legal: moves = [], description }: BoardState, view) {
-      // The drawing told it, as long as it was only looked at.
-      squares.element.setAttribute('aria-description', description);
+    setUp({ placement, turn: toMove = 'white', legal: moves = [] }: BoardState, view) {
       pieces = new Map(readPlacement(placement).map(({ square, piece }) => [square, piece]));
       turn = toMove;
       legal = moves;
