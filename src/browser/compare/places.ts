@@ -13,6 +13,8 @@ export interface Places {
   readonly position: (exit: GameExit) => HTMLElement;
   /** The same as text. */
   readonly inWords: (exit: GameExit) => string;
+  /** `after 7...Be7`, as a link: where the chapter has been named. */
+  readonly positionHere: (exit: GameExit) => HTMLElement;
   /** `1.d4 d5 2.c4`: the way there; empty for a position that only a set-up leads to. */
   readonly line: (position: number) => string;
   /** A move of the course from the last known position of a game, as a link. */
@@ -54,6 +56,7 @@ export function placesOf(table: CourseTable, words: CompareWords): Places {
     inWords,
     there,
     position: (exit) => link(table.positions[exit.position]?.at[0], exit.position, inWords(exit)),
+    positionHere: (exit) => link(table.positions[exit.position]?.at[0], exit.position, here(exit)),
     line: (position) =>
       (lineOf(position) ?? [])
         .map((move) => (move.color === 'white' ? numbered(move) : local(move.san)))

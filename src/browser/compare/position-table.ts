@@ -17,6 +17,8 @@ export interface TableContext {
   readonly table: CourseTable;
   readonly speech: Speech;
   readonly places: Places;
+  /** The chapter of all rows has been named. */
+  readonly inChapter?: boolean;
   /** The games of a row are asked for. */
   readonly onGames: (row: PositionRow) => void;
 }
@@ -81,7 +83,10 @@ function makeRow(row: PositionRow, context: TableContext, heads: readonly string
   const line = places.line(row.position);
   // A single move has been named already.
   const way = line.includes(' ') ? [make('span', 'line', line)] : [];
-  const name = make('div', '', [places.position(exit), ...way]);
+  const name = make('div', '', [
+    context.inChapter ? places.positionHere(exit) : places.position(exit),
+    ...way,
+  ]);
   const position = make('th', '', make('div', 'position-left', [board, name]));
   position.scope = 'row';
 

@@ -122,7 +122,7 @@ function chapterTables(
   if (chapters.length < 2) return [makePositionTable(rows, context, title)];
   return chapters.flatMap((chapter) => [
     make('h4', '', element('a', { href: chapter.page }, chapter.title)),
-    makePositionTable(chapter.rows, context, `${title}: ${chapter.title}`),
+    makePositionTable(chapter.rows, { ...context, inChapter: true }, `${title}: ${chapter.title}`),
   ]);
 }
 
