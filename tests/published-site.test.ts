@@ -171,6 +171,7 @@ test('every link of the example course leads somewhere, under a sub-path', async
     'search.html',
     'tree.html',
     'patterns.html',
+    'exercises.html',
   ]) {
     expect(visited).toContain(demoBase + name);
   }
