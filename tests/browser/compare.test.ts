@@ -70,7 +70,9 @@ describe('thousands of games', () => {
     ]);
 
     const first = page.locator('.positions-left').first().locator('tbody tr').first();
-    expect(await first.locator('th').textContent()).toContain('after 1.d4 in “The pawn on d5”');
+    // Positions stand under the chapters that tell of them.
+    expect(await page.locator('.compare-result h4').first().textContent()).toBe('The pawn on d5');
+    expect(await first.locator('th').textContent()).toContain('after 1.d4');
     expect(await first.locator('td').nth(1).textContent()).toBe('1...d5');
     const played = await first.locator('td').nth(2).locator('li').allTextContents();
     expect(played.slice(0, 2)).toEqual(['1...Nf6 × 672', '1...f5 × 102']);
