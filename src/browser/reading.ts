@@ -75,6 +75,8 @@ export function startReading(board: CourseBoard, article: HTMLElement): void {
   });
   if (addressed !== undefined && isFreshVisit()) reach(addressed, () => shown.spot === addressed);
   whenIdle(() => {
+    // It stands below all that the board shows, and would move as that comes.
+    board.parentElement?.querySelector('.share')?.removeAttribute('hidden');
     followSections(article, () => coveredBy(board));
     followReading(
       article,

@@ -115,7 +115,7 @@ test('as an element: the style of the other page does not reach it, and it asks 
     return { color, letterSpacing, textTransform, fontSize };
   });
   expect(style).toEqual({
-    color: 'rgb(33, 29, 24)',
+    color: 'rgb(29, 27, 24)',
     letterSpacing: 'normal',
     textTransform: 'none',
     fontSize: '16px',
