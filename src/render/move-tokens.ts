@@ -14,6 +14,8 @@ interface Frame {
   /** The move being told; its `after` is done up to `done`. */
   readonly node: MoveNode;
   done: number;
+  /** Found once, since a move may have thousands. */
+  siblings?: Siblings;
 }
 
 /** Iterative, since variations nest as deep as an author likes. */
@@ -28,8 +30,8 @@ export function* moveTokens(nodes: readonly MoveNode[]): Generator<MoveToken, vo
     } else if (item?.type === 'variation') {
       const first = nodes[item.first];
       if (first === undefined) continue;
-      const siblings = frame.node.after.filter((each) => each.type === 'variation');
-      yield { kind: 'open', variation: item, siblings };
+      frame.siblings ??= frame.node.after.filter((each) => each.type === 'variation');
+      yield { kind: 'open', variation: item, siblings: frame.siblings };
       for (const comment of item.before) yield { kind: 'comment', comment };
       yield { kind: 'move', node: first };
       open.push({ node: first, done: 0 });

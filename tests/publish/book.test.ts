@@ -115,7 +115,7 @@ test('nothing is folded, and lists of positions are words', () => {
   expect(
     places.match(/<a class="position-link" href="(?:01|erste|02)?[^"]*#/g)?.length,
   ).toBeGreaterThan(1);
-  expect(places.replaceAll(/<[^>]*>/g, '')).toMatch(/ 1\.\.\.e5, /);
+  expect(places.replaceAll(/<[^>]*>/g, '')).toMatch(/ 1\.\.\.e5 bis 2\.Sf3, /);
 });
 
 test('with a site what is not in the book is found there', async () => {

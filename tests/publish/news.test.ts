@@ -26,7 +26,7 @@ function courseWith(news: Readonly<Record<string, string>>, settings = '') {
 
 const render = (news: Readonly<Record<string, string>>, site?: string, settings?: string) =>
   renderSite(courseWith(news, settings), {
-    assets: { scripts: {}, styles: {}, fonts: [] },
+    assets: { scripts: { free: 'assets/free.js' }, styles: { free: 'assets/free.css' }, fonts: [] },
     offline: false,
     site,
   });

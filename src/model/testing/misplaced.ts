@@ -36,7 +36,10 @@ export function misplaced(course: Course, files: Readonly<Record<string, string>
   };
   for (const { message, place } of course.problems) check(place, message);
   for (const { name, place } of Object.values(course.labels)) {
-    if (!/[\r\n]/.test(textAt(files, place))) check(place, 'label', `:here[${name}]`);
+    const written = textAt(files, place);
+    // A title for readers may follow the name.
+    const isTitled = written.startsWith(`:here[${name} `);
+    if (!/[\r\n]/.test(written)) check(place, 'label', isTitled ? written : `:here[${name}]`);
   }
   for (const chapter of course.chapters) {
     for (const block of chapter.blocks) {

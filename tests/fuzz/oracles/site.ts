@@ -16,7 +16,11 @@ import { type HtmlPart, readHtml } from './html.ts';
 import { readXml } from './xml.ts';
 
 export const place = {
-  assets: { scripts: {}, styles: { embed: 'assets/embed.css' }, fonts: [] },
+  assets: {
+    scripts: { free: 'assets/free.js' },
+    styles: { embed: 'assets/embed.css', free: 'assets/free.css' },
+    fonts: [],
+  },
   offline: false,
 };
 
