@@ -75,10 +75,13 @@ beforeAll(async () => {
   mkdirSync(path.join(course, 'chapters'), { recursive: true });
   mkdirSync(temporary);
   writeFileSync(path.join(course, 'course.yaml'), 'title: Small\nside: white\n');
-  writeFileSync(
-    path.join(course, 'chapters/1.md'),
-    '---\ntitle: One\n---\n\n```moves\n1. e4 e5 2. Nf3\n```\n',
-  );
+  // So many that their cards are drawn by processes of their own.
+  for (let chapter = 1; chapter <= 12; chapter += 1) {
+    writeFileSync(
+      path.join(course, `chapters/${chapter}.md`),
+      `---\ntitle: Chapter ${chapter}\n---\n\n\`\`\`moves\n1. e4 e5 2. Nf3\n\`\`\`\n`,
+    );
+  }
   expect(await start('build', course).ended).toMatch(/^0 /);
   expect(leftovers()).toEqual([]);
 });

@@ -28,7 +28,7 @@ export interface Words {
 const drawnWords = new Map<string, Raster>();
 const mostKept = 16;
 
-/** Every card is drawn on the same sheet: a new one of three megabytes for each would pile up in a drawing thread. */
+/** Every card is drawn on the same sheet: a new one of three megabytes for each would pile up in a drawing process. */
 let sheet: Raster | undefined;
 
 /** The collage as an image, until the next one: only the words that do not recur are drawn anew. */

@@ -37,21 +37,21 @@ async function run(options: Parameters<typeof makePngs>[2], list: readonly PngJo
 
 const same = direct.map((png) => Buffer.from(png));
 
-test('threads draw the same bytes as one call, each in its place', async () => {
-  expect(await run({ threads: 2 })).toEqual({ counts: { drawn: 12, cached: 0 }, pngs: same });
+test('processes draw the same bytes as one call, each in its place', async () => {
+  expect(await run({ processes: 2 })).toEqual({ counts: { drawn: 12, cached: 0 }, pngs: same });
 });
 
 test('an SVG that cannot be read ends the work with its reason', async () => {
   const broken = [...jobs, { svg: '<svg', width: 100 }];
-  await expect(run({ threads: 2 }, broken)).rejects.toThrow('the SVG cannot be drawn');
-  await expect(run({ threads: 1 }, broken)).rejects.toThrow('the SVG cannot be drawn');
+  await expect(run({ processes: 2 }, broken)).rejects.toThrow('the SVG cannot be drawn');
+  await expect(run({ processes: 1 }, broken)).rejects.toThrow('the SVG cannot be drawn');
 });
 
 test('what onDone throws ends the work', async () => {
   const full = () => {
     throw new Error('no space left');
   };
-  await expect(makePngs(jobs, full, { threads: 2 })).rejects.toThrow('no space left');
+  await expect(makePngs(jobs, full, { processes: 2 })).rejects.toThrow('no space left');
 });
 
 describe('the cache', () => {
@@ -178,7 +178,7 @@ describe('the cache', () => {
   });
 
   test('serves several runs at once', async () => {
-    const runs = await Promise.all([1, 2, 3].map(() => run({ cache: folder, threads: 1 })));
+    const runs = await Promise.all([1, 2, 3].map(() => run({ cache: folder, processes: 1 })));
     for (const { pngs } of runs) expect(pngs).toEqual(same);
     expect((await run({ cache: folder })).counts).toEqual({ drawn: 0, cached: 12 });
   });
@@ -194,8 +194,8 @@ describe('the cache', () => {
       },
     });
     const list = [late('one'), ...jobs];
-    const { pngs } = await run({ cache: folder, threads: 2 }, list);
-    expect(await run({ cache: folder, threads: 2 }, list)).toEqual({
+    const { pngs } = await run({ cache: folder, processes: 2 }, list);
+    expect(await run({ cache: folder, processes: 2 }, list)).toEqual({
       counts: { drawn: 0, cached: 13 },
       pngs,
     });

@@ -1,5 +1,6 @@
+import { type ChildProcess, fork } from 'node:child_process';
 import { availableParallelism } from 'node:os';
-import { Worker } from 'node:worker_threads';
+import { fileURLToPath } from 'node:url';
 import type { Collage } from './collage.ts';
 import { makePng, type PngSize, pngWidth } from './png.ts';
 import { pngCache } from './png-cache.ts';
@@ -16,8 +17,8 @@ export interface LatePicture {
 export interface PngsOptions {
   /** Folder of finished images, made if missing; without it every image is drawn. */
   readonly cache?: string | undefined;
-  /** Threads; as many as there are cores unless said. */
-  readonly threads?: number | undefined;
+  /** Processes; as many as there are cores unless said. */
+  readonly processes?: number | undefined;
 }
 
 /** What a worker is told, and what it answers. */
@@ -29,8 +30,8 @@ export type WorkerAnswer =
   | { readonly index: number; readonly png: Uint8Array }
   | { readonly index: number; readonly error: Error };
 
-/** Fewer images than this are drawn here: starting a thread takes as long as drawing several. */
-const worthThreads = 8;
+/** Fewer images than this are drawn here: starting a process takes as long as drawing several. */
+const worthProcesses = 8;
 
 /**
  * Draws many images on all cores. `onDone` gets each as it is finished, in any order, with its
@@ -42,7 +43,7 @@ const worthThreads = 8;
 export async function makePngs(
   jobs: readonly PngJob[],
   onDone: (index: number, png: Uint8Array) => void,
-  { cache: folder, threads = availableParallelism() }: PngsOptions = {},
+  { cache: folder, processes = availableParallelism() }: PngsOptions = {},
 ): Promise<{ readonly drawn: number; readonly cached: number }> {
   for (const job of jobs) pngWidth(job);
   const cache = folder === undefined ? undefined : await pngCache(folder);
@@ -56,12 +57,12 @@ export async function makePngs(
     onDone(index, png);
     await cache?.write(job, png);
   };
-  if (missing.length < worthThreads || threads < 2) {
+  if (missing.length < worthProcesses || processes < 2) {
     for (const found of missing) {
       await finish(found, makePng(await pictureOf(found.job), found.job));
     }
   } else {
-    await drawInThreads(missing, Math.min(threads, missing.length), finish);
+    await drawInProcesses(missing, Math.min(processes, missing.length), finish);
   }
   return { drawn: missing.length, cached: jobs.length - missing.length };
 }
@@ -76,32 +77,41 @@ async function pictureOf(job: PngJob): Promise<string | Collage> {
   return 'svg' in job ? job.svg : job.draw();
 }
 
-async function drawInThreads(
+/**
+ * Processes rather than threads: what resvg takes for an image stays with a process until it ends, half a gigabyte
+ * for a thousand cards.
+ */
+async function drawInProcesses(
   jobs: readonly Missing[],
   count: number,
   finish: (job: Missing, png: Uint8Array) => Promise<void>,
 ): Promise<void> {
   const queue = jobs.values();
-  const workers = Array.from(
-    { length: count },
-    () => new Worker(workerFile, { resourceLimits: { maxYoungGenerationSizeMb: 6 } }),
-  );
+  const workers = Array.from({ length: count }, startWorker);
   try {
     await Promise.all(workers.map((worker) => serve(worker, queue, finish)));
   } finally {
-    await Promise.all(workers.map((worker) => worker.terminate()));
+    for (const worker of workers) worker.kill('SIGKILL');
   }
 }
 
 /** This module is TypeScript in the tests and JavaScript when built; so is the worker's file. */
-const workerFile = new URL(
-  import.meta.url.endsWith('.ts') ? './png-worker.ts' : './png-worker.js',
-  import.meta.url,
+const workerFile = fileURLToPath(
+  new URL(import.meta.url.endsWith('.ts') ? './png-worker.ts' : './png-worker.js', import.meta.url),
 );
+
+function startWorker(): ChildProcess {
+  return fork(workerFile, [], {
+    // What a collection frees are images, which the collector counts as some bytes each: let it come often.
+    execArgv: ['--max-semi-space-size=4'],
+    serialization: 'advanced',
+    stdio: ['ignore', 'ignore', 'inherit', 'ipc'],
+  });
+}
 
 /** Gives a worker one job after another until the queue, which all workers share, is empty. */
 function serve(
-  worker: Worker,
+  worker: ChildProcess,
   queue: Iterator<Missing>,
   finish: (job: Missing, png: Uint8Array) => Promise<void>,
 ): Promise<void> {
@@ -115,10 +125,12 @@ function serve(
       const picture = await pictureOf(value.job);
       const size = { width, scale, colours, level, sharesPalette };
       const job: WorkerJob = { index: value.index, picture, ...size };
-      worker.postMessage(job);
+      worker.send(job);
     };
     worker.on('error', reject);
-    worker.on('exit', (code) => reject(new Error(`a drawing thread stopped with code ${code}`)));
+    worker.on('exit', (code, signal) =>
+      reject(new Error(`a drawing process stopped with ${signal ?? `code ${code}`}`)),
+    );
     worker.on('message', (answer: WorkerAnswer) => {
       if ('error' in answer || !current) reject('error' in answer ? answer.error : answer);
       else finish(current, answer.png).then(next).catch(reject);
