@@ -3,7 +3,7 @@ import type { Chapter } from '../../model/index.ts';
 import { fileOfAddress } from '../../model/index.ts';
 import type { CourseView } from '../view/index.ts';
 import type { Passage } from './passages.ts';
-import { sentencesOf } from './sentences.ts';
+import { sentencesIn } from './sentences.ts';
 import { type LinkInText, placeIn } from './text.ts';
 import type { Vocabulary } from './vocabulary.ts';
 import type { WordsScope } from './words-scope.ts';
@@ -34,7 +34,7 @@ export function* wrongOrders(
   if (links.length === 0) return;
   const { order, language } = vocabulary;
   let next = 0;
-  for (const { start, text: sentence } of sentencesOf(text, language)) {
+  for (const { start, text: sentence } of sentencesIn(passage.text, language)) {
     const end = start + sentence.length;
     const own: LinkInText[] = [];
     for (let link = links[next]; link && link.start < end; link = links[++next]) {

@@ -26,7 +26,7 @@ export function* falseWords(chapter: Chapter, course: CourseView): Generator<Fin
     )) {
       yield {
         place: placeOf(statement.start, statement.end),
-        message: `“${statement.words}” is not so ${passage.shown?.where}: ${because}.`,
+        message: `“${statement.words}” is not so ${passage.shown?.where()}: ${because}.`,
         hint: `${instead ? `${instead} ` : ''}${advice}`,
       };
     }

@@ -10,7 +10,7 @@ import {
   spellingsOf,
 } from './mentions.ts';
 import type { Passage } from './passages.ts';
-import { sentencesOf } from './sentences.ts';
+import { sentencesIn } from './sentences.ts';
 import { isWithin, quotedIn } from './statements.ts';
 import type { Vocabulary } from './vocabulary.ts';
 import type { WordsScope } from './words-scope.ts';
@@ -37,8 +37,14 @@ interface Patterns {
 const compiled = new WeakMap<Vocabulary, Patterns>();
 
 function patternsFor(vocabulary: Vocabulary): Patterns {
+  const known = compiled.get(vocabulary) ?? compile(vocabulary);
+  compiled.set(vocabulary, known);
+  return known;
+}
+
+function compile(vocabulary: Vocabulary): Patterns {
   const san = sanSource(vocabulary);
-  const known = compiled.get(vocabulary) ?? {
+  return {
     quick: /\d\s?[.…]+\s?[\p{L}\d♔-♟]/u,
     // A move with its number, and the reply that may follow without one.
     run: new RegExp(
@@ -48,8 +54,6 @@ function patternsFor(vocabulary: Vocabulary): Patterns {
     bare: bareMove(vocabulary),
     elsewhere: new RegExp(`(?<![\\p{L}])(?:${vocabulary.elsewhere})(?![\\p{L}])`, 'iu'),
   };
-  compiled.set(vocabulary, known);
-  return known;
 }
 
 export function* wrongMentions(
@@ -62,7 +66,7 @@ export function* wrongMentions(
   /** Positions that the words have reached by moves which the chapter does not have. */
   const imagined: Position[] = [];
   const quotes = quotedIn(text);
-  for (const sentence of sentencesOf(text, vocabulary.language)) {
+  for (const sentence of sentencesIn(passage.text, vocabulary.language)) {
     if (elsewhere.test(sentence.text)) return;
     let end = 0;
     for (const found of sentence.text.matchAll(run)) {

@@ -18,7 +18,7 @@ import { type PlainText, plainText } from './text.ts';
 /** A situation, and what it is called. */
 export interface Shown extends Situation {
   /** `after 7...Be7`, `in this diagram`. */
-  readonly where: string;
+  readonly where: () => string;
   /** The node, where the chapter's own blocks have one that claims may be made at. */
   readonly node?: MoveNode;
 }
@@ -74,7 +74,7 @@ export function* passagesOf(chapter: Chapter, course: CourseView): Generator<Pas
           },
           takesClaims: node.type === 'paragraph' && !isNote && text.moves.length === 0,
         };
-        shown = [...mentioned()].at(-1) ?? shown;
+        if (text.moves.length > 0) shown = [...mentioned()].at(-1) ?? shown;
       } else if ('children' in node) {
         yield* visit(node.children as RootContent[], isNote || node.type === 'footnoteDefinition');
       }
@@ -190,7 +190,7 @@ function situationAt(
   return {
     position,
     side: course.side,
-    where: node.written ? `after ${moveName(node, parent)}` : 'where its block begins',
+    where: () => (node.written ? `after ${moveName(node, parent)}` : 'where its block begins'),
     castlings: () => castledBefore({ nodes: tree, castled: block.castled }, index),
     covered: () => course.ask('covered', position.key),
     before: () => {
@@ -228,7 +228,7 @@ function shownBy(block: Block, course: CourseView): Shown | undefined {
   return {
     position,
     side: course.side,
-    where: block.kind === 'diagram' ? 'in this diagram' : 'in this exercise',
+    where: () => (block.kind === 'diagram' ? 'in this diagram' : 'in this exercise'),
     castlings: () => castledBefore(block, block.nodes.length === 0 ? 0 : (block.shows?.node ?? 0)),
     covered: () => course.ask('covered', position.key),
     before: () => block.nodes.flatMap((node) => node.position ?? []),

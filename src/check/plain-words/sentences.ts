@@ -21,6 +21,18 @@ const innerPoints =
 /** No author's sentence has more characters; what has is left alone. */
 const longest = 1000;
 
+const split = new WeakMap<object, readonly Sentence[]>();
+
+/** The sentences of a text that is one and the same object in one language: split once, whoever asks. */
+export function sentencesIn(
+  passage: { readonly text: string },
+  language: string,
+): readonly Sentence[] {
+  const known = split.get(passage) ?? sentencesOf(passage.text, language);
+  split.set(passage, known);
+  return known;
+}
+
 /** Splits a text into sentences; a semicolon ends one too, since what follows it is said by itself. */
 export function sentencesOf(text: string, language: string): Sentence[] {
   const masked = text.replace(innerPoints, (match) => match.replace(/[.\s]/g, ','));

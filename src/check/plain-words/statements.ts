@@ -4,7 +4,7 @@ import { type FormName, forms } from './forms/index.ts';
 import { bareMove, numberSource, sanSource } from './mentions.ts';
 import type { Passage } from './passages.ts';
 import { compilePhrase, type Match, type PhraseFinder } from './phrase.ts';
-import { type Sentence, sentencesOf } from './sentences.ts';
+import { type Sentence, sentencesIn } from './sentences.ts';
 import { moveSign } from './text.ts';
 import type { Vocabulary } from './vocabulary.ts';
 
@@ -79,9 +79,10 @@ export function* statementsIn(passage: Passage, vocabulary: Vocabulary): Generat
   // A position in code is what such words speak of.
   if (!known.quick.test(text) || passage.text.code.some((code) => /^(?:[^\s/]+\/){7}/.test(code)))
     return;
-  const sentences = sentencesOf(text, vocabulary.language);
+  const sentences = sentencesIn(passage.text, vocabulary.language);
   const quotes = quotedIn(text);
   for (const [at, sentence] of sentences.entries()) {
+    if (!known.quick.test(sentence.text)) continue;
     const found: Stated[] = [];
     for (const { form, key, find } of known.finders) {
       if (!key.test(sentence.text)) continue;

@@ -14,6 +14,7 @@ export const otherSign = '\uE001';
 const whole = { from: 0, line: 0, lines: 0 };
 
 const lineEnd = /\r\n|\r|\n/g;
+const anyLineEnd = /[\r\n]/;
 
 /** A stretch of the text that a node of the tree is the source of. */
 interface Stretch {
@@ -61,6 +62,10 @@ export function plainText(nodes: readonly TextNode[], file: string): PlainText {
   };
   const visit = (node: TextNode): void => {
     if (node.type === 'text') {
+      if (!anyLineEnd.test(node.value)) {
+        add(node, node.value);
+        return;
+      }
       const ends = [...node.value.matchAll(lineEnd)];
       const lines = ends.length;
       let from = 0;

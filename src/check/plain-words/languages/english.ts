@@ -168,7 +168,7 @@ export const english: Vocabulary = {
       ],
     },
     open: {
-      key: /[a-h][- ]file/i,
+      key: /\b[a-h][- ]file/i,
       forms: [
         'the <now>(?<half>half-|half |semi-)?open <file><line>',
         'the <file><line> is <now>(?:<not>)?(?<half>half-|half |semi-)?open(?! (?:to|for))',

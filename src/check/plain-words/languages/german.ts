@@ -162,7 +162,7 @@ export const german: Vocabulary = {
       ],
     },
     open: {
-      key: /[a-h]-Linie/i,
+      key: /\b[a-h]-Linie/i,
       forms: [
         '(?:die|der|den|einer|auf) (?<half>halb)?offene[nrm]? <file><line>',
         'die <file><line> ist <now>(?:<not>)?(?<half>halb)?offen(?! für)',
