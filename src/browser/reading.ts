@@ -10,7 +10,6 @@ import { coveredBy, keepRoomAbove } from './reading/covered.ts';
 import { followReading } from './reading/follow.ts';
 import { followAddress } from './reading/follow-address.ts';
 import { followLinks } from './reading/follow-links.ts';
-import { followSections } from './reading/follow-sections.ts';
 import { createHold } from './reading/hold.ts';
 import { listenForKeys } from './reading/keys.ts';
 import { showPosition } from './reading/show-position.ts';
@@ -77,7 +76,6 @@ export function startReading(board: CourseBoard, article: HTMLElement): void {
   whenIdle(() => {
     // It stands below all that the board shows, and would move as that comes.
     board.parentElement?.querySelector('.share')?.removeAttribute('hidden');
-    followSections(article, () => coveredBy(board));
     followReading(
       article,
       spots,

@@ -13,6 +13,33 @@ export function writeForecast(days: Iterable<number>): string {
   return JSON.stringify([...counts].sort(([a], [b]) => a - b));
 }
 
+/** What is left of each chapter, in `localStorage`, for the first page. */
+export function chapterProgressKey(course: string): string {
+  return `practice:${course}:chapters`;
+}
+
+export interface ChapterProgress {
+  /** How many of its moves are known, of how many that are asked. */
+  readonly known: number;
+  readonly all: number;
+  /** When its moves are due, as `writeForecast` writes it. */
+  readonly due: string;
+}
+
+/** By the ids of chapters; whatever is no such thing is left out. */
+export function readChapterProgress(text: string | null): ReadonlyMap<string, ChapterProgress> {
+  const parsed = parse(text);
+  const entries = typeof parsed === 'object' && parsed !== null ? Object.entries(parsed) : [];
+  return new Map(
+    entries.flatMap(([id, entry]) => {
+      const { known, all, due } = (entry ?? {}) as Record<string, unknown>;
+      const isSound =
+        typeof known === 'number' && typeof all === 'number' && typeof due === 'string';
+      return isSound ? [[id, { known, all, due }] as const] : [];
+    }),
+  );
+}
+
 /** How many moves are due by a day; 0 for whatever is no such text. */
 export function dueIn(text: string | null, today: number): number {
   let due = 0;
@@ -24,10 +51,14 @@ export function dueIn(text: string | null, today: number): number {
 }
 
 function entriesOf(text: string | null): readonly unknown[] {
+  const entries = parse(text);
+  return Array.isArray(entries) ? entries : [];
+}
+
+function parse(text: string | null): unknown {
   try {
-    const entries: unknown = JSON.parse(text ?? '');
-    return Array.isArray(entries) ? entries : [];
+    return JSON.parse(text ?? '');
   } catch {
-    return [];
+    return undefined;
   }
 }

@@ -60,7 +60,7 @@ test('in a frame: a line to step through, and the way into the course', async ()
   expect(await caption.textContent()).toBe('after 6...Be7');
   const bishop = board.locator('.pieces [data-square="e7"]');
   expect(await bishop.getAttribute('href')).toBe('#piece-bb');
-  await board.getByRole('button', { name: 'On', exact: true }).click();
+  await board.getByRole('button', { name: 'Forward', exact: true }).click();
   expect(await caption.textContent()).toBe('after 7.Bxe7');
   expect(await bishop.getAttribute('href')).toBe('#piece-wb');
   expect(await board.locator('.turn-words').textContent()).toBe('Black to move');
@@ -120,7 +120,7 @@ test('as an element: the style of the other page does not reach it, and it asks 
     textTransform: 'none',
     fontSize: '16px',
   });
-  await board.getByRole('button', { name: 'On', exact: true }).click();
+  await board.getByRole('button', { name: 'Forward', exact: true }).click();
   expect(await caption.textContent()).toBe('after 7.Bxe7');
   expect(await board.locator('svg.board').evaluate((svg) => svg.clientWidth)).toBeGreaterThan(300);
   expect(asked.filter((path) => !path.startsWith('images/'))).toEqual(['boards/board.js']);

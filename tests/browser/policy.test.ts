@@ -96,7 +96,7 @@ const acts: Readonly<Record<string, (page: Page) => Promise<void>>> = {
   },
   'print.html': (page) => page.emulateMedia({ media: 'print' }),
   'boards/bg5.html': async (page) => {
-    await page.getByRole('button', { name: 'On', exact: true }).click();
+    await page.getByRole('button', { name: 'Forward', exact: true }).click();
     await expect.poll(() => page.locator('.board-caption').textContent()).toBe('after 7.Bxe7');
   },
 };
@@ -182,7 +182,7 @@ test('a board, as an element or in a frame, on a page of the same host', async (
     );
     await page.goto(host);
     const board = page.locator('course-board').first();
-    await board.getByRole('button', { name: 'On', exact: true }).click();
+    await board.getByRole('button', { name: 'Forward', exact: true }).click();
     await expect.poll(() => board.locator('.board-caption').textContent()).toBe('after 1.e4');
     await page.frameLocator('iframe').locator('svg.board').waitFor();
   });

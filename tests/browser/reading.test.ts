@@ -210,11 +210,11 @@ describe('with the mouse', () => {
       await board.getByRole('button', { name: 'Back' }).click();
       await expect.poll(() => caption(page)).toBe('after 3.Nc3');
       // On takes the way that one came back from.
-      await board.getByRole('button', { name: 'On' }).click();
+      await board.getByRole('button', { name: 'Forward' }).click();
       await expect.poll(() => caption(page)).toBe('after 3...Nf6');
-      expect(await board.getByRole('button', { name: 'On' }).getAttribute('aria-disabled')).toBe(
-        'true',
-      );
+      expect(
+        await board.getByRole('button', { name: 'Forward' }).getAttribute('aria-disabled'),
+      ).toBe('true');
       const view = () => board.locator('svg.board').getAttribute('data-view');
       expect(await view()).toBe('black');
       await board.getByRole('button', { name: 'Turn' }).click();
@@ -279,7 +279,7 @@ describe('with the keyboard', () => {
   test('everything that acts can be reached and is named', () =>
     reading('isolated-pawn.html#tarrasch', async (page) => {
       const board = page.locator('.beside course-board');
-      for (const name of ['Back', 'On', 'Turn the board']) {
+      for (const name of ['Back', 'Forward', 'Turn the board']) {
         const button = board.getByRole('button', { name });
         await button.focus();
         await page.keyboard.press('Enter');
@@ -334,7 +334,7 @@ describe('on a phone', () => {
           page.locator('#queens-gambit').evaluate((move) => move.getBoundingClientRect().top);
         const before = await top();
         for (let steps = 0; steps < 2; steps++) {
-          await page.getByRole('button', { name: 'On' }).tap();
+          await page.getByRole('button', { name: 'Forward' }).tap();
           await settled(page);
           expect(Math.abs((await top()) - before)).toBeLessThan(1);
         }
@@ -619,4 +619,10 @@ test('sections, diagrams and the board share every window', () =>
     await fold.getByRole('link', { name: 'White takes on c5' }).click();
     await expect.poll(() => fold.getAttribute('open')).toBe(null);
     expect(await inSight(page, heading)).toBe(true);
+    // From here on it floats, and leads back as well.
+    await expect.poll(() => fold.getAttribute('class')).toContain('floating');
+    await fold.locator('summary').click();
+    await fold.getByRole('link', { name: 'The main line: 9.Bg5' }).click();
+    await expect.poll(() => fold.getAttribute('open')).toBe(null);
+    await expect.poll(() => inSight(page, 'the-main-line-9-bg5')).toBe(true);
   }));

@@ -1,6 +1,11 @@
 /** The script of the first page: where the reader stopped, what is read, what is due; and its board, when it is touched. */
 import { dataOf } from '../../contract/attributes.ts';
-import { dueIn, forecastKey } from '../../contract/forecast.ts';
+import {
+  chapterProgressKey,
+  dueIn,
+  forecastKey,
+  readChapterProgress,
+} from '../../contract/forecast.ts';
 import { readingKey, readKeptReading } from '../../contract/kept-reading.ts';
 import { practicePage } from '../../contract/practice-address.ts';
 import { fill } from '../../contract/sentence.ts';
@@ -28,6 +33,18 @@ function startFirstPage(main: HTMLElement): void {
     // How many there are is told with them.
     item.querySelector('.chapter-sections')?.replaceWith(...measure(read, all));
   }
+  const today = dayOf(Date.now());
+  const practised = readChapterProgress(recall(chapterProgressKey(course)));
+  for (const item of items) {
+    const { known = 0, all = 0, due: days = '' } = practised.get(item.dataset.chapter ?? '') ?? {};
+    const due = dueIn(days, today);
+    const told = [
+      ...(known > 0 ? [fill(words.knownOf, { known: String(known), all: String(all) })] : []),
+      ...(due > 0 ? [counted(words.dueHere, due)] : []),
+    ];
+    for (const each of told)
+      item.querySelector('.chapter-takes')?.append(' ', make('span', '', each));
+  }
   const act = main.querySelector<HTMLAnchorElement>('.cover .act');
   const { last } = kept;
   if (act !== null && last && items.some(({ dataset }) => dataset.chapter === last.chapter)) {
@@ -37,7 +54,7 @@ function startFirstPage(main: HTMLElement): void {
     if (about !== null) about.textContent = fill(words.stopped, { title: last.title });
   }
 
-  const due = dueIn(recall(forecastKey(course)), dayOf(Date.now()));
+  const due = dueIn(recall(forecastKey(course)), today);
   if (act !== null && due > 0) {
     const line = make('p', 'cover-due');
     const link = make('a', '');

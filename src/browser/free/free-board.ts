@@ -5,6 +5,7 @@ import { onBoard } from '../board/board-state.ts';
 import { type MoveEntry, makeMoveEntry } from '../board/move-entry.ts';
 import { type Content, listOf, make, makeButton } from '../element.ts';
 import type { Spot } from '../spots.ts';
+import { whenIdle } from '../when-idle.ts';
 import { caption } from '../words.ts';
 import { type BoardDrawing, drawOnBoard, squareUnder } from './draw-on-board.ts';
 import { takeLineFor } from './line-to-show.ts';
@@ -118,7 +119,24 @@ export class FreeBoard {
     this.#text.board.classList.toggle('own-open', isOpen);
     const button = this.#text.board.querySelector('.board-own');
     button?.setAttribute('aria-expanded', String(isOpen));
-    if (isOpen) this.#text.board.say(this.#given.words.ready);
+    if (!isOpen) return;
+    this.#keepInSight();
+    this.#text.board.say(this.#given.words.ready);
+  }
+
+  /** On a phone the tools cover what the board follows: the position stays, and its move comes out from under them. */
+  #keepInSight(): void {
+    const { shown, go } = this.#text;
+    const spot = shown();
+    const keep = () => {
+      if (!this.#player.isOwn && shown() === spot) go(spot);
+    };
+    keep();
+    // The room above the text is known once the tools have their place (`reading/covered.ts`).
+    new ResizeObserver((_, observer) => {
+      observer.disconnect();
+      whenIdle(() => whenIdle(keep));
+    }).observe(this.#panel);
   }
 
   #listen(): void {

@@ -1,39 +1,50 @@
 import { dataOf } from '../../contract/attributes.ts';
 import { type KeptReading, readingKey, readKeptReading } from '../../contract/kept-reading.ts';
 
+/** Ms from a heading to the next in which nobody has read what stands between them. */
+const shortest = 3000;
+/** Ms after which one who has come to no second heading was reading all the same. */
+const aWhile = 30_000;
+
 /**
  * Keeps, for the first page, in which section of a chapter the reader is and which ones were read to their end: those
- * whose heading was seen and then the heading after it, or the end of the text. It is written when the page is left.
+ * whose heading was seen and, no sooner than one can read, the heading after it or the end of the text. It is written
+ * when the page is left.
  */
 export function keepReading(article: HTMLElement): void {
   const headings = [...article.querySelectorAll<HTMLElement>(':scope > h2[id]')];
   const chapter = decodeURIComponent(location.pathname.replace(/^.*\/|\.html$/g, ''));
   const { course = '' } = dataOf('course', document.body);
-  const seen = new Set<Element>();
+  const seen = new Map<Element, number>();
   const read = new Set<string>();
   const end = document.querySelector('.bottom');
+  const now = () => performance.now();
+  const opened = now();
 
   const watch = new IntersectionObserver((entries) => {
     for (const { target, isIntersecting } of entries) {
       if (!isIntersecting) continue;
-      seen.add(target);
+      if (!seen.has(target)) seen.set(target, now());
       const index = target === end ? headings.length : headings.indexOf(target as HTMLElement);
       const before = headings[index - 1];
-      if (before !== undefined && seen.has(before)) read.add(before.id);
+      const since = before && seen.get(before);
+      if (before !== undefined && since !== undefined && now() - since >= shortest) {
+        read.add(before.id);
+      }
     }
   });
   for (const element of [...headings, end]) if (element !== null) watch.observe(element);
 
   function keep(): void {
     // Someone who only looked in has not stopped here.
-    if (scrollY < 200 && read.size === 0) return;
+    if (read.size === 0 && (scrollY < 200 || now() - opened < aWhile)) return;
     const here = headings.findLast((each) => each.getBoundingClientRect().top < innerHeight / 2);
     const title = (here ?? document.querySelector('h1'))?.textContent?.trim() ?? '';
     const key = readingKey(course);
     try {
       const kept = readKeptReading(localStorage.getItem(key));
       const ids = new Set([...(kept.read[chapter] ?? []), ...read]);
-      const now: KeptReading = {
+      const reading: KeptReading = {
         last: { chapter, at: here?.id ?? '', title },
         read: {
           ...kept.read,
@@ -41,7 +52,7 @@ export function keepReading(article: HTMLElement): void {
           [chapter]: headings.flatMap(({ id }) => (ids.has(id) ? [id] : [])),
         },
       };
-      localStorage.setItem(key, JSON.stringify(now));
+      localStorage.setItem(key, JSON.stringify(reading));
     } catch {
       // A convenience: where nothing may be kept, the first page begins at the beginning.
     }

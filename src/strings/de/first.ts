@@ -10,6 +10,8 @@ export const first = {
     stopped: '{title}: hier haben Sie aufgehört.',
     read: '{read} von {all} Abschnitten gelesen',
     due: { one: '{n} Zug ist zu üben', other: '{n} Züge sind zu üben' },
+    knownOf: '{known} von {all} Zügen sitzen',
+    dueHere: { one: '{n} Zug zu üben', other: '{n} Züge zu üben' },
     play: 'Ziehen Sie selbst: das Brett kennt die Züge des Kurses.',
     notHere: '{move} ist möglich, steht hier aber nicht im Kurs.',
     end: 'Hier endet der Kurs.',

@@ -65,7 +65,7 @@ export const page: typeof english = {
   startsFrom: 'Aus der Stellung',
   toMove: { white: 'Weiß am Zug', black: 'Schwarz am Zug' },
   picture: 'Bild',
-  pictureTwice: 'doppelte Größe',
+  pictureTwice: 'Großes Bild',
   pictureOf: (caption) => `Bild des Diagramms: ${caption}`,
   and: 'und',
 

@@ -81,7 +81,7 @@ export const practice: typeof english = {
     load: 'Aus einer Datei lesen',
     forget: 'Alles vergessen',
     forgetHelp:
-      'Alles, was Sie in diesem Kurs gelernt haben, wird in diesem Browser vergessen, und Sie fangen neu an. Das lässt sich nicht rückgängig machen. Eine Datei, die Sie gespeichert haben, bleibt und kann wieder gelesen werden.',
+      'Alles, was Sie in diesem Kurs gelernt haben, wird in diesem Browser vergessen, und Sie fangen neu an. Das lässt sich nicht rückgängig machen. Ihre Notizen und Lesezeichen und was Sie gelesen haben, bleiben; auch eine Datei, die Sie gespeichert haben: sie kann wieder gelesen werden.',
     forgetNow: 'Jetzt vergessen',
     forgotten: 'Vergessen. Sie fangen neu an.',
     notForgotten: 'Der Browser lässt die Seite nichts ändern. Nichts wurde vergessen.',
@@ -183,7 +183,7 @@ export const practice: typeof english = {
     },
     again: { one: 'Diesen noch einmal', other: 'Diese {n} noch einmal' },
     more: { one: 'Weiter, mit noch einem', other: 'Weiter, mit noch {n}' },
-    toExercises: { one: 'Eine Aufgabe dazu', other: '{n} Aufgaben dazu' },
+    toExercises: { one: 'Dazu eine Aufgabe', other: 'Dazu {n} Aufgaben' },
     exercise: 'Eine Aufgabe',
     nextExercise: 'Noch eine Aufgabe',
     toOverview: 'Genug für heute',

@@ -11,7 +11,7 @@ export const board = {
     /** Before the moves from here, the main one first. */
     plays: { white: 'White plays', black: 'Black plays' },
     back: 'Back',
-    on: 'On',
+    on: 'Forward',
     turn: 'Turn the board',
     fold: 'Fold the board away',
     unfold: 'Show the board',

@@ -10,6 +10,8 @@ export const first = {
     stopped: '{title}: here you stopped.',
     read: '{read} of {all} sections read',
     due: { one: '{n} move is due in practice', other: '{n} moves are due in practice' },
+    knownOf: '{known} of {all} moves known',
+    dueHere: { one: '{n} move due', other: '{n} moves due' },
     play: 'Move the pieces: the board knows the moves of the course.',
     notHere: '{move} is legal, but this course does not have it here.',
     end: 'Here the course ends.',

@@ -66,7 +66,7 @@ export const page = {
   startsFrom: 'From the position',
   toMove: { white: 'White to move', black: 'Black to move' },
   picture: 'Picture',
-  pictureTwice: 'double size',
+  pictureTwice: 'Large picture',
   pictureOf: (caption: string) => `Picture of the diagram: ${caption}`,
   and: 'and',
 

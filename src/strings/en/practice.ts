@@ -77,7 +77,7 @@ export const practice = {
     load: 'Read from a file',
     forget: 'Forget everything',
     forgetHelp:
-      'All that you have learnt in this course is forgotten in this browser, and you begin anew. That cannot be undone. A file that you have saved stays, and can be read again.',
+      'All that you have learnt in this course is forgotten in this browser, and you begin anew. That cannot be undone. Your notes, your bookmarks and what you have read stay; so does a file that you have saved, which can be read again.',
     forgetNow: 'Forget it now',
     forgotten: 'Forgotten. You begin anew.',
     notForgotten: 'The browser does not let the page change what is kept. Nothing was forgotten.',
@@ -178,7 +178,7 @@ export const practice = {
     },
     again: { one: 'Once more, this one', other: 'Once more, these {n}' },
     more: { one: 'Go on, with one more', other: 'Go on, with {n} more' },
-    toExercises: { one: 'One exercise on it', other: '{n} exercises on it' },
+    toExercises: { one: 'Then one exercise', other: 'Then {n} exercises' },
     exercise: 'An exercise',
     nextExercise: 'Another exercise',
     toOverview: 'Enough for today',

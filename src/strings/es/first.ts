@@ -10,6 +10,8 @@ export const first = {
     stopped: '{title}: aquí lo dejó.',
     read: '{read} de {all} secciones leídas',
     due: { one: '{n} jugada toca practicar', other: '{n} jugadas toca practicar' },
+    knownOf: '{known} de {all} jugadas sabidas',
+    dueHere: { one: '{n} jugada por practicar', other: '{n} jugadas por practicar' },
     play: 'Mueva las piezas: el tablero conoce las jugadas del curso.',
     notHere: '{move} es legal, pero el curso no la tiene aquí.',
     end: 'Aquí termina el curso.',

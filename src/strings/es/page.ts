@@ -66,7 +66,7 @@ export const page: typeof english = {
   startsFrom: 'Desde la posición',
   toMove: { white: 'Juegan las blancas', black: 'Juegan las negras' },
   picture: 'Imagen',
-  pictureTwice: 'tamaño doble',
+  pictureTwice: 'Imagen grande',
   pictureOf: (caption) => `Imagen del diagrama: ${caption}`,
   and: 'y',
 

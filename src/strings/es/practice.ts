@@ -78,7 +78,7 @@ export const practice: typeof english = {
     load: 'Leer de un archivo',
     forget: 'Olvidarlo todo',
     forgetHelp:
-      'Todo lo que ha aprendido en este curso se olvida en este navegador, y usted empieza de nuevo. No se puede deshacer. Un archivo que haya guardado se conserva y se puede volver a leer.',
+      'Todo lo que ha aprendido en este curso se olvida en este navegador, y usted empieza de nuevo. No se puede deshacer. Sus notas, sus marcadores y lo que ha leído se conservan; también un archivo que haya guardado, que se puede volver a leer.',
     forgetNow: 'Olvidarlo ahora',
     forgotten: 'Olvidado. Empieza de nuevo.',
     notForgotten: 'El navegador no deja que la página cambie lo guardado. No se ha olvidado nada.',
