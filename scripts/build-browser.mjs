@@ -48,6 +48,8 @@ const scripts = {
   notes: 'free/notes-page.ts',
   // Where an address names nothing of its chapter.
   'lost-address': 'lost-address/main.ts',
+  // Where the site has no words in the language of the course.
+  fallback: 'fallback/main.ts',
 };
 /** Style sheets by name, and their parts in src/, in the order of the cascade. */
 const sheets = {
@@ -56,6 +58,7 @@ const sheets = {
   cover: ['site/styles/cover.css'],
   handout: ['site/styles/handout.css'],
   embed: ['site/styles/embed.css'],
+  fallback: ['site/styles/fallback.css'],
   snippets: ['site/styles/snippets.css'],
   course: [
     'draw/board.css',

@@ -24,6 +24,15 @@ export function directionOf(language: string): 'ltr' | 'rtl' {
   return rightToLeft.has(primaryOf(language)) ? 'rtl' : 'ltr';
 }
 
+/**
+ * Whether a language has no words here and is written in other letters than the English that it gets, so that
+ * the two can be told apart by their letters.
+ */
+export function fallsBackVisibly(language: string): boolean {
+  if (catalogues.has(primaryOf(language))) return false;
+  return new Intl.Locale(language).maximize().script !== 'Latn';
+}
+
 function primaryOf(language: string): string {
   const [primary = ''] = language.toLowerCase().split('-');
   return primary;

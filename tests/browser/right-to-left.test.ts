@@ -97,6 +97,49 @@ test('a move with its number, and the moves that follow one another, run from le
     expect(starts).toEqual([...starts].sort((a, b) => a - b));
   }));
 
+test('words that the site has in English alone have their own language and direction', () =>
+  on('index.html', windows.wide, async (page) => {
+    const minutes = page.getByText('2 minutes', { exact: true }).first();
+    await expect
+      .poll(() => minutes.evaluate((it) => it.closest('[lang]')?.getAttribute('lang')))
+      .toBe('en');
+    // Where its first letter stands says how the line runs.
+    const [digit, letter] = await minutes.evaluate((it) => {
+      const text = document.createTreeWalker(it, NodeFilter.SHOW_TEXT).nextNode();
+      if (text === null) throw new Error('no words');
+      return [0, 2].map((at) => {
+        const range = document.createRange();
+        range.setStart(text, at);
+        range.setEnd(text, at + 1);
+        return range.getBoundingClientRect().left;
+      });
+    });
+    expect(digit).toBeLessThan(letter ?? 0);
+    // What a script says later too.
+    await page.goto(`${server.address}practice.html`);
+    await expect
+      .poll(() => page.getByText('moves for you to find').getAttribute('lang'))
+      .toBe('en');
+  }));
+
+test('in the tree moves run from left to right, and so do the buttons of a board', () =>
+  on('tree.html', windows.wide, async (page) => {
+    const moves = page.locator('.tree-lines .course-move');
+    await moves.first().waitFor();
+    const lefts = await moves.evaluateAll((all) =>
+      all.slice(0, 3).map((move) => move.getBoundingClientRect().left),
+    );
+    expect(lefts).toEqual([...lefts].sort((a, b) => a - b));
+    expect(await moves.first().evaluate((move) => getComputedStyle(move).direction)).toBe('ltr');
+    await page.goto(`${server.address}the-main-line.html`);
+    const buttons = page.locator('.beside .board-controls button');
+    await buttons.first().waitFor();
+    const [back, next] = await buttons.evaluateAll((all) =>
+      all.map((button) => button.getBoundingClientRect().left),
+    );
+    expect(back).toBeLessThan(next ?? 0);
+  }));
+
 for (const [name, viewport] of Object.entries(windows)) {
   test(`no page is wider than its window: ${name}`, { timeout: 120_000 }, async () => {
     const pages = pageFiles(site);

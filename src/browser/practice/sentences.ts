@@ -33,7 +33,7 @@ function ofShowing(session: Session, words: PracticeWords): Said {
   const help = isChanged ? practice.changedMoveHelp : practice.newMoveHelp;
   const wrong = verdict?.kind === 'not-shown';
   return {
-    heading: fill(heading, { side: words[turn.color], move }),
+    heading: fill(heading, { side: words.practice.sides[turn.color], move }),
     before: replyBefore(session, words),
     text: wrong ? fill(practice.notShown, { move }) : join(ofLast(session, words), help),
     mark: wrong ? 'wrong' : undefined,
@@ -44,7 +44,7 @@ function ofAsking(session: Session, words: PracticeWords): Said {
   const { stage, verdict } = session;
   const { practice } = words;
   const turn = turnAfter(session, session.line.length);
-  const heading = fill(practice.question, { side: words[turn.color] });
+  const heading = fill(practice.question, { side: practice.sides[turn.color] });
   const before = replyBefore(session, words);
   switch (verdict?.kind) {
     case 'option':
@@ -98,7 +98,7 @@ function replyBefore(session: Session, words: PracticeWords): string {
   if (reply === undefined || reply.found) return '';
   const turn = turnAfter(session, session.line.length - 1);
   const move = inWords(turn, reply.move.san, words);
-  return fill(words.practice.played, { side: words[turn.color], move });
+  return fill(words.practice.played, { side: words.practice.sides[turn.color], move });
 }
 
 /** `7...Be7` */

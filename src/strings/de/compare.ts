@@ -52,8 +52,9 @@ export const compare: typeof english = {
   asideHint:
     'Der Kurs kennt den Zug, als Alternative oder als schlechten, und empfiehlt einen anderen.',
   asideMove: {
-    option: 'Vorher, {after}, geschah {played}: Der Kurs erwähnt das und empfiehlt {advice}.',
-    bad: 'Vorher, {after}, geschah {played}: Der Kurs nennt das schlecht und empfiehlt {advice}.',
+    option:
+      'Vorher, {after}, wurde {played} gespielt: Der Kurs erwähnt das und empfiehlt {advice}.',
+    bad: 'Vorher, {after}, wurde {played} gespielt: Der Kurs nennt das schlecht und empfiehlt {advice}.',
   },
   covered: 'Antworten, die der Kurs nicht behandelt',
   coveredHint: 'Hier hat {side} etwas anderes gespielt, als der Kurs erwartet.',

@@ -123,7 +123,7 @@ export const finding: typeof english = {
   positionsTitle: 'Stellungen',
   transpositions: 'Zugumstellungen',
   transpositionsLead:
-    'Stellungen, die der Kurs in verschiedenen Zugfolgen erreicht, erzählt von da an, wo die Zugfolgen sich trennen.',
+    'Stellungen, die der Kurs in verschiedenen Zugfolgen erreicht, gezeigt von dort an, wo die Zugfolgen sich trennen.',
   waysHere: (count, after) => {
     const ways = `${['Keine', 'Ein', 'Zwei', 'Drei', 'Vier', 'Fünf', 'Sechs'][count] ?? count} Wege führen hierher`;
     return after === undefined ? `${ways}:` : `${ways}, aus der Stellung nach ${after}:`;

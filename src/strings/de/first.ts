@@ -18,7 +18,7 @@ export const first = {
     shown: 'Im Kurs ansehen',
   },
   see: 'So kommen wir dorthin',
-  knows: 'Was Sie wissen werden',
+  knows: 'Was Sie lernen',
   forWhom: 'Für wen',
   howLong: 'Wie lange es dauert',
   minutes: { one: '{n} Minute', other: '{n} Minuten' },

@@ -5,7 +5,7 @@ export const free: typeof english = {
   freePage: 'Ihre Notizen',
 
   free: {
-    section: 'Was von Ihnen ist',
+    section: 'Eigenes',
     line: 'Ihre Variante',
     leaves: 'Sie verlässt den Text {after}.',
     takeBack: 'Zurücknehmen',
@@ -35,8 +35,8 @@ export const free: typeof english = {
     stalemate: 'Das ist patt: remis.',
     mates: 'Dann setzt {move} matt.',
     wins: {
-      one: 'Dann gewinnt {move} Material, nur nach dem Schlagen gerechnet einen Bauern.',
-      other: 'Dann gewinnt {move} Material, nur nach dem Schlagen gerechnet {n} Bauern.',
+      one: 'Dann gewinnt {move} Material: allein durch Schlagen im Wert eines Bauern.',
+      other: 'Dann gewinnt {move} Material: allein durch Schlagen im Wert von {n} Bauern.',
     },
 
     'not-its-way': '{piece} {from} zieht nicht nach {to}.',
@@ -49,11 +49,11 @@ export const free: typeof english = {
     'pawn-takes-nothing': 'Auf {to} steht nichts, was der Bauer schlagen könnte.',
     'pawn-takes-sideways': 'Ein Bauer schlägt nicht geradeaus: {blocker} {square} hält ihn auf.',
     'pawn-backwards': 'Ein Bauer zieht nie rückwärts.',
-    'pawn-has-moved': 'Zwei Felder zieht ein Bauer nur von seinem Anfang.',
-    'castling-lost': 'Diese Rochade ist nicht mehr erlaubt: König oder Turm haben gezogen.',
+    'pawn-has-moved': 'Zwei Felder zieht ein Bauer nur aus der Grundstellung.',
+    'castling-lost': 'Diese Rochade ist nicht mehr erlaubt: König oder Turm hat schon gezogen.',
     'castling-out-of-check': 'Im Schach wird nicht rochiert: {blocker} {square} gibt Schach.',
     'castling-through-check':
-      'Der König zöge in der Rochade über {over}, und das greift {blocker} {square} an.',
+      'Bei der Rochade zöge der König über {over}, das {blocker} {square} angreift.',
     over: 'Hier ist die Partie zu Ende.',
 
     note: 'Notiz',
@@ -100,6 +100,6 @@ export const free: typeof english = {
     unreadable: 'Diese Datei lässt sich nicht lesen. Es wurde nichts geändert.',
   },
   freeLead:
-    'Was Sie an Stellungen dieses Kurses geschrieben und gezeichnet haben. Es bleibt in diesem Browser und wird nirgendhin gesendet; eine Datei bringt es in einen anderen.',
+    'Was Sie an Stellungen dieses Kurses geschrieben und gezeichnet haben. Es bleibt in diesem Browser und wird nirgendwohin gesendet; eine Datei bringt es in einen anderen.',
   freeNeedsScript: 'Notizen brauchen JavaScript, das in diesem Browser abgeschaltet ist.',
 };

@@ -31,7 +31,7 @@ export const glyph = makeGlyphs({
     'steht etwas besser',
     'steht klar besser',
     'steht auf Gewinn',
-    'steht überwältigend',
+    'hat überwältigenden Vorteil',
     'ist im Zugzwang',
     'hat etwas mehr Raum',
     'hat klar mehr Raum',

@@ -4,7 +4,7 @@ export const letter: typeof english = {
   unsubscribe: 'Diesen Verteiler verlassen',
   fromCourse: 'Aus dem Kurs {course}.',
   fromCourseBy: 'Aus dem Kurs {course} von {author}.',
-  withBoard: 'Mit einem Brett, auf dem die Züge laufen:',
+  withBoard: 'Mit einem Brett zum Nachspielen:',
   positionsTitle: 'Stellungen aus dem Kurs',
   coursePlays: (move) => `Der Kurs spielt hier ${move}.`,
   courseAnswers: (moves) => `Der Kurs hat eine Antwort auf ${moves}.`,

@@ -75,10 +75,11 @@ export const page: typeof english = {
   gameLeaves: {
     sides: { white: 'Weiß', black: 'Schwarz' },
     advised:
-      '{side} verlässt den Kurs {after}: Der Kurs empfiehlt {advice}; hier geschah {played}.',
+      '{side} verlässt den Kurs {after}: Der Kurs empfiehlt {advice}; hier wurde {played} gespielt.',
     covered:
-      '{side} verlässt den Kurs {after}: Der Kurs beantwortet {moves}; hier geschah {played}.',
-    known: '{side} verlässt den Kurs {after}: Der Kurs kennt {moves}; hier geschah {played}.',
+      '{side} verlässt den Kurs {after}: Der Kurs beantwortet {moves}; hier wurde {played} gespielt.',
+    known:
+      '{side} verlässt den Kurs {after}: Der Kurs kennt {moves}; hier wurde {played} gespielt.',
     ended: 'Der Kurs endet {after}; die Partie ging weiter mit {played}.',
     within: 'Diese Partie verlässt den Kurs nie: Sie endet {after}.',
     never: 'Diese Partie berührt den Kurs nie.',

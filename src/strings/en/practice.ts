@@ -135,6 +135,8 @@ export const practice = {
       rest: '{n}: to come',
     },
     stop: 'Stop here',
+    /** Within a sentence. */
+    sides: { white: 'White', black: 'Black' },
     question: 'What does {side} play?',
     played: '{side} plays {move}.',
     newMove: 'Here {side} plays {move}.',

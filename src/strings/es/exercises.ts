@@ -14,7 +14,7 @@ export const exercises: typeof english = {
     solved: '{n} de {count} resueltos',
     grades: {
       once: 'resuelto a la primera',
-      tries: 'resuelto con intentos o pistas',
+      tries: 'resuelto tras varios intentos o con pistas',
       shown: 'se mostró la solución',
       none: 'sin resolver',
     },

@@ -19,7 +19,7 @@ export const finding: typeof english = {
   searchPositionLabel: 'Un FEN o jugadas desde el comienzo',
   searchPositionHint: 'Por ejemplo',
   searchGo: 'Buscar',
-  searchBoard: 'Colocar un tablero',
+  searchBoard: 'Montar una posición',
   searchBoardLead:
     'Ponga piezas en el tablero. Bastan unas pocas: lo que se encuentra las tiene en esas casillas y puede tener otras además.',
   searchBoardEmpty: 'Vaciar el tablero',

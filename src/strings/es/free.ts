@@ -5,7 +5,7 @@ export const free: typeof english = {
   freePage: 'Sus notas',
 
   free: {
-    section: 'Lo que es suyo',
+    section: 'Lo suyo',
     line: 'Su variante',
     leaves: 'Deja el texto {after}.',
     takeBack: 'Deshacer la jugada',
@@ -16,10 +16,10 @@ export const free: typeof english = {
     backInText: 'De nuevo en el texto, {after}.',
 
     advice: '{move} es lo que juega el curso.',
-    option: '{move} también es posible, dice el curso; él juega {advice}.',
-    optionAlone: '{move} es posible, dice el curso.',
-    bad: 'El curso llama error a {move}.',
-    badFor: 'El curso llama error a {move}; él juega {advice}.',
+    option: '{move} también es posible, según el curso, que juega {advice}.',
+    optionAlone: '{move} es posible, según el curso.',
+    bad: 'Para el curso, {move} es un error.',
+    badFor: 'Para el curso, {move} es un error; aquí juega {advice}.',
     reply: 'El curso conoce {move}.',
     read: 'Seguir leyendo en «{chapter}»',
     goesOn: 'Sigue así: {moves}.',
@@ -31,12 +31,12 @@ export const free: typeof english = {
     treats: 'Aquí trata {replies}.',
     beyond: 'El curso no llega a esta posición.',
 
-    mate: 'Es mate.',
+    mate: 'Es jaque mate.',
     stalemate: 'Es ahogado: tablas.',
     mates: 'Entonces {move} da mate.',
     wins: {
-      one: 'Entonces {move} gana material, por capturas solas el valor de un peón.',
-      other: 'Entonces {move} gana material, por capturas solas el valor de {n} peones.',
+      one: 'Entonces {move} gana material: contando solo capturas, el valor de un peón.',
+      other: 'Entonces {move} gana material: contando solo capturas, el valor de {n} peones.',
     },
 
     'not-its-way': 'La pieza de {from} ({piece}) no se mueve a {to}.',

@@ -23,6 +23,6 @@ export const position: typeof english = {
     white: 'Juegan las blancas, que están en jaque.',
     black: 'Juegan las negras, que están en jaque.',
   },
-  mated: { white: 'Las blancas están en mate.', black: 'Las negras están en mate.' },
+  mated: { white: 'Las blancas están en jaque mate.', black: 'Las negras están en jaque mate.' },
   stalemated: { white: 'Las blancas están ahogadas.', black: 'Las negras están ahogadas.' },
 };

@@ -4,7 +4,7 @@ export const settings: typeof english = {
   title: 'Ajustes',
   lead: 'Valen en este navegador para todos los cursos de esta dirección.',
   close: 'Cerrar',
-  theme: { title: 'Claro u oscuro', own: 'Como el sistema', light: 'Clara', dark: 'Oscura' },
+  theme: { title: 'Claro u oscuro', own: 'Como el sistema', light: 'Claro', dark: 'Oscuro' },
   notation: {
     title: 'Jugadas',
     letters: 'Letras españolas: {move}',
