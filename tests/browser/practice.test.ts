@@ -201,7 +201,7 @@ test('an address begins a session of a chapter, of a line, or of what games miss
     expect(await page.locator('h1').textContent()).toMatch(/^Here Black plays \d+\.\.\./);
     // After the moves come the exercises of their chapter, the whole answer of each to be played.
     await button(page, 'Stop here').click();
-    await button(page, /exercises? on it/).click();
+    await button(page, /Then .*exercises?/).click();
     const exercise = page.locator('.practice-exercise');
     await exercise.locator('.squares').waitFor();
     expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('An exercise');
@@ -436,7 +436,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
         await check('a comment');
         await playOn(page, 2);
         await check('end');
-        await button(page, /exercises? on it/).click();
+        await button(page, /Then .*exercises?/).click();
         await page.locator('.practice-exercise .squares').waitFor();
         await check('an exercise');
       },

@@ -78,7 +78,10 @@ export function makeOwnTools(
     editor.element.hidden = !isOpen;
     setState(write, 'aria-expanded', isOpen);
     show();
-    if (isOpen) editor.focus();
+    if (!isOpen) return;
+    editor.focus();
+    // The tools are panned where they are cut; that is known once they have their place.
+    requestAnimationFrame(() => editor.element.scrollIntoView({ block: 'nearest' }));
   }
 
   function setDrawing(isOn: boolean): void {
