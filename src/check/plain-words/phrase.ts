@@ -37,8 +37,12 @@ export function compilePhrase(source: string, vocabulary: Vocabulary): PhraseFin
   const anchored = source.startsWith('^');
   const body = expand(source.replace(/^\^/, ''), vocabulary);
   const before = anchored ? '^["“„«(¡¿]*' : '(?<![\\p{L}\\p{N}])';
-  const pattern = new RegExp(`${before}(?:${body})(?![\\p{L}\\p{N}])`, 'giu');
+  // V8 takes a millisecond to make ready for all letters: only for a sentence that has the words.
+  const words = new RegExp(anchored ? `^["“„«(¡¿]*(?:${body})` : body, 'iu');
+  let pattern: RegExp | undefined;
   return function* (sentence) {
+    if (!words.test(sentence)) return;
+    pattern ??= new RegExp(`${before}(?:${body})(?![\\p{L}\\p{N}])`, 'giu');
     for (const found of sentence.matchAll(pattern)) {
       const meaning = meaningOf(joinGroups(found.groups ?? {}), vocabulary);
       yield { start: found.index, end: found.index + found[0].length, anchored, meaning };
