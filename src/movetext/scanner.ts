@@ -166,13 +166,16 @@ export class Scanner {
   }
 
   #readNumber(start: number, digitsEnd: number): Scanned {
-    const written = this.#text.slice(start, digitsEnd);
-    const { dots, end } = scanPeriods(this.#text, digitsEnd);
+    const text = this.#text;
+    const { dots, end } = scanPeriods(text, digitsEnd);
     const breaks = this.#breaks;
     // No move has such a number: it is castling without its dashes.
-    const castling = dots === 0 && /^000?$/.test(written) ? scanMove(this.#text, start) : undefined;
+    const mayCastle = dots === 0 && /^000?$/.test(text.slice(start, digitsEnd));
+    const castling = mayCastle ? scanMove(text, start) : undefined;
     if (castling !== undefined) return { kind: 'move', start, end: castling, breaks };
-    const value = Math.min(Number(written), Number.MAX_SAFE_INTEGER);
+    let value = 0;
+    for (let at = start; at < digitsEnd; at++) value = 10 * value + text.charCodeAt(at) - 48;
+    value = Math.min(value, Number.MAX_SAFE_INTEGER);
     return { kind: 'number', value, dots, start, end, breaks };
   }
 

@@ -174,8 +174,11 @@ export class GameBoard {
   /** Whether two boards have the same `key`. */
   isAs(other: GameBoard): boolean {
     if (this.turn !== other.turn || this.rights !== other.rights) return false;
+    const [own, others] = [this.cells, other.cells];
     for (let square = 0; square < 120; square++) {
-      if (this.cells[square] !== other.cells[square]) return false;
+      // Eight cells behind each rank stand for no square.
+      if (square & 8) square += 8;
+      if (own[square] !== others[square]) return false;
     }
     return this.passed() === other.passed();
   }

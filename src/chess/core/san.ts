@@ -15,7 +15,7 @@ export function readSan(board: GameBoard, written: string): CoreMove | undefined
  * whoever makes it at once.
  */
 export function readPlainSan(board: GameBoard, written: string): CoreMove | undefined {
-  const named = parsePlain(written);
+  const named = partsOf(written);
   if (named === undefined) return undefined;
   if ('castles' in named) return board.castling(named.castles);
   let only: CoreMove | undefined;
@@ -58,6 +58,20 @@ interface NamedMove {
 }
 
 const any = -1;
+
+/** The parts of moves that were read before: all games of an archive have the same few thousand. */
+const known = new Map<string, ReturnType<typeof parsePlain>>();
+const mostKnown = 20_000;
+
+function partsOf(written: string): ReturnType<typeof parsePlain> {
+  const before = known.get(written);
+  if (before !== undefined) return before;
+  const parts = parsePlain(written);
+  if (known.size >= mostKnown) known.clear();
+  // What is read is short, so that no text of a whole file is held by a piece of it.
+  if (parts !== undefined) known.set(written, parts);
+  return parts;
+}
 
 /**
  * The parts of `[KQRBN]?[a-h]?[1-8]?x?[a-h][1-8](=[QRBN])?[+#]?`, or castling. By hand, since games of

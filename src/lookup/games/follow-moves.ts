@@ -45,15 +45,13 @@ export function followMoves(table: CourseTable, start: Position, line: MainLine)
   let at = replay.placeIn(index);
   let aside: GameAside | undefined;
   for (let step = line.next(); step !== undefined; step = line.next()) {
-    const faultWith = (kind: GameFault['kind'], reason: string): Followed => ({
-      fault: { kind, written: step.text, at: numberSign({ number, color }), reason },
-    });
+    const move = { text: step.text, color, number };
     if (step.kind !== 'move') {
-      return faultWith(step.kind === 'text-unreadable' ? 'unreadable' : step.kind, '');
+      const kind = step.kind === 'text-unreadable' ? 'unreadable' : step.kind;
+      return faultAt(move, kind, '');
     }
     const fault = replay.play(step.text);
-    if (fault !== undefined) return faultWith(fault.kind, fault.reason);
-    const move = { text: step.text, color, number };
+    if (fault !== undefined) return faultAt(move, fault.kind, fault.reason);
     next ??= move;
     const here = replay.placeIn(index);
     if (at !== undefined && here === undefined) before = replay.keyBefore(2);
@@ -82,6 +80,14 @@ export function followMoves(table: CourseTable, start: Position, line: MainLine)
     ...(next && { next: canonical(there, next) }),
   };
   return { exit, ...(aside && { aside }) };
+}
+
+function faultAt(
+  { text, color, number }: Placed,
+  kind: GameFault['kind'],
+  reason: string,
+): Followed {
+  return { fault: { kind, written: text, at: numberSign({ number, color }), reason } };
 }
 
 /** Whether the course has the move between two positions beside a move that it advises. */
