@@ -30,9 +30,16 @@ export function showPosition(exercise: Exercise): Shown {
     board.show({ ...picture, view, glide, description, legal });
   }
 
-  // On paper stands the question.
-  addEventListener('beforeprint', () => draw(undefined, []));
-  addEventListener('afterprint', () => draw(shown, playable));
+  // On paper stands the question, whatever is played meanwhile.
+  let isOnPaper = false;
+  addEventListener('beforeprint', () => {
+    isOnPaper = true;
+    draw(undefined, []);
+  });
+  addEventListener('afterprint', () => {
+    isOnPaper = false;
+    draw(shown, playable);
+  });
   return {
     get spot() {
       return shown;
@@ -44,7 +51,7 @@ export function showPosition(exercise: Exercise): Shown {
       playable = legal;
       if (spot?.move !== undefined) spot.element.setAttribute('aria-current', 'true');
       const glide = spot === undefined ? lastMove : glideTo(spot, before);
-      draw(spot, legal, glides ? glide : undefined);
+      if (!isOnPaper) draw(spot, legal, glides ? glide : undefined);
     },
   };
 }
