@@ -46,7 +46,8 @@ const anyFact = fc
     for (const at of way) {
       const moves = legalMoves(position);
       const played = moves.length > 1 && playMove(position, moves[at % moves.length] ?? '');
-      if (!played || isMoveFault(played)) break;
+      // A game that is over has no line to go on with.
+      if (!played || isMoveFault(played) || legalMoves(played.after).length === 0) break;
       position = played.after;
     }
     const legal = legalMoves(position);
