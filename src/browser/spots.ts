@@ -110,11 +110,22 @@ function spotOf(
     get move() {
       if (ply === undefined) return undefined;
       const color: Color = ply % 2 === 0 ? 'white' : 'black';
+      let squares: SquaresOfMove | undefined;
+      const find = () => {
+        squares ??= squaresOfMove(parent?.placement ?? noPieces, this.placement, color);
+        return squares;
+      };
       return {
         san: (element.dataset.own ?? element.textContent ?? '').replace(/^\d+\.+\s*/, ''),
         number: ply >> 1,
         color,
-        ...squaresOfMove(parent?.placement ?? noPieces, this.placement, color),
+        // Two boards are compared for them, and most moves of a page are only named.
+        get from() {
+          return find().from;
+        },
+        get to() {
+          return find().to;
+        },
       };
     },
   };
