@@ -1,3 +1,5 @@
+import { parseJson } from './parse-json.ts';
+
 /**
  * What practice leaves, in `localStorage` under `forecastKey`, for pages that know nothing of the course's moves: how
  * many of them fall due on which day. `course` is `CourseTable.course`.
@@ -28,7 +30,7 @@ export interface ChapterProgress {
 
 /** By the ids of chapters; whatever is no such thing is left out. */
 export function readChapterProgress(text: string | null): ReadonlyMap<string, ChapterProgress> {
-  const parsed = parse(text);
+  const parsed = parseJson(text);
   const entries = typeof parsed === 'object' && parsed !== null ? Object.entries(parsed) : [];
   return new Map(
     entries.flatMap(([id, entry]) => {
@@ -51,14 +53,6 @@ export function dueIn(text: string | null, today: number): number {
 }
 
 function entriesOf(text: string | null): readonly unknown[] {
-  const entries = parse(text);
+  const entries = parseJson(text);
   return Array.isArray(entries) ? entries : [];
-}
-
-function parse(text: string | null): unknown {
-  try {
-    return JSON.parse(text ?? '');
-  } catch {
-    return undefined;
-  }
 }

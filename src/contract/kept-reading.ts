@@ -1,3 +1,5 @@
+import { parseJson } from './parse-json.ts';
+
 /**
  * What a browser keeps of a reader's way through a course, in `localStorage` under `readingKey`: chapters write it,
  * the first page reads it. It is small, and nothing depends on it but what the first page offers.
@@ -25,25 +27,17 @@ export function readingKey(course: string): string {
 
 /** Reads what is kept; whatever it is not is left out. */
 export function readKeptReading(text: string | null): KeptReading {
-  const kept = parse(text);
-  const read = recordOf(kept?.read);
+  const kept = recordOf(parseJson(text));
+  const read = recordOf(kept.read);
   const sections = Object.entries(read).flatMap(([chapter, ids]) =>
     Array.isArray(ids) ? [[chapter, ids.filter((id) => typeof id === 'string')] as const] : [],
   );
-  const { chapter, at, title } = recordOf(kept?.last);
+  const { chapter, at, title } = recordOf(kept.last);
   const last =
     typeof chapter === 'string' && typeof at === 'string' && typeof title === 'string'
       ? { last: { chapter, at, title } }
       : {};
   return { ...last, read: Object.fromEntries(sections) };
-}
-
-function parse(text: string | null): Readonly<Record<string, unknown>> | undefined {
-  try {
-    return recordOf(JSON.parse(text ?? ''));
-  } catch {
-    return undefined;
-  }
 }
 
 function recordOf(value: unknown): Readonly<Record<string, unknown>> {

@@ -3,6 +3,7 @@ import { type BoardPart, dataOf } from '../../contract/attributes.ts';
 import type { BoardWords } from '../../contract/words.ts';
 import { drawBoardInPage } from '../../draw/page-board.ts';
 import { make } from '../element.ts';
+import { keptText } from '../kept-text.ts';
 import { describeMore } from '../words.ts';
 import type { BoardEvents, BoardMove, BoardState } from './board-state.ts';
 import { wordsOf } from './board-words.ts';
@@ -93,7 +94,8 @@ export class CourseBoard extends HTMLElement {
       if (!low.matches) remember('board-folded', folded ? 'yes' : 'no');
       this.#setFolded(folded);
     });
-    const fitWindow = () => this.#setFolded(low.matches || recall('board-folded') === 'yes');
+    const fitWindow = () =>
+      this.#setFolded(low.matches || keptText('board-folded', () => sessionStorage) === 'yes');
     low.addEventListener('change', fitWindow);
     fitWindow();
   }
@@ -250,13 +252,5 @@ function remember(key: string, value: string): void {
     sessionStorage.setItem(key, value);
   } catch {
     // Storage is a convenience.
-  }
-}
-
-function recall(key: string): string | null {
-  try {
-    return sessionStorage.getItem(key);
-  } catch {
-    return null;
   }
 }

@@ -7,6 +7,8 @@ import {
   joinExerciseResults,
   readExerciseResults,
 } from '../../contract/exercise-results.ts';
+import { parseJson } from '../../contract/parse-json.ts';
+import { keptText } from '../kept-text.ts';
 
 /** The course of the page. */
 export function courseOfPage(): string {
@@ -15,7 +17,7 @@ export function courseOfPage(): string {
 
 /** A reader's results; none where the browser keeps nothing. */
 export function resultsOf(course: string): ExerciseResults {
-  return readExerciseResults(parse(() => localStorage.getItem(exerciseResultsKey(course))));
+  return readExerciseResults(parseJson(keptText(exerciseResultsKey(course))));
 }
 
 /**
@@ -63,18 +65,10 @@ export function keepRound(course: string, addresses: readonly string[]): void {
 
 /** The exercise that comes after this one, if the reader goes through several. @param id of its section */
 export function nextInRound(course: string, page: string, id: string): string | undefined {
-  const round = parse(() => sessionStorage.getItem(exerciseRoundKey(course)));
+  const round = parseJson(keptText(exerciseRoundKey(course), () => sessionStorage));
   if (!Array.isArray(round)) return undefined;
   const here = round.indexOf(`${page}#${id}`);
   const next: unknown = here < 0 ? undefined : round[here + 1];
   // Addresses within the site, and nothing else, whatever has been written there.
   return typeof next === 'string' && /^[\w.%-]+\.html#[^\s]*$/.test(next) ? next : undefined;
-}
-
-function parse(read: () => string | null): unknown {
-  try {
-    return JSON.parse(read() ?? 'null');
-  } catch {
-    return undefined;
-  }
 }

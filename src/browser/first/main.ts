@@ -13,6 +13,7 @@ import { stateMark } from '../../draw/state-marks.ts';
 import { wordsOf } from '../board/board-words.ts';
 import { counted } from '../counted.ts';
 import { make } from '../element.ts';
+import { keptText } from '../kept-text.ts';
 import { loadScript } from '../load-script.ts';
 import { dayOf } from '../practice/day.ts';
 
@@ -24,7 +25,7 @@ function startFirstPage(main: HTMLElement): void {
   const { course = '' } = dataOf('course', document.body);
   const { board } = dataOf('page', main);
   const items = [...main.querySelectorAll<HTMLElement>('[data-chapter]')];
-  const kept = readKeptReading(recall(readingKey(course)));
+  const kept = readKeptReading(keptText(readingKey(course)));
 
   for (const item of items) {
     const all = Number(item.dataset.sections);
@@ -34,7 +35,7 @@ function startFirstPage(main: HTMLElement): void {
     item.querySelector('.chapter-sections')?.replaceWith(...measure(read, all));
   }
   const today = dayOf(Date.now());
-  const practised = readChapterProgress(recall(chapterProgressKey(course)));
+  const practised = readChapterProgress(keptText(chapterProgressKey(course)));
   for (const item of items) {
     const { known = 0, all = 0, due: days = '' } = practised.get(item.dataset.chapter ?? '') ?? {};
     const due = dueIn(days, today);
@@ -54,7 +55,7 @@ function startFirstPage(main: HTMLElement): void {
     if (about !== null) about.textContent = fill(words.stopped, { title: last.title });
   }
 
-  const due = dueIn(recall(forecastKey(course)), today);
+  const due = dueIn(keptText(forecastKey(course)), today);
   if (act !== null && due > 0) {
     const line = make('p', 'cover-due');
     const link = make('a', '');
@@ -91,12 +92,4 @@ function whenTouched(figure: HTMLElement, script: string): void {
     loadScript(script).catch(() => {});
   };
   for (const touch of touches) figure.addEventListener(touch, load);
-}
-
-function recall(key: string): string | null {
-  try {
-    return localStorage.getItem(key);
-  } catch {
-    return null;
-  }
 }

@@ -1,4 +1,5 @@
 import { ownPrefix } from '../../contract/free-play.ts';
+import { parseJson } from '../../contract/parse-json.ts';
 import { isEmpty, laterOf, type OwnEntry, readOwnEntry } from './own-entry.ts';
 
 /** What a reader has kept at positions of a course. */
@@ -32,7 +33,7 @@ export function openOwnStore(course: string, keeper: Keeper | undefined): OwnSto
   };
 
   function read(name: string): void {
-    const entry = readOwnEntry(parse(keeper?.getItem(name) ?? null));
+    const entry = readOwnEntry(parseJson(keeper?.getItem(name) ?? null));
     const key = name.slice(prefix.length);
     if (entry?.key === key) entries.set(key, entry);
     else entries.delete(key);
@@ -88,14 +89,6 @@ export function openOwnStore(course: string, keeper: Keeper | undefined): OwnSto
     },
     follow: (onChange) => void listeners.push(onChange),
   };
-}
-
-function parse(text: string | null): unknown {
-  try {
-    return JSON.parse(text ?? '');
-  } catch {
-    return undefined;
-  }
 }
 
 /** The browser's storage, where it lets the page have it. */

@@ -1,4 +1,6 @@
 import * as z from 'zod/mini';
+import { parseJson } from '../../contract/parse-json.ts';
+import { keptText } from '../kept-text.ts';
 import type { PracticeCourse } from './practice-course.ts';
 
 /** A chapter without a tick: its page, and positions by which it is known under another name. */
@@ -48,25 +50,12 @@ function keysOf({ items }: PracticeCourse, chapter: number): string[] {
 }
 
 function recall(course: PracticeCourse): readonly LeftOut[] {
-  let text: string;
-  try {
-    text = localStorage.getItem(name(course)) ?? '';
-  } catch {
-    return [];
-  }
+  const text = keptText(name(course)) ?? '';
   // Editions before this one kept the pages alone.
   if (!text.startsWith('[')) {
     return text.split(' ').flatMap((page) => (page === '' ? [] : [{ page, keys: [] }]));
   }
-  return leftOut.safeParse(parse(text)).data ?? [];
-}
-
-function parse(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return undefined;
-  }
+  return leftOut.safeParse(parseJson(text)).data ?? [];
 }
 
 function name({ table }: PracticeCourse): string {

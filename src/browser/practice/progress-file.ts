@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { type ExerciseResults, readExerciseResults } from '../../contract/exercise-results.ts';
+import { parseJson } from '../../contract/parse-json.ts';
 import { type OwnEntry, readOwnEntry } from '../free/own-entry.ts';
 import { dayOf } from './day.ts';
 import type { Item } from './item.ts';
@@ -65,7 +66,7 @@ export type ProgressRead =
 
 /** Reads the text of a file. Nothing of a faulty file is taken. `now` in ms since 1970. */
 export function readProgressFile(text: string, now: number): ProgressRead {
-  const data = parse(text);
+  const data = parseJson(text.replace(/^\uFEFF/, ''));
   if (data === undefined) {
     return { fault: text.includes(`"format": "${format}"`) ? 'cut-short' : 'not-progress' };
   }
@@ -95,12 +96,4 @@ export function readProgressFile(text: string, now: number): ProgressRead {
 function latestDay(saved: unknown, now: number): number {
   const day = typeof saved === 'string' ? dayOf(Date.parse(saved)) : Number.NaN;
   return Math.max(dayOf(now), day <= endOfDays ? day : 0) + 1;
-}
-
-function parse(text: string): unknown {
-  try {
-    return JSON.parse(text.replace(/^\uFEFF/, ''));
-  } catch {
-    return undefined;
-  }
 }

@@ -1,4 +1,5 @@
 import { readingKey, readKeptReading } from '../../contract/kept-reading.ts';
+import { keptText } from '../kept-text.ts';
 import { credibleTime } from './item.ts';
 import type { Progress } from './overview.ts';
 import type { PracticeCourse } from './practice-course.ts';
@@ -30,12 +31,4 @@ function practisedLast(course: PracticeCourse, progress: Progress, now: number):
     }
   }
   return chapters;
-}
-
-function keptText(key: string): string | null {
-  try {
-    return localStorage.getItem(key);
-  } catch {
-    return null;
-  }
 }

@@ -18,7 +18,7 @@ export async function openForm(): Promise<void> {
   const words = globalThis.readerWords;
   if (words === undefined) return;
   await loadStyle();
-  showOver(makeDialog(words));
+  showOver(settingsDialog(words));
 }
 
 /** Shows a dialog over the page, in the place of another. */
@@ -43,35 +43,40 @@ export function loadStyle(): Promise<unknown> {
   return style;
 }
 
-function makeDialog(words: SettingsWords): HTMLDialogElement {
-  const title = element('h2', { id: 'reader-settings' }, words.title);
-  const made = element('dialog', { class: 'settings', 'aria-labelledby': title.id });
+/** A dialog with its title, its content and the button that closes it. */
+export function makeDialog(
+  id: string,
+  words: { readonly title: string; readonly close: string },
+  ...content: readonly HTMLElement[]
+): HTMLDialogElement {
+  const title = element('h2', { id }, words.title);
+  const made = element('dialog', { class: 'settings', 'aria-labelledby': id });
   const close = makeButton(words.close, () => made.close(), 'act');
   // A click beside it closes it, as Escape does.
   made.addEventListener('click', ({ target }) => target === made && made.close());
-  made.append(
-    make(
-      'div',
-      'settings-form',
-      title,
-      choice('theme', words.theme, {
-        own: words.theme.own,
-        light: words.theme.light,
-        dark: words.theme.dark,
-      }),
-      choice('notation', words.notation, notations(words)),
-      choice('size', words.size, {
-        small: words.size.small,
-        own: words.size.own,
-        large: words.size.large,
-      }),
-      choice('motion', words.motion, { own: words.motion.own, off: words.motion.off }),
-      choice('sound', words.sound, { own: words.sound.own, on: words.sound.on }),
-      make('p', 'settings-lead', words.lead),
-      close,
-    ),
-  );
+  made.append(make('div', 'settings-form', title, ...content, close));
   return made;
+}
+
+function settingsDialog(words: SettingsWords): HTMLDialogElement {
+  return makeDialog(
+    'reader-settings',
+    words,
+    choice('theme', words.theme, {
+      own: words.theme.own,
+      light: words.theme.light,
+      dark: words.theme.dark,
+    }),
+    choice('notation', words.notation, notations(words)),
+    choice('size', words.size, {
+      small: words.size.small,
+      own: words.size.own,
+      large: words.size.large,
+    }),
+    choice('motion', words.motion, { own: words.motion.own, off: words.motion.off }),
+    choice('sound', words.sound, { own: words.sound.own, on: words.sound.on }),
+    make('p', 'settings-lead', words.lead),
+  );
 }
 
 /** A move in each notation; a language whose letters are the English ones has one line for both. */

@@ -2,7 +2,7 @@ import { readPositionAddress } from '../../contract/position-address.ts';
 import type { SettingsWords } from '../../contract/words.ts';
 import { element, make, makeButton } from '../element.ts';
 import { readSpots, type Spot } from '../spots.ts';
-import { loadStyle, showOver } from './form.ts';
+import { loadStyle, makeDialog, showOver } from './form.ts';
 import { gameTo } from './game-to.ts';
 
 /** Offers the position on the following board as a FEN, an address, moves, or to another program. */
@@ -16,15 +16,13 @@ export async function openShare(): Promise<void> {
   const shown = document.getElementById(id);
   const spots = readSpots(article);
   const spot = (shown && spots.get(shown)) ?? [...spots.values()][0];
-  if (spot !== undefined) showOver(makeDialog(spot, words));
+  if (spot !== undefined) showOver(shareDialog(spot, words));
 }
 
-function makeDialog(spot: Spot, words: SettingsWords): HTMLDialogElement {
+function shareDialog(spot: Spot, words: SettingsWords): HTMLDialogElement {
   const { share } = words;
   const fen = fenOf(spot);
   const address = new URL(`#${spot.element.id}`, location.href).href;
-  const title = element('h2', { id: 'share-position' }, share.title);
-  const made = element('dialog', { class: 'settings', 'aria-labelledby': title.id });
   const shown = element('input', {
     class: 'shared',
     readonly: '',
@@ -57,19 +55,7 @@ function makeDialog(spot: Spot, words: SettingsWords): HTMLDialogElement {
       }),
     );
   }
-  made.addEventListener('click', ({ target }) => target === made && made.close());
-  made.append(
-    make(
-      'div',
-      'settings-form',
-      title,
-      shown,
-      make('p', 'share-acts', ...acts),
-      said,
-      makeButton(share.close, () => made.close(), 'act'),
-    ),
-  );
-  return made;
+  return makeDialog('share-position', share, shown, make('p', 'share-acts', ...acts), said);
 }
 
 /** The number of the move is the page's; how many half-moves ago a pawn moved it does not say: 0. */
