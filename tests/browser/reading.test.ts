@@ -525,6 +525,9 @@ describe('far text waits', () => {
             const before = await laidOut(page);
             expect(before.all).toBe(false);
             expect(before.tops.length).toBeGreaterThan(5);
+            // As the browser sends it when a page comes to lie under a pointer that rests.
+            await page.evaluate(() => dispatchEvent(new PointerEvent('pointermove')));
+            expect((await laidOut(page)).all).toBe(false);
             await comesOut(page, letIdle);
             const after = await laidOut(page);
             expect(after.all).toBe(true);
