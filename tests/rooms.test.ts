@@ -26,6 +26,8 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   // The stages.
   read: ['chess', 'movetext', 'diagnostics', 'files', 'media'],
   model: ['chess', 'diagnostics', 'movetext', 'read'],
+  // Changes of a chapter's text by range.
+  edit: ['chess', 'diagnostics', 'model', 'movetext', 'read'],
   // Where everything of a chapter stands on its page.
   addresses: ['contract', 'model'],
   check: [
@@ -110,6 +112,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
     'contract',
     'diagnostics',
     'draw',
+    'edit',
     'engine',
     'facts',
     'files',
