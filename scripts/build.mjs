@@ -1,4 +1,4 @@
-/** Builds the package into dist/: the program, what browsers load, the live preview's script. */
+/** Builds the package into dist/: the program, what browsers load, the scripts of the live preview. */
 import { execFileSync } from 'node:child_process';
 import { chmodSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
@@ -21,9 +21,13 @@ execFileSync(process.execPath, [join(typescript, 'bin/tsc'), '-p', 'tsconfig.bui
 chmodSync(join(root, 'dist/cli/main.js'), 0o755);
 await buildBrowser();
 await buildPages();
+// What pages have in `dev` alone: a script and a style sheet for each part of the desk, by its name.
 await build({
-  entryPoints: [join(root, 'src/browser/live.ts')],
-  outfile: join(root, 'dist/live/live.js'),
+  entryPoints: [
+    { in: join(root, 'src/browser/desk/main.ts'), out: 'desk' },
+    { in: join(root, 'src/site/styles/desk.css'), out: 'desk' },
+  ],
+  outdir: join(root, 'dist/live'),
   bundle: true,
   format: 'iife',
 });

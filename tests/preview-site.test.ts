@@ -2,6 +2,7 @@
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { beforeAll, describe, expect, inject, test } from 'vitest';
+import { previewCourse } from '../src/check/index.ts';
 import { cacheFolder } from '../src/cli/cache-folder.ts';
 import { courseDownloads } from '../src/cli/downloads.ts';
 import { loadCourse } from '../src/cli/load-course.ts';
@@ -18,9 +19,9 @@ let preview: SitePreview;
 
 beforeAll(async () => {
   built = await demoSite();
-  const { checked } = await loadCourse(folder);
+  const { checked, course, diagnostics } = await loadCourse(folder);
   if (!checked) throw new Error('the example course has errors');
-  preview = await previewSite(checked, {
+  preview = await previewSite(previewCourse(course, diagnostics), {
     folder,
     cacheDir: cacheFolder(),
     downloads: courseDownloads(checked, folder, { keep: (_kind, _inputs, make) => make() }),

@@ -272,7 +272,7 @@ describe('some things have one door', () => {
     );
     const others: Readonly<Record<string, string>> = {
       'cli/compared-games.ts': 'the games that the command line names',
-      'cli/dev-server.ts': 'of this package',
+      'cli/dev/desk-files.ts': 'of this package',
       'cli/new.ts': 'the starter of this package',
       'cli/package-version.ts': 'of this package',
       'draw/fonts.ts': 'of this package',

@@ -11,6 +11,7 @@ export {
 export type { CheckedCourse } from './checked-course.ts';
 export { claimFixes } from './claim-fixes.ts';
 export type { CourseRule } from './course-rule.ts';
+export { type PreviewedCourse, previewCourse } from './previewed-course.ts';
 export { readFacts } from './read-facts.ts';
 export { rules } from './rules.ts';
 export { makeCourseIndex } from './view/index.ts';

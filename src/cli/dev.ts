@@ -1,10 +1,12 @@
-import { printableLines, reportText } from '../diagnostics/index.ts';
+import { previewCourse } from '../check/index.ts';
+import type { DeskFinding } from '../contract/index.ts';
 import { makeTemporaryFolder } from '../output/index.ts';
 import { NoCourseError } from '../read/index.ts';
-import type { SitePreview } from '../site/index.ts';
+import { deskFindings, previewSite, type SitePreview } from '../site/index.ts';
 import { cacheFolder } from './cache-folder.ts';
 import { stderr, stdout } from './console.ts';
 import { type CourseSource, courseIn } from './course-source.ts';
+import { openInEditor } from './dev/open-in-editor.ts';
 import { devServer } from './dev-server.ts';
 import { courseDownloads } from './downloads.ts';
 import { keepMade } from './keep-made.ts';
@@ -12,47 +14,53 @@ import type { LoadedCourse } from './load-course.ts';
 import { serve } from './serve.ts';
 import { watchCourse } from './watch-course.ts';
 
+export interface DevOptions {
+  readonly port: number;
+  /** A command that opens a file at a line, such as `code -g {file}:{line}:{column}`. */
+  readonly editor?: string | undefined;
+}
+
 /**
- * `linewright dev`: serves the course and follows its files. A page is made when it is asked for. The
- * findings stand in the terminal and on the page; while there is an error the last good pages stay.
+ * `linewright dev`: serves the course and follows its files. A page is made when it is asked for, of the course as it
+ * stands: what is wrong is marked on it, and told in the terminal.
  */
 export async function dev(
   folder: string,
-  { port }: { port: number },
+  { port, editor }: DevOptions,
   source: CourseSource = courseIn(folder),
 ): Promise<void> {
-  const { previewSite } = await import('../site/index.ts');
+  let loaded: LoadedCourse | undefined;
+  const opens = openInEditor(folder, editor, (file) => loaded?.textOf(file) !== undefined);
   const work = await makeTemporaryFolder();
   let shown: SitePreview | undefined;
   let version = 0;
-  const server = devServer(work.path, () => shown);
-  const tell = (findings: string): void => {
+  const server = devServer({
+    work: work.path,
+    shown: () => shown,
+    parts: [{ name: 'desk', routes: opens?.routes ?? {} }],
+    hasEditor: opens !== undefined,
+  });
+  const tell = (findings: readonly DeskFinding[], trouble?: string): void => {
     version++;
-    server.tell({ version, findings });
+    server.tell({ version, findings, trouble });
   };
 
-  const show = async (loaded: LoadedCourse): Promise<void> => {
-    stdout.printFindings(loaded);
-    const { checked, diagnostics, textOf } = loaded;
-    if (checked) {
-      shown = await previewSite(checked, {
-        folder,
-        cacheDir: cacheFolder(),
-        downloads: courseDownloads(checked, folder, {
-          keep: keepMade(cacheFolder(), folder, loaded.edition()),
-        }),
-      });
+  const show = async (course: LoadedCourse): Promise<void> => {
+    loaded = course;
+    stdout.printFindings(course);
+    const findings = deskFindings(course);
+    const trouble = whyUnshown(course);
+    if (trouble === undefined) {
+      shown = await previewOf(course, folder);
       stdout.print`${new Date().toLocaleTimeString()}  The pages are up to date.\n`;
-    } else {
-      stdout.print`The pages stay as they were until the errors are mended.\n`;
-    }
-    tell(diagnostics.length === 0 ? '' : reportText(diagnostics, { textOf, color: false }));
+    } else stdout.print`${trouble}\n`;
+    tell(findings, trouble);
   };
   const fail = (error: unknown): void => {
     const said = error instanceof Error ? error.message : String(error);
     const message = error instanceof NoCourseError && shown ? `${said}\n${untilBack}` : said;
     stderr.printLines(`${message}\n`);
-    tell(printableLines(message));
+    tell([], message);
   };
 
   // One reading at a time; changes meanwhile cause one more.
@@ -61,13 +69,13 @@ export async function dev(
   const follow = async (): Promise<void> => {
     do {
       again = false;
-      const loaded = await source.current().catch((error: unknown) => ({ error }));
+      const now = await source.current().catch((error: unknown) => ({ error }));
       // What is being written looks like an error: a sound course is shown at once, a fault when the
       // files have settled.
-      if (!('checked' in loaded)) await watching.settled();
+      if (!('checked' in now)) await watching.settled();
       if (again) continue;
-      if ('error' in loaded) fail(loaded.error);
-      else await show(loaded).catch(fail);
+      if ('error' in now) fail(now.error);
+      else await show(now).catch(fail);
     } while (again);
     running = undefined;
   };
@@ -92,4 +100,29 @@ export async function dev(
   process.once('SIGHUP', stop);
 }
 
+/** The settings bear on every page, and without a chapter there is none. */
+function whyUnshown({ diagnostics }: LoadedCourse): string | undefined {
+  const isUnread = diagnostics.some(
+    ({ rule, severity }) => rule === 'course-setting' && severity === 'error',
+  );
+  return isUnread ? untilMended : undefined;
+}
+
+function previewOf(loaded: LoadedCourse, folder: string): Promise<SitePreview> {
+  const { checked, course, diagnostics } = loaded;
+  return previewSite(previewCourse(course, diagnostics), {
+    folder,
+    cacheDir: cacheFolder(),
+    textOf: loaded.textOf,
+    // What is handed out is made of a sound course alone.
+    downloads: checked
+      ? courseDownloads(checked, folder, {
+          keep: keepMade(cacheFolder(), folder, loaded.edition()),
+        })
+      : [],
+  });
+}
+
+const untilMended =
+  'The settings cannot be used as they stand. The pages follow when they are mended.';
 const untilBack = 'The pages stay as they were, and follow the course again when it is back.';

@@ -273,7 +273,11 @@ program
   .description('show a course while it is being written, with its findings')
   .argument('[dir]', 'the course folder', '.')
   .option('--port <number>', 'port to serve at', parsePort, 4180)
-  .action(async (folder: string, options: { port: number }) => {
+  .option(
+    '--editor <command>',
+    'what opens a file at a line, such as "code -g {file}:{line}:{column}" (default: $LINEWRIGHT_EDITOR)',
+  )
+  .action(async (folder: string, options: { port: number; editor?: string }) => {
     const { dev } = await import('./dev.ts');
     await dev(folder, options);
   });

@@ -1,4 +1,5 @@
 import type { Color } from '../chess/index.ts';
+import type { DeskScriptData } from './desk.ts';
 
 /** The parts that a board may have below its squares (`browser/board/course-board.ts`). */
 export type BoardPart =
@@ -114,6 +115,8 @@ export interface DataAttributes {
   };
   /** An exercise on the page of all: its `Position.key`. */
   readonly card: { readonly key: string };
+  /** A script of the desk, in `dev` alone. */
+  readonly desk: DeskScriptData;
   /** A paragraph that speaks of a position: its id. */
   readonly text: { readonly at?: string | undefined };
 }

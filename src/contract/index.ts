@@ -13,6 +13,7 @@ export {
 export type * from './course-exercises.ts';
 export type * from './course-notes.ts';
 export * from './course-table.ts';
+export * from './desk.ts';
 export * from './exercise-results.ts';
 export * from './forecast.ts';
 export * from './free-play.ts';

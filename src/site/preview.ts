@@ -1,7 +1,7 @@
 import { rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { setImmediate } from 'node:timers/promises';
-import type { CheckedCourse } from '../check/index.ts';
+import type { PreviewedCourse } from '../check/index.ts';
 import { wordFolder } from '../contract/index.ts';
 import { makeOnePng } from '../draw/index.ts';
 import { copyPlainFile } from '../files/index.ts';
@@ -38,11 +38,13 @@ export interface PreviewOptions {
   /** Folder of finished images, kept between builds. */
   readonly cacheDir?: string | undefined;
   readonly downloads?: readonly SiteDownload[] | undefined;
+  /** The text of a file of the course: what cannot be shown is shown as it is written. */
+  readonly textOf?: ((file: string) => string | undefined) | undefined;
 }
 
 /** The site of a course for its author's own browser. Nothing is kept for reading offline. */
 export async function previewSite(
-  { course }: CheckedCourse,
+  { course }: PreviewedCourse,
   options: PreviewOptions,
 ): Promise<SitePreview> {
   const downloads = options.downloads ?? [];

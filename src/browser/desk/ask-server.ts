@@ -1,0 +1,36 @@
+import { deskRoot, deskTokenHeader } from '../../contract/desk.ts';
+import { ownData } from './own-data.ts';
+
+/** What was asked for is not done; the message says why, in words for the author. */
+export class Refused extends Error {
+  /** Of HTTP; 0 where no answer came. */
+  readonly status: number;
+
+  constructor(message: string, status: number) {
+    super(message);
+    this.status = status;
+  }
+}
+
+/**
+ * Asks the `dev` that served the page, by a route of `cli/dev`.
+ * @throws Refused
+ */
+export async function askServer(route: string, what: unknown): Promise<unknown> {
+  const response = await fetch(deskRoot + route, {
+    method: 'POST',
+    headers: { 'content-type': 'application/json', [deskTokenHeader]: ownData.token ?? '' },
+    body: JSON.stringify(what),
+  }).catch(() => {
+    throw new Refused(
+      '`linewright dev` does not answer. Start it again, then load this page anew.',
+      0,
+    );
+  });
+  if (!response.headers.get('content-type')?.startsWith('application/json')) {
+    throw new Refused(await response.text(), response.status);
+  }
+  const answer: unknown = await response.json();
+  if (response.ok) return answer;
+  throw new Refused((answer as { readonly error: string }).error, response.status);
+}

@@ -1,0 +1,4 @@
+import { dataOf } from '../../contract/attributes.ts';
+
+/** What the server gave the script that is being run: its element is known only now. */
+export const ownData = dataOf('desk', document.currentScript as HTMLScriptElement);

@@ -1,0 +1,36 @@
+import { createHash } from 'node:crypto';
+import type { PreviewedCourse } from '../../check/index.ts';
+import type { DeskFinding } from '../../contract/index.ts';
+import type { Diagnostic } from '../../diagnostics/index.ts';
+
+/**
+ * The findings of a course as the pages of `dev` list them. Their ids hold while other findings come and go, so that
+ * a page keeps the notes that stay.
+ */
+export function deskFindings({
+  course,
+  diagnostics,
+}: Pick<PreviewedCourse, 'course' | 'diagnostics'>): DeskFinding[] {
+  const pages = new Map(course.chapters.map(({ file, id }) => [file, `${id}.html`]));
+  const seen = new Map<string, number>();
+  return diagnostics.map(({ rule, severity, message, hint, place }: Diagnostic): DeskFinding => {
+    const name = hashOf([rule, place.file, message]);
+    const before = seen.get(name) ?? 0;
+    seen.set(name, before + 1);
+    return {
+      id: `desk-${name}${before === 0 ? '' : `-${before + 1}`}`,
+      severity,
+      rule,
+      message,
+      hint,
+      file: place.file,
+      line: place.start.line,
+      column: place.start.column,
+      page: pages.get(place.file),
+    };
+  });
+}
+
+function hashOf(words: readonly string[]): string {
+  return createHash('sha256').update(JSON.stringify(words)).digest('hex').slice(0, 10);
+}
