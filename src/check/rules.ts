@@ -46,6 +46,7 @@ import { proseMoveUnknown } from './rules/prose-move-unknown.ts';
 import { replyUnanswered } from './rules/reply-unanswered.ts';
 import { sameNotSame } from './rules/same-not-same.ts';
 import { tagInvalid } from './rules/tag-invalid.ts';
+import { todoOpen } from './rules/todo-open.ts';
 import { transpositionUntold } from './rules/transposition-untold.ts';
 import { wordsFalse } from './rules/words-false.ts';
 
@@ -91,6 +92,7 @@ export const rules: readonly CourseRule[] = [
   patternUntrue,
   patternException,
   judgementDate,
+  todoOpen,
   newsLink,
   engineAdvice,
   engineVerdict,

@@ -6,7 +6,7 @@ import { courseDownloads } from './downloads.ts';
 import { judgeCourse } from './judge-course.ts';
 import { keepMade } from './keep-made.ts';
 import { keepParts } from './keep-parts.ts';
-import { loadCourse } from './load-course.ts';
+import { loadToPublish } from './load-course.ts';
 import { printCarried } from './print-carried.ts';
 import { createProgressLine } from './progress-line.ts';
 
@@ -36,7 +36,7 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
     import('../publish/book/index.ts'),
     import('../publish/pgn/index.ts'),
   ]);
-  const loaded = await loadCourse(folder);
+  const loaded = await loadToPublish(folder);
   stderr.printFindings(loaded);
   if (!loaded.checked) {
     stderr.print`Nothing was published; an earlier site stands as it was.\n`;

@@ -13,7 +13,7 @@ import type { Course } from '../model/index.ts';
 import { readRevision } from '../workspace/index.ts';
 import { count, exitCodes, stderr, stdout } from './console.ts';
 import { judgementData, printJudgement } from './judgements.ts';
-import { type LoadedCourse, loadCourse, loadFiles } from './load-course.ts';
+import { type LoadedCourse, loadFiles, loadForReaders } from './load-course.ts';
 
 export interface ChangesOptions {
   readonly format: 'text' | 'markdown' | 'json';
@@ -84,9 +84,12 @@ const reasons: Readonly<Record<JudgementToAsk['why'], string>> = {
 };
 
 async function load(edition: string, course: string): Promise<LoadedCourse> {
-  if (await isCourse(edition)) return loadCourse(edition);
+  if (await isCourse(edition)) return loadForReaders(edition);
   const files = await readRevision(edition, course);
-  return loadFiles(files, `${path.resolve(course)} in the revision ${edition}`);
+  return loadFiles(files, {
+    as: `${path.resolve(course)} in the revision ${edition}`,
+    drafts: 'left out',
+  });
 }
 
 async function firstCourse(folders: readonly string[]): Promise<string | undefined> {

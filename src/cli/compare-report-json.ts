@@ -6,7 +6,13 @@ import {
   type PositionRow,
   partingOf,
 } from '../lookup/games/index.ts';
-import { type ComparedCourse, type ComparisonReport, countGames, placeOf } from './comparison.ts';
+import {
+  type ComparedCourse,
+  type ComparisonReport,
+  countGames,
+  endsOnPurpose,
+  placeOf,
+} from './comparison.ts';
 
 /**
  * The comparison for programs: all games, then all positions in which games leave the course, most
@@ -40,6 +46,7 @@ export function createJsonReport({ course, table }: ComparedCourse): ComparisonR
     line: lineOf(row.position)?.map(({ san }) => san),
     place: placeOf(course, keyOf(row.position)),
     leaving: row.leaving,
+    onPurpose: row.leaving === 'ended' ? endsOnPurpose(course, keyOf(row.position)) : undefined,
     by: row.by,
     course: row.moves.map(({ san, kind }) => ({ san, kind })),
     played: row.played,

@@ -10,6 +10,7 @@ import {
   type ComparedCourse,
   type ComparisonReport,
   countGames,
+  endsOnPurpose,
   type GameSums,
   placeOf,
 } from './comparison.ts';
@@ -54,9 +55,16 @@ export function createTextReport(
     return '';
   };
   const end = (otherSide: number) => {
-    const rows = exits.rows();
+    const isOutside = ({ leaving, position }: PositionRow<number>) =>
+      leaving === 'ended' && endsOnPurpose(compared.course, table.positions[position]?.key ?? '');
+    const rows = exits.rows().filter((row) => !isOutside(row));
+    const outside = exits.rows().filter(isOutside);
     const lineOf = linesOf(table);
-    const parts = [summary(compared, sums, otherSide, variants), brokenGames(broken, sums.broken)];
+    const parts = [
+      summary(compared, sums, otherSide, variants),
+      gamesOutside(outside.reduce((sum, { games }) => sum + games.length, 0)),
+      brokenGames(broken, sums.broken),
+    ];
     for (const leaving of order) {
       const some =
         leaving === 'aside' ? asides.rows() : rows.filter((row) => row.leaving === leaving);
@@ -93,6 +101,12 @@ function summary(
     lines.push(`${count(sums.variant, 'game')} of other variants left out: ${names}.`);
   }
   return `${lines.join('\n')}\n`;
+}
+
+/** Games that left where the course means to end: nothing is missing there. */
+function gamesOutside(games: number): string {
+  if (games === 0) return '';
+  return `${count(games, 'game')} went on where a line ends on purpose, by \`:end\`.\n`;
 }
 
 /** @param shown the lines of those that are told; `all` of them are counted. */

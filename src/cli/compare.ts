@@ -8,7 +8,7 @@ import { createJsonReport } from './compare-report-json.ts';
 import { comparedGames } from './compared-games.ts';
 import type { ComparedCourse } from './comparison.ts';
 import { exitCodes, stderr, stdout } from './console.ts';
-import { loadCourse } from './load-course.ts';
+import { loadForReaders } from './load-course.ts';
 
 /**
  * `linewright compare`: where the games of a PGN file, or of the standard input (`-`), leave the
@@ -21,7 +21,7 @@ export async function compare(
 ): Promise<number> {
   // Games live for a moment. V8 would take 130 MB for what is new, and gain no time by it.
   setFlagsFromString('--semi-space-growth-factor=1');
-  const loaded = await loadCourse(folder);
+  const loaded = await loadForReaders(folder);
   if (!loaded.checked) {
     stderr.printFindings(loaded);
     stderr.print`Nothing was compared: the course has errors.\n`;

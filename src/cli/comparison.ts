@@ -37,3 +37,11 @@ export function placeOf(course: Course, key: string): string | undefined {
   const place = (ref && block?.nodes[ref.node]?.written?.place) ?? block?.place;
   return place && `${place.file}:${place.start.line}`;
 }
+
+/** Whether the course says of a position that a line ends there on purpose. */
+export function endsOnPurpose(course: Course, key: string): boolean {
+  const refs = course.graph[key]?.at ?? [];
+  return refs.some((ref) =>
+    blockAt(course, ref)?.nodes[ref.node]?.statements.some(({ name }) => name === 'end'),
+  );
+}

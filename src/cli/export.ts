@@ -9,12 +9,12 @@ import { makePgn, toLatin1 } from '../publish/pgn/index.ts';
 import { count, exitCodes, stderr, stdout } from './console.ts';
 import { courseBook } from './course-book.ts';
 import { type ExportOptions, exportFormats } from './export-formats.ts';
-import { loadCourse } from './load-course.ts';
+import { loadToPublish } from './load-course.ts';
 
 /** `linewright export`: checks the course and, if it has no error, writes it as one file. */
 export async function exportCourse(folder: string, options: ExportOptions): Promise<number> {
   const format = formatOf(options);
-  const loaded = await loadCourse(folder);
+  const loaded = await loadToPublish(folder);
   const { checked, course, textOf } = loaded;
   const more = checked && format === 'epub' ? bookFindings(checked) : [];
   stderr.printFindings({ diagnostics: [...loaded.diagnostics, ...more], textOf });

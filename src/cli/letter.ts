@@ -4,7 +4,7 @@ import { makeTemporaryFolder, prepareOutput, replaceFolder } from '../output/ind
 import { type LetterChoice, makeLetter, PublishError } from '../publish/index.ts';
 import { cacheFolder } from './cache-folder.ts';
 import { count, exitCodes, stderr, stdout } from './console.ts';
-import { loadCourse } from './load-course.ts';
+import { loadToPublish } from './load-course.ts';
 import { printCarried } from './print-carried.ts';
 import { dayOf, today, toldDate } from './told-date.ts';
 
@@ -36,7 +36,7 @@ export async function letter(
   options: LetterOptions,
 ): Promise<number> {
   const { choice, folder } = choose(chapter, dir, options);
-  const loaded = await loadCourse(folder);
+  const loaded = await loadToPublish(folder);
   if (!loaded.checked) {
     stderr.printFindings(loaded);
     stderr.print`Nothing was written; an earlier letter stands as it was.\n`;

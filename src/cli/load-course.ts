@@ -11,6 +11,7 @@ import {
   saveKept,
   saveSyntax,
   type Workspace,
+  type WorkspaceOptions,
 } from '../workspace/index.ts';
 import { cacheFolder } from './cache-folder.ts';
 import { courseEdition } from './course-edition.ts';
@@ -32,18 +33,48 @@ export interface LoadedCourse extends CheckResult {
  * Reads, builds and checks the course in a folder: the one pipeline of all commands.
  * @throws NoCourseError where the folder is no course.
  */
-export async function loadCourse(folder: string, options?: FindOptions): Promise<LoadedCourse> {
-  return loadFiles(await findFiles(folder, options), path.resolve(folder));
+export async function loadCourse(
+  folder: string,
+  options?: FindOptions & { readonly drafts?: WorkspaceOptions['drafts'] },
+): Promise<LoadedCourse> {
+  return loadFiles(await findFiles(folder, options), {
+    as: path.resolve(folder),
+    drafts: options?.drafts,
+  });
 }
 
-/**
- * Builds and checks a course from wherever its files come.
- * @param as what it is kept by.
- */
-export async function loadFiles(files: CourseFiles, as: string): Promise<LoadedCourse> {
+/** The course in a folder as its readers have it: without its drafts. */
+export function loadForReaders(folder: string, options?: FindOptions): Promise<LoadedCourse> {
+  return loadCourse(folder, { ...options, drafts: 'left out' });
+}
+
+/** The course in a folder as it is published: without its drafts, and not while there is something left to do. */
+export async function loadToPublish(folder: string): Promise<LoadedCourse> {
+  const { checked, ...loaded } = await loadForReaders(folder);
+  const set = loaded.course.settings.rules['todo-open'];
+  const diagnostics = loaded.diagnostics.map((finding) =>
+    finding.rule === 'todo-open' && set === undefined
+      ? { ...finding, severity: 'error' as const }
+      : finding,
+  );
+  const isStopped = diagnostics.some(
+    (finding) => finding.rule === 'todo-open' && finding.severity === 'error',
+  );
+  return { ...loaded, diagnostics, ...(checked && !isStopped && { checked }) };
+}
+
+interface LoadOptions {
+  readonly drafts?: WorkspaceOptions['drafts'];
+  /** What it is kept by. */
+  readonly as: string;
+}
+
+/** Builds and checks a course from wherever its files come. */
+export async function loadFiles(files: CourseFiles, options: LoadOptions): Promise<LoadedCourse> {
+  const { as } = options;
   const cache = cacheFolder();
   const syntaxes = await loadSyntax(cache, as);
-  const opened = await openFiles(files, as, syntaxes);
+  const opened = await openFiles(files, options, syntaxes);
   const loaded = loadedFrom(opened);
   const chapters = [...opened.workspace.kept()];
   if (chapters.some(({ live }) => live?.wasRead)) {
@@ -71,13 +102,13 @@ export function loadedFrom({ current, facts, textOf, edition }: OpenedCourse): L
  * @throws NoCourseError where the folder is no course.
  */
 export async function openCourse(folder: string) {
-  return openFiles(await findFiles(folder), path.resolve(folder));
+  return openFiles(await findFiles(folder), { as: path.resolve(folder) });
 }
 
-async function openFiles(found: CourseFiles, as: string, syntaxes?: KeptSyntax) {
+async function openFiles(found: CourseFiles, { as, drafts }: LoadOptions, syntaxes?: KeptSyntax) {
   const cache = cacheFolder();
   const files = await withKeptResults(found, cache, as);
-  const workspace = createWorkspace({ kept: await loadKept(cache, as), syntaxes });
+  const workspace = createWorkspace({ kept: await loadKept(cache, as), syntaxes, drafts });
   const opened = updateWith(files, workspace);
   const { read, checked } = opened.current.work;
   if (read.length + checked.length > 0) await saveKept(cache, as, workspace.kept());
@@ -104,10 +135,11 @@ function updateWith(files: CourseFiles, workspace: Workspace): OpenedCourse {
   for (const file of [...chapters, ...games, ...news, ...facts, ...(settings ? [settings] : [])]) {
     texts.set(file.path, file);
   }
+  const current = workspace.update(files);
   return {
-    current: workspace.update(files),
+    current,
     facts,
     textOf: (file) => texts.get(file)?.text,
-    edition: () => courseEdition(files),
+    edition: () => courseEdition(current.files),
   };
 }

@@ -58,6 +58,8 @@ export interface Chapter {
   readonly summary?: string;
   /** What practice asks of it, where it says so. */
   readonly learn?: Learn;
+  /** Whether its author has not finished it: it is checked and not published. */
+  readonly draft?: true;
   /** Path relative to the course folder, with `/`: what references name the chapter by. */
   readonly file: string;
   /** The Markdown tree, blocks and directives replaced by the nodes of `read/nodes.ts`. */

@@ -1,5 +1,6 @@
 export { fileAddress, fileOfAddress } from './file-address.ts';
 export { engineFile, type FindOptions, findFiles, NoCourseError } from './find-files.ts';
+export { leaveOutDrafts } from './leave-out-drafts.ts';
 export { idLine } from './missing-id.ts';
 export { arrowProblem, isLabel, parseArrow, parseList, squareProblem } from './names.ts';
 export type * from './nodes.ts';

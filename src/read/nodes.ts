@@ -38,6 +38,7 @@ export const directiveNames = [
   'option',
   'learn',
   'judge',
+  'todo',
   'allow',
 ] as const;
 export type DirectiveName = (typeof directiveNames)[number];

@@ -40,7 +40,8 @@ export const reservedIds: readonly string[] = [
   'tree',
 ];
 
-const schema = z.strictObject(
+/** What the front matter of a chapter may say. */
+export const chapterFront = z.strictObject(
   {
     title: titleText('a text, the title of the chapter'),
     summary: z.string({ error: 'a text (in quotes if it contains `: `)' }).optional(),
@@ -54,6 +55,7 @@ const schema = z.strictObject(
       })
       .optional(),
     learn: z.enum(learnWords, { error: '`all`, `main` or `none`' }).optional(),
+    draft: z.boolean({ error: '`true` or `false`' }).optional(),
   },
   { error: 'a list of `name: value` lines' },
 );
@@ -111,7 +113,7 @@ export function readChapter(
     reportMoves: (problem) => problems.push({ rule: 'move-unreadable', ...problem }),
   };
   const front = readFrontMatter(body, file, {
-    schema,
+    schema: chapterFront,
     what: 'chapter',
     demand: frontMatter,
     report,
@@ -132,6 +134,7 @@ export function readChapter(
     title: front.title ?? idFromFile(source.path),
     ...(front.summary === undefined ? {} : { summary: front.summary }),
     ...(front.learn === undefined ? {} : { learn: front.learn }),
+    ...(front.draft && { draft: true }),
     file: source.path,
     body,
     blocks,

@@ -149,6 +149,13 @@ function argumentProblem(name: Exclude<DirectiveName, 'here'>, argument: string)
             hint: 'Write what you judge, with a date before it if you like: `:judge[2026-11-01 The knight is better than the bishop.]`.',
           }
         : undefined;
+    case 'todo':
+      return argument === ''
+        ? {
+            message: '`:todo[]` does not say what is left to do.',
+            hint: 'Write it between the brackets: `:todo[what about 9.Qc2?]`.',
+          }
+        : undefined;
     case 'allow':
       return /^[a-z-]+ \S/.test(argument)
         ? undefined

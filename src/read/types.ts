@@ -116,6 +116,8 @@ export interface ChapterSyntax {
   readonly summary?: string;
   /** What practice asks of it; what its blocks start from says so where it is absent. */
   readonly learn?: Learn;
+  /** Whether its author has not finished it: it is checked and not published. */
+  readonly draft?: true;
   readonly file: string;
   readonly body: Root;
   readonly blocks: readonly BlockSyntax[];

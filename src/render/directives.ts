@@ -16,6 +16,7 @@ export const silentDirectives: ReadonlySet<DirectiveName> = new Set<DirectiveNam
   'guard',
   'claim',
   'learn',
+  'todo',
   'allow',
 ]);
 

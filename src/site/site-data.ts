@@ -198,6 +198,8 @@ export interface ChapterHead {
   readonly number: number;
   readonly title: string;
   readonly summary?: string;
+  /** Whether it is shown to its author alone. */
+  readonly draft?: true;
   /** Path of the picture for links to its page. */
   readonly card: string;
 }

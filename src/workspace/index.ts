@@ -5,4 +5,10 @@ export { type KeptSyntax, loadSyntax, saveSyntax } from './kept-syntax.ts';
 export { hashOfFile } from './questions.ts';
 export { readRevision } from './sources/revision.ts';
 export { withUnsaved } from './sources/unsaved.ts';
-export { type CurrentCourse, createWorkspace, type Work, type Workspace } from './workspace.ts';
+export {
+  type CurrentCourse,
+  createWorkspace,
+  type Work,
+  type Workspace,
+  type WorkspaceOptions,
+} from './workspace.ts';

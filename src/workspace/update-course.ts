@@ -77,6 +77,7 @@ export function updateCourse(
   let prints: ReadonlyMap<string, string> | undefined;
   const current: CurrentCourse = {
     diagnostics,
+    files,
     chapters: chapters.length,
     positions: index.at.size,
     course: makeModel,

@@ -6,11 +6,14 @@ import type { UpdateOptions } from './chapter-now.ts';
 import { compareFresh, comparesFresh } from './compare-fresh.ts';
 import type { KeptChapter } from './kept-chapter.ts';
 import { updateCourse } from './update-course.ts';
+import { withDrafts } from './with-drafts.ts';
 
 /** A course as it stands now. */
 export interface CurrentCourse {
   /** All findings, in the order of the text, whether they were found now or kept. */
   readonly diagnostics: readonly Diagnostic[];
+  /** What it was made of: without its drafts where they were left out. */
+  readonly files: CourseFiles;
   /** How many chapters it has. */
   readonly chapters: number;
   /** How many different positions its blocks of moves have. */
@@ -38,6 +41,8 @@ export interface Work {
 export interface WorkspaceOptions extends UpdateOptions {
   /** What an earlier process kept. */
   readonly kept?: Iterable<KeptChapter> | undefined;
+  /** Whether drafts belong to the course, as for its author, or are left out, as for its readers; default `shown`. */
+  readonly drafts?: 'shown' | 'left out' | undefined;
 }
 
 /**
@@ -53,6 +58,7 @@ export interface Workspace {
 
 export function createWorkspace({
   kept: before = [],
+  drafts = 'shown',
   ...options
 }: WorkspaceOptions = {}): Workspace {
   // Asked for late: chapters that were read since, for the whole model, are kept as well.
@@ -61,10 +67,14 @@ export function createWorkspace({
     kept: () => latest(),
     update(files) {
       const known = new Map(latest().map((chapter) => [chapter.file, chapter]));
-      const update = updateCourse(files, known, options);
-      latest = () => update.chapters;
-      if (comparesFresh()) compareFresh(update, updateCourse(files, new Map(), options));
-      return update.current;
+      const update = (given: CourseFiles, from: ReadonlyMap<string, KeptChapter>) => {
+        const now = updateCourse(given, from, options);
+        if (comparesFresh()) compareFresh(now, updateCourse(given, new Map(), options));
+        return now;
+      };
+      const updated = withDrafts(drafts, files, known, update);
+      latest = () => updated.chapters;
+      return updated.current;
     },
   };
 }

@@ -98,7 +98,7 @@ function hearPattern({ syntax, chapter, index }: BlockInWork, course: CourseInWo
 }
 
 /** What may be said without a position. */
-const ofNoPosition: ReadonlySet<string> = new Set(['judge', 'allow']);
+const ofNoPosition: ReadonlySet<string> = new Set(['judge', 'todo', 'allow']);
 
 /** Lets a directive speak of a position. */
 function hear(
@@ -109,8 +109,8 @@ function hear(
   course: CourseInWork,
 ): void {
   const { name, argument, id } = directive;
-  // Speaks to the check, of its line, not of a position.
-  if (name === 'allow') return;
+  // They speak to the check and to the author, not of a position.
+  if (name === 'allow' || name === 'todo') return;
   const shown = 'shown' in of ? of.shown : undefined;
   const node = 'node' in of ? of.node : undefined;
   if (!shown && !node) return;

@@ -103,6 +103,7 @@ function finishChapter(
       title: syntax.title,
       ...(syntax.summary === undefined ? {} : { summary: syntax.summary }),
       ...(syntax.learn === undefined ? {} : { learn: syntax.learn }),
+      ...(syntax.draft && { draft: true }),
       file: syntax.file,
       body: syntax.body,
       media: syntax.media,

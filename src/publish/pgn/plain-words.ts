@@ -117,6 +117,7 @@ function directiveWords(
     case 'here':
     case 'claim':
     case 'learn':
+    case 'todo':
     case 'allow':
       return '';
   }

@@ -250,12 +250,13 @@ function onlyIf<Name extends PageName>(
 }
 
 function headOf(chapter: Chapter, number: number): ChapterHead {
-  const { id, title, summary } = chapter;
+  const { id, title, summary, draft } = chapter;
   return {
     id,
     number,
     title,
     ...(summary !== undefined && { summary }),
+    ...(draft && { draft }),
     card: cardPath(chapter),
   };
 }

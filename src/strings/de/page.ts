@@ -16,6 +16,7 @@ export const page: typeof english = {
 
   contents: 'Inhalt',
   chapterNumber: (n) => `Kapitel ${n}`,
+  draft: 'Entwurf',
   positionsLead: 'Die Stellungen, die man kennen sollte, Kapitel für Kapitel.',
   noPositions: 'Keine Stellung dieses Kurses hat einen Namen.',
   by: (author) => `von ${author}`,

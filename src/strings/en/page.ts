@@ -14,6 +14,7 @@ export const page = {
 
   contents: 'Contents',
   chapterNumber: (n: number) => `Chapter ${n}`,
+  draft: 'Draft',
   positionsLead: 'The positions to know, chapter by chapter.',
   noPositions: 'No position of this course has been given a name.',
   by: (author: string) => `by ${author}`,

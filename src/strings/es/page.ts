@@ -16,6 +16,7 @@ export const page: typeof english = {
 
   contents: 'Índice',
   chapterNumber: (n) => `Capítulo ${n}`,
+  draft: 'Borrador',
   positionsLead: 'Las posiciones que conviene conocer, capítulo a capítulo.',
   noPositions: 'Ninguna posición de este curso tiene nombre.',
   by: (author) => `por ${author}`,

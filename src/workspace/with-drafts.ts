@@ -1,0 +1,95 @@
+import { passCourse } from '../check/index.ts';
+import { type Diagnostic, sortDiagnostics } from '../diagnostics/index.ts';
+import { type CourseFiles, leaveOutDrafts } from '../read/index.ts';
+import type { KeptChapter } from './kept-chapter.ts';
+import type { CurrentCourse, WorkspaceOptions } from './workspace.ts';
+
+type Known = ReadonlyMap<string, KeptChapter>;
+
+interface Update {
+  readonly current: CurrentCourse;
+  /** To be asked for late: what is read for the whole model is kept as well. */
+  readonly chapters: readonly KeptChapter[];
+}
+
+/**
+ * Makes a course current with its drafts, for its author, or without them, for its readers. With drafts it is
+ * two courses, which agree: the author is told what would be wrong once the drafts are left out, and an
+ * exception that the one needs is not called unused in the other.
+ */
+export function withDrafts(
+  drafts: NonNullable<WorkspaceOptions['drafts']>,
+  files: CourseFiles,
+  known: Known,
+  update: (files: CourseFiles, known: Known) => Update,
+): Update {
+  const finished = leaveOutDrafts(files);
+  const whole = update(files, known);
+  if (drafts === 'shown') {
+    // A course of drafts alone is one that has just been begun.
+    if (finished === files || finished.chapters.length === 0) return whole;
+    const published = update(finished, byFile(whole.chapters));
+    return withFindings(whole, [
+      ...whole.current.diagnostics,
+      ...onlyIn(published, whole)
+        .filter(({ rule }) => rule !== 'allow-unused')
+        .map(withoutDrafts),
+    ]);
+  }
+  const published = finished === files ? whole : update(finished, byFile(whole.chapters));
+  const unused = new Set(onlyIn(published, whole).filter(({ rule }) => rule === 'allow-unused'));
+  const now = withFindings(
+    published,
+    published.current.diagnostics.filter((finding) => !unused.has(finding)),
+  );
+  const left = new Set(finished.chapters.map(({ path }) => path));
+  return {
+    current: now.current,
+    get chapters() {
+      return [...published.chapters, ...whole.chapters.filter(({ file }) => !left.has(file))];
+    },
+  };
+}
+
+function byFile(chapters: readonly KeptChapter[]): Known {
+  return new Map(chapters.map((chapter) => [chapter.file, chapter]));
+}
+
+/** The same course with other findings. */
+function withFindings(update: Update, found: readonly Diagnostic[]): Update {
+  const { current } = update;
+  const diagnostics = sortDiagnostics(found);
+  return {
+    current: {
+      ...current,
+      diagnostics,
+      checked: () =>
+        diagnostics.some(({ severity }) => severity === 'error')
+          ? undefined
+          : passCourse(current.course(), diagnostics),
+    },
+    get chapters() {
+      return update.chapters;
+    },
+  };
+}
+
+/** The findings of a course for which another one has none of the same rule at that place. */
+function onlyIn({ current }: Update, other: Update): Diagnostic[] {
+  const known = new Set(other.current.diagnostics.map(siteOf));
+  return current.diagnostics.filter((finding) => !known.has(siteOf(finding)));
+}
+
+function siteOf({ rule, place: { file, start, end } }: Diagnostic): string {
+  return JSON.stringify([rule, file, start.offset, end.offset]);
+}
+
+/** A finding as it is put to an author who sees the drafts. Its repair may be wrong with them. */
+function withoutDrafts({ fixes: _, message, hint, ...finding }: Diagnostic): Diagnostic {
+  const why = 'Chapters with `draft: true` are not published.';
+  return {
+    ...finding,
+    message: `Without the drafts: ${message}`,
+    hint: hint === undefined ? why : `${hint} ${why}`,
+  };
+}
