@@ -34,7 +34,7 @@ const ownAddress = {
 export async function buildProgram() {
   const bundle = join(out, 'bundle');
   const { metafile } = await build({
-    entryPoints: [join(out, 'program.js')],
+    entryPoints: [join(out, 'run.js')],
     outdir: bundle,
     chunkNames: 'part-[hash]',
     bundle: true,

@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { fromMarkdown } from 'mdast-util-from-markdown';
 import { describe, expect, test } from 'vitest';
 import { makeClaimsPage } from '../scripts/handbook/claims-page.ts';
+import { makeJsonPage } from '../scripts/handbook/json-page.ts';
 import { makeRulesPage } from '../scripts/handbook/rules-page.ts';
 import { rules } from '../src/check/index.ts';
 import { filesOfExample, runExample } from '../src/check/testing/run-example.ts';
@@ -26,6 +27,7 @@ describe('the pages that are made from the code are fresh', () => {
   const hint = 'renew them with: node scripts/make-handbook-pages.ts';
   test('rules', () => expect(page('08-rules.md'), hint).toBe(makeRulesPage()));
   test('claims', () => expect(page('09-claims.md'), hint).toBe(makeClaimsPage()));
+  test('output for programs', () => expect(page('11-json.md'), hint).toBe(makeJsonPage()));
 });
 
 describe('every live block is shown as source before it', () => {

@@ -63,7 +63,7 @@ test('ships neither tests nor what only tests use', () => {
     /^dist\/(?:assets|live|offline)\/[\w.-]+$/,
     /^dist\/(?:cli|remark)\/licences\.txt$/,
     /^dist\/site\/pages\/(?:licence\.txt|(?:chunks\/)?[\w.-]+\.mjs)$/,
-    /^content\/starter\//,
+    /^content\/(?:handbook|starter)\//,
     /^src\/draw\/PIECES-LICENCE\.txt$/,
     /^(?:LICENSE|README\.md|package\.json)$/,
   ];

@@ -7,7 +7,7 @@ import {
   makeNews,
   writeChanges,
 } from '../changes/index.ts';
-import { printable, writeJson } from '../diagnostics/index.ts';
+import { jsonVersion, printable, writeJson } from '../diagnostics/index.ts';
 import { listFolder } from '../files/index.ts';
 import type { Course } from '../model/index.ts';
 import { readRevision } from '../workspace/index.ts';
@@ -61,7 +61,7 @@ export async function changes(
       ...judgementData(judgement, now.course),
       why,
     }));
-    stdout.printLines(writeJson({ ...found, judgements }));
+    stdout.printLines(writeJson({ version: jsonVersion, ...found, judgements }));
   } else if (isEmpty) stdout.print`Nothing changed on the board.\n`;
   else stdout.printLines(writeChanges(found, { language, form: options.format }));
   if (options.format !== 'json' || options.write) askAgain(toAsk, now.course);

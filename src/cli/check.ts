@@ -7,7 +7,9 @@ import {
   reportSarif,
   UserError,
 } from '../diagnostics/index.ts';
+import { command } from './called-as.ts';
 import { count, exitCodes, stdout } from './console.ts';
+import { handbookAddress } from './handbook-address.ts';
 import { listJudgements } from './judgements.ts';
 import { openCourse } from './load-course.ts';
 import { makeFixes, mendFiles } from './mend-files.ts';
@@ -64,6 +66,10 @@ export async function check(
     if (fix) stdout.print`${count(mended, 'repair')} made.\n`;
     if (claims) stdout.print`Claims added behind ${count(added, 'sentence')}.\n`;
     stdout.printFindings({ diagnostics, textOf });
+    const [first] = diagnostics;
+    if (first && stdout.isTerminal()) {
+      stdout.print`\`${command('explain', first.rule)}\` tells more of a rule.\n`;
+    }
     if (diagnostics.length === 0) {
       const { chapters, positions } = current;
       stdout.print`No findings: ${count(chapters, 'chapter')}, ${count(positions, 'position')}.\n`;
@@ -79,13 +85,14 @@ function report(
   folder: string,
 ): string {
   const root = seenFromHere(folder);
+  const handbook = handbookAddress();
   switch (format) {
     case 'json':
-      return reportJson(diagnostics);
+      return reportJson(diagnostics, { handbook });
     case 'sarif':
-      return reportSarif(diagnostics, { version: packageVersion(), rules, root });
+      return reportSarif(diagnostics, { version: packageVersion(), rules, root, handbook });
     case 'github':
-      return reportGithub(diagnostics, root);
+      return reportGithub(diagnostics, root, handbook);
   }
 }
 

@@ -1,4 +1,4 @@
-import { writeJsonLine } from '../diagnostics/index.ts';
+import { jsonVersion, writeJsonLine } from '../diagnostics/index.ts';
 import {
   type ComparedGame,
   countPositions,
@@ -26,7 +26,7 @@ export function createJsonReport({ course, table }: ComparedCourse): ComparisonR
   const count = countPositions(table, { keep: ({ number }) => number });
   const { add: addToSums, sums } = countGames();
   const { title, side, edition } = table;
-  const head = `{\n  "course": ${writeJsonLine({ title, side, edition })},\n  "games": [`;
+  const head = `{\n  "version": ${jsonVersion},\n  "course": ${writeJsonLine({ title, side, edition })},\n  "games": [`;
   const gameOf = (game: ComparedGame) => {
     if (game.kind !== 'met') return game;
     const { exit, aside, ...rest } = game;

@@ -1,5 +1,6 @@
 import { once } from 'node:events';
 import { printable, printableLines, reportText } from '../diagnostics/index.ts';
+import { handbookAddress } from './handbook-address.ts';
 import type { LoadedCourse } from './load-course.ts';
 
 /** Exit codes of every command. */
@@ -41,7 +42,9 @@ function createOutput(stream: NodeJS.WriteStream): Output {
     },
     printFindings: ({ diagnostics, textOf }) => {
       if (diagnostics.length === 0) return;
-      stream.write(reportText(diagnostics, { textOf, color: takesColor(stream) }));
+      stream.write(
+        reportText(diagnostics, { textOf, color: takesColor(stream), handbook: handbookAddress() }),
+      );
     },
     showProgress: (text) => {
       if (stream.isTTY) stream.write(`\r\x1b[K${printable(text)}`);

@@ -12,6 +12,7 @@ import {
   startEngine,
 } from '../engine/index.ts';
 import { type EngineFact, factName } from '../facts/index.ts';
+import { command } from './called-as.ts';
 import { count, exitCodes, stderr, stdout } from './console.ts';
 import { type EngineResults, openResults } from './engine-results.ts';
 import { loadCourse } from './load-course.ts';
@@ -203,6 +204,6 @@ function report(
     stdout.print`${why}: ${count(unseen, 'position')} to go. Run the command again to go on.\n`;
   }
   if (looked > 0) {
-    stdout.print`The results are in ${place}; linewright check ${folder} tells what they say of the course.\n`;
+    stdout.print`The results are in ${place}; \`${command('check', folder)}\` tells what they say of the course.\n`;
   }
 }

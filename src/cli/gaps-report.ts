@@ -1,5 +1,5 @@
 import { numberSign } from '../chess/index.ts';
-import { printable, writeJsonLine } from '../diagnostics/index.ts';
+import { jsonVersion, printable, writeJsonLine } from '../diagnostics/index.ts';
 import { writeScore } from '../facts/index.ts';
 import type { Gap } from '../gaps/index.ts';
 import type { Course, MoveNode } from '../model/index.ts';
@@ -90,6 +90,7 @@ export function reportGapsAsJson({ course, gaps, engine, games }: GapsReport): s
   });
   return [
     '{',
+    `  "version": ${jsonVersion},`,
     `  "course": ${writeJsonLine({ title, side })},`,
     rows.length === 0 ? '  "gaps": [],' : `  "gaps": [\n${rows.join(',\n')}\n  ],`,
     `  "sums": ${writeJsonLine({ gaps: gaps.length, enginePositions: engine, games })}`,

@@ -2,6 +2,7 @@ import { mkdir, readdir, stat, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { printable, UserError } from '../diagnostics/index.ts';
 import { type DraftOptions, makeDraft, readArchive, writeNotes } from '../import/index.ts';
+import { command } from './called-as.ts';
 import { count, exitCodes, stderr, stdout } from './console.ts';
 import { loadCourse } from './load-course.ts';
 
@@ -51,10 +52,10 @@ export async function importPgn(file: string, options: ImportOptions): Promise<n
   }
   const size = draft.files.reduce((sum, { text }) => sum + text.length, 0);
   if (size > mostChecked) {
-    stdout.print`\`linewright check ${folder}\` tells what is left for you to settle.\n`;
+    stdout.print`\`${command('check', folder)}\` tells what is left for you to settle.\n`;
   } else {
     const { diagnostics } = await loadCourse(folder);
-    stdout.print`\`linewright check ${folder}\` has ${count(diagnostics.length, 'finding')} for you to settle.\n`;
+    stdout.print`\`${command('check', folder)}\` has ${count(diagnostics.length, 'finding')} for you to settle.\n`;
   }
   return exitCodes.clean;
 }

@@ -1,6 +1,7 @@
 import { numberSign } from '../chess/index.ts';
-import { writeJson } from '../diagnostics/index.ts';
+import { jsonVersion, writeJson } from '../diagnostics/index.ts';
 import { type Course, type Judgement, judgementsOf, nodeAt } from '../model/index.ts';
+import { command } from './called-as.ts';
 import { count, exitCodes, type Output, stderr, stdout } from './console.ts';
 import { loadCourse } from './load-course.ts';
 
@@ -9,14 +10,19 @@ export async function listJudgements(folder: string, format: 'text' | 'json'): P
   const { course, diagnostics } = await loadCourse(folder);
   const all = course.chapters.flatMap(judgementsOf);
   if (format === 'json') {
-    stdout.printLines(writeJson({ judgements: all.map((each) => judgementData(each, course)) }));
+    stdout.printLines(
+      writeJson({
+        version: jsonVersion,
+        judgements: all.map((each) => judgementData(each, course)),
+      }),
+    );
   } else {
     for (const each of all) printJudgement(stdout, each, course);
     stdout.print`${count(all.length, 'judgement')}.\n`;
   }
   const errors = diagnostics.filter(({ severity }) => severity === 'error').length;
   if (errors === 0) return exitCodes.clean;
-  stderr.print`The course has ${count(errors, 'error')}, which \`linewright check\` tells.\n`;
+  stderr.print`The course has ${count(errors, 'error')}, which \`${command('check', folder)}\` tells.\n`;
   return exitCodes.findings;
 }
 

@@ -9,7 +9,7 @@ if (fault === undefined) {
   // copies less of it: a seventh of the processor time of a thousand chapters, measured.
   setFlagsFromString('--max-semi-space-size=64');
   setFlagsFromString('--min-semi-space-size=16');
-  import('./program.ts');
+  import('./run.ts');
 } else {
   process.stderr.write(`${fault}\n`);
   process.exitCode = 2;

@@ -3,6 +3,7 @@ import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { slug } from '../model/index.ts';
 import { idLine, NoCourseError } from '../read/index.ts';
+import { command } from './called-as.ts';
 import { exitCodes, stdout } from './console.ts';
 
 const starter = fileURLToPath(new URL('../../content/starter', import.meta.url));
@@ -24,9 +25,14 @@ export async function makeNew(folder: string): Promise<number> {
   await rename(path.join(folder, 'gitignore'), path.join(folder, '.gitignore'));
   await giveId(folder);
   stdout.print`A new course stands in ${folder}.\n\n`;
-  stdout.print`  linewright dev ${folder}     shows it while you write\n`;
-  stdout.print`  linewright check ${folder}   tells what is wrong\n`;
-  stdout.print`  linewright build ${folder}   publishes it\n`;
+  const commands = [
+    ['dev', 'shows it while you write'],
+    ['check', 'tells what is wrong'],
+    ['build', 'publishes it'],
+  ] as const;
+  const lines = commands.map(([name, does]) => [command(name, folder), does] as const);
+  const width = Math.max(...lines.map(([line]) => line.length));
+  for (const [line, does] of lines) stdout.print`  ${line.padEnd(width)}   ${does}\n`;
   return exitCodes.clean;
 }
 

@@ -1,7 +1,10 @@
 import { readFileSync } from 'node:fs';
 
-/** The version of this package; `src/cli` and `dist/cli` lie equally deep. */
+/** What the program asks of its own package.json; `src/cli` and `dist/cli` lie equally deep. */
+export function packageFile(): { readonly version: string; readonly homepage?: string } {
+  return JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8'));
+}
+
 export function packageVersion(): string {
-  const text = readFileSync(new URL('../../package.json', import.meta.url), 'utf8');
-  return (JSON.parse(text) as { version: string }).version;
+  return packageFile().version;
 }

@@ -4,6 +4,7 @@ import sirv from 'sirv';
 import { settleOutput } from '../output/index.ts';
 import { NoCourseError } from '../read/index.ts';
 import { defaultOutput } from './build.ts';
+import { command } from './called-as.ts';
 import { stdout } from './console.ts';
 import { serve } from './serve.ts';
 
@@ -18,7 +19,7 @@ export async function preview(folder: string, options: PreviewOptions): Promise<
   await settleOutput(out);
   await access(path.join(out, 'index.html')).catch(() => {
     throw new NoCourseError(
-      `${out} holds no built site: run \`linewright build ${folder}\` first.`,
+      `${out} holds no built site: run \`${command('build', folder)}\` first.`,
     );
   });
   const files = sirv(out, { dev: true, dotfiles: false });

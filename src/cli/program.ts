@@ -1,25 +1,23 @@
 import { Command, InvalidArgumentError, Option } from 'commander';
-import { UserError } from '../diagnostics/index.ts';
-import { FileRefusedError } from '../files/index.ts';
-import { isDay, NoCourseError, webAddressFault } from '../read/index.ts';
+import { isDay, webAddressFault } from '../read/index.ts';
 import type { BuildOptions } from './build.ts';
 import type { ChangesOptions } from './changes.ts';
 import { type CheckOptions, check, checkFormats } from './check.ts';
 import { type CompareOptions, compareFormats } from './compare-formats.ts';
-import { endWhenClosed, exitCodes, stderr, stdout } from './console.ts';
+import { stderr, stdout } from './console.ts';
 import { defineDiagram } from './diagram-command.ts';
 import type { EngineCommandOptions } from './engine.ts';
-import { explainSystemError, isSystemError } from './explain-system-error.ts';
+import { addExamples } from './examples.ts';
 import { type ExportOptions, exportFormats } from './export-formats.ts';
 import { type GapsOptions, gapsFormats } from './gaps-options.ts';
+import { defineGuideCommands } from './guide-commands.ts';
 import type { ImportOptions } from './import.ts';
 import type { LetterOptions } from './letter.ts';
 import { packageVersion } from './package-version.ts';
 import { resultPlaces } from './result-places.ts';
-import { sentence } from './sentence.ts';
 import { today } from './told-date.ts';
 
-const program = new Command('linewright')
+export const program = new Command('linewright')
   .description('Proves an opening course and publishes it as a site.')
   .version(packageVersion())
   .configureOutput({
@@ -293,6 +291,9 @@ program
     await preview(folder, options);
   });
 
+defineGuideCommands(program);
+addExamples(program);
+
 function collect(text: string, before: readonly string[] = []): string[] {
   return [...before, text];
 }
@@ -349,31 +350,4 @@ function parsePort(text: string): number {
     throw new InvalidArgumentError('A port is a number from 0 to 65535.');
   }
   return port;
-}
-
-endWhenClosed();
-
-try {
-  await program.parseAsync();
-} catch (error) {
-  process.exitCode = explain(error);
-}
-
-/** Prints why a command could not run. What is our fault comes with its stack. */
-function explain(error: unknown): number {
-  if (error instanceof Error && 'code' in error && String(error.code).startsWith('commander.')) {
-    // Commander has said it already; help and version are no failures.
-    return 'exitCode' in error && error.exitCode === 0 ? exitCodes.clean : exitCodes.failed;
-  }
-  if (error instanceof NoCourseError) stderr.print`${error.message}\n`;
-  else if (error instanceof FileRefusedError) {
-    stderr.print`${error.file}: ${error.message} ${error.hint}\n`;
-  } else if (error instanceof UserError) {
-    stderr.print`${sentence(error.message)} ${sentence(error.hint)}\n`;
-  } else if (isSystemError(error)) stderr.print`${explainSystemError(error)}\n`;
-  else {
-    const stack = error instanceof Error ? error.stack : String(error);
-    stderr.printLines(`This is a fault in Linewright, not in your course.\n${stack}\n`);
-  }
-  return exitCodes.failed;
 }

@@ -99,6 +99,7 @@ test('JSON has the shape that tools read, and no hint where there is none', () =
   const start = { line: 1, column: 1 };
   const end = { line: 1, column: 4 };
   expect(JSON.parse(reportJson([one, { ...one, hint: 'Do so.', related }]))).toEqual({
+    version: 1,
     diagnostics: [
       {
         rule: 'some-rule',

@@ -9,6 +9,7 @@ export type {
 export { makeDiagnostic } from './define-rule.ts';
 export type { Diagnostic, Fix, RelatedPlace, Severity } from './diagnostic.ts';
 export { severities } from './diagnostic.ts';
+export { jsonVersion } from './json-version.ts';
 export { createLocator, lineStarts } from './locate.ts';
 export { compareNames } from './natural-order.ts';
 export { createSuggester, nearestName } from './nearest-name.ts';
@@ -18,5 +19,6 @@ export { reportGithub } from './report-github.ts';
 export { reportJson } from './report-json.ts';
 export { reportSarif } from './report-sarif.ts';
 export { reportText } from './report-text.ts';
+export { ruleAddress } from './rule-address.ts';
 export { sortDiagnostics } from './sort-diagnostics.ts';
 export { UserError } from './user-error.ts';

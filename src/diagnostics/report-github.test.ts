@@ -26,6 +26,20 @@ test('one command a finding, with its place and everything escaped', () => {
   expect(reportGithub([])).toBe('');
 });
 
+test('a published handbook is named behind the hint', () => {
+  const place = { file: 'a.md', start, end };
+  const found = {
+    rule: 'some-rule',
+    severity: 'error',
+    place,
+    message: 'No.',
+    related: [],
+  } as const;
+  expect(reportGithub([found], '', 'https://example.org/')).toContain(
+    '::No.%0Ahttps://example.org/rules.html#some-rule\n',
+  );
+});
+
 // A finding that could end its line would be a way to send commands of one's own: `::set-output`.
 test('nothing in a name or a message begins a command, and no control sign comes through', () => {
   const evil = '\r\n::error file=x::y\n\u001b[31m::add-mask::z\u2028';

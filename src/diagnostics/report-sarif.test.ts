@@ -45,7 +45,8 @@ test('the log satisfies the published schema', () => {
   addFormats.default(ajv as never);
   const validate = ajv.compile(schema);
   for (const diagnostics of [[], [finding, { ...finding, severity: 'warning' as const }]]) {
-    validate(JSON.parse(reportSarif(diagnostics, options)));
+    const handbook = 'https://example.org/';
+    validate(JSON.parse(reportSarif(diagnostics, { ...options, handbook })));
     expect(validate.errors ?? []).toEqual([]);
   }
   // The schema is not one that accepts anything.
@@ -64,6 +65,15 @@ test('a finding keeps its place, its rule, its related places and its repair', (
   });
   expect(result.relatedLocations[0].message.text).toBe('the line begins here');
   expect(result.fixes[0].artifactChanges[0].replacements[0].insertedContent.text).toBe('3.');
+});
+
+test('with a published handbook each rule leads to its page; without one no address is made up', () => {
+  const handbook = 'https://example.org/book/';
+  const log = JSON.parse(reportSarif([finding], { ...options, handbook }));
+  const { driver } = log.runs[0].tool;
+  expect(driver.informationUri).toBe(handbook);
+  expect(driver.rules[1].helpUri).toBe(`${handbook}rules.html#move-number`);
+  expect(reportSarif([finding], options)).not.toMatch(/informationUri|helpUri/);
 });
 
 test('the fingerprint stays when lines are put in above', () => {

@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import type { Diagnostic } from './diagnostic.ts';
 import type { Place } from './place.ts';
 import { writeJson } from './printable.ts';
+import { ruleAddress } from './rule-address.ts';
 
 /** What the log says of a rule. */
 export interface SarifRule {
@@ -16,6 +17,8 @@ export interface SarifOptions {
   readonly rules: readonly SarifRule[];
   /** The course folder as seen from where the check runs, which is the root of a repository as a rule. */
   readonly root?: string | undefined;
+  /** The address that the handbook is published at, which ends with `/`. */
+  readonly handbook?: string | undefined;
 }
 
 /** What addresses are relative to. It has no address of its own, so the same findings give the same bytes. */
@@ -27,7 +30,7 @@ const baseId = 'ROOT';
  */
 export function reportSarif(
   diagnostics: readonly Diagnostic[],
-  { version, rules, root = '' }: SarifOptions,
+  { version, rules, root = '', handbook }: SarifOptions,
 ): string {
   const context: Context = { rules, prefix: root === '' ? '' : `${root}/`, seen: new Map() };
   const log = {
@@ -40,9 +43,11 @@ export function reportSarif(
           driver: {
             name: 'Linewright',
             semanticVersion: version,
+            ...(handbook === undefined ? {} : { informationUri: handbook }),
             rules: rules.map(({ id, finds, documentation, severity }) => ({
               id,
               shortDescription: { text: finds },
+              ...(handbook === undefined ? {} : { helpUri: ruleAddress(handbook, id) }),
               help: { text: documentation.trim(), markdown: documentation.trim() },
               defaultConfiguration: { level: severity },
             })),

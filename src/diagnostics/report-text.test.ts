@@ -28,6 +28,14 @@ test('place, sentence, source line with carets, hint, related places and a count
   );
 });
 
+test('a published handbook is named below each finding', () => {
+  const handbook = 'https://example.org/book/';
+  const options = { textOf: () => undefined, color: false, handbook };
+  expect(reportText([finding('x', 'x')], options)).toContain(
+    '  It is wrong.\n  help: https://example.org/book/rules.html#some-rule\n',
+  );
+});
+
 test('counts errors and warnings apart', () => {
   const one = finding('x', 'x');
   const list = [one, { ...one, severity: 'warning' as const }, one];

@@ -3,11 +3,14 @@ import type { Diagnostic } from './diagnostic.ts';
 import { lineStarts } from './locate.ts';
 import type { Place } from './place.ts';
 import { printable } from './printable.ts';
+import { ruleAddress } from './rule-address.ts';
 
 export interface TextReportOptions {
   /** The text of a file of the course, for its source lines; `undefined` where there is none. */
   readonly textOf: (file: string) => string | undefined;
   readonly color: boolean;
+  /** The address that the handbook is published at, which ends with `/`. */
+  readonly handbook?: string | undefined;
 }
 
 /** The longest stretch of a source line that is shown; longer ones are cut around the carets. */
@@ -15,11 +18,11 @@ const excerptWidth = 96;
 
 /**
  * The findings as a person reads them in a terminal: place, sentence, the source line with
- * carets under the words meant, what to do, and the related places. Ends with a count.
+ * carets under the words meant, what to do, where the handbook tells more, and the related places. Ends with a count.
  */
 export function reportText(
   diagnostics: readonly Diagnostic[],
-  { textOf, color }: TextReportOptions,
+  { textOf, color, handbook }: TextReportOptions,
 ): string {
   const paint = (style: Parameters<typeof styleText>[0], text: string) =>
     color ? styleText(style, text, { validateStream: false }) : text;
@@ -32,6 +35,8 @@ export function reportText(
     report += excerpt(diagnostic.place, lines, (text) => paint('red', text));
     if (diagnostic.hint !== undefined)
       report += `  ${paint('cyan', 'hint:')} ${printable(diagnostic.hint)}\n`;
+    if (handbook !== undefined)
+      report += `  ${paint('dim', 'help:')} ${ruleAddress(handbook, diagnostic.rule)}\n`;
     for (const related of diagnostic.related) {
       report += `  ${paint('dim', 'see:')} ${address(related.place)}  ${printable(related.message)}\n`;
       report += excerpt(related.place, lines, (text) => paint('dim', text));

@@ -1,0 +1,67 @@
+import { realpathSync } from 'node:fs';
+import path from 'node:path';
+
+/** How the program was started, as the system tells it. */
+export interface Call {
+  /** The program's file as it was named, `process.argv[1]`. */
+  readonly script: string;
+  readonly env: Readonly<Record<string, string | undefined>>;
+  readonly folder: string;
+}
+
+/**
+ * A command of this program as its user can type it: in the form in which the program itself was called, be that
+ * `linewright`, `npx linewright`, or the path of a file that is installed nowhere.
+ */
+export function command(...words: readonly string[]): string {
+  return [calledAs(), ...words.map(shellWord)].join(' ');
+}
+
+export function calledAs(
+  { script, env, folder }: Call = {
+    script: process.argv[1] ?? '',
+    env: process.env,
+    folder: process.cwd(),
+  },
+): string {
+  const name = 'linewright';
+  const { npm_command: npm, npm_config_package: from } = env;
+  if (npm === 'exec') return from ? `npx --package ${shellWord(from)} ${name}` : `npx ${name}`;
+  const isInBin = path.basename(path.dirname(script)) === '.bin';
+  // A script of package.json finds what a shell does not.
+  if (npm === 'run-script' && isInBin) return `npx ${name}`;
+  if (isOnPath(name, script, env.PATH ?? '')) return name;
+  const shown = shellWord(relativeName(script, folder));
+  return path.extname(script) === '' ? shown : `node ${shown}`;
+}
+
+/** Whether a shell starts this very file by a name. */
+function isOnPath(name: string, script: string, folders: string): boolean {
+  const file = real(script);
+  const found = folders
+    .split(path.delimiter)
+    .filter((folder) => folder !== '' && path.basename(folder) !== '.bin')
+    .map((folder) => real(path.join(folder, name)))
+    .find((each) => each !== undefined);
+  return file !== undefined && found === file;
+}
+
+function real(file: string): string | undefined {
+  try {
+    return realpathSync(file);
+  } catch {
+    // What is not there is not what was called.
+    return undefined;
+  }
+}
+
+function relativeName(script: string, folder: string): string {
+  const found = path.relative(folder, script);
+  if (path.isAbsolute(found) || found.startsWith(path.join('..', '..'))) return script;
+  return found.includes(path.sep) ? found : `.${path.sep}${found}`;
+}
+
+/** A word of a command line, in quotes where a POSIX shell would take it apart. */
+export function shellWord(word: string): string {
+  return /^[\w@%+=:,./-]+$/.test(word) ? word : `'${word.replaceAll("'", "'\\''")}'`;
+}

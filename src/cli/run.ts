@@ -1,0 +1,34 @@
+import { UserError } from '../diagnostics/index.ts';
+import { FileRefusedError } from '../files/index.ts';
+import { NoCourseError } from '../read/index.ts';
+import { endWhenClosed, exitCodes, stderr } from './console.ts';
+import { explainSystemError, isSystemError } from './explain-system-error.ts';
+import { program } from './program.ts';
+import { sentence } from './sentence.ts';
+
+endWhenClosed();
+
+try {
+  await program.parseAsync();
+} catch (error) {
+  process.exitCode = explain(error);
+}
+
+/** Prints why a command could not run. What is our fault comes with its stack. */
+function explain(error: unknown): number {
+  if (error instanceof Error && 'code' in error && String(error.code).startsWith('commander.')) {
+    // Commander has said it already; help and version are no failures.
+    return 'exitCode' in error && error.exitCode === 0 ? exitCodes.clean : exitCodes.failed;
+  }
+  if (error instanceof NoCourseError) stderr.print`${error.message}\n`;
+  else if (error instanceof FileRefusedError) {
+    stderr.print`${error.file}: ${error.message} ${error.hint}\n`;
+  } else if (error instanceof UserError) {
+    stderr.print`${sentence(error.message)} ${sentence(error.hint)}\n`;
+  } else if (isSystemError(error)) stderr.print`${explainSystemError(error)}\n`;
+  else {
+    const stack = error instanceof Error ? error.stack : String(error);
+    stderr.printLines(`This is a fault in Linewright, not in your course.\n${stack}\n`);
+  }
+  return exitCodes.failed;
+}
