@@ -45,6 +45,7 @@ test('the public names', () => {
     'pieceKinds',
     'pieceValues',
     'plainSpelling',
+    'playForgiving',
     'playMove',
     'playSan',
     'positionBudget',

@@ -26,6 +26,7 @@ export { listed, nameOf, nameSquares, sideName } from './names.ts';
 export { whyNeverFrom } from './never-from.ts';
 export { passMove } from './pass.ts';
 export { isMoveFault, playMove } from './play.ts';
+export { playForgiving } from './play-forgiving.ts';
 export { createReplay, type Replay } from './replay.ts';
 export { isMate, isStalemate, type LegalMove, legalMoves, listMoves, playSan } from './rules.ts';
 export { bestCapture, type Exchange, exchangeOf, gainfulCaptures } from './search/exchange.ts';

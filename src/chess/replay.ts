@@ -2,7 +2,8 @@ import { sideToMove } from './board.ts';
 import { type CoreMove, GameBoard } from './core/game-board.ts';
 import type { PositionIndex } from './core/position-index.ts';
 import { readPlainSan } from './core/san.ts';
-import { isMoveFault, playMove } from './play.ts';
+import { isMoveFault } from './play.ts';
+import { playForgiving } from './play-forgiving.ts';
 import type { MoveFault, Position } from './types.ts';
 
 /** A game that is played over move by move, quickly. */
@@ -13,13 +14,13 @@ export interface Replay {
   readonly keyBefore: (moves: number) => string;
   /** `index.find` of the position reached. */
   readonly placeIn: (index: PositionIndex) => number | undefined;
-  /** Plays a move as `playMove` reads it; a move that cannot be played changes nothing. */
+  /** Plays a move as `playForgiving` reads it; a move that cannot be played changes nothing. */
   readonly play: (written: string) => MoveFault | undefined;
 }
 
 /**
  * Plays games over faster than `playMove`, for files of many thousand: no SAN and no FEN is written on
- * the way. Whatever is not plain SAN, or names no single move, is judged by `playMove`.
+ * the way. Whatever is not plain SAN, or names no single move, is judged by `playForgiving`.
  */
 export function createReplay(start: Position): Replay {
   const board = new GameBoard(start);
@@ -37,7 +38,7 @@ export function createReplay(start: Position): Replay {
   function playWithCare(written: string): MoveFault | undefined {
     const key = board.key();
     const number = first + Math.floor((moves.length + (whiteStarts ? 0 : 1)) / 2);
-    const played = playMove({ key, fen: `${key} 0 ${number}` }, written);
+    const played = playForgiving({ key, fen: `${key} 0 ${number}` }, written);
     if (isMoveFault(played)) return played;
     const { from, to, promotion } = played;
     const move = board.moves().find((each) => {

@@ -8,6 +8,7 @@ import { loadCourse } from './load-course.ts';
 
 export interface ImportOptions extends Pick<DraftOptions, 'by' | 'side'> {
   readonly out?: string;
+  readonly without?: 'clocks';
 }
 
 /** So many notes are told in the terminal; all stand in the file. */
@@ -23,7 +24,12 @@ export async function importPgn(file: string, options: ImportOptions): Promise<n
   await checkFile(file);
   await checkFolder(folder);
   const { by, side } = options;
-  const draft = await makeDraft(readArchive(file), { by, side, title: printable(name) });
+  const draft = await makeDraft(readArchive(file), {
+    by,
+    side,
+    title: printable(name),
+    withoutClocks: options.without === 'clocks',
+  });
   const [first] = draft.notes;
   if (draft.isEmpty) {
     const why = first && `: game ${first.game}, line ${first.line}: ${first.message}`;
@@ -48,7 +54,8 @@ export async function importPgn(file: string, options: ImportOptions): Promise<n
   if (more > 0) stderr.print`… and ${more} more.\n`;
   stdout.print`${count(draft.games, 'game')}, ${count(draft.chapters, 'chapter')}: ${folder}\n`;
   if (notes.length > 0) {
-    stdout.print`What was not understood is listed in ${path.join(folder, 'import-notes.md')}.\n`;
+    const told = count(notes.length + untold, 'note');
+    stdout.print`${told} on what was not read, or not as it stands: ${path.join(folder, 'import-notes.md')}\n`;
   }
   const size = draft.files.reduce((sum, { text }) => sum + text.length, 0);
   if (size > mostChecked) {

@@ -173,6 +173,11 @@ program
       .choices(['game', 'branch'])
       .default('game'),
   )
+  .addOption(
+    new Option('--without <what>', 'what is left out of the comments: `clocks`').choices([
+      'clocks',
+    ]),
+  )
   .action(async (file: string, options: ImportOptions) => {
     const { importPgn } = await import('./import.ts');
     process.exitCode = await importPgn(file, options);

@@ -5,9 +5,11 @@ import type { PartOfGames } from './chapter-maker.ts';
 import { chaptersByBranch } from './chapters-by-branch.ts';
 import { chaptersByGame } from './chapters-by-game.ts';
 import type { DraftChapter } from './draft-chapter.ts';
+import { createFormalNotes } from './formal-notes.ts';
 import { paragraphMarkdown } from './markdown-text.ts';
 import { cutName, known } from './name-game.ts';
-import { playGame } from './play-game.ts';
+import { type PlayOptions, playGame } from './play-game.ts';
+import { tellSigns } from './tell-game.ts';
 import type { DraftGame, ImportNote } from './types.ts';
 
 export interface DraftOptions {
@@ -16,6 +18,8 @@ export interface DraftOptions {
   readonly side: 'white' | 'black' | 'both';
   /** Title of the course where the games do not tell one. */
   readonly title: string;
+  /** Whether clocks in comments are left out. */
+  readonly withoutClocks?: boolean;
 }
 
 export interface DraftFile {
@@ -62,15 +66,18 @@ export async function makeDraft(
     label += 1;
     return `position-${label}`;
   };
+  const formal = createFormalNotes();
+  const { withoutClocks } = options;
+  const quietly = { note: () => {}, formal: createFormalNotes(), withoutClocks };
   const maker =
     options.by === 'branch'
-      ? chaptersByBranch(nextLabel, (part) => gamesIn({ ...part, line: 1 }, () => {}).games)
+      ? chaptersByBranch(nextLabel, (part) => gamesIn({ ...part, line: 1 }, quietly).games)
       : chaptersByGame(nextLabel);
   const events = createTally();
   const annotators = createTally();
   let count = 0;
   let isEmpty = true;
-  for await (const { text: written, line, tooLong } of parts) {
+  for await (const { text: written, line, tooLong, isWindows = false } of parts) {
     const text = withoutControls(written);
     const number = count + 1;
     if (tooLong) {
@@ -78,7 +85,8 @@ export async function makeDraft(
       note({ game: number, line, message: longGame, text: '' });
       continue;
     }
-    const { games, all } = gamesIn({ text, line, number }, note);
+    const { games, all } = gamesIn({ text, line, number }, { note, formal, withoutClocks });
+    tellSigns(written, { isWindows, game: number, line }, formal);
     for (const game of games) {
       events.add(known(game.tags, 'Event'));
       annotators.add(known(game.tags, 'Annotator'));
@@ -87,6 +95,7 @@ export async function makeDraft(
     count += all;
     maker.add(games, { text, number });
   }
+  for (const each of formal.all()) note(each);
   const files = chapterFiles(maker.makeChapters().flatMap(divide));
   const settings = settingsOf(events.mostSay(), annotators.mostSay(), options);
   return {
@@ -105,7 +114,7 @@ const longGame =
 /** The games of a part of the file, played, and how many there are with those left out. */
 function gamesIn(
   { text, line, number }: PartOfGames & { readonly line: number },
-  note: (note: ImportNote) => void,
+  options: PlayOptions,
 ): { readonly games: readonly DraftGame[]; readonly all: number } {
   const pointAt = createLocator(text);
   const lineAt = (offset: number) => line - 1 + pointAt(offset).line;
@@ -115,8 +124,16 @@ function gamesIn(
     const game = { number: number + all, movetext, text, lineAt };
     const start = lineAt(movetext.tags[0]?.span.start ?? movetext.line.span.start);
     all++;
-    if (!movetext.tooLong) games.push(playGame(game, note));
-    else note({ game: game.number, line: start, message: longGame, text: '' });
+    if (!movetext.tooLong) games.push(playGame(game, options));
+    else options.note({ game: game.number, line: start, message: longGame, text: '' });
+  }
+  if (all === 0 && text.trim() !== '') {
+    options.note({
+      game: number,
+      line,
+      message: 'Here is no game; the text is passed over.',
+      text,
+    });
   }
   return { games, all };
 }

@@ -42,7 +42,7 @@ export interface DraftGame {
   readonly unread?: string;
 }
 
-/** What was not understood, and where it stands in the file. */
+/** What was not read, or not as it stands, and where it stands in the file. */
 export interface ImportNote {
   readonly game: number;
   /** From 1. */

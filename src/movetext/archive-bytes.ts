@@ -1,7 +1,8 @@
 /** What stands at a place of a PGN file, told from its bytes: every sign that counts is ASCII. */
 export const [lf, cr, percent, open, close] = [10, 13, 37, 40, 41];
 export const [semicolon, bracket, brace, closingBrace] = [59, 91, 123, 125];
-const [quote, backslash, closingBracket] = [34, 92, 93];
+export const [quote, closingBracket] = [34, 93];
+const backslash = 92;
 
 /** The tag pair that begins at an offset: its name, and where it ends, if on this line. */
 export function tagAt(
@@ -10,26 +11,45 @@ export function tagAt(
   to: number,
 ): { name: string; end: number } | undefined {
   if (bytes[from] !== bracket) return undefined;
+  const { name, end } = tagNameAt(bytes, from, to);
+  if (name === '' || end === to || bytes[end] !== quote) return undefined;
+  return { name, end: tagValueEnd(bytes, end, to) };
+}
+
+/** The name behind the bracket of a tag, and where what follows it stands. */
+export function tagNameAt(
+  bytes: Uint8Array,
+  from: number,
+  to: number,
+): { name: string; end: number } {
   let at = from + 1;
   while (at < to && isBlank(bytes[at] ?? 0)) at++;
   const nameStart = at;
-  while (at < to && isNameByte(bytes[at] ?? 0)) at++;
+  while (at < to && isTagNameByte(bytes[at] ?? 0)) at++;
   let name = '';
   for (let next = nameStart; next < Math.min(at, nameStart + 255); next++) {
     name += String.fromCharCode(bytes[next] ?? 0);
   }
   while (at < to && isBlank(bytes[at] ?? 0)) at++;
-  if (name === '' || bytes[at] !== quote) return undefined;
-  for (at++; at < to; at++) {
+  return { name, end: at };
+}
+
+/** The end of the tag whose value begins with the quote at an offset; the end of the line if it is open. */
+export function tagValueEnd(bytes: Uint8Array, from: number, to: number): number {
+  for (let at = from + 1; at < to; at++) {
     if (bytes[at] === backslash) at++;
     else if (bytes[at] === quote) {
       let after = at + 1;
       while (after < to && isBlank(bytes[after] ?? 0)) after++;
-      if (bytes[after] === closingBracket && after < to) return { name, end: after + 1 };
-      break;
+      return bytes[after] === closingBracket && after < to ? after + 1 : to;
     }
   }
-  return { name, end: to };
+  return to;
+}
+
+/** Names have letters, digits and underscores; a hyphen or an é in one is told later (8.1.1). */
+function isTagNameByte(byte: number): boolean {
+  return isNameByte(byte) || byte === 45 || byte >= 0x80;
 }
 
 /** Whether a line begins with the number of the first move, and not with a result. */

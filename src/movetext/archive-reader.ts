@@ -1,4 +1,4 @@
-import { createUtf8Stream, decodeGame } from './encoding.ts';
+import { createUtf8Stream, decodeKnown } from './encoding.ts';
 import { type GameBytes, GameSplitter } from './split-games.ts';
 
 /** A game of a PGN file as text. */
@@ -8,6 +8,8 @@ export interface ArchiveGame {
   readonly line: number;
   /** Whether it is longer than any game can be; then `text` is its beginning. */
   readonly tooLong: boolean;
+  /** Whether it is neither UTF-8 nor Latin-1, but has signs that Windows-1252 adds. */
+  readonly isWindows?: boolean;
 }
 
 export interface ArchiveReader {
@@ -37,5 +39,5 @@ export function createArchiveReader(): ArchiveReader {
 }
 
 function* textsOf(games: readonly GameBytes[]): Generator<ArchiveGame> {
-  for (const { bytes, line, tooLong } of games) yield { text: decodeGame(bytes), line, tooLong };
+  for (const { bytes, line, tooLong } of games) yield { ...decodeKnown(bytes), line, tooLong };
 }

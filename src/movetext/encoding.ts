@@ -34,10 +34,16 @@ const latin1 = new TextDecoder('windows-1252');
  * game, since files are often put together from several.
  */
 export function decodeGame(bytes: Uint8Array): string {
+  return decodeKnown(bytes).text;
+}
+
+/** The same, and whether it has signs of Windows-1252 where Latin-1 has controls (80 to 9F). */
+export function decodeKnown(bytes: Uint8Array): { text: string; isWindows: boolean } {
   try {
-    return utf8.decode(bytes);
+    return { text: utf8.decode(bytes), isWindows: false };
   } catch {
-    return latin1.decode(bytes);
+    const isWindows = bytes.some((byte) => byte >= 0x80 && byte <= 0x9f);
+    return { text: latin1.decode(bytes), isWindows };
   }
 }
 

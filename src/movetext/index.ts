@@ -10,6 +10,7 @@ export {
 } from './glyphs.ts';
 export type { MakeMovetextOptions } from './make-movetext.ts';
 export { makeMovetext } from './make-movetext.ts';
+export { isOtherVariant } from './other-variant.ts';
 export { eachGame, parseGames } from './parse-games.ts';
 export { parseMovetext } from './parse-movetext.ts';
 export type {

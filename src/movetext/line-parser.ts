@@ -22,7 +22,7 @@ export class LineParser {
   constructor(text: string, start: number, found: ProblemList) {
     this.#text = text;
     this.#problems = found;
-    this.root = { line: openLine(start), fate: 'kept', overrun: false };
+    this.root = { line: openLine(start), fate: 'kept' };
     this.#frame = this.root;
     this.#stack = [this.root];
   }
@@ -34,7 +34,7 @@ export class LineParser {
     else if (fate === 'silent') this.#readSilently(token);
     else if (token.kind === 'comment') this.#readComment(token);
     else if (line.result === undefined) this.#readInLine(token);
-    else this.#readAfterResult(token, line.result);
+    else this.#readAfterResult(token);
   }
 
   /** Ends the game, whose last token ends at an offset. */
@@ -43,15 +43,26 @@ export class LineParser {
     this.#dropNumber();
     while (this.#frame.opening !== undefined) {
       const { line, opening, fate } = this.#frame;
-      if (fate !== 'silent') this.#problems.report(problems.variationUnclosed(opening));
       // A result at the end of an unclosed variation is that of the game.
+      this.#reportOverrun();
       if (line.result !== undefined && fate !== 'silent') {
         this.root.line.result ??= line.result;
         delete line.result;
       }
       this.#pop({ start: lastEnd, end: lastEnd });
+      if (fate !== 'silent') this.#problems.report(problems.variationUnclosed(opening));
     }
+    this.#reportOverrun();
     this.root.line.span.end = Math.max(lastEnd, this.root.line.span.start);
+  }
+
+  #reportOverrun(): void {
+    const { line, overrun } = this.#frame;
+    if (overrun === undefined || line.result === undefined) return;
+    const { first, end } = overrun;
+    const lost = { start: first.start, end };
+    delete this.#frame.overrun;
+    this.#problems.report(problems.textAfterResult(first, line.result.text, lost));
   }
 
   #readSilently(token: Scanned): void {
@@ -140,25 +151,20 @@ export class LineParser {
     } else this.#problems.extendRun('words', token);
   }
 
-  #readAfterResult(token: Scanned, result: Token): void {
-    const { overrun } = this.#frame;
-    if (!overrun) this.#problems.report(problems.textAfterResult(spanOf(token), result.text));
-    this.#frame.overrun = true;
+  #readAfterResult(token: Scanned): void {
+    this.#frame.overrun ??= { first: spanOf(token), end: token.end };
+    this.#frame.overrun.end = token.end;
     if (token.kind === 'open') this.#push(token, 'silent');
   }
 
   #open(token: Scanned): void {
     this.#dropNumber();
     const isWithoutMove = this.#frame.line.moves.length === 0;
-    // A ( within a variation that was reported for this reason says nothing new.
-    if (isWithoutMove && this.#frame.fate === 'kept') {
-      this.#problems.report(problems.variationWithoutMove(spanOf(token)));
-    }
     this.#push(token, isWithoutMove ? 'left-out' : 'kept');
   }
 
   #push(token: Scanned, fate: Frame['fate']): void {
-    this.#frame = { line: openLine(token.end), opening: spanOf(token), fate, overrun: false };
+    this.#frame = { line: openLine(token.end), opening: spanOf(token), fate };
     this.#stack.push(this.#frame);
   }
 
@@ -170,11 +176,18 @@ export class LineParser {
   /** Ends the innermost variation; `closing` is its `)`, or empty where there is none. */
   #pop(closing: Span): void {
     const { line, opening, fate } = this.#frame;
+    this.#reportOverrun();
     this.#stack.pop();
     this.#frame = this.#stack.at(-1) ?? this.root;
-    if (opening === undefined || fate !== 'kept') return;
-    line.span.end = closing.start;
+    if (opening === undefined) return;
     const span = { start: opening.start, end: closing.end };
+    if (this.#frame.overrun) this.#frame.overrun.end = closing.end;
+    // A ( within a variation that is left out says nothing new.
+    if (fate === 'left-out' && this.#frame.fate === 'kept') {
+      this.#problems.report(problems.variationWithoutMove(opening, span));
+    }
+    if (fate !== 'kept') return;
+    line.span.end = closing.start;
     if (line.moves.length > 0) {
       this.#frame.line.moves.at(-1)?.after.push({ type: 'variation', line, span });
       return;

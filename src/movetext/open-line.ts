@@ -25,8 +25,8 @@ export interface Frame {
   readonly fate: 'kept' | 'left-out' | 'silent';
   /** The suffix that is written behind its last move. */
   suffix?: Glyph | undefined;
-  /** Whether text after its result has been reported. */
-  overrun: boolean;
+  /** The text after its result: its first token, and where it ends. */
+  overrun?: { readonly first: Span; end: number };
 }
 
 export function openLine(start: number): OpenLine {

@@ -46,7 +46,8 @@ export function parseGame(
     return { tags, line: { before: [], moves: [], span }, problems: [], tooLong: true };
   }
   parser.finish(lastEnd);
-  return { tags, line, ...found.all() };
+  const { escaped } = scanner;
+  return { tags, line, ...found.all(), ...(escaped.length > 0 && { escaped }) };
 }
 
 function readTag({ scanned }: Scanned & { kind: 'tag' }, found: ProblemList): Tag {

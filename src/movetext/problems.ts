@@ -43,13 +43,15 @@ export function variationUnopened(span: Span): MovetextProblem {
   );
 }
 
-export function variationWithoutMove(span: Span): MovetextProblem {
-  return problem(
+/** @param lost from the `(` to the `)`. */
+export function variationWithoutMove(span: Span, lost: Span): MovetextProblem {
+  const found = problem(
     'variation-without-move',
     span,
     'This variation stands before any move, so there is no move that it could replace.',
     'Put it after the move whose alternative it is: 1. e4 (1. d4).',
   );
+  return { ...found, lost };
 }
 
 export function variationEmpty(span: Span): MovetextProblem {
@@ -70,13 +72,15 @@ export function numberWithoutMove(span: Span, written: string): MovetextProblem 
   );
 }
 
-export function textAfterResult(span: Span, result: string): MovetextProblem {
-  return problem(
+/** @param lost all that follows. */
+export function textAfterResult(span: Span, result: string, lost: Span): MovetextProblem {
+  const found = problem(
     'text-after-result',
     span,
     `The result ${result} ends the moves, but more text follows it; that text is left out.`,
     'Remove the result or what follows it; another game needs a block of its own.',
   );
+  return { ...found, lost };
 }
 
 export function tagUnreadable(span: Span): MovetextProblem {

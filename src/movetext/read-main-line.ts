@@ -29,8 +29,10 @@ export function readMainLine(text: string): MainLine {
   const scanner = new Scanner(text);
   const tags = new Map<string, string>();
   for (let token = scanner.peek(); ; token = scanner.peek()) {
+    // What stands in brackets before the moves is a tag that cannot be read.
+    const isTagLike = token.kind === 'words' && text.charCodeAt(token.start) === 91;
     if (token.kind === 'tag') readTag(token);
-    else if (token.kind !== 'comment' || !token.closed) break;
+    else if (!isTagLike && (token.kind !== 'comment' || !token.closed)) break;
     scanner.take();
   }
   return { tags, ...createSteps(text, scanner) };

@@ -1,4 +1,5 @@
 import { isBlank, isDigit, isLetter, lineEnd } from './characters.ts';
+import { isSpace } from './scan-words.ts';
 import type { Span, Tag } from './types.ts';
 
 export interface ScannedTag {
@@ -10,20 +11,20 @@ export interface ScannedTag {
 
 /**
  * The tag pair `[Name "value"]` that begins at `at` (PGN standard, 8.1.1), if what stands there is
- * meant as one: a bracket, a name and a quote. A value stays on its line. Where its end is
+ * meant as one: a bracket, a name and a quote, also on lines of their own. A value stays on its line. Where its end is
  * broken, by bare quotes within or by a missing quote or bracket, the rest of the line is taken.
  */
 export function scanTag(text: string, at: number): ScannedTag | undefined {
-  const nameStart = skipBlanks(text, at + 1);
+  const nameStart = skipSpace(text, at + 1);
   let nameEnd = nameStart;
   while (isNameCharacter(text.charCodeAt(nameEnd))) nameEnd++;
-  const quote = skipBlanks(text, nameEnd);
+  const quote = skipSpace(text, nameEnd);
   if (nameEnd === nameStart || text.charCodeAt(quote) !== 34) return undefined;
 
   const name = text.slice(nameStart, nameEnd);
   const close = closingQuote(text, quote + 1);
   if (close !== undefined) {
-    const bracket = skipBlanks(text, close + 1);
+    const bracket = skipSpace(text, close + 1);
     if (text.charCodeAt(bracket) === 93) {
       const end = bracket + 1;
       return { end, tag: makeTag(text, name, at, quote + 1, close, end) };
@@ -71,9 +72,9 @@ function closingQuote(text: string, from: number): number | undefined {
   return undefined;
 }
 
-function skipBlanks(text: string, from: number): number {
+function skipSpace(text: string, from: number): number {
   let at = from;
-  while (isBlank(text.charCodeAt(at))) at++;
+  while (isSpace(text.charCodeAt(at))) at++;
   return at;
 }
 

@@ -39,6 +39,9 @@ export type Scanned =
   | (Placed & { readonly kind: 'result'; readonly result: string })
   | (Placed & { readonly kind: 'tag'; readonly scanned: ScannedTag });
 
+/** So many lines that are passed over are remembered. */
+const mostEscaped = 1000;
+
 /** A short bracketed stretch within a line, read as one. */
 const bracketed = /\[[^[\]\r\n]{0,500}\]/y;
 
@@ -55,6 +58,8 @@ export class Scanner {
   #ahead: Scanned | undefined;
   /** Where the next `}` is: found once, kept until passed. */
   #brace = -1;
+  /** Lines that begin with `%`, which were passed over. */
+  readonly escaped: Span[] = [];
 
   constructor(text: string, { start, end }: Span = { start: 0, end: text.length }) {
     this.#text = text;
@@ -90,8 +95,11 @@ export class Scanner {
         at += code === cr && text.charCodeAt(at + 1) === lf ? 2 : 1;
         breaks++;
       } else if (isBlank(code)) at++;
-      else if (code === 37 && isLineStart(text, at)) at = lineEnd(text, at);
-      else break;
+      else if (code === 37 && at < this.#limit && isLineStart(text, at)) {
+        const end = lineEnd(text, at);
+        if (this.escaped.length < mostEscaped) this.escaped.push({ start: at, end });
+        at = end;
+      } else break;
     }
     this.#at = at;
     this.#breaks = breaks;

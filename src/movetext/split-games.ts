@@ -4,6 +4,7 @@ import {
   bracket,
   close,
   closingBrace,
+  closingBracket,
   cr,
   hasInk,
   isBlank,
@@ -13,10 +14,13 @@ import {
   open,
   ordinary,
   percent,
+  quote,
   resultAt,
   roles,
   semicolon,
   tagAt,
+  tagNameAt,
+  tagValueEnd,
 } from './archive-bytes.ts';
 
 /** The bytes of one game of a PGN file. Cut short where it is longer than any game can be. */
@@ -76,6 +80,8 @@ export class GameSplitter {
   #state = freshState();
   #blankBefore = true;
   #skipping = false;
+  /** A line that is a bracket and a name, and may begin a tag that goes on in the next. */
+  #opened: { at: number; readonly line: number; readonly name: string } | undefined;
 
   constructor(longestGame = defaultLongest) {
     this.#longestGame = longestGame;
@@ -115,6 +121,7 @@ export class GameSplitter {
     this.#base += this.#start;
     this.#at -= this.#start;
     this.#seen -= this.#start;
+    if (this.#opened) this.#opened.at -= this.#start;
     this.#start = 0;
   }
 
@@ -144,7 +151,7 @@ export class GameSplitter {
       this.#blankBefore = true;
       return;
     }
-    if (this.#readTagLine(from, first, to)) return;
+    if (this.#readTagLine(from, first, to) || this.#readTagInLines(from, first, to)) return;
     const { result, inBrace, depth } = this.#state;
     if (result && !inBrace && depth === 0) {
       const isComment = buffer[first] === brace || buffer[first] === semicolon;
@@ -165,6 +172,33 @@ export class GameSplitter {
     if (started || (this.#blankBefore && tags.has(tag.name))) this.#cut(from);
     this.#blankBefore = false;
     this.#readTags(first, to);
+    return true;
+  }
+
+  /** Reads a line of a tag that stands on several: its name, its value or its last bracket. */
+  #readTagInLines(from: number, first: number, to: number): boolean {
+    const buffer = this.#buffer;
+    const opened = this.#opened;
+    this.#opened = undefined;
+    const { inBrace, started } = this.#state;
+    if (inBrace) return false;
+    if (opened !== undefined && buffer[first] === quote) {
+      if (started) this.#cut(opened.at, opened.line);
+      this.#state.tags.add(opened.name);
+      this.#readTags(tagValueEnd(buffer, first, to), to);
+      return true;
+    }
+    // It was no tag.
+    if (opened !== undefined) this.#state.started = true;
+    if (buffer[first] === closingBracket && !this.#state.started) {
+      this.#readTags(first + 1, to);
+      return true;
+    }
+    if (buffer[first] !== bracket || first !== from) return false;
+    const { name, end } = tagNameAt(buffer, first, to);
+    if (name === '' || end < to) return false;
+    this.#opened = { at: from, line: this.#line, name };
+    this.#blankBefore = false;
     return true;
   }
 
@@ -210,14 +244,14 @@ export class GameSplitter {
     }
   }
 
-  #cut(where: number): void {
+  #cut(where: number, line = this.#line): void {
     const start = this.#start;
     if (where > start && !this.#skipping && hasInk(this.#buffer, start, where)) {
       this.#give(where, false);
     }
     this.#skipping = false;
     this.#start = where;
-    this.#firstLine = this.#line;
+    this.#firstLine = line;
     this.#state = freshState();
   }
 

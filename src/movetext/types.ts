@@ -18,6 +18,8 @@ export interface Movetext {
   readonly problems: readonly MovetextProblem[];
   /** How many more there are, where there are too many to be told. */
   readonly untold?: number;
+  /** Lines that begin with `%` (PGN standard, section 6): they are passed over. */
+  readonly escaped?: readonly Span[];
   /** Whether it is longer than any game can be; then nothing of it is given but its tags. */
   readonly tooLong?: true;
 }
@@ -103,6 +105,8 @@ export const problemKinds = [
 export interface MovetextProblem {
   readonly kind: (typeof problemKinds)[number];
   readonly span: Span;
+  /** The text that is in no tree, where that is more than `span`. */
+  readonly lost?: Span;
   /** One sentence: what the parser met. */
   readonly message: string;
   /** What to do about it. */

@@ -1,6 +1,11 @@
 import { initialPosition, isFenFault, type Position, parseFen } from '../../chess/index.ts';
 import type { CourseTable } from '../../contract/course-table.ts';
-import { type ArchiveGame, createArchiveReader, readMainLine } from '../../movetext/index.ts';
+import {
+  type ArchiveGame,
+  createArchiveReader,
+  isOtherVariant,
+  readMainLine,
+} from '../../movetext/index.ts';
 import { followMoves } from './follow-moves.ts';
 import type { ComparedGame, GameHead } from './types.ts';
 
@@ -49,7 +54,7 @@ function compareGame(
   });
   if (tooLong) return broken('too-long', '', '');
   const variant = tags.get('Variant') ?? '';
-  if (!ordinary.test(variant)) return { ...head, kind: 'variant', variant };
+  if (isOtherVariant(variant)) return { ...head, kind: 'variant', variant };
   const start = startOf(tags);
   if (isFenFault(start)) return broken('start', tags.get('FEN') ?? '', start.reason);
   const first = line.peek();
@@ -60,9 +65,6 @@ function compareGame(
   if (exit === undefined) return { ...head, kind: 'apart' };
   return { ...head, kind: 'met', exit, ...(aside && { aside }) };
 }
-
-/** What the `Variant` tag says of the game that everybody plays; the tag is common practice. */
-const ordinary = /^\s*(?:\?|-|standard|chess|normal|classical|from position)?\s*$/i;
 
 /** The `FEN` tag (PGN standard, 9.7.2), else the initial position. */
 function startOf(tags: ReadonlyMap<string, string>): ReturnType<typeof parseFen> | Position {

@@ -5,7 +5,7 @@ import {
   numberSign,
   type Position,
   PositionIndex,
-  playMove,
+  playForgiving,
   sideToMove,
 } from '../../chess/index.ts';
 import type { CourseTable } from '../../contract/course-table.ts';
@@ -120,7 +120,7 @@ function canonical(key: string, { text, color, number }: Placed): GameMove {
   const name = `${key} ${text}`;
   const known = written.get(name);
   if (known !== undefined) return { san: known, color, number };
-  const played = playMove({ key, fen: `${key} 0 1` }, text);
+  const played = playForgiving({ key, fen: `${key} 0 1` }, text);
   if (isMoveFault(played)) throw new Error(`${text} was played in ${key}: ${played.reason}`);
   if (written.size >= mostWritten) written.clear();
   written.set(name, played.san);
