@@ -16,7 +16,7 @@ import { wordIndexes } from './build/word-indexes.ts';
 import type { SiteDownload } from './index.ts';
 import { mediaOf, refuseUnfit } from './media-of.ts';
 import { once } from './once.ts';
-import { embedScript } from './render/embed-pages.ts';
+import { embedScript } from './render/embed/embed-elements.ts';
 import { type RenderedSite, renderSite, type SitePage } from './render/site.ts';
 import type { PageData } from './site-data.ts';
 

@@ -59,9 +59,18 @@ export interface CoursePage {
 /** What each page is given beside the frame, by the name of its file in `pages/`. */
 export interface PageData {
   readonly boards: InCourse & {
+    readonly path: string;
     readonly embeds: readonly EmbedChapter[];
     /** The line that loads their script. */
     readonly embedScript: string;
+    /** Where the chapters of a list on several pages stand, on the first of them. */
+    readonly parts: readonly {
+      /** Relative to this page. */
+      readonly href: string;
+      readonly title: string;
+      /** Its boards. */
+      readonly count: number;
+    }[];
   };
   readonly changes: InCourse & { readonly news: readonly NewsEntry[] };
   readonly chapter: {
@@ -223,6 +232,7 @@ export interface ChapterSection {
 }
 
 export interface EmbedChapter {
+  readonly id: string;
   readonly title: string;
   readonly entries: readonly {
     readonly label: string;

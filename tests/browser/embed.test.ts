@@ -27,7 +27,7 @@ beforeAll(async () => {
 afterAll(() => other?.close());
 
 /** Opens a page of another site; lists what it asked of the course's. */
-async function openOther(name: string, html: string, javaScriptEnabled = true) {
+async function openOther(name: string, html: string, javaScriptEnabled = true, host = other) {
   await writeFile(
     path.join(folder, name),
     `<!doctype html><html lang="en"><title>Other</title><link rel="icon" href="data:,">${html}`,
@@ -37,11 +37,11 @@ async function openOther(name: string, html: string, javaScriptEnabled = true) {
   page.on('request', (request) => {
     if (request.url().startsWith(demo().address)) {
       asked.push(request.url().slice(demo().address.length));
-    } else if (!request.url().startsWith(other.address) && !request.url().startsWith('data:')) {
+    } else if (!request.url().startsWith(host.address) && !request.url().startsWith('data:')) {
       asked.push(request.url());
     }
   });
-  await page.goto(other.address + name);
+  await page.goto(host.address + name);
   return { page, faults, asked };
 }
 
@@ -125,6 +125,32 @@ test('as an element: the style of the other page does not reach it, and it asks 
   expect(await board.locator('svg.board').evaluate((svg) => svg.clientWidth)).toBeGreaterThan(300);
   expect(asked.filter((path) => !path.startsWith('images/'))).toEqual(['boards/board.js']);
   expect(faults.list).toEqual([]);
+});
+
+// Trusted Types (W3C): a page may take markup from policies that it names, or from none.
+test('as an element of a page that takes no markup from scripts', async () => {
+  const both = `${snippets.script}${snippets.element}`;
+  const strict = "require-trusted-types-for 'script'";
+  const under = (policy: string) => serveFolder(folder, '/', { 'content-security-policy': policy });
+  for (const policy of [strict, `${strict}; trusted-types course-board`]) {
+    const host = await under(policy);
+    const { page, faults } = await openOther('trusted.html', both, true, host);
+    const board = page.locator('course-board');
+    await board.getByRole('button', { name: 'Forward', exact: true }).click();
+    expect(await board.locator('.board-caption').textContent()).toBe('after 7.Bxe7');
+    expect(await board.locator('.pieces [data-square="e7"]').getAttribute('href')).toBe(
+      '#piece-wb',
+    );
+    expect(faults.list).toEqual([]);
+    host.close();
+  }
+  const host = await under(`${strict}; trusted-types 'none'`);
+  const { page } = await openOther('refused.html', both, true, host);
+  await page.waitForFunction(() => customElements.get('course-board') !== undefined);
+  const image = page.locator('course-board a img');
+  expect(await loadedWidth(image)).toBe(560);
+  expect(await image.boundingBox()).toMatchObject({ width: 400, height: 400 });
+  host.close();
 });
 
 test('every position has its page and its picture', async () => {

@@ -60,6 +60,9 @@ test('the words are those of the course, in its language', async () => {
   const made = await makeDiagram({ ...plain, ...found, caption, language: 'de' });
   expect(made.alt).toMatch(/^Nach dem dritten Zug\. Weiß: .* Schwarz am Zug\.$/);
   const board = await makeDiagram({ ...plain, ...found });
+  // Within a page an SVG is named by its title.
+  expect(made.svg).toContain(`<title>${caption}</title>`);
+  expect(board.svg).toContain('<title>Black to move</title><desc>White: ');
   const height = (picture: typeof made) =>
     PNG.sync.read(Buffer.from(rasterize(picture, 280, 2))).height;
   expect(height(board)).toBe(560);

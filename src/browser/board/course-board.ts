@@ -2,6 +2,7 @@ import type { Color } from '../../chess/types.ts';
 import { type BoardPart, dataOf } from '../../contract/attributes.ts';
 import type { BoardWords } from '../../contract/words.ts';
 import { drawBoardInPage } from '../../draw/page-board.ts';
+import { fillDrawn } from '../drawn-markup.ts';
 import { make } from '../element.ts';
 import { keptText } from '../kept-text.ts';
 import { describeMore } from '../words.ts';
@@ -58,7 +59,7 @@ export class CourseBoard extends HTMLElement {
     label(this.#back, '←', words.back);
     label(this.#on, '→', words.on);
     label(this.#turn, '⇅', words.turn);
-    this.#own.innerHTML = pencil;
+    fillDrawn(this.#own, pencil);
     this.#own.append(make('span', '', words.own));
     this.#live.setAttribute('aria-live', 'polite');
     const steps = make('span', 'board-controls');
@@ -159,7 +160,7 @@ export class CourseBoard extends HTMLElement {
 
   #makeDrawing(state: BoardState): Element {
     const stand = this.querySelector('.board-stand') ?? make('div', 'board-stand');
-    stand.innerHTML = drawBoardInPage({ ...state, turn: state.turn });
+    fillDrawn(stand, drawBoardInPage({ ...state, turn: state.turn }));
     if (!stand.isConnected) this.prepend(stand);
     const svg = stand.querySelector('svg');
     if (svg === null) throw new Error('a board draws itself as svg');

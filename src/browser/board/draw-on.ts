@@ -4,6 +4,7 @@ import { overMarkup, pieceMarkup, turnHref, underMarkup } from '../../draw/page-
 import type { BoardPicture } from '../../draw/picture.ts';
 import { pieceId } from '../../draw/piece-paths.ts';
 import { readPlacement } from '../../draw/placement.ts';
+import { addDrawn, fillDrawn } from '../drawn-markup.ts';
 
 /** Two squares, in the order that a piece passes from one to the other. */
 export interface Glide {
@@ -41,12 +42,12 @@ function setPieces(svg: Element, placement: string, view: Color, anew: boolean):
     } else drawn.remove();
   }
   const markup = [...missing].map(([square, piece]) => pieceMarkup(square, piece, view));
-  group.insertAdjacentHTML('beforeend', markup.join(''));
+  addDrawn(group, markup.join(''));
 }
 
 function fill(svg: Element, selector: string, markup: string): void {
   const group = svg.querySelector(selector);
-  if (group !== null) group.innerHTML = markup;
+  if (group !== null) fillDrawn(group, markup);
 }
 
 function move(svg: Element, { from, to }: Glide, view: Color): void {

@@ -3,6 +3,7 @@ import { writeWords } from '../../contract/words.ts';
 import { pieceSprite } from '../../draw/page-board.ts';
 import { onBoard } from '../board/board-state.ts';
 import { CourseBoard } from '../board/course-board.ts';
+import { fillDrawn } from '../drawn-markup.ts';
 import { make } from '../element.ts';
 import { describe } from '../words.ts';
 import { embedCss } from './embed-css.ts';
@@ -15,7 +16,7 @@ class Drawing extends CourseBoard {}
 /**
  * `<course-board>` for pages outside the course: a line of moves to step through. All it shows is
  * in its attributes (see `readLine`), so it asks nobody for anything; `href` leads into the course.
- * What stands inside it is shown where no script runs.
+ * What stands inside it is shown where no script runs, and where the page's policy lets none draw.
  *
  *     <course-board fen="…" moves="e2e4 e7e5" sans="e4 e5" at="1" href="https://…/one.html#open">
  *       <a href="…"><img src="…" alt="…"></a>
@@ -26,14 +27,19 @@ export class EmbeddedBoard extends HTMLElement {
 
   connectedCallback(): void {
     if (this.shadowRoot !== null) return;
+    const card = make('div', 'card');
+    try {
+      fillDrawn(card, pieceSprite());
+    } catch {
+      // The page takes no drawings from scripts: the picture that stands inside stays.
+      return;
+    }
     const root = this.attachShadow({ mode: 'open' });
     if (!customElements.get('course-board-drawing')) {
       customElements.define('course-board-drawing', Drawing);
     }
     addStyle(root);
     const line = readLine((name) => this.getAttribute(name));
-    const card = make('div', 'card');
-    card.innerHTML = pieceSprite();
     const drawing = new Drawing();
     drawing.dataset.words = writeWords('embed', embedWords);
     const steps = boardParts('caption', 'steps', 'turn', 'voice');

@@ -38,7 +38,9 @@ export async function makeDiagram(request: DiagramRequest): Promise<Diagram> {
   const strings = stringsFor(language);
   const desc = describePosition(position, strings.position);
   const alt = caption ? `${sentence(caption)} ${desc}` : desc;
-  const board = { ...picture, placement: position.fen, turn, title: caption, desc };
+  // Within a page an SVG is named by its title; `desc` only adds to it (SVG-AAM).
+  const title = caption ? caption : strings.toMove[turn];
+  const board = { ...picture, placement: position.fen, turn, title, desc };
   if (!caption) return { svg: drawBoard(board), alt, losses: [] };
   const losses: string[] = [];
   const text = `${sentence(caption)} ${strings.toMove[turn]}.`;

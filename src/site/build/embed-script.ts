@@ -1,7 +1,7 @@
 import { writeWords } from '../../contract/index.ts';
 import type { Strings } from '../../strings/index.ts';
 import { embedWords } from '../page-words.ts';
-import { embedScript } from '../render/embed-pages.ts';
+import { embedScript } from '../render/embed/embed-elements.ts';
 import type { AssetPaths, SiteFile } from '../site-data.ts';
 import { readAsset } from './assets.ts';
 

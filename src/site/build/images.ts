@@ -9,8 +9,8 @@ import {
   imagePath,
   pictureOf,
 } from '../../render/index.ts';
-import { positionPicture } from '../render/embed-pages.ts';
-import type { Embed } from '../render/embeds.ts';
+import { positionPicture, positionPictureSize } from '../render/embed/embed-elements.ts';
+import type { Embed } from '../render/embed/embeds.ts';
 import { iconJobs } from '../web-app/icons.ts';
 import type { SiteWriter } from './site-writer.ts';
 
@@ -82,7 +82,7 @@ function diagrams(course: Course): SiteImage[] {
 function positions(embeds: readonly Embed[]): SiteImage[] {
   return embeds.map((embed) => ({
     path: decodeURIComponent(positionPicture(embed)),
-    job: () => boardJob(embed.picture, { width: diagramWidth }),
+    job: () => boardJob(embed.picture, { width: positionPictureSize }),
   }));
 }
 

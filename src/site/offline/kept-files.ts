@@ -25,6 +25,7 @@ const forOthers = new RegExp(
     'images/(?:cards|positions)/.*',
     'images/course\\.png',
     '.*@2x\\.png',
+    'boards/.*\\.json',
     'feed\\.xml',
     'linewright\\.json',
     'robots\\.txt',
@@ -38,7 +39,7 @@ export async function keptFiles(folder: string, files: readonly string[]): Promi
   const hashes: Record<string, string> = {};
   const left: string[] = [];
   let bytes = 0;
-  const boards = files.filter((file) => file.startsWith('boards/'));
+  const boards = files.filter((file) => file.startsWith('boards/') && !forOthers.test(file));
   for (const file of files) {
     if (forOthers.test(file)) continue;
     if (file.startsWith('boards/') && boards.length > mostBoards) continue;

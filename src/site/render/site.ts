@@ -9,7 +9,6 @@ import {
   emblematic,
   freshParts,
   newsPage,
-  nodeAt,
   type Parts,
 } from '../../render/index.ts';
 import { type Strings, stringsFor } from '../../strings/index.ts';
@@ -29,8 +28,10 @@ import {
   tableLoaderScript,
   tableScript,
 } from './data-scripts.ts';
-import { makeEmbedPages, makeSnippets, scriptSnippet } from './embed-pages.ts';
-import { type Embed, findEmbeds } from './embeds.ts';
+import { makeEmbedPages } from './embed/embed-pages.ts';
+import { type Embed, findEmbeds } from './embed/embeds.ts';
+import { oEmbedFiles } from './embed/oembed.ts';
+import { boardLists } from './embed/snippets.ts';
 import { exerciseEntries } from './exercise-entries.ts';
 import { feedPath, makeFeed } from './feed.ts';
 import { keyPosition, workIn } from './first-page.ts';
@@ -94,7 +95,6 @@ export function renderSite(course: Course, place: SitePlace, given?: Parts): Ren
   };
   const meetings = once(() => transpositions(courseTable(), strings));
   const embeds = once(() => findEmbeds(course, addresses, strings));
-  const named = Object.values(course.labels);
   const has = contentsOf(course, meetings);
   const frame = siteFrame(course, place, has);
   const { site } = frame;
@@ -146,15 +146,8 @@ export function renderSite(course: Course, place: SitePlace, given?: Parts): Ren
       ...inCourse,
       ...onPaper(course, parts, headsOnPaper()),
     })),
-    ...onlyIf(
-      named.some(({ ref }) => nodeAt(course, ref)?.position),
-      'boards',
-      'boards/list.html',
-      () => ({
-        ...inCourse,
-        embeds: makeSnippets(course, embeds(), site),
-        embedScript: scriptSnippet(site),
-      }),
+    ...boardLists(course, site).map(({ path, data }) =>
+      page('boards', path, () => ({ ...inCourse, ...data(embeds()) })),
     ),
     page('missing', '404.html', () => inCourse),
   ];
@@ -166,7 +159,10 @@ export function renderSite(course: Course, place: SitePlace, given?: Parts): Ren
     { beginning: feedPath, make: () => (frame.feed && site ? [makeFeed(base, site)] : []) },
     {
       beginning: 'boards/',
-      make: () => makeEmbedPages(course, embeds(), { assets: place.assets, site }),
+      make: () => [
+        ...makeEmbedPages(course, embeds(), { assets: place.assets, site }),
+        ...(site === undefined ? [] : oEmbedFiles(course, embeds(), site)),
+      ],
     },
     { beginning: frame.readerWords, make: () => [readerWordsScript(stringsFor(frame.language))] },
     { beginning: 'page-heads.', make: () => [headsOnPaper()] },

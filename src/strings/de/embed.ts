@@ -5,6 +5,8 @@ export const embed: Pick<Strings, 'embed'> = {
     open: 'Im Kurs öffnen',
     page: 'Bretter für andere Seiten',
     lead: 'Kopieren Sie den Text eines Kastens in den Quelltext Ihrer Seite.',
+    choose: 'Wählen Sie das Kapitel, in dem die Stellung steht.',
+    boards: { one: '{n} Brett', other: '{n} Bretter' },
     noSite:
       'Setzen Sie statt ADDRESS die Adresse des veröffentlichten Kurses ein, oder tragen Sie „site“ in course.yaml ein und erzeugen Sie die Seiten neu.',
     frame: 'Ein Rahmen mit einem Brett zum Durchspielen',

@@ -5,6 +5,8 @@ export const embed: Pick<Strings, 'embed'> = {
     open: 'Abrir en el curso',
     page: 'Tableros para otros sitios',
     lead: 'Copie el texto de un recuadro en el código de su página.',
+    choose: 'Elija el capítulo en el que está la posición.',
+    boards: { one: '{n} tablero', other: '{n} tableros' },
     noSite:
       'Ponga la dirección del curso publicado en lugar de ADDRESS, o indique «site» en course.yaml y genere el sitio de nuevo.',
     frame: 'Un marco con un tablero para recorrer las jugadas',

@@ -1,5 +1,5 @@
-import { describePosition, inUci, sideToMove } from '../../chess/index.ts';
-import type { BoardPicture } from '../../draw/index.ts';
+import { describePosition, inUci, sideToMove } from '../../../chess/index.ts';
+import type { BoardPicture } from '../../../draw/index.ts';
 import {
   type Block,
   blockAt,
@@ -8,9 +8,9 @@ import {
   type MoveNode,
   mainLine,
   type NodeRef,
-} from '../../model/index.ts';
-import { type Addresses, askOf, nodeAt, positionInWords, sanText } from '../../render/index.ts';
-import type { Strings } from '../../strings/index.ts';
+} from '../../../model/index.ts';
+import { type Addresses, askOf, nodeAt, positionInWords, sanText } from '../../../render/index.ts';
+import type { Strings } from '../../../strings/index.ts';
 
 /** A named position with the line it stands in, to be shown on other sites. */
 export interface Embed {
