@@ -215,7 +215,11 @@ const otherDoors: readonly { readonly from: RegExp; readonly to: RegExp; readonl
       to: /^(?:chess\/types|draw\/paint)\.ts$/,
       why: 'every command waits for the choices of this one; the rooms load what draws images',
     },
-    { from: /^(?:cli|site)\//, to: /^lookup\/games\/index\.ts$/, why: 'a door of its own' },
+    {
+      from: /^(?:cli|site)\//,
+      to: /^lookup\/(?:games|search)\/index\.ts$/,
+      why: 'a door of its own',
+    },
     {
       from: /^(?:cli|site)\//,
       to: /^(?:draw\/(?:icon|pngs|xml)|site\/render\/course-table)\.ts$/,

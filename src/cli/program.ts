@@ -16,6 +16,7 @@ import type { LetterOptions } from './letter.ts';
 import { packageVersion } from './package-version.ts';
 import { resultPlaces } from './result-places.ts';
 import { today } from './told-date.ts';
+import { type WhereOptions, whereFormats } from './where-options.ts';
 
 export const program = new Command('linewright')
   .description('Proves an opening course and publishes it as a site.')
@@ -269,6 +270,20 @@ program
   .action(async (folder: string, options: GapsOptions) => {
     const { gaps } = await import('./gaps.ts');
     process.exitCode = await gaps(folder, options);
+  });
+
+program
+  .command('where')
+  .description(
+    'tell where a position stands in a course, what is advised there, and how it is reached',
+  )
+  .argument('<position>', 'a FEN, or moves such as "1. d4 d5 2. c4", in quotation marks')
+  .argument('[dir]', 'the course folder', '.')
+  .addOption(new Option('--format <format>', 'of the answer').choices(whereFormats).default('text'))
+  .option('--site <url>', 'address that the site has (default: the setting `site`)', parseSite)
+  .action(async (position: string, folder: string, options: WhereOptions) => {
+    const { where } = await import('./where.ts');
+    process.exitCode = await where(position, folder, options);
   });
 
 program

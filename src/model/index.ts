@@ -38,6 +38,7 @@ export { playedTrees } from './queries/played-trees.ts';
 export { positionsBefore } from './queries/positions-before.ts';
 export { type Practised, practisedIn } from './queries/practised.ts';
 export { problemsIn } from './queries/problems-in.ts';
+export { type ShownAt, shownAt } from './queries/shown-at.ts';
 export { movesSpokenOf, speaksOf } from './queries/spoken-of.ts';
 export { type StandsAt, standsAt } from './queries/stands-at.ts';
 export { taughtInCourse, taughtNodes } from './queries/taught-nodes.ts';
@@ -49,6 +50,7 @@ export {
   walkTexts,
 } from './queries/walk-chapter.ts';
 export { wayTo } from './queries/way-to.ts';
+export { type WayStep, waysInto } from './queries/ways-into.ts';
 export { slug } from './slug.ts';
 export type * from './types.ts';
 export { arrowMeanings, statementNames } from './types.ts';

@@ -37,10 +37,14 @@ export function withDrafts(
     ]);
   }
   const published = finished === files ? whole : update(finished, byFile(whole.chapters));
-  const unused = new Set(onlyIn(published, whole).filter(({ rule }) => rule === 'allow-unused'));
+  const missing = new Set(onlyIn(published, whole));
   const now = withFindings(
     published,
-    published.current.diagnostics.filter((finding) => !unused.has(finding)),
+    published.current.diagnostics.flatMap((finding) => {
+      if (!missing.has(finding)) return [finding];
+      if (finding.rule === 'allow-unused') return [];
+      return [finished.chapters.length === 0 ? finding : withoutDrafts(finding)];
+    }),
   );
   const left = new Set(finished.chapters.map(({ path }) => path));
   return {
@@ -84,7 +88,7 @@ function siteOf({ rule, place: { file, start, end } }: Diagnostic): string {
   return JSON.stringify([rule, file, start.offset, end.offset]);
 }
 
-/** A finding as it is put to an author who sees the drafts. Its repair may be wrong with them. */
+/** A finding that the drafts would mend, as it is put to their author. Its repair may be wrong with them. */
 function withoutDrafts({ fixes: _, message, hint, ...finding }: Diagnostic): Diagnostic {
   const why = 'Chapters with `draft: true` are not published.';
   return {

@@ -1,4 +1,5 @@
 import type { CourseTable } from '../../contract/course-table.ts';
+import { spreadPlacement } from './spread-placement.ts';
 
 export interface FoundPlacement {
   /** Indices of the positions that have these pieces and no others. */
@@ -14,7 +15,7 @@ const boards = new WeakMap<CourseTable, readonly string[]>();
 export function findPlacement(table: CourseTable, placement: string): FoundPlacement {
   const exact: number[] = [];
   const holding: number[] = [];
-  const wanted = spread(placement);
+  const wanted = spreadPlacement(placement);
   const pieces = [...wanted].flatMap((letter, at) => (letter === '.' ? [] : [at]));
   if (pieces.length === 0) return { exact, holding };
   for (const [index, board] of boardsOf(table).entries()) {
@@ -27,12 +28,8 @@ export function findPlacement(table: CourseTable, placement: string): FoundPlace
 function boardsOf(table: CourseTable): readonly string[] {
   let all = boards.get(table);
   if (all === undefined) {
-    all = table.positions.map(({ key }) => spread(key.slice(0, key.indexOf(' '))));
+    all = table.positions.map(({ key }) => spreadPlacement(key.slice(0, key.indexOf(' '))));
     boards.set(table, all);
   }
   return all;
-}
-
-function spread(placement: string): string {
-  return placement.replaceAll('/', '').replace(/\d/g, (empty) => '.'.repeat(Number(empty)));
 }

@@ -5,6 +5,8 @@ import { positionOf } from '../find.ts';
 export type Difference = 'turn' | 'castling' | 'en-passant';
 
 export interface FoundPosition {
+  /** What was looked for. */
+  readonly key: string;
   /** Index of the position itself. */
   readonly exact?: number;
   /** Those with the same pieces on the same squares that are another position all the same. */
@@ -26,5 +28,5 @@ export function findPosition(table: CourseTable, key: string): FoundPosition {
     );
     return [{ position, differs }];
   });
-  return { ...(exact !== undefined && { exact }), alike };
+  return { key, ...(exact !== undefined && { exact }), alike };
 }

@@ -143,6 +143,7 @@ describe('a FEN', () => {
     );
     expect(found).toEqual({
       kind: 'position',
+      key: 'rnbqkbnr/ppp1pppp/8/3p4/2PP4/8/PP2PPPP/RNBQKBNR w KQ -',
       alike: [{ position: 3, differs: ['turn', 'castling'] }],
     });
   });

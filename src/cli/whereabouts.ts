@@ -1,0 +1,131 @@
+import { numberSign } from '../chess/index.ts';
+import type { CourseTable, TableMoveKind } from '../contract/index.ts';
+import { placeHref, positionOf } from '../lookup/index.ts';
+import {
+  type Course,
+  type NodeRef,
+  nodeAt,
+  type ShownAt,
+  shownAt,
+  type WayStep,
+  waysInto,
+} from '../model/index.ts';
+
+/** What a course has of one position. */
+export interface Whereabouts {
+  /** The first four fields of the FEN. */
+  readonly position: string;
+  readonly places: readonly WherePlace[];
+  /** What the course plays here, advice first. */
+  readonly moves: readonly {
+    readonly san: string;
+    readonly name: string;
+    readonly kind: TableMoveKind;
+  }[];
+  /** Why a line ends here, where the course says so. */
+  readonly ends?: string;
+  /** The ways that lead here, by their moves: `1.d4 d5 2.c4`. */
+  readonly ways: readonly string[];
+  /** Whether there are more. */
+  readonly moreWays: boolean;
+}
+
+/** A place of the course that shows a position. */
+export interface WherePlace {
+  /** Of the chapter, or of the game that it shows. */
+  readonly file: string;
+  /** Counted from 1. */
+  readonly line: number;
+  readonly column: number;
+  readonly chapter: string;
+  readonly draft?: true;
+  /** The kind of its block. */
+  readonly block: ShownAt['block']['kind'];
+  /** `7...Be7`; absent at the start of a block. */
+  readonly after?: string;
+  /** The author's names for it. */
+  readonly names: readonly string[];
+  /** The address of its page, with the position where it has an address of its own. */
+  readonly address: string;
+}
+
+/** So many ways are shown. */
+const mostWays = 8;
+
+/** @param site address that the course is published at; without it addresses begin at the site's own root. */
+export function whereaboutsOf(
+  { course, table, site }: { course: Course; table: CourseTable; site: string | undefined },
+  key: string,
+): Whereabouts {
+  const index = positionOf(table, key);
+  const entry = index === undefined ? undefined : table.positions[index];
+  const { ways, more } = waysInto(course, key, mostWays);
+  const ends = entry?.moves.length === 0 ? endOf(course, key) : undefined;
+  const root = site === undefined ? '' : `${site}/`;
+  const pageOf = new Map(course.chapters.map(({ file }, at) => [file, table.chapters[at]?.page]));
+  const addressOf = (place: ShownAt) => {
+    const page = pageOf.get(place.chapter.file) ?? 'index.html';
+    const at = entry?.at.find(([chapter]) => table.chapters[chapter]?.page === page);
+    const isLine = place.own && place.block.kind === 'moves';
+    return root + (isLine && at && index !== undefined ? placeHref(table, index, at) : page);
+  };
+  return {
+    position: key,
+    places: shownAt(course, key).map((place) => placeOf(place, addressOf(place))),
+    moves: (entry?.moves ?? []).map(({ san, kind }) => ({
+      san,
+      kind,
+      name: nameIn(course, key, san),
+    })),
+    ...(ends !== undefined && { ends }),
+    ways: ways.map((way) => wayText(course, way)),
+    moreWays: more,
+  };
+}
+
+function placeOf(
+  { chapter, block, place: { file, start }, node, own }: ShownAt,
+  address: string,
+): WherePlace {
+  return {
+    file,
+    line: start.line,
+    column: start.column,
+    chapter: chapter.title,
+    ...(chapter.draft && { draft: true }),
+    block: block.kind,
+    ...(node?.move && { after: numberSign(node.move) + node.move.san }),
+    names: own ? (node?.labels ?? []) : [],
+    address,
+  };
+}
+
+/** Why a line ends in a position. */
+function endOf(course: Course, key: string): string | undefined {
+  for (const ref of course.graph[key]?.at ?? []) {
+    const end = nodeAt(course, ref)?.statements.find(({ name }) => name === 'end');
+    if (end !== undefined) return end.argument;
+  }
+  return undefined;
+}
+
+/** A move that the course has in a position, with its number: `8.dxc5`. */
+function nameIn(course: Course, key: string, san: string): string {
+  const [ref] = course.graph[key]?.moves.find((move) => move.san === san)?.at ?? [];
+  return (ref && moveAt(course, ref)) ?? san;
+}
+
+function moveAt(course: Course, ref: NodeRef): string | undefined {
+  const move = nodeAt(course, ref)?.move;
+  return move && numberSign(move) + move.san;
+}
+
+function wayText(course: Course, way: readonly WayStep[]): string {
+  return way
+    .map(({ move: { at, san } }, step) => {
+      const [ref] = at;
+      const move = ref && nodeAt(course, ref)?.move;
+      return move && (step === 0 || move.color === 'white') ? numberSign(move) + san : san;
+    })
+    .join(' ');
+}
