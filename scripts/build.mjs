@@ -26,6 +26,8 @@ await build({
   entryPoints: [
     { in: join(root, 'src/browser/desk/main.ts'), out: 'desk' },
     { in: join(root, 'src/site/styles/desk.css'), out: 'desk' },
+    { in: join(root, 'src/browser/desk/write/main.ts'), out: 'write' },
+    { in: join(root, 'src/site/styles/write.css'), out: 'write' },
   ],
   outdir: join(root, 'dist/live'),
   bundle: true,

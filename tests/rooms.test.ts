@@ -105,6 +105,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   changes: ['check', 'chess', 'contract', 'model', 'movetext', 'render', 'strings'],
   // Puts the stages together.
   cli: [
+    'addresses',
     'changes',
     'workspace',
     'check',

@@ -7,6 +7,7 @@ import { cacheFolder } from './cache-folder.ts';
 import { stderr, stdout } from './console.ts';
 import { type CourseSource, courseIn } from './course-source.ts';
 import { openInEditor } from './dev/open-in-editor.ts';
+import { type CourseOnPages, writeRoutes } from './dev/write/index.ts';
 import { devServer } from './dev-server.ts';
 import { courseDownloads } from './downloads.ts';
 import { keepMade } from './keep-made.ts';
@@ -34,14 +35,20 @@ export async function dev(
   const work = await makeTemporaryFolder();
   let shown: SitePreview | undefined;
   let version = 0;
+  /** What authors write into: as `loaded`, once the pages are made of it. */
+  let written: CourseOnPages | undefined;
   const server = devServer({
     work: work.path,
     shown: () => shown,
-    parts: [{ name: 'desk', routes: opens?.routes ?? {} }],
+    parts: [
+      { name: 'desk', routes: opens?.routes ?? {} },
+      { name: 'write', routes: writeRoutes({ folder, shown: () => written }) },
+    ],
     hasEditor: opens !== undefined,
   });
   const tell = (findings: readonly DeskFinding[], trouble?: string): void => {
     version++;
+    written = trouble === undefined && loaded ? { loaded, version } : undefined;
     server.tell({ version, findings, trouble });
   };
 

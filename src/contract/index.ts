@@ -14,6 +14,7 @@ export type * from './course-exercises.ts';
 export type * from './course-notes.ts';
 export * from './course-table.ts';
 export * from './desk.ts';
+export type * from './desk-write.ts';
 export * from './exercise-results.ts';
 export * from './forecast.ts';
 export * from './free-play.ts';

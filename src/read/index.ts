@@ -2,7 +2,7 @@ export { fileAddress, fileOfAddress } from './file-address.ts';
 export { engineFile, type FindOptions, findFiles, NoCourseError } from './find-files.ts';
 export { leaveOutDrafts } from './leave-out-drafts.ts';
 export { idLine } from './missing-id.ts';
-export { arrowProblem, isLabel, parseArrow, parseList, squareProblem } from './names.ts';
+export { arrowProblem, isLabel, labelHint, parseArrow, parseList, squareProblem } from './names.ts';
 export type * from './nodes.ts';
 export { directiveNames } from './nodes.ts';
 export { blockNames } from './read-block.ts';

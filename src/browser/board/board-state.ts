@@ -1,4 +1,4 @@
-import type { Color, Piece, PieceKind, Square } from '../../chess/types.ts';
+import type { Color, Piece, PieceKind, PlayedMove, Square } from '../../chess/types.ts';
 import type { BoardPicture } from '../../draw/picture.ts';
 import type { Glide } from './draw-on.ts';
 
@@ -54,6 +54,14 @@ export interface BoardEdit {
   readonly placement: string;
 }
 
+/** What a board that is free to play on shows: a place of the text, and moves played from there. */
+export interface BoardLine {
+  readonly at: HTMLElement;
+  readonly moves: readonly PlayedMove[];
+  /** How many of them are on the board. */
+  readonly shown: number;
+}
+
 /** The events of a board by name, with their details. */
 export interface BoardEvents {
   /** A step or a choice was asked for. */
@@ -67,6 +75,8 @@ export interface BoardEvents {
   'course-board-edit': BoardEdit;
   /** The reader asks for moves, notes and marks of his own. */
   'course-board-own': undefined;
+  /** Something else is on a board that is free to play on. */
+  'course-board-line': BoardLine;
   /** The board was folded away, or came back. */
   'course-board-fold': undefined;
 }

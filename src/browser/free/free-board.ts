@@ -1,7 +1,7 @@
 import type { PlayedMove, Position, Square } from '../../chess/types.ts';
 import type { FreePlay } from '../../contract/free-play.ts';
 import { fill } from '../../contract/sentence.ts';
-import { onBoard } from '../board/board-state.ts';
+import { type BoardLine, onBoard } from '../board/board-state.ts';
 import { type MoveEntry, makeMoveEntry } from '../board/move-entry.ts';
 import { type Content, listOf, make, makeButton } from '../element.ts';
 import type { Spot } from '../spots.ts';
@@ -219,6 +219,12 @@ export class FreeBoard {
     } else this.#line.offer(player.base === shown() ? player.line : undefined);
     if (player.position?.key !== this.#spokenOf) this.#say('');
     this.#showKept();
+    const { line, base, isOwn } = player;
+    const detail: BoardLine =
+      isOwn && line && base
+        ? { at: base.element, moves: line.moves, shown: line.at }
+        : { at: shown().element, moves: [], shown: 0 };
+    this.#text.board.dispatchEvent(new CustomEvent('course-board-line', { detail }));
   }
 
   #showKept(): void {

@@ -1,0 +1,302 @@
+import { numberSign, sanIn } from '../../../chess/letters.ts';
+import type { PlayedMove } from '../../../chess/types.ts';
+import type { ChangeToWrite, LookAnswer } from '../../../contract/desk-write.ts';
+import { fill } from '../../../contract/sentence.ts';
+import type { ChapterWords } from '../../../contract/words.ts';
+import { element, make, makeButton } from '../../element.ts';
+import {
+  isNothing,
+  movesToWrite,
+  nothingSaid,
+  type Said,
+  toggled,
+  type Way,
+  waysFor,
+  withGlyph,
+  wordsToWrite,
+} from './draft.ts';
+import { makeSigns } from './signs.ts';
+import { words } from './words.ts';
+
+/** Where the slip stands in the chapter, and what is played from there. */
+export interface SlipPlace {
+  /** The place that is written to: the id of its element. */
+  readonly at: string;
+  /** The place in words, as under the board. */
+  readonly after: string;
+  readonly look: LookAnswer;
+  readonly moves: readonly PlayedMove[];
+  /** How many of them are on the board: what is said is said there. */
+  readonly shown: number;
+}
+
+export interface SlipEvents {
+  readonly onWrite: (change: ChangeToWrite) => void;
+  readonly onSay: (message: string) => void;
+  /** Shows a move of the line. */
+  readonly onGo: (at: number) => void;
+}
+
+/** So many claims are offered at first. */
+const firstClaims = 8;
+
+/**
+ * The slip of paper under the board on which an author writes: what is new in sentences, what it is to the line, and
+ * what is said of the position on the board.
+ */
+export class Slip {
+  readonly element = make('div', 'slip-body');
+  /** What is said, by what it is said of. */
+  readonly said = new Map<string, Said>();
+  way: Way | undefined;
+  #place: SlipPlace | undefined;
+  #allClaims = false;
+  readonly #page: ChapterWords;
+  readonly #events: SlipEvents;
+  readonly #extra: readonly HTMLElement[];
+
+  constructor(page: ChapterWords, extra: readonly HTMLElement[], events: SlipEvents) {
+    this.#page = page;
+    this.#events = events;
+    this.#extra = extra;
+  }
+
+  get place(): SlipPlace | undefined {
+    return this.#place;
+  }
+
+  /** The board shows something else. */
+  show(place: SlipPlace | undefined): void {
+    if (place?.at !== this.#place?.at) this.way = undefined;
+    if (this.#key(place) !== this.#key(this.#place)) this.#allClaims = false;
+    this.#place = place;
+    this.#draw();
+  }
+
+  /** Changes what is said of the position on the board. */
+  change(how: (said: Said) => Said): void {
+    const key = this.#key(this.#place);
+    this.said.set(key, how(this.#saidHere));
+    this.#draw();
+  }
+
+  write(): void {
+    const place = this.#place;
+    if (place === undefined) return;
+    const { moves } = place;
+    if (moves.length > 0) {
+      const saidOf = (index: number) => this.said.get(keyOf(place, index + 1)) ?? nothingSaid;
+      this.#events.onWrite({ kind: 'line', moves: movesToWrite(moves, saidOf, this.#way()) });
+    } else if (isNothing(this.#saidHere)) this.#events.onSay(words.nothing);
+    else this.#events.onWrite({ kind: 'words', ...wordsToWrite(this.#saidHere) });
+  }
+
+  /** What is written is no draft any more. */
+  forget(): void {
+    const place = this.#place;
+    if (place === undefined) return;
+    for (let index = 0; index <= place.moves.length; index++) this.said.delete(keyOf(place, index));
+  }
+
+  get #saidHere(): Said {
+    return this.said.get(this.#key(this.#place)) ?? nothingSaid;
+  }
+
+  #key(place: SlipPlace | undefined): string {
+    return place === undefined ? '' : keyOf(place, place.shown);
+  }
+
+  #way(): Way | undefined {
+    const [first] = this.#place?.moves ?? [];
+    if (first === undefined || this.#place === undefined) return undefined;
+    const ways = waysFor(this.#place.look, first.color);
+    return this.way !== undefined && ways.includes(this.way) ? this.way : ways[0];
+  }
+
+  #draw(): void {
+    const place = this.#place;
+    const focused = focusIn(this.element);
+    if (place === undefined) this.element.replaceChildren();
+    else {
+      const isNew = place.moves.length > 0;
+      this.element.replaceChildren(
+        this.#heading(place),
+        ...(isNew ? [this.#waysOf(place)] : []),
+        this.#comment(place),
+        ...(isNew || place.look.line > 0 ? this.#signs(place) : []),
+        this.#claims(place),
+        ...this.#extra,
+        this.#naming(),
+        make(
+          'p',
+          'slip-ways',
+          makeButton(isNew ? words.write : words.add, () => this.write(), 'slip-write'),
+        ),
+      );
+    }
+    focused();
+  }
+
+  #heading(place: SlipPlace): HTMLElement {
+    const { look, moves, after } = place;
+    const { file, line, next } = look;
+    const names = next.map((san) => sanIn(this.#page.letters, san)).join(', ');
+    const has = next.length === 0 ? words.goesOn : fill(words.has, { moves: names });
+    const where = make(
+      'p',
+      'slip-where',
+      `${fill(words.where, { file, line: String(line) })} ${has}`,
+    );
+    if (moves.length === 0) {
+      return make('div', '', make('p', 'slip-title', fill(words.here, { after })), where);
+    }
+    const title = make('p', 'slip-title');
+    const [before = '', behind = ''] = words.fresh.split('{moves}');
+    title.append(before);
+    for (const [index, move] of moves.entries()) {
+      const bare = index > 0 && move.color === 'black';
+      const name = (bare ? '' : numberSign(move)) + sanIn(this.#page.letters, move.san);
+      const button = makeButton(name, () => this.#events.onGo(index + 1), 'slip-move');
+      if (index + 1 === place.shown) button.setAttribute('aria-current', 'true');
+      button.classList.toggle(
+        'slip-said',
+        !isNothing(this.said.get(keyOf(place, index + 1)) ?? nothingSaid),
+      );
+      button.dataset.keep = `move-${index}`;
+      title.append(button, ' ');
+    }
+    title.append(behind);
+    return make('div', '', title, where);
+  }
+
+  #waysOf({ look, moves }: SlipPlace): HTMLElement {
+    const [first] = moves;
+    const set = element('fieldset', { class: 'slip-as' });
+    if (first === undefined) return set;
+    set.append(make('legend', '', fill(words.as, { move: this.#name(first) })));
+    for (const way of waysFor(look, first.color)) {
+      const input = element('input', { type: 'radio', name: 'slip-way', value: way });
+      input.checked = way === this.#way();
+      input.dataset.keep = `way-${way}`;
+      input.addEventListener('change', () => {
+        this.way = way;
+        this.#draw();
+      });
+      set.append(make('label', '', input, ` ${words.ways[way]}`));
+    }
+    return set;
+  }
+
+  #comment(place: SlipPlace): HTMLElement {
+    const area = element('textarea', { id: 'slip-comment', rows: '2', maxlength: '20000' });
+    area.value = this.#saidHere.comment;
+    area.dataset.keep = 'comment';
+    area.addEventListener('input', () => {
+      this.said.set(this.#key(place), { ...this.#saidHere, comment: area.value });
+    });
+    area.addEventListener('keydown', (event) => {
+      if (event.key === 'Enter' && (event.ctrlKey || event.metaKey)) this.write();
+    });
+    return make(
+      'div',
+      'slip-comment',
+      element('label', { for: area.id }, this.#sayOf(place)),
+      area,
+    );
+  }
+
+  #signs({ look, moves }: SlipPlace): HTMLElement[] {
+    const move = this.#moveHere();
+    if (moves.length > 0 && move !== undefined) {
+      const choose = (nag: number) =>
+        this.change((said) => ({ ...said, glyphs: withGlyph(said.glyphs, nag) }));
+      return [
+        makeSigns(fill(words.signs, { move: this.#name(move) }), this.#saidHere.glyphs, choose),
+      ];
+    }
+    if (moves.length > 0) return [];
+    const write = (nag: number) => this.#events.onWrite({ kind: 'glyph', nag });
+    return [makeSigns(fill(words.signs, { move: this.#place?.after ?? '' }), look.glyphs, write)];
+  }
+
+  #claims({ look }: SlipPlace): HTMLElement {
+    const root = make('div', 'slip-claims');
+    if (look.claims.length === 0) return root;
+    const chosen = this.#saidHere.claims;
+    const list = this.#allClaims ? look.claims : look.claims.slice(0, firstClaims);
+    root.append(make('p', '', words.claims));
+    for (const claim of new Set([...list, ...chosen])) {
+      const button = makeButton(claim, () =>
+        this.change((said) => ({ ...said, claims: toggled(said.claims, claim) })),
+      );
+      button.setAttribute('aria-pressed', String(chosen.includes(claim)));
+      button.dataset.keep = `claim-${claim}`;
+      root.append(button);
+    }
+    if (!this.#allClaims && look.claims.length > firstClaims) {
+      const all = makeButton(`${words.moreClaims} (${look.claims.length})`, () => {
+        this.#allClaims = true;
+        this.#draw();
+      });
+      all.className = 'slip-more';
+      root.append(all);
+    }
+    return root;
+  }
+
+  #naming(): HTMLElement {
+    const field = (key: 'name' | 'title', label: string) => {
+      const input = element('input', { id: `slip-${key}`, type: 'text', autocomplete: 'off' });
+      input.value = this.#saidHere[key];
+      input.dataset.keep = key;
+      input.addEventListener('input', () => {
+        this.said.set(this.#key(this.#place), { ...this.#saidHere, [key]: input.value });
+      });
+      return make('p', 'slip-field', element('label', { for: input.id }, label), input);
+    };
+    const names = this.#place?.moves.length === 0 ? (this.#place.look.names ?? []) : [];
+    const summary = names.length === 0 ? words.name : `${words.name} (${names.join(', ')})`;
+    const details = make(
+      'details',
+      'slip-naming',
+      make('summary', '', summary),
+      field('name', words.name),
+      field('title', words.title),
+      make('p', 'slip-help', words.nameHelp),
+    );
+    details.open = this.#saidHere.name !== '';
+    return details;
+  }
+
+  #moveHere(): PlayedMove | undefined {
+    return this.#place?.moves[this.#place.shown - 1];
+  }
+
+  #sayOf({ moves, after }: SlipPlace): string {
+    const move = this.#moveHere();
+    if (move !== undefined) return fill(words.say, { move: this.#name(move) });
+    return moves.length > 0 ? words.sayHere : `${words.sayHere}, ${after}`;
+  }
+
+  #name(move: PlayedMove): string {
+    return numberSign(move) + sanIn(this.#page.letters, move.san);
+  }
+}
+
+/** What is said of is a position of a line: the same move at another place is another. */
+function keyOf({ at, moves }: SlipPlace, shown: number): string {
+  return [at, ...moves.slice(0, shown).map(({ san }) => san)].join(' ');
+}
+
+/** Remembers which part of a drawn element has the focus. @returns gives it back after it is drawn anew. */
+function focusIn(root: HTMLElement): () => void {
+  const active = document.activeElement;
+  const name =
+    active instanceof HTMLElement && root.contains(active) ? active.dataset.keep : undefined;
+  return () => {
+    if (name === undefined) return;
+    root
+      .querySelector<HTMLElement>(`[data-keep="${CSS.escape(name)}"]`)
+      ?.focus({ preventScroll: true });
+  };
+}

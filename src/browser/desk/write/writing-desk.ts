@@ -1,0 +1,199 @@
+import { dataOf } from '../../../contract/attributes.ts';
+import type { ChangeToWrite, LookAnswer, WriteAnswer } from '../../../contract/desk-write.ts';
+import { positionAddress } from '../../../contract/position-address.ts';
+import { fill } from '../../../contract/sentence.ts';
+import { type BoardLine, onBoard } from '../../board/board-state.ts';
+import { wordsOf } from '../../board/board-words.ts';
+import type { CourseBoard } from '../../board/course-board.ts';
+import { make, makeButton } from '../../element.ts';
+import { keepLineFor } from '../../free/line-to-show.ts';
+import { askServer, Refused } from '../ask-server.ts';
+import { type Said, toggled } from './draft.ts';
+import { type DrawMode, makeDrawMode } from './draw-mode.ts';
+import { keep, takeKept } from './kept-draft.ts';
+import { Slip } from './slip.ts';
+import { words } from './words.ts';
+
+/** The page that is written on. */
+export interface WrittenPage {
+  readonly version: number;
+  /** The chapter's id. */
+  readonly chapter: string;
+}
+
+/** What stands below a chapter's board in `dev`: the slip, what became of it, and what can be taken back. */
+export class WritingDesk {
+  readonly #page: WrittenPage;
+  readonly #board: CourseBoard;
+  readonly #slip: Slip;
+  readonly #draw: DrawMode;
+  readonly #status = make('p', 'slip-status');
+  readonly #history = make('p', 'slip-ways');
+  readonly #open: HTMLButtonElement;
+  #line: BoardLine | undefined;
+  /** Counts the questions to the server: only the answer to the last one is shown. */
+  #asked = 0;
+  /** What the page tells when it is loaded anew. */
+  #message: string | undefined;
+  /** The line on the board stands in the chapter by now. */
+  #isWritten = false;
+
+  constructor(page: WrittenPage, board: CourseBoard) {
+    this.#page = page;
+    this.#board = board;
+    this.#draw = makeDrawMode(board, {
+      onDraw: (draw, item) => {
+        if (this.#slip.place?.moves.length === 0) void this.#write({ kind: 'draw', draw, item });
+        else
+          this.#slip.change((said) => ({
+            ...said,
+            drawn: toggled(said.drawn, { kind: draw, item }),
+          }));
+      },
+      onSay: (message) => this.#say(message),
+    });
+    this.#slip = new Slip(wordsOf(board, 'chapter'), [this.#draw.element], {
+      onWrite: (change) => void this.#write(change),
+      onSay: (message) => this.#say(message),
+      onGo: (at) => board.querySelectorAll<HTMLElement>('.own-move')[at - 1]?.click(),
+    });
+    this.#open = makeButton(words.open, () => this.#setOpen(!this.#isOpen), 'slip-open');
+    this.#status.setAttribute('role', 'status');
+    const root = make(
+      'section',
+      'slip',
+      this.#open,
+      this.#slip.element,
+      this.#status,
+      this.#history,
+    );
+    root.setAttribute('aria-label', words.section);
+    board.after(root);
+    this.#takeUp();
+    onBoard(board, 'course-board-line', (line) => this.#follow(line));
+    addEventListener('pagehide', () => this.#leave());
+  }
+
+  get #isOpen(): boolean {
+    return this.#slip.element.hidden !== true;
+  }
+
+  /** What was said before the page was loaded anew. */
+  #takeUp(): void {
+    const { said, message, isOpen = false } = takeKept<Said>();
+    for (const [key, each] of said) this.#slip.said.set(key, each);
+    this.#message = message;
+    this.#say(message ?? '');
+    this.#setOpen(isOpen);
+  }
+
+  #leave(): void {
+    const moves = this.#line?.moves.map(({ san }) => san) ?? [];
+    if (!this.#isWritten && moves.length > 0) keepLineFor(location.href, moves);
+    keep<Said>({ said: [...this.#slip.said], message: this.#message, isOpen: this.#isOpen });
+  }
+
+  #follow(line: BoardLine): void {
+    if (isSame(line, this.#line)) return;
+    this.#line = line;
+    const isNew = line.moves.length > 0;
+    if (isNew) this.#message = undefined;
+    if (isNew && !this.#isOpen) this.#setOpen(true);
+    else if (this.#isOpen) void this.#look(line);
+  }
+
+  #setOpen(isOpen: boolean): void {
+    this.#slip.element.hidden = !isOpen;
+    this.#open.textContent = isOpen ? words.close : words.open;
+    this.#open.setAttribute('aria-expanded', String(isOpen));
+    if (!isOpen) this.#draw.end();
+    else if (this.#line !== undefined) void this.#look(this.#line);
+  }
+
+  #say(message: string): void {
+    this.#status.textContent = message;
+  }
+
+  async #look(line: BoardLine): Promise<void> {
+    const asked = ++this.#asked;
+    const at = placeOf(line.at);
+    const played = line.moves.slice(0, line.shown).map(({ san }) => san);
+    try {
+      const asks = { ...this.#page, at, moves: played };
+      const look = (await askServer('look', asks)) as LookAnswer;
+      if (asked !== this.#asked) return;
+      const { moves, shown } = line;
+      this.#slip.show({ at, after: captionOf(this.#board), look, moves, shown });
+      this.#showHistory(look.history);
+    } catch (error) {
+      if (asked !== this.#asked) return;
+      this.#slip.show(undefined);
+      this.#say(reasonOf(error));
+    }
+  }
+
+  #showHistory({ undo, redo }: LookAnswer['history']): void {
+    const button = (route: 'undo' | 'redo', name: string, sentence: string) =>
+      makeButton(name, () => void this.#act(route, {}, sentence));
+    this.#history.replaceChildren(
+      ...(undo === undefined
+        ? []
+        : [button('undo', fill(words.undo, { what: undo }), words.undone)]),
+      ...(redo === undefined
+        ? []
+        : [button('redo', fill(words.redo, { what: redo }), words.redone)]),
+    );
+  }
+
+  async #write(change: ChangeToWrite): Promise<void> {
+    const { place } = this.#slip;
+    if (place === undefined) return;
+    const { at, moves, look } = place;
+    const asked = { ...this.#page, at, text: look.text, change };
+    await this.#act('write', asked, words.written, () => {
+      if (change.kind === 'line' || change.kind === 'words') this.#slip.forget();
+      const last = moves.at(-1);
+      if (last === undefined || change.kind !== 'line') return;
+      // The page comes back with the new moves, and the board on the last of them.
+      const id = positionAddress(last.after.key);
+      history.replaceState({ shown: id }, '', `#${id}`);
+      this.#isWritten = true;
+    });
+  }
+
+  /** @param sentence says what was done, with its file and line. */
+  async #act(route: string, asked: unknown, sentence: string, onDone = () => {}): Promise<void> {
+    try {
+      const { file, line, history: now } = (await askServer(route, asked)) as WriteAnswer;
+      onDone();
+      this.#message = fill(sentence, { file, line: String(line) });
+      this.#say(this.#message);
+      this.#showHistory(now);
+    } catch (error) {
+      this.#say(reasonOf(error));
+    }
+  }
+}
+
+function isSame(one: BoardLine, other: BoardLine | undefined): boolean {
+  return (
+    one.at === other?.at &&
+    one.shown === other.shown &&
+    one.moves.length === other.moves.length &&
+    one.moves.every(({ after }, index) => after.key === other.moves[index]?.after.key)
+  );
+}
+
+/** A diagram is no place in the moves; the move that leads to its position is. */
+function placeOf(at: HTMLElement): string {
+  return dataOf('diagram', at).at || at.id;
+}
+
+function captionOf(board: CourseBoard): string {
+  return board.querySelector('.board-caption')?.textContent ?? '';
+}
+
+function reasonOf(error: unknown): string {
+  if (error instanceof Refused) return error.message;
+  throw error;
+}
