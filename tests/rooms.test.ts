@@ -103,6 +103,8 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   // A course made of a PGN file, and what changed between two editions of one.
   import: ['chess', 'diagnostics', 'model', 'movetext'],
   changes: ['check', 'chess', 'contract', 'model', 'movetext', 'render', 'strings'],
+  // Serves an editor: asks what the stages before it know of a course.
+  lsp: ['check', 'chess', 'diagnostics', 'facts', 'model', 'movetext', 'read', 'workspace'],
   // Puts the stages together.
   cli: [
     'addresses',
@@ -120,6 +122,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
     'gaps',
     'import',
     'lookup',
+    'lsp',
     'model',
     'render',
     'movetext',

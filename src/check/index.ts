@@ -10,8 +10,12 @@ export {
 } from './check-course.ts';
 export type { CheckedCourse } from './checked-course.ts';
 export { claimFixes } from './claim-fixes.ts';
+export { claimKinds } from './claims/index.ts';
+export { type ClaimPlace, claimsAt } from './claims-at.ts';
 export type { CourseRule } from './course-rule.ts';
 export { type PreviewedCourse, previewCourse } from './previewed-course.ts';
+export { engineOf, lineText, nameOfMove, scoreText, sideText } from './engine-words.ts';
+export { namesInClaims } from './names-in-claims.ts';
 export { readFacts } from './read-facts.ts';
 export { rules } from './rules.ts';
 export { makeCourseIndex } from './view/index.ts';

@@ -29,6 +29,11 @@ export interface Output {
 export const stdout = createOutput(process.stdout);
 export const stderr = createOutput(process.stderr);
 
+/** The streams of a protocol that a command speaks with another program; nothing is printed beside it. */
+export function standardStreams() {
+  return { input: process.stdin, output: process.stdout };
+}
+
 function createOutput(stream: NodeJS.WriteStream): Output {
   return {
     print: (text, ...values) => {

@@ -301,6 +301,17 @@ program
   });
 
 program
+  .command('lsp')
+  .description('serve an editor by the Language Server Protocol, over the standard streams')
+  // Editors give it, though there is nothing else here.
+  .option('--stdio', 'speak over the standard streams', true)
+  .action(async () => {
+    const { lsp } = await import('./lsp.ts');
+    // What the editor has left open is of no use any more.
+    process.exit(await lsp());
+  });
+
+program
   .command('preview')
   .description('serve what was built')
   .argument('[dir]', 'the course folder', '.')

@@ -26,6 +26,7 @@ export {
 export { countWords } from './queries/count-words.ts';
 export { type Judgement, judgementsOf } from './queries/judgements.ts';
 export { nameUses, type UseOfName } from './queries/name-uses.ts';
+export { namesWritten, type WrittenName } from './queries/names-written.ts';
 export {
   blockAt,
   blockIndex,

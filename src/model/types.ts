@@ -267,6 +267,8 @@ export interface GameBlock extends BlockBase {
   /** The first and the last node of the main line that is shown. */
   readonly first: number;
   readonly last: number;
+  /** What `from` and `to` say: numbers of moves, or names. */
+  readonly limits: readonly LabelUse[];
   /** Limits that the game does not have. */
   readonly unknownLimits: readonly LabelUse[];
   /** The last position of the main line that the course knows; absent if it knows none. */

@@ -12,7 +12,8 @@ import type { BlockSyntax } from './types.ts';
 
 export const blockNames = ['moves', 'diagram', 'exercise', 'game', 'pattern'] as const;
 
-const attributes: Readonly<Record<(typeof blockNames)[number], readonly string[]>> = {
+/** What may stand behind the name of each block. */
+export const attributes: Readonly<Record<(typeof blockNames)[number], readonly string[]>> = {
   moves: ['from', 'fen', 'view', 'learn'],
   diagram: ['at', 'fen', 'after', 'view'],
   exercise: ['at', 'fen', 'after', 'before', 'view'],

@@ -4,6 +4,7 @@ import { createLocator, lineStarts, type Place } from '../diagnostics/index.ts';
 import type { MediaFault } from '../media/index.ts';
 import type { BlockContext } from './block-context.ts';
 import { createBlockKeys } from './block-key.ts';
+import { choicesOf } from './choices.ts';
 import { cleanText } from './clean-text.ts';
 import type { FileText } from './fence.ts';
 import { isLongId, titleText } from './front-texts.ts';
@@ -59,6 +60,9 @@ export const chapterFront = z.strictObject(
   },
   { error: 'a list of `name: value` lines' },
 );
+
+/** What the front matter of a chapter may hold. */
+export const chapterChoices = choicesOf(schema);
 
 export interface ChapterOptions {
   /** Paths of the files in `media/`. */

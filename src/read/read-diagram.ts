@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { type BlockContext, pickAttribute } from './block-context.ts';
+import { choicesOf } from './choices.ts';
 import type { Fence } from './fence.ts';
 import {
   arrowList,
@@ -25,6 +26,9 @@ const schema = z.strictObject(
   },
   { error: 'a list of `name: value` lines' },
 );
+
+/** What its lines may be. */
+export const diagramChoices = choicesOf(schema);
 
 /** Reads a `diagram`: a still board. */
 export function readDiagram(fence: Fence, context: BlockContext) {

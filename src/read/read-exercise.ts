@@ -2,6 +2,7 @@ import type { PhrasingContent } from 'mdast';
 import * as z from 'zod';
 import type { Place } from '../diagnostics/index.ts';
 import { type BlockContext, pickAttribute } from './block-context.ts';
+import { choicesOf } from './choices.ts';
 import type { Fence } from './fence.ts';
 import { appendMove, readBefore } from './read-before.ts';
 import { itemsOf, listOf, readBody, readBodyText, textValue } from './read-body.ts';
@@ -24,6 +25,9 @@ const schema = z.strictObject(
   },
   { error: 'a list of `name: value` lines' },
 );
+
+/** What its lines may be. */
+export const exerciseChoices = choicesOf(schema);
 
 /** Reads an `exercise`: a question that the student answers on the board. */
 export function readExercise(fence: Fence, context: BlockContext) {

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import type { BlockContext } from './block-context.ts';
+import { choicesOf } from './choices.ts';
 import type { Fence } from './fence.ts';
 import { isLabel, labelHint, piecePlace } from './names.ts';
 import { itemsOf, listOf, namesOf, readBody, readBodyText, textValue } from './read-body.ts';
@@ -22,6 +23,9 @@ const schema = z.strictObject(
   },
   { error: 'a list of `name: value` lines' },
 );
+
+/** What its lines may be. */
+export const patternChoices = choicesOf(schema);
 
 /** Reads a `pattern`: a placement that positions share. */
 export function readPattern(fence: Fence, context: BlockContext) {

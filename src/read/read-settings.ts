@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { createLocator, type Place, severities } from '../diagnostics/index.ts';
+import { choicesOf } from './choices.ts';
 import { cleanText } from './clean-text.ts';
 import { isLongId, titleText } from './front-texts.ts';
 import { findMissingId } from './missing-id.ts';
@@ -82,6 +83,12 @@ const schema = z.strictObject(
   },
   { error: 'a list of settings, one `name: value` a line' },
 );
+
+/** What `course.yaml` may hold. */
+export const settingChoices = choicesOf(schema);
+
+/** What `engine` in `course.yaml` may hold. */
+export const marginChoices = choicesOf(margins);
 
 /** What a course is taken to be where a setting cannot be read, so that all else is checked. */
 const fallback: CourseSettings = {

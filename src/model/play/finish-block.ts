@@ -150,6 +150,7 @@ function game(syntax: GameSyntax, block: BlockInWork, around: BlockSurroundings)
     file: syntax.file,
     first,
     last: Math.max(first, last),
+    limits: [syntax.from, syntax.to].flatMap((text) => (text ? [labelUse(text)] : [])),
     unknownLimits,
     ...tagsAndResult(syntax.moves),
   };

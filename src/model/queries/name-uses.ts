@@ -1,3 +1,4 @@
+import type { Place } from '../../diagnostics/index.ts';
 import { placeOfNode } from '../place-of-node.ts';
 import type { Block, Chapter, LabelUse } from '../types.ts';
 import { walkTexts } from './walk-chapter.ts';
@@ -5,19 +6,24 @@ import { walkTexts } from './walk-chapter.ts';
 /** A use of a name, and what uses it. */
 export interface UseOfName extends LabelUse {
   readonly by: 'block' | 'link' | 'same' | 'later';
+  /** Where the name itself stands; of a link whose address stands elsewhere, the whole link. */
+  readonly written: Place;
 }
 
 /** Every place of a chapter that speaks of a named position: blocks, links, `:same` and `:later`. */
 export function nameUses(chapter: Chapter): UseOfName[] {
   const uses: UseOfName[] = [];
   for (const block of chapter.blocks) {
-    for (const use of usesOf(block)) uses.push({ ...use, by: 'block' });
+    for (const use of usesOf(block)) uses.push({ ...use, by: 'block', written: use.place });
   }
   walkTexts(chapter, (node) => {
     if (node.type === 'positionLink') {
-      uses.push({ name: node.label, place: placeOfNode(node, chapter.file), by: 'link' });
+      const written = { file: chapter.file, ...node.labelRange };
+      uses.push({ name: node.label, place: placeOfNode(node, chapter.file), by: 'link', written });
     } else if (node.type === 'courseDirective' && (node.name === 'same' || node.name === 'later')) {
-      uses.push({ name: node.argument, place: placeOfNode(node, chapter.file), by: node.name });
+      const written = { file: chapter.file, ...node.argumentRange };
+      const place = placeOfNode(node, chapter.file);
+      uses.push({ name: node.argument, place, by: node.name, written });
     }
   });
   return uses;

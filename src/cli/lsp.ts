@@ -1,0 +1,28 @@
+import path from 'node:path';
+import { serveLanguage } from '../lsp/index.ts';
+import { findFiles } from '../read/index.ts';
+import { createWorkspace, loadKept, loadSyntax } from '../workspace/index.ts';
+import { cacheFolder } from './cache-folder.ts';
+import { exitCodes, standardStreams } from './console.ts';
+import { withKeptResults } from './kept-results.ts';
+import { packageVersion } from './package-version.ts';
+
+/** `linewright lsp`: serves an editor by the Language Server Protocol, over the standard streams. */
+export async function lsp(): Promise<number> {
+  const code = await serveLanguage({
+    ...standardStreams(),
+    host: {
+      version: packageVersion(),
+      readFiles: async (folder) => withKeptResults(await findFiles(folder), cacheFolder(), folder),
+      async openWorkspace(folder) {
+        const cache = cacheFolder();
+        const as = path.resolve(folder);
+        return createWorkspace({
+          kept: await loadKept(cache, as),
+          syntaxes: await loadSyntax(cache, as),
+        });
+      },
+    },
+  });
+  return code === 0 ? exitCodes.clean : exitCodes.findings;
+}

@@ -1,0 +1,2 @@
+export type { Host } from './desk.ts';
+export { type ServeOptions, serveLanguage } from './serve.ts';

@@ -1,0 +1,60 @@
+import { namesInClaims } from '../check/index.ts';
+import type { Place } from '../diagnostics/index.ts';
+import { type Course, namesWritten, walkText } from '../model/index.ts';
+import type { Desk } from './desk.ts';
+
+/** A name of a position where it is written. */
+export interface NameThere {
+  readonly name: string;
+  /** The name itself; where that cannot be told, all that stands there. */
+  readonly written: Place;
+  readonly isGiven: boolean;
+  /** Whether `written` is the name and nothing else, so that it can be changed. */
+  readonly isExact: boolean;
+}
+
+/** Every name of a course where it is given and where it is used: chapters, claims, news and settings. */
+export function namesIn(course: Course, desk: Desk): NameThere[] {
+  const names: Omit<NameThere, 'isExact'>[] = [];
+  for (const chapter of course.chapters) {
+    names.push(...namesWritten(chapter));
+    for (const { name, place } of namesInClaims(chapter)) {
+      names.push({ name, written: place, isGiven: false });
+    }
+  }
+  for (const { file, body } of course.news) {
+    walkText(body.children, (node) => {
+      if (node.type !== 'positionLink') return;
+      names.push({ name: node.label, written: { file, ...node.labelRange }, isGiven: false });
+    });
+  }
+  for (const key of ['begins', 'cover'] as const) {
+    const name = course.settings[key];
+    const place = course.settingPlaces[key];
+    if (name !== undefined && place) {
+      names.push({ name, written: within(place, name, desk), isGiven: false });
+    }
+  }
+  return names.map((one) => ({ ...one, isExact: desk.textAt(one.written) === one.name }));
+}
+
+/** The name in a value of YAML, which may be quoted. */
+function within(place: Place, name: string, desk: Desk): Place {
+  const at = desk.textAt(place).indexOf(name);
+  if (at < 0 || place.start.line !== place.end.line) return place;
+  const start = { ...place.start };
+  const point = (by: number) => ({
+    line: start.line,
+    column: start.column + by,
+    offset: start.offset + by,
+  });
+  return { file: place.file, start: point(at), end: point(at + name.length) };
+}
+
+/** The name that stands at an offset of a file. */
+export function nameAt(names: readonly NameThere[], file: string, offset: number) {
+  return names.find(
+    ({ written: { file: there, start, end } }) =>
+      there === file && start.offset <= offset && offset <= end.offset,
+  );
+}

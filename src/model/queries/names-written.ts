@@ -1,0 +1,42 @@
+import type { Place } from '../../diagnostics/index.ts';
+import { placeOfNode } from '../place-of-node.ts';
+import type { Chapter } from '../types.ts';
+import { nameUses } from './name-uses.ts';
+import { walkTexts } from './walk-chapter.ts';
+
+/** A name of a position where an author wrote it. */
+export interface WrittenName {
+  readonly name: string;
+  /** The name itself. */
+  readonly written: Place;
+  /** All that stands there: the directive, the link. */
+  readonly place: Place;
+  /** Whether it is given here, by `:here[…]`, or used. */
+  readonly isGiven: boolean;
+}
+
+/** Every name of a chapter's texts, where it is given and where it is used, apart from those that claims speak of. */
+export function namesWritten(chapter: Chapter): WrittenName[] {
+  const { file } = chapter;
+  const names: WrittenName[] = [];
+  walkTexts(chapter, (node) => {
+    if (node.type !== 'courseDirective' || node.name !== 'here') return;
+    names.push({
+      name: node.argument,
+      written: { file, ...node.argumentRange },
+      place: placeOfNode(node, file),
+      isGiven: true,
+    });
+  });
+  for (const { name, written, place } of nameUses(chapter)) {
+    names.push({ name, written, place, isGiven: false });
+  }
+  for (const block of chapter.blocks) {
+    for (const { name, place } of block.kind === 'game' ? block.limits : []) {
+      if (!/^\d+$/.test(name) && !names.some(({ written }) => written === place)) {
+        names.push({ name, written: place, place, isGiven: false });
+      }
+    }
+  }
+  return names;
+}
