@@ -57,6 +57,7 @@ export const examples: Readonly<
     ['linewright gaps my-course', 'the most wanted replies'],
     ['linewright gaps my-course --games games.pgn --all', 'all of them, those of games, too'],
   ],
+  lsp: [['linewright lsp', 'as an editor starts it']],
   dev: [['linewright dev my-course', 'shows it at http://localhost:4180/']],
   preview: [['linewright preview my-course', 'shows at http://localhost:4180/ what was built']],
   explain: [

@@ -4,6 +4,7 @@ import { findFiles } from '../read/index.ts';
 import { createWorkspace, loadKept, loadSyntax } from '../workspace/index.ts';
 import { cacheFolder } from './cache-folder.ts';
 import { exitCodes, standardStreams } from './console.ts';
+import { handbookAddress } from './handbook-address.ts';
 import { withKeptResults } from './kept-results.ts';
 import { packageVersion } from './package-version.ts';
 
@@ -13,6 +14,7 @@ export async function lsp(): Promise<number> {
     ...standardStreams(),
     host: {
       version: packageVersion(),
+      handbook: handbookAddress(),
       readFiles: async (folder) => withKeptResults(await findFiles(folder), cacheFolder(), folder),
       async openWorkspace(folder) {
         const cache = cacheFolder();

@@ -9,6 +9,8 @@ import { type OpenText, openText, textOf } from './open-text.ts';
 /** What the server asks of the program around it. */
 export interface Host {
   readonly version: string;
+  /** Where the handbook is published; absent where it is nowhere. */
+  readonly handbook?: string | undefined;
   /**
    * The files of the course in a folder, as `check` takes them.
    * @throws NoCourseError where the folder is no course.

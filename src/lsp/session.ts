@@ -24,7 +24,7 @@ export interface Client {
 export class Session {
   readonly capabilities: ClientCapabilities;
   readonly places: Places;
-  private readonly host: Host;
+  readonly host: Host;
   private readonly client: Client;
   /** Texts by their address, and by their path. */
   private readonly byUri = new Map<string, OpenText>();

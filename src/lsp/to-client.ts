@@ -3,7 +3,7 @@ import {
   DiagnosticSeverity,
   type Location,
 } from 'vscode-languageserver-protocol';
-import type { Diagnostic, Place } from '../diagnostics/index.ts';
+import { type Diagnostic, type Place, ruleAddress } from '../diagnostics/index.ts';
 import { blockAt, type Course, firstSign, type NodeRef } from '../model/index.ts';
 import type { Desk } from './desk.ts';
 import type { Session } from './session.ts';
@@ -17,15 +17,18 @@ export function locationOf(place: Place, desk: Desk, { places }: Session): Locat
 /** A finding as an editor shows it: what is wrong, and in a second line what to do. */
 export function toClient(diagnostic: Diagnostic, desk: Desk, session: Session): ClientDiagnostic {
   const { rule, severity, place, message, hint, related } = diagnostic;
-  const takesRelated =
-    session.capabilities.textDocument?.publishDiagnostics?.relatedInformation === true;
+  const takes = session.capabilities.textDocument?.publishDiagnostics;
+  const { handbook } = session.host;
   return {
     range: locationOf(place, desk, session).range,
     severity: severity === 'error' ? DiagnosticSeverity.Error : DiagnosticSeverity.Warning,
     source: 'linewright',
     code: rule,
+    ...(handbook !== undefined && takes?.codeDescriptionSupport === true
+      ? { codeDescription: { href: ruleAddress(handbook, rule) } }
+      : {}),
     message: hint === undefined ? message : `${message}\n${hint}`,
-    ...(takesRelated && related.length > 0
+    ...(takes?.relatedInformation === true && related.length > 0
       ? {
           relatedInformation: related.map((one) => ({
             location: locationOf(one.place, desk, session),

@@ -14,6 +14,7 @@ export const directiveWords: Readonly<Record<DirectiveName, string>> = {
   option: 'This move is an alternative, not the advice; nothing behind it is asked in practice.',
   learn: 'What practice asks from here on: `all`, `main` or `none`.',
   judge: 'A judgement that no board decides; it is listed and asked again at the next edition.',
+  todo: 'A note of what is left to do: `check` lists it, and nothing is published while it stands.',
   allow: 'Switches a rule off for this line of the file: the rule’s id and a reason.',
 };
 

@@ -1,8 +1,8 @@
 export type { Choices } from './choices.ts';
 export { fileAddress, fileOfAddress } from './file-address.ts';
 export { engineFile, type FindOptions, findFiles, NoCourseError } from './find-files.ts';
-export { leaveOutDrafts } from './leave-out-drafts.ts';
 export { learnWords } from './learn.ts';
+export { leaveOutDrafts } from './leave-out-drafts.ts';
 export { idLine } from './missing-id.ts';
 export { arrowProblem, isLabel, labelHint, parseArrow, parseList, squareProblem } from './names.ts';
 export type * from './nodes.ts';

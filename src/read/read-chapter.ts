@@ -62,7 +62,7 @@ export const chapterFront = z.strictObject(
 );
 
 /** What the front matter of a chapter may hold. */
-export const chapterChoices = choicesOf(schema);
+export const chapterChoices = choicesOf(chapterFront);
 
 export interface ChapterOptions {
   /** Paths of the files in `media/`. */
