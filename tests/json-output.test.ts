@@ -9,6 +9,7 @@ import { check } from '../src/cli/check.ts';
 import { compare } from '../src/cli/compare.ts';
 import { gaps } from '../src/cli/gaps.ts';
 import { program } from '../src/cli/program.ts';
+import { where } from '../src/cli/where.ts';
 
 const work = mkdtempSync(path.join(tmpdir(), 'linewright-json-'));
 afterAll(() => rmSync(work, { recursive: true, force: true }));
@@ -133,6 +134,20 @@ test('compare, with games of every kind', async () => {
 test('gaps', async () => {
   await gaps(now, { format: 'json', games: [pgn], atLeast: 1, all: true });
   expect(described('gaps')).not.toHaveProperty('gaps.length', 0);
+});
+
+test('where, of positions that are there, alike, near and of moves that stop', async () => {
+  for (const asked of [
+    '1. e4 e5 2. Nf3',
+    'rnbqkbnr/pppp1ppp/8/4p3/4P3/5N2/PPPP1PPP/RNBQKB1R w KQkq - 1 2',
+    '1. e4 e5 2. Nf3 Nc6 3. h3',
+    '1. e4 e5 2. Nf3 Nc6 3. Nf6',
+  ]) {
+    printed = '';
+    await where(asked, now, { format: 'json' });
+    described('where');
+  }
+  expect(printed).toContain('"stopped"');
 });
 
 test('changes', async () => {

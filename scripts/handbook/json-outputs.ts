@@ -133,6 +133,7 @@ const row = z
     line: list(san).optional().describe('the way of the course that leads there'),
     place: z.string().optional().describe('where the course shows it, `file:line`'),
     leaving,
+    onPurpose: z.boolean().optional().describe('where the course ended: whether by `:end`'),
     by,
     course: list(
       z
@@ -214,6 +215,40 @@ const change = z
     }),
   ])
   .meta({ id: 'change', description: 'One difference, on the board.' });
+
+const whereabouts = {
+  position,
+  places: list(
+    z
+      .strictObject({
+        file: z.string().describe('the chapter’s, or that of a game which it shows'),
+        line: z.int().min(1).describe('from 1'),
+        column: z.int().min(1).describe('from 1, in UTF-16 units'),
+        chapter: z.string().describe('its title'),
+        draft: z.literal(true).optional().describe('where the chapter is a draft'),
+        block: z.enum(['moves', 'diagram', 'exercise', 'game', 'pattern']),
+        after: z
+          .string()
+          .optional()
+          .describe('the move with its number; absent where a block starts'),
+        names: list(z.string()).describe('that `:here` gives it there'),
+        address: z.string().describe('of the page, with the position where it has an address'),
+      })
+      .meta({ id: 'place of a position', description: 'A place that shows a position.' }),
+  ),
+  moves: list(
+    z
+      .strictObject({
+        san,
+        kind: z.enum(['advice', 'option', 'bad', 'reply']),
+        name: z.string().describe('with its number'),
+      })
+      .meta({ id: 'move of a course', description: 'What the course has in a position.' }),
+  ),
+  ends: z.string().optional().describe('why a line ends there, as `:end` says'),
+  ways: list(z.string()).describe('moves that lead there, the fewest first'),
+  moreWays: z.boolean().describe('whether there are more'),
+};
 
 /** What a command prints; a field that is not named here is a fault. */
 export const jsonOutputs = {
@@ -301,6 +336,43 @@ export const jsonOutputs = {
       sums: z
         .strictObject({ gaps: count, enginePositions: count, games: count })
         .meta({ id: 'sums of gaps', description: 'What was looked at, and found.' }),
+    }),
+  },
+  where: {
+    command: 'linewright where POSITION --format json',
+    schema: z.strictObject({
+      version,
+      found: list(
+        z.strictObject(whereabouts).meta({
+          id: 'position of a course',
+          description: 'Where it stands, and what is played.',
+        }),
+      ).describe('what was asked for; none where the course has it not'),
+      alike: list(
+        z
+          .strictObject({
+            differs: list(z.enum(['turn', 'castling', 'en-passant'])),
+            ...whereabouts,
+          })
+          .meta({ id: 'like position', description: 'The same pieces, and another position.' }),
+      ),
+      nearest: list(
+        z
+          .strictObject({ squares: count.describe('on which they differ'), ...whereabouts })
+          .meta({ id: 'near position', description: 'A position that differs on few squares.' }),
+      ),
+      known: z
+        .strictObject({
+          plies: count.describe('so many of the moves lead there'),
+          next: z.string().optional().describe('the move that was given then'),
+          ...whereabouts,
+        })
+        .meta({ id: 'known moves', description: 'How far the course has the moves.' })
+        .optional(),
+      stopped: z
+        .strictObject({ move: z.string(), reason: z.string() })
+        .meta({ id: 'stop', description: 'The first move that cannot be played.' })
+        .optional(),
     }),
   },
   changes: {

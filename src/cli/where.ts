@@ -1,5 +1,5 @@
 import { numberSign, type PlayedMove } from '../chess/index.ts';
-import { UserError, writeJson } from '../diagnostics/index.ts';
+import { jsonVersion, UserError, writeJson } from '../diagnostics/index.ts';
 import {
   type FollowedMoves,
   nearestPositions,
@@ -44,7 +44,11 @@ export async function where(asked: string, folder: string, options: WhereOptions
     }));
 
   const answer = answerOf(found);
-  stdout.printLines(options.format === 'json' ? writeJson(answer) : reportWhere(answer));
+  stdout.printLines(
+    options.format === 'json'
+      ? writeJson({ version: jsonVersion, ...answer })
+      : reportWhere(answer),
+  );
   const errors = diagnostics.filter(({ severity }) => severity === 'error').length;
   if (errors > 0) {
     stderr.print`The course has ${count(errors, 'error')}, which \`linewright check\` tells.\n`;
