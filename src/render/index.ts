@@ -23,6 +23,7 @@ export { emblematic } from './emblematic.ts';
 export { exerciseNumber } from './exercise.ts';
 export type { AnswersNode } from './exercise-answers.ts';
 export { element, text } from './hast.ts';
+export { targetOf } from './links.ts';
 export type { Medium } from './medium.ts';
 export { chaptersMet } from './meetings.ts';
 export { glyph } from './move-link.ts';
