@@ -1,8 +1,9 @@
 import { drawBoard } from './board.ts';
 import { choosePalette, type Palette } from './palette.ts';
-import { specimens } from './paste-board.ts';
+
 import { rasterOf } from './raster.ts';
 import { readSvg } from './read-svg.ts';
+import { specimens } from './tiled-board.ts';
 
 const palettes = new Map<string, Palette>();
 

@@ -1,6 +1,6 @@
 import type { Color, Piece } from '../chess/index.ts';
 import { arrowShapes } from './arrows.ts';
-import { boardBox, squareCorner, viewBox } from './geometry.ts';
+import { type Box, boardBox, squareCorner, viewBox } from './geometry.ts';
 import {
   coordinatePaths,
   darkCorners,
@@ -25,6 +25,8 @@ export interface BoardFile extends BoardPicture {
   readonly size?: number | undefined;
   /** What its ids begin with, where several boards stand in one page. */
   readonly idPrefix?: string | undefined;
+  /** A square part of it, in board units, which is drawn alone; all of it unless said. */
+  readonly part?: Box | undefined;
 }
 
 /**
@@ -38,9 +40,10 @@ export function drawBoard(board: BoardFile): string {
   checkSize(size);
   const pieces = readPlacement(board.placement);
   const outside = coordinates || turn !== undefined;
+  const box = board.part ?? boardBox(outside);
   const paint = (shapes: Parameters<typeof themeMarkup>[0]) => themeMarkup(shapes, theme);
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" width="${size}" height="${size}" viewBox="${viewBox(boardBox(outside))}" role="img">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${size}" height="${size}" viewBox="${viewBox(box)}" role="img">`,
     words(board),
     definitions(pieces, theme, idPrefix),
     paint([sheetShape(outside), paperShape()]),

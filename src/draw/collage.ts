@@ -1,8 +1,25 @@
+import type { Color } from '../chess/index.ts';
 import { drawBoard } from './board.ts';
+import { boardBox } from './geometry.ts';
+import { type Indexed, indexRaster, paste } from './indexed.ts';
 import { choosePalette, type Palette } from './palette.ts';
-import { type PastedBoard, pasteBoard, pastedSize, specimens } from './paste-board.ts';
-import { blankRaster, paste, type Raster, rasterOf } from './raster.ts';
+import { pixelOf, rasterOf } from './raster.ts';
 import { readSvg } from './read-svg.ts';
+import { specimens, tiledBoards } from './tiled-board.ts';
+
+/** A board with coordinates on an image, and where its top left corner is there. */
+export interface PastedBoard {
+  /** A FEN, or its first field. */
+  readonly placement: string;
+  /** The side at the bottom. */
+  readonly view: Color;
+  /** In image pixels, whole numbers. */
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Width and height of the board in image pixels, six to a board unit. */
+export const pastedSize = boardBox(true).width * 6;
 
 /** A picture put together from a board and words on one ground. All lengths are image pixels. */
 export interface Collage {
@@ -25,47 +42,61 @@ export interface Words {
 }
 
 /** Words that recur, as they were drawn. */
-const drawnWords = new Map<string, Raster>();
+const drawnWords = new Map<string, Indexed>();
 const mostKept = 16;
 
-/** Every card is drawn on the same sheet: a new one of three megabytes for each would pile up in a drawing process. */
-let sheet: Raster | undefined;
+/** Every card is drawn on the same sheet: a new one for each would pile up in a drawing process. */
+let sheet: Indexed | undefined;
 
 /** The collage as an image, until the next one: only the words that do not recur are drawn anew. */
-export function renderCollage({ width, height, ground, board, words }: Collage): Raster {
+export function renderCollage({ width, height, ground, board, words }: Collage): Indexed {
   const fits = sheet?.width === width && sheet.height === height;
-  const image = blankRaster(width, height, ground, fits ? sheet?.pixels : undefined);
+  const { palette, drawTiled } = cardsOn(ground);
+  const indices = fits && sheet ? sheet.indices : new Uint8Array(width * height);
+  const image = { width, height, indices: indices.fill(palette.indexOf(pixelOf(ground))) };
   sheet = image;
-  for (const each of words) paste(renderWords(each, ground), image, each.x, each.y);
-  pasteBoard(board, image);
+  for (const each of words) paste(renderWords(each, ground, palette), image, each.x, each.y);
+  paste(drawTiled(board), image, board.x, board.y);
   return image;
 }
 
-function renderWords({ svg, width, recur = false }: Words, ground: string): Raster {
+function renderWords({ svg, width, recur = false }: Words, ground: string, palette: Palette) {
   const key = `${ground} ${width} ${svg}`;
   const known = recur ? drawnWords.get(key) : undefined;
   if (known) return known;
-  const drawn = rasterOf(readSvg(svg, width, ground).render());
+  const drawn = indexRaster(rasterOf(readSvg(svg, width, ground).render()), palette);
   if (!recur) return drawn;
   if (drawnWords.size >= mostKept) drawnWords.clear();
   drawnWords.set(key, drawn);
   return drawn;
 }
 
-const palettes = new Map<string, Palette>();
+/** What all collages on a ground share. */
+interface Shared {
+  readonly palette: Palette;
+  readonly drawTiled: (board: PastedBoard) => Indexed;
+}
+
+const shared = new Map<string, Shared>();
+
+function cardsOn(ground: string): Shared {
+  const known = shared.get(ground);
+  if (known) return known;
+  const theme = 'cloth';
+  const svg = drawBoard({ placement: specimens, theme });
+  const palette = choosePalette(rasterOf(readSvg(svg, pastedSize, ground).render()).pixels);
+  const drawTiled = tiledBoards({ theme, width: pastedSize, palette });
+  const made = { palette, drawTiled };
+  shared.set(ground, made);
+  return made;
+}
 
 /**
  * The colours of all collages on a ground, chosen once: a board with every piece has each blend of the
  * inks that words and pieces are drawn in.
  */
 export function collagePalette({ ground }: Pick<Collage, 'ground'>): Palette {
-  const known = palettes.get(ground);
-  if (known) return known;
-  const image = blankRaster(pastedSize, pastedSize, ground);
-  pasteBoard({ placement: specimens, view: 'white', x: 0, y: 0 }, image);
-  const palette = choosePalette(image.pixels);
-  palettes.set(ground, palette);
-  return palette;
+  return cardsOn(ground).palette;
 }
 
 /** The collage as an SVG document. */

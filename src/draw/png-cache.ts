@@ -61,7 +61,7 @@ async function readEntry(file: string): Promise<Uint8Array | undefined> {
 function keyOf(job: PngJob): string {
   return createHash('sha256')
     .update(
-      `png ${encoderVersion} ${'svg' in job ? 'svg' : 'key'}\n${pngWidth(job)} ${job.scale ?? 1} ${job.colours ?? ''} ${job.level ?? ''} ${job.sharesPalette ?? ''}\n`,
+      `png ${encoderVersion} ${'svg' in job ? 'svg' : 'key'}\n${pngWidth(job)} ${job.scale ?? 1} ${job.colours ?? ''} ${job.level ?? ''} ${'board' in job}\n`,
     )
     .update('svg' in job ? job.svg : job.key)
     .digest('hex');

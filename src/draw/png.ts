@@ -1,8 +1,13 @@
 import { boardPalette } from './board-palette.ts';
 import { type Collage, collagePalette, renderCollage } from './collage.ts';
-import { encodePng } from './encode-png.ts';
+import { encodeIndexed, encodePng } from './encode-png.ts';
+import type { Indexed } from './indexed.ts';
 import { type Raster, rasterOf } from './raster.ts';
 import { readSvg } from './read-svg.ts';
+import { type TiledPicture, tiledBoards } from './tiled-board.ts';
+
+/** An SVG, or what a picture is put together of. */
+export type Picture = string | Collage | TiledPicture;
 
 export interface PngSize {
   /** Width in CSS pixels; the height follows from the SVG. */
@@ -14,8 +19,6 @@ export interface PngSize {
    * from scale 2 on, where pixels are half as wide, that is fewer.
    */
   readonly colours?: number | undefined;
-  /** Whether it is a board whose colours are those of `boardPalette`. */
-  readonly sharesPalette?: boolean | undefined;
   /** How hard zlib presses it, 1 to 9; 8 unless said. */
   readonly level?: number | undefined;
 }
@@ -31,19 +34,27 @@ const largest = 8192;
  * @throws RangeError for a size out of bounds, or one that is not a collage's own.
  * @throws Error for an SVG that cannot be read or that holds text.
  */
-export function makePng(picture: string | Collage, size: PngSize): Uint8Array {
-  const { colours: limit, scale = 1, level, sharesPalette = false } = size;
+export function makePng(picture: Picture, size: PngSize): Uint8Array {
+  const { colours: limit, scale = 1, level } = size;
   const width = pngWidth(size);
-  const isSvg = typeof picture === 'string';
-  const image = isSvg ? render(picture, width) : renderCollage(picture);
-  if (image.width !== width) throw new RangeError(`this picture is ${image.width} pixels wide`);
   const isDense = scale >= 2;
-  const shared = () => {
-    if (!isSvg) return collagePalette(picture);
-    return sharesPalette ? boardPalette(width, isDense) : undefined;
-  };
-  const palette = limit === undefined ? shared() : undefined;
-  return encodePng(image, { limit, isDense, level, palette });
+  if (typeof picture === 'string')
+    return encodePng(render(picture, width), { limit, isDense, level });
+  const isCollage = 'ground' in picture;
+  const image = isCollage ? renderCollage(picture) : drawTiled(picture, width, isDense);
+  if (image.width !== width) throw new RangeError(`this picture is ${image.width} pixels wide`);
+  const palette = isCollage ? collagePalette(picture) : boardPalette(width, isDense);
+  return encodeIndexed(image, palette.colours, level);
+}
+
+const tiled = new Map<string, ReturnType<typeof tiledBoards>>();
+
+function drawTiled(picture: TiledPicture, width: number, isDense: boolean): Indexed {
+  const size = `${width} ${isDense}`;
+  const palette = boardPalette(width, isDense);
+  const draw = tiled.get(size) ?? tiledBoards({ theme: 'two-tone', width, palette });
+  tiled.set(size, draw);
+  return draw(picture);
 }
 
 function render(svg: string, width: number): Raster {

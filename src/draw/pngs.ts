@@ -1,17 +1,21 @@
 import { type ChildProcess, fork } from 'node:child_process';
 import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
-import type { Collage } from './collage.ts';
-import { makePng, type PngSize, pngWidth } from './png.ts';
+import { makePng, type Picture, type PngSize, pngWidth } from './png.ts';
 import { pngCache } from './png-cache.ts';
+import type { TiledPicture } from './tiled-board.ts';
 
-/** An image of a finished SVG, or of one that is drawn only where the cache has no image of it. */
-export type PngJob = PngSize & ({ readonly svg: string } | LatePicture);
+/**
+ * An image of a finished SVG, or of one that is drawn only where the cache has no image of it. With `board` it is put
+ * together of squares, which the SVG names.
+ */
+export type PngJob = PngSize &
+  ({ readonly svg: string; readonly board?: TiledPicture | undefined } | LatePicture);
 
 export interface LatePicture {
   /** Everything that the picture depends on: another picture has another key. */
   readonly key: string;
-  readonly draw: () => Promise<string | Collage>;
+  readonly draw: () => Promise<Picture>;
 }
 
 export interface PngsOptions {
@@ -24,7 +28,7 @@ export interface PngsOptions {
 /** What a worker is told, and what it answers. */
 export interface WorkerJob extends PngSize {
   readonly index: number;
-  readonly picture: string | Collage;
+  readonly picture: Picture;
 }
 export type WorkerAnswer =
   | { readonly index: number; readonly png: Uint8Array }
@@ -73,8 +77,9 @@ interface Missing {
   readonly index: number;
 }
 
-async function pictureOf(job: PngJob): Promise<string | Collage> {
-  return 'svg' in job ? job.svg : job.draw();
+async function pictureOf(job: PngJob): Promise<Picture> {
+  if (!('svg' in job)) return job.draw();
+  return job.board ?? job.svg;
 }
 
 /**
@@ -121,9 +126,9 @@ function serve(
       const { value, done } = queue.next();
       if (done) return resolve();
       current = value;
-      const { width, scale, colours, level, sharesPalette } = value.job;
+      const { width, scale, colours, level } = value.job;
       const picture = await pictureOf(value.job);
-      const size = { width, scale, colours, level, sharesPalette };
+      const size = { width, scale, colours, level };
       const job: WorkerJob = { index: value.index, picture, ...size };
       worker.send(job);
     };
