@@ -9,6 +9,7 @@ import { buildBrowser } from './build-browser.mjs';
 import { buildPages } from './build-pages.mjs';
 import { buildProgram } from './build-program.mjs';
 import { buildRemark } from './build-remark.mjs';
+import { packEditor } from './pack-editor.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const typescript = dirname(createRequire(import.meta.url).resolve('typescript/package.json'));
@@ -35,6 +36,7 @@ await build({
 });
 await buildProgram();
 await buildRemark();
+await packEditor();
 
 // What is kept on a disk is kept by this.
 const { hashFolder } = await import('../dist/files/code-hash.js');

@@ -46,7 +46,12 @@ function linewright(...args: readonly string[]) {
 }
 
 test('ships what is needed', () => {
-  for (const file of ['README.md', 'LICENSE', 'src/draw/PIECES-LICENCE.txt']) {
+  for (const file of [
+    'README.md',
+    'LICENSE',
+    'src/draw/PIECES-LICENCE.txt',
+    'dist/editor/linewright.vsix',
+  ]) {
     expect(shipped).toContain(file);
   }
 });
@@ -57,10 +62,12 @@ test('ships neither tests nor what only tests use', () => {
   expect(shipped.filter((file) => ofTests.test(file))).toEqual([]);
   // The program and its types; what Astro made of the pages; the course that `new` copies.
   const known = [
-    /^dist\/(?:addresses|browser|changes|check|chess|cli|contract|diagnostics|draw|engine|facts|files|gaps|import|lookup)\/.*\.(?:js|d\.ts)$/,
+    /^dist\/(?:addresses|browser|changes|check|chess|cli|contract|diagnostics|draw|engine|facts|files|gaps|import|lookup|lsp)\/.*\.(?:js|d\.ts)$/,
     /^dist\/(?:media|model|movetext|output|publish|read|remark|render|site|strings|workspace)\/.*\.(?:js|d\.ts)$/,
     /^dist\/(?:code-hash\.txt|dependencies\.json|index\.(?:js|d\.ts))$/,
     /^dist\/(?:assets|live|offline)\/[\w.-]+$/,
+    // For editors of the VS Code family.
+    /^dist\/editor\/linewright\.vsix$/,
     /^dist\/(?:cli|remark)\/licences\.txt$/,
     /^dist\/site\/pages\/(?:licence\.txt|(?:chunks\/)?[\w.-]+\.mjs)$/,
     /^content\/(?:handbook|starter)\//,

@@ -1,4 +1,7 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { blockNames, directiveNames } from '../read/index.ts';
 import { encodeTokens } from './answers/tokens.ts';
 import { fenceAt } from './complete/fence-at.ts';
 import { yamlCursor } from './complete/yaml.ts';
@@ -127,4 +130,16 @@ test('where a cursor stands in lines of settings', () => {
   });
   expect(at('claim:\n  - isol')).toMatchObject({ key: 'claim', typed: 'isol' });
   expect(at('claim: "isol')).toMatchObject({ key: 'claim', typed: 'isol' });
+});
+
+test('the colours of the extension know the words of the language', () => {
+  const grammar = (name: string) =>
+    readFileSync(
+      path.join(import.meta.dirname, `../../editor/syntaxes/${name}.tmLanguage.json`),
+      'utf8',
+    );
+  const directives = /:\(\?:(here[^)]*)\)/.exec(grammar('movetext'))?.[1]?.split('|');
+  expect(directives?.sort()).toEqual([...directiveNames].sort());
+  const blocks = [...grammar('blocks').matchAll(/\((\w+(?:\|\w+)+)\)\\\\b/g)];
+  expect(blocks.flatMap(([, names]) => names?.split('|')).sort()).toEqual([...blockNames].sort());
 });
