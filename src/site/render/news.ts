@@ -47,6 +47,11 @@ export function newsTree(context: SiteContext, news: News, base?: string): Root 
     if (depth !== undefined) node.tagName = `h${Number(depth) + 1}`;
     const { id, src } = node.properties;
     if (typeof id === 'string') node.properties.id = `${own}-${id}`;
+    // Of notes, and of an author's HTML.
+    for (const name of ['ariaDescribedBy', 'ariaLabelledBy'] as const) {
+      const ids = node.properties[name];
+      if (Array.isArray(ids)) node.properties[name] = ids.map((each) => `${own}-${each}`);
+    }
     if (typeof src === 'string' && base !== undefined)
       node.properties.src = new URL(src, base).href;
   }
