@@ -1,3 +1,4 @@
+import { stringify } from 'yaml';
 import { createLocator, withoutControls } from '../diagnostics/index.ts';
 import { slug } from '../model/index.ts';
 import { type ArchiveGame, eachGame } from '../movetext/index.ts';
@@ -183,7 +184,7 @@ function chapterFiles(chapters: readonly DraftChapter[]): DraftFile[] {
     );
     return {
       path: `chapters/${String(index + 1).padStart(digits, '0')}-${slug}.md`,
-      text: `---\ntitle: ${JSON.stringify(title)}\nid: ${slug}\n---\n\n${body.join('\n\n')}\n`,
+      text: `---\ntitle: ${JSON.stringify(title)}\nid: ${stringify(slug).trim()}\n---\n\n${body.join('\n\n')}\n`,
     };
   });
 }
