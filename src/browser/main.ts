@@ -1,6 +1,7 @@
 /** The script of every page: it makes live what the page holds, and does nothing elsewhere. */
 
 import { dataOf } from '../contract/attributes.ts';
+import { textRenewed } from '../contract/renewed-text.ts';
 import { closeAllPages } from './all-pages.ts';
 import { beforeUse } from './before-use.ts';
 import { CourseBoard } from './board/course-board.ts';
@@ -18,6 +19,7 @@ const live = () => {
   // By then it may be gone from the page.
   if (!article?.isConnected) return;
   awaitExercises(article);
+  addEventListener(textRenewed, () => awaitExercises(article));
   if (board instanceof CourseBoard) startReading(board, article);
 };
 if (isPiecemeal()) {

@@ -1,13 +1,14 @@
+import { textRenewed } from '../contract/renewed-text.ts';
 import { onBoard } from './board/board-state.ts';
 import { wordsOf } from './board/board-words.ts';
 import type { CourseBoard } from './board/course-board.ts';
 import { addDiagrams } from './diagram-spots.ts';
 import { offerFreePlay } from './free/offer.ts';
 import { linkMoves } from './link-moves.ts';
-import { noteAddress } from './reading/address.ts';
+import { hashOf, noteAddress } from './reading/address.ts';
 import { saidOf } from './reading/comment-of.ts';
 import { coveredBy, keepRoomAbove } from './reading/covered.ts';
-import { followReading } from './reading/follow.ts';
+import { followReading, spotOfHash } from './reading/follow.ts';
 import { followAddress } from './reading/follow-address.ts';
 import { followLinks } from './reading/follow-links.ts';
 import { createHold } from './reading/hold.ts';
@@ -29,7 +30,8 @@ export function startReading(board: CourseBoard, article: HTMLElement): void {
   addDiagrams(article, spots);
   keepRoomAbove(board);
   const hold = createHold();
-  const waysOn = findWaysOn(spots);
+  let findWays = findWaysOn(spots);
+  const waysOn = (spot: Spot) => findWays(spot);
   const steps = createSteps(waysOn);
   const shown = showPosition(first, board, words, waysOn);
 
@@ -73,9 +75,10 @@ export function startReading(board: CourseBoard, article: HTMLElement): void {
     onNone: hold.release,
   });
   if (addressed !== undefined && isFreshVisit()) reach(addressed, () => shown.spot === addressed);
-  whenIdle(() => {
-    // It stands below all that the board shows, and would move as that comes.
-    board.parentElement?.querySelector('.share')?.removeAttribute('hidden');
+  let following = new AbortController();
+  const follow = () => {
+    following.abort();
+    following = new AbortController();
     followReading(
       article,
       spots,
@@ -85,8 +88,40 @@ export function startReading(board: CourseBoard, article: HTMLElement): void {
         hold.release();
         shown.show(spot);
       },
+      following.signal,
     );
+  };
+  whenIdle(() => {
+    // It stands below all that the board shows, and would move as that comes.
+    board.parentElement?.querySelector('.share')?.removeAttribute('hidden');
+    follow();
   });
+  addEventListener(textRenewed, () => {
+    const before = shown.spot;
+    readAgain(article, spots);
+    findWays = findWaysOn(spots);
+    steps.forget();
+    const now = sameSpot(before, spots) ?? spots.values().next().value;
+    if (now !== undefined) shown.renew(now);
+    follow();
+  });
+}
+
+/** Whoever holds the spots has those of the text as it is now. */
+function readAgain(article: HTMLElement, spots: Map<Element, Spot>): void {
+  spots.clear();
+  for (const [element, spot] of readSpots(article)) spots.set(element, spot);
+  linkMoves(spots);
+  addDiagrams(article, spots);
+}
+
+/** The spot of the same place; where that is gone, of the last place before it that is still there. */
+function sameSpot(before: Spot, spots: ReadonlyMap<Element, Spot>): Spot | undefined {
+  for (let spot: Spot | undefined = before; spot !== undefined; spot = spot.parent) {
+    const found = spots.get(spot.element) ?? spotOfHash(hashOf(spot.element.id), spots);
+    if (found !== undefined) return found;
+  }
+  return undefined;
 }
 
 /** After a reload, or on the way back, the browser restores where one read. */

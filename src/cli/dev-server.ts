@@ -2,7 +2,7 @@ import type { IncomingMessage, ServerResponse } from 'node:http';
 import path from 'node:path';
 import sirv from 'sirv';
 import { type DeskState, deskRoot } from '../contract/index.ts';
-import { assetsFolder, type SitePreview } from '../site/index.ts';
+import { assetsFolder, readAssets, type SitePreview } from '../site/index.ts';
 import { answerFault, answerFile, answerMissing } from './dev/answers.ts';
 import { type DeskPart, type DeskRoute, deskDoor } from './dev/desk-door.ts';
 import { deskFiles, withDesk } from './dev/desk-files.ts';
@@ -46,9 +46,9 @@ export function devServer({ work, shown, parts, hasEditor }: DevServerOptions): 
     };
     const isPage = file.endsWith('.html');
     if (site === undefined) {
-      return isPage
-        ? answerFile(response, file, withDesk(troublePage(state), parts, data))
-        : answerMissing(response);
+      if (!isPage) return answerMissing(response);
+      const { course = '' } = (await readAssets()).styles;
+      return answerFile(response, file, withDesk(troublePage(state, [course]), parts, data));
     }
     const copy = await site.copyOfMedia(file, work);
     if (copy !== undefined) {

@@ -70,6 +70,11 @@ export async function dev(
     tell([], message);
   };
 
+  const hasNewError = (now: LoadedCourse): boolean => {
+    const known = new Set(loaded && deskFindings(loaded).map(({ id }) => id));
+    return deskFindings(now).some(({ id, severity }) => severity === 'error' && !known.has(id));
+  };
+
   // One reading at a time; changes meanwhile cause one more.
   let running: Promise<void> | undefined;
   let again = false;
@@ -77,9 +82,8 @@ export async function dev(
     do {
       again = false;
       const now = await source.current().catch((error: unknown) => ({ error }));
-      // What is being written looks like an error: a sound course is shown at once, a fault when the
-      // files have settled.
-      if (!('checked' in now)) await watching.settled();
+      // What is being written looks like an error: a fault that was not there is shown when the files have settled.
+      if (!('course' in now) || hasNewError(now)) await watching.settled();
       if (again) continue;
       if ('error' in now) fail(now.error);
       else await show(now).catch(fail);

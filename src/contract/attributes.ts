@@ -117,6 +117,8 @@ export interface DataAttributes {
   readonly card: { readonly key: string };
   /** A script of the desk, in `dev` alone. */
   readonly desk: DeskScriptData;
+  /** What opens the place of a finding in an editor, in `dev` alone. */
+  readonly finding: { readonly file: string; readonly line: number; readonly column: number };
   /** A paragraph that speaks of a position: its id. */
   readonly text: { readonly at?: string | undefined };
 }

@@ -42,3 +42,4 @@ export { resolve, resolveAll } from './resolve.ts';
 export { tidySpaces } from './tidy-spaces.ts';
 export { titlesByKey } from './titles-by-key.ts';
 export { writeXml } from './write-xml.ts';
+export { partOfText, seamsOf } from './written-at.ts';

@@ -1,9 +1,10 @@
-import type { Element, ElementContent, Root, RootContent } from 'hast';
+import type { Element, ElementContent, Root, RootContent, Text } from 'hast';
 import { chapterIds, gameMoves } from '../addresses/index.ts';
 import type { Chapter, MoveNode, NodeRef } from '../model/index.ts';
 import type { Strings } from '../strings/index.ts';
 import type { RenderContext } from './context.ts';
-import { element, text } from './hast.ts';
+import { element } from './hast.ts';
+import { partOfText } from './written-at.ts';
 
 /** A move of the chapter that a text may mean. */
 interface Place {
@@ -37,7 +38,7 @@ export function linkMentions(tree: Root, { chapter, strings }: RenderContext): v
     last = (typeof id === 'string' ? blocks.get(id) : undefined) ?? last;
     const old: readonly (RootContent | ElementContent)[] = parent.children;
     const children = old.flatMap((node): (RootContent | ElementContent)[] => {
-      if (node.type === 'text') return split(node.value);
+      if (node.type === 'text') return split(node);
       if (node.type === 'element' && !closed.test(node.tagName) && node.data?.role !== 'move') {
         walk(node);
       }
@@ -46,19 +47,22 @@ export function linkMentions(tree: Root, { chapter, strings }: RenderContext): v
     parent.children = children as typeof parent.children;
   }
 
-  function split(value: string): ElementContent[] {
+  function split(node: Text): ElementContent[] {
+    const { value } = node;
     const parts: ElementContent[] = [];
     let done = 0;
     for (const found of value.matchAll(mention.pattern)) {
       const ref = nearest(places.get(mention.nameOf(found)) ?? [], last);
       if (ref === undefined) continue;
-      if (found.index > done) parts.push(text(value.slice(done, found.index)));
+      if (found.index > done) parts.push(partOfText(node, done, found.index));
       const data = { role: 'mention', target: { to: 'place', ref }, link: 'move' } as const;
-      parts.push(element('a', { className: ['prose-move'] }, [found[0]], data));
-      done = found.index + found[0].length;
+      const end = found.index + found[0].length;
+      const words = partOfText(node, found.index, end);
+      parts.push(element('a', { className: ['prose-move'] }, [words], data));
+      done = end;
     }
-    if (parts.length === 0) return [text(value)];
-    return done < value.length ? [...parts, text(value.slice(done))] : parts;
+    if (parts.length === 0) return [node];
+    return done < value.length ? [...parts, partOfText(node, done)] : parts;
   }
 
   walk(tree);

@@ -1,4 +1,4 @@
-import type { ElementContent } from 'hast';
+import type { Element, ElementContent } from 'hast';
 import { numberSign } from '../chess/index.ts';
 import { dataProperties, positionAddress, readPositionAddress } from '../contract/index.ts';
 import { isBadSign, type MoveNode } from '../model/index.ts';
@@ -41,18 +41,18 @@ export function moveLink(
 ): ElementContent[] {
   const { move } = node;
   if (move === undefined) {
-    return [
-      element('span', { className: ['move', 'fault'] }, [node.written?.san ?? ''], {
-        role: 'move',
-      }),
-    ];
+    const words = element('span', { className: ['move', 'fault'] }, [node.written?.san ?? ''], {
+      role: 'move',
+    });
+    return [written(words, node)];
   }
   const number = withNumber ? [numberSign(move) + noBreak] : [];
   const words = [...number, ...sanHtml(move.san, context.notation)];
   const glyphs = node.glyphs.flatMap((nag) => glyph(nag, context.strings));
   const id = tree.idOf?.(node);
   if (id === undefined) {
-    return [element('span', { className: ['move'] }, words, { role: 'move' }), ...glyphs];
+    const shown = element('span', { className: ['move'] }, words, { role: 'move' });
+    return [written(shown, node), ...glyphs];
   }
   const meetings = tree.meetings?.get(node.index);
   const link = element(
@@ -70,7 +70,13 @@ export function moveLink(
     words,
     { role: 'move', ...(meetings && { meetings }) },
   );
-  return [link, ...glyphs];
+  return [written(link, node), ...glyphs];
+}
+
+/** Where its author wrote it (`written-at.ts`). */
+function written(link: Element, node: MoveNode): Element {
+  const place = node.written?.place;
+  return place ? { ...link, position: { start: place.start, end: place.end } } : link;
 }
 
 /** What sets the board: the position unless the id tells it, the marked squares and the arrows. */

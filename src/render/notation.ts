@@ -9,6 +9,7 @@ import {
 } from '../chess/index.ts';
 import { splitMoves } from '../contract/index.ts';
 import type { Strings } from '../strings/index.ts';
+import { partOfText } from './written-at.ts';
 
 /** How moves are printed: the piece letters of the language, or figurines that read as such. */
 export interface Notation {
@@ -65,9 +66,12 @@ export function useFigurines(tree: Parents, notation: Notation): void {
       if (child.type !== 'text') return [child];
       const parts = splitMoves(child.value, letters);
       if (!parts.some(({ isPiece }) => isPiece)) return [child];
+      let at = 0;
       return parts.map(({ text, isPiece }) => {
+        const from = at;
+        at += text.length;
         const kind = isPiece && pieceKinds.find((each) => pieceLetters[each] === text);
-        return kind ? figurine(kind, text) : { type: 'text', value: text };
+        return kind ? figurine(kind, text) : partOfText(child, from, at);
       });
     });
     node.children = children;

@@ -39,10 +39,15 @@ import { type RenderComment, renderMoves } from './moves-block.ts';
 import { type Notation, sanHtml } from './notation.ts';
 import { renderPattern } from './pattern.ts';
 import { tidySpaces } from './tidy-spaces.ts';
+import { withPlaces } from './written-at.ts';
 
 /** How the nodes of the course language, and those that are printed in our own way, become a document. */
 export function proseHandlers(context: RenderContext, headingShift: number): Handlers {
-  return { ...courseHandlers(context), ...markdownHandlers(context, headingShift) };
+  return withPlaces({
+    text: defaultHandlers.text,
+    ...courseHandlers(context),
+    ...markdownHandlers(context, headingShift),
+  });
 }
 
 function courseHandlers(context: RenderContext): Handlers {

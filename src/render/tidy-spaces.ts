@@ -1,5 +1,6 @@
 import type { PhrasingContent, Text } from 'mdast';
 import { type DirectiveName, silentDirectives } from './directives.ts';
+import { joinTexts, partOfText } from './written-at.ts';
 
 /**
  * Takes out the directives that print nothing, and the space that would be left hanging before
@@ -14,7 +15,9 @@ export function tidySpaces(content: readonly PhrasingContent[]): PhrasingContent
     else kept.push(node);
   }
   const [first] = kept;
-  if (first?.type === 'text') kept[0] = { ...first, value: first.value.trimStart() };
+  if (first?.type === 'text') {
+    kept[0] = partOfText(first, first.value.length - first.value.trimStart().length);
+  }
   const last = kept.at(-1);
   if (last?.type === 'text') kept[kept.length - 1] = { ...last, value: last.value.trimEnd() };
   return kept.filter((node) => node.type !== 'text' || node.value !== '');
@@ -27,6 +30,5 @@ function isSilent(name: DirectiveName): boolean {
 /** What a silent directive stood between. */
 function join(before: Text, after: Text): Text {
   const hanging = /\s$/.test(before.value) && /^[\s.,;:!?)\]]/.test(after.value);
-  const start = hanging ? before.value.trimEnd() : before.value;
-  return { ...before, value: start + after.value };
+  return joinTexts(hanging ? { ...before, value: before.value.trimEnd() } : before, after);
 }

@@ -23,7 +23,7 @@ import { type RenderedSite, renderSite } from './render/site.ts';
 import type { Download } from './site-data.ts';
 import { sitemapFiles } from './sitemap.ts';
 
-export { assetsFolder } from './build/assets.ts';
+export { assetsFolder, readAssets } from './build/assets.ts';
 export { deskFindings } from './desk/desk-findings.ts';
 export { previewSite, type SitePreview } from './preview.ts';
 export { SiteError } from './site-error.ts';

@@ -13,6 +13,7 @@ import { courseIcons, coursePictures } from './build/images.ts';
 import { loadPages, renderPage } from './build/render-page.ts';
 import { type IndexFile, NoWordIndex } from './build/word-index.ts';
 import { wordIndexes } from './build/word-indexes.ts';
+import { markedParts } from './desk/marked-parts.ts';
 import type { SiteDownload } from './index.ts';
 import { mediaOf, refuseUnfit } from './media-of.ts';
 import { once } from './once.ts';
@@ -42,20 +43,26 @@ export interface PreviewOptions {
   readonly textOf?: ((file: string) => string | undefined) | undefined;
 }
 
-/** The site of a course for its author's own browser. Nothing is kept for reading offline. */
+/** The site of a course for its author's own browser, marked. Nothing is kept for reading offline. */
 export async function previewSite(
-  { course }: PreviewedCourse,
+  previewed: PreviewedCourse,
   options: PreviewOptions,
 ): Promise<SitePreview> {
+  const { course } = previewed;
   const downloads = options.downloads ?? [];
   // They get ready beside the course; a page that needs them says what is wrong.
   loadPages().catch(() => {});
-  const site = renderSite(course, {
+  const place = {
     assets: await readAssets(),
     site: course.settings.site,
     downloads: downloads.map(({ make: _, ...download }) => download),
     offline: false,
-  });
+  };
+  const site = renderSite(
+    course,
+    place,
+    markedParts(previewed, options.textOf ?? (() => undefined)),
+  );
   const { frame } = site;
   const pages = shownOnce(site);
   const others: readonly FileMaker[] = [

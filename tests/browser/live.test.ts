@@ -1,10 +1,11 @@
-/** `linewright dev`: what changes on the disk comes to the page, and so do the findings. */
+/** `linewright dev`: what changes on the disk comes to the page, what is wrong is marked there, what is the reader's stays. */
 import { type ChildProcess, spawn } from 'node:child_process';
-import { mkdir, mkdtemp, rename, writeFile } from 'node:fs/promises';
+import { mkdir, mkdtemp, readFile, rename, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import { violations } from './axe.ts';
 import { launchBrowser, openPage } from './browser.ts';
 
 let browser: Browser;
@@ -12,16 +13,67 @@ let preview: ChildProcess;
 let address: string;
 let folder: string;
 let chapter: string;
+/** One for all tests. */
+let page: Page;
 
-const text = (moves: string) => `---\ntitle: One\n---\n\n\`\`\`moves\n${moves}\n\`\`\`\n`;
+const fence = '```';
+const settings = 'title: Small\nid: small\nside: white\n';
+const text = (moves: string) => `---\ntitle: One\n---\n\n${fence}moves\n${moves}\n${fence}\n`;
+
+/** A chapter to read in: what changes between two editions are these words. */
+const long = ({ lead = 'Lead', comment = 'Quiet.', ask = 'Which move?', late = 'Late' } = {}) =>
+  `---
+title: One
+---
+
+${lead}
+
+${fence}moves
+1. e4 e5 2. Nf3 {${comment}} Nc6 3. Bb5 {:here[spanish]} a6 =
+${fence}
+
+${'Words to read, and more of them than a window holds. '.repeat(40)}
+
+<details><summary>More</summary>Hidden words</details>
+
+${fence}exercise at="spanish" before="3... a6"
+ask: The first question
+answer: 4. Ba4
+hint: It stays on its diagonal.
+${fence}
+
+${fence}exercise at="spanish" before="3... Nf6"
+ask: ${ask}
+answer: 4. O-O
+hint: The king.
+${fence}
+
+${'Other words to read. '.repeat(60)}
+
+${late} words.
+`;
 
 beforeAll(async () => {
   folder = await mkdtemp(path.join(inject('runFolder'), 'live-'));
   chapter = path.join(folder, 'chapters', '1.md');
   await mkdir(path.dirname(chapter));
-  await writeFile(path.join(folder, 'course.yaml'), 'title: Small\nid: small\nside: white\n');
+  // It begins with settings that cannot be used.
+  await writeFile(path.join(folder, 'course.yaml'), 'title: [Small\n');
   await writeFile(chapter, text('1. e4 e5 2. Nf3'));
-  preview = spawn(process.execPath, ['dist/cli/main.js', 'dev', folder, '--port', '4280']);
+  const editor = path.join(folder, 'editor.cjs');
+  await writeFile(
+    editor,
+    'require("fs").writeFileSync(__dirname + "/opened.txt", process.argv.slice(2).join())',
+  );
+  preview = spawn(process.execPath, [
+    'dist/cli/main.js',
+    'dev',
+    folder,
+    '--port',
+    '4280',
+    '--editor',
+    `"${process.execPath}" "${editor}" {file} {line}`,
+  ]);
   address = await new Promise((resolve, reject) => {
     let said = '';
     preview.stdout?.on('data', (chunk) => {
@@ -35,6 +87,8 @@ beforeAll(async () => {
     preview.on('exit', () => reject(new Error(said)));
   });
   browser = await launchBrowser();
+  ({ page } = await openPage(browser));
+  await page.goto(`${address}1.html`);
 });
 afterAll(async () => {
   await browser?.close();
@@ -43,38 +97,175 @@ afterAll(async () => {
   await ended;
 });
 
-test('a change is shown; a broken move shows the finding while the old page stays', async () => {
-  const { page } = await openPage(browser);
-  await page.goto(`${address}1.html`);
-  const moves = page.locator('.move');
-  const findings = page.locator('[data-findings]');
-  expect(await moves.last().textContent()).toContain('Nf3');
+const lastMove = () => page.locator('.moves > p > .move').last();
+const notes = () => page.locator('.desk-note');
+const slip = () => page.getByRole('complementary', { name: 'Findings' });
+/** Saves the chapter and waits until the page has these words. */
+async function save(written: string, shows: string): Promise<void> {
+  await writeFile(chapter, written);
+  await expect.poll(() => page.locator('body').textContent(), { timeout: 12_000 }).toContain(shows);
+}
 
-  await writeFile(chapter, text('1. e4 e5 2. Bc4'));
-  await expect.poll(() => moves.last().textContent(), { timeout: 60_000 }).toContain('Bc4');
-  expect(await findings.count()).toBe(0);
+test('a course that starts broken says where and what to do, and comes alive when it is mended', async () => {
+  await page.getByRole('heading', { name: 'Nothing to show yet' }).waitFor();
+  await slip().getByText('course.yaml').first().waitFor();
+  expect(await slip().textContent()).toMatch(/bracket is opened and never closed.*line 2/);
+  await writeFile(path.join(folder, 'course.yaml'), settings);
+  await expect.poll(() => lastMove().textContent(), { timeout: 12_000 }).toContain('Nf3');
+  expect(await slip().count()).toBe(0);
+});
 
-  await writeFile(chapter, text('1. e4 e5 2. Ke3'));
-  await findings.waitFor({ timeout: 60_000 });
-  expect(await findings.textContent()).toContain('2.Ke3 cannot be played');
-  expect(await moves.last().textContent()).toContain('Bc4');
+test('a change is shown; what is wrong is marked, told in a list, and led to; the rest is current', async () => {
+  await save(text('1. e4 e5 2. Bc4'), 'Bc4');
+  expect(await notes().count()).toBe(0);
 
-  await writeFile(chapter, text('1. e4 e5 2. Ke2'));
-  await expect.poll(() => moves.last().textContent(), { timeout: 60_000 }).toContain('Ke2');
-  expect(await findings.count()).toBe(0);
+  await save(text('1. e4 e5 2. Ke3 {A new word.}'), 'A new word.');
+  await notes().waitFor();
+  expect(await notes().textContent()).toContain('2.Ke3 cannot be played');
+  expect(await page.locator('.fault.desk-at').textContent()).toBe('Ke3');
+  const tab = slip().getByRole('button', { name: '1 error' });
+  await expect.poll(() => page.getByRole('status').allTextContents()).toContain('1 error.');
+  await tab.click();
+  expect(await violations(page)).toEqual([]);
+  await slip().getByRole('button', { name: 'Open' }).click();
+  await expect
+    .poll(() => readFile(path.join(folder, 'opened.txt'), 'utf8').catch(() => ''))
+    .toBe(`${chapter},6`);
+  await slip().getByRole('link').click();
+  expect(await page.evaluate(() => document.activeElement?.className)).toContain('desk-note');
+  await page.keyboard.press('Escape');
+  await tab.press('Escape');
+  expect(await tab.getAttribute('aria-expanded')).toBe('false');
+
+  await save(text('1. e4 e5 2. Ke2'), 'Ke2');
+  await expect.poll(() => notes().count()).toBe(0);
+  expect(await slip().count()).toBe(0);
+});
+
+describe('what is the reader’s stays', () => {
+  const isKept = () => page.evaluate(() => 'isKept' in globalThis);
+  const caption = () => page.locator('.board-line a').textContent();
+  const focused = () =>
+    page.evaluate(() => {
+      const element = document.activeElement as HTMLElement | null;
+      const around = element?.closest('.exercise')?.getAttribute('aria-label') ?? '';
+      return `${around} ${element?.dataset.square ?? element?.textContent}`.trim();
+    });
+
+  test('the line that is read keeps its height, what is selected stays selected', async () => {
+    await save(long(), 'The first question');
+    // A page that is loaded anew would have lost this.
+    await page.evaluate(() => Object.assign(globalThis, { isKept: true }));
+    const fold = page.getByText('More', { exact: true });
+    await fold.scrollIntoViewIfNeeded();
+    await page.evaluate(() => {
+      const words = document.querySelector('article > details');
+      if (words) getSelection()?.selectAllChildren(words);
+    });
+    const before = await fold.evaluate((each) => each.getBoundingClientRect().top);
+    await save(long({ lead: `A longer lead. ${'More words. '.repeat(60)}` }), 'A longer lead.');
+    const after = await fold.evaluate((each) => each.getBoundingClientRect().top);
+    expect(Math.abs(after - before)).toBeLessThan(2);
+    expect(await page.evaluate(() => getSelection()?.toString())).toContain('More');
+    expect(await isKept()).toBe(true);
+  });
+
+  test('the position on the board, and the side that it is seen from', async () => {
+    await page.locator('#spanish').click();
+    await page.locator('.board-turn').click();
+    expect(await caption()).toContain('Bb5');
+    await save(long({ comment: 'Louder.' }), 'Louder.');
+    expect(await caption()).toContain('Bb5');
+    expect(await page.locator('.board-turn').getAttribute('aria-pressed')).toBe('true');
+    await page.locator('.board-turn').click();
+    // The board goes on from there in the new text.
+    await page.keyboard.press('ArrowLeft');
+    await page.keyboard.press('ArrowLeft');
+    await expect.poll(caption).toContain('Nf3');
+    expect(await page.locator('.board-comment').textContent()).toContain('Louder.');
+  });
+
+  test('the focus: on a move, on a square of the board', async () => {
+    await page.locator('#spanish').focus();
+    await save(long({ comment: 'Quieter.' }), 'Quieter.');
+    expect(await focused()).toContain('b5');
+    await page.locator('.beside .board-stand').hover();
+    await page.locator('.beside button[data-square="g1"]').focus();
+    await save(long({ comment: 'Quiet again.' }), 'Quiet again.');
+    expect(await focused()).toBe('g1');
+  });
+
+  test('a line of his own on the board', async () => {
+    await page.locator('#spanish').click();
+    await page.locator('.beside button[data-square="h7"]').click();
+    await page.locator('.beside button[data-square="h5"]').click();
+    await expect.poll(() => page.locator('.own-moves').textContent()).toContain('h5');
+    await save(long({ comment: 'And again.' }), 'And again.');
+    expect(await page.locator('.own-moves').textContent()).toContain('h5');
+    await page.locator('#spanish').click();
+  });
+
+  test('opened folds, hints and answers, and an exercise that is being solved', async () => {
+    const [first, second] = [page.locator('.exercise').first(), page.locator('.exercise').last()];
+    await page.getByText('More', { exact: true }).click();
+    await first.scrollIntoViewIfNeeded();
+    await first.locator('.squares').waitFor();
+    await first.locator('details.hint summary').click();
+    await second.locator('details.hint summary').click();
+    await first.locator('button[data-square="b5"]').click();
+    await first.locator('button[data-square="a4"]').click();
+    const talk = await first.textContent();
+    await save(long({ ask: 'Which one?' }), 'Which one?');
+    expect(await page.locator('article > details').getAttribute('open')).toBe('');
+    expect(await first.textContent()).toBe(talk);
+    expect(await first.locator('details.hint').getAttribute('open')).toBe('');
+    // The one that changed begins anew, with its folds as they were.
+    expect(await second.locator('details.hint').getAttribute('open')).toBe('');
+    await second.locator('.squares').waitFor();
+    await second.locator('button[data-square="e1"]').focus();
+    await save(long({ ask: 'Which move now?' }), 'Which move now?');
+    await expect.poll(focused).toBe('Exercise 2 e1');
+    expect(await isKept()).toBe(true);
+  });
+
+  test('the list of findings, open as it was; what is far away does not stir', async () => {
+    await save(long({ comment: 'Odd. :claim[mate]' }), 'Odd.');
+    await slip().getByRole('button', { name: '1 error' }).click();
+    await page.evaluate(() => {
+      const seen: string[] = [];
+      Object.assign(globalThis, { seen });
+      const note = (list: MutationRecord[]) =>
+        seen.push(
+          ...list.map(
+            ({ target }) =>
+              (target as Element).closest?.('p, .exercise, .moves')?.textContent ?? '…',
+          ),
+        );
+      new MutationObserver(note).observe(document.querySelector('article') as Element, {
+        childList: true,
+        characterData: true,
+        subtree: true,
+      });
+    });
+    await save(long({ comment: 'Odd. :claim[mate]', late: 'Very late' }), 'Very late');
+    await slip().getByRole('link').first().waitFor();
+    const seen = await page.evaluate(() => (globalThis as unknown as { seen: string[] }).seen);
+    expect([...new Set(seen)]).toEqual(['…']);
+    await save(long(), 'Late');
+    expect(await isKept()).toBe(true);
+  });
 });
 
 test('a chapter that is being written shows no finding', async () => {
-  const { page } = await openPage(browser);
-  await page.goto(`${address}1.html`);
-  const told: string[] = [];
-  await page.exposeFunction('tell', (findings: string) => told.push(findings));
+  await save(text('1. e4 e5 2. Ke2'), 'Ke2');
+  const told: number[] = [];
+  await page.exposeFunction('tell', (findings: number) => told.push(findings));
   await page.evaluate(() => {
     const events = new EventSource('/linewright-live/events');
-    const { tell } = globalThis as unknown as { tell: (findings: string) => void };
-    events.onmessage = ({ data }) => tell(JSON.parse(data).findings);
+    const { tell } = globalThis as unknown as { tell: (findings: number) => void };
+    events.onmessage = ({ data }) => tell(JSON.parse(data).findings.length);
   });
-  await expect.poll(() => told).toEqual(['']);
+  await expect.poll(() => told).toEqual([0]);
   // Where the machine is so busy that it pauses between the parts, what stands there is no longer being written.
   const isOneSave = async (): Promise<boolean> => {
     let longest = 0;
@@ -86,36 +277,32 @@ test('a chapter that is being written shows no finding', async () => {
       last = performance.now();
       await wait(20);
     }
-    await expect.poll(() => page.locator('.move').last().textContent()).toContain('Qh5');
+    await expect.poll(() => lastMove().textContent()).toContain('Qh5');
     return longest < 50;
   };
   for (let tries = 0; !(await isOneSave()); tries++) {
     expect(tries, 'no save was quick enough').toBeLessThan(20);
     await writeFile(chapter, text('1. e4 e5 2. Ke2'));
-    await expect.poll(() => page.locator('.move').last().textContent()).toContain('Ke2');
+    await expect.poll(() => lastMove().textContent()).toContain('Ke2');
     told.length = 0;
   }
-  expect(told.filter((findings) => findings !== '')).toEqual([]);
+  expect(told.filter((findings) => findings !== 0)).toEqual([]);
 });
 
 test('the chapters, then the whole course, are moved away and come back', async () => {
-  const { page } = await openPage(browser);
-  await page.goto(`${address}1.html`);
-  const moves = page.locator('.move');
-  const findings = page.locator('[data-findings]');
   const away = async (of: string, said: string, fresh: string) => {
     await rename(of, `${folder}-aside`);
-    await expect.poll(() => findings.textContent(), { timeout: 60_000 }).toContain(said);
-    await expect.poll(() => moves.count()).toBeGreaterThan(0);
+    await expect.poll(() => slip().textContent(), { timeout: 12_000 }).toContain(said);
+    await expect.poll(() => lastMove().count()).toBeGreaterThan(0);
     const inside = path.relative(of, chapter);
     await writeFile(path.join(`${folder}-aside`, inside), text(`1. e4 e5 2. ${fresh}`));
     await rename(`${folder}-aside`, of);
-    await expect.poll(() => moves.last().textContent(), { timeout: 60_000 }).toContain(fresh);
-    expect(await findings.count()).toBe(0);
+    await expect.poll(() => lastMove().textContent(), { timeout: 12_000 }).toContain(fresh);
+    expect(await slip().count()).toBe(0);
   };
-  await away(path.dirname(chapter), 'The course has no chapters.', 'Nc3');
+  await away(path.dirname(chapter), 'The settings cannot be used as they stand.', 'Nc3');
   await away(folder, 'follow the course again when it is back', 'Bb5');
   // What is saved after that is followed as before.
   await writeFile(chapter, text('1. e4 e5 2. Qe2'));
-  await expect.poll(() => moves.last().textContent(), { timeout: 60_000 }).toContain('Qe2');
+  await expect.poll(() => lastMove().textContent(), { timeout: 12_000 }).toContain('Qe2');
 });

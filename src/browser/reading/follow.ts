@@ -12,13 +12,14 @@ const readingLine = 0.3;
 
 /**
  * Calls `onRead` with the position that the paragraph being read speaks of, whenever that changes
- * by scrolling. `coveredTop` says how much of the window's top the board covers.
+ * by scrolling, until `signal` ends it. `coveredTop` says how much of the window's top the board covers.
  */
 export function followReading(
   article: Element,
   spots: ReadonlyMap<Element, Spot>,
   coveredTop: () => number,
   onRead: (spot: Spot) => void,
+  signal: AbortSignal,
 ): void {
   const stops = findStops(article, spots);
   const visible = new Set<Element>();
@@ -30,6 +31,7 @@ export function followReading(
     read();
   });
   for (const { element } of stops) observer.observe(element);
+  signal.addEventListener('abort', () => observer.disconnect());
 
   let waiting = false;
   addEventListener(
@@ -42,7 +44,7 @@ export function followReading(
         read();
       });
     },
-    { passive: true },
+    { passive: true, signal },
   );
 
   function read(): void {

@@ -13,6 +13,8 @@ import { commentOf } from './comment-of.ts';
 export interface Shown {
   readonly spot: Spot;
   show(spot: Spot): void;
+  /** The same position in a text that was renewed; the board shows it anew unless something of the reader's is there. */
+  renew(spot: Spot): void;
 }
 
 /** Shows positions of the text on its board, and marks in the text the move that led there. */
@@ -23,7 +25,7 @@ export function showPosition(
   waysOn: (spot: Spot) => readonly Spot[],
 ): Shown {
   let shown = first;
-  function change(spot: Spot, before: Spot | undefined): void {
+  function take(spot: Spot, before: Spot | undefined): void {
     noteShown(spot.element.id);
     before?.element.removeAttribute('aria-current');
     if (spot.move !== undefined) {
@@ -31,6 +33,9 @@ export function showPosition(
       makeStop(spot.element);
     }
     shown = spot;
+  }
+  function change(spot: Spot, before: Spot | undefined): void {
+    take(spot, before);
     board.show({
       ...stateOf(spot, waysOn(spot), words),
       glide: before && glideBetween(before, spot),
@@ -43,6 +48,10 @@ export function showPosition(
     },
     show(spot) {
       if (spot !== shown) change(spot, shown);
+    },
+    renew(spot) {
+      if (board.held) take(spot, shown);
+      else change(spot, undefined);
     },
   };
 }

@@ -1,3 +1,4 @@
+import type { Root } from 'hast';
 import { toHtml } from 'hast-util-to-html';
 import { describePosition, sideToMove } from '../../chess/index.ts';
 import { drawBoardInPage } from '../../draw/index.ts';
@@ -19,16 +20,18 @@ import { firstExercise, sectionsOf } from './sections.ts';
 export const pagePart: PartMaker<Omit<ChapterPage, keyof ChapterHead>> = {
   kind: 'page',
   inputs: '',
-  make: chapterPage,
+  make: (context) => chapterPage(context),
 };
 
-function chapterPage(context: RenderContext) {
+/** @param change what is done to the text before it becomes HTML; it has elements of its own. */
+export function chapterPage(context: RenderContext, change?: (tree: Root) => void) {
   const { ask, chapter, strings } = context;
   const addresses = assignAddresses(ask);
   const board = readingBoard(chapter, strings);
   const page = pageMedium(addresses, chapter.file);
   const tree = resolve(chapterDocument(context), page, strings);
   const exercise = firstExercise(tree);
+  change?.(tree);
   return {
     html: toHtml(tree, { allowDangerousHtml: true }),
     ...(board !== undefined && { board }),

@@ -1,0 +1,77 @@
+/**
+ * Where the parts of a document are written, so that the preview of `dev` can mark what is wrong in them: an
+ * element has its `position`, as unist has it, a text the seams of the pieces that it was joined of. No medium shows it.
+ */
+import type { Element, ElementContent, Text as HastText } from 'hast';
+import type { Text as MdastText, Node } from 'mdast';
+import type { Handlers } from 'mdast-util-to-hast';
+
+/** Where a piece of a text begins: in its value, and in the file. Up to the next one the two run alike. */
+export interface Seam {
+  readonly at: number;
+  readonly offset: number;
+}
+
+declare module 'mdast' {
+  interface TextData {
+    seams?: readonly Seam[];
+  }
+}
+declare module 'hast' {
+  interface TextData {
+    seams?: readonly Seam[];
+  }
+}
+
+/** The seams of a text; none where nobody knows where it is written. */
+export function seamsOf({ data, position }: MdastText | HastText): readonly Seam[] {
+  if (data?.seams) return data.seams;
+  const offset = position?.start.offset;
+  return offset === undefined ? [] : [{ at: 0, offset }];
+}
+
+/** A part of a text, which keeps its place. */
+export function partOfText<T extends MdastText | HastText>(node: T, from: number, to?: number): T {
+  const value = node.value.slice(from, to);
+  const seams = seamsOf(node);
+  const before = seams.findLast(({ at }) => at <= from);
+  const after = seams.filter(({ at }) => at > from && at < from + value.length);
+  const moved = [
+    ...(before ? [{ at: 0, offset: before.offset + from - before.at }] : []),
+    ...after.map(({ at, offset }) => ({ at: at - from, offset })),
+  ];
+  return { ...node, value, data: { ...node.data, seams: moved } };
+}
+
+/** Two texts as one. */
+export function joinTexts(before: MdastText, after: MdastText): MdastText {
+  const { length } = before.value;
+  const moved = seamsOf(after).map(({ at, offset }) => ({ at: at + length, offset }));
+  return {
+    ...before,
+    value: before.value + after.value,
+    data: { ...before.data, seams: [...seamsOf(before), ...moved] },
+  };
+}
+
+/** Handlers whose elements and texts know where they are written. */
+export function withPlaces(handlers: Handlers): Handlers {
+  return Object.fromEntries(
+    Object.entries(handlers).map(([name, handler]) => [
+      name,
+      (state, node, parent) => {
+        const made = handler(state, node, parent);
+        for (const each of [made ?? []].flat() as ElementContent[]) writtenAt(each, node);
+        return made;
+      },
+    ]),
+  );
+}
+
+function writtenAt(made: ElementContent, node: Node): void {
+  if (made.type === 'text' && node.type === 'text') {
+    made.data = { ...made.data, seams: seamsOf(node as MdastText) };
+  } else if (made.type === 'element' && node.position) {
+    (made as Element).position ??= node.position;
+  }
+}

@@ -1,0 +1,34 @@
+import type { PreviewedCourse } from '../../check/index.ts';
+import { contextOf, freshParts, type PartMaker, type Parts } from '../../render/index.ts';
+import { chapterPage, pagePart } from '../render/chapter-page.ts';
+import { deskFindings } from './desk-findings.ts';
+import { markFindings, type PlacedFinding } from './mark-findings.ts';
+
+/** What single chapters give to a preview: as published, but for the marks of what is found in them. */
+export function markedParts(
+  { course, diagnostics }: PreviewedCourse,
+  textOf: (file: string) => string | undefined,
+): Parts {
+  const shared = contextOf(course);
+  const parts = freshParts(shared);
+  const findings = new Map<string, PlacedFinding[]>();
+  for (const [index, finding] of deskFindings({ course, diagnostics }).entries()) {
+    const place = diagnostics[index]?.place;
+    if (place === undefined) continue;
+    const known = findings.get(finding.file);
+    if (known) known.push({ finding, place });
+    else findings.set(finding.file, [{ finding, place }]);
+  }
+  return {
+    of<Part>(maker: PartMaker<Part>, chapter: PreviewedCourse['course']['chapters'][number]): Part {
+      const found = findings.get(chapter.file);
+      if ((maker as PartMaker<unknown>) !== pagePart || found === undefined) {
+        return parts.of(maker, chapter);
+      }
+      const source = textOf(chapter.file) ?? '';
+      return chapterPage({ ...shared, chapter }, (tree) =>
+        markFindings(tree, found, { blocks: chapter.blocks, source }),
+      ) as Part;
+    },
+  };
+}
