@@ -43,7 +43,13 @@ export function createFormalNotes(): FormalNotes {
       const known = seen.get(kind);
       if (known) known.count += 1;
       else {
-        const note = { game, line, message: sentences[kind](subject), text: '' };
+        const note = {
+          game,
+          line,
+          message: sentences[kind](subject),
+          text: '',
+          formal: true,
+        } as const;
         seen.set(kind, { note, count: 1 });
       }
     },

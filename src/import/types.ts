@@ -51,4 +51,6 @@ export interface ImportNote {
   readonly message: string;
   /** The text that is meant; empty where nothing is. */
   readonly text: string;
+  /** Whether the file is merely not as the standard says, and nothing of it is lost. */
+  readonly formal?: true;
 }

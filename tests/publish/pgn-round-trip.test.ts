@@ -32,6 +32,9 @@ async function* partsOf(text: string): AsyncGenerator<ArchiveGame> {
   yield { text, line: 1, tooLong: false };
 }
 
+/** What is more than a matter of form: the files of these tests are no model of it. */
+const notesOf = ({ notes }: Draft) => notes.filter(({ formal }) => !formal);
+
 const draftOf = (text: string, by: 'game' | 'branch' = 'game') =>
   makeDraft(partsOf(text), { by, side: 'both', title: 'A draft' });
 
@@ -179,7 +182,7 @@ describe('import, then export', () => {
         const line = { ...lineOf(list, initialPosition), before: words.map(brace) };
         const pgn = makeMovetext({ tags: [{ name: 'White', value: 'A "b" \\' }], line });
         const draft = await draftOf(pgn);
-        expect(draft.notes).toEqual([]);
+        expect(notesOf(draft)).toEqual([]);
         const games = exportOf(draft);
         expect(games.flatMap(({ problems }) => problems)).toEqual([]);
         expect(games.map((game) => outline(game.line))).toEqual([outline(line)]);
@@ -201,7 +204,7 @@ describe('import, then export', () => {
       '1. e4 (1. c4',
     );
     const draft = await draftOf(pgn);
-    expect(draft.notes).toEqual([]);
+    expect(notesOf(draft)).toEqual([]);
     const games = exportOf(draft);
     expect(games.length).toBe(Math.ceil((depth + 1) / 41));
     const count = (line: PlainLine): number =>
@@ -315,7 +318,7 @@ describe('what is wrong in a file', () => {
     const file = path.join(work, `${name}.pgn`);
     writeFileSync(file, bytes);
     const draft = await makeDraft(readArchive(file), { by: 'game', side: 'both', title: 'x' });
-    expect(draft.notes).toEqual([]);
+    expect(notesOf(draft)).toEqual([]);
     const [game] = exportOf(draft);
     expect(game?.tags.find((tag) => tag.name === 'White')?.value).toBe('Müller');
     expect(outline(game?.line ?? { before: [], moves: [] })).toBe(' e4 {für}');
@@ -361,7 +364,7 @@ describe('what is wrong in a file', () => {
     writeFileSync(file, `${small}[White "B"]\n\n1. d4\n${rest}\n*\n\n${small}1. Ke5 *\n`);
     const draft = await makeDraft(readArchive(file), { by: 'game', side: 'both', title: 'x' });
     expect(draft).toMatchObject({ games: 4, chapters: 3 });
-    expect(draft.notes).toMatchObject([
+    expect(notesOf(draft)).toMatchObject([
       { game: 2, line: 5, message: expect.stringContaining('longer than any game can be') },
       { game: 4, line: 15, message: expect.stringContaining('cannot be played') },
     ]);
@@ -376,8 +379,9 @@ describe('what is wrong in a file', () => {
 
   test('what is no PGN has notes up to a number', async () => {
     const draft = await draftOf('1. e4 ( ) ( ) '.repeat(1000));
-    expect(draft.notes).toHaveLength(1002);
-    expect(draft.notes.at(1000)?.message).toBe('1,000 more places of this game cannot be read.');
+    expect(notesOf(draft)).toHaveLength(1002);
+    const messages = draft.notes.map(({ message }) => message);
+    expect(messages).toContain('1,000 more places of this game cannot be read.');
   });
 
   test('a comment with any number of brackets is read as it was', async () => {
