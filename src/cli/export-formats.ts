@@ -12,4 +12,6 @@ export interface ExportOptions {
   readonly chapter?: string;
   /** Whether a PGN file is in ISO 8859-1 instead of UTF-8. */
   readonly latin1?: boolean;
+  /** Whether a PGN file holds all of the course, so that `import` makes the same course of it. */
+  readonly withDirectives?: boolean;
 }

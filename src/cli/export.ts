@@ -5,16 +5,17 @@ import { courseId } from '../model/index.ts';
 import { checkOutputFile } from '../output/index.ts';
 import { bookFindings } from '../publish/book/index.ts';
 import { PublishError } from '../publish/index.ts';
-import { makePgn, toLatin1 } from '../publish/pgn/index.ts';
+import { makePgn, makePgnWithDirectives, toLatin1 } from '../publish/pgn/index.ts';
 import { count, exitCodes, stderr, stdout } from './console.ts';
 import { courseBook } from './course-book.ts';
 import { type ExportOptions, exportFormats } from './export-formats.ts';
-import { loadToPublish } from './load-course.ts';
+import { loadCourse, loadToPublish } from './load-course.ts';
 
 /** `linewright export`: checks the course and, if it has no error, writes it as one file. */
 export async function exportCourse(folder: string, options: ExportOptions): Promise<number> {
   const format = formatOf(options);
-  const loaded = await loadToPublish(folder);
+  // What goes to a co-author goes with its drafts and with what is left to do.
+  const loaded = await (options.withDirectives ? loadCourse(folder) : loadToPublish(folder));
   const { checked, course, textOf } = loaded;
   const more = checked && format === 'epub' ? bookFindings(checked) : [];
   stderr.printFindings({ diagnostics: [...loaded.diagnostics, ...more], textOf });
@@ -25,7 +26,9 @@ export async function exportCourse(folder: string, options: ExportOptions): Prom
   const name = options.chapter ?? courseId(course);
   const out = options.out ?? path.join(folder, `${name}.${format}`);
   await checkOutputFile(out, folder);
-  const content = await contentOf(checked, folder, { ...options, format });
+  const content = options.withDirectives
+    ? Buffer.from(makePgnWithDirectives(checked, { textOf, chapter: options.chapter }))
+    : await contentOf(checked, folder, { ...options, format });
   await replaceFile(out, content);
   stdout.print`${out}: ${Math.ceil(content.length / 1000)} KB\n`;
   return exitCodes.clean;
@@ -33,7 +36,8 @@ export async function exportCourse(folder: string, options: ExportOptions): Prom
 
 type Format = (typeof exportFormats)[number];
 
-function formatOf({ format, out, chapter, latin1, date }: ExportOptions): Format {
+function formatOf(options: ExportOptions): Format {
+  const { format, out, chapter, latin1, date, withDirectives } = options;
   const ending = out === undefined ? '' : path.extname(out).slice(1).toLowerCase();
   const chosen = format ?? exportFormats.find((known) => known === ending);
   if (chosen === undefined) {
@@ -42,10 +46,17 @@ function formatOf({ format, out, chapter, latin1, date }: ExportOptions): Format
       'give `--format epub` or `--format pgn`, or end the name of the file so',
     );
   }
-  if (chosen !== 'pgn' && (chapter !== undefined || latin1)) {
+  if (chosen !== 'pgn' && (chapter !== undefined || latin1 || withDirectives)) {
+    const given = latin1 ? 'latin1' : withDirectives ? 'with-directives' : 'chapter';
     throw new PublishError(
-      `\`--${latin1 ? 'latin1' : 'chapter'}\` is for PGN files`,
+      `\`--${given}\` is for PGN files`,
       'leave it out, or give `--format pgn`',
+    );
+  }
+  if (latin1 && withDirectives) {
+    throw new PublishError(
+      'a course may have signs that ISO 8859-1 lacks',
+      'leave out `--latin1`, or `--with-directives`',
     );
   }
   if (chosen !== 'epub' && date !== undefined) {

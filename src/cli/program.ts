@@ -133,6 +133,7 @@ program
   .option('--date <date>', 'of an e-book (default: of the latest news)', parseDate)
   .option('--chapter <id>', 'only this chapter, as PGN')
   .option('--latin1', 'PGN in ISO 8859-1 instead of UTF-8')
+  .option('--with-directives', 'PGN of which `import` makes the same course: for a co-author')
   .action(async (folder: string, options: ExportOptions) => {
     const { exportCourse } = await import('./export.ts');
     process.exitCode = await exportCourse(folder, options);

@@ -5,6 +5,7 @@ import { type ArchiveGame, eachGame } from '../movetext/index.ts';
 import type { PartOfGames } from './chapter-maker.ts';
 import { chaptersByBranch } from './chapters-by-branch.ts';
 import { chaptersByGame } from './chapters-by-game.ts';
+import { createPieceJoiner, isPiece, pieceOfGame } from './directives/index.ts';
 import type { DraftChapter } from './draft-chapter.ts';
 import { createFormalNotes } from './formal-notes.ts';
 import { paragraphMarkdown } from './markdown-text.ts';
@@ -67,12 +68,16 @@ export async function makeDraft(
     label += 1;
     return `position-${label}`;
   };
+  const pieces = createPieceJoiner();
   const formal = createFormalNotes();
   const { withoutClocks } = options;
   const quietly = { note: () => {}, formal: createFormalNotes(), withoutClocks };
   const maker =
     options.by === 'branch'
-      ? chaptersByBranch(nextLabel, (part) => gamesIn({ ...part, line: 1 }, quietly).games)
+      ? chaptersByBranch(nextLabel, (part) => {
+          const { games } = gamesIn({ ...part, line: 1 }, quietly);
+          return games.filter((game) => !isPiece(game));
+        })
       : chaptersByGame(nextLabel);
   const events = createTally();
   const annotators = createTally();
@@ -91,14 +96,18 @@ export async function makeDraft(
     for (const game of games) {
       events.add(known(game.tags, 'Event'));
       annotators.add(known(game.tags, 'Annotator'));
-      isEmpty &&= hasNothing(game);
+      isEmpty &&= !isPiece(game) && hasNothing(game);
     }
     count += all;
-    maker.add(games, { text, number });
+    for (const game of games) if (isPiece(game)) pieces.add(pieceOfGame(game));
+    const others = games.filter((game) => !isPiece(game));
+    if (others.length > 0) maker.add(others, { text, number });
   }
   for (const each of formal.all()) note(each);
-  const files = chapterFiles(maker.makeChapters().flatMap(divide));
-  const settings = settingsOf(events.mostSay(), annotators.mostSay(), options);
+  const told = pieces.files();
+  const made = chapterFiles(maker.makeChapters().flatMap(divide), told.chapters);
+  const files = [...told.chapters, ...made];
+  const settings = told.settings ?? settingsOf(events.mostSay(), annotators.mostSay(), options);
   return {
     files: [{ path: 'course.yaml', text: settings }, ...files],
     notes,
@@ -174,8 +183,12 @@ function divide({ title, blocks }: DraftChapter): DraftChapter[] {
   }));
 }
 
-function chapterFiles(chapters: readonly DraftChapter[]): DraftFile[] {
-  const digits = Math.max(2, String(chapters.length).length);
+/** @param others files that come before them. */
+function chapterFiles(
+  chapters: readonly DraftChapter[],
+  others: readonly DraftFile[],
+): DraftFile[] {
+  const digits = Math.max(2, String(others.length + chapters.length).length);
   const taken = new Map<string, number>();
   return chapters.map(({ title, blocks }, index) => {
     const slug = freshSlug(title, taken);
@@ -183,7 +196,7 @@ function chapterFiles(chapters: readonly DraftChapter[]): DraftFile[] {
       heading === '' ? [text] : [`## ${paragraphMarkdown(heading)}`, text],
     );
     return {
-      path: `chapters/${String(index + 1).padStart(digits, '0')}-${slug}.md`,
+      path: `chapters/${String(others.length + index + 1).padStart(digits, '0')}-${slug}.md`,
       text: `---\ntitle: ${JSON.stringify(title)}\nid: ${stringify(slug).trim()}\n---\n\n${body.join('\n\n')}\n`,
     };
   });

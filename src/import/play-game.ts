@@ -13,6 +13,7 @@ import {
   type Movetext,
   type WrittenMove,
 } from '../movetext/index.ts';
+import { isPiece } from './directives/index.ts';
 import type { FormalNotes } from './formal-notes.ts';
 import { hasOtherThanAscii, type Tell, tellGame, tellLostTags } from './tell-game.ts';
 import type { DraftComment, DraftGame, DraftLine, DraftMove, ImportNote } from './types.ts';
@@ -124,7 +125,7 @@ function playTold(game: WrittenGame, tell: Tell, options: Omit<PlayOptions, 'not
     walk.at += 1;
     walk.item = 0;
   }
-  if (out.moves.length === 0) tellLostTags(game, tell);
+  if (out.moves.length === 0 && !isPiece(draft)) tellLostTags(game, tell);
   return draft;
 }
 

@@ -1,4 +1,4 @@
-export { fileAddress, fileOfAddress, readJudgement } from '../read/index.ts';
+export { bodyTexts, fileAddress, fileOfAddress, readJudgement } from '../read/index.ts';
 export { assembleCourse, saidByChapter } from './assemble-course.ts';
 export { buildCourse } from './build-course.ts';
 export { castledBefore } from './castled.ts';

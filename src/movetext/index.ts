@@ -11,6 +11,13 @@ export {
 export type { MakeMovetextOptions } from './make-movetext.ts';
 export { makeMovetext } from './make-movetext.ts';
 export { isOtherVariant } from './other-variant.ts';
+export {
+  type CommentPart,
+  type PartName,
+  packText,
+  partsOfComment,
+  unpackText,
+} from './packed-text.ts';
 export { eachGame, parseGames } from './parse-games.ts';
 export { parseMovetext } from './parse-movetext.ts';
 export type {

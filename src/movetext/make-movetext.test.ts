@@ -118,3 +118,13 @@ describe('comments', () => {
     expect(makeMovetext({ tags: [], line: { before: [], moves } })).toBe('1. e4 {a}\n');
   });
 });
+
+test('glyphs as the signs that are read as the same again', () => {
+  const all = Array.from({ length: 256 }, (_, nag) => nag);
+  const text = all.map((nag) => `${nag % 2 ? 'e5' : 'e4'} $${nag}`).join(' ');
+  const written = makeMovetext(parseMovetext(text), { signs: true });
+  expect(written).toContain('e5! ');
+  expect(written).toContain('⩲');
+  const glyphs = parseMovetext(written).line.moves.map((move) => move.glyphs.map(({ nag }) => nag));
+  expect(glyphs).toEqual(all.map((nag) => [nag]));
+});

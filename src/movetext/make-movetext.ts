@@ -1,3 +1,4 @@
+import { glyphSign, isAssessment, isMoveSuffix } from './glyphs.ts';
 import { createLineWriter, type LineWriter } from './line-writer.ts';
 import { makeComment } from './make-comment.ts';
 import type { PlainLine, PlainMove, PlainMovetext, PlainTag } from './plain.ts';
@@ -9,6 +10,8 @@ export interface MakeMovetextOptions {
   readonly number?: number;
   /** The side that makes the first move. */
   readonly color?: 'white' | 'black';
+  /** Whether glyphs are signs where these are read as the same again, as authors write them: `!`, `⩲`. */
+  readonly signs?: boolean;
 }
 
 /** A line that is being written, and how far. */
@@ -21,6 +24,7 @@ interface Task {
   ply: number;
   /** Whether the next move shows its number even if it is Black's. */
   interrupted: boolean;
+  readonly signs: boolean;
 }
 
 /**
@@ -36,7 +40,7 @@ interface Task {
 export function makeMovetext(movetext: PlainMovetext, options: MakeMovetextOptions = {}): string {
   const tags = movetext.tags.map(makeTag).join('');
   const writer = createLineWriter(options.width ?? 79);
-  writeLines(movetext.line, firstPly(movetext, options), writer);
+  writeLines(movetext.line, firstPly(movetext, options), writer, options.signs === true);
   const moves = writer.finish();
   return tags !== '' && moves !== '' ? `${tags}\n${moves}` : tags + moves;
 }
@@ -62,8 +66,8 @@ function firstPly(movetext: PlainMovetext, options: MakeMovetextOptions): number
 }
 
 /** Variations wait on a stack of our own: their depth is not bounded by that of the runtime. */
-function writeLines(line: PlainLine, ply: number, writer: LineWriter): void {
-  const stack = [beginLine(line, ply, writer)];
+function writeLines(line: PlainLine, ply: number, writer: LineWriter, signs: boolean): void {
+  const stack = [beginLine(line, ply, writer, signs)];
   for (let task = stack.at(-1); task !== undefined; task = stack.at(-1)) {
     const item = task.line.moves[task.move - 1]?.after[task.after];
     if (item?.type === 'comment') {
@@ -75,7 +79,7 @@ function writeLines(line: PlainLine, ply: number, writer: LineWriter): void {
       task.interrupted = true;
       // Empty parentheses are no movetext; such a line has nothing but comments.
       if (item.line.moves.length > 0) writer.prefix('(');
-      const variation = beginLine(item.line, task.ply - 1, writer);
+      const variation = beginLine(item.line, task.ply - 1, writer, signs);
       if (item.line.moves.length > 0) stack.push(variation);
     } else if (task.move < task.line.moves.length) {
       const move = task.line.moves[task.move];
@@ -90,9 +94,9 @@ function writeLines(line: PlainLine, ply: number, writer: LineWriter): void {
   }
 }
 
-function beginLine(line: PlainLine, ply: number, writer: LineWriter): Task {
+function beginLine(line: PlainLine, ply: number, writer: LineWriter, signs: boolean): Task {
   for (const comment of line.before) makeComment(comment, writer);
-  return { line, move: 0, after: 0, ply, interrupted: true };
+  return { line, move: 0, after: 0, ply, interrupted: true, signs };
 }
 
 function writeMove(move: PlainMove, task: Task, writer: LineWriter): void {
@@ -101,7 +105,16 @@ function writeMove(move: PlainMove, task: Task, writer: LineWriter): void {
   if (!isBlack) writer.word(`${number}.`);
   else if (task.interrupted) writer.word(`${number}...`);
   writer.word(move.san.text);
-  for (const { nag } of move.glyphs) writer.word(`$${nag}`);
+  for (const { nag } of move.glyphs) {
+    if (task.signs && isMoveSuffix(nag)) writer.suffix(glyphSign(nag) ?? '');
+    else writer.word(task.signs ? signOf(nag) : `$${nag}`);
+  }
   task.ply++;
   task.interrupted = false;
+}
+
+/** One sign serves several numbers, and is read as the first of them. */
+function signOf(nag: number): string {
+  const isFirst = isAssessment(nag) && ![11, 12, 20, 21].includes(nag);
+  return (isFirst ? glyphSign(nag) : undefined) ?? `$${nag}`;
 }

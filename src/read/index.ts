@@ -1,3 +1,4 @@
+export { bodyTexts } from './body-texts.ts';
 export type { Choices } from './choices.ts';
 export { fileAddress, fileOfAddress } from './file-address.ts';
 export { engineFile, type FindOptions, findFiles, NoCourseError } from './find-files.ts';

@@ -1,8 +1,7 @@
 import type { RootContent } from 'mdast';
 import type { CheckedCourse } from '../../check/index.ts';
 import { initialPosition } from '../../chess/index.ts';
-import { nearestName } from '../../diagnostics/index.ts';
-import type { Chapter, Course, CourseSettings } from '../../model/index.ts';
+import type { Chapter, CourseSettings } from '../../model/index.ts';
 import { makeMovetext, type PlainComment, type PlainTag } from '../../movetext/index.ts';
 import {
   contextOf,
@@ -11,7 +10,7 @@ import {
   type Parts,
   type RenderContext,
 } from '../../render/index.ts';
-import { PublishError } from '../publish-error.ts';
+import { chapterOf } from './chapter-of.ts';
 import { type BlockInPgn, blockInPgn } from './game-of-block.ts';
 import { comment } from './lines-of-tree.ts';
 import { plainWords, type WordsContext } from './plain-words.ts';
@@ -48,20 +47,6 @@ export function pgnPart(site: string | undefined): PartMaker<readonly string[]> 
   const make = (context: RenderContext) =>
     gamesOf(context, site).map((game) => makeMovetext(strictGame(game)));
   return { kind: 'moves', inputs: site ?? '', make };
-}
-
-function chapterOf(course: Course, name: string): Chapter {
-  const found = course.chapters.find(({ id }) => id === name) ?? course.chapters[Number(name) - 1];
-  if (found !== undefined) return found;
-  const near = nearestName(
-    name,
-    course.chapters.map(({ id }) => id),
-  );
-  const ids = course.chapters.map(({ id }) => `\`${id}\``).join(', ');
-  throw new PublishError(
-    `the course has no chapter \`${name}\``,
-    near === undefined ? `its chapters are ${ids}` : `did you mean \`${near}\`?`,
-  );
 }
 
 type Game = Parameters<typeof makeMovetext>[0];

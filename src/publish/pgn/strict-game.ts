@@ -44,7 +44,8 @@ function joined(comments: readonly PlainComment[]): PlainComment[] {
 /** Such as an address: it is taken apart rather than left out. */
 const longWord = /\S{201,}/gu;
 
-function fitTag(name: string, value: string): string {
+/** A value that its line has room for; a longer one is cut. */
+export function fitTag(name: string, value: string): string {
   const lineOf = (text: string) => `[${name} "${text.replace(/["\\]/g, '\\$&')}"]`;
   if (lineOf(value).length <= longestLine) return value;
   const signs = [...value];

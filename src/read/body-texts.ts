@@ -1,0 +1,16 @@
+import { parse } from 'yaml';
+
+/**
+ * The texts of a block's body by their names, each as a list: as they are written, for who writes the block anew. What is
+ * no list of `name: value` lines has none.
+ */
+export function bodyTexts(content: string): ReadonlyMap<string, readonly string[]> {
+  const body: unknown = parse(content);
+  if (typeof body !== 'object' || body === null) return new Map();
+  return new Map(
+    Object.entries(body).map(([name, value]) => [
+      name,
+      (Array.isArray(value) ? value : [value]).map(String),
+    ]),
+  );
+}

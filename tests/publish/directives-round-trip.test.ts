@@ -1,0 +1,143 @@
+/**
+ * A course as PGN with its directives, and back: the same positions, names, claims, drawings and advice, and no finding
+ * more. Compared by the model, not by text. chess.js and chessops, which nobody here wrote, read every game.
+ */
+import { Chess } from 'chess.js';
+import { parsePgn, startingPosition } from 'chessops/pgn';
+import { parseSan } from 'chessops/san';
+import { describe, expect, test } from 'vitest';
+import { checkCourse } from '../../src/check/index.ts';
+import { makeDraft } from '../../src/import/index.ts';
+import { adviceOf, buildCourse, type Course, treesOf } from '../../src/model/index.ts';
+import { createArchiveReader } from '../../src/movetext/index.ts';
+import { makePgnWithDirectives } from '../../src/publish/pgn/index.ts';
+import { type CourseFiles, findFiles, readCourse } from '../../src/read/index.ts';
+import { soundCourses } from '../sound-courses.ts';
+
+const courses = await Promise.all(
+  soundCourses.map(async ({ name, folder }) => {
+    const files = await findFiles(folder);
+    const all = [...files.chapters, ...(files.settings ? [files.settings] : [])];
+    const before = checked(files);
+    const pgn = makePgnWithDirectives(before.checked, {
+      textOf: (file) => all.find(({ path }) => path === file)?.text,
+    });
+    const draft = await draftOf(pgn);
+    const [settings, ...chapters] = draft.files;
+    const after = checked({
+      ...files,
+      games: [],
+      news: [],
+      pages: [],
+      chapters,
+      settings: { path: 'course.yaml', text: settings?.text ?? '' },
+    } as CourseFiles);
+    return { name, before, pgn, draft, after };
+  }),
+);
+
+function checked(files: CourseFiles) {
+  const course = buildCourse(readCourse(files));
+  const result = checkCourse(course);
+  const errors = result.diagnostics.map(
+    ({ rule, message, place }) => `${place.file}:${place.start.line} ${rule}: ${message}`,
+  );
+  if (result.checked === undefined) throw new Error(errors.join('\n'));
+  return { course, checked: result.checked, findings: errors };
+}
+
+async function draftOf(pgn: string) {
+  const parts = (async function* parts() {
+    const reader = createArchiveReader();
+    yield* [...reader.push(new TextEncoder().encode(pgn))];
+    yield* reader.end();
+  })();
+  return makeDraft(parts, { by: 'game', side: 'both', title: 'x' });
+}
+
+/** All that a tree of moves says of its positions. */
+function blocksOf(course: Course, file: string) {
+  return course.chapters
+    .filter((chapter) => chapter.file === file)
+    .flatMap(({ blocks }) => blocks)
+    .map((block) => ({
+      kind: block.kind,
+      view: block.view,
+      ...('from' in block && { from: block.from?.name }),
+      ...('result' in block && { result: block.result }),
+      ...('tags' in block && { tags: block.tags }),
+      ...('caption' in block && { marks: block.marks, arrows: block.arrows.map(arrowText) }),
+      ...('hints' in block && { hints: block.hints.length }),
+      trees: treesOf(block).map((nodes) =>
+        nodes.map(({ position, move, glyphs, labels, marks, arrows, statements }) => ({
+          key: position?.key,
+          san: move?.san,
+          glyphs,
+          labels,
+          marks,
+          arrows: arrows.map(arrowText),
+          said: statements.map(({ name, argument }) => `${name} ${argument.replace(/\s+/g, ' ')}`),
+        })),
+      ),
+    }));
+}
+
+const arrowText = (arrow: { meaning: string; from: string; to: string }) =>
+  `${arrow.meaning} ${arrow.from}-${arrow.to}`;
+
+const namesOf = ({ labels }: Course) =>
+  Object.values(labels).map(({ name, title, ref }) => `${ref.chapter} ${name} ${title ?? ''}`);
+
+describe.each(courses)('$name', ({ before, pgn, draft, after }) => {
+  test('nothing of the file is passed over', () => {
+    expect(draft.notes).toEqual([]);
+  });
+
+  test('chapters, positions, moves, names, claims and drawings', () => {
+    const heads = ({ chapters }: Course) =>
+      chapters.map(({ id, title, summary, learn, file }) => ({ id, title, summary, learn, file }));
+    expect(heads(after.course)).toEqual(heads(before.course));
+    for (const { file } of before.course.chapters) {
+      expect(blocksOf(after.course, file)).toEqual(blocksOf(before.course, file));
+    }
+    expect(namesOf(after.course)).toEqual(namesOf(before.course));
+    expect(after.course.settings).toEqual(before.course.settings);
+  });
+
+  test('advice', () => {
+    const advice = ({ course }: typeof before) =>
+      [...adviceOf(course)].map(
+        ([key, each]) => `${key} ${JSON.stringify(each.map(({ san }) => san))}`,
+      );
+    expect(advice(after)).toEqual(advice(before));
+  });
+
+  test('no finding more', () => {
+    expect(after.findings.filter((finding) => !before.findings.includes(finding))).toEqual([]);
+  });
+
+  test('the words', () => {
+    const words = (course: Course) =>
+      course.chapters.map(({ body }) =>
+        JSON.stringify(body)
+          .match(/"value":"[^"]*"/g)
+          ?.join(' ')
+          .match(/\p{L}{2,}/gu),
+      );
+    expect(words(after.course)).toEqual(words(before.course));
+  });
+
+  test('strict readers take every game', () => {
+    const games = pgn.split(/\n(?=\[Event )/);
+    for (const text of games) new Chess().loadPgn(text);
+    for (const game of parsePgn(pgn)) {
+      const position = startingPosition(game.headers).unwrap();
+      for (const { san } of game.moves.mainline()) {
+        const move = parseSan(position, san);
+        if (move === undefined) throw new Error(`${san} in ${game.headers.get('File')}`);
+        position.play(move);
+      }
+    }
+    expect(Math.max(...pgn.split('\n').map(({ length }) => length))).toBeLessThanOrEqual(255);
+  });
+});
