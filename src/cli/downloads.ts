@@ -28,7 +28,7 @@ export function courseDownloads(
       kind: 'book',
       path: `files/${name}.epub`,
       async make() {
-        const date = courseDate(checked.course).toISOString();
+        const date = courseDate(checked.course)?.toISOString() ?? '';
         const pictures = await mediaHash(checked, folder);
         return keep('book', [place, date, pictures], () =>
           courseBook(checked, folder, { site, parts }),

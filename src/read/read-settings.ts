@@ -79,6 +79,7 @@ const schema = z.strictObject(
       // Not `min` and `max`, which measure a text as well.
       .refine(({ length }) => length >= 1 && length <= 9, { error: teaching })
       .optional(),
+    certified: text('the name of whoever has looked at the e-book').optional(),
     engine: margins.optional(),
   },
   { error: 'a list of settings, one `name: value` a line' },

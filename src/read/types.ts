@@ -62,6 +62,8 @@ export interface CourseSettings {
   readonly for?: string;
   /** What a student knows in the end, a sentence each. */
   readonly teaches?: readonly string[];
+  /** Who vouches that the e-book meets EPUB Accessibility 1.1, at WCAG 2.2 AA. */
+  readonly certified?: string;
   /** From when on what an engine says is told; where one is not given, the check has its own. */
   readonly engine?: Partial<EngineMargins>;
 }

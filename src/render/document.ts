@@ -115,6 +115,8 @@ export interface PatternPlace {
 declare module 'hast' {
   interface ElementData {
     role?: Role;
+    /** Of the number of an answer: the id of its exercise. */
+    exercise?: string;
     target?: Target;
     link?: LinkKind;
     /** Of a move: where else the course reaches its position. */

@@ -1,5 +1,6 @@
 import type { Element } from 'hast';
 import type { Node } from 'mdast';
+import { chapterIds } from '../addresses/index.ts';
 import type { RenderContext } from './context.ts';
 import { exerciseLines, exerciseNumber } from './exercise.ts';
 import { element } from './hast.ts';
@@ -30,7 +31,9 @@ export function renderAnswers(
     if (block?.kind !== 'exercise' || block.position === undefined) return [];
     const number = strings.exerciseNumber(exerciseNumber(chapter, block));
     return [
-      element('p', { className: ['exercise-number'] }, [number]),
+      element('p', { className: ['exercise-number'] }, [number], {
+        exercise: chapterIds(chapter).ofNode(block, 0),
+      }),
       ...exerciseLines(context, block, renderText, false),
     ];
   });

@@ -118,6 +118,47 @@ test('nothing is folded, and lists of positions are words', () => {
   expect(places.replaceAll(/<[^>]*>/g, '')).toMatch(/ 1\.\.\.e5 bis 2\.Sf3, /);
 });
 
+test('an exercise and its answer lead to each other, and the contents name the answers', () => {
+  const page = textOf('demo', 'text/isolated-pawn.xhtml');
+  const exercises = [...page.matchAll(/<section class="exercise"[^>]* id="([^"]+)"/g)];
+  expect(exercises).toHaveLength(4);
+  for (const [index, [, id = '']] of exercises.entries()) {
+    expect(page).toContain(`<p class="to-answer"><a href="#answer-to-${id}">To the answer</a></p>`);
+    expect(page).toContain(
+      `<p class="exercise-number" id="answer-to-${id}"><a href="#${id}">Exercise ${index + 1}</a>`,
+    );
+  }
+  expect(page).toContain(
+    '<section class="answers" epub:type="answers"><h2 class="answers-title" id="answers">',
+  );
+  const contents = textOf('demo', 'front/contents.xhtml');
+  expect(contents).toContain('<a href="../text/isolated-pawn.xhtml#answers">Answers</a>');
+});
+
+// EPUB Structural Semantics Vocabulary 1.1; DPUB-ARIA 1.1.
+test('notes have their roles', () => {
+  const page = textOf('mixed', 'text/erste.xhtml');
+  expect(page).toMatch(
+    /<a href="#note-fn-1" id="note-fnref-1" epub:type="noteref" role="doc-noteref">1<\/a>/,
+  );
+  expect(page).toContain('<section class="footnotes" epub:type="footnotes">');
+  expect(page).toMatch(
+    /<aside id="note-fn-1" epub:type="footnote" role="doc-footnote">\s*<p>1\. Die Note\. <a [^>]*href="#note-fnref-1"[^>]* epub:type="backlink" role="doc-backlink">/,
+  );
+});
+
+// EPUB 3.3, 5.5.3.2; EPUB Accessibility 1.1, conformance reporting.
+test('the day of the edition, and who vouches for it', async () => {
+  const text = textOf('mixed', 'package.opf');
+  expect(text).toContain('<dc:date>2026-03-01</dc:date>');
+  // Nobody has looked at it.
+  expect(text).not.toMatch(/conformsTo|certifiedBy/);
+  expect(textOf('demo', 'package.opf')).toContain(
+    '<meta property="dcterms:conformsTo" id="accessibility">EPUB Accessibility 1.1 - WCAG 2.2 Level AA</meta>' +
+      '<meta property="a11y:certifiedBy" refines="#accessibility">Marit Oldenbourg</meta>',
+  );
+});
+
 test('with a site what is not in the book is found there', async () => {
   const files = unzipSync(await bookOf(mixed, 'https://club.example/spanisch'));
   const page = strFromU8(files['EPUB/text/erste.xhtml'] ?? new Uint8Array());

@@ -41,6 +41,8 @@ blockquote { margin: 1em 1.4em; }
 pre { white-space: pre-wrap; font-size: 0.88em; }
 .footnotes { margin-top: 2em; font-size: 0.92em; }
 .footnotes-title { font-size: 1.1em; }
+.footnotes aside { margin: 0 0 0.6em; }
+.to-answer { font-size: 0.92em; }
 .cover { display: block; margin: 0 auto; max-height: 98vh; }
 .title-page { margin-top: 18%; text-align: center; }
 .title-page h1 { text-align: center; font-size: 1.9em; }

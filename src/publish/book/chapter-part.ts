@@ -17,6 +17,8 @@ import {
 import type { Strings } from '../../strings/index.ts';
 import { collectPictures } from '../pictures.ts';
 import { fitTree } from './fit-tree.ts';
+import { linkAnswers } from './link-answers.ts';
+import { noteRoles } from './note-roles.ts';
 import { makeXhtml } from './xhtml.ts';
 
 /** Where the pictures of boards stand, as seen from a page. */
@@ -25,7 +27,7 @@ export const boardFolder = '../images';
 /** A chapter as a page of a book. */
 export interface BookPart {
   readonly xhtml: string;
-  /** The headings of the second level, for the contents. */
+  /** The headings of the second level, and that of the answers, for the contents. */
   readonly headings: readonly { readonly id: string; readonly title: string }[];
   /** Whether every picture in it is described. */
   readonly described: boolean;
@@ -68,7 +70,10 @@ function makePart(
     addressOf: addressFrom(ask, chapter.file, idsShown(document), site),
     showsLastBoards: true,
   };
-  const body = fitTree(resolve(document, medium, strings), (url) => {
+  const tree = resolve(document, medium, strings);
+  linkAnswers(tree, strings.book.toAnswer);
+  noteRoles(tree);
+  const body = fitTree(tree, (url) => {
     if (url.startsWith(`${boardFolder}/`)) return url;
     const path = pictures.get(fileOfAddress(url));
     return path && `../${path}`;
@@ -154,7 +159,9 @@ function chapterPage(
 
 function headings(body: readonly ElementContent[]): BookPart['headings'] {
   return body.flatMap((node) => {
-    if (node.type !== 'element' || node.tagName !== 'h2') return [];
+    if (node.type !== 'element') return [];
+    if (node.properties['epub:type'] === 'answers') return headings(node.children.slice(0, 1));
+    if (node.tagName !== 'h2') return [];
     const { id } = node.properties;
     return typeof id === 'string' ? [{ id, title: wordsIn(node) }] : [];
   });

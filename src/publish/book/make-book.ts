@@ -11,7 +11,7 @@ import {
   type Parts,
 } from '../../render/index.ts';
 import { directionOf } from '../../strings/index.ts';
-import { pictureFindings } from '../picture-findings.ts';
+import { pictureFindings, wordlessFindings } from '../picture-findings.ts';
 import { collectPictures } from '../pictures.ts';
 import { bookCss } from './book-css.ts';
 import { bookPages } from './book-pages.ts';
@@ -24,8 +24,8 @@ import { zipBook } from './zip-book.ts';
 export interface BookOptions {
   /** The course's folder, whose pictures the chapters show. */
   readonly folder: string;
-  /** When the course was last changed: the book tells it, and nothing in it is newer. */
-  readonly modified: Date;
+  /** When the course was last changed, where that is known: the book tells it, and nothing in it is newer. */
+  readonly modified?: Date | undefined;
   /** Address of the course's site; else the course's own setting. */
   readonly site?: string | undefined;
   /** Folder of finished images, kept between builds. */
@@ -36,6 +36,9 @@ export interface BookOptions {
 
 /** The space of the identifiers of our books: a random UUID, never to be changed. */
 const bookSpace = '0b0a3b5e-6d1f-4a52-9c0e-7f5d2c6b8e41';
+
+/** A book must say when it was changed: the first day that the files in it can have (ZIP). */
+const undated = new Date('1980-01-01T00:00:00Z');
 
 /**
  * The course as an e-book, EPUB 3.3. The same course and options give the same bytes, and every
@@ -79,7 +82,9 @@ export async function makeBook(
       author,
       summary: summary?.trim(),
       licence,
-      modified: options.modified,
+      modified: options.modified ?? undated,
+      published: options.modified,
+      certified: settings.certified,
       described: chapters.every(({ described }) => described),
       accessibility: context.strings.book.accessibility,
     },
@@ -102,7 +107,10 @@ export function coursePart(course: Course, site: string | undefined): PartMaker<
 /** What a reader of the book would miss: pictures of a kind that it cannot have. */
 export function bookFindings({ course }: CheckedCourse): Diagnostic[] {
   const what = { rule: 'book-picture', readers: 'e-readers' };
-  return pictureFindings(course.chapters, bookPictures, what);
+  return [
+    ...pictureFindings(course.chapters, bookPictures, what),
+    ...(course.settings.certified === undefined ? [] : wordlessFindings(course.chapters)),
+  ];
 }
 
 async function coverOf(course: Course, cache: string | undefined): Promise<Uint8Array> {

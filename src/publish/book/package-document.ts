@@ -21,6 +21,10 @@ export interface BookMetadata {
   readonly summary?: string | undefined;
   readonly licence?: string | undefined;
   readonly modified: Date;
+  /** The day of the edition, where one is known. */
+  readonly published?: Date | undefined;
+  /** Who vouches for its accessibility. */
+  readonly certified?: string | undefined;
   /** Whether every picture has an alternative text, so that all can be read without seeing. */
   readonly described: boolean;
   readonly accessibility: string;
@@ -69,7 +73,7 @@ export function makePackage(book: BookMetadata, items: readonly BookItem[]): str
 
 function metadata(book: BookMetadata): Element[] {
   const property = (name: string, value: string) => x('meta', { property: name }, value);
-  const { author, summary, licence, described } = book;
+  const { author, summary, licence, described, published, certified } = book;
   return [
     x('dc:identifier', { id: 'book-id' }, book.identifier),
     x('dc:title', book.title),
@@ -82,6 +86,7 @@ function metadata(book: BookMetadata): Element[] {
         ]),
     ...(summary === undefined ? [] : [x('dc:description', summary)]),
     ...(licence === undefined ? [] : [x('dc:rights', licence)]),
+    ...(published === undefined ? [] : [x('dc:date', published.toISOString().slice(0, 10))]),
     // To the second, in UTC (EPUB 3.3, 5.5.5).
     property('dcterms:modified', book.modified.toISOString().replace(/\.\d+Z$/, 'Z')),
     // The terms of EPUB Accessibility 1.1, section 2, and their values at w3.org/2021/a11y-discov-vocab.
@@ -96,5 +101,18 @@ function metadata(book: BookMetadata): Element[] {
     property('schema:accessibilityFeature', 'displayTransformability'),
     property('schema:accessibilityHazard', 'none'),
     ...(described ? [property('schema:accessibilitySummary', book.accessibility)] : []),
+    ...(certified !== undefined && described ? conformance(certified) : []),
+  ];
+}
+
+/**
+ * Says that the book meets EPUB Accessibility 1.1, in the very words that its conformance reporting asks for, and
+ * who has found so, which must stand beside it: somebody has to look at the book, and no program can.
+ */
+function conformance(certifiedBy: string): Element[] {
+  const id = 'accessibility';
+  return [
+    x('meta', { property: 'dcterms:conformsTo', id }, 'EPUB Accessibility 1.1 - WCAG 2.2 Level AA'),
+    x('meta', { property: 'a11y:certifiedBy', refines: `#${id}` }, certifiedBy),
   ];
 }

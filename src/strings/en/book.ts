@@ -5,6 +5,8 @@ export const book = {
   titlePage: 'Title page',
   landmarks: 'Landmarks',
   text: 'Text',
+  /** Stands below an exercise. */
+  toAnswer: 'To the answer',
   courseOnline: 'The course on the web:',
   /** For readers who choose books by how they can be read. */
   accessibility:
