@@ -80,11 +80,15 @@ export interface WriteAsked extends PlaceOnPage {
   /** `LookAnswer.text` */
   readonly text: string;
   readonly change: ChangeToWrite;
+  /** The id that what is written will have on the page; that of the place unless given. */
+  readonly to?: string | undefined;
 }
 
 export interface WriteAnswer {
   readonly file: string;
   /** The first line that is new or changed. */
   readonly line: number;
+  /** Where the page's board is to stand: an id that it has once it is made anew. */
+  readonly at: string;
   readonly history: WriteHistory;
 }

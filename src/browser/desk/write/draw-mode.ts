@@ -28,8 +28,8 @@ export function makeDrawMode(
   let kind: DrawnOnBoard | undefined;
   let from: HTMLElement | undefined;
   const buttons = new Map<DrawnOnBoard, HTMLButtonElement>();
-  const help = make('p', 'slip-help', words.drawHelp);
-  const root = element('div', { class: 'slip-draw', role: 'group', 'aria-label': words.draw });
+  const help = make('p', 'write-help', words.drawHelp);
+  const root = element('div', { class: 'write-draw', role: 'group', 'aria-label': words.draw });
   for (const each of ['mark', 'plan', 'threat', 'guard'] as const) {
     const button = makeButton(words.drawn[each], () => set(kind === each ? undefined : each));
     button.setAttribute('aria-pressed', 'false');
@@ -42,7 +42,7 @@ export function makeDrawMode(
     kind = now;
     choose(undefined);
     help.hidden = now === undefined;
-    board.classList.toggle('slip-drawing', now !== undefined);
+    board.classList.toggle('write-drawing', now !== undefined);
     for (const [each, button] of buttons) button.setAttribute('aria-pressed', String(each === now));
   }
 

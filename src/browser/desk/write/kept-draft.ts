@@ -1,3 +1,4 @@
+import type { WriteHistory } from '../../../contract/desk-write.ts';
 import { keptText } from '../../kept-text.ts';
 
 /** What outlives the page when it is loaded anew: in this tab, until it is closed. */
@@ -9,6 +10,7 @@ export interface Kept<Said> {
   /** What the page tells when it is there again. */
   readonly message?: string | undefined;
   readonly isOpen?: boolean | undefined;
+  readonly history?: WriteHistory | undefined;
 }
 
 export function keep<Said>(kept: Kept<Said>): void {

@@ -10,7 +10,7 @@ export function makeSigns(
   glyphs: readonly number[],
   onChoose: (nag: number) => void,
 ): HTMLElement {
-  const group = element('div', { class: 'slip-signs', role: 'group', 'aria-label': label });
+  const group = element('div', { class: 'write-signs', role: 'group', 'aria-label': label });
   for (const nag of offered) {
     const sign = glyphSign(nag) ?? `$${nag}`;
     const button = makeButton(sign, () => onChoose(nag));

@@ -24,7 +24,7 @@ export function writeExercises(page: { readonly version: number; readonly chapte
       const section = target instanceof Element ? target.closest<HTMLElement>('.exercise') : null;
       if (section === null) return;
       const move = firstMove(section, (event as CustomEvent<BoardMove>).detail);
-      section.querySelector('.slip')?.remove();
+      section.querySelector('.write-sheet')?.remove();
       if (move !== undefined) void offer(section, move, page);
     },
     { capture: true },
@@ -58,7 +58,7 @@ async function offer(
   page: { readonly version: number; readonly chapter: string },
 ): Promise<void> {
   const asked = { ...page, at: section.id };
-  const status = make('p', 'slip-status');
+  const status = make('p', 'write-status');
   status.setAttribute('role', 'status');
   let seen: LookAnswer;
   try {
@@ -69,18 +69,18 @@ async function offer(
   if (seen.next.some((known) => known.replace(/^\d+\.+/, '') === move.san)) return;
   const { letters } = wordsOf(section, 'chapter');
   const name = `${numberSign(move).replace(/^\d+/, '')}${sanIn(letters, move.san)}`;
-  const choice = element('fieldset', { class: 'slip-as' });
+  const choice = element('fieldset', { class: 'write-as' });
   choice.append(make('legend', '', fill(words.as, { move: name })));
   let list: List = 'wrong';
   for (const each of ['answer', 'also', 'wrong'] as const) {
-    const input = element('input', { type: 'radio', name: `slip-${section.id}`, value: each });
+    const input = element('input', { type: 'radio', name: `write-${section.id}`, value: each });
     input.checked = each === list;
     input.addEventListener('change', () => {
       list = each;
     });
     choice.append(make('label', '', input, ` ${words.answers[each]}`));
   }
-  const comment = element('textarea', { rows: '2', id: `slip-${section.id}` });
+  const comment = element('textarea', { rows: '2', id: `write-${section.id}` });
   const write = makeButton(
     words.write,
     async () => {
@@ -95,22 +95,22 @@ async function offer(
         status.textContent = error.message;
       }
     },
-    'slip-write',
+    'write-now',
   );
   section.append(
     element(
       'section',
-      { class: 'slip', 'aria-label': words.section },
-      make('p', 'slip-title', fill(words.exercise, { move: name })),
-      make('p', 'slip-where', fill(words.where, { file: seen.file, line: String(seen.line) })),
+      { class: 'write-sheet', 'aria-label': words.section },
+      make('p', 'write-title', fill(words.exercise, { move: name })),
+      make('p', 'write-where', fill(words.where, { file: seen.file, line: String(seen.line) })),
       choice,
       make(
         'div',
-        'slip-comment',
+        'write-comment',
         element('label', { for: comment.id }, fill(words.say, { move: name })),
         comment,
       ),
-      make('p', 'slip-ways', write),
+      make('p', 'write-ways', write),
       status,
     ),
   );

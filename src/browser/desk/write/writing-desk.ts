@@ -1,5 +1,10 @@
 import { dataOf } from '../../../contract/attributes.ts';
-import type { ChangeToWrite, LookAnswer, WriteAnswer } from '../../../contract/desk-write.ts';
+import type {
+  ChangeToWrite,
+  LookAnswer,
+  WriteAnswer,
+  WriteHistory,
+} from '../../../contract/desk-write.ts';
 import { positionAddress } from '../../../contract/position-address.ts';
 import { fill } from '../../../contract/sentence.ts';
 import { type BoardLine, onBoard } from '../../board/board-state.ts';
@@ -11,7 +16,7 @@ import { askServer, Refused } from '../ask-server.ts';
 import { type Said, toggled } from './draft.ts';
 import { type DrawMode, makeDrawMode } from './draw-mode.ts';
 import { keep, takeKept } from './kept-draft.ts';
-import { Slip } from './slip.ts';
+import { Sheet, type SheetPlace } from './sheet.ts';
 import { words } from './words.ts';
 
 /** The page that is written on. */
@@ -21,20 +26,21 @@ export interface WrittenPage {
   readonly chapter: string;
 }
 
-/** What stands below a chapter's board in `dev`: the slip, what became of it, and what can be taken back. */
+/** What stands below a chapter's board in `dev`: the sheet, what became of it, and what can be taken back. */
 export class WritingDesk {
   readonly #page: WrittenPage;
   readonly #board: CourseBoard;
-  readonly #slip: Slip;
+  readonly #sheet: Sheet;
   readonly #draw: DrawMode;
-  readonly #status = make('p', 'slip-status');
-  readonly #history = make('p', 'slip-ways');
+  readonly #status = make('p', 'write-status');
+  readonly #acts = make('p', 'write-ways');
   readonly #open: HTMLButtonElement;
   #line: BoardLine | undefined;
   /** Counts the questions to the server: only the answer to the last one is shown. */
   #asked = 0;
   /** What the page tells when it is loaded anew. */
   #message: string | undefined;
+  #history: WriteHistory = {};
   /** The line on the board stands in the chapter by now. */
   #isWritten = false;
 
@@ -43,29 +49,29 @@ export class WritingDesk {
     this.#board = board;
     this.#draw = makeDrawMode(board, {
       onDraw: (draw, item) => {
-        if (this.#slip.place?.moves.length === 0) void this.#write({ kind: 'draw', draw, item });
+        if (this.#sheet.place?.moves.length === 0) void this.#write({ kind: 'draw', draw, item });
         else
-          this.#slip.change((said) => ({
+          this.#sheet.change((said) => ({
             ...said,
             drawn: toggled(said.drawn, { kind: draw, item }),
           }));
       },
       onSay: (message) => this.#say(message),
     });
-    this.#slip = new Slip(wordsOf(board, 'chapter'), [this.#draw.element], {
+    this.#sheet = new Sheet(wordsOf(board, 'chapter'), [this.#draw.element], {
       onWrite: (change) => void this.#write(change),
       onSay: (message) => this.#say(message),
       onGo: (at) => board.querySelectorAll<HTMLElement>('.own-move')[at - 1]?.click(),
     });
-    this.#open = makeButton(words.open, () => this.#setOpen(!this.#isOpen), 'slip-open');
+    this.#open = makeButton(words.open, () => this.#setOpen(!this.#isOpen), 'write-open');
     this.#status.setAttribute('role', 'status');
     const root = make(
       'section',
-      'slip',
+      'write-sheet',
       this.#open,
-      this.#slip.element,
+      this.#sheet.element,
       this.#status,
-      this.#history,
+      this.#acts,
     );
     root.setAttribute('aria-label', words.section);
     board.after(root);
@@ -75,22 +81,28 @@ export class WritingDesk {
   }
 
   get #isOpen(): boolean {
-    return this.#slip.element.hidden !== true;
+    return this.#sheet.element.hidden !== true;
   }
 
   /** What was said before the page was loaded anew. */
   #takeUp(): void {
-    const { said, message, isOpen = false } = takeKept<Said>();
-    for (const [key, each] of said) this.#slip.said.set(key, each);
+    const { said, message, isOpen = false, history = {} } = takeKept<Said>();
+    for (const [key, each] of said) this.#sheet.said.set(key, each);
     this.#message = message;
     this.#say(message ?? '');
+    this.#showHistory(history);
     this.#setOpen(isOpen);
   }
 
   #leave(): void {
     const moves = this.#line?.moves.map(({ san }) => san) ?? [];
     if (!this.#isWritten && moves.length > 0) keepLineFor(location.href, moves);
-    keep<Said>({ said: [...this.#slip.said], message: this.#message, isOpen: this.#isOpen });
+    keep<Said>({
+      said: [...this.#sheet.said],
+      message: this.#message,
+      isOpen: this.#isOpen,
+      history: this.#history,
+    });
   }
 
   #follow(line: BoardLine): void {
@@ -103,7 +115,7 @@ export class WritingDesk {
   }
 
   #setOpen(isOpen: boolean): void {
-    this.#slip.element.hidden = !isOpen;
+    this.#sheet.element.hidden = !isOpen;
     this.#open.textContent = isOpen ? words.close : words.open;
     this.#open.setAttribute('aria-expanded', String(isOpen));
     if (!isOpen) this.#draw.end();
@@ -123,19 +135,21 @@ export class WritingDesk {
       const look = (await askServer('look', asks)) as LookAnswer;
       if (asked !== this.#asked) return;
       const { moves, shown } = line;
-      this.#slip.show({ at, after: captionOf(this.#board), look, moves, shown });
+      this.#sheet.show({ at, after: captionOf(this.#board), look, moves, shown });
       this.#showHistory(look.history);
     } catch (error) {
       if (asked !== this.#asked) return;
-      this.#slip.show(undefined);
+      this.#sheet.show(undefined);
       this.#say(reasonOf(error));
     }
   }
 
-  #showHistory({ undo, redo }: LookAnswer['history']): void {
+  #showHistory(now: WriteHistory): void {
+    this.#history = now;
+    const { undo, redo } = now;
     const button = (route: 'undo' | 'redo', name: string, sentence: string) =>
       makeButton(name, () => void this.#act(route, {}, sentence));
-    this.#history.replaceChildren(
+    this.#acts.replaceChildren(
       ...(undo === undefined
         ? []
         : [button('undo', fill(words.undo, { what: undo }), words.undone)]),
@@ -146,26 +160,26 @@ export class WritingDesk {
   }
 
   async #write(change: ChangeToWrite): Promise<void> {
-    const { place } = this.#slip;
+    const { place } = this.#sheet;
     if (place === undefined) return;
-    const { at, moves, look } = place;
-    const asked = { ...this.#page, at, text: look.text, change };
+    const { at, look } = place;
+    const asked = { ...this.#page, at, text: look.text, change, to: idAfter(change, place) };
     await this.#act('write', asked, words.written, () => {
-      if (change.kind === 'line' || change.kind === 'words') this.#slip.forget();
-      const last = moves.at(-1);
-      if (last === undefined || change.kind !== 'line') return;
-      // The page comes back with the new moves, and the board on the last of them.
-      const id = positionAddress(last.after.key);
-      history.replaceState({ shown: id }, '', `#${id}`);
-      this.#isWritten = true;
+      if (change.kind === 'line' || change.kind === 'words') this.#sheet.forget();
+      this.#isWritten = change.kind === 'line';
+      // What is written is read in the text.
+      if (this.#isWritten) this.#setOpen(false);
     });
   }
 
   /** @param sentence says what was done, with its file and line. */
   async #act(route: string, asked: unknown, sentence: string, onDone = () => {}): Promise<void> {
     try {
-      const { file, line, history: now } = (await askServer(route, asked)) as WriteAnswer;
+      const answer = (await askServer(route, asked)) as WriteAnswer;
+      const { file, line, at, history: now } = answer;
       onDone();
+      // The page comes back with its board there.
+      history.replaceState({ shown: at }, '', `#${encodeURIComponent(at)}`);
       this.#message = fill(sentence, { file, line: String(line) });
       this.#say(this.#message);
       this.#showHistory(now);
@@ -173,6 +187,15 @@ export class WritingDesk {
       this.#say(reasonOf(error));
     }
   }
+}
+
+/** The id of what was written, once the page is there again: where its board is to stand. */
+function idAfter(change: ChangeToWrite, { moves, look }: SheetPlace): string | undefined {
+  // A position is known by the first of its names.
+  if (change.kind === 'words') return look.names.length === 0 ? change.name : undefined;
+  const last = moves.at(-1);
+  if (change.kind !== 'line' || last === undefined) return undefined;
+  return change.moves.at(-1)?.name ?? positionAddress(last.after.key);
 }
 
 function isSame(one: BoardLine, other: BoardLine | undefined): boolean {

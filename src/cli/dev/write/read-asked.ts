@@ -35,6 +35,7 @@ const looks = z.strictObject({ ...place, moves: z.array(san).max(200) });
 const writes = z.strictObject({
   ...place,
   text: z.string().max(100),
+  to: z.string().max(300).optional(),
   change: z.discriminatedUnion('kind', [
     z.strictObject({ kind: z.literal('line'), moves }),
     z.strictObject({ kind: z.literal('words'), ...words }),

@@ -44,6 +44,9 @@ function look(shown: CourseOnPages, asked: LookAsked, { history }: ChapterWriter
   const place = findPlace(shown, asked);
   const { chapter, text, block, node, course } = place;
   const isExercise = block.kind === 'exercise';
+  if (block.kind === 'game' && block.file !== chapter.file) {
+    throw new DeskRefusal(`This game stands in ${block.file}, and only chapters are written to.`);
+  }
   return {
     text: printText(text),
     file: chapter.file,
@@ -98,8 +101,16 @@ async function write(
     };
   });
   const { file } = chapter;
-  await writer.write({ file, before: text, after, line, what: describe(asked.change) });
-  return { file, line, history: writer.history };
+  const done = await writer.write({
+    file,
+    before: text,
+    after,
+    line,
+    what: describe(asked.change),
+    from: asked.at,
+    to: asked.to ?? asked.at,
+  });
+  return { ...done, history: writer.history };
 }
 
 /** How many moves the block has more then: those that it has already are not written again. */

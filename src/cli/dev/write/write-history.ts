@@ -9,9 +9,15 @@ interface Change {
   readonly before: Buffer;
   readonly after: Buffer;
   readonly line: number;
-  /** `9...h6 in chapters/1.md` */
+  /** `h6 Bh4`, said beside the button that takes it back. */
   readonly what: string;
+  /** Where it is on the page, by id, before and behind the change. */
+  readonly from: string;
+  readonly to: string;
 }
+
+/** What was done, and where it is on the page. */
+type Done = Pick<Change, 'file' | 'line'> & { readonly at: string };
 
 /** So many changes can be taken back. */
 const longest = 200;
@@ -25,16 +31,11 @@ export interface ChapterWriter {
    * @param before what the file must hold.
    * @throws DeskRefusal for a file that holds something else by now, or cannot be written.
    */
-  write(change: {
-    readonly file: string;
-    readonly before: string;
-    readonly after: string;
-    readonly line: number;
-    readonly what: string;
-  }): Promise<void>;
-  /** @returns what was taken back. */
-  undo(): Promise<Pick<Change, 'file' | 'line'>>;
-  redo(): Promise<Pick<Change, 'file' | 'line'>>;
+  write(
+    change: Omit<Change, 'before' | 'after'> & { readonly before: string; readonly after: string },
+  ): Promise<Done>;
+  undo(): Promise<Done>;
+  redo(): Promise<Done>;
   readonly history: WriteHistory;
 }
 
@@ -58,11 +59,11 @@ export function chapterWriter(folder: string): ChapterWriter {
       await replacePlainFile(folder, file, is, becomes);
       from.pop();
       to.push(change);
-      return { file, line };
+      return { file, line, at: isBack ? change.from : change.to };
     });
 
   return {
-    write: ({ file, before, after, line, what }) =>
+    write: ({ file, before, after, ...rest }) =>
       inTurn(async () => {
         const bytes = Buffer.from((await readPlainFile(folder, file, largest)).bytes);
         const all = bytes.toString('utf8');
@@ -73,9 +74,10 @@ export function chapterWriter(folder: string): ChapterWriter {
         }
         const now = Buffer.from(mark + after);
         await replacePlainFile(folder, file, bytes, now);
-        done.push({ file, before: bytes, after: now, line, what });
+        done.push({ ...rest, file, before: bytes, after: now });
         if (done.length > longest) done.shift();
         undone.length = 0;
+        return { file, line: rest.line, at: rest.to };
       }),
     undo: () => move(done, undone, true),
     redo: () => move(undone, done, false),

@@ -18,8 +18,8 @@ import {
 import { makeSigns } from './signs.ts';
 import { words } from './words.ts';
 
-/** Where the slip stands in the chapter, and what is played from there. */
-export interface SlipPlace {
+/** Where the sheet stands in the chapter, and what is played from there. */
+export interface SheetPlace {
   /** The place that is written to: the id of its element. */
   readonly at: string;
   /** The place in words, as under the board. */
@@ -30,7 +30,7 @@ export interface SlipPlace {
   readonly shown: number;
 }
 
-export interface SlipEvents {
+export interface SheetEvents {
   readonly onWrite: (change: ChangeToWrite) => void;
   readonly onSay: (message: string) => void;
   /** Shows a move of the line. */
@@ -41,32 +41,32 @@ export interface SlipEvents {
 const firstClaims = 8;
 
 /**
- * The slip of paper under the board on which an author writes: what is new in sentences, what it is to the line, and
+ * The sheet under the board on which an author writes: what is new in sentences, what it is to the line, and
  * what is said of the position on the board.
  */
-export class Slip {
-  readonly element = make('div', 'slip-body');
+export class Sheet {
+  readonly element = make('div', 'write-body');
   /** What is said, by what it is said of. */
   readonly said = new Map<string, Said>();
   way: Way | undefined;
-  #place: SlipPlace | undefined;
+  #place: SheetPlace | undefined;
   #allClaims = false;
   readonly #page: ChapterWords;
-  readonly #events: SlipEvents;
+  readonly #events: SheetEvents;
   readonly #extra: readonly HTMLElement[];
 
-  constructor(page: ChapterWords, extra: readonly HTMLElement[], events: SlipEvents) {
+  constructor(page: ChapterWords, extra: readonly HTMLElement[], events: SheetEvents) {
     this.#page = page;
     this.#events = events;
     this.#extra = extra;
   }
 
-  get place(): SlipPlace | undefined {
+  get place(): SheetPlace | undefined {
     return this.#place;
   }
 
   /** The board shows something else. */
-  show(place: SlipPlace | undefined): void {
+  show(place: SheetPlace | undefined): void {
     if (place?.at !== this.#place?.at) this.way = undefined;
     if (this.#key(place) !== this.#key(this.#place)) this.#allClaims = false;
     this.#place = place;
@@ -102,7 +102,7 @@ export class Slip {
     return this.said.get(this.#key(this.#place)) ?? nothingSaid;
   }
 
-  #key(place: SlipPlace | undefined): string {
+  #key(place: SheetPlace | undefined): string {
     return place === undefined ? '' : keyOf(place, place.shown);
   }
 
@@ -129,37 +129,37 @@ export class Slip {
         this.#naming(),
         make(
           'p',
-          'slip-ways',
-          makeButton(isNew ? words.write : words.add, () => this.write(), 'slip-write'),
+          'write-ways',
+          makeButton(isNew ? words.write : words.add, () => this.write(), 'write-now'),
         ),
       );
     }
     focused();
   }
 
-  #heading(place: SlipPlace): HTMLElement {
+  #heading(place: SheetPlace): HTMLElement {
     const { look, moves, after } = place;
     const { file, line, next } = look;
     const names = next.map((san) => sanIn(this.#page.letters, san)).join(', ');
     const has = next.length === 0 ? words.goesOn : fill(words.has, { moves: names });
     const where = make(
       'p',
-      'slip-where',
+      'write-where',
       `${fill(words.where, { file, line: String(line) })} ${has}`,
     );
     if (moves.length === 0) {
-      return make('div', '', make('p', 'slip-title', fill(words.here, { after })), where);
+      return make('div', '', make('p', 'write-title', fill(words.here, { after })), where);
     }
-    const title = make('p', 'slip-title');
+    const title = make('p', 'write-title');
     const [before = '', behind = ''] = words.fresh.split('{moves}');
     title.append(before);
     for (const [index, move] of moves.entries()) {
       const bare = index > 0 && move.color === 'black';
       const name = (bare ? '' : numberSign(move)) + sanIn(this.#page.letters, move.san);
-      const button = makeButton(name, () => this.#events.onGo(index + 1), 'slip-move');
+      const button = makeButton(name, () => this.#events.onGo(index + 1), 'write-move');
       if (index + 1 === place.shown) button.setAttribute('aria-current', 'true');
       button.classList.toggle(
-        'slip-said',
+        'write-said',
         !isNothing(this.said.get(keyOf(place, index + 1)) ?? nothingSaid),
       );
       button.dataset.keep = `move-${index}`;
@@ -169,13 +169,13 @@ export class Slip {
     return make('div', '', title, where);
   }
 
-  #waysOf({ look, moves }: SlipPlace): HTMLElement {
+  #waysOf({ look, moves }: SheetPlace): HTMLElement {
     const [first] = moves;
-    const set = element('fieldset', { class: 'slip-as' });
+    const set = element('fieldset', { class: 'write-as' });
     if (first === undefined) return set;
     set.append(make('legend', '', fill(words.as, { move: this.#name(first) })));
     for (const way of waysFor(look, first.color)) {
-      const input = element('input', { type: 'radio', name: 'slip-way', value: way });
+      const input = element('input', { type: 'radio', name: 'write-way', value: way });
       input.checked = way === this.#way();
       input.dataset.keep = `way-${way}`;
       input.addEventListener('change', () => {
@@ -187,8 +187,8 @@ export class Slip {
     return set;
   }
 
-  #comment(place: SlipPlace): HTMLElement {
-    const area = element('textarea', { id: 'slip-comment', rows: '2', maxlength: '20000' });
+  #comment(place: SheetPlace): HTMLElement {
+    const area = element('textarea', { id: 'write-comment', rows: '2', maxlength: '20000' });
     area.value = this.#saidHere.comment;
     area.dataset.keep = 'comment';
     area.addEventListener('input', () => {
@@ -199,13 +199,13 @@ export class Slip {
     });
     return make(
       'div',
-      'slip-comment',
+      'write-comment',
       element('label', { for: area.id }, this.#sayOf(place)),
       area,
     );
   }
 
-  #signs({ look, moves }: SlipPlace): HTMLElement[] {
+  #signs({ look, moves }: SheetPlace): HTMLElement[] {
     const move = this.#moveHere();
     if (moves.length > 0 && move !== undefined) {
       const choose = (nag: number) =>
@@ -219,8 +219,8 @@ export class Slip {
     return [makeSigns(fill(words.signs, { move: this.#place?.after ?? '' }), look.glyphs, write)];
   }
 
-  #claims({ look }: SlipPlace): HTMLElement {
-    const root = make('div', 'slip-claims');
+  #claims({ look }: SheetPlace): HTMLElement {
+    const root = make('div', 'write-claims');
     if (look.claims.length === 0) return root;
     const chosen = this.#saidHere.claims;
     const list = this.#allClaims ? look.claims : look.claims.slice(0, firstClaims);
@@ -238,7 +238,7 @@ export class Slip {
         this.#allClaims = true;
         this.#draw();
       });
-      all.className = 'slip-more';
+      all.className = 'write-more';
       root.append(all);
     }
     return root;
@@ -246,23 +246,23 @@ export class Slip {
 
   #naming(): HTMLElement {
     const field = (key: 'name' | 'title', label: string) => {
-      const input = element('input', { id: `slip-${key}`, type: 'text', autocomplete: 'off' });
+      const input = element('input', { id: `write-${key}`, type: 'text', autocomplete: 'off' });
       input.value = this.#saidHere[key];
       input.dataset.keep = key;
       input.addEventListener('input', () => {
         this.said.set(this.#key(this.#place), { ...this.#saidHere, [key]: input.value });
       });
-      return make('p', 'slip-field', element('label', { for: input.id }, label), input);
+      return make('p', 'write-field', element('label', { for: input.id }, label), input);
     };
     const names = this.#place?.moves.length === 0 ? (this.#place.look.names ?? []) : [];
     const summary = names.length === 0 ? words.name : `${words.name} (${names.join(', ')})`;
     const details = make(
       'details',
-      'slip-naming',
+      'write-naming',
       make('summary', '', summary),
       field('name', words.name),
       field('title', words.title),
-      make('p', 'slip-help', words.nameHelp),
+      make('p', 'write-help', words.nameHelp),
     );
     details.open = this.#saidHere.name !== '';
     return details;
@@ -272,7 +272,7 @@ export class Slip {
     return this.#place?.moves[this.#place.shown - 1];
   }
 
-  #sayOf({ moves, after }: SlipPlace): string {
+  #sayOf({ moves, after }: SheetPlace): string {
     const move = this.#moveHere();
     if (move !== undefined) return fill(words.say, { move: this.#name(move) });
     return moves.length > 0 ? words.sayHere : `${words.sayHere}, ${after}`;
@@ -284,7 +284,7 @@ export class Slip {
 }
 
 /** What is said of is a position of a line: the same move at another place is another. */
-function keyOf({ at, moves }: SlipPlace, shown: number): string {
+function keyOf({ at, moves }: SheetPlace, shown: number): string {
   return [at, ...moves.slice(0, shown).map(({ san }) => san)].join(' ');
 }
 
