@@ -190,6 +190,8 @@ export class Session {
     }
     const standing = [...found].filter(([, { list }]) => list.length > 0);
     this.published.set(desk, new Set(standing.map(([uri]) => uri)));
+    // What the next question needs is made while nobody waits.
+    setImmediate(() => desk.last()?.course());
   }
 }
 

@@ -13,6 +13,7 @@ import { benchCheck } from './parts/check.ts';
 import { benchCompare } from './parts/compare.ts';
 import { benchDev } from './parts/dev.ts';
 import { benchFindings } from './parts/findings.ts';
+import { benchLsp } from './parts/lsp.ts';
 import { benchReading } from './parts/reading.ts';
 import { benchRules } from './parts/rules.ts';
 import { sayMissed } from './report.ts';
@@ -22,6 +23,7 @@ const parts = new Map([
   ['findings', benchFindings],
   ['rules', benchRules],
   ['dev', benchDev],
+  ['lsp', benchLsp],
   ['build', benchBuild],
   ['compare', benchCompare],
   ['cards', benchCards],
