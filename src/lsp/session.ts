@@ -106,14 +106,6 @@ export class Session {
     return { desk: this.deskOf(folder), file: pathInCourse(folder, full) };
   }
 
-  /** Settles when everything that was changed has been looked at, for tests and before the end. */
-  async settled(): Promise<void> {
-    for (const desk of this.desks.values()) {
-      await desk.ready();
-      this.tell(desk);
-    }
-  }
-
   end(): void {
     for (const timer of this.timers.values()) clearTimeout(timer);
   }
