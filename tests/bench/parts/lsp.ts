@@ -18,7 +18,11 @@ export async function benchLsp(work: string): Promise<void> {
       const processor = median(all.map((one) => one.processor));
       row(question, { processor, wall: median(all.map((one) => one.wall)) }, [
         // Findings are no answer: nobody waits for them.
-        { value: processor * 1000, unit: 'ms', ...(question.startsWith('findings') ? {} : { goal }) },
+        {
+          value: processor * 1000,
+          unit: 'ms',
+          ...(question.startsWith('findings') ? {} : { goal }),
+        },
       ]);
     }
   }
