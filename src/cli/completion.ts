@@ -18,10 +18,11 @@ export async function printCompletion(shell: SupportedShell): Promise<number> {
 export async function serveCompletion(
   program: Command,
   words: readonly string[],
-  { COMP_CWORD: at, SHELL: shell = '' }: Readonly<Record<string, string | undefined>>,
+  env: Readonly<Record<string, string | undefined>>,
 ): Promise<number> {
   const { default: tabtab } = await import('@pnpm/tabtab');
-  const index = at === undefined ? words.length - 1 : Number(at);
+  const { SHELL: shell = '' } = env;
+  const index = cursorIn(words, env);
   // The first word is the program's own name.
   const found = candidates(program, words.slice(1, index), words[index] ?? '');
   if (found === 'files') {
@@ -29,9 +30,22 @@ export async function serveCompletion(
     return exitCodes.clean;
   }
   if (tabtab.isShellSupported(shell)) {
-    tabtab.log([...found], shell, (line) => stdout.print`${line}\n`);
+    tabtab.log([...found], shell, (line) => stdout.writeFile(`${line}\n`));
   }
   return exitCodes.clean;
+}
+
+/** Which word the cursor stands in; behind the last one where a new one begins. */
+export function cursorIn(
+  words: readonly string[],
+  env: Readonly<Record<string, string | undefined>>,
+): number {
+  const { SHELL: shell, COMP_CWORD: at, COMP_LINE: line = '', COMP_POINT: point } = env;
+  // fish gives the number of words for it, whether or not a new one begins.
+  if (shell === 'fish') {
+    return line.slice(0, Number(point)).endsWith(' ') ? words.length : words.length - 1;
+  }
+  return at === undefined ? words.length - 1 : Number(at);
 }
 
 interface Candidate {

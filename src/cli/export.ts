@@ -1,13 +1,10 @@
 import path from 'node:path';
 import type { CheckedCourse } from '../check/index.ts';
+import { type Diagnostic, UserError } from '../diagnostics/index.ts';
 import { replaceFile } from '../files/index.ts';
 import { courseId } from '../model/index.ts';
 import { checkOutputFile } from '../output/index.ts';
-import { bookFindings } from '../publish/book/index.ts';
-import { PublishError } from '../publish/index.ts';
-import { makePgn, makePgnWithDirectives, toLatin1 } from '../publish/pgn/index.ts';
 import { count, exitCodes, stderr, stdout } from './console.ts';
-import { courseBook } from './course-book.ts';
 import { type ExportOptions, exportFormats } from './export-formats.ts';
 import { loadCourse, loadToPublish } from './load-course.ts';
 
@@ -17,7 +14,7 @@ export async function exportCourse(folder: string, options: ExportOptions): Prom
   // What goes to a co-author goes with its drafts and with what is left to do.
   const loaded = await (options.withDirectives ? loadCourse(folder) : loadToPublish(folder));
   const { checked, course, textOf } = loaded;
-  const more = checked && format === 'epub' ? bookFindings(checked) : [];
+  const more = checked && format === 'epub' ? await bookFaults(checked) : [];
   stderr.printFindings({ diagnostics: [...loaded.diagnostics, ...more], textOf });
   if (!checked) {
     stderr.print`Nothing was written; an earlier file stands as it was.\n`;
@@ -27,11 +24,24 @@ export async function exportCourse(folder: string, options: ExportOptions): Prom
   const out = options.out ?? path.join(folder, `${name}.${format}`);
   await checkOutputFile(out, folder);
   const content = options.withDirectives
-    ? Buffer.from(makePgnWithDirectives(checked, { textOf, chapter: options.chapter }))
+    ? await contentWithDirectives(checked, { textOf, chapter: options.chapter })
     : await contentOf(checked, folder, { ...options, format });
   await replaceFile(out, content);
   stdout.print`${out}: ${Math.ceil(content.length / 1000)} KB\n`;
   return exitCodes.clean;
+}
+
+async function contentWithDirectives(
+  checked: CheckedCourse,
+  options: Parameters<typeof import('../publish/pgn/index.ts').makePgnWithDirectives>[1],
+): Promise<Uint8Array> {
+  const { makePgnWithDirectives } = await import('../publish/pgn/index.ts');
+  return Buffer.from(makePgnWithDirectives(checked, options));
+}
+
+async function bookFaults(checked: CheckedCourse): Promise<readonly Diagnostic[]> {
+  const { bookFindings } = await import('../publish/book/index.ts');
+  return bookFindings(checked);
 }
 
 type Format = (typeof exportFormats)[number];
@@ -41,26 +51,23 @@ function formatOf(options: ExportOptions): Format {
   const ending = out === undefined ? '' : path.extname(out).slice(1).toLowerCase();
   const chosen = format ?? exportFormats.find((known) => known === ending);
   if (chosen === undefined) {
-    throw new PublishError(
+    throw new UserError(
       'an export needs a format',
       'give `--format epub` or `--format pgn`, or end the name of the file so',
     );
   }
   if (chosen !== 'pgn' && (chapter !== undefined || latin1 || withDirectives)) {
     const given = latin1 ? 'latin1' : withDirectives ? 'with-directives' : 'chapter';
-    throw new PublishError(
-      `\`--${given}\` is for PGN files`,
-      'leave it out, or give `--format pgn`',
-    );
+    throw new UserError(`\`--${given}\` is for PGN files`, 'leave it out, or give `--format pgn`');
   }
   if (latin1 && withDirectives) {
-    throw new PublishError(
+    throw new UserError(
       'a course may have signs that ISO 8859-1 lacks',
       'leave out `--latin1`, or `--with-directives`',
     );
   }
   if (chosen !== 'epub' && date !== undefined) {
-    throw new PublishError('`--date` is for e-books', 'leave it out, or give `--format epub`');
+    throw new UserError('`--date` is for e-books', 'leave it out, or give `--format epub`');
   }
   return chosen;
 }
@@ -71,9 +78,12 @@ async function contentOf(
   { format, site, date, chapter, latin1 }: ExportOptions & { readonly format: Format },
 ): Promise<Uint8Array> {
   switch (format) {
-    case 'epub':
+    case 'epub': {
+      const { courseBook } = await import('./course-book.ts');
       return courseBook(checked, folder, { site, date });
+    }
     case 'pgn': {
+      const { makePgn, toLatin1 } = await import('../publish/pgn/index.ts');
       const text = makePgn(checked, { chapter, site });
       if (!latin1) return Buffer.from(text);
       const { bytes, lost } = toLatin1(text);

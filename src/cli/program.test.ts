@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { candidates } from './completion.ts';
+import { candidates, cursorIn } from './completion.ts';
 import { examples } from './examples.ts';
 import { ruleIds } from './explain.ts';
 import { program } from './program.ts';
@@ -57,6 +57,18 @@ test('a shell is told what may stand at the cursor', () => {
   expect(names('explain move-il')).toEqual(['move-illegal']);
   expect(names('explain ')).toEqual(ruleIds);
   expect(names('nonsense ')).toEqual([]);
+});
+
+test.each([
+  ['bash', '1', 'linewright ch', 1],
+  ['zsh', '2', 'linewright check ', 2],
+  ['fish', '2', 'linewright ch ', 1],
+  ['fish', '2', 'linewright check ', 2],
+])('%s tells at word %s of "%s" where the cursor is', (shell, at, line, index) => {
+  const words = line.trim().split(' ');
+  const point = line === 'linewright ch ' ? 13 : line.length;
+  const env = { SHELL: shell, COMP_CWORD: at, COMP_LINE: line, COMP_POINT: String(point) };
+  expect(cursorIn(words, env)).toBe(index);
 });
 
 test('where a file or a folder may stand, the shell completes its name', () => {
