@@ -28,7 +28,7 @@ export function coursePages(has: CourseContents, strings: Strings): CoursePage[]
       ? [{ file: 'positions.html', title: pageNames.positions, inHead: true }]
       : []),
     ...(has.patterns ? [{ file: 'patterns.html', title: pageNames.patterns }] : []),
-    ...(has.news ? [{ file: 'changes.html', title: pageNames.news }] : []),
+    ...(has.news ? [{ file: 'changes.html', title: strings.changes.page }] : []),
     { file: 'notes.html', title: strings.freePage },
     { file: 'print.html', title: strings.handout.page },
     { file: 'signs.html', title: strings.signs.page, inHead: true },

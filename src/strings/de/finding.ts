@@ -7,7 +7,6 @@ export const finding: typeof english = {
     tree: 'Baum',
     positions: 'Stellungen',
     patterns: 'Muster',
-    news: 'Neues',
   },
   chaptersInstead: 'Ohne Skripte sind alle Kapitel zu lesen:',
 

@@ -7,7 +7,6 @@ export const finding = {
     tree: 'Tree',
     positions: 'Positions',
     patterns: 'Patterns',
-    news: 'News',
   },
   chaptersInstead: 'Without scripts you can read all chapters:',
 

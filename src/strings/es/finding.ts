@@ -7,7 +7,6 @@ export const finding: typeof english = {
     tree: 'Árbol',
     positions: 'Posiciones',
     patterns: 'Patrones',
-    news: 'Novedades',
   },
   chaptersInstead: 'Sin scripts se pueden leer todos los capítulos:',
 
