@@ -64,4 +64,14 @@ describe('the example course', () => {
     }
     expect(await preview.copyOfMedia('course.yaml', inject('runFolder'))).toBeUndefined();
   });
+
+  test('nothing that pages have in `dev` alone is in what is built', async () => {
+    for (const file of await listFiles(built)) {
+      if (!/\.(?:html|css|js|json|svg|xml)$/.test(file)) continue;
+      // A class, an id or an address of the desk.
+      expect((await published(file)).toString('latin1'), file).not.toMatch(
+        /desk-(?:note|sign|at|slip|error|warning)|linewright-live|data-token/,
+      );
+    }
+  });
 });

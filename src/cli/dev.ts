@@ -1,7 +1,7 @@
 import { previewCourse } from '../check/index.ts';
 import type { DeskFinding } from '../contract/index.ts';
 import { makeTemporaryFolder } from '../output/index.ts';
-import { NoCourseError } from '../read/index.ts';
+import { NoCourseError, readSettings } from '../read/index.ts';
 import { deskFindings, previewSite, type SitePreview } from '../site/index.ts';
 import { cacheFolder } from './cache-folder.ts';
 import { stderr, stdout } from './console.ts';
@@ -111,12 +111,11 @@ export async function dev(
   process.once('SIGHUP', stop);
 }
 
-/** The settings bear on every page, and without a chapter there is none. */
-function whyUnshown({ diagnostics }: LoadedCourse): string | undefined {
-  const isUnread = diagnostics.some(
-    ({ rule, severity }) => rule === 'course-setting' && severity === 'error',
-  );
-  return isUnread ? untilMended : undefined;
+/** Title and side bear on every page, and without a chapter there is none. */
+function whyUnshown({ course, textOf }: LoadedCourse): string | undefined {
+  if (course.chapters.length === 0) return 'The course has no chapters to show.';
+  const settings = readSettings({ path: 'course.yaml', text: textOf('course.yaml') ?? '' });
+  return settings.isWhole ? undefined : untilMended;
 }
 
 function previewOf(loaded: LoadedCourse, folder: string): Promise<SitePreview> {
@@ -135,5 +134,5 @@ function previewOf(loaded: LoadedCourse, folder: string): Promise<SitePreview> {
 }
 
 const untilMended =
-  'The settings cannot be used as they stand. The pages follow when they are mended.';
+  'course.yaml does not say, in a way that can be read, which title and side the course has. The pages follow when it does.';
 const untilBack = 'The pages stay as they were, and follow the course again when it is back.';

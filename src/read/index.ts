@@ -17,7 +17,7 @@ export { type CourseFrame, readFrame, repeatedIds } from './read-frame.ts';
 export { type JudgementText, readJudgement } from './read-judgement.ts';
 export { isDay } from './read-news.ts';
 export { patternChoices } from './read-pattern.ts';
-export { marginChoices, settingChoices } from './read-settings.ts';
+export { marginChoices, readSettings, settingChoices } from './read-settings.ts';
 export { gamesLimit } from './read-text-file.ts';
 export { remarkCourse } from './remark-course.ts';
 export type * from './types.ts';

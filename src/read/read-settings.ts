@@ -10,6 +10,8 @@ import { webAddressFault } from './web-address.ts';
 
 export interface SettingsDraft {
   readonly settings: CourseSettings;
+  /** Whether the two that every course must have could be read. */
+  readonly isWhole: boolean;
   /** Where each setting stands, by its path such as `rules.move-number`. */
   readonly places: Readonly<Record<string, Place>>;
   readonly missingId?: MissingId;
@@ -119,7 +121,8 @@ export function readSettings(written: SourceFile): SettingsDraft {
   }
   const title = yaml.sound.title === undefined ? undefined : places.title;
   const missingId = findMissingId(file, title, pointAt);
-  return { settings, places, problems, ...(missingId && { missingId }) };
+  const isWhole = yaml.sound.title !== undefined && yaml.sound.side !== undefined;
+  return { settings, isWhole, places, problems, ...(missingId && { missingId }) };
 }
 
 /** The one name that the schema of a record passes over, whatever its value; other names are tested as rules. */
@@ -137,7 +140,7 @@ function lostRule({ hasKey, keyPlaceOf }: YamlResult<unknown>): YamlProblem[] {
 
 /** The settings of a folder that has no `course.yaml`. */
 export function missingSettings(): SettingsDraft {
-  return { settings: fallback, places: {}, problems: [] };
+  return { settings: fallback, isWhole: false, places: {}, problems: [] };
 }
 
 function isLanguageTag(tag: string): boolean {

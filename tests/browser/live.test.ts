@@ -289,6 +289,17 @@ test('a chapter that is being written shows no finding', async () => {
   expect(told.filter((findings) => findings !== 0)).toEqual([]);
 });
 
+test('a file that gets another name is told on its page, and followed when it is back', async () => {
+  await save(text('1. e4 e5 2. d4'), 'd4');
+  const other = path.join(folder, 'chapters', '2.md');
+  await rename(chapter, other);
+  await slip().getByText('no longer in the course').waitFor();
+  expect(await lastMove().textContent()).toContain('d4');
+  await rename(other, chapter);
+  await expect.poll(() => slip().count()).toBe(0);
+  await save(text('1. e4 e5 2. d3'), 'd3');
+});
+
 test('the chapters, then the whole course, are moved away and come back', async () => {
   const away = async (of: string, said: string, fresh: string) => {
     await rename(of, `${folder}-aside`);
@@ -300,7 +311,7 @@ test('the chapters, then the whole course, are moved away and come back', async 
     await expect.poll(() => lastMove().textContent(), { timeout: 12_000 }).toContain(fresh);
     expect(await slip().count()).toBe(0);
   };
-  await away(path.dirname(chapter), 'The settings cannot be used as they stand.', 'Nc3');
+  await away(path.dirname(chapter), 'The course has no chapters to show.', 'Nc3');
   await away(folder, 'follow the course again when it is back', 'Bb5');
   // What is saved after that is followed as before.
   await writeFile(chapter, text('1. e4 e5 2. Qe2'));
