@@ -104,7 +104,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   import: ['chess', 'diagnostics', 'model', 'movetext'],
   changes: ['check', 'chess', 'contract', 'model', 'movetext', 'render', 'strings'],
   // Serves an editor: asks what the stages before it know of a course.
-  lsp: ['check', 'chess', 'diagnostics', 'facts', 'model', 'movetext', 'read', 'workspace'],
+  lsp: ['check', 'chess', 'diagnostics', 'edit', 'facts', 'model', 'movetext', 'read', 'workspace'],
   // Puts the stages together.
   cli: [
     'addresses',

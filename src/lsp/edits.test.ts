@@ -12,6 +12,7 @@ import {
   ReferencesRequest,
   SemanticTokensRequest,
 } from 'vscode-languageserver-protocol/node';
+import { TextDocument } from 'vscode-languageserver-textdocument';
 import { runs } from '../../tests/setup/runs.ts';
 import { checkCourse } from '../check/index.ts';
 import type { Diagnostic } from '../diagnostics/index.ts';
@@ -94,15 +95,21 @@ test('random edits and questions: nothing fails, and the findings are those of a
     const file = files[which];
     if (!file) continue;
     // A text that has become a heap of pieces tells nothing more.
-    if (count % 40 === 39) file.text = Object.values(chapters)[which] ?? '';
-    else {
-      const start = Math.floor((at / 10_000) * file.text.length);
-      file.text = file.text.slice(0, start) + text + file.text.slice(start + length);
-    }
+    const start = Math.floor((at / 10_000) * file.text.length);
+    const before = TextDocument.create('', '', 0, file.text);
+    const isAnew = count % 40 === 39;
+    file.text = isAnew
+      ? (Object.values(chapters)[which] ?? '')
+      : file.text.slice(0, start) + text + file.text.slice(start + length);
     file.version += 1;
+    const range = { start: before.positionAt(start), end: before.positionAt(start + length) };
+    // An offset between the two signs of a line end has no position: then the whole text goes.
+    const isExact =
+      before.offsetAt(range.start) === start && before.offsetAt(range.end) === start + length;
+    const isWhole = isAnew || count % 2 === 0 || !isExact;
     await session.client.sendNotification(DidChangeTextDocumentNotification.type, {
       textDocument: { uri: file.uri, version: file.version },
-      contentChanges: [{ text: file.text }],
+      contentChanges: [isWhole ? { text: file.text } : { range, text }],
     });
     const question = questions[asks];
     if (!question) continue;

@@ -1,5 +1,6 @@
 import path from 'node:path';
 import { PassThrough } from 'node:stream';
+import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
 import {
   CompletionRequest,
@@ -137,4 +138,25 @@ test('files of a folder that come and go, whether they are open or not', async (
   expect(diagnostics[0]?.range.start).toEqual(positionIn(marked, 'e5'));
   await session.close();
   course.remove();
+});
+
+test('several courses in one folder, each by itself', async () => {
+  const broken = text.replace('e5', 'e6 2. Ke3');
+  const folder = courseFolder({
+    'one/course.yaml': settings,
+    'one/chapters/1.md': broken,
+    'deep/two/course.yaml': settings,
+    'deep/two/chapters/1.md': broken,
+    'node_modules/three/course.yaml': settings,
+    'node_modules/three/chapters/1.md': broken,
+  });
+  const session = await openSession({ root: folder.folder });
+  const told = () =>
+    [...session.found.values()]
+      .filter(({ diagnostics }) => diagnostics.length > 0)
+      .map(({ uri }) => path.relative(folder.folder, fileURLToPath(uri)).split(path.sep).join('/'))
+      .sort();
+  await expect.poll(told).toEqual(['deep/two/chapters/1.md', 'one/chapters/1.md']);
+  await session.close();
+  folder.remove();
 });

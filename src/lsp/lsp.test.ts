@@ -150,6 +150,38 @@ describe('findings', () => {
   });
 });
 
+describe('repairs', () => {
+  const titles = async (moves: string, words: string, only?: string[]) => {
+    const text = `${front}\`\`\`moves\n${moves}\n\`\`\`\n`;
+    await write(text);
+    const position = positionIn(text, words);
+    const actions = (await session.client.sendRequest(CodeActionRequest.type, {
+      textDocument,
+      range: { start: position, end: position },
+      context: { diagnostics: [], ...(only && { only }) },
+    })) as CodeAction[];
+    return actions.map(({ title }) => title);
+  };
+
+  test('what is true instead, what may be said on purpose, what a sentence proves', async () => {
+    expect(await titles('1. e4 e5 2. Nf3 {:claim[material +1]} Nc6 =', 'material')).toContain(
+      'Claim material 0, which is true',
+    );
+    expect(await titles('1. e4 e5', 'e5')).toEqual([
+      'Say that the line stops here',
+      'Allow reply-unanswered here',
+    ]);
+    const meeting =
+      '1. e4 e5 2. Nf3 Nc6 {:here[knights]} 3. Bb5\n```\n\n```moves\n1. Nf3 Nc6 2. e4 e5 3. Bb5';
+    expect(await titles(meeting, 'e5 3. Bb5')).toContain('Say that this is knights');
+    expect(
+      await titles('1. e4 d5 2. exd5 {White is a pawn up.} Qxd5 =', 'White', ['source']),
+    ).toEqual(['Add claims behind the sentences that they prove']);
+    await write(one);
+    await session.findings(uri, version);
+  });
+});
+
 describe('completion', () => {
   const moves = (text: string) => completions(`${front}\`\`\`moves\n${text}`);
 

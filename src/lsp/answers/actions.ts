@@ -4,17 +4,20 @@ import {
   CodeActionKind,
   type Range,
 } from 'vscode-languageserver-protocol';
-import type { Diagnostic, Fix } from '../../diagnostics/index.ts';
-import { type Chapter, standsAt } from '../../model/index.ts';
+import { claimFixes } from '../../check/index.ts';
+import type { Fix } from '../../diagnostics/index.ts';
 import type { Asked } from '../asked.ts';
+import { textOf } from '../open-text.ts';
 import { toClient } from '../to-client.ts';
 import { editOf } from '../workspace-edit.ts';
+import { mends } from './mends.ts';
 
 const fixAll = `${CodeActionKind.SourceFixAll}.linewright`;
+const addClaims = `${CodeActionKind.Source}.claims.linewright`;
 
-export const actionKinds = [CodeActionKind.QuickFix, fixAll];
+export const actionKinds = [CodeActionKind.QuickFix, fixAll, addClaims];
 
-/** What mends the findings of a stretch of a text, and all of them in it. */
+/** What mends the findings of a stretch of a text, all of them in it, and claims for its sentences. */
 export function actions(asked: Asked, range: Range, { only }: CodeActionContext): CodeAction[] {
   const { desk, session, file } = asked;
   const isWanted = (kind: string) =>
@@ -37,62 +40,23 @@ export function actions(asked: Asked, range: Range, { only }: CodeActionContext)
       }
     }
   }
-  const all = inFile.flatMap(({ fixes = [] }) => fixes);
-  if (all.length > 0 && isWanted(fixAll)) {
-    const edit = editOf(all, desk, session);
-    found.push({ title: 'Make all safe repairs in this file', kind: fixAll, edit });
+  const offer = (title: string, kind: string, fixes: readonly Fix[]) => {
+    if (fixes.length > 0) found.push({ title, kind, edit: editOf(fixes, desk, session) });
+  };
+  if (isWanted(fixAll)) {
+    const fixes = inFile.flatMap((one) => one.fixes ?? []);
+    offer('Make all safe repairs in this file', fixAll, fixes);
+  }
+  // Every sentence of the course is read for it: only if it is asked for, not at every move of a cursor.
+  if (only !== undefined && isWanted(addClaims)) {
+    offer('Add claims behind the sentences that they prove', addClaims, claimsFor(asked));
   }
   return found;
 }
 
-interface Mend {
-  readonly title: string;
-  readonly fixes: readonly Fix[];
-  readonly isPreferred?: true;
-}
-
-/** The safe repair of a finding, and the moves that were probably meant. */
-function mends(diagnostic: Diagnostic, asked: Asked): Mend[] {
-  const { fixes = [], place } = diagnostic;
-  const found: Mend[] = [];
-  if (fixes.length > 0) {
-    const title = fixes.map((fix) => titleOf(fix, asked)).join(', ');
-    found.push({ title: sentence(title), fixes, isPreferred: true });
-  }
-  if (diagnostic.rule === 'move-illegal' || diagnostic.rule === 'move-ambiguous') {
-    const chapter = asked.chapter();
-    for (const san of chapter ? meantAt(chapter, place.start.offset) : []) {
-      found.push({ title: `Play ${san} instead`, fixes: [{ place, text: san }] });
-    }
-  }
-  const near = /^Did you mean `([^`]+)`\?/.exec(diagnostic.hint ?? '')?.[1];
-  const written = asked.text.slice(place.start.offset, place.end.offset);
-  if (fixes.length === 0 && near !== undefined && /^[\p{L}\p{N}_.-]+$/u.test(written)) {
-    found.push({ title: `Write ${near}`, fixes: [{ place, text: near }] });
-  }
-  return found;
-}
-
-function meantAt(chapter: Chapter, offset: number): readonly string[] {
-  const here = standsAt(chapter, offset);
-  const fault = here?.kind === 'move' ? here.node.fault : undefined;
-  return fault && 'meant' in fault ? fault.meant : [];
-}
-
-/** What a repair does, in a few words; what it touches is quoted, on one line. */
-function titleOf({ place, text }: Fix, { desk }: Asked): string {
-  const before = desk.textAt(place);
-  if (before === '') return `put in ${quoted(text)}`;
-  return text === ''
-    ? `take out ${quoted(before)}`
-    : `write ${quoted(text)} instead of ${quoted(before)}`;
-}
-
-function quoted(text: string): string {
-  const line = text.trim().replace(/\s+/g, ' ');
-  return `“${line.length > 40 ? `${line.slice(0, 39)}…` : line}”`;
-}
-
-function sentence(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
+function claimsFor({ course: current, desk, file }: Asked): Fix[] {
+  const course = current();
+  if (!course) return [];
+  const fixes = claimFixes(course, (name) => textOf(desk.text(name)));
+  return fixes.filter(({ place }) => place.file === file);
 }
