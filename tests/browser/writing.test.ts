@@ -81,6 +81,8 @@ test('a line is played in, told what it is, written, and taken back', async () =
   // The page shows it, with its board there.
   await expect.poll(() => page.locator('.move').count(), patience).toBe(8);
   await expect.poll(() => page.locator('.board-caption').textContent()).toBe('after 3.Nf3');
+  await expect.poll(() => page.locator('.own-way').count()).toBe(0);
+  expect(await page.locator('.move[aria-current]').textContent()).toContain('f3');
   await expect.poll(() => status(page)).toBe('Written: chapters/1.md, line 9.');
   await sheet(page).getByText('Take back c6').click();
   await expect.poll(written, patience).toBe(text);

@@ -15,9 +15,9 @@ import { type DeskState, deskRoot } from '../../contract/desk.ts';
 import { textRenewed } from '../../contract/renewed-text.ts';
 import { holdPlace } from './hold-place.ts';
 import { openPlaces } from './open-place.ts';
-import { ownData } from './own-data.ts';
 import { servedPage } from './served-page.ts';
 import { showFinding } from './show-finding.ts';
+import { setShownVersion, shownVersion } from './shown-version.ts';
 import { makeSlip } from './slip.ts';
 
 const page = servedPage();
@@ -25,8 +25,6 @@ const slip = makeSlip();
 openPlaces(slip.say);
 showFinding();
 
-/** The version that the page shows. */
-let shown = Number(ownData.version);
 let latest: DeskState | undefined;
 let isRenewing = false;
 
@@ -46,7 +44,7 @@ async function renew(): Promise<void> {
     const state = latest;
     latest = undefined;
     // Compared with what the page was made of: it may have changed before the page heard of it.
-    const gone = state.version === shown ? undefined : await follow(state);
+    const gone = state.version === shownVersion() ? undefined : await follow(state);
     slip.show(state);
     if (gone !== undefined) slip.say(gone);
   }
@@ -67,7 +65,7 @@ async function follow({ version }: DeskState): Promise<string | undefined> {
     if (!holdsWork()) location.reload();
     return 'The course has changed. Load this page anew when you are done here.';
   }
-  shown = version;
+  setShownVersion(version);
   dispatchEvent(new CustomEvent(textRenewed, { detail: added }));
   place.restore();
   return undefined;

@@ -3,12 +3,14 @@ import { freePlayLoader } from '../../../contract/free-play.ts';
 import type { CourseBoard } from '../../board/course-board.ts';
 import { loadScript } from '../../load-script.ts';
 import { whenIdle } from '../../when-idle.ts';
-import { ownData } from '../own-data.ts';
+import { shownVersion } from '../shown-version.ts';
 import { writeExercises } from './write-exercises.ts';
 import { WritingDesk } from './writing-desk.ts';
 
 const page = {
-  version: Number(ownData.version),
+  get version() {
+    return shownVersion();
+  },
   chapter: decodeURIComponent(location.pathname.split('/').pop() ?? '').replace(/\.html$/, ''),
 };
 

@@ -6,6 +6,7 @@ import type {
   WriteHistory,
 } from '../../../contract/desk-write.ts';
 import { positionAddress } from '../../../contract/position-address.ts';
+import { textRenewed } from '../../../contract/renewed-text.ts';
 import { fill } from '../../../contract/sentence.ts';
 import { type BoardLine, onBoard } from '../../board/board-state.ts';
 import { wordsOf } from '../../board/board-words.ts';
@@ -21,6 +22,7 @@ import { words } from './words.ts';
 
 /** The page that is written on. */
 export interface WrittenPage {
+  /** `DeskState.version` that it shows now. */
   readonly version: number;
   /** The chapter's id. */
   readonly chapter: string;
@@ -41,6 +43,10 @@ export class WritingDesk {
   /** What the page tells when it is loaded anew. */
   #message: string | undefined;
   #history: WriteHistory = {};
+  /** Where the board is to stand when the text has been renewed: an id that it has then. */
+  #goal: string | undefined;
+  /** How often the text has been renewed. */
+  #renewals = 0;
   /** The line on the board stands in the chapter by now. */
   #isWritten = false;
 
@@ -78,6 +84,7 @@ export class WritingDesk {
     this.#takeUp();
     onBoard(board, 'course-board-line', (line) => this.#follow(line));
     addEventListener('pagehide', () => this.#leave());
+    addEventListener(textRenewed, () => this.#renew());
   }
 
   get #isOpen(): boolean {
@@ -95,6 +102,14 @@ export class WritingDesk {
   }
 
   #leave(): void {
+    if (this.#goal !== undefined) {
+      const { pathname } = location;
+      history.replaceState(
+        { shown: this.#goal },
+        '',
+        `${pathname}#${encodeURIComponent(this.#goal)}`,
+      );
+    }
     const moves = this.#line?.moves.map(({ san }) => san) ?? [];
     if (!this.#isWritten && moves.length > 0) keepLineFor(location.href, moves);
     keep<Said>({
@@ -109,9 +124,22 @@ export class WritingDesk {
     if (isSame(line, this.#line)) return;
     this.#line = line;
     const isNew = line.moves.length > 0;
-    if (isNew) this.#message = undefined;
+    if (isNew) {
+      this.#message = undefined;
+      this.#isWritten = false;
+    }
     if (isNew && !this.#isOpen) this.#setOpen(true);
     else if (this.#isOpen) void this.#look(line);
+  }
+
+  /** The text has been changed in place, by what was written or by somebody else. */
+  #renew(): void {
+    this.#renewals++;
+    const goal = this.#goal;
+    this.#goal = undefined;
+    // First all that reads the text reads it again.
+    if (goal !== undefined) queueMicrotask(() => goTo(goal));
+    else if (this.#isOpen && this.#line !== undefined) void this.#look(this.#line);
   }
 
   #setOpen(isOpen: boolean): void {
@@ -174,12 +202,17 @@ export class WritingDesk {
 
   /** @param sentence says what was done, with its file and line. */
   async #act(route: string, asked: unknown, sentence: string, onDone = () => {}): Promise<void> {
+    const { moves = [] } = this.#line ?? {};
+    const before = this.#renewals;
     try {
       const answer = (await askServer(route, asked)) as WriteAnswer;
       const { file, line, at, history: now } = answer;
       onDone();
-      // The page comes back with its board there.
-      history.replaceState({ shown: at }, '', `#${encodeURIComponent(at)}`);
+      // Who takes something back in the middle of another line goes on with that.
+      if (route === 'write' || moves.length === 0) {
+        if (this.#renewals === before) this.#goal = at;
+        else goTo(at);
+      }
       this.#message = fill(sentence, { file, line: String(line) });
       this.#say(this.#message);
       this.#showHistory(now);
@@ -187,6 +220,13 @@ export class WritingDesk {
       this.#say(reasonOf(error));
     }
   }
+}
+
+/** Has the board show a place of the text, as by a step through the browser's history. */
+function goTo(id: string): void {
+  const state = { shown: id };
+  history.replaceState(state, '', `#${encodeURIComponent(id)}`);
+  dispatchEvent(new PopStateEvent('popstate', { state }));
 }
 
 /** The id of what was written, once the page is there again: where its board is to stand. */
