@@ -75,6 +75,7 @@ export class FreeBoard {
     this.#said.setAttribute('role', 'status');
     this.#desk = make('div', 'own-desk', make('p', '', words.help), this.#entry.element);
     this.#desk.append(this.#tools.element);
+    this.#desk.append(...sharing(board));
     this.#desk.hidden = true;
     this.#panel.append(this.#line.element, this.#said, this.#tools.shown, this.#desk);
     this.#panel.setAttribute('role', 'region');
@@ -283,3 +284,12 @@ export class FreeBoard {
 
 /** Where the arrow keys have another use. */
 const notForSteps = 'input, textarea, select, [contenteditable], .squares, .table, pre';
+
+/** On a phone there is no room for the button that shares the position: it stands among the tools there. */
+function sharing(board: HTMLElement): HTMLElement[] {
+  const share = board.parentElement?.querySelector<HTMLElement>('.share');
+  if (!share) return [];
+  const here = makeButton(share.textContent?.trim() ?? '', () => share.click());
+  here.classList.add('own-share');
+  return [here];
+}
