@@ -110,5 +110,13 @@ test('a finger whose first tap brings what plays loses no tap, also from a folde
   await page.touchscreen.tap(from.x, from.y);
   await page.touchscreen.tap(to.x, to.y);
   await expect.poll(() => caption(page)).toBe('after 4.cxd5');
+  // There is no room for it below the board.
+  expect(await page.locator('.share').isVisible()).toBe(false);
+  await page.locator('.board-own').tap();
+  await page.getByRole('button', { name: 'Share this position' }).tap();
+  await page.getByRole('dialog').getByRole('textbox').waitFor();
+  expect(await page.getByRole('dialog').getByRole('textbox').inputValue()).toMatch(
+    /^rnbqkbnr\/pp3ppp\/4p3\/2pP4/,
+  );
   await page.context().close();
 });
