@@ -1,7 +1,6 @@
-import type { Piece, Square } from '../chess/index.ts';
-import { writePlacement } from '../chess/index.ts';
+import { isDark, type Piece, type Square, writePlacement } from '../chess/index.ts';
 import { type BoardFile, drawBoard } from './board.ts';
-import { boardBox, side, squareCorner } from './geometry.ts';
+import { boardBox, short, side, squareCorner } from './geometry.ts';
 import { type Indexed, indexRaster, pasteOver, seeThrough } from './indexed.ts';
 import type { LastMove } from './marks.ts';
 import type { Theme } from './paint.ts';
@@ -53,7 +52,7 @@ interface Tile {
 export function tiledBoards(options: TiledBoardsOptions): (picture: TiledPicture) => Indexed {
   const { width, theme, palette } = options;
   const grounds = new Map<string, Indexed>();
-  const tiles = new Map<string, Tile>();
+  const tiles = new Map<string, Indexed>();
 
   const render = (board: BoardFile, pixels: number): Indexed => {
     const svg = drawBoard({ ...board, theme, size: pixels });
@@ -68,29 +67,32 @@ export function tiledBoards(options: TiledBoardsOptions): (picture: TiledPicture
   const tileOf = (square: Square, state: SquareState, picture: TiledPicture): Tile => {
     const { view = 'white', coordinates = true, turn } = picture;
     const box = boardBox(coordinates || turn !== undefined);
-    const key = JSON.stringify([view, box.x, square, state]);
-    const known = tiles.get(key);
-    if (known) return known;
     const scale = width / box.width;
     const corner = squareCorner(square, view);
-    const x = Math.floor((corner.x - box.x) * scale);
-    const y = Math.floor((corner.y - box.y) * scale);
-    const pixels = Math.ceil(side * scale) + 1;
+    const left = (corner.x - box.x) * scale;
+    const top = (corner.y - box.y) * scale;
+    const [x, y] = [Math.floor(left), Math.floor(top)];
+    // Where squares are whole pixels wide, all that are dark are one.
+    const key = JSON.stringify([short(left - x), short(top - y), isDark(square), box.x, state]);
+    const known = tiles.get(key);
+    if (known) return { image: known, x, y };
+    // No pixel that is wholly another square's: a hundredth is for what a float lacks.
+    const pixels = Math.ceil(Math.max(left - x, top - y) + side * scale - 0.01);
     const part = { x: x / scale + box.x, y: y / scale + box.y, width: pixels / scale };
     const drawn = render(
       {
         placement: writePlacement(new Map(state.piece && [[square, state.piece]])),
         view,
-        coordinates,
+        coordinates: false,
         marks: state.isMarked ? [square] : [],
         lastMove: lastMoveAt(square, state),
         part: { ...part, height: part.width },
       },
       pixels,
     );
-    const tile = { image: difference(drawn, groundOf(picture), x, y), x, y };
-    tiles.set(key, tile);
-    return tile;
+    const image = difference(drawn, groundOf(picture), x, y);
+    tiles.set(key, image);
+    return { image, x, y };
   };
 
   return (picture) => {
