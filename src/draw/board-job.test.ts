@@ -1,5 +1,6 @@
 import { PNG } from 'pngjs';
 import { expect, test } from 'vitest';
+import { drawBoard } from './board.ts';
 import { boardJob } from './board-job.ts';
 import { makePng } from './png.ts';
 import { narrowest } from './tiled-board.ts';
@@ -14,12 +15,12 @@ test.each([
   { width: 320, scale: 2, view: 'white', turn: 'white' },
   { width: 560, scale: 1, view: 'black', coordinates: false },
   { width: narrowest, scale: 1, view: 'white', turn: 'black', coordinates: false },
-] as const)('a board of $width at $scale from $view is its SVG, pixel for pixel', (one) => {
+] as const)('a board of $width at $scale from $view is its SVG, pixel for pixel', async (one) => {
   const { width, scale, ...looks } = one;
-  const job = boardJob({ ...plain, ...looks, placement: middlegame.replace('R3K', 'R2BK') }, one);
-  if (job.board === undefined) throw new Error('it has no arrow');
-  const tiled = makePng(job.board, job);
-  const whole = makePng(job.svg, job);
+  const picture = { ...plain, ...looks, placement: middlegame.replace('R3K', 'R2BK') };
+  const job = boardJob(picture, one);
+  const tiled = makePng(await job.draw(), job);
+  const whole = makePng(drawBoard({ ...picture, theme: 'two-tone' }), job);
   const [a, b] = [decode(tiled), decode(whole)];
   let strays = 0;
   for (const [i, byte] of a.entries()) if (Math.abs(byte - (b[i] ?? 0)) > 40) strays += 1;
@@ -28,22 +29,45 @@ test.each([
   expect(tiled.length / whole.length).toBeLessThan(1.02);
 });
 
-test('squares of one board do not show up on the next', () => {
+test('squares of one board do not show up on the next', async () => {
   const size = { width: 320, scale: 2 };
-  const draw = (picture: Parameters<typeof boardJob>[0]) => {
+  const draw = async (picture: Parameters<typeof boardJob>[0]) => {
     const job = boardJob(picture, size);
-    return Buffer.from(makePng(job.board ?? job.svg, job));
+    return Buffer.from(makePng(await job.draw(), job));
   };
   const empty = { placement: '8/8/8/8/8/8/8/8' };
-  const before = draw(empty);
-  const moved = draw({ ...empty, lastMove: { from: 'a1', to: 'e5' } });
-  draw(plain);
-  expect(draw(empty).equals(before)).toBe(true);
-  expect(draw({ ...empty, lastMove: { from: 'a1', to: 'e5' } }).equals(moved)).toBe(true);
-  expect(moved.equals(draw({ ...empty, lastMove: { from: 'e5', to: 'a1' } }))).toBe(false);
+  const before = await draw(empty);
+  const moved = await draw({ ...empty, lastMove: { from: 'a1', to: 'e5' } });
+  await draw(plain);
+  expect((await draw(empty)).equals(before)).toBe(true);
+  expect((await draw({ ...empty, lastMove: { from: 'a1', to: 'e5' } })).equals(moved)).toBe(true);
+  expect(moved.equals(await draw({ ...empty, lastMove: { from: 'e5', to: 'a1' } }))).toBe(false);
 });
 
-test('a board with an arrow, or a very small one, is drawn as a whole', () => {
-  expect(boardJob(withArrow, { width: 320, scale: 2 })).not.toHaveProperty('board');
-  expect(boardJob(plain, { width: narrowest - 1 })).not.toHaveProperty('board');
+test('a board with an arrow, or a very small one, is drawn as a whole', async () => {
+  expect(await boardJob(withArrow, { width: 320, scale: 2 }).draw()).toContain('<svg');
+  expect(await boardJob(plain, { width: narrowest - 1 }).draw()).toContain('<svg');
+});
+
+test('a key tells apart whatever a board shows, and nothing else', () => {
+  const keyOf = (picture: Parameters<typeof boardJob>[0]) => boardJob(picture, { width: 320 }).key;
+  const others = [
+    plain,
+    withArrow,
+    { ...plain, placement: '8/8/8/8/8/8/8/8' },
+    { ...plain, view: 'black' },
+    { ...plain, coordinates: false },
+    { ...plain, marks: [] },
+    { ...plain, lastMove: { from: 'e2', to: 'e1' } },
+    { ...plain, turn: 'white' },
+    { ...plain, turn: 'black' },
+  ] as const;
+  expect(new Set(others.map(keyOf)).size).toBe(others.length);
+  const same = {
+    ...plain,
+    placement: `${middlegame} w - - 0 1`,
+    view: 'white',
+    title: 'x',
+  } as const;
+  expect(keyOf(same)).toBe(keyOf(plain));
 });

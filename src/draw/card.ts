@@ -1,6 +1,5 @@
-import { createHash } from 'node:crypto';
 import type { Color } from '../chess/index.ts';
-import { drawBoard } from './board.ts';
+import { boardKey } from './board-key.ts';
 import { type CardWords, layOutCard } from './card-layout.ts';
 import { type Collage, drawCollage, pastedSize } from './collage.ts';
 import { palettes } from './paint.ts';
@@ -39,9 +38,7 @@ const layoutVersion = 3;
  */
 export function cardJob(card: Card, onLoss?: (message: string) => void): PngJob {
   const { placement, view } = card;
-  // Of a thousand cards the drawings themselves would be kept until the last one is drawn.
-  const board = createHash('sha256').update(drawBoard({ placement, view })).digest('hex');
-  const key = `card ${layoutVersion} ${JSON.stringify(card)} ${board}`;
+  const key = `card ${layoutVersion} ${JSON.stringify(card)} ${boardKey({ placement, view })}`;
   return { ...format, key, draw: () => composeCard(card, onLoss) };
 }
 

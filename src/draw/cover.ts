@@ -1,4 +1,5 @@
 import { drawBoard } from './board.ts';
+import { boardKey } from './board-key.ts';
 import type { Card } from './card.ts';
 import { layOutCard } from './card-layout.ts';
 import { palettes } from './paint.ts';
@@ -17,7 +18,7 @@ const layoutVersion = 2;
 /** A cover for `makePngs`; it is laid out only where the cache has no image of it. */
 export function coverJob(cover: Omit<Card, 'chapter'>): PngJob {
   const { placement, view } = cover;
-  const key = `cover ${layoutVersion} ${JSON.stringify(cover)} ${drawBoard({ placement, view })}`;
+  const key = `cover ${layoutVersion} ${JSON.stringify(cover)} ${boardKey({ placement, view })}`;
   return { key, draw: () => drawCover(cover), width, scale: 2 };
 }
 

@@ -1,7 +1,8 @@
 import { createHash, randomUUID } from 'node:crypto';
-import { mkdir, open, rename, rm, writeFile } from 'node:fs/promises';
+import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
+import { mkdir, rename, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { plainFlags, readUpTo, sealLength, sealOf } from '../files/index.ts';
+import { plainFlags, sealLength, sealOf } from '../files/index.ts';
 import { encoderVersion } from './encode-png.ts';
 import { pngWidth } from './png.ts';
 import type { PngJob } from './pngs.ts';
@@ -28,7 +29,7 @@ export async function pngCache(folder: string, secret?: string): Promise<PngCach
   return {
     read: async (job) => {
       const key = keyOf(job);
-      const entry = await readEntry(fileOf(key)).catch(ignore);
+      const entry = readIfThere(fileOf(key));
       if (entry === undefined || entry.length <= sealLength) return undefined;
       const png = entry.subarray(0, -sealLength);
       return sealOf(key, png, secret).equals(entry.subarray(-sealLength)) ? png : undefined;
@@ -48,20 +49,38 @@ export async function pngCache(folder: string, secret?: string): Promise<PngCach
   };
 }
 
-async function readEntry(file: string): Promise<Uint8Array | undefined> {
-  const handle = await open(file, plainFlags);
+function readIfThere(file: string): Uint8Array | undefined {
   try {
-    const stats = await handle.stat();
-    return stats.isFile() && stats.size <= largest ? await readUpTo(handle, stats.size) : undefined;
+    return readEntry(file);
+  } catch {
+    return ignore();
+  }
+}
+
+/**
+ * Not by promises: a course has thousands of small files, and each of the four steps would take several times as long
+ * as the step itself.
+ */
+function readEntry(file: string): Uint8Array | undefined {
+  const handle = openSync(file, plainFlags);
+  try {
+    const stats = fstatSync(handle);
+    if (!stats.isFile() || stats.size > largest) return undefined;
+    const bytes = Buffer.allocUnsafe(stats.size);
+    let length = 0;
+    for (let read = -1; read !== 0 && length < bytes.length; length += read) {
+      read = readSync(handle, bytes, length, bytes.length - length, null);
+    }
+    return bytes.subarray(0, length);
   } finally {
-    await handle.close();
+    closeSync(handle);
   }
 }
 
 function keyOf(job: PngJob): string {
   return createHash('sha256')
     .update(
-      `png ${encoderVersion} ${'svg' in job ? 'svg' : 'key'}\n${pngWidth(job)} ${job.scale ?? 1} ${job.colours ?? ''} ${job.level ?? ''} ${'board' in job}\n`,
+      `png ${encoderVersion} ${'svg' in job ? 'svg' : 'key'}\n${pngWidth(job)} ${job.scale ?? 1} ${job.colours ?? ''} ${job.level ?? ''}\n`,
     )
     .update('svg' in job ? job.svg : job.key)
     .digest('hex');

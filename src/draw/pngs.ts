@@ -3,14 +3,9 @@ import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { makePng, type Picture, type PngSize, pngWidth } from './png.ts';
 import { pngCache } from './png-cache.ts';
-import type { TiledPicture } from './tiled-board.ts';
 
-/**
- * An image of a finished SVG, or of one that is drawn only where the cache has no image of it. With `board` it is put
- * together of squares, which the SVG names.
- */
-export type PngJob = PngSize &
-  ({ readonly svg: string; readonly board?: TiledPicture | undefined } | LatePicture);
+/** An image of a finished SVG, or of one that is drawn only where the cache has no image of it. */
+export type PngJob = PngSize & ({ readonly svg: string } | LatePicture);
 
 export interface LatePicture {
   /** Everything that the picture depends on: another picture has another key. */
@@ -39,14 +34,14 @@ const worthProcesses = 8;
 
 /**
  * Draws many images on all cores. `onDone` gets each as it is finished, in any order, with its
- * place in `jobs`. Images are kept in the cache folder by a hash of their content: a damaged file
+ * place in `jobs`, and may have it wait. Images are kept in the cache folder by a hash of their content: a damaged file
  * there is drawn again, and a folder that cannot be written is done without.
  * @returns how many were drawn and how many came from the cache.
  * @throws as `makePng`, or what `onDone` throws; the rest is then given up.
  */
 export async function makePngs(
   jobs: readonly PngJob[],
-  onDone: (index: number, png: Uint8Array) => void,
+  onDone: (index: number, png: Uint8Array) => void | Promise<void>,
   { cache: folder, processes = availableParallelism() }: PngsOptions = {},
 ): Promise<{ readonly drawn: number; readonly cached: number }> {
   for (const job of jobs) pngWidth(job);
@@ -54,11 +49,11 @@ export async function makePngs(
   const missing: Missing[] = [];
   for (const [index, job] of jobs.entries()) {
     const png = await cache?.read(job);
-    if (png) onDone(index, png);
+    if (png) await onDone(index, png);
     else missing.push({ job, index });
   }
   const finish = async ({ job, index }: Missing, png: Uint8Array) => {
-    onDone(index, png);
+    await onDone(index, png);
     await cache?.write(job, png);
   };
   if (missing.length < worthProcesses || processes < 2) {
@@ -78,8 +73,7 @@ interface Missing {
 }
 
 async function pictureOf(job: PngJob): Promise<Picture> {
-  if (!('svg' in job)) return job.draw();
-  return job.board ?? job.svg;
+  return 'svg' in job ? job.svg : job.draw();
 }
 
 /**

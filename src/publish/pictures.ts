@@ -27,7 +27,7 @@ export function collectPictures(folder: string): Pictures {
   const jobs = new Map<string, PngJob>();
   const board = ({ title, desc, ...picture }: BoardPicture): Element => {
     const job = boardJob(picture, { width, scale, level });
-    const name = createHash('sha256').update(job.svg).digest('hex').slice(0, 12);
+    const name = createHash('sha256').update(job.key).digest('hex').slice(0, 12);
     const src = `${folder}/board-${name}.png`;
     jobs.set(src, job);
     const alt = desc ?? title ?? '';

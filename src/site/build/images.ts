@@ -46,22 +46,17 @@ export async function writeImages(
     readonly onDone?: ((done: number, all: number) => void) | undefined;
   },
 ): Promise<void> {
-  const writes: Promise<void>[] = [];
+  let done = 0;
   await makePngs(
     images.map(({ job }) => job()),
-    (index, png) => {
+    async (index, png) => {
       const path = images[index]?.path;
-      if (path !== undefined) {
-        const write = writer.write(path, png);
-        writes.push(write);
-        // Waited for below; a fault that comes before is none that nobody hears of.
-        write.catch(() => {});
-      }
-      options.onDone?.(writes.length, images.length);
+      if (path !== undefined) await writer.write(path, png);
+      done += 1;
+      options.onDone?.(done, images.length);
     },
     { cache: options.cacheDir },
   );
-  await Promise.all(writes);
 }
 
 function diagrams(course: Course): SiteImage[] {
