@@ -231,7 +231,11 @@ describe('completion', () => {
   });
 
   test('blocks, their attributes and lines', async () => {
-    expect(labels(await completions(`${front}\`\`\`mo`))).toContain('moves');
+    const [block] = await completions(`${front}\`\`\`mo`);
+    expect([block?.label, newText(block)]).toEqual(['moves', 'moves\n\n```']);
+    const before = `${front}\`\`\`mo`;
+    const [another] = await completions(`${before}\n1. e4\n\`\`\``, before.length);
+    expect(newText(another)).toBe('moves');
     expect(labels(await completions(`${front}\`\`\`moves fr`))).toEqual([
       'from',
       'fen',
@@ -245,6 +249,7 @@ describe('completion', () => {
   });
 
   test('settings and front matter', async () => {
+    expect(newText((await completions('---'))[0])).toBe('---\ntitle: \n---\n');
     expect(labels(await completions('---\ntitle: One\nle'))).toContain('learn');
     expect(labels(await completions('---\ntitle: One\nlearn: '))).toEqual(['all', 'main', 'none']);
     const file = uriOf(path.join(course.folder, 'course.yaml'));

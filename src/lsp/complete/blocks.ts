@@ -29,11 +29,15 @@ export function openingOffers(
   const typed = asked.text.slice(fenceStart, offset);
   const name = /^[`~]+[ \t]*([\w-]*)$/.exec(typed)?.[1];
   if (name !== undefined) {
+    // A block that is not closed takes in what follows: it is closed at once where nothing does.
+    const isLast = /^[ \t]*(?:$|(?:\r\n?|\n)[ \t]*(?:[\r\n]|$))/.test(asked.text.slice(offset));
+    const rest = isLast ? `\n$0\n${marks}` : '';
     return {
       start: offset - name.length,
       offers: blockNames.map((label) => ({
         label,
         kind: CompletionItemKind.Class,
+        text: label + rest,
         words: blockWords[label],
       })),
     };

@@ -4,12 +4,15 @@ import type { Asked } from '../asked.ts';
 import { bodyOffers, movetextOffers, openingOffers } from './blocks.ts';
 import { type SpeaksOf, textOffers } from './directives.ts';
 import { fenceAt } from './fence-at.ts';
-import { type Offers, toItems } from './item.ts';
+import { CompletionItemKind, type Offers, toItems } from './item.ts';
 import { lastCourse, playPiece } from './piece.ts';
 import { frontMatterOffers, settingOffers } from './yaml.ts';
 
-/** Signs after which an editor asks by itself. */
-export const completionTriggers = [':', '[', '"', '(', ' ', '.', '`', '='];
+/**
+ * Signs after which an editor asks by itself. No space: behind each move a list would open, and a line break that is
+ * typed then takes its first move in many editors.
+ */
+export const completionTriggers = [':', '[', '"', '(', '.', '`', '='];
 
 /** What may be written at a place: legal moves, names, directives, claims, settings. */
 export function complete(asked: Asked, position: Position): CompletionItem[] {
@@ -18,10 +21,24 @@ export function complete(asked: Asked, position: Position): CompletionItem[] {
   return found ? toItems(found, offset, asked) : [];
 }
 
+/** How a chapter that is still empty begins. */
+const beginning: Offers = {
+  start: 0,
+  offers: [
+    {
+      label: '---',
+      kind: CompletionItemKind.Class,
+      text: '---\ntitle: $0\n---\n',
+      detail: 'a title and what else is known of the chapter',
+    },
+  ],
+};
+
 function offersAt(asked: Asked, offset: number): Offers | undefined {
   const { file, text } = asked;
   if (file === 'course.yaml') return settingOffers(text, offset, lastCourse(asked));
   if (!/^(?:chapters|news)\/[^/]+\.md$/.test(file)) return undefined;
+  if (file.startsWith('chapters/') && /^-{0,3}\s*$/.test(text)) return beginning;
   const front = /^---[ \t]*(?:\r\n?|\n)/.exec(text)?.[0].length;
   if (front !== undefined && offset >= front) {
     const body = text.slice(front);
