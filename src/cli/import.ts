@@ -2,6 +2,7 @@ import { mkdir, readdir, stat, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { printable, UserError } from '../diagnostics/index.ts';
 import { type DraftOptions, makeDraft, readArchive, writeNotes } from '../import/index.ts';
+import { makeNewFolder } from '../output/index.ts';
 import { command } from './called-as.ts';
 import { count, exitCodes, stderr, stdout } from './console.ts';
 import { loadCourse } from './load-course.ts';
@@ -38,15 +39,15 @@ export async function importPgn(file: string, options: ImportOptions): Promise<n
       'give a PGN file that has moves',
     );
   }
-  await mkdir(path.join(folder, 'chapters'), { recursive: true });
-  for (const each of draft.files) await writeFile(path.join(folder, each.path), each.text);
   const { notes, untold } = draft;
-  if (notes.length > 0) {
-    await writeFile(
-      path.join(folder, 'import-notes.md'),
-      writeNotes(printable(path.basename(file)), notes, untold),
-    );
-  }
+  await makeNewFolder(folder, async (work) => {
+    await mkdir(path.join(work, 'chapters'));
+    for (const each of draft.files) await writeFile(path.join(work, each.path), each.text);
+    if (notes.length > 0) {
+      const text = writeNotes(printable(path.basename(file)), notes, untold);
+      await writeFile(path.join(work, 'import-notes.md'), text);
+    }
+  });
   for (const { game, line, message } of notes.slice(0, toldNotes)) {
     stderr.print`${file}:${line}: game ${game}: ${message}\n`;
   }

@@ -14,8 +14,10 @@ import {
   type WorkspaceOptions,
 } from '../workspace/index.ts';
 import { cacheFolder } from './cache-folder.ts';
+import { stderr } from './console.ts';
 import { courseEdition } from './course-edition.ts';
 import { withKeptResults } from './kept-results.ts';
+import { createProgressLine } from './progress-line.ts';
 
 export interface LoadedCourse extends CheckResult {
   readonly course: Course;
@@ -63,6 +65,9 @@ export async function loadToPublish(folder: string): Promise<LoadedCourse> {
   return { ...loaded, diagnostics, ...(checked && !isStopped && { checked }) };
 }
 
+/** What takes a while: of fewer one sees nothing but a flicker. */
+const manyChapters = 20;
+
 interface LoadOptions {
   readonly drafts?: WorkspaceOptions['drafts'];
   /** What it is kept by. */
@@ -108,8 +113,16 @@ export async function openCourse(folder: string) {
 async function openFiles(found: CourseFiles, { as, drafts }: LoadOptions, syntaxes?: KeptSyntax) {
   const cache = cacheFolder();
   const files = await withKeptResults(found, cache, as);
-  const workspace = createWorkspace({ kept: await loadKept(cache, as), syntaxes, drafts });
+  const progress = createProgressLine(stderr);
+  const { length } = files.chapters;
+  if (length >= manyChapters) progress.show(`reading ${length} chapters`, 0, 0);
+  const onProgress = (done: number, all: number) => {
+    if (all >= manyChapters) progress.show(`checking chapters: ${done}/${all}`, 0, 0);
+  };
+  const kept = await loadKept(cache, as);
+  const workspace = createWorkspace({ kept, syntaxes, drafts, onProgress });
   const opened = updateWith(files, workspace);
+  progress.clear();
   const { read, checked } = opened.current.work;
   if (read.length + checked.length > 0) await saveKept(cache, as, workspace.kept());
   return { ...opened, workspace };

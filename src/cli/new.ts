@@ -2,6 +2,7 @@ import { cp, readdir, readFile, rename, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { slug } from '../model/index.ts';
+import { makeNewFolder } from '../output/index.ts';
 import { idLine, NoCourseError } from '../read/index.ts';
 import { command } from './called-as.ts';
 import { exitCodes, stdout } from './console.ts';
@@ -20,10 +21,12 @@ export async function makeNew(folder: string): Promise<number> {
       `The folder ${folder} is not empty: a new course needs a folder of its own.`,
     );
   }
-  await cp(starter, folder, { recursive: true });
-  // npm leaves files named .gitignore out of a package.
-  await rename(path.join(folder, 'gitignore'), path.join(folder, '.gitignore'));
-  await giveId(folder);
+  await makeNewFolder(folder, async (work) => {
+    await cp(starter, work, { recursive: true });
+    // npm leaves files named .gitignore out of a package.
+    await rename(path.join(work, 'gitignore'), path.join(work, '.gitignore'));
+    await giveId(work, folder);
+  });
   stdout.print`A new course stands in ${folder}.\n\n`;
   const commands = [
     ['dev', 'shows it while you write'],
@@ -37,8 +40,8 @@ export async function makeNew(folder: string): Promise<number> {
 }
 
 /** The course's own id: with the starter's, all courses of a host would share one progress. */
-async function giveId(folder: string): Promise<void> {
-  const file = path.join(folder, 'course.yaml');
+async function giveId(work: string, folder: string): Promise<void> {
+  const file = path.join(work, 'course.yaml');
   const settings = await readFile(file, 'utf8');
   const id = slug(path.basename(path.resolve(folder)));
   await writeFile(file, settings.replace(/^id: .*$/m, idLine(id)));

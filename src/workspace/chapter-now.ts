@@ -12,6 +12,8 @@ import { type AskedOfFiles, hashOfFile, noteQuestions, printAnswer } from './que
 export interface UpdateOptions extends Pick<ChapterOptions, 'frontMatter'> {
   /** Chapters that another process has read. */
   readonly syntaxes?: KeptSyntax | undefined;
+  /** Is told how many chapters are checked, of those that have to be. */
+  readonly onProgress?: ((done: number, all: number) => void) | undefined;
 }
 
 /** A chapter while its course is made current: the only mutable data of this room. */

@@ -105,8 +105,11 @@ export function updateCourse(
   function checkWhatChanged(): CheckedChapter[] {
     const holds = chapters.map(({ kept }) => kept !== undefined && stillHolds(kept.checked, index));
     playWhere(chapters, ({ played }, at) => played === undefined && !holds[at], side);
+    const all = holds.filter((isKept) => !isKept).length;
+    let done = 0;
     return chapters.map((chapter, at): CheckedChapter => {
       if (chapter.kept && holds[at]) return chapter.kept.checked;
+      options.onProgress?.(done++, all);
       return checkChapter(mergedChapter(chapter, course), index, check);
     });
   }
