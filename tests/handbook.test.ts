@@ -71,7 +71,7 @@ describe('the chapter on checking shows what the check says', () => {
   });
 
   test('all kinds of example are there', () => {
-    const kinds = ['text', 'text', 'markdown', undefined, undefined];
+    const kinds = ['text', 'text', 'markdown', undefined, 'text', undefined];
     expect(examples.map(({ next }) => next?.lang)).toEqual(kinds);
   });
 

@@ -288,6 +288,7 @@ describe('some things have one door', () => {
       'site/build/assets.ts': 'of this package',
       'chess/second-judge/index.ts': 'of this package',
       'output/carry-files.ts': 'the site that was built',
+      'output/make-new-folder.ts': 'a course that is being made',
       'output/marker.ts': 'the site that was built',
       'output/replace-folder.ts': 'the site that is being built',
       'site/build/word-index.ts': 'of this package',
