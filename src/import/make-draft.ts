@@ -1,4 +1,3 @@
-import { stringify } from 'yaml';
 import { createLocator, withoutControls } from '../diagnostics/index.ts';
 import { slug } from '../model/index.ts';
 import { type ArchiveGame, eachGame } from '../movetext/index.ts';
@@ -13,6 +12,7 @@ import { cutName, known } from './name-game.ts';
 import { type PlayOptions, playGame } from './play-game.ts';
 import { tellSigns } from './tell-game.ts';
 import type { DraftGame, ImportNote } from './types.ts';
+import { yamlText } from './yaml-text.ts';
 
 export interface DraftOptions {
   /** A chapter for each game, or for each branch after the moves that all games share. */
@@ -197,7 +197,7 @@ function chapterFiles(
     );
     return {
       path: `chapters/${String(others.length + index + 1).padStart(digits, '0')}-${slug}.md`,
-      text: `---\ntitle: ${JSON.stringify(title)}\nid: ${stringify(slug).trim()}\n---\n\n${body.join('\n\n')}\n`,
+      text: `---\ntitle: ${JSON.stringify(title)}\nid: ${yamlText(slug)}\n---\n\n${body.join('\n\n')}\n`,
     };
   });
 }

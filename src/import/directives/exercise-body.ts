@@ -5,6 +5,7 @@ import {
   unpackText,
 } from '../../movetext/index.ts';
 import type { DraftGame, DraftLine, DraftVariation } from '../types.ts';
+import { yamlText } from '../yaml-text.ts';
 import { commentOf, unpackedLine } from './unpacked-line.ts';
 
 type ListName = 'answer' | 'also' | 'wrong';
@@ -38,22 +39,14 @@ export function exerciseBody({ line }: DraftGame, before: readonly CommentPart[]
     );
   }
   return [
-    `ask: ${scalar(texts('ask').join(' '))}`,
+    `ask: ${yamlText(texts('ask').join(' '))}`,
     ...Object.entries({ ...lists, hint: texts('hint') }).flatMap(([name, list]) => {
       const [only, ...more] = list;
       if (only === undefined) return [];
-      if (more.length === 0 && name !== 'hint') return [`${name}: ${scalar(only)}`];
-      return [`${name}:`, ...list.map((each) => `  - ${scalar(each)}`)];
+      if (more.length === 0 && name !== 'hint') return [`${name}: ${yamlText(only)}`];
+      return [`${name}:`, ...list.map((each) => `  - ${yamlText(each)}`)];
     }),
   ].join('\n');
-}
-
-/** A text as YAML: as it is where nothing in it can mean anything there, else as JSON writes it, which is YAML too. */
-function scalar(text: string): string {
-  const isPlain = /^\p{L}[\p{L}\p{M}\p{N} .,;()…!?+='’–-]*$/u.test(text) && !text.endsWith(' ');
-  const isMoves = /^\d+\.{1,3} ?[\p{L}\p{N} .()!?+=#$-]*$/u.test(text) && !/\s#|\s$/.test(text);
-  const isWord = /^(?:true|false|null|yes|no|on|off|y|n)$/i.test(text);
-  return (isPlain || isMoves) && !isWord ? text : JSON.stringify(text);
 }
 
 function listOf({ before: [first] }: DraftLine): ListName | undefined {
