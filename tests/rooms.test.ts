@@ -101,7 +101,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
     'site',
   ],
   // A course made of a PGN file, and what changed between two editions of one.
-  import: ['chess', 'diagnostics', 'model', 'movetext'],
+  import: ['chess', 'diagnostics', 'edit', 'model', 'movetext'],
   changes: ['check', 'chess', 'contract', 'model', 'movetext', 'render', 'strings'],
   // Serves an editor: asks what the stages before it know of a course.
   lsp: ['check', 'chess', 'diagnostics', 'edit', 'facts', 'model', 'movetext', 'read', 'workspace'],

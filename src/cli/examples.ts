@@ -29,6 +29,10 @@ export const examples: Readonly<
     ['linewright export my-course --format epub', 'an e-book'],
     ['linewright export my-course --out lines.pgn', 'PGN, as the name of the file tells'],
     ['linewright export my-course --format pgn --chapter the-main-line', 'one chapter'],
+    [
+      'linewright export my-course --out all.pgn --with-directives',
+      'for a co-author: import makes the course again',
+    ],
   ],
   changes: [
     ['linewright changes v1.0 HEAD my-course', 'between two git revisions'],
@@ -37,6 +41,11 @@ export const examples: Readonly<
   import: [
     ['linewright import games.pgn --out my-course', 'a chapter a game'],
     ['linewright import analysis.pgn --by branch --side black', 'a chapter a first branch'],
+    ['linewright import analysis.pgn --into my-course', 'what is new in it for a course'],
+    [
+      'linewright import analysis.pgn --into my-course --write',
+      'the same, written where it belongs',
+    ],
   ],
   diagram: [
     ['linewright diagram --after "1. e4 e5 2. Nf3" --out board.svg', 'after some moves'],

@@ -5,11 +5,17 @@ import { type DraftOptions, makeDraft, readArchive, writeNotes } from '../import
 import { makeNewFolder } from '../output/index.ts';
 import { command } from './called-as.ts';
 import { count, exitCodes, stderr, stdout } from './console.ts';
+import { checkIntoOptions, importInto } from './import-into.ts';
 import { loadCourse } from './load-course.ts';
 
 export interface ImportOptions extends Pick<DraftOptions, 'by' | 'side'> {
   readonly out?: string;
   readonly without?: 'clocks';
+  /** A course that the file is laid against; nothing else is made. */
+  readonly into?: string;
+  readonly write?: boolean;
+  readonly format?: 'text' | 'json';
+  readonly as?: 'lines' | 'games';
 }
 
 /** So many notes are told in the terminal; all stand in the file. */
@@ -22,7 +28,9 @@ const mostChecked = 2_000_000;
 export async function importPgn(file: string, options: ImportOptions): Promise<number> {
   const name = path.basename(file).replace(/\.pgn$/i, '');
   const folder = options.out ?? name;
+  checkIntoOptions(options);
   await checkFile(file);
+  if (options.into !== undefined) return importInto(file, options.into, options);
   await checkFolder(folder);
   const { by, side } = options;
   const draft = await makeDraft(readArchive(file), {

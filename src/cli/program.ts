@@ -180,6 +180,17 @@ program
       'clocks',
     ]),
   )
+  .option('--into <dir>', 'a course that the file is laid against; shows what is new in it')
+  .option('--write', 'with --into: write the new lines where they belong')
+  .addOption(
+    new Option('--format <format>', 'with --into: of the report').choices(['text', 'json']),
+  )
+  .addOption(
+    new Option(
+      '--as <what>',
+      'with --into: what the games are (default: played games have players and a result)',
+    ).choices(['lines', 'games']),
+  )
   .action(async (file: string, options: ImportOptions) => {
     const { importPgn } = await import('./import.ts');
     process.exitCode = await importPgn(file, options);

@@ -48,14 +48,14 @@ export function addLine(
 function follow(block: BlockText, from: MoveNode, moves: readonly NewMove[]) {
   let node = from;
   let known = 0;
-  for (const { san, glyphs = [], directives = [], comment = '' } of moves) {
+  for (const { san, glyphs = [], directives = [], comment = '', source = '' } of moves) {
     if (node.position === undefined) break;
     const played = playIn(node.position, san);
     const child = node.children
       .map((index) => block.nodes[index])
       .find((each) => each?.move?.san === played.san);
     if (child === undefined) break;
-    if (glyphs.length > 0 || directives.length > 0 || comment.trim() !== '') {
+    if (glyphs.length > 0 || directives.length > 0 || (comment + source).trim() !== '') {
       throw new EditRefusedError(
         `The block has ${played.san} here already`,
         'go to that move, and say there what is to be said of it',

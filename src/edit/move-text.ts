@@ -20,7 +20,9 @@ export function movesText(from: Position, moves: readonly NewMove[], gap: string
     parts.push(`${numbered ? `${numberSign(played)}${gap}` : ''}${played.san}${glyphsText(move)}`);
     const words = wordsText(move);
     if (words !== '') parts.push(`{${words}}`);
-    interrupted = words !== '';
+    const variations = move.variations ?? [];
+    for (const each of variations) parts.push(`( ${movesText(position, each, gap)} )`);
+    interrupted = words !== '' || variations.length > 0;
     position = played.after;
   }
   return parts.join(' ');

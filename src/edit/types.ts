@@ -29,6 +29,8 @@ export interface NewWords {
   readonly directives?: readonly NewDirective[] | undefined;
   /** Inline Markdown without directives; nothing in it ends the comment that it is written into. */
   readonly comment?: string | undefined;
+  /** Inline Markdown as an author wrote it, with its directives; a brace that would end the comment is escaped. */
+  readonly source?: string | undefined;
 }
 
 /** A move to be written. */
@@ -37,6 +39,8 @@ export interface NewMove extends NewWords {
   readonly san: string;
   /** Numeric annotation glyphs. */
   readonly glyphs?: readonly number[] | undefined;
+  /** Other moves in its place, each with its line; written behind it. */
+  readonly variations?: readonly (readonly NewMove[])[] | undefined;
 }
 
 /** What is drawn on a board: marked squares (`e4`), or arrows (`e2-e4`) of one meaning. */

@@ -40,8 +40,9 @@ export function directiveText({ name, argument }: NewDirective): string {
 }
 
 /** What stands between the braces; empty where nothing is said. */
-export function wordsText({ directives = [], comment = '' }: NewWords): string {
-  return [...directives.map(directiveText), commentText(comment)]
+export function wordsText({ directives = [], comment = '', source = '' }: NewWords): string {
+  const written = source.replace(/\s+/g, ' ').trim().replace(/\}/g, '&#125;');
+  return [...directives.map(directiveText), commentText(comment), written]
     .filter((part) => part !== '')
     .join(' ');
 }

@@ -1,15 +1,14 @@
-import { createLocator, withoutControls } from '../diagnostics/index.ts';
+import { withoutControls } from '../diagnostics/index.ts';
 import { slug } from '../model/index.ts';
-import { type ArchiveGame, eachGame } from '../movetext/index.ts';
-import type { PartOfGames } from './chapter-maker.ts';
+import type { ArchiveGame } from '../movetext/index.ts';
 import { chaptersByBranch } from './chapters-by-branch.ts';
 import { chaptersByGame } from './chapters-by-game.ts';
 import { createPieceJoiner, isPiece, pieceOfGame } from './directives/index.ts';
 import type { DraftChapter } from './draft-chapter.ts';
 import { createFormalNotes } from './formal-notes.ts';
+import { gamesIn, longGame } from './games-in.ts';
 import { paragraphMarkdown } from './markdown-text.ts';
 import { cutName, known } from './name-game.ts';
-import { type PlayOptions, playGame } from './play-game.ts';
 import { tellSigns } from './tell-game.ts';
 import type { DraftGame, ImportNote } from './types.ts';
 import { yamlText } from './yaml-text.ts';
@@ -116,36 +115,6 @@ export async function makeDraft(
     isEmpty,
     chapters: files.length,
   };
-}
-
-const longGame =
-  'This is longer than any game can be, with its comments and variations, so it was left out.';
-
-/** The games of a part of the file, played, and how many there are with those left out. */
-function gamesIn(
-  { text, line, number }: PartOfGames & { readonly line: number },
-  options: PlayOptions,
-): { readonly games: readonly DraftGame[]; readonly all: number } {
-  const pointAt = createLocator(text);
-  const lineAt = (offset: number) => line - 1 + pointAt(offset).line;
-  const games: DraftGame[] = [];
-  let all = 0;
-  for (const movetext of eachGame(text)) {
-    const game = { number: number + all, movetext, text, lineAt };
-    const start = lineAt(movetext.tags[0]?.span.start ?? movetext.line.span.start);
-    all++;
-    if (!movetext.tooLong) games.push(playGame(game, options));
-    else options.note({ game: game.number, line: start, message: longGame, text: '' });
-  }
-  if (all === 0 && text.trim() !== '') {
-    options.note({
-      game: number,
-      line,
-      message: 'Here is no game; the text is passed over.',
-      text,
-    });
-  }
-  return { games, all };
 }
 
 function hasNothing({ line, unread }: DraftGame): boolean {

@@ -2,6 +2,7 @@ import {
   makeMovetext,
   type PlainComment,
   type PlainLine,
+  type PlainMovetext,
   type PlainVariation,
 } from '../movetext/index.ts';
 import { commentMarkdown, paragraphMarkdown, textBlock } from './markdown-text.ts';
@@ -89,6 +90,14 @@ function apartOf(line: DraftLine, depth: number, options: BlockOptions): DraftLi
       ),
   );
 }
+
+/** A whole game for a block of its own, with all its variations. */
+export function plainGame({ tags, line, result }: DraftGame): PlainMovetext {
+  const ended = result === undefined ? {} : { result: { text: result } };
+  return { tags, line: { ...plainLine(line, depths[0] ?? 0, noNames), ...ended } };
+}
+
+const noNames: BlockOptions = { nextLabel: () => '' };
 
 interface BlockForm {
   readonly depth: number;

@@ -1,0 +1,14 @@
+/** A PGN file laid against a course: what is new in it, and the edits that write it. */
+export { gamesChapter } from './games-chapter.ts';
+export type { TakenAs } from './is-played-game.ts';
+export { type LayOptions, layFile } from './lay-file.ts';
+export type {
+  AgainstAdvice,
+  Laid,
+  NewBranch,
+  NewNode,
+  PlayedGame,
+  SaidOnly,
+  SourceGame,
+} from './types.ts';
+export { placeOf, type WrittenBranches, writeBranches } from './write-branches.ts';
