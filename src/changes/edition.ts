@@ -1,3 +1,4 @@
+import { toString as plainText } from 'mdast-util-to-string';
 import { adviceOf, isMarkedBad } from '../check/index.ts';
 import { sideToMove } from '../chess/index.ts';
 import { type Course, chapterAt, type MoveNode, type NodeRef, nodeAt } from '../model/index.ts';
@@ -22,6 +23,10 @@ export interface Edition {
   verdict(key: string): number | undefined;
   /** A move with its number, as it stands where the course has it first. */
   move(key: string, san: string): Move;
+  /** The squares of a move, `e2-e4`. */
+  arrow(key: string, san: string): string | undefined;
+  /** What the author says right behind a move, in plain words; empty where nothing. */
+  comment(key: string, san: string): string;
   spot(ref: NodeRef): Spot;
   /** The position before a move, at the place where the move stands. */
   spotBefore(key: string, ref: NodeRef): Spot;
@@ -82,6 +87,14 @@ export function makeEdition(course: Course, stands: boolean): Edition {
       const color = sideToMove({ fen: key, key });
       return { san, number: played?.number ?? 1, color: played?.color ?? color };
     },
+    arrow(key, san) {
+      const played = nodes(key, san)[0]?.move;
+      return played && `${played.from}-${played.to}`;
+    },
+    comment: (key, san) =>
+      nodes(key, san)
+        .map(commentOf)
+        .find((text) => text !== '') ?? '',
     spot,
     spotOf,
     spotBefore(key, ref) {
@@ -96,4 +109,10 @@ export function makeEdition(course: Course, stands: boolean): Edition {
       };
     },
   };
+}
+
+/** What the comments right behind a move say, in plain words. */
+function commentOf(node: MoveNode): string {
+  const comments = node.after.flatMap((item) => (item.type === 'comment' ? [item.content] : []));
+  return plainText(comments.flat()).replace(/\s+/g, ' ').trim();
 }

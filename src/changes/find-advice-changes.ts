@@ -1,7 +1,5 @@
-import { toString as plainText } from 'mdast-util-to-string';
-import type { MoveNode } from '../model/index.ts';
 import type { Edition } from './edition.ts';
-import type { AdviceChange, JudgedChange } from './types.ts';
+import type { AdviceChange, ChangeBoard, JudgedChange } from './types.ts';
 
 /** A change with the position in which it is, to which what grew or fell there belongs. */
 export interface ChangeAt<Kind> {
@@ -21,13 +19,16 @@ export function findAdviceChanges(old: Edition, now: Edition): ChangeAt<AdviceCh
     const ref = now.refOf(key, after ?? before ?? '');
     if (ref === undefined) return [];
     const at = now.spotBefore(key, ref);
-    const reason = reasonOf(now, key, before, after);
+    const reason = reasonOf(now, key, before);
+    const isMistake = before !== undefined && now.isBad(key, before);
     const change: AdviceChange = {
       kind: 'advice',
       at,
       ...(before !== undefined && { old: old.move(key, before) }),
       ...(after !== undefined && { new: now.move(key, after) }),
+      ...(isMistake && { mistake: true }),
       ...(reason !== undefined && { reason }),
+      board: boardOf(now, key, after),
       positions: 0,
     };
     return [{ key, change }];
@@ -44,7 +45,16 @@ export function findJudgedChanges(old: Edition, now: Edition): ChangeAt<JudgedCh
       const bad = now.isBad(key, san);
       if (!ref || !had || advised.includes(san) || old.isBad(key, san) === bad) return [];
       const at = now.spotBefore(key, ref);
-      return [{ key, change: { kind: 'judged', at, move: now.move(key, san), bad } }];
+      const reason = bad ? now.comment(key, san) : '';
+      const change: JudgedChange = {
+        kind: 'judged',
+        at,
+        move: now.move(key, san),
+        bad,
+        ...(reason !== '' && { reason }),
+        board: boardOf(now, key, now.advice(key)),
+      };
+      return [{ key, change }];
     });
   });
 }
@@ -55,22 +65,18 @@ function ourPositions(old: Edition, now: Edition): string[] {
   );
 }
 
-function reasonOf(
-  now: Edition,
-  key: string,
-  before: string | undefined,
-  after: string | undefined,
-): string | undefined {
-  const was = before === undefined ? [] : now.nodes(key, before);
-  const option = was
+/** Why the old move is advised no more, where its author says so. */
+function reasonOf(now: Edition, key: string, before: string | undefined): string | undefined {
+  if (before === undefined) return undefined;
+  const option = now
+    .nodes(key, before)
     .flatMap(({ statements }) => statements)
     .find(({ name, argument }) => name === 'option' && argument !== '');
-  const comments = after === undefined ? was : now.nodes(key, after);
-  return option?.argument ?? comments.map(commentOf).find((text) => text !== '');
+  if (option) return option.argument;
+  return now.isBad(key, before) ? now.comment(key, before) || undefined : undefined;
 }
 
-/** What the comments right behind a move say, in plain words. */
-function commentOf(node: MoveNode): string {
-  const comments = node.after.flatMap((item) => (item.type === 'comment' ? [item.content] : []));
-  return plainText(comments.flat()).replace(/\s+/g, ' ').trim();
+function boardOf({ graph, arrow }: Edition, key: string, advice: string | undefined): ChangeBoard {
+  const advised = advice === undefined ? undefined : arrow(key, advice);
+  return { fen: graph[key]?.fen ?? '', ...(advised !== undefined && { advised }) };
 }

@@ -49,8 +49,11 @@ export interface AdviceChange {
   readonly at: Spot;
   readonly old?: Move;
   readonly new?: Move;
-  /** The author's: what `:option[…]` says of the old move, else the comment at the new one. */
+  /** Whether the old move is called bad now: it was a mistake. */
+  readonly mistake?: true;
+  /** The author's: what `:option[…]` says of the old move, or the comment at a mistake. */
   readonly reason?: string;
+  readonly board: ChangeBoard;
   /** New positions behind the new move. */
   readonly positions: number;
 }
@@ -82,6 +85,16 @@ export interface JudgedChange {
   readonly at: Spot;
   readonly move: Move;
   readonly bad: boolean;
+  /** The author's comment at a move that is called bad. */
+  readonly reason?: string;
+  readonly board: ChangeBoard;
+}
+
+/** The position before a change, as a board shows it. */
+export interface ChangeBoard {
+  readonly fen: string;
+  /** From and to, `e2-e4`: of the move that is advised now. */
+  readonly advised?: string;
 }
 
 /** A position has another assessment. */

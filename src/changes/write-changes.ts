@@ -1,4 +1,4 @@
-import type { List, Paragraph, PhrasingContent, Root, RootContent } from 'mdast';
+import type { Code, List, Paragraph, PhrasingContent, Root, RootContent } from 'mdast';
 import { type Options, toMarkdown } from 'mdast-util-to-markdown';
 import { toString as plainText } from 'mdast-util-to-string';
 import { numberSign } from '../chess/index.ts';
@@ -7,7 +7,7 @@ import { fileAddress } from '../model/index.ts';
 import { glyphSign } from '../movetext/index.ts';
 import { sanText } from '../render/index.ts';
 import { type Strings, stringsFor } from '../strings/index.ts';
-import type { Change, ChapterChanges, CourseChanges, Move, Spot } from './types.ts';
+import type { AdviceChange, Change, ChapterChanges, CourseChanges, Move, Spot } from './types.ts';
 
 /** Longer reasons end with an ellipsis: the whole stands at the move. */
 const longestReason = 240;
@@ -21,7 +21,9 @@ export function writeChanges(
   { language, form }: { readonly language: string; readonly form: 'text' | 'markdown' },
 ): string {
   const tree = makeTree(changes, stringsFor(language));
-  return form === 'text' ? makeText(tree) : toMarkdown(tree, { bullet: '-', unsafe: courseSigns });
+  return form === 'text'
+    ? makeText(tree)
+    : toMarkdown(tree, { bullet: '-', fences: true, unsafe: courseSigns });
 }
 
 /** A colon before a letter would begin a directive, but not within an address. */
@@ -53,6 +55,7 @@ function chapterTree(chapter: ChapterChanges, strings: Strings): RootContent[] {
     const own = changes.filter((change) => change.kind === kind);
     tree.push(paragraph([{ type: 'strong', children: [text(words.kinds[kind])] }]));
     tree.push(list(own.map((change) => describeChange(change, strings))));
+    tree.push(...own.flatMap((change) => board(change, strings)));
   }
   return tree;
 }
@@ -70,7 +73,7 @@ function describeChange(change: Change, strings: Strings): PhrasingContent[] {
         : words.adviceGiven;
       return [
         ...fill(pattern, { at, now: move(change.new), before: move(change.old) }),
-        ...(change.reason === undefined ? [] : [text(` ${words.why(shorten(change.reason))}`)]),
+        ...why(change, strings),
         ...more(change.positions, words.positions, strings),
       ];
     }
@@ -91,10 +94,13 @@ function describeChange(change: Change, strings: Strings): PhrasingContent[] {
       ];
     }
     case 'judged':
-      return fill(change.bad ? words.calledBad : words.calledBadNoMore, {
-        at,
-        move: move(change.move),
-      });
+      return [
+        ...fill(change.bad ? words.calledBad : words.calledBadNoMore, {
+          at,
+          move: move(change.move),
+        }),
+        ...(change.reason === undefined ? [] : [text(` ${words.why(shorten(change.reason))}`)]),
+      ];
     case 'assessment':
       return fill(words.assessment, {
         at,
@@ -113,6 +119,36 @@ function describeChange(change: Change, strings: Strings): PhrasingContent[] {
     case 'pattern':
       return fill(words.pattern[change.what], { pattern: link(change.at, change.title) });
   }
+}
+
+/** Why the old move is advised no more: an erratum where it was a mistake, else the author's reason. */
+function why({ mistake, old, reason }: AdviceChange, strings: Strings): PhrasingContent[] {
+  const words = strings.changes;
+  const said = reason === undefined ? undefined : shorten(reason);
+  if (mistake && old) return [text(` ${words.mistake(moveWords(old, strings), said)}`)];
+  return said === undefined ? [] : [text(` ${words.why(said)}`)];
+}
+
+/** A diagram of the course language: the position, with the move that is advised. */
+function board(change: Change, strings: Strings): Code[] {
+  if (change.kind !== 'advice' && change.kind !== 'judged') return [];
+  const { fen, advised } = change.board;
+  const label = change.at.stands ? change.at.label : undefined;
+  const plan = advised === undefined ? [] : [`plan: ${advised}`];
+  const caption = capital(positionWords(change.at, strings));
+  return [
+    {
+      type: 'code',
+      lang: 'diagram',
+      meta: label === undefined ? `fen="${fen}"` : `at="${label}"`,
+      value: [`caption: ${JSON.stringify(`${caption}.`)}`, ...plan].join('\n'),
+    },
+  ];
+}
+
+function capital(words: string): string {
+  const [first = ''] = words;
+  return first.toUpperCase() + words.slice(first.length);
 }
 
 function positionWords({ after }: Spot, strings: Strings): string {
@@ -154,6 +190,7 @@ function shorten(reason: string): string {
 
 function makeText({ children }: Root): string {
   const lines = children.map((node) => {
+    if (node.type === 'code') return '';
     if (node.type === 'heading') return `\n${plainText(node)}\n`;
     if (node.type !== 'list') return `  ${plainText(node)}\n`;
     return node.children.map((item) => `    ${plainText(item)}\n`).join('');

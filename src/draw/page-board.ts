@@ -44,7 +44,8 @@ export function drawBoardInPage(board: BoardPicture): string {
   const { view = 'white', coordinates = true, turn, title, desc } = board;
   const pieces = readPlacement(board.placement);
   const ground = coordinates ? view : 'bare';
-  const label = [title, desc].filter((text) => text !== undefined && text !== '').join('. ');
+  // A title may be a whole sentence.
+  const label = [title?.replace(/\.$/, ''), desc].filter((text) => text).join('. ');
   const access = label ? `role="img" aria-label="${escapeXml(label)}"` : 'aria-hidden="true"';
   const box = viewBox(boardBox(coordinates || turn !== undefined));
   return (

@@ -1,4 +1,5 @@
 import type { CourseFrame } from '../read/index.ts';
+import { showBoards } from './show-boards.ts';
 import type { Course, CourseProblem } from './types.ts';
 
 /** What a course has beside its chapters. */
@@ -13,13 +14,14 @@ export type CourseAround = Pick<
  */
 export function joinFrame(frame: CourseFrame, unsought: readonly CourseProblem[]): CourseAround {
   const { settings, settingPlaces, missingId, news = [], problems } = frame;
+  const shown = news.map((entry) => showBoards(entry, settings.side));
   return {
     settings,
     settingPlaces,
     ...(missingId && { missingId }),
-    news: news
-      .map(({ problems: _, ...entry }) => entry)
+    news: shown
+      .map(({ news }) => news)
       .sort((a, b) => (b.date + b.name > a.date + a.name ? 1 : -1)),
-    problems: [...problems, ...unsought, ...news.flatMap((entry) => entry.problems)],
+    problems: [...problems, ...unsought, ...shown.flatMap((entry) => entry.problems)],
   };
 }

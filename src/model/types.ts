@@ -106,7 +106,10 @@ export interface GivenName {
 }
 
 /** What the author tells students of a new edition. */
-export type News = Omit<NewsSyntax, 'problems'>;
+export interface News extends Omit<NewsSyntax, 'problems' | 'blocks'> {
+  /** Those that show a named position get it when they are shown: it may be gone. */
+  readonly blocks: readonly DiagramBlock[];
+}
 
 export type Block = MovesBlock | DiagramBlock | ExerciseBlock | GameBlock | PatternBlock;
 

@@ -1,18 +1,20 @@
-import type { Parent, Root, RootContent } from 'mdast';
+import type { Code, Paragraph, Parent, Root, RootContent } from 'mdast';
 import * as z from 'zod';
 import { createLocator, lineStarts } from '../diagnostics/index.ts';
+import type { BlockContext } from './block-context.ts';
+import { createBlockKeys } from './block-key.ts';
 import { cleanText } from './clean-text.ts';
 import type { FileText } from './fence.ts';
 import { titleText } from './front-texts.ts';
 import { limitTree } from './limits/index.ts';
-import { blockNames } from './read-block.ts';
+import { blockNames, readBlock } from './read-block.ts';
 import { takeDefinitions } from './read-chapter.ts';
 import { readFrontMatter } from './read-front-matter.ts';
 import { readTextNodes } from './read-text-nodes.ts';
 import { parseMarkdown } from './remark-course.ts';
 import { type LinkTargets, resolveLink } from './resolve-link.ts';
 import { createCounter, placeOf, type TextContext, takeMedia } from './text-context.ts';
-import type { CourseProblem, NewsSyntax, SourceFile } from './types.ts';
+import type { CourseProblem, DiagramSyntax, NewsSyntax, SourceFile } from './types.ts';
 
 const date = 'a date as year, month and day, such as `2026-11-25`';
 const title = 'a text, the title of the news';
@@ -34,7 +36,7 @@ export function isDay(text: string): boolean {
 }
 
 /**
- * Reads a file of `news/`: Markdown that links to the course and shows no moves of its own. News
+ * Reads a file of `news/`: Markdown that links to the course, shows its boards and has no moves of its own. News
  * grows old: a link to what the course has no more is a problem of the rule `news-link`, and plain text.
  */
 export function readNews(
@@ -54,7 +56,7 @@ export function readNews(
   const body: Root = parseMarkdown(source.text);
   limitTree(body, { source: file, report });
   const usedMedia = new Set<string>();
-  const context: TextContext = {
+  const context: BlockContext = {
     source: file,
     definitions: takeDefinitions(body),
     media: targets.media,
@@ -62,7 +64,11 @@ export function readNews(
     chapters: undefined,
     usedMedia,
     nextId: createCounter(),
+    games: new Map(),
+    shownGames: { size: 0 },
+    keyOf: createBlockKeys(),
     report,
+    reportMoves: report,
   };
   const front = readFrontMatter(body, file, {
     schema,
@@ -70,6 +76,8 @@ export function readNews(
     demand: 'required',
     report,
   });
+  const blocks: DiagramSyntax[] = [];
+  readDiagrams(body, blocks, { ...context, targets, problems });
   readTextNodes(body, context);
   resolveLinks(body, { ...context, targets, problems });
   return {
@@ -78,14 +86,36 @@ export function readNews(
     date: front.date ?? '',
     file: source.path,
     body,
+    blocks,
     media: [...usedMedia].sort(),
     problems,
   };
 }
 
-interface NewsContext extends TextContext {
+interface NewsContext extends BlockContext {
   readonly targets: LinkTargets;
   readonly problems: CourseProblem[];
+}
+
+/** Replaces diagrams by block nodes; other blocks stay, and are told later. */
+function readDiagrams(parent: Parent, blocks: DiagramSyntax[], context: NewsContext): void {
+  for (const [index, child] of parent.children.entries()) {
+    if (child.type !== 'code') {
+      if ('children' in child) readDiagrams(child, blocks, context);
+      continue;
+    }
+    if (child.lang !== 'diagram' && blockNames.some((name) => name === child.lang)) continue;
+    const block = readBlock(child as Code, context);
+    if (block?.kind !== 'diagram') continue;
+    const caption: Paragraph = { type: 'paragraph', children: block.caption };
+    resolveLinks(caption, context);
+    parent.children[index] = {
+      type: 'courseBlock',
+      block: blocks.length,
+      ...(child.position && { position: child.position }),
+    };
+    blocks.push({ ...block, caption: caption.children });
+  }
 }
 
 /** Finds the files that links name, and reports what stands only in chapters. */
@@ -122,6 +152,6 @@ function reportBlock(name: string, node: RootContent, context: NewsContext): voi
   context.report({
     place: placeOf(node, context),
     message: `A \`${name}\` block stands in a chapter; news shows none.`,
-    hint: 'Put it into a chapter, and link to it.',
+    hint: 'Put it into a chapter, and link to it; a `diagram` may stand in news.',
   });
 }

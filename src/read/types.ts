@@ -136,6 +136,8 @@ export interface NewsSyntax {
   readonly date: string;
   readonly file: string;
   readonly body: Root;
+  /** The boards that it shows. */
+  readonly blocks: readonly DiagramSyntax[];
   readonly media: readonly string[];
   readonly problems: readonly CourseProblem[];
 }

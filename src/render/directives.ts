@@ -1,9 +1,11 @@
 import type { ElementContent } from 'hast';
 import type { Nodes } from 'mdast';
+import { toString as plainText } from 'mdast-util-to-string';
 import { type DirectiveName, type DirectiveNode, readJudgement } from '../model/index.ts';
+import type { Strings } from '../strings/index.ts';
 import { namedInWords, type RenderContext } from './context.ts';
 import { element, linkTo } from './hast.ts';
-import { referenceWords } from './reference-words.ts';
+import { endsSentence, referenceWords } from './reference-words.ts';
 
 export type { DirectiveName };
 
@@ -38,7 +40,7 @@ export function renderDirective(
     case 'end':
       return argument === ''
         ? []
-        : [element('span', { className: ['end'] }, [strings.lineEnds(argument)])];
+        : [element('span', { className: ['end'] }, [endWords(node, among, strings)])];
     case 'option':
       return [element('span', { className: ['option'] }, [strings.alternative(argument)])];
     case 'judge':
@@ -46,6 +48,12 @@ export function renderDirective(
     default:
       return [];
   }
+}
+
+/** Why a line ends: behind a dash, but a dash cannot follow a whole sentence. */
+function endWords(node: DirectiveNode, among: readonly Nodes[], strings: Strings): string {
+  const said = plainText(among.slice(0, Math.max(0, among.indexOf(node))));
+  return endsSentence(said) ? `(${node.argument})` : strings.lineEnds(node.argument);
 }
 
 function link({ ask, chapter, strings }: RenderContext, name: string): ElementContent[] {

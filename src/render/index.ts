@@ -28,7 +28,7 @@ export type { Medium } from './medium.ts';
 export { chaptersMet } from './meetings.ts';
 export { glyph } from './move-link.ts';
 export { namesByKey } from './names-by-key.ts';
-export { newsChapter, newsId, newsPage } from './news-chapter.ts';
+export { newsBoards, newsChapter, newsId, newsPage, newsPicture } from './news-chapter.ts';
 export { elementsIn } from './nodes-in.ts';
 export { numberedMove, sanText } from './notation.ts';
 export { addressInSite, pageMedium } from './page-medium.ts';

@@ -1,5 +1,5 @@
 import { withoutControls } from '../diagnostics/index.ts';
-import type { Chapter, News } from '../model/index.ts';
+import { type Chapter, type Course, type DiagramBlock, type News, nodeAt } from '../model/index.ts';
 
 /** The page of all news. */
 export const newsPage = 'changes.html';
@@ -9,8 +9,13 @@ export function newsId({ name }: News): string {
   return withoutControls(name).replace(/\s+/g, '-');
 }
 
+/** Where a picture of news stands in the site; `number` from 1, of those that show a position. */
+export function newsPicture(news: News, number: number): string {
+  return `images/news/${encodeURIComponent(newsId(news))}-${number}.png`;
+}
+
 /** News as a chapter that stands outside the course, so that links in it lead to whole pages. */
-export function newsChapter(news: News): Chapter {
+export function newsChapter(news: News, course: Course): Chapter {
   const { title, file, body, media } = news;
   return {
     id: newsId(news),
@@ -18,9 +23,22 @@ export function newsChapter(news: News): Chapter {
     file,
     body,
     media,
-    blocks: [],
+    blocks: newsBoards(news, course),
     names: [],
     problems: [],
     spoken: { directives: {}, moves: {}, unsought: [] },
   };
+}
+
+/** The boards of news; what it shows by a name is as the course has it now. */
+export function newsBoards({ blocks }: News, course: Course): DiagramBlock[] {
+  return blocks.map((block): DiagramBlock => {
+    const name = block.at?.name;
+    const label =
+      name !== undefined && Object.hasOwn(course.labels, name) ? course.labels[name] : undefined;
+    const node = label && nodeAt(course, label.ref);
+    if (!node?.position) return block;
+    const { position, move } = node;
+    return { ...block, position, ...(move && { lastMove: { from: move.from, to: move.to } }) };
+  });
 }

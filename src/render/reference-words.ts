@@ -22,7 +22,7 @@ export function referenceWords(
   const said = plainText(among.slice(0, Math.max(0, at))).trimEnd();
   const next = plainText(among.slice(at + 1)).trimStart();
   const isSame = node.name === 'same';
-  if (said === '' || /[.!?…][)\]"”“»’]*$/.test(said)) {
+  if (said === '' || endsSentence(said)) {
     // A small letter or a sign goes on with the sentence.
     const goesOn = /^[\p{Ll}.,;:!?…)\]–—-]/u.test(next);
     const words = isSame ? strings.sameAs('') : strings.comesLater;
@@ -33,6 +33,11 @@ export function referenceWords(
   return word === ''
     ? { before: strings.comesLater, after: '' }
     : { before: `(${strings.comesLater}`, after: ')' };
+}
+
+/** Whether what was said before is a whole sentence. */
+export function endsSentence(said: string): boolean {
+  return /[.!?…][)\]"”“»’]*$/.test(said.trimEnd());
 }
 
 function capital(words: string): string {

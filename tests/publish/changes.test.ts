@@ -92,10 +92,19 @@ describe('what is planted is told, and only that', () => {
     );
   });
 
-  test('other advice, with the comment at the new move; the old line is told with it', () => {
-    expect(told([other, '5... Nc6 -+ {and both', '5... Bd7 -+ {Because of both'])).toMatch(
-      /^White has other ideas\n {2}Other advice\n {4}after 5\.Qxd4: 5\.\.\.Bd7, no longer 5\.\.\.Nc6\. Why: Because of both .*\n$/,
+  test('other advice, without a reason that nobody gave; the old line is told with it', () => {
+    expect(told([other, '5... Nc6 -+ {and both', '5... Bd7 -+ {Because of both'])).toBe(
+      'White has other ideas\n  Other advice\n    after 5.Qxd4: 5...Bd7, no longer 5...Nc6.\n',
     );
+  });
+
+  test('an erratum: the old advice is called a mistake, with what its author says of it', () => {
+    const erratum = (comment: string) =>
+      told([other, '5... Nc6 -+ {and both', `5... Bd7 -+ ( 5... Nc6? ${comment} ) {Then both`]);
+    const sentence =
+      'White has other ideas\n  Other advice\n    after 5.Qxd4: 5...Bd7, no longer 5...Nc6. 5...Nc6 was a mistake';
+    expect(erratum('{loses a piece.}')).toBe(`${sentence}: loses a piece.\n`);
+    expect(erratum('')).toBe(`${sentence}.\n`);
   });
 
   test('a line that goes on, and one that was cut', () => {
@@ -174,7 +183,11 @@ test('Markdown links to the board, by names where there are any, and escapes wha
   );
   const text = writeChanges(changes, { language: 'en', form: 'markdown' });
   expect(text).toContain('- [after 4...exd5](pos:ed): 5.a3, and the answer is 5...Nf6. (4 new');
-  expect(text).toContain('clear: \\:plan\\[x]');
+  // No comment at the new move is taken for a reason; the board of other advice stands below the list.
+  expect(text).not.toContain('clear');
+  expect(text).toMatch(
+    /\n```diagram fen="rnbqkbnr\S* b KQkq - 0 5"\ncaption: "After 5\.Qxd4\."\nplan: c8-d7\n```\n/,
+  );
   expect(text).toMatch(
     /- \[after 5\.Qxd4\]\(\.\.\/chapters\/2-other-answers\.md#at-rn1qkbnr-[^)]*-w-KQkq\)/,
   );

@@ -98,7 +98,11 @@ describe.each(['chapter', 'positions', 'section'])('%s', (name) => {
 
 test('news links to the boards of the site, and names its own place there', async () => {
   const site = 'https://club.example/t';
-  const { html, text, name } = await letterOf('demo-course', { news: '2026-11-25.md' }, { site });
+  const made = await letterOf('demo-course', { news: '2026-11-25.md' }, { site });
+  const { html, text, name } = made;
+  // Its board is a picture, and letters in plain text.
+  expect([...made.pictures.keys()]).toEqual([expect.stringMatching(/^images\/board-\w+\.png$/)]);
+  expect(text).toContain('    h g f e d c b a\n');
   expect(name).toBe('news-2026-11-25');
   const links = [...html.matchAll(/href="([^"]*)"/g)].map(([, url]) => url);
   expect(links).toContain(`${site}/isolated-pawn.html#forgot-knight`);
@@ -271,6 +275,10 @@ test('pictures that mail programs do not show are told, and become words', () =>
     findings.map(({ rule, place }) => `${rule} ${place.start.line}:${place.start.column}`),
   ).toEqual(['letter-picture 13:40', 'letter-picture 13:79']);
   expect(html).toContain('Ein neues Format');
+  // It is as narrow as a phone.
+  expect(html).toMatch(
+    /<img src="images\/picture-1\.gif"[^>]* style="[^"]*width: 100%; max-width: 1px/,
+  );
   expect([...pictures.keys()].filter((file) => !file.includes('board'))).toEqual([
     'images/picture-1.gif',
   ]);

@@ -83,6 +83,32 @@ describe('files of news', () => {
   });
 });
 
+test('news shows boards, by name, FEN or moves, and tells what is none', () => {
+  const text = `${front('2026-11-25')}- One\n\n\`\`\`diagram at="open"\ncaption: It is [here](pos:open).\n\`\`\`\n\n\`\`\`diagram after="1. d4 d5"\nplan: c2-c4\n\`\`\`\n`;
+  const site = render({ one: text }, 'https://example.org');
+  const html = newsOn(site)[0]?.html ?? '';
+  expect(html.match(/<svg class="board"/g)).toHaveLength(2);
+  expect(html).toContain(
+    '<a class="still position-link" href="1.html#open" title="Show on the board"><svg',
+  );
+  expect(html).toContain('It is <a class="position-link" href="1.html#open">here</a>.');
+  // A reader of feeds has neither our style sheet nor our pieces.
+  const feed = site.files.flatMap(({ make }) => make()).find(({ path }) => path === 'feed.xml');
+  expect(feed?.content).toMatch(/img src="https:\/\/example\.org\/images\/news\/one-2\.png"/);
+  expect(feed?.content).not.toContain('svg');
+  const broken = 'fen="8/8/8/8/8/8/8/8 w - - 0 1"|after="1. e5"|at="gone"|from="open"'
+    .split('|')
+    .map((attribute) => `\`\`\`diagram ${attribute}\n\`\`\`\n`)
+    .join('\n');
+  expect(findings(front('2026-11-25') + broken)).toEqual([
+    'news/one.md:6 error chapter-unreadable: This FEN is no position: White has no king.',
+    "news/one.md:9 error chapter-unreadable: `e5` cannot be played: it is White's move here, and the pawn on e7 is Black's.",
+    'news/one.md:12 warning news-link: No position of the course is named `gone`, so this board is not shown.',
+    'news/one.md:15 error chapter-unreadable: This diagram does not say which position it shows.',
+    'news/one.md:15 error chapter-unreadable: A `diagram` block has no attribute `from`.',
+  ]);
+});
+
 describe('the feed', () => {
   const news = {
     old: front('2026-01-02', 'Old <b>'),

@@ -32,6 +32,23 @@ position of a chapter is gone, the link leads to the top of the chapter.
       ],
     },
     {
+      title: 'A board of a position that was taken out',
+      course: {
+        'chapters/1.md': '```moves\n1. e4 {:here[main]} e5\n```',
+        'news/2026-11-25.md':
+          '---\ntitle: New\ndate: 2026-11-25\n---\n\n```diagram at="main"\n```\n\n```diagram at="mian"\n```',
+      },
+      findings: [
+        {
+          file: 'news/2026-11-25.md',
+          start: '9:16',
+          end: '9:20',
+          message: 'No position of the course is named `mian`, so this board is not shown.',
+          hint: 'Did you mean `main`?',
+        },
+      ],
+    },
+    {
       title: 'A chapter that was renamed',
       course: {
         'chapters/exchange.md': '```moves\n1. e4 e5\n```',
@@ -70,7 +87,7 @@ position of a chapter is gone, the link leads to the top of the chapter.
   *inCourse(scope) {
     yield* problemsOf('news-link', scope);
     const { news, course } = scope;
-    for (const { body, file } of news) {
+    for (const { body, file, blocks } of news) {
       const unknown: { label: string; place: Place }[] = [];
       const missed: Finding[] = [];
       walkText(body.children, (node) => {
@@ -80,6 +97,17 @@ position of a chapter is gone, the link leads to the top of the chapter.
         unknown.push({ label: node.label, place: placeOfNode(node, file) });
       });
       yield* missed;
+      for (const { at } of blocks) {
+        if (at === undefined || course.ask('name', at.name) !== undefined) continue;
+        const near = course.ask('nearestName', at.name);
+        yield {
+          place: at.place,
+          message: `No position of the course is named \`${at.name}\`, so this board is not shown.`,
+          hint: near
+            ? `Did you mean \`${near}\`?`
+            : 'Show another position, or this one with `fen="…"`.',
+        };
+      }
       for (const { label, place } of unknown) {
         const near = course.ask('nearestName', label);
         yield {

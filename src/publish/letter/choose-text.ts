@@ -137,7 +137,8 @@ function choosePositions(course: Course, names: readonly string[]): LetterText {
 }
 
 /** What the author tells of an edition, by the name of its file; the latest stands first. */
-function chooseNews({ news }: Course, name: string | undefined): LetterText {
+function chooseNews(course: Course, name: string | undefined): LetterText {
+  const { news } = course;
   const wanted = name?.replace(/^.*\/|\.md$/g, '');
   const found = wanted === undefined ? news[0] : news.find((each) => each.name === wanted);
   if (found === undefined) {
@@ -155,7 +156,7 @@ function chooseNews({ news }: Course, name: string | undefined): LetterText {
   return {
     title,
     name: `news-${slug(found.name)}`,
-    chapters: [newsChapter(found)],
+    chapters: [newsChapter(found, course)],
     place: { file, start, end: start },
     sections: [],
     page: `${newsPage}#${encodeURIComponent(newsId(found))}`,

@@ -4,7 +4,8 @@ const { sheet, ink } = palettes.light;
 
 /**
  * The looks of a letter, to be written into its elements. Only what mail programs widely know:
- * colours as six figures, sizes in pixels, margins on paragraphs.
+ * colours as six figures, sizes in pixels, margins on paragraphs. A board has its width as a part of the column, since
+ * the words that stand for one that is not loaded would else keep the column as wide as it.
  */
 export const mailCss = (start: 'left' | 'right') => `
 h1 { margin: 0 0 12px; font-size: 28px; line-height: 34px; font-weight: bold; }
@@ -30,7 +31,7 @@ td.part > .above, td.part > .number { margin: 0 0 4px; font-size: 15px; line-hei
 .fold { margin: 0; font-style: italic; }
 .to-move { font-style: italic; }
 img { border: 0; }
-img.board { display: block; width: 320px; max-width: 100%; height: auto; margin: 0 auto 8px; background-color: ${sheet}; color: ${ink}; font-size: 15px; line-height: 20px; }
+img.board { display: block; width: 100%; max-width: 320px; height: auto; margin: 0 auto 8px; background-color: ${sheet}; color: ${ink}; font-size: 15px; line-height: 20px; }
 .table table { margin: 0 0 16px; border-collapse: collapse; font-size: 16px; line-height: 22px; word-break: break-word; }
 .table th, .table td { padding: 5px 14px 5px 0; border-bottom: 1px solid #b9b0a0; text-align: ${start}; vertical-align: top; }
 .table .align-right { text-align: right; }

@@ -11,7 +11,7 @@ const { sheet, ink } = palettes.light;
 /** Sizes of pictures stand in their attributes already, for programs that know no others. */
 const sizesStay = { applyWidthAttributes: false, applyHeightAttributes: false };
 const type =
-  'font-family: Georgia, Times, serif; font-size: 17px; line-height: 26px; mso-line-height-rule: exactly';
+  'font-family: Georgia, Times, serif; font-size: 17px; line-height: 26px; mso-line-height-rule: exactly; word-break: break-word';
 
 /**
  * A letter as an HTML document: one column of 600 pixels in layout tables, the looks written into

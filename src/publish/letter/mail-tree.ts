@@ -92,11 +92,14 @@ function picture(
   const words = String(alt ?? '');
   if (found === undefined) return words === '' ? [] : [text(words)];
   const { width, height } = found;
+  // A board has its looks from the style sheet; this, too, shrinks with the column.
+  const style =
+    className === undefined ? `width: 100%; max-width: ${width}px; height: auto` : undefined;
   return [
     {
       type: 'element',
       tagName: 'img',
-      properties: { className, src: found.src, alt: words, width, height },
+      properties: { className, src: found.src, alt: words, width, height, style },
       children: [],
     },
   ];

@@ -7,10 +7,13 @@ import {
   diagramNames,
   emblematic,
   imagePath,
+  newsBoards,
+  newsPicture,
   pictureOf,
 } from '../../render/index.ts';
 import { positionPicture, positionPictureSize } from '../render/embed/embed-elements.ts';
 import type { Embed } from '../render/embed/embeds.ts';
+import { newsPictureSize } from '../render/news.ts';
 import { iconJobs } from '../web-app/icons.ts';
 import type { SiteWriter } from './site-writer.ts';
 
@@ -29,7 +32,7 @@ export interface SiteImage {
  * sites show beside a link to the course or a chapter.
  */
 export function coursePictures(course: Course, embeds: readonly Embed[]): SiteImage[] {
-  return [...diagrams(course), ...positions(embeds), ...cards(course)];
+  return [...diagrams(course), ...positions(embeds), ...inNews(course), ...cards(course)];
 }
 
 /** The course's icons. */
@@ -70,6 +73,18 @@ function diagrams(course: Course): SiteImage[] {
         job: () => boardJob(picture, { width: diagramWidth, scale }),
       }));
     }),
+  );
+}
+
+/** Boards of news, for those who read it in a feed. */
+function inNews(course: Course): SiteImage[] {
+  return course.news.flatMap((news) =>
+    newsBoards(news, course)
+      .flatMap((block) => pictureOf(block) ?? [])
+      .map((picture, index) => ({
+        path: decodeURIComponent(newsPicture(news, index + 1)),
+        job: () => boardJob(picture, { width: newsPictureSize }),
+      })),
   );
 }
 

@@ -1,12 +1,15 @@
-import type { Root } from 'hast';
+import type { Element, Root } from 'hast';
 import { toHtml } from 'hast-util-to-html';
+import type { BoardPicture } from '../../draw/index.ts';
 import type { News } from '../../model/index.ts';
 import {
   addressInSite,
   chapterDocument,
+  element,
   elementsIn,
   newsChapter,
   newsId,
+  newsPicture,
   pageMedium,
   resolve,
   type Target,
@@ -15,6 +18,9 @@ import { dayInWords } from '../../strings/index.ts';
 import type { NewsEntry } from '../site-data.ts';
 import type { SiteContext } from './site-context.ts';
 
+/** Width and height of a board in news that is read elsewhere, in pixels. */
+export const newsPictureSize = 400;
+
 /** What the author tells of new editions, the latest first, as the page shows it. */
 export function renderNews(context: SiteContext): NewsEntry[] {
   const { language } = context.course.settings;
@@ -22,18 +28,24 @@ export function renderNews(context: SiteContext): NewsEntry[] {
     const id = newsId(news);
     const { title, date } = news;
     const words = dayInWords(date, language);
-    return { id, title, date, day: words, html: toHtml(newsTree(context, news)) };
+    return {
+      id,
+      title,
+      date,
+      day: words,
+      html: toHtml(newsTree(context, news), { allowDangerousHtml: true }),
+    };
   });
 }
 
 /**
  * The body of news as a tree; its headings stand below its title, its ids are its own in the page. Links lead
- * from `base`, the address of the page, or from the page itself.
+ * from `base`, the address of the page, or from the page itself. With `base` boards are pictures: it is read elsewhere.
  */
 export function newsTree(context: SiteContext, news: News, base?: string): Root {
   const { addresses, strings } = context;
   const own = newsId(news);
-  const chapter = newsChapter(news);
+  const chapter = newsChapter(news, context.course);
   const addressOf = (target: Target): string => {
     const there = isWithin(target, chapter.file)
       ? `#${encodeURIComponent(`${own}-${target.id ?? ''}`)}`
@@ -41,7 +53,20 @@ export function newsTree(context: SiteContext, news: News, base?: string): Root 
     return base === undefined ? there : new URL(there, base).href;
   };
   const document = chapterDocument({ ...context, chapter });
-  const tree = resolve(document, { ...pageMedium(addresses), addressOf }, strings);
+  dropPictureLinks(document);
+  let boards = 0;
+  const picture = ({ desc, title }: BoardPicture): Element => {
+    boards += 1;
+    const alt = [title?.replace(/\.$/, ''), desc].filter((text) => text).join('. ');
+    const src = newsPicture(news, boards);
+    return element('img', { src, alt, width: newsPictureSize, height: newsPictureSize }, []);
+  };
+  const medium = {
+    ...pageMedium(addresses),
+    addressOf,
+    ...(base !== undefined && { board: picture }),
+  };
+  const tree = resolve(document, medium, strings);
   for (const node of elementsIn(tree)) {
     const [, depth] = /^h([2-5])$/.exec(node.tagName) ?? [];
     if (depth !== undefined) node.tagName = `h${Number(depth) + 1}`;
@@ -56,6 +81,15 @@ export function newsTree(context: SiteContext, news: News, base?: string): Root 
       node.properties.src = new URL(src, base).href;
   }
   return tree;
+}
+
+/** The files of a diagram in single and double size are offered in chapters only. */
+function dropPictureLinks(document: Root): void {
+  for (const node of elementsIn(document)) {
+    node.children = node.children.filter(
+      (child) => child.type !== 'element' || child.data?.role !== 'pictures',
+    );
+  }
 }
 
 function isWithin(

@@ -36,6 +36,8 @@ export const changes: Pick<Strings, 'changes'> = {
     advice: '{at}: {now}, nicht mehr {before}.',
     adviceGiven: '{at}: der Kurs empfiehlt jetzt {now}.',
     adviceWithdrawn: '{at}: {before} wird nicht mehr empfohlen.',
+    mistake: (move, reason) =>
+      reason === undefined ? `${move} war ein Fehler.` : `${move} war ein Fehler: ${reason}`,
     why: (reason) => `Warum: ${reason}`,
     replyAnswered: '{at}: {move}, und die Antwort ist {answer}.',
     moveAdded: '{at}: {move}.',

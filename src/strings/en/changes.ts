@@ -35,6 +35,9 @@ export const changes = {
     advice: '{at}: {now}, no longer {before}.',
     adviceGiven: '{at}: the course now advises {now}.',
     adviceWithdrawn: '{at}: {before} is no longer advised.',
+    /** An erratum. */
+    mistake: (move: string, reason: string | undefined) =>
+      reason === undefined ? `${move} was a mistake.` : `${move} was a mistake: ${reason}`,
     why: (reason: string) => `Why: ${reason}`,
     replyAnswered: '{at}: {move}, and the answer is {answer}.',
     moveAdded: '{at}: {move}.',

@@ -36,6 +36,8 @@ export const changes: Pick<Strings, 'changes'> = {
     advice: '{at}: {now}, ya no {before}.',
     adviceGiven: '{at}: el curso recomienda ahora {now}.',
     adviceWithdrawn: '{at}: {before} ya no se recomienda.',
+    mistake: (move, reason) =>
+      reason === undefined ? `${move} era un error.` : `${move} era un error: ${reason}`,
     why: (reason) => `Por qué: ${reason}`,
     replyAnswered: '{at}: {move}, y la respuesta es {answer}.',
     moveAdded: '{at}: {move}.',
