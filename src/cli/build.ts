@@ -6,7 +6,7 @@ import { courseDownloads } from './downloads.ts';
 import { judgeCourse } from './judge-course.ts';
 import { keepMade } from './keep-made.ts';
 import { keepParts } from './keep-parts.ts';
-import { loadToPublish } from './load-course.ts';
+import { loadLazilyToPublish } from './load-course.ts';
 import { printCarried } from './print-carried.ts';
 import { createProgressLine } from './progress-line.ts';
 
@@ -36,14 +36,14 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
     import('../publish/book/index.ts'),
     import('../publish/pgn/index.ts'),
   ]);
-  const loaded = await loadToPublish(folder);
+  const loaded = await loadLazilyToPublish(folder);
   stderr.printFindings(loaded);
   if (!loaded.checked) {
     stderr.print`Nothing was published; an earlier site stands as it was.\n`;
     return exitCodes.findings;
   }
   // Beside all other work; a fault that comes early is waited for all the same.
-  const judged = judgeCourse(loaded.course, cacheFolder());
+  const judged = judgeCourse(loaded.course, cacheFolder(), loaded.print);
   judged.catch(() => {});
   const keep = keepMade(cacheFolder(), folder, loaded.edition());
   const { buildSite, siteParts } = await site;
@@ -52,6 +52,7 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
     cache: cacheFolder(),
     folder,
     print: loaded.print,
+    face: loaded.face,
     makers: [...siteParts, coursePart(loaded.course, options.site), pgnPart(options.site)],
   });
   const progress = createProgressLine(stderr);
@@ -68,7 +69,7 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
     beforePublishing: () => judged,
     onProgress: ({ stage, done, all }) => progress.show(stage, done, all),
   }).finally(progress.clear);
-  await parts.save();
+  await Promise.all([parts.save(), loaded.keepRead()]);
   if (summary.noWordIndex !== undefined) {
     stderr.print`The site has no search by words, since its indexer cannot run here (${summary.noWordIndex}).\n`;
     stderr.print`Install Linewright again without leaving out optional packages; all other pages are whole.\n`;

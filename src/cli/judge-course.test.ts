@@ -33,13 +33,19 @@ function linesOf(count: number) {
   return courseOf(`---\ntitle: One\n---\n\n${blocks.join('\n\n')}\n`);
 }
 
-const judge = (count: number) => judgeCourse(linesOf(count), folder);
+const judge = (count: number) => judgeCourse(linesOf(count), folder, () => String(count));
 const record = () => path.join(folder, readdirSync(folder)[0] ?? '');
 
 test('new lines are all judged, old ones one in 32, others each time until all were', async () => {
   // Only which lines are asked counts here, and one course is as good as another that is equal.
   const ninety = linesOf(90);
-  const ask = () => judgeCourse(ninety, folder, async () => undefined);
+  const ask = () =>
+    judgeCourse(
+      ninety,
+      folder,
+      () => '90',
+      async () => undefined,
+    );
   expect(await ask()).toBe(90);
   let again = 0;
   for (let build = 1; build <= 32; build++) {
@@ -53,7 +59,7 @@ test('new lines are all judged, old ones one in 32, others each time until all w
 
 test('what is damaged is judged anew', async () => {
   await judge(20);
-  writeFileSync(record(), readFileSync(record(), 'utf8').replace('\n1\n', '\n2\n'));
+  writeFileSync(record(), readFileSync(record(), 'utf8').replace('"builds":1', '"builds":2'));
   expect(await judge(20)).toBe(20);
 });
 
@@ -97,7 +103,12 @@ test('a folder that cannot be written only costs time', async () => {
 
 test('a disagreement stops the build and is asked again by the next one', async () => {
   const found = { fen: 'FEN', san: 'a6', verdict: 'is no legal move' };
-  const run = judgeCourse(linesOf(20), folder, async () => found);
+  const run = judgeCourse(
+    linesOf(20),
+    folder,
+    () => '20',
+    async () => found,
+  );
   await expect(run).rejects.toThrow(UserError);
   await expect(run).rejects.toThrow('a6 in FEN is no legal move');
   expect(await judge(20)).toBe(20);

@@ -2,47 +2,64 @@ import { createHash } from 'node:crypto';
 import type { PlayedTree } from '../chess/index.ts';
 import { coreHash, type Disagreement, judgeInThread } from '../chess/second-judge/index.ts';
 import { UserError } from '../diagnostics/index.ts';
-import { readSealed, writeSealed } from '../files/index.ts';
-import { type Course, playedTrees } from '../model/index.ts';
+import { codeHash, readSealed, writeSealed } from '../files/index.ts';
+import { type Chapter, type Course, playedTreesIn } from '../model/index.ts';
 
 /** One in so many of the trees that were judged before is judged again, each build others. */
 const share = 32;
 
 /** What was judged before, kept between builds. */
-interface Judged {
+interface JudgeRecord {
   /** Builds so far. */
   readonly builds: number;
-  readonly judged: ReadonlySet<string>;
+  readonly chapters: readonly JudgedChapter[];
 }
+
+/** A chapter, by its file and its print, with the hashes of its trees. */
+type JudgedChapter = readonly [file: string, print: string, trees: readonly string[]];
 
 /**
  * Has chess.js judge the lines of a course that are new since the last build, and some of the others,
  * before anything is published.
  * @param folder where it is kept what was judged; what is damaged there is judged anew.
+ * @param print of a chapter by its file: where it is the same, so are the chapter's lines.
  * @returns how many trees were judged.
  * @throws UserError where the two sets of rules differ.
  */
 export async function judgeCourse(
   course: Course,
   folder: string,
+  print: (file: string) => string,
   judge: (trees: readonly PlayedTree[]) => Promise<Disagreement | undefined> = judgeInThread,
 ): Promise<number> {
   const core = await coreHash();
   const file = `judged-${hashOf(course.settings.title).slice(0, 16)}.txt`;
-  const { builds, judged } = await readRecord(folder, file);
-  const trees = new Map(
-    playedTrees(course).map((tree) => [hashOf(core + JSON.stringify(tree)), tree]),
-  );
-  const asked = [...trees].filter(
-    ([hash]) =>
-      !judged.has(hash) || Number.parseInt(hash.slice(0, 8), 16) % share === builds % share,
-  );
-  const found = await judge(asked.map(([, tree]) => tree));
+  const sealedFor = `${file} ${core} ${await codeHash()}`;
+  const { builds, chapters } = await readRecord(folder, file, sealedFor);
+  const judged = new Set(chapters.flatMap(([, , trees]) => trees));
+  const isDue = (hash: string) =>
+    !judged.has(hash) || Number.parseInt(hash.slice(0, 8), 16) % share === builds % share;
+  const before = new Map(chapters.map((chapter) => [`${chapter[0]} ${chapter[1]}`, chapter]));
+  const asked = new Map<string, PlayedTree>();
+  const now = course.chapters.map((chapter): JudgedChapter => {
+    const own = print(chapter.file);
+    const known = before.get(`${chapter.file} ${own}`);
+    // A chapter is not even played whose lines are all known and not asked for.
+    if (known && !known[2].some(isDue)) return known;
+    const trees = treesOf(chapter);
+    for (const [hash, tree] of trees) if (isDue(hash)) asked.set(hash, tree);
+    return [chapter.file, own, [...trees.keys()]];
+  });
+  const found = await judge([...asked.values()]);
   if (found !== undefined) throw disagreement(found);
   // What cannot be kept is judged again next time.
-  const content = [builds + 1, ...trees.keys()].join('\n');
-  await writeSealed(folder, file, { sealedFor: file, content }).catch(() => {});
-  return asked.length;
+  const content = JSON.stringify({ builds: builds + 1, chapters: now } satisfies JudgeRecord);
+  await writeSealed(folder, file, { sealedFor, content }).catch(() => {});
+  return asked.size;
+}
+
+function treesOf(chapter: Chapter): ReadonlyMap<string, PlayedTree> {
+  return new Map(playedTreesIn(chapter).map((tree) => [hashOf(JSON.stringify(tree)), tree]));
 }
 
 function disagreement({ fen, san, verdict }: Disagreement): UserError {
@@ -59,10 +76,8 @@ function hashOf(text: string): string {
 /** In bytes: hashes of half a million lines. */
 const largest = 32_000_000;
 
-/** The record is the number of builds and the hashes of what was judged, a line each. */
-async function readRecord(folder: string, file: string): Promise<Judged> {
-  const record = await readSealed(folder, file, { sealedFor: file, largest });
-  if (record === undefined) return { builds: 0, judged: new Set() };
-  const [builds, ...judged] = record.toString('utf8').split('\n');
-  return { builds: Number(builds), judged: new Set(judged) };
+async function readRecord(folder: string, file: string, sealedFor: string): Promise<JudgeRecord> {
+  const record = await readSealed(folder, file, { sealedFor, largest });
+  if (record === undefined) return { builds: 0, chapters: [] };
+  return JSON.parse(record.toString('utf8')) as JudgeRecord;
 }

@@ -32,7 +32,7 @@ async function partsOf(files: CourseFiles, folder: string) {
   const current = createWorkspace({ frontMatter: 'optional' }).update(files);
   const course = current.course();
   const makers = makersOf(course);
-  const parts = await keepParts(course, { cache, folder, makers, print: current.print });
+  const parts = await keepParts(course, { cache, folder, makers, ...current });
   const fresh = freshParts(contextOf(course));
   for (const chapter of course.chapters) {
     for (const maker of makers) {
@@ -133,7 +133,8 @@ test('a course that looks at itself while it is made is made again after any cha
       filesOf({ 'chapters/1.md': first, 'chapters/2.md': 'Words.' }),
     );
     const course = current.course();
-    const options = { cache, folder: 'looking', makers: [looking], print: current.print };
+    const { print, face } = current;
+    const options = { cache, folder: 'looking', makers: [looking], print, face };
     const parts = await keepParts(course, options);
     await parts.save();
     return parts.made().length;

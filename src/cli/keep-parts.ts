@@ -1,12 +1,12 @@
-import { createHash } from 'node:crypto';
 import path from 'node:path';
-import { codeHash, dropOldest, readSealed, writeSealed } from '../files/index.ts';
+import { codeHash, openLineStore } from '../files/index.ts';
 import type { Chapter, Course } from '../model/index.ts';
 import {
   type AskedOfCourse,
   contextOf,
   type PartMaker,
   type Parts,
+  printPart,
   recordAsked,
   stillAnswered,
 } from '../render/index.ts';
@@ -14,6 +14,11 @@ import { comparesFresh } from '../workspace/index.ts';
 
 /** The parts of the chapters of a course, most of them as an earlier build made them. */
 export interface KeptParts extends Parts {
+  /**
+   * A print of all that the course shows beside the words of its chapters: its settings, its news, and of each chapter
+   * what others may show of it.
+   */
+  readonly face: string;
   /** The files of the chapters whose parts were made anew, for tests and for whoever wonders. */
   readonly made: () => readonly string[];
   /** Keeps them for the next build. */
@@ -25,142 +30,176 @@ export interface KeepPartsOptions {
   readonly cache: string;
   /** The course's folder, by which its parts are kept. */
   readonly folder: string;
-  /** A print of what was read and played of a chapter, by its file. */
+  /** `CurrentCourse.print` */
   readonly print: (file: string) => string;
+  /** `CurrentCourse.face` */
+  readonly face: (file: string) => string;
   /** All that will be asked for: a chapter's parts are made together, of one document. */
   readonly makers: readonly PartMaker<unknown>[];
 }
 
-/** What is kept of a chapter: a line of JSON values with tabs between them, which JSON has in no value. */
+/** What is kept of a chapter: JSON values in a line with tabs between them, which JSON has in no value. */
 interface Head {
-  readonly file: string;
   /** Print of the chapter. */
   readonly own: string;
-  readonly asked: readonly AskedOfCourse[];
-  /** What follows: a part each. */
-  readonly parts: readonly (readonly [kind: string, inputs: string])[];
+  /** Print of what others may show of it. */
+  readonly face: string;
+  /** Print of what the whole course adds to its blocks. */
+  readonly added: string;
+  /** The face of the course for which this was known to hold. */
+  readonly heldFor: string;
+  /** The edition of the course, where making it looked at the course itself. */
+  readonly edition?: string;
+  /** What follows: the questions that were asked, then a part each. */
+  readonly parts: readonly (readonly [kind: string, inputs: string, print: string])[];
 }
 
 interface Kept extends Head {
-  readonly line: Buffer;
+  /** All that follows the head. */
+  readonly rest: Buffer;
 }
-
-/** In bytes: the parts of ten thousand chapters. */
-const largest = 2_000_000_000;
 
 /** So many courses are kept. */
 const mostCourses = 20;
 
 /**
  * Keeps what is made of each chapter, with every answer that making it took from the rest of the course. A part is
- * taken while chapter and answers are as they were; a damaged file is as good as none.
+ * taken while chapter and answers are as they were; a damaged file is as good as none. As long as the course has
+ * the same face, no question is asked: the answers follow from that.
  */
 export async function keepParts(course: Course, options: KeepPartsOptions): Promise<KeptParts> {
   const { cache, folder, makers } = options;
-  const name = `parts-${hashOf(path.resolve(folder))}`;
-  const sealedFor = JSON.stringify([name, await codeHash()]);
-  const content = await readSealed(cache, name, { sealedFor, largest });
-  const before = new Map(linesOf(content).map((line) => [line.file, line]));
-  const prints = printChapters(course, options.print);
-  const edition = hashOf(JSON.stringify([...prints]));
+  const name = `parts-${printPart(path.resolve(folder))}`;
+  const sealedFor = await codeHash();
+  const store = openLineStore(cache, name, { sealedFor, mostStores: mostCourses });
+  const before = new Map<string, Kept>();
+  for (const { file } of course.chapters) {
+    const line = store.get(file);
+    if (line !== undefined) before.set(file, readLine(line));
+  }
+  const prints = ownPrints(course, options.print);
+  const faces = new Map<string, string>();
+  for (const [file, own] of prints) {
+    const earlier = before.get(file);
+    faces.set(file, earlier?.own === own ? earlier.face : options.face(file));
+  }
+  const face = faceOf(course, faces);
+  const edition = printPart(JSON.stringify([...prints]));
   const shared = contextOf(course);
   const now = new Map<string, Kept>();
   const made: string[] = [];
 
-  const make = (chapter: Chapter, own: string): Kept => {
-    const { context, asked } = recordAsked(shared, chapter, edition);
-    const parts = makers.map((maker) => JSON.stringify(maker.make(context)));
-    made.push(chapter.file);
-    const head: Head = {
-      file: chapter.file,
-      own,
-      asked: asked(),
-      parts: makers.map(({ kind, inputs }) => [kind, inputs]),
-    };
-    return { ...head, line: Buffer.from([JSON.stringify(head), ...parts].join('\t')) };
+  const keep = (file: string, kept: Kept): Kept => {
+    const { rest, ...head } = kept;
+    store.set(file, Buffer.concat([Buffer.from(`${JSON.stringify(head)}\t`), rest]));
+    return kept;
   };
+  const make = (chapter: Chapter, own: string, earlier: Kept | undefined): Kept => {
+    const answers = earlier?.heldFor === face ? askedIn(earlier) : [];
+    const { context, asked } = recordAsked(shared, chapter, edition, answers);
+    const parts = makers.map((maker) => JSON.stringify(maker.make(context)));
+    const questions = asked();
+    made.push(chapter.file);
+    return keep(chapter.file, {
+      own,
+      face: faces.get(chapter.file) ?? '',
+      added: printAdded(chapter),
+      heldFor: face,
+      ...(questions.some(([kind]) => kind === 'course') && { edition }),
+      parts: makers.map(({ kind, inputs }, at) => [kind, inputs, printPart(parts[at] ?? '')]),
+      rest: Buffer.from([JSON.stringify(questions), ...parts].join('\t')),
+    });
+  };
+  const holds = (chapter: Chapter, earlier: Kept): boolean =>
+    makers.every((maker) => indexOf(earlier, maker) >= 0) &&
+    (earlier.edition ?? edition) === edition &&
+    (earlier.heldFor === face ||
+      (earlier.added === printAdded(chapter) && stillAnswered(course, edition, askedIn(earlier))));
   const keptOf = (chapter: Chapter): Kept => {
-    const known = now.get(chapter.file);
+    const { file } = chapter;
+    const known = now.get(file);
     if (known) return known;
-    const own = prints.get(chapter.file) ?? '';
-    const earlier = before.get(chapter.file);
-    const holds =
-      earlier?.own === own &&
-      makers.every((maker) => indexOf(earlier, maker) >= 0) &&
-      stillAnswered(course, edition, earlier.asked);
-    const kept = holds ? earlier : make(chapter, own);
-    now.set(chapter.file, kept);
+    const own = prints.get(file) ?? '';
+    const earlier = before.get(file);
+    let kept: Kept;
+    if (earlier?.own !== own || !holds(chapter, earlier)) kept = make(chapter, own, earlier);
+    else kept = earlier.heldFor === face ? earlier : keep(file, { ...earlier, heldFor: face });
+    now.set(file, kept);
     return kept;
   };
   return {
+    face,
     of(maker, chapter) {
       const kept = keptOf(chapter);
       const part = partIn(kept, indexOf(kept, maker));
-      if (comparesFresh())
-        compareFresh(part, JSON.stringify(maker.make({ ...shared, chapter })), kept);
+      if (comparesFresh()) {
+        const fresh = JSON.stringify(maker.make({ ...shared, chapter }));
+        compareFresh(part, fresh, chapter.file);
+      }
       return JSON.parse(part);
+    },
+    print(maker, chapter) {
+      const kept = keptOf(chapter);
+      return kept.parts[indexOf(kept, maker)]?.[2] ?? '';
     },
     made: () => made,
     async save() {
-      const all = course.chapters.map(keptOf);
-      if (made.length === 0 && all.length === before.size) return;
-      const content = all.flatMap(({ line }, index) => (index === 0 ? [line] : [newLine, line]));
-      await writeSealed(cache, name, { sealedFor, content })
-        .then(() => dropOldest(cache, 'parts-', mostCourses))
-        // What cannot be kept is made again next time.
-        .catch(() => {});
+      for (const chapter of course.chapters) keptOf(chapter);
+      await store.save(new Set(prints.keys()));
     },
   };
 }
 
-/** Of each chapter by its file: of its text, of the settings, and of what the whole course adds to its blocks. */
-function printChapters(
+/** Of each chapter by its file: of its text and of the settings. */
+function ownPrints(
   { chapters, settings }: Course,
   print: (file: string) => string,
 ): ReadonlyMap<string, string> {
   const all = JSON.stringify(settings);
-  return new Map(
-    chapters.map(({ file, blocks }) => {
-      const added = blocks.flatMap((block): unknown[] => {
-        if (block.kind === 'pattern') return [block.matches];
-        return block.kind === 'game' ? [block.leaves ?? null] : [];
-      });
-      return [file, hashOf(JSON.stringify([all, print(file), added]))];
-    }),
-  );
+  return new Map(chapters.map(({ file }) => [file, printPart(JSON.stringify([all, print(file)]))]));
 }
 
-const newLine = Buffer.from('\n');
-
-function linesOf(content: Buffer | undefined): Kept[] {
-  const lines: Kept[] = [];
-  if (content === undefined || content.length === 0) return lines;
-  for (let start = 0; start <= content.length; ) {
-    const next = content.indexOf('\n', start);
-    const end = next < 0 ? content.length : next;
-    const line = content.subarray(start, end);
-    const head = JSON.parse(line.toString('utf8', 0, line.indexOf('\t'))) as Head;
-    lines.push({ ...head, line });
-    start = end + 1;
-  }
-  return lines;
+function faceOf({ settings, news }: Course, faces: ReadonlyMap<string, string>): string {
+  return printPart(JSON.stringify([settings, news, [...faces]]));
 }
 
-/** Where a part stands behind the head; -1 where it was made of something else. */
+function printAdded({ blocks }: Chapter): string {
+  const added = blocks.flatMap((block): unknown[] => {
+    if (block.kind === 'pattern') return [block.matches];
+    return block.kind === 'game' ? [block.leaves ?? null] : [];
+  });
+  return added.length === 0 ? '' : printPart(JSON.stringify(added));
+}
+
+function readLine(line: Buffer): Kept {
+  const tab = line.indexOf('\t');
+  const head = JSON.parse(line.toString('utf8', 0, tab)) as Head;
+  return { ...head, rest: line.subarray(tab + 1) };
+}
+
+/** Which of the parts it is; -1 where it was made of something else. */
 function indexOf({ parts }: Head, maker: PartMaker<unknown>): number {
   return parts.findIndex(([kind, inputs]) => kind === maker.kind && inputs === maker.inputs);
 }
 
-function partIn({ line, file }: Kept, index: number): string {
-  if (index < 0) throw new Error(`a part of ${file} was asked for that nobody makes`);
-  let start = line.indexOf('\t') + 1;
+function askedIn({ rest }: Kept): readonly AskedOfCourse[] {
+  return JSON.parse(valueIn(rest, 0)) as AskedOfCourse[];
+}
+
+function partIn({ rest }: Kept, index: number): string {
+  if (index < 0) throw new Error('a part was asked for that nobody makes');
+  return valueIn(rest, index + 1);
+}
+
+function valueIn(line: Buffer, index: number): string {
+  let start = 0;
   for (let left = index; left > 0; left--) start = line.indexOf('\t', start) + 1;
   const end = line.indexOf('\t', start);
   return line.toString('utf8', start, end < 0 ? line.length : end);
 }
 
 /** @throws Error where a part that was kept is not what is made now: a fault of this file. */
-function compareFresh(part: string, fresh: string, { file }: Head): void {
+function compareFresh(part: string, fresh: string, file: string): void {
   if (part === fresh) return;
   let at = 0;
   while (part[at] === fresh[at]) at++;
@@ -168,8 +207,4 @@ function compareFresh(part: string, fresh: string, { file }: Head): void {
   throw new Error(
     `a part of ${file} differs from a fresh one:\n  kept:  …${around(part)}\n  fresh: …${around(fresh)}`,
   );
-}
-
-function hashOf(text: string): string {
-  return createHash('sha256').update(text).digest('base64url').slice(0, 22);
 }

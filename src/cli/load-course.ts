@@ -7,9 +7,8 @@ import {
   createWorkspace,
   type KeptSyntax,
   loadKept,
-  loadSyntax,
+  openSyntax,
   saveKept,
-  saveSyntax,
   type Workspace,
   type WorkspaceOptions,
 } from '../workspace/index.ts';
@@ -25,8 +24,10 @@ export interface LoadedCourse extends CheckResult {
   readonly facts: readonly SourceFile[];
   /** The text of a file of the course by its path. */
   readonly textOf: (file: string) => string | undefined;
-  /** A print of a chapter, by its file, with all that what was read of it depends on. */
+  /** `CurrentCourse.print` */
   readonly print: (file: string) => string;
+  /** `CurrentCourse.face` */
+  readonly face: (file: string) => string;
   /** A hash of all that it was read from. */
   readonly edition: () => string;
 }
@@ -52,7 +53,22 @@ export function loadForReaders(folder: string, options?: FindOptions): Promise<L
 
 /** The course in a folder as it is published: without its drafts, and not while there is something left to do. */
 export async function loadToPublish(folder: string): Promise<LoadedCourse> {
-  const { checked, ...loaded } = await loadForReaders(folder);
+  return unlessOpen(await loadForReaders(folder));
+}
+
+/** A course of which no more is read and played than somebody looks at. */
+export interface LazyCourse extends LoadedCourse {
+  /** Keeps for the next process what was read meanwhile. */
+  keepRead(): Promise<void>;
+}
+
+/** The same as `loadToPublish`, of which chapters are played when somebody looks at them. */
+export async function loadLazilyToPublish(folder: string): Promise<LazyCourse> {
+  const options = { as: path.resolve(folder), drafts: 'left out' } as const;
+  return unlessOpen(await loadFilesLazily(await findFiles(folder), options));
+}
+
+function unlessOpen<Loaded extends LoadedCourse>({ checked, ...loaded }: Loaded) {
   const set = loaded.course.settings.rules['todo-open'];
   const diagnostics = loaded.diagnostics.map((finding) =>
     finding.rule === 'todo-open' && set === undefined
@@ -76,19 +92,22 @@ interface LoadOptions {
 
 /** Builds and checks a course from wherever its files come. */
 export async function loadFiles(files: CourseFiles, options: LoadOptions): Promise<LoadedCourse> {
-  const { as } = options;
-  const cache = cacheFolder();
-  const syntaxes = await loadSyntax(cache, as);
-  const opened = await openFiles(files, options, syntaxes);
-  const loaded = loadedFrom(opened);
-  const chapters = [...opened.workspace.kept()];
-  if (chapters.some(({ live }) => live?.wasRead)) {
-    await saveSyntax(cache, as, chapters, syntaxes);
-  }
+  const { keepRead, ...loaded } = await loadFilesLazily(files, options);
+  lookAtAll(loaded.course);
+  await keepRead();
   return loaded;
 }
 
-/** What was opened, with its whole model. */
+/** The graph is made of all chapters: they are played at once, and not one by one. */
+function lookAtAll({ graph: _ }: Course): void {}
+
+async function loadFilesLazily(files: CourseFiles, options: LoadOptions): Promise<LazyCourse> {
+  const syntaxes = await openSyntax(cacheFolder(), options.as);
+  const opened = await openFiles(files, options, syntaxes);
+  return { ...loadedFrom(opened), keepRead: () => syntaxes.save(opened.workspace.kept()) };
+}
+
+/** What was opened, with its model. */
 export function loadedFrom({ current, facts, textOf, edition }: OpenedCourse): LoadedCourse {
   const checked = current.checked();
   return {
@@ -98,6 +117,7 @@ export function loadedFrom({ current, facts, textOf, edition }: OpenedCourse): L
     facts,
     textOf,
     print: current.print,
+    face: current.face,
     edition,
   };
 }

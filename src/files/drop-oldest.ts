@@ -1,7 +1,7 @@
 import { readdir, rm, stat } from 'node:fs/promises';
 import path from 'node:path';
 
-/** Removes the oldest files of a folder whose names begin alike, but for so many. */
+/** Removes the oldest files and folders of a folder whose names begin alike, but for so many. */
 export async function dropOldest(folder: string, beginning: string, kept: number): Promise<void> {
   const names = (await readdir(folder)).filter((name) => name.startsWith(beginning));
   if (names.length <= kept) return;
@@ -9,5 +9,7 @@ export async function dropOldest(folder: string, beginning: string, kept: number
     names.map(async (name) => ({ name, time: (await stat(path.join(folder, name))).mtimeMs })),
   );
   ages.sort((a, b) => b.time - a.time);
-  for (const { name } of ages.slice(kept)) await rm(path.join(folder, name), { force: true });
+  for (const { name } of ages.slice(kept)) {
+    await rm(path.join(folder, name), { recursive: true, force: true });
+  }
 }

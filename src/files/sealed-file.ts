@@ -18,7 +18,11 @@ export async function readSealed(
   const read = await readPlainFile(folder, file, largest).catch(() => undefined);
   if (read === undefined) return undefined;
   const { buffer, byteOffset, byteLength } = read.bytes;
-  const whole = Buffer.from(buffer, byteOffset, byteLength);
+  return unsealed(Buffer.from(buffer, byteOffset, byteLength), sealedFor);
+}
+
+/** What a file of a cache holds behind its seal; undefined where that is not whole, or was made for something else. */
+export function unsealed(whole: Buffer, sealedFor: string): Buffer | undefined {
   const end = whole.indexOf('\n');
   const content = whole.subarray(end + 1);
   return whole.toString('latin1', 0, end) === sealLine(sealedFor, content) ? content : undefined;

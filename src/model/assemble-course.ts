@@ -1,37 +1,88 @@
 import type { CourseFrame } from '../read/index.ts';
-import { findUnsought } from './find-unsought.ts';
 import { firstNames } from './first-names.ts';
 import { followGame } from './follow-game.ts';
 import { joinFrame } from './join-frame.ts';
 import { makeGraph } from './make-graph.ts';
 import { findPattern } from './match-pattern.ts';
-import { mergeSaid } from './merge-said.ts';
-import type { ModelLimits } from './model-limits.ts';
 import type { PlayedChapter } from './play/play-chapters.ts';
 import type { SaidElsewhere } from './play/work.ts';
-import type { Block, Chapter, Course, Label } from './types.ts';
+import type { Block, Chapter, Course, CourseProblem, Label } from './types.ts';
 
-/** Joins chapters that have been played to a course: its names, its graph of positions, its games' exits. */
+/** What is known of a chapter before it is on the board. */
+export type ChapterFront = Pick<
+  Chapter,
+  'id' | 'title' | 'summary' | 'learn' | 'draft' | 'file' | 'media'
+>;
+
+/** A chapter for a course: what stands in it is asked for once, when somebody looks. */
+export interface ChapterToJoin {
+  readonly front: ChapterFront;
+  readonly names: Chapter['names'];
+  /** The chapter on the board, with what others say of its positions. */
+  readonly whole: () => Chapter;
+}
+
+export function frontOf({ id, title, summary, learn, draft, file, media }: Chapter): ChapterFront {
+  return {
+    id,
+    title,
+    ...(summary !== undefined && { summary }),
+    ...(learn !== undefined && { learn }),
+    ...(draft && { draft }),
+    file,
+    media,
+  };
+}
+
+/**
+ * Joins chapters to a course: its names, its graph of positions, its games' exits. Whoever looks at one chapter
+ * causes no other to be played; whoever looks at the graph, all of them.
+ * @param unsought what `findUnsought` reports of the chapters.
+ */
 export function assembleCourse(
   frame: CourseFrame,
-  played: readonly PlayedChapter[],
-  limits: ModelLimits,
+  chapters: readonly ChapterToJoin[],
+  unsought: readonly CourseProblem[],
 ): Course {
-  const said = saidByChapter(played);
-  const chapters = played.map(({ chapter, file }) => mergeSaid(chapter, said.get(file) ?? []));
-  const graph = makeGraph(chapters);
-  const patterns = chapters.map(({ blocks }) =>
-    blocks.flatMap(({ kind, place }) => (kind === 'pattern' ? [place] : [])),
-  );
-  const unsought = findUnsought(patterns, Object.keys(graph).length, limits);
   const left = new Set(unsought.map(({ place }) => place));
+  let known: Course['graph'] | undefined;
+  const graph = () => {
+    known ??= makeGraph(chapters.map(({ whole }) => whole()));
+    return known;
+  };
+  const mayLookFor = (block: Block) => !left.has(block.place);
   return {
     ...joinFrame(frame, unsought),
-    chapters: chapters.map((chapter) =>
-      joinGraph(chapter, graph, (block) => !left.has(block.place)),
-    ),
+    chapters: chapters.map((chapter) => lazyChapter(chapter, graph, mayLookFor)),
     labels: labelsOf(chapters),
-    graph,
+    get graph() {
+      return graph();
+    },
+  };
+}
+
+function lazyChapter(
+  { front, names, whole }: ChapterToJoin,
+  graph: () => Course['graph'],
+  mayLookFor: (pattern: Block) => boolean,
+): Chapter {
+  let blocks: readonly Block[] | undefined;
+  return {
+    ...front,
+    get body() {
+      return whole().body;
+    },
+    get blocks() {
+      blocks ??= joinGraph(whole().blocks, graph, mayLookFor);
+      return blocks;
+    },
+    get spoken() {
+      return whole().spoken;
+    },
+    names,
+    get problems() {
+      return whole().problems;
+    },
   };
 }
 
@@ -48,28 +99,28 @@ export function saidByChapter(
   return said;
 }
 
-function labelsOf(chapters: readonly Chapter[]): Record<string, Label> {
+function labelsOf(chapters: readonly ChapterToJoin[]): Record<string, Label> {
   // No prototype: names come from the author's text.
   const labels: Record<string, Label> = Object.create(null);
-  for (const { name, title, ref, place } of firstNames(chapters).values()) {
+  const inOrder = chapters.map(({ front: { file }, names }) => ({ file, names }));
+  for (const { name, title, ref, place } of firstNames(inOrder).values()) {
     if (ref) labels[name] = { name, ...(title !== undefined && { title }), ref, place };
   }
   return labels;
 }
 
-/** Puts into a chapter what only the whole course knows. */
+/** Puts into a chapter's blocks what only the whole course knows. */
 function joinGraph(
-  chapter: Chapter,
-  graph: Course['graph'],
+  blocks: readonly Block[],
+  graph: () => Course['graph'],
   mayLookFor: (pattern: Block) => boolean,
-): Chapter {
-  if (!chapter.blocks.some(({ kind }) => kind === 'pattern' || kind === 'game')) return chapter;
-  const blocks = chapter.blocks.map((block): Block => {
+): readonly Block[] {
+  if (!blocks.some(({ kind }) => kind === 'pattern' || kind === 'game')) return blocks;
+  return blocks.map((block): Block => {
     if (block.kind === 'pattern') {
-      return mayLookFor(block) ? { ...block, matches: findPattern(block, graph) } : block;
+      return mayLookFor(block) ? { ...block, matches: findPattern(block, graph()) } : block;
     }
-    const leaves = block.kind === 'game' && followGame(block.nodes, graph);
+    const leaves = block.kind === 'game' && followGame(block.nodes, graph());
     return leaves ? { ...block, leaves } : block;
   });
-  return { ...chapter, blocks };
 }

@@ -1,5 +1,8 @@
 import type { CourseSyntax } from '../read/index.ts';
-import { assembleCourse } from './assemble-course.ts';
+import { assembleCourse, frontOf, saidByChapter } from './assemble-course.ts';
+import { findUnsought } from './find-unsought.ts';
+import { makeGraph } from './make-graph.ts';
+import { mergeSaid } from './merge-said.ts';
 import { modelLimits } from './model-limits.ts';
 import { playChapters } from './play/play-chapters.ts';
 import type { Course } from './types.ts';
@@ -7,5 +10,20 @@ import type { Course } from './types.ts';
 /** Builds the model of a course afresh. `src/workspace` keeps what it can of the one before. */
 export function buildCourse(syntax: CourseSyntax, limits = modelLimits): Course {
   const { side } = syntax.settings;
-  return assembleCourse(syntax, playChapters(syntax.chapters, { side, limits }), limits);
+  const played = playChapters(syntax.chapters, { side, limits });
+  const said = saidByChapter(played);
+  const chapters = played.map(({ chapter, file }) => mergeSaid(chapter, said.get(file) ?? []));
+  const patterns = chapters.map(({ blocks }) =>
+    blocks.flatMap(({ kind, place }) => (kind === 'pattern' ? [place] : [])),
+  );
+  const positions = Object.keys(makeGraph(chapters)).length;
+  return assembleCourse(
+    syntax,
+    chapters.map((chapter) => ({
+      front: frontOf(chapter),
+      names: chapter.names,
+      whole: () => chapter,
+    })),
+    findUnsought(patterns, positions, limits),
+  );
 }

@@ -1,5 +1,5 @@
 export { bodyTexts, fileAddress, fileOfAddress, readJudgement } from '../read/index.ts';
-export { assembleCourse, saidByChapter } from './assemble-course.ts';
+export { assembleCourse, type ChapterFront, frontOf, saidByChapter } from './assemble-course.ts';
 export { buildCourse } from './build-course.ts';
 export { castledBefore } from './castled.ts';
 export { courseId } from './course-id.ts';
@@ -24,6 +24,7 @@ export {
   isMarkedBad,
 } from './queries/advice.ts';
 export { countWords } from './queries/count-words.ts';
+export { faceOfChapter } from './queries/face-of-chapter.ts';
 export { type Judgement, judgementsOf } from './queries/judgements.ts';
 export { nameUses, type UseOfName } from './queries/name-uses.ts';
 export { namesWritten, type WrittenName } from './queries/names-written.ts';
@@ -35,7 +36,7 @@ export {
   inCourseOrder,
   nodeAt,
 } from './queries/node-at.ts';
-export { playedTrees } from './queries/played-trees.ts';
+export { playedTreesIn } from './queries/played-trees.ts';
 export { positionsBefore } from './queries/positions-before.ts';
 export { type Practised, practisedIn } from './queries/practised.ts';
 export { problemsIn } from './queries/problems-in.ts';

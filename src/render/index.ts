@@ -32,7 +32,7 @@ export { newsBoards, newsChapter, newsId, newsPage, newsPicture } from './news-c
 export { elementsIn } from './nodes-in.ts';
 export { numberedMove, sanText } from './notation.ts';
 export { addressInSite, pageMedium } from './page-medium.ts';
-export { freshParts, type PartMaker, type Parts } from './parts.ts';
+export { freshParts, type PartMaker, type Parts, printPart } from './parts.ts';
 export { renderPattern } from './pattern.ts';
 export { patternPlaces } from './pattern-places.ts';
 export { placeInWords } from './places.ts';

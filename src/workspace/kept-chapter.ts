@@ -1,5 +1,5 @@
 import type { ChapterSummary, CheckedChapter } from '../check/index.ts';
-import type { GivenName, PlayedChapter, SaidElsewhere } from '../model/index.ts';
+import type { ChapterFront, GivenName, PlayedChapter, SaidElsewhere } from '../model/index.ts';
 import type { ChapterSyntax } from '../read/index.ts';
 import type { AskedOfFiles } from './questions.ts';
 
@@ -15,6 +15,8 @@ export interface KeptChapter {
   readonly asked: readonly AskedOfFiles[];
   /** The side and the language of the course, and which rules are off. */
   readonly settings: string;
+  /** What stands above its text. */
+  readonly front: ChapterFront;
   readonly played: KeptPlay;
   /** Hash of what other chapters say of its positions. */
   readonly said: string;

@@ -2,7 +2,7 @@ import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, expect, test, vi } from 'vitest';
-import { createWorkspace, loadKept, loadSyntax, saveKept, saveSyntax } from './index.ts';
+import { createWorkspace, loadKept, openSyntax, saveKept } from './index.ts';
 
 const cache = await mkdtemp(path.join(tmpdir(), 'linewright-kept-'));
 afterAll(() => rm(cache, { recursive: true }));
@@ -99,22 +99,22 @@ test('chapters that one process has read, another need not', async () => {
     course,
   });
   const first = createWorkspace();
-  const whole = first.update(read(files.chapters, 'b')).course();
+  const whole = structuredClone(first.update(read(files.chapters, 'b')).course());
   await saveKept(cache, 'b', first.kept());
-  await saveSyntax(cache, 'b', first.kept(), await loadSyntax(cache, 'b'));
-  const syntaxes = await loadSyntax(cache, 'b');
+  await (await openSyntax(cache, 'b')).save(first.kept());
+  const syntaxes = await openSyntax(cache, 'b');
   const second = createWorkspace({ kept: await loadKept(cache, 'b'), syntaxes });
-  expect(second.update(files).course()).toEqual(whole);
+  expect(structuredClone(second.update(files).course())).toEqual(whole);
   expect([...second.kept()].map(({ live }) => live?.wasRead)).toEqual([false, false]);
 
   // One chapter changes: it is read, and kept beside what is kept of the other.
   const [one, two = { path: '', text: '' }] = files.chapters;
   const changed = { ...two, text: `${two.text}\nWords.\n` };
   const third = createWorkspace({ kept: await loadKept(cache, 'b'), syntaxes });
-  third.update(read([one ?? two, changed], 'b')).course();
+  structuredClone(third.update(read([one ?? two, changed], 'b')).course());
   expect([...third.kept()].map(({ live }) => live?.wasRead)).toEqual([false, true]);
-  await saveSyntax(cache, 'b', third.kept(), syntaxes);
-  const after = await loadSyntax(cache, 'b');
+  await syntaxes.save(third.kept());
+  const after = await openSyntax(cache, 'b');
   expect([...third.kept()].map(({ file, text }) => after.get(file, text)?.syntax.file)).toEqual([
     'chapters/1.md',
     'chapters/2.md',

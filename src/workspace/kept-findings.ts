@@ -3,7 +3,7 @@ import { loadLines, saveLines } from './kept-lines.ts';
 
 /** What another process has kept of a course: all but the chapters themselves. */
 export async function loadKept(cache: string, course: string): Promise<readonly KeptChapter[]> {
-  return (await loadLines(cache, course, 'findings')).map(parseChapter);
+  return (await loadLines(cache, course)).map(parseChapter);
 }
 
 export async function saveKept(
@@ -11,7 +11,7 @@ export async function saveKept(
   course: string,
   chapters: Iterable<KeptChapter>,
 ): Promise<void> {
-  await saveLines(cache, course, 'findings', [...chapters].map(lineOf));
+  await saveLines(cache, course, [...chapters].map(lineOf));
 }
 
 type Asked = KeptChapter['checked']['asked'][number];

@@ -7,17 +7,14 @@ const largest = 1_000_000_000;
 /** So many courses are kept; what is older is hardly anybody's any more. */
 const mostCourses = 50;
 
-/** What is kept: what was found, or the chapters as they were read. */
-export type KeptKind = 'findings' | 'syntax';
-
 /**
  * Lines that another process has kept of a course; none where they were kept by other code, are damaged or were
  * sealed with another key.
  * @param cache the folder of the user's cache.
  * @param course what the course is known by, such as its folder.
  */
-export async function loadLines(cache: string, course: string, kind: KeptKind): Promise<string[]> {
-  const name = nameOf(course, kind);
+export async function loadLines(cache: string, course: string): Promise<string[]> {
+  const name = nameOf(course);
   const kept = await readSealed(cache, name, { sealedFor: await sealedFor(name), largest });
   return kept === undefined || kept.length === 0 ? [] : splitLines(kept);
 }
@@ -38,20 +35,19 @@ function splitLines(bytes: Buffer): string[] {
 export async function saveLines(
   cache: string,
   course: string,
-  kind: KeptKind,
   lines: readonly string[],
 ): Promise<void> {
-  const name = nameOf(course, kind);
+  const name = nameOf(course);
   // A text of all lines could be longer than a string may be.
   const content = lines.map((line, index) => Buffer.from(index === 0 ? line : `\n${line}`));
   await writeSealed(cache, name, { sealedFor: await sealedFor(name), content })
-    .then(() => dropOldest(cache, `${kind}-`, mostCourses))
+    .then(() => dropOldest(cache, `findings-`, mostCourses))
     .catch(() => {});
 }
 
-/** One file for each course and kind, so that what is kept does not grow. */
-function nameOf(course: string, kind: KeptKind): string {
-  return `${kind}-${hashOf(course)}.jsonl`;
+/** One file for each course, so that what is kept does not grow. */
+function nameOf(course: string): string {
+  return `findings-${hashOf(course)}.jsonl`;
 }
 
 async function sealedFor(name: string): Promise<string> {

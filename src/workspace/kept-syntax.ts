@@ -1,7 +1,7 @@
+import { codeHash, openLineStore } from '../files/index.ts';
 import type { ChapterSyntax } from '../read/index.ts';
 import type { KeptChapter } from './kept-chapter.ts';
-import { loadLines, saveLines } from './kept-lines.ts';
-import type { AskedOfFiles } from './questions.ts';
+import { type AskedOfFiles, hashOf } from './questions.ts';
 
 /** A chapter as it was read. */
 export interface ReadChapter {
@@ -10,50 +10,39 @@ export interface ReadChapter {
   readonly asked: readonly AskedOfFiles[];
 }
 
-/** Chapters that were read before, by file and text. They are large, so each is parsed when it is asked for. */
+/** Chapters that were read before, by file and text. They are large, so each is read and parsed when it is asked for. */
 export interface KeptSyntax {
   get(file: string, text: string): ReadChapter | undefined;
-  /** The line that a chapter is kept as. */
-  lineOf(file: string, text: string): string | undefined;
+  /** Keeps the chapters that this process has read from their texts, beside what is kept of the others. */
+  save(chapters: Iterable<KeptChapter>): Promise<void>;
 }
 
-/** Loads the chapters of a course as they were read; none of those that other code has read. */
-export async function loadSyntax(cache: string, course: string): Promise<KeptSyntax> {
-  const lines = new Map(
-    (await loadLines(cache, course, 'syntax')).map((line) => [nameIn(line), line]),
-  );
-  const lineOf = (file: string, text: string) => lines.get(nameOf(file, text));
+/** So many courses are kept; what is older is hardly anybody's any more. */
+const mostCourses = 50;
+
+/** Opens the chapters of a course as they were read; none of those that other code has read. */
+export async function openSyntax(cache: string, course: string): Promise<KeptSyntax> {
+  const store = openLineStore(cache, `syntax-${hashOf(course)}`, {
+    sealedFor: await codeHash(),
+    mostStores: mostCourses,
+  });
   return {
-    lineOf,
     get(file, text) {
-      const line = lineOf(file, text);
-      return line === undefined
-        ? undefined
-        : (JSON.parse(line.slice(line.indexOf('\t') + 1)) as ReadChapter);
+      const line = store.get(file);
+      // A hash of the text, a tab, JSON.
+      const tab = line?.indexOf('\t') ?? -1;
+      if (line === undefined || line.toString('utf8', 0, tab) !== text) return undefined;
+      return JSON.parse(line.toString('utf8', tab + 1)) as ReadChapter;
+    },
+    async save(chapters) {
+      const names = new Set<string>();
+      for (const { file, text, asked, live } of chapters) {
+        names.add(file);
+        if (live?.wasRead !== true) continue;
+        const read: ReadChapter = { syntax: live.syntax, asked };
+        store.set(file, Buffer.from(`${text}\t${JSON.stringify(read)}`));
+      }
+      await store.save(names);
     },
   };
-}
-
-/** Keeps the chapters that this process has read, and of the others what is kept already. */
-export async function saveSyntax(
-  cache: string,
-  course: string,
-  chapters: Iterable<KeptChapter>,
-  before: KeptSyntax,
-): Promise<void> {
-  const lines = [...chapters].flatMap(({ file, text, asked, live }) => {
-    const known = before.lineOf(file, text);
-    if (live?.wasRead !== true) return known ?? [];
-    return `${nameOf(file, text)}\t${JSON.stringify({ syntax: live.syntax, asked } satisfies ReadChapter)}`;
-  });
-  await saveLines(cache, course, 'syntax', lines);
-}
-
-function nameOf(file: string, text: string): string {
-  return JSON.stringify([file, text]);
-}
-
-/** JSON has no tab outside of its strings' escapes. */
-function nameIn(line: string): string {
-  return line.slice(0, line.indexOf('\t'));
 }

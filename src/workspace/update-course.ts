@@ -12,8 +12,12 @@ import {
 } from '../check/index.ts';
 import {
   assembleCourse,
+  type Chapter,
+  type ChapterFront,
   type Course,
+  faceOfChapter,
   findUnsought,
+  frontOf,
   joinFrame,
   mergeSaid,
   modelLimits,
@@ -65,11 +69,18 @@ export function updateCourse(
     checked.flatMap(({ findings }) => findings),
     { ...joinFrame(frame, unsought), summaries, index },
   );
+  const whole = wholeChapters(chapters, course, side);
   let model: Course | undefined;
   const makeModel = (): Course => {
-    playWhere(chapters, (chapter) => chapter.played === undefined, side);
-    const all = chapters.flatMap((chapter) => chapter.played ?? []);
-    model ??= assembleCourse(frame, all, modelLimits);
+    model ??= assembleCourse(
+      frame,
+      chapters.map((chapter) => ({
+        front: frontNow(chapter),
+        names: chapter.play().names,
+        whole: () => whole(chapter),
+      })),
+      unsought,
+    );
     return model;
   };
   const keepAll = () =>
@@ -88,6 +99,12 @@ export function updateCourse(
     print(file) {
       prints ??= printChapters(keepAll(), course);
       return prints.get(file) ?? '';
+    },
+    face(file) {
+      const at = chapters.findIndex((chapter) => chapter.file === file);
+      const chapter = chapters[at];
+      if (chapter === undefined) return '';
+      return hashOf(faceOfChapter(whole(chapter), summaries[at]?.targets.ids ?? []));
     },
     work: {
       read: namesOf(chapters, ({ isRead }) => isRead),
@@ -113,6 +130,35 @@ export function updateCourse(
       return checkChapter(mergedChapter(chapter, course), index, check);
     });
   }
+}
+
+/** So many chapters are played one by one; whoever looks at more will look at all. */
+const fewChapters = 1 / 8;
+
+/** Gives chapters on the board, each made when it is first asked for. */
+function wholeChapters(
+  chapters: readonly ChapterNow[],
+  course: PlayedCourse,
+  side: Course['settings']['side'],
+): (chapter: ChapterNow) => Chapter {
+  const made = new Map<ChapterNow, Chapter>();
+  let alone = 0;
+  return (chapter) => {
+    if (chapter.played === undefined) {
+      alone += 1;
+      const isOne = alone <= chapters.length * fewChapters;
+      playWhere(chapters, (each) => !each.played && (!isOne || each === chapter), side);
+    }
+    const known = made.get(chapter) ?? mergedChapter(chapter, course);
+    made.set(chapter, known);
+    return known;
+  };
+}
+
+function frontNow({ kept, played, file }: ChapterNow): ChapterFront {
+  const front = kept?.front ?? (played && frontOf(played.chapter));
+  if (front === undefined) throw new Error(`${file} has not been played`);
+  return front;
 }
 
 function mergedChapter({ played, file }: ChapterNow, { said }: PlayedCourse) {
@@ -150,6 +196,7 @@ function keep(
     text,
     asked: chapter.syntax().asked,
     settings,
+    front: frontNow(chapter),
     played: {
       names: played.names,
       elsewhere: played.elsewhere,

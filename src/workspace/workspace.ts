@@ -18,7 +18,7 @@ export interface CurrentCourse {
   readonly chapters: number;
   /** How many different positions its blocks of moves have. */
   readonly positions: number;
-  /** The whole model; made when it is first asked for. */
+  /** The whole model, of which each chapter is played when somebody first looks at it. */
   course(): Course;
   /** The course for those who publish it; absent if a finding is an error. */
   checked(): CheckResult['checked'];
@@ -27,6 +27,11 @@ export interface CurrentCourse {
    * side, and what other chapters say of its positions.
    */
   print(file: string): string;
+  /**
+   * A print of all that others may show of a chapter: not of its words outside of blocks, nor of where anything stands
+   * in its file. The chapter is played for it.
+   */
+  face(file: string): string;
   /** What was done anew, for tests and for whoever wonders. */
   readonly work: Work;
 }

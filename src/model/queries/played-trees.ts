@@ -1,11 +1,11 @@
 import { initialPosition, type PlayedTree } from '../../chess/index.ts';
-import type { Course, MoveNode } from '../types.ts';
+import type { Chapter, MoveNode } from '../types.ts';
 import { treesOf } from './walk-chapter.ts';
 
-/** Every tree of a course: of moves, games, exercises, and of what diagrams and patterns show. */
-export function playedTrees(course: Course): PlayedTree[] {
-  return course.chapters
-    .flatMap(({ blocks }) => blocks.flatMap(treesOf))
+/** Every tree of a chapter: of moves, games, exercises, and of what diagrams and patterns show. */
+export function playedTreesIn({ blocks }: Chapter): PlayedTree[] {
+  return blocks
+    .flatMap(treesOf)
     .map(played)
     .filter(({ moves }) => moves.length > 0);
 }

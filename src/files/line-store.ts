@@ -1,0 +1,115 @@
+import { closeSync, fstatSync, openSync, readFileSync } from 'node:fs';
+import path from 'node:path';
+import { crc32 } from 'node:zlib';
+import { dropOldest } from './drop-oldest.ts';
+import { plainFlags } from './open-plain-file.ts';
+import { unsealed, writeSealed } from './sealed-file.ts';
+
+/** Lines of bytes that are kept in a cache by their names, such as one of each chapter. */
+export interface LineStore {
+  /** What is kept by a name; reads no more of the store than it must. */
+  get(name: string): Buffer | undefined;
+  /** @param line has no line break. */
+  set(name: string, line: Uint8Array): void;
+  /**
+   * Writes what was set; a cache that cannot be written costs time, nothing else.
+   * @param names those of which anything is still to be kept.
+   */
+  save(names: ReadonlySet<string>): Promise<void>;
+}
+
+export interface LineStoreOptions {
+  /** What all lines depend on, such as a hash of the program. */
+  readonly sealedFor: string;
+  /** How many such stores, with names that begin alike up to the first hyphen, are kept. */
+  readonly mostStores: number;
+}
+
+/** So many files share the lines, so that one that changes costs a small one. */
+const shelves = 64;
+
+/** In bytes, of one file: the lines of ten thousand long chapters. */
+const largest = 1_000_000_000;
+
+const newLine = Buffer.from('\n');
+
+/**
+ * Opens the lines that an earlier run has kept in a folder of a cache; none where they are damaged or were kept for
+ * something else.
+ */
+export function openLineStore(
+  cache: string,
+  name: string,
+  { sealedFor, mostStores }: LineStoreOptions,
+): LineStore {
+  const folder = `${name}.lines`;
+  const loaded = new Map<number, Map<string, Uint8Array>>();
+  const changed = new Set<number>();
+  const fileOf = (shelf: number) => `${folder}/${String(shelf).padStart(2, '0')}`;
+  const sealOf = (shelf: number) => `${fileOf(shelf)} ${sealedFor}`;
+  const shelfOf = (shelf: number): Map<string, Uint8Array> => {
+    const known = loaded.get(shelf) ?? readShelf(path.join(cache, fileOf(shelf)), sealOf(shelf));
+    loaded.set(shelf, known);
+    return known;
+  };
+  return {
+    get(name) {
+      const line = shelfOf(shelfFor(name)).get(name);
+      return line && Buffer.from(line.buffer, line.byteOffset, line.byteLength);
+    },
+    set(name, line) {
+      const shelf = shelfFor(name);
+      shelfOf(shelf).set(name, line);
+      changed.add(shelf);
+    },
+    async save(names) {
+      if (changed.size === 0) return;
+      try {
+        for (const shelf of changed) {
+          const lines = [...shelfOf(shelf)].filter(([name]) => names.has(name));
+          const content = lines.flatMap(([name, line]) => [
+            Buffer.from(`${JSON.stringify(name)}\t`),
+            line,
+            newLine,
+          ]);
+          await writeSealed(cache, fileOf(shelf), { sealedFor: sealOf(shelf), content });
+        }
+        changed.clear();
+        await dropOldest(cache, name.slice(0, name.indexOf('-') + 1), mostStores);
+      } catch {
+        // What cannot be kept is made again next time.
+      }
+    },
+  };
+}
+
+function shelfFor(name: string): number {
+  return crc32(name) % shelves;
+}
+
+function readShelf(file: string, sealedFor: string): Map<string, Uint8Array> {
+  const lines = new Map<string, Uint8Array>();
+  const content = unsealed(readPlain(file), sealedFor);
+  if (content === undefined) return lines;
+  for (let start = 0; start < content.length; ) {
+    const end = content.indexOf(0x0a, start);
+    const tab = content.indexOf(0x09, start);
+    lines.set(JSON.parse(content.toString('utf8', start, tab)), content.subarray(tab + 1, end));
+    start = end + 1;
+  }
+  return lines;
+}
+
+/** Nothing that is missing, too large or no plain file. */
+function readPlain(file: string): Buffer {
+  let handle: number | undefined;
+  try {
+    handle = openSync(file, plainFlags);
+    const found = fstatSync(handle);
+    return found.isFile() && found.size <= largest ? readFileSync(handle) : Buffer.alloc(0);
+  } catch {
+    return Buffer.alloc(0);
+  } finally {
+    if (handle !== undefined) closeSync(handle);
+  }
+}
