@@ -9,6 +9,7 @@ import { keepParts } from './keep-parts.ts';
 import { loadLazilyToPublish } from './load-course.ts';
 import { printCarried } from './print-carried.ts';
 import { createProgressLine } from './progress-line.ts';
+import { openMemory } from './site-memory.ts';
 
 export interface BuildOptions {
   readonly out?: string;
@@ -48,13 +49,18 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
   const keep = keepMade(cacheFolder(), folder, loaded.edition());
   const { buildSite, siteParts } = await site;
   const [{ coursePart }, { pgnPart }] = await files;
+  const makers = {
+    book: coursePart(loaded.course, options.site),
+    moves: pgnPart(options.site),
+  };
   const parts = await keepParts(loaded.course, {
     cache: cacheFolder(),
     folder,
     print: loaded.print,
     face: loaded.face,
-    makers: [...siteParts, coursePart(loaded.course, options.site), pgnPart(options.site)],
+    makers: [...siteParts, makers.book, makers.moves],
   });
+  const memory = await openMemory(cacheFolder(), folder, parts.face);
   const progress = createProgressLine(stderr);
   const summary = await buildSite(loaded.checked, {
     out,
@@ -62,14 +68,20 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
     base: options.base,
     site: options.site,
     cacheDir: cacheFolder(),
-    downloads: courseDownloads(loaded.checked, folder, { site: options.site, keep, parts }),
+    downloads: courseDownloads(loaded.checked, folder, {
+      site: options.site,
+      keep,
+      parts,
+      remembered: { face: memory.face, makers },
+    }),
     parts,
+    memory,
     // What it keeps names all that it was made of.
     keep: keepMade(cacheFolder(), folder, ''),
     beforePublishing: () => judged,
     onProgress: ({ stage, done, all }) => progress.show(stage, done, all),
   }).finally(progress.clear);
-  await Promise.all([parts.save(), loaded.keepRead()]);
+  await Promise.all([parts.save(), memory.save(), loaded.keepRead()]);
   if (summary.noWordIndex !== undefined) {
     stderr.print`The site has no search by words, since its indexer cannot run here (${summary.noWordIndex}).\n`;
     stderr.print`Install Linewright again without leaving out optional packages; all other pages are whole.\n`;

@@ -1,11 +1,17 @@
 import { createHash } from 'node:crypto';
 import type { CheckedCourse } from '../check/index.ts';
 import { readPlainFile } from '../files/index.ts';
-import { courseId } from '../model/index.ts';
-import type { Parts } from '../render/index.ts';
+import { type Chapter, courseId } from '../model/index.ts';
+import { type PartMaker, type Parts, printPart } from '../render/index.ts';
 import type { Keep, SiteDownload } from '../site/index.ts';
 import { courseBook } from './course-book.ts';
 import { courseDate } from './course-date.ts';
+
+/** What makes a chapter's part of each file. */
+export interface FileMakers {
+  readonly book: PartMaker<unknown>;
+  readonly moves: PartMaker<unknown>;
+}
 
 /** What a site offers to take along: the course as an e-book, and its moves, also those of each chapter. */
 export function courseDownloads(
@@ -15,25 +21,32 @@ export function courseDownloads(
     site,
     keep,
     parts,
+    remembered,
   }: {
     readonly site?: string | undefined;
     readonly keep: Keep;
     readonly parts?: Parts | undefined;
+    /** For a site that remembers: the face of its course, and what the files are made by. */
+    readonly remembered?: { readonly face: string; readonly makers: FileMakers } | undefined;
   },
 ): SiteDownload[] {
+  const { chapters } = checked.course;
+  const prints = parts && remembered && printsOf(remembered.face, parts, chapters);
+  const makers = remembered?.makers;
+  const bookInputs = async () => [
+    place,
+    courseDate(checked.course)?.toISOString() ?? '',
+    await mediaHash(checked, folder),
+  ];
   const name = courseId(checked.course);
   const place = site ?? '';
   return [
     {
       kind: 'book',
       path: `files/${name}.epub`,
-      async make() {
-        const date = courseDate(checked.course)?.toISOString() ?? '';
-        const pictures = await mediaHash(checked, folder);
-        return keep('book', [place, date, pictures], () =>
-          courseBook(checked, folder, { site, parts }),
-        );
-      },
+      make: async () =>
+        keep('book', await bookInputs(), () => courseBook(checked, folder, { site, parts })),
+      print: prints && makers && (async () => prints(makers.book, chapters, await bookInputs())),
     },
     {
       kind: 'moves',
@@ -42,9 +55,11 @@ export function courseDownloads(
         const { makePgn } = await import('../publish/pgn/index.ts');
         return Buffer.from(makePgn(checked, { site, parts }));
       },
+      print: prints && makers && (async () => prints(makers.moves, chapters)),
     },
-    ...checked.course.chapters.map(
-      ({ id }): SiteDownload => ({
+    ...chapters.map((chapter): SiteDownload => {
+      const { id } = chapter;
+      return {
         kind: 'moves',
         chapter: id,
         path: `files/chapters/${id}.pgn`,
@@ -52,9 +67,23 @@ export function courseDownloads(
           const { makePgn } = await import('../publish/pgn/index.ts');
           return Buffer.from(makePgn(checked, { chapter: id, site, parts }));
         },
-      }),
-    ),
+        print: prints && makers && (async () => prints(makers.moves, [chapter])),
+      };
+    }),
   ];
+}
+
+/** A print of what is made of parts of chapters, of the rest of the course, and of more. */
+function printsOf(face: string, parts: Parts, all: readonly Chapter[]) {
+  return (maker: PartMaker<unknown>, chapters: readonly Chapter[], more: unknown = null): string =>
+    printPart(
+      JSON.stringify([
+        // A chapter's moves as a file are its part.
+        chapters === all ? face : '',
+        more,
+        chapters.map((chapter) => parts.print(maker, chapter)),
+      ]),
+    );
 }
 
 /** In bytes: a book can have no larger picture. */

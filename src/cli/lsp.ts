@@ -1,7 +1,7 @@
 import path from 'node:path';
 import { serveLanguage } from '../lsp/index.ts';
 import { findFiles } from '../read/index.ts';
-import { createWorkspace, loadKept, loadSyntax } from '../workspace/index.ts';
+import { createWorkspace, loadKept, openSyntax } from '../workspace/index.ts';
 import { cacheFolder } from './cache-folder.ts';
 import { exitCodes, standardStreams } from './console.ts';
 import { handbookAddress } from './handbook-address.ts';
@@ -21,7 +21,7 @@ export async function lsp(): Promise<number> {
         const as = path.resolve(folder);
         return createWorkspace({
           kept: await loadKept(cache, as),
-          syntaxes: await loadSyntax(cache, as),
+          syntaxes: await openSyntax(cache, as),
         });
       },
     },

@@ -3,6 +3,7 @@ import { dirname } from 'node:path';
 import { carryFiles } from './carry-files.ts';
 import { errorCode, ignoreMissing } from './error-code.ts';
 import { beginExchange, type Exchange } from './leftovers.ts';
+import { linkFiles } from './link-files.ts';
 import { readMarker, writeMarker } from './marker.ts';
 import { OutputError } from './output-error.ts';
 
@@ -11,15 +12,21 @@ import { OutputError } from './output-error.ts';
  * beside it, with all that no run wrote; then two moves exchange them. If one fails the old output
  * stands again, and if the process dies between them the next run puts it back (`settleLeftovers`).
  * @param out real path, as `prepareOutput` gives it.
+ * @param unchanged files of the old output, relative to it, that belong to the new one as they are.
  * @returns the paths of what was kept of the old output.
  * @throws OutputError for what the user can mend.
  */
-export async function replaceFolder(made: string, out: string): Promise<readonly string[]> {
+export async function replaceFolder(
+  made: string,
+  out: string,
+  unchanged: Iterable<string> = [],
+): Promise<readonly string[]> {
   await mkdir(dirname(out), { recursive: true });
   const { end, ...exchange } = beginExchange(out);
   try {
-    await writeMarker(made);
     await moveFolder(made, exchange.fresh);
+    linkFiles(out, exchange.fresh, unchanged);
+    await writeMarker(exchange.fresh);
     const old = await stat(out).catch(ignoreMissing);
     let kept: string[] = [];
     if (old !== undefined) {

@@ -11,6 +11,7 @@ import { copyAssets, readAssets } from './build/assets.ts';
 import { embedScriptFile } from './build/embed-script.ts';
 import { courseIcons, coursePictures, writeImages } from './build/images.ts';
 import { renderPage } from './build/render-page.ts';
+import { openRecord } from './build/site-record.ts';
 import { type SiteWriter, siteWriter } from './build/site-writer.ts';
 import { NoWordIndex } from './build/word-index.ts';
 import { type WordIndexes, wordIndexes } from './build/word-indexes.ts';
@@ -18,18 +19,26 @@ import { mediaOf, refuseUnfit } from './media-of.ts';
 import { writeWorker } from './offline/write-worker.ts';
 import { pagePart } from './render/chapter-page.ts';
 import { exercisePart } from './render/course-exercises.ts';
+import { workPart } from './render/first-page.ts';
 import { paperPart } from './render/handout/paper-part.ts';
-import { type RenderedSite, renderSite } from './render/site.ts';
+import type { FileGroup, RenderedSite, SiteMemory } from './render/rendered-site.ts';
+import { renderSite } from './render/site.ts';
 import type { Download } from './site-data.ts';
 import { sitemapFiles } from './sitemap.ts';
 
 export { assetsFolder, readAssets } from './build/assets.ts';
 export { deskFindings } from './desk/desk-findings.ts';
 export { previewSite, type SitePreview } from './preview.ts';
+export type { SiteMemory } from './render/rendered-site.ts';
 export { SiteError } from './site-error.ts';
 
 /** What a site is made of, chapter by chapter. */
-export const siteParts: readonly PartMaker<unknown>[] = [pagePart, paperPart, exercisePart];
+export const siteParts: readonly PartMaker<unknown>[] = [
+  pagePart,
+  paperPart,
+  exercisePart,
+  workPart,
+];
 
 export interface SiteOptions {
   /** Folder that the site replaces: missing, empty, or an earlier build. Never one around the course. */
@@ -48,6 +57,8 @@ export interface SiteOptions {
   readonly downloads?: readonly SiteDownload[] | undefined;
   /** What is made of single chapters; made anew unless given. */
   readonly parts?: Parts | undefined;
+  /** What earlier builds have left: files of the output that would become the same again are not made anew. */
+  readonly memory?: SiteMemory | undefined;
   /** What takes long is kept by this between builds, if it is given. */
   readonly keep?: Keep | undefined;
   readonly onProgress?: ((progress: SiteProgress) => void) | undefined;
@@ -69,6 +80,8 @@ export type Keep = (
 /** A file made of the whole course, for other programs and for reading elsewhere. */
 export interface SiteDownload extends Download {
   readonly make: () => Promise<Uint8Array>;
+  /** A print of all that it is made of, for a site that remembers. */
+  readonly print?: (() => Promise<string>) | undefined;
 }
 
 export interface SiteProgress {
@@ -104,10 +117,16 @@ export async function buildSite(
   try {
     const made = join(work.path, 'site');
     await mkdir(made);
-    const { images, noWordIndex, kept } = await makeSite(course, made, options);
-    const files = await listFiles(made);
+    const record =
+      options.memory && options.cacheDir !== undefined
+        ? await openRecord(options.cacheDir, out)
+        : undefined;
+    const writer = siteWriter(made, record);
+    const { images, noWordIndex, kept } = await makeSite(course, made, writer, options);
+    const files = await listSite(made, writer);
     await options.beforePublishing?.();
-    const carried = await replaceFolder(made, out);
+    const carried = await replaceFolder(made, out, writer.kept);
+    await record?.save(writer.files, writer.groups);
     const pages = files.filter((file) => file.endsWith('.html')).length;
     options.onProgress?.({ stage: 'done', done: pages, all: pages });
     return {
@@ -124,7 +143,7 @@ export async function buildSite(
 }
 
 /** Writes the whole site into an empty folder. */
-async function makeSite(course: Course, made: string, options: SiteOptions) {
+async function makeSite(course: Course, made: string, writer: SiteWriter, options: SiteOptions) {
   const { onProgress, folder } = options;
   const media = mediaOf(course);
   if (folder !== undefined) await refuseUnfit(media, folder);
@@ -133,44 +152,81 @@ async function makeSite(course: Course, made: string, options: SiteOptions) {
     assets: await readAssets(),
     site: options.site ?? course.settings.site,
     base: options.base,
-    downloads: (options.downloads ?? []).map(({ make: _, ...download }) => download),
+    downloads: (options.downloads ?? []).map(({ make: _, print: __, ...download }) => download),
     offline: options.offline ?? true,
   };
-  const site = renderSite(course, place, options.parts);
+  const site = renderSite(course, place, options.parts, options.memory);
   const { frame } = site;
-  const writer = siteWriter(made);
-  const pictures = coursePictures(course, site.embeds());
-  const drawing = writeImages([...pictures, ...courseIcons(course)], writer, {
-    cacheDir: options.cacheDir,
-    onDone: (done, all) => onProgress?.({ stage: 'images', done, all }),
-  });
+  const drawing = writePictures(course, site, writer, options);
   // Waited for below; a fault that comes before is none that nobody hears of.
   drawing.catch(() => {});
   const keep = options.keep ?? ((_kind, _inputs, make) => make());
   const words = wordIndexes(frame.language, course.chapters.length);
-  await writePages(site, writer, { onProgress, add: words.add });
+  await writePages(site, writer, options);
+  for (const page of site.chapterPages) words.add(page);
   const indexing = writeWordIndex(words, keep, writer);
   indexing.catch(() => {});
-  for (const { path, content } of site.files.flatMap(({ make }) => make())) {
-    await writer.write(path, content);
-  }
+  for (const group of site.files) await writeGroup(group, writer);
   await copyAssets(made, frame.assets);
   const script = await embedScriptFile(frame.assets, stringsFor(frame.language, frame.notation));
   await writer.write(script.path, script.content);
   if (folder !== undefined) await copyMedia(media, folder, made);
-  for (const { path, make } of options.downloads ?? []) await writer.write(path, await make());
-  const [, noWordIndex] = await Promise.all([drawing, indexing]);
+  for (const { path, make, print } of options.downloads ?? []) {
+    const printed = await print?.();
+    if (printed !== undefined && writer.keeps(path, printed)) continue;
+    await writer.write(path, await make(), printed);
+  }
+  const [images, noWordIndex] = await Promise.all([drawing, indexing]);
   await writer.finish();
   if (frame.site !== undefined) {
-    for (const { path, content } of sitemapFiles(frame.site, await listFiles(made))) {
+    for (const { path, content } of sitemapFiles(frame.site, await listSite(made, writer))) {
       await writeFile(join(made, path), content);
     }
   }
   // Last, since it lists all that was written.
   const kept = frame.offline
-    ? await writeWorker(made, await listFiles(made))
+    ? await writeWorker(made, await listSite(made, writer), writer.files)
     : { bytes: 0, left: [] };
-  return { images: pictures.length, noWordIndex, kept };
+  return { images, noWordIndex, kept };
+}
+
+/** Every file of the new site, also those that the earlier one has for it. */
+async function listSite(made: string, { kept }: SiteWriter): Promise<string[]> {
+  return [...(await listFiles(made)), ...kept].sort();
+}
+
+/** @returns how many pictures the site has, beside its icons. */
+async function writePictures(
+  course: Course,
+  { embeds, print }: RenderedSite,
+  writer: SiteWriter,
+  { cacheDir, onProgress }: SiteOptions,
+): Promise<number> {
+  const group = print === undefined ? '' : `pictures ${print}`;
+  const kept = writer.keepsGroup(group);
+  const pictures = kept === undefined ? coursePictures(course, embeds()) : [];
+  await writeImages([...pictures, ...courseIcons(course)], writer, {
+    cacheDir,
+    onDone: (done, all) => onProgress?.({ stage: 'images', done, all }),
+  });
+  if (kept !== undefined) return kept;
+  writer.group(
+    group,
+    pictures.map(({ path }) => path),
+  );
+  return pictures.length;
+}
+
+async function writeGroup({ beginning, make, print }: FileGroup, writer: SiteWriter) {
+  const group = print && `${beginning} ${print()}`;
+  if (group !== undefined && writer.keepsGroup(group) !== undefined) return;
+  const files = make();
+  for (const { path, content } of files) await writer.write(path, content);
+  if (group === undefined) return;
+  writer.group(
+    group,
+    files.map(({ path }) => path),
+  );
 }
 
 /** @returns why there is no index for the search by words. */
@@ -180,7 +236,16 @@ async function writeWordIndex(
   writer: SiteWriter,
 ): Promise<string | undefined> {
   try {
-    for await (const { path, content } of words.files(keep)) await writer.write(path, content);
+    for (const part of words.parts()) {
+      const group = `${part.name} ${part.print()}`;
+      if (writer.keepsGroup(group) !== undefined) continue;
+      const files = await part.files(keep);
+      for (const { path, content } of files) await writer.write(path, content);
+      writer.group(
+        group,
+        files.map(({ path }) => path),
+      );
+    }
     return undefined;
   } catch (error) {
     if (error instanceof NoWordIndex) return error.message;
@@ -192,13 +257,14 @@ async function writeWordIndex(
 async function writePages(
   { frame, pages }: RenderedSite,
   writer: SiteWriter,
-  { add, onProgress }: Pick<WordIndexes, 'add'> & Pick<SiteOptions, 'onProgress'>,
+  { onProgress }: Pick<SiteOptions, 'onProgress'>,
 ): Promise<void> {
   for (const [index, page] of pages.entries()) {
     onProgress?.({ stage: 'pages', done: index, all: pages.length });
+    const print = page.print?.();
+    if (print !== undefined && writer.keeps(page.path, print)) continue;
     const data = page.data();
-    await writer.write(page.path, await renderPage({ page: page.name, frame, data }));
-    if ('chapter' in data) add(data.chapter);
+    await writer.write(page.path, await renderPage({ page: page.name, frame, data }), print);
   }
 }
 

@@ -18,7 +18,8 @@ import type { SiteDownload } from './index.ts';
 import { mediaOf, refuseUnfit } from './media-of.ts';
 import { once } from './once.ts';
 import { embedScript } from './render/embed/embed-elements.ts';
-import { type RenderedSite, renderSite, type SitePage } from './render/site.ts';
+import type { RenderedSite, SitePage } from './render/rendered-site.ts';
+import { renderSite } from './render/site.ts';
 import type { PageData } from './site-data.ts';
 
 /** A site of which nothing is made before it is asked for, and that once. */
@@ -155,13 +156,17 @@ async function indexAll({ frame }: RenderedSite, pages: Iterable<SitePage>): Pro
   const words = wordIndexes(frame.language, chapters.length);
   for (const { data } of chapters) {
     const shown = data();
-    if ('chapter' in shown) words.add(shown.chapter);
+    if (!('chapter' in shown)) continue;
+    const { chapter } = shown;
+    words.add({ id: chapter.id, page: () => chapter, print: () => '' });
     // Whoever asks for a page meanwhile gets it.
     await setImmediate();
   }
   const files: IndexFile[] = [];
   try {
-    for await (const file of words.files((_kind, _inputs, make) => make())) files.push(file);
+    for (const part of words.parts()) {
+      files.push(...(await part.files((_kind, _inputs, make) => make())));
+    }
   } catch (error) {
     // The page says that the words cannot be searched.
     if (!(error instanceof NoWordIndex)) throw error;

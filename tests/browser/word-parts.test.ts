@@ -52,9 +52,11 @@ beforeAll(async () => {
   );
   write('x.js', script);
   const parts = wordIndexes('en', chapters.length);
-  for (const chapter of chapters) parts.add(chapter);
-  for await (const file of parts.files((_kind, _inputs, make) => make())) {
-    write(`parts/${file.path}`, file.content);
+  for (const chapter of chapters) parts.add({ id: chapter.id, page: () => chapter });
+  for (const part of parts.parts()) {
+    for (const file of await part.files((_kind, _inputs, make) => make())) {
+      write(`parts/${file.path}`, file.content);
+    }
   }
   const pages = chapters.map(({ id, title, html }) => ({
     url: `${id}.html`,

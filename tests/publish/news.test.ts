@@ -4,7 +4,8 @@ import { describe, expect, test } from 'vitest';
 import { checkCourse } from '../../src/check/index.ts';
 import { buildCourse } from '../../src/model/index.ts';
 import { readCourse } from '../../src/read/index.ts';
-import { type RenderedSite, renderSite } from '../../src/site/render/site.ts';
+import type { RenderedSite } from '../../src/site/render/rendered-site.ts';
+import { renderSite } from '../../src/site/render/site.ts';
 import { shownOn } from '../../src/site/render/testing/shown-on.ts';
 
 const chapter = '---\ntitle: One\n---\n\n```moves\n1. e4 e5 {:here[open]} 2. Nf3\n```\n';

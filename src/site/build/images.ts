@@ -10,6 +10,7 @@ import {
   newsBoards,
   newsPicture,
   pictureOf,
+  printPart,
 } from '../../render/index.ts';
 import { positionPicture, positionPictureSize } from '../render/embed/embed-elements.ts';
 import type { Embed } from '../render/embed/embeds.ts';
@@ -25,6 +26,8 @@ export interface SiteImage {
   /** Relative to the site, with `/`. */
   readonly path: string;
   readonly job: () => PngJob;
+  /** Of all that it shows. */
+  readonly print: () => string;
 }
 
 /**
@@ -37,10 +40,14 @@ export function coursePictures(course: Course, embeds: readonly Embed[]): SiteIm
 
 /** The course's icons. */
 export function courseIcons(course: Course): SiteImage[] {
-  return iconJobs(course).map(({ path, job }) => ({ path, job: () => job }));
+  return iconJobs(course).map(({ path, job }) => ({
+    path,
+    job: () => job,
+    print: () => printPart(JSON.stringify(job)),
+  }));
 }
 
-/** Draws pictures on all cores and writes them. */
+/** Draws pictures on all cores and writes those that the output does not have. */
 export async function writeImages(
   images: readonly SiteImage[],
   writer: SiteWriter,
@@ -49,17 +56,28 @@ export async function writeImages(
     readonly onDone?: ((done: number, all: number) => void) | undefined;
   },
 ): Promise<void> {
+  const missing = images
+    .map((image) => ({ ...image, print: image.print() }))
+    .filter(({ path, print }) => !writer.keeps(path, print));
   let done = 0;
   await makePngs(
-    images.map(({ job }) => job()),
+    missing.map(({ job }) => job()),
     async (index, png) => {
-      const path = images[index]?.path;
-      if (path !== undefined) await writer.write(path, png);
+      const image = missing[index];
+      if (image !== undefined) await writer.write(image.path, png, image.print);
       done += 1;
-      options.onDone?.(done, images.length);
+      options.onDone?.(done, missing.length);
     },
     { cache: options.cacheDir },
   );
+}
+
+/** A picture is made of plain data, so that alone tells whether it is the same. */
+function jobOf<About extends readonly unknown[]>(
+  make: (...about: About) => PngJob,
+  ...about: About
+) {
+  return { job: () => make(...about), print: () => printPart(JSON.stringify(about)) };
 }
 
 function diagrams(course: Course): SiteImage[] {
@@ -70,7 +88,7 @@ function diagrams(course: Course): SiteImage[] {
       if (picture === undefined) return [];
       return ([1, 2] as const).map((scale) => ({
         path: decodeURIComponent(imagePath(name, scale)),
-        job: () => boardJob(picture, { width: diagramWidth, scale }),
+        ...jobOf(boardJob, picture, { width: diagramWidth, scale }),
       }));
     }),
   );
@@ -92,29 +110,27 @@ function inNews(course: Course): SiteImage[] {
 function positions(embeds: readonly Embed[]): SiteImage[] {
   return embeds.map((embed) => ({
     path: decodeURIComponent(positionPicture(embed)),
-    job: () => boardJob(embed.picture, { width: positionPictureSize }),
+    ...jobOf(boardJob, embed.picture, { width: positionPictureSize }),
   }));
 }
 
 function cards(course: Course): SiteImage[] {
   const { title, author, language, side } = course.settings;
   const startView: Color = side === 'black' ? 'black' : 'white';
-  const card = (chapter?: Chapter): SiteImage => ({
-    path: decodeURIComponent(cardPath(chapter)),
-    job() {
-      const emblem = chapter && emblematic(chapter);
-      const { position, view } = emblem
-        ? { position: emblem.position, view: emblem.block.view }
-        : { view: startView, position: initialPosition, ...(chapter ? {} : coverPosition(course)) };
-      return cardJob({
-        course: title,
-        chapter: chapter?.title,
-        author,
-        placement: position.fen,
-        view,
-        language,
-      });
-    },
-  });
+  const card = (chapter?: Chapter): SiteImage => {
+    const emblem = chapter && emblematic(chapter);
+    const { position, view } = emblem
+      ? { position: emblem.position, view: emblem.block.view }
+      : { view: startView, position: initialPosition, ...(chapter ? {} : coverPosition(course)) };
+    const about = {
+      course: title,
+      chapter: chapter?.title,
+      author,
+      placement: position.fen,
+      view,
+      language,
+    };
+    return { path: decodeURIComponent(cardPath(chapter)), ...jobOf(cardJob, about) };
+  };
   return [card(), ...course.chapters.map((chapter) => card(chapter))];
 }

@@ -7,15 +7,18 @@ async function inputsOf(chapters: Readonly<Record<string, string>>) {
   const all = Object.entries(chapters);
   const words = wordIndexes('en', all.length);
   for (const [id, html] of all) {
-    words.add({ id, number: 1, title: id, card: '', html, sections: [], met: {} });
+    const page = () => ({ id, number: 1, title: id, card: '', html, sections: [], met: {} });
+    words.add({ id, page });
   }
   const inputs = new Map<string, string>();
   const paths: string[] = [];
-  const files = words.files(async (kind, given) => {
-    inputs.set(kind, given.join());
-    return packFiles([{ path: 'x', content: Buffer.from(kind) }]);
-  });
-  for await (const { path } of files) paths.push(path);
+  for (const part of words.parts()) {
+    const files = await part.files(async (kind, given) => {
+      inputs.set(kind, given.join());
+      return packFiles([{ path: 'x', content: Buffer.from(kind) }]);
+    });
+    paths.push(...files.map(({ path }) => path));
+  }
   return { inputs, paths };
 }
 

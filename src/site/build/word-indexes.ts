@@ -2,43 +2,79 @@ import { createHash } from 'node:crypto';
 import { wordFolders } from '../../contract/index.ts';
 import { escapeXml } from '../../draw/xml.ts';
 import type { Keep } from '../index.ts';
+import { once } from '../once.ts';
 import type { ChapterPage } from '../site-data.ts';
 import { packFiles, unpackFiles } from './pack-files.ts';
 import { type IndexFile, indexWords, type TextPage } from './word-index.ts';
 
 /** The index for the search by words, made of the chapters' text as the pages have it, in parts for a long course. */
 export interface WordIndexes {
-  add(chapter: ChapterPage): void;
+  add(chapter: IndexedChapter): void;
+  /** The parts, when all chapters were added. */
+  parts(): readonly WordIndex[];
+}
+
+export interface IndexedChapter {
+  readonly id: string;
+  /** The chapter as its page has it; asked for when it is indexed. */
+  readonly page: () => ChapterPage;
+  /** Of all that is indexed of it; made of its text unless given. */
+  readonly print?: (() => string) | undefined;
+}
+
+export interface WordIndex {
+  /** Names it among the parts. */
+  readonly name: string;
+  /** Of all that it is made of. */
+  readonly print: () => string;
   /**
-   * The files of all parts, by their paths in the site, when all chapters were added. A part whose chapters an
-   * earlier build had as they are is taken from there.
+   * The files by their paths in the site: as an earlier build made them of the same chapters, else made now.
    * @throws NoWordIndex
    */
-  files(keep: Keep): AsyncGenerator<IndexFile>;
+  readonly files: (keep: Keep) => Promise<IndexFile[]>;
 }
 
 /** @param chapters how many the course has. */
 export function wordIndexes(language: string, chapters: number): WordIndexes {
-  const parts = wordFolders(chapters).map((folder) => ({ folder, pages: [] as TextPage[] }));
+  const folders = wordFolders(chapters).map((folder) => ({
+    folder,
+    chapters: [] as IndexedChapter[],
+  }));
   return {
     add(chapter) {
       // By its own address, so that a chapter that is put in between moves no other to another part.
-      const part = parts[numberOf(chapter.id) % parts.length];
-      part?.pages.push({ url: `${chapter.id}.html`, content: textPage(chapter, language) });
+      folders[numberOf(chapter.id) % folders.length]?.chapters.push(chapter);
     },
-    async *files(keep) {
-      for (const [number, { folder, pages }] of parts.entries()) {
-        const isFirst = number === 0;
-        const packed = await keep(`words-${number + 1}`, [hashOf(pages)], async () =>
-          packFiles(await indexWords(pages, isFirst)),
-        );
-        pages.length = 0;
-        for (const { path, content } of unpackFiles(packed)) {
-          yield { path: `${folder}/${path}`, content };
-        }
-      }
-    },
+    parts: () =>
+      folders.map(({ folder, chapters }, number): WordIndex => {
+        const name = `words-${number + 1}`;
+        const print = once(() => printOf(chapters, language));
+        const make = async () =>
+          packFiles(await indexWords(textPages(chapters, language), number === 0));
+        return {
+          name,
+          print,
+          async files(keep) {
+            const files = unpackFiles(await keep(name, [print()], make));
+            return files.map(({ path, content }) => ({ path: `${folder}/${path}`, content }));
+          },
+        };
+      }),
   };
+}
+
+function* textPages(chapters: readonly IndexedChapter[], language: string): Generator<TextPage> {
+  for (const { id, page } of chapters) {
+    yield { url: `${id}.html`, content: textPage(page(), language) };
+  }
+}
+
+function printOf(chapters: readonly IndexedChapter[], language: string): string {
+  const hash = createHash('sha256').update(language);
+  for (const { id, page, print } of chapters) {
+    hash.update(`${id}\0${print?.() ?? textPage(page(), language)}\0`);
+  }
+  return hash.digest('hex');
 }
 
 /** A chapter as its page has it, without all that is the same on every page. */
@@ -51,10 +87,4 @@ function textPage({ title, summary = '', html }: ChapterPage, language: string):
 
 function numberOf(id: string): number {
   return createHash('sha256').update(id).digest().readUInt32BE();
-}
-
-function hashOf(pages: readonly TextPage[]): string {
-  const hash = createHash('sha256');
-  for (const { url, content } of pages) hash.update(`${url}\0${content.length}\0${content}`);
-  return hash.digest('hex');
 }

@@ -18,6 +18,12 @@ export interface KeptFiles {
   readonly left: readonly string[];
 }
 
+export interface KnownFile {
+  readonly size: number;
+  /** SHA-256 in base64. */
+  readonly hash: string;
+}
+
 /** For other sites and for machines; pictures in double size yield to the single size. */
 const forOthers = new RegExp(
   `^(?:${[
@@ -34,8 +40,15 @@ const forOthers = new RegExp(
   ].join('|')})$`,
 );
 
-/** What a reader offline needs of a site's files, given relative to its folder. */
-export async function keptFiles(folder: string, files: readonly string[]): Promise<KeptFiles> {
+/**
+ * What a reader offline needs of a site's files, given relative to its folder.
+ * @param known what is known of files; the others are read.
+ */
+export async function keptFiles(
+  folder: string,
+  files: readonly string[],
+  known: ReadonlyMap<string, KnownFile> = new Map(),
+): Promise<KeptFiles> {
   const hashes: Record<string, string> = {};
   const left: string[] = [];
   let bytes = 0;
@@ -43,15 +56,21 @@ export async function keptFiles(folder: string, files: readonly string[]): Promi
   for (const file of files) {
     if (forOthers.test(file)) continue;
     if (file.startsWith('boards/') && boards.length > mostBoards) continue;
-    const { size } = await stat(join(folder, file));
+    const written = known.get(file);
+    const size = written?.size ?? (await stat(join(folder, file))).size;
     if (size > largest) {
       left.push(file);
       continue;
     }
-    const content = await readFile(join(folder, file));
     // As pages name it: the browser looks an address up as it is written.
-    hashes[fileAddress(file)] = createHash('sha256').update(content).digest('base64');
+    hashes[fileAddress(file)] = written?.hash ?? (await hashOf(join(folder, file)));
     bytes += size;
   }
   return { hashes, bytes, left };
+}
+
+async function hashOf(file: string): Promise<string> {
+  return createHash('sha256')
+    .update(await readFile(file))
+    .digest('base64');
 }

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import type { CourseExercises } from '../../contract/index.ts';
+import { adviceOf } from '../../model/index.ts';
 import { courseOf } from '../../model/testing/course-of.ts';
 import { assignAddresses, contextOf, freshParts } from '../../render/index.ts';
 import { exerciseFiles } from './course-exercises.ts';
@@ -9,7 +10,7 @@ function exercisesOf(files: Parameters<typeof courseOf>[0]): CourseExercises | u
   const base = contextOf(course);
   const parts = freshParts(base);
   const given = { addresses: assignAddresses(course), parts, strings: base.strings };
-  const [file] = exerciseFiles(course, given);
+  const [file] = exerciseFiles(course, adviceOf(course).size > 0, given);
   const [, json = ''] = /JSON\.parse\((.*)\);\s*$/s.exec(file?.content ?? '') ?? [];
   return json === '' ? undefined : JSON.parse(JSON.parse(json));
 }

@@ -1,7 +1,7 @@
 import type { Element, Root } from 'hast';
 import { toHtml } from 'hast-util-to-html';
 import type { CourseExercise, CourseExercises } from '../../contract/index.ts';
-import { adviceOf, type Chapter, type Course } from '../../model/index.ts';
+import type { Chapter, Course } from '../../model/index.ts';
 import {
   type Addresses,
   assignAddresses,
@@ -47,8 +47,12 @@ interface Given {
 }
 
 /** The script with the exercises of a course; none where it has none, or nothing is practised. */
-export function exerciseFiles(course: Course, given: Given): readonly SiteFile[] {
-  if (adviceOf(course).size === 0) return [];
+export function exerciseFiles(
+  course: Course,
+  isPractised: boolean,
+  given: Given,
+): readonly SiteFile[] {
+  if (!isPractised) return [];
   const exercises = makeCourseExercises(course.chapters, given);
   return exercises.exercises.length === 0 ? [] : [exercisesScript(exercises)];
 }

@@ -1,8 +1,8 @@
 import { repeatedTitle } from '../../addresses/index.ts';
 import { describePosition, sideToMove } from '../../chess/index.ts';
 import { drawBoardInPage } from '../../draw/index.ts';
-import { type Chapter, type Course, countWords } from '../../model/index.ts';
-import { askOf, coverPosition, positionInWords } from '../../render/index.ts';
+import { type Chapter, countWords } from '../../model/index.ts';
+import { askOf, coverPosition, type PartMaker, positionInWords } from '../../render/index.ts';
 import type { ChapterWork, KeyPosition } from '../site-data.ts';
 import type { SiteContext } from './site-context.ts';
 
@@ -31,14 +31,16 @@ export function keyPosition({ course, addresses, strings }: SiteContext): KeyPos
   };
 }
 
-/** What each chapter takes. */
-export function workIn(course: Course): ChapterWork[] {
-  return course.chapters.map((chapter) => ({
+/** What a chapter takes. */
+export const workPart: PartMaker<ChapterWork> = {
+  kind: 'work',
+  inputs: '',
+  make: ({ chapter }) => ({
     minutes: Math.max(1, Math.round(countWords(chapter) / wordsInMinute)),
     sections: sectionsIn(chapter),
     exercises: chapter.blocks.filter(({ kind }) => kind === 'exercise').length,
-  }));
-}
+  }),
+};
 
 /** How many headings of the second level its page has; the chapter's title is the first. */
 function sectionsIn(chapter: Chapter): number {

@@ -4,21 +4,19 @@ import { drawBoardInPage } from '../../draw/index.ts';
 import { type Chapter, type Course, courseId, practisedIn } from '../../model/index.ts';
 import {
   assignAddresses,
-  cardPath,
   contextOf,
   emblematic,
   freshParts,
   newsPage,
   type Parts,
 } from '../../render/index.ts';
-import { type Strings, stringsFor } from '../../strings/index.ts';
+import { stringsFor } from '../../strings/index.ts';
 import type { CourseContents } from '../course-pages.ts';
 import { once } from '../once.ts';
 import type { ChapterHead, PageData, PageName, SiteFile, SiteFrame } from '../site-data.ts';
 import { appManifest } from '../web-app/app-manifest.ts';
 import { iconPath, tabIcon } from '../web-app/icons.ts';
-import { pagePart } from './chapter-page.ts';
-import { exerciseFiles } from './course-exercises.ts';
+import { exerciseFiles, exercisePart } from './course-exercises.ts';
 import { makeCourseNotes } from './course-notes.ts';
 import { makeCourseTable } from './course-table.ts';
 import {
@@ -31,55 +29,46 @@ import {
 import { makeEmbedPages } from './embed/embed-pages.ts';
 import { type Embed, findEmbeds } from './embed/embeds.ts';
 import { oEmbedFiles } from './embed/oembed.ts';
-import { boardLists } from './embed/snippets.ts';
+import { boardLists, boardsByChapter } from './embed/snippets.ts';
 import { exerciseEntries } from './exercise-entries.ts';
 import { feedPath, makeFeed } from './feed.ts';
-import { keyPosition, workIn } from './first-page.ts';
+import { keyPosition, workPart } from './first-page.ts';
 import { joinHandout } from './handout/handout.ts';
 import { pageHeads } from './handout/page-heads.ts';
+import { paperPart } from './handout/paper-part.ts';
 import { hasTranspositions } from './has-transpositions.ts';
 import { renderNews } from './news.ts';
+import { headOf, pagesOfChapters } from './pages-of-chapters.ts';
 import { patternEntries } from './pattern-entries.ts';
 import { positionsPage } from './positions-page.ts';
-import { signsLegend } from './signs/signs-legend.ts';
+import {
+  type FileGroup,
+  page,
+  type RenderedSite,
+  type SiteMemory,
+  type SitePage,
+} from './rendered-site.ts';
 import type { SiteContext } from './site-context.ts';
 import { type SitePlace, siteFrame } from './site-frame.ts';
-import { transpositions } from './transpositions.ts';
+import { type SitePrints, sitePrints } from './site-prints.ts';
+import { type Meeting, transpositions } from './transpositions.ts';
+import { downloadsIn, whatHelps } from './what-helps.ts';
 
 /** With more chapters the contents page shows no boards: it would grow too heavy. */
 const mostEmblems = 40;
 
-/** A page of a course, and how it comes to what it shows. */
-export interface SitePage<Name extends PageName = PageName> {
-  /** Relative to the site, with `/`. */
-  readonly path: string;
-  readonly name: Name;
-  /** Renders what the page shows. */
-  readonly data: () => PageData[Name];
-}
-
-/** Files that are made together, when one of them is asked for. */
-export interface FileGroup {
-  /** What the paths of all of them, and of no file of another group, begin with. */
-  readonly beginning: string;
-  readonly make: () => readonly SiteFile[];
-}
-
-/** What a site is made of. Nothing of it is rendered before it is asked for. */
-export interface RenderedSite {
-  readonly frame: SiteFrame;
-  readonly pages: readonly SitePage[];
-  /** The positions that other sites may show, whose pictures are still to be drawn. */
-  readonly embeds: () => readonly Embed[];
-  readonly files: readonly FileGroup[];
-}
-
 /**
  * All that a site shows, page by page.
  * @param given what is made of single chapters; made when it is asked for unless given.
+ * @param memory of earlier builds.
  * @throws SiteError for what cannot be published.
  */
-export function renderSite(course: Course, place: SitePlace, given?: Parts): RenderedSite {
+export function renderSite(
+  course: Course,
+  place: SitePlace,
+  given?: Parts,
+  memory?: SiteMemory,
+): RenderedSite {
   const { chapters } = course;
   const addresses = assignAddresses(course);
   const base: SiteContext = { ...contextOf(course), addresses };
@@ -88,39 +77,88 @@ export function renderSite(course: Course, place: SitePlace, given?: Parts): Ren
   const courseTable = once(() => makeCourseTable(course, addresses));
   const table = once(() => tableScript(courseTable()));
   const notes = once(() => notesScript(makeCourseNotes(base, courseTable())));
-  const exercises = once(() => exerciseFiles(course, { addresses, parts, strings }));
+  const exercises = once(() => exerciseFiles(course, has.advice, { addresses, parts, strings }));
   const freePlay = () => {
     const own = { course: courseId(course), words: strings.free };
     return freePlayScript(has.advice ? { ...own, notes: notes().path } : own, place.assets);
   };
   const meetings = once(() => transpositions(courseTable(), strings));
   const embeds = once(() => findEmbeds(course, addresses, strings));
-  const has = contentsOf(course, meetings);
+  const recall = memory?.recall ?? ((_name, make) => make());
+  const has = recall('contents', () => contentsOf(course, meetings));
   const frame = siteFrame(course, place, has);
-  const { site } = frame;
+  const prints = sitePrints({ memory, frame, place, parts, chapters });
   const heads = chapters.map((chapter, index) => headOf(chapter, index + 1));
   const inCourse = { chapters: heads };
   const take = downloadsIn(place);
   const headsOnPaper = once(() => pageHeads(frame, heads, strings));
-  const pages: SitePage[] = [
-    page('contents', 'index.html', () => ({ ...inCourse, ...firstPage(base, place) })),
-    ...chapters.map((chapter, index) =>
-      page('chapter', `${chapter.id}.html`, () => ({
-        chapter: {
-          ...(heads[index] ?? headOf(chapter, index + 1)),
-          ...parts.of(pagePart, chapter),
-        },
-        moves: take.of(chapter.id),
-        previous: heads[index - 1],
-        next: heads[index + 1],
-      })),
+  const made: Makings = {
+    ...{ base, place, parts, prints, has, frame, recall, take, inCourse },
+    ...{ table, notes, exercises, freePlay, meetings, embeds, headsOnPaper },
+  };
+  const shown = pagesOfChapters(chapters, { heads, parts, prints, movesOf: take.of });
+  const pages = pagesOf(
+    made,
+    shown.map(({ sitePage }) => sitePage),
+  );
+  const files = filesOf(made);
+  const printed = prints && {
+    pages: pages.map((each) => ({ print: prints.whole, ...each })),
+    files: files.map((each) => ({ print: prints.whole, ...each })),
+    print: prints.whole(),
+  };
+  return { frame, pages, embeds, files, chapterPages: shown, ...printed };
+}
+
+/** What pages and files are made of; each thing is made when it is first asked for. */
+interface Makings {
+  readonly base: SiteContext;
+  readonly place: SitePlace;
+  readonly parts: Parts;
+  readonly prints: SitePrints | undefined;
+  readonly has: CourseContents;
+  readonly frame: SiteFrame;
+  readonly recall: SiteMemory['recall'];
+  readonly take: ReturnType<typeof downloadsIn>;
+  readonly inCourse: { readonly chapters: readonly ChapterHead[] };
+  readonly table: () => SiteFile;
+  readonly notes: () => SiteFile;
+  readonly exercises: () => readonly SiteFile[];
+  readonly freePlay: () => SiteFile;
+  readonly meetings: () => readonly Meeting[];
+  readonly embeds: () => readonly Embed[];
+  readonly headsOnPaper: () => SiteFile;
+}
+
+function pagesOf(made: Makings, ofChapters: readonly SitePage[]): SitePage[] {
+  const { base, frame, parts, prints, has, recall, take, inCourse } = made;
+  const { table, notes, exercises, meetings, embeds, headsOnPaper } = made;
+  const { course, strings } = base;
+  return [
+    page(
+      'contents',
+      'index.html',
+      () => ({
+        ...inCourse,
+        ...recall('first page', () => firstPage(base)),
+        work: course.chapters.map((chapter) => parts.of(workPart, chapter)),
+        downloads: take.whole,
+      }),
+      prints?.withAll(workPart),
     ),
-    ...onlyIf(has.advice, 'practice', 'practice.html', () => ({
-      ...inCourse,
-      table: table().path,
-      notes: notes().path,
-      exercises: exercises()[0]?.path,
-    })),
+    ...ofChapters,
+    ...onlyIf(
+      has.advice,
+      'practice',
+      'practice.html',
+      () => ({
+        ...inCourse,
+        table: table().path,
+        notes: notes().path,
+        exercises: exercises()[0]?.path,
+      }),
+      prints?.withAll(exercisePart),
+    ),
     ...(['compare', 'notes', 'search', 'tree'] as const).map((name) =>
       page(name, `${name}.html`, () => ({ ...inCourse, table: table().path })),
     ),
@@ -131,30 +169,44 @@ export function renderSite(course: Course, place: SitePlace, given?: Parts): Ren
     })),
     page('signs', 'signs.html', () => ({
       ...inCourse,
-      ...whatHelps(strings, heads, take),
+      ...whatHelps(strings, inCourse.chapters, take),
     })),
     ...onlyIf(has.exercises, 'exercises', exercisesPage, () => ({
       ...inCourse,
-      exercises: exerciseEntries(course, addresses, strings),
+      exercises: exerciseEntries(course, base.addresses, strings),
     })),
     ...onlyIf(has.patterns, 'patterns', 'patterns.html', () => ({
       ...inCourse,
       patterns: patternEntries(base),
     })),
     ...onlyIf(has.news, 'changes', newsPage, () => ({ ...inCourse, news: renderNews(base) })),
-    page('print', 'print.html', () => ({
-      ...inCourse,
-      ...onPaper(course, parts, headsOnPaper()),
-    })),
-    ...boardLists(course, site).map(({ path, data }) =>
-      page('boards', path, () => ({ ...inCourse, ...data(embeds()) })),
+    page(
+      'print',
+      'print.html',
+      () => ({
+        ...inCourse,
+        ...onPaper(course, parts, headsOnPaper()),
+      }),
+      prints?.withAll(paperPart),
     ),
+    ...boardLists(
+      course,
+      frame.site,
+      recall('boards', () => boardsByChapter(course)),
+    ).map(({ path, data }) => page('boards', path, () => ({ ...inCourse, ...data(embeds()) }))),
     page('missing', '404.html', () => inCourse),
   ];
-  const files: FileGroup[] = [
+}
+
+function filesOf(made: Makings): FileGroup[] {
+  const { base, place, prints, has, frame } = made;
+  const { table, notes, exercises, freePlay, embeds, headsOnPaper } = made;
+  const { course } = base;
+  const { site } = frame;
+  return [
     { beginning: 'course-table.', make: () => [table(), tableLoaderScript(table())] },
     { beginning: 'course-notes.', make: () => (has.advice ? [notes()] : []) },
-    { beginning: 'course-exercises.', make: exercises },
+    { beginning: 'course-exercises.', make: exercises, print: prints?.withAll(exercisePart) },
     { beginning: freePlayLoader, make: () => [freePlay()] },
     { beginning: feedPath, make: () => (frame.feed && site ? [makeFeed(base, site)] : []) },
     {
@@ -169,17 +221,16 @@ export function renderSite(course: Course, place: SitePlace, given?: Parts): Ren
     { beginning: 'course.webmanifest', make: () => [appManifest(course)] },
     { beginning: iconPath('icon.svg'), make: () => [tabIcon(course)] },
   ];
-  return { frame, pages, embeds, files };
 }
 
-function firstPage(base: SiteContext, place: SitePlace): Omit<PageData['contents'], 'chapters'> {
+function firstPage(
+  base: SiteContext,
+): Omit<PageData['contents'], 'chapters' | 'downloads' | 'work'> {
   const { course } = base;
   const { chapters } = course;
   return {
     emblems: chapters.length <= mostEmblems ? chapters.map(emblemOf) : [],
-    downloads: downloadsIn(place).whole,
     key: keyPosition(base),
-    work: workIn(course),
     moves: practisedIn(course).asked.size,
   };
 }
@@ -208,53 +259,12 @@ function onPaper(
   return { handout: joinHandout(course, parts), board: first && emblemOf(first), heads: path };
 }
 
-/** What the page of signs has beside the words of the catalogue. */
-function whatHelps(
-  strings: Strings,
-  heads: readonly ChapterHead[],
-  { whole, of }: ReturnType<typeof downloadsIn>,
-): Omit<PageData['signs'], 'chapters'> {
-  const moves = heads.flatMap(({ id, title }) => {
-    const path = of(id);
-    return path === undefined ? [] : [{ title, path }];
-  });
-  return { legend: signsLegend(strings), downloads: whole, moves };
-}
-
-/** What the contents and the chapters offer to take along. */
-function downloadsIn({ downloads = [] }: SitePlace) {
-  return {
-    whole: downloads.filter(({ chapter }) => chapter === undefined),
-    of: (id: string) => downloads.find(({ chapter }) => chapter === id)?.path,
-  };
-}
-
-function page<Name extends PageName>(
-  name: Name,
-  path: string,
-  data: () => PageData[Name],
-): SitePage<Name> {
-  return { path, name, data };
-}
-
 /** A page that not every course has. */
 function onlyIf<Name extends PageName>(
   isThere: boolean,
-  ...[name, path, data]: Parameters<typeof page<Name>>
+  ...[name, path, data, print]: Parameters<typeof page<Name>>
 ): SitePage<Name>[] {
-  return isThere ? [page(name, path, data)] : [];
-}
-
-function headOf(chapter: Chapter, number: number): ChapterHead {
-  const { id, title, summary, draft } = chapter;
-  return {
-    id,
-    number,
-    title,
-    ...(summary !== undefined && { summary }),
-    ...(draft && { draft }),
-    card: cardPath(chapter),
-  };
+  return isThere ? [page(name, path, data, print)] : [];
 }
 
 function emblemOf(chapter: Chapter): string | undefined {

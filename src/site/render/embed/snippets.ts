@@ -20,9 +20,16 @@ export interface BoardList {
   readonly data: (embeds: readonly Embed[]) => Omit<PageData['boards'], 'chapters'>;
 }
 
-/** What the author copies, on one page, or on several with whole chapters. */
-export function boardLists(course: Course, site: string | undefined): BoardList[] {
-  const counts = countByChapter(course);
+/**
+ * What the author copies, on one page, or on several with whole chapters.
+ * @param boards how many each chapter has (`boardsByChapter`).
+ */
+export function boardLists(
+  course: Course,
+  site: string | undefined,
+  boards: Readonly<Record<string, number>>,
+): BoardList[] {
+  const counts = new Map(Object.entries(boards));
   const groups = inGroups(course, counts);
   const listOf = (path: string, chapters: readonly Chapter[]): BoardList => ({
     path,
@@ -50,14 +57,14 @@ export function boardLists(course: Course, site: string | undefined): BoardList[
   ];
 }
 
-/** Named positions by the chapter's file. */
-function countByChapter(course: Course): ReadonlyMap<string, number> {
+/** How many named positions stand in each chapter that has any, by its file. */
+export function boardsByChapter(course: Course): Readonly<Record<string, number>> {
   const counts = new Map<string, number>();
   for (const { ref } of Object.values(course.labels)) {
     if (!nodeAt(course, ref)?.position) continue;
     counts.set(ref.chapter, (counts.get(ref.chapter) ?? 0) + 1);
   }
-  return counts;
+  return Object.fromEntries(counts);
 }
 
 function inGroups({ chapters }: Course, counts: ReadonlyMap<string, number>): Chapter[][] {

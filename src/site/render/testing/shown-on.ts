@@ -1,5 +1,5 @@
 import type { PageData, PageName } from '../../site-data.ts';
-import type { RenderedSite, SitePage } from '../site.ts';
+import type { RenderedSite, SitePage } from '../rendered-site.ts';
 
 /** What the pages of a site of this name show, in their order. */
 export function shownOn<Name extends PageName>({ pages }: RenderedSite, name: Name) {

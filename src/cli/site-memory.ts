@@ -1,0 +1,52 @@
+import { createHash } from 'node:crypto';
+import path from 'node:path';
+import { codeHash, dropOldest, readSealed, writeSealed } from '../files/index.ts';
+import type { SiteMemory } from '../site/index.ts';
+import { comparesFresh } from '../workspace/index.ts';
+
+/** In bytes: what is recalled of a course is small. */
+const largest = 50_000_000;
+
+/** So many courses are remembered. */
+const mostCourses = 50;
+
+/** The memory of a course, which the end of a build keeps. */
+export interface KeptMemory extends SiteMemory {
+  save(): Promise<void>;
+}
+
+/**
+ * Opens what an earlier build recalls of a course; nothing where the course had another face, or it was another
+ * edition of this program.
+ * @param cache folder of the user's cache.
+ * @param face of the course (`keepParts`).
+ */
+export async function openMemory(cache: string, folder: string, face: string): Promise<KeptMemory> {
+  const course = createHash('sha256').update(path.resolve(folder)).digest('hex').slice(0, 16);
+  const name = `recalled-${course}.json`;
+  const sealedFor = JSON.stringify([name, await codeHash(), face]);
+  const read = await readSealed(cache, name, { sealedFor, largest });
+  const before = new Map<string, string>(read && JSON.parse(read.toString('utf8')));
+  const now = new Map<string, string>();
+  return {
+    face,
+    recall(name, make) {
+      const kept = before.get(name);
+      if (kept !== undefined && comparesFresh() && kept !== JSON.stringify(make())) {
+        throw new Error(`what was recalled as “${name}” is not what is made now`);
+      }
+      const value = kept ?? JSON.stringify(make());
+      now.set(name, value);
+      // Also what is made now went through JSON, so that one is what the other is.
+      return JSON.parse(value);
+    },
+    async save() {
+      if ([...now.keys()].every((name) => before.has(name))) return;
+      const content = JSON.stringify([...before, ...now]);
+      await writeSealed(cache, name, { sealedFor, content })
+        .then(() => dropOldest(cache, 'recalled-', mostCourses))
+        // What cannot be kept is made again next time.
+        .catch(() => {});
+    },
+  };
+}

@@ -1,0 +1,48 @@
+import type { Chapter } from '../../model/index.ts';
+import { type PartMaker, type Parts, printPart } from '../../render/index.ts';
+import type { SiteFrame } from '../site-data.ts';
+import { pagePart } from './chapter-page.ts';
+import type { SiteMemory } from './rendered-site.ts';
+import type { SitePlace } from './site-frame.ts';
+
+/** Short texts that are equal where all that a page or a file of a site is made of is. */
+export interface SitePrints {
+  /** Of what shows all of a course but the words of its chapters. */
+  readonly whole: () => string;
+  /** Of what also shows a part of each chapter. */
+  readonly withAll: (maker: PartMaker<unknown>) => () => string;
+  /** Of a chapter's page. @param around plain data that the page shows beside the chapter. */
+  readonly ofChapter: (chapter: Chapter, around: unknown) => () => string;
+  /** Of a chapter's text as its page has it. */
+  readonly ofText: (chapter: Chapter) => () => string;
+}
+
+/** @returns nothing where nothing is remembered. */
+export function sitePrints({
+  memory,
+  frame,
+  place,
+  parts,
+  chapters,
+}: {
+  readonly memory: SiteMemory | undefined;
+  readonly frame: SiteFrame;
+  readonly place: SitePlace;
+  readonly parts: Parts;
+  readonly chapters: readonly Chapter[];
+}): SitePrints | undefined {
+  if (memory === undefined) return undefined;
+  const framed = printPart(JSON.stringify(frame));
+  const whole = printPart(JSON.stringify([memory.face, framed, place]));
+  return {
+    whole: () => whole,
+    withAll: (maker) => () =>
+      printPart([whole, ...chapters.map((chapter) => parts.print(maker, chapter))].join()),
+    ofChapter: (chapter, around) => () =>
+      printPart(JSON.stringify([framed, around, parts.print(pagePart, chapter)])),
+    ofText: (chapter) => () =>
+      printPart(
+        JSON.stringify([chapter.title, chapter.summary ?? '', parts.print(pagePart, chapter)]),
+      ),
+  };
+}
