@@ -60,7 +60,7 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
     face: loaded.face,
     makers: [...siteParts, makers.book, makers.moves],
   });
-  const memory = await openMemory(cacheFolder(), folder, parts.face);
+  const memory = await openMemory(cacheFolder(), folder, parts);
   const progress = createProgressLine(stderr);
   const summary = await buildSite(loaded.checked, {
     out,
@@ -72,7 +72,7 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
       site: options.site,
       keep,
       parts,
-      remembered: { face: memory.face, makers },
+      remembered: { memory, makers },
     }),
     parts,
     memory,

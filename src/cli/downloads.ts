@@ -3,7 +3,7 @@ import type { CheckedCourse } from '../check/index.ts';
 import { readPlainFile } from '../files/index.ts';
 import { type Chapter, courseId } from '../model/index.ts';
 import { type PartMaker, type Parts, printPart } from '../render/index.ts';
-import type { Keep, SiteDownload } from '../site/index.ts';
+import type { Keep, SiteDownload, SiteMemory } from '../site/index.ts';
 import { courseBook } from './course-book.ts';
 import { courseDate } from './course-date.ts';
 
@@ -26,12 +26,12 @@ export function courseDownloads(
     readonly site?: string | undefined;
     readonly keep: Keep;
     readonly parts?: Parts | undefined;
-    /** For a site that remembers: the face of its course, and what the files are made by. */
-    readonly remembered?: { readonly face: string; readonly makers: FileMakers } | undefined;
+    /** For a site that remembers: of what, and what the files are made by. */
+    readonly remembered?: { readonly memory: SiteMemory; readonly makers: FileMakers } | undefined;
   },
 ): SiteDownload[] {
   const { chapters } = checked.course;
-  const prints = parts && remembered && printsOf(remembered.face, parts, chapters);
+  const prints = remembered && printsOf(remembered.memory, chapters);
   const makers = remembered?.makers;
   const bookInputs = async () => [
     place,
@@ -74,14 +74,14 @@ export function courseDownloads(
 }
 
 /** A print of what is made of parts of chapters, of the rest of the course, and of more. */
-function printsOf(face: string, parts: Parts, all: readonly Chapter[]) {
+function printsOf({ face, print }: SiteMemory, all: readonly Chapter[]) {
   return (maker: PartMaker<unknown>, chapters: readonly Chapter[], more: unknown = null): string =>
     printPart(
       JSON.stringify([
         // A chapter's moves as a file are its part.
         chapters === all ? face : '',
         more,
-        chapters.map((chapter) => parts.print(maker, chapter)),
+        chapters.map((chapter) => print(maker, chapter)),
       ]),
     );
 }

@@ -10,6 +10,7 @@ import {
   recordAsked,
   stillAnswered,
 } from '../render/index.ts';
+import type { SiteMemory } from '../site/index.ts';
 import { comparesFresh } from '../workspace/index.ts';
 
 /** The parts of the chapters of a course, most of them as an earlier build made them. */
@@ -19,6 +20,8 @@ export interface KeptParts extends Parts {
    * what others may show of it.
    */
   readonly face: string;
+  /** `SiteMemory.print` */
+  readonly print: SiteMemory['print'];
   /** The files of the chapters whose parts were made anew, for tests and for whoever wonders. */
   readonly made: () => readonly string[];
   /** Keeps them for the next build. */

@@ -42,7 +42,7 @@ async function siteOf(files: CourseFiles, folder: string) {
   const makers = [...siteParts, moves, book];
   const { print, face } = current;
   const parts = await keepParts(course, { cache, folder, makers, print, face });
-  const memory = await openMemory(cache, folder, parts.face);
+  const memory = await openMemory(cache, folder, parts);
   const site = renderSite(course, place, parts, memory);
   const all = new Map<string, { readonly print: string; readonly made: string }>();
   const add = (name: string, print: string | undefined, made: unknown) =>

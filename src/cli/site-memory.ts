@@ -19,9 +19,12 @@ export interface KeptMemory extends SiteMemory {
  * Opens what an earlier build recalls of a course; nothing where the course had another face, or it was another
  * edition of this program.
  * @param cache folder of the user's cache.
- * @param face of the course (`keepParts`).
  */
-export async function openMemory(cache: string, folder: string, face: string): Promise<KeptMemory> {
+export async function openMemory(
+  cache: string,
+  folder: string,
+  { face, print }: Pick<SiteMemory, 'face' | 'print'>,
+): Promise<KeptMemory> {
   const course = createHash('sha256').update(path.resolve(folder)).digest('hex').slice(0, 16);
   const name = `recalled-${course}.json`;
   const sealedFor = JSON.stringify([name, await codeHash(), face]);
@@ -30,6 +33,7 @@ export async function openMemory(cache: string, folder: string, face: string): P
   const now = new Map<string, string>();
   return {
     face,
+    print,
     recall(name, make) {
       const kept = before.get(name);
       if (kept !== undefined && comparesFresh() && kept !== JSON.stringify(make())) {

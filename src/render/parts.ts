@@ -17,17 +17,14 @@ export interface PartMaker<Part> {
 /** The parts of the chapters of a course, wherever they come from. */
 export interface Parts {
   of<Part>(maker: PartMaker<Part>, chapter: Chapter): Part;
-  /** A short text that is equal where the part is. */
-  print(maker: PartMaker<unknown>, chapter: Chapter): string;
 }
 
 /** Parts that are made when they are asked for. */
 export function freshParts(shared: SharedContext): Parts {
-  const of: Parts['of'] = (maker, chapter) => maker.make({ ...shared, chapter });
-  return { of, print: (maker, chapter) => printPart(JSON.stringify(of(maker, chapter))) };
+  return { of: (maker, chapter) => maker.make({ ...shared, chapter }) };
 }
 
-/** @param part as JSON. */
+/** A short text that is equal where a part is. @param part as JSON. */
 export function printPart(part: string): string {
   return createHash('sha256').update(part).digest('base64url').slice(0, 22);
 }

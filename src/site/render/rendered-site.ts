@@ -1,3 +1,5 @@
+import type { Chapter } from '../../model/index.ts';
+import type { PartMaker } from '../../render/index.ts';
 import type { ChapterPage, PageData, PageName, SiteFile, SiteFrame } from '../site-data.ts';
 import type { Embed } from './embed/embeds.ts';
 
@@ -25,6 +27,8 @@ export interface FileGroup {
 export interface SiteMemory {
   /** A print of all that the course shows beside the words of its chapters (`cli/keep-parts.ts`). */
   readonly face: string;
+  /** A short text that is equal where a chapter's part is. */
+  readonly print: (maker: PartMaker<unknown>, chapter: Chapter) => string;
   /** What `make` gives for a course of this face: as it was made before, else made now. Plain data. */
   readonly recall: <Value>(name: string, make: () => Value) => Value;
 }

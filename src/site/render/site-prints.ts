@@ -1,5 +1,5 @@
 import type { Chapter } from '../../model/index.ts';
-import { type PartMaker, type Parts, printPart } from '../../render/index.ts';
+import { type PartMaker, printPart } from '../../render/index.ts';
 import type { SiteFrame } from '../site-data.ts';
 import { pagePart } from './chapter-page.ts';
 import type { SiteMemory } from './rendered-site.ts';
@@ -22,13 +22,11 @@ export function sitePrints({
   memory,
   frame,
   place,
-  parts,
   chapters,
 }: {
   readonly memory: SiteMemory | undefined;
   readonly frame: SiteFrame;
   readonly place: SitePlace;
-  readonly parts: Parts;
   readonly chapters: readonly Chapter[];
 }): SitePrints | undefined {
   if (memory === undefined) return undefined;
@@ -37,12 +35,12 @@ export function sitePrints({
   return {
     whole: () => whole,
     withAll: (maker) => () =>
-      printPart([whole, ...chapters.map((chapter) => parts.print(maker, chapter))].join()),
+      printPart([whole, ...chapters.map((chapter) => memory.print(maker, chapter))].join()),
     ofChapter: (chapter, around) => () =>
-      printPart(JSON.stringify([framed, around, parts.print(pagePart, chapter)])),
+      printPart(JSON.stringify([framed, around, memory.print(pagePart, chapter)])),
     ofText: (chapter) => () =>
       printPart(
-        JSON.stringify([chapter.title, chapter.summary ?? '', parts.print(pagePart, chapter)]),
+        JSON.stringify([chapter.title, chapter.summary ?? '', memory.print(pagePart, chapter)]),
       ),
   };
 }

@@ -87,7 +87,7 @@ export function renderSite(
   const recall = memory?.recall ?? ((_name, make) => make());
   const has = recall('contents', () => contentsOf(course, meetings));
   const frame = siteFrame(course, place, has);
-  const prints = sitePrints({ memory, frame, place, parts, chapters });
+  const prints = sitePrints({ memory, frame, place, chapters });
   const heads = chapters.map((chapter, index) => headOf(chapter, index + 1));
   const inCourse = { chapters: heads };
   const take = downloadsIn(place);
