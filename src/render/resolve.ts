@@ -54,7 +54,8 @@ function withoutLastBoards<Node extends RootContent | ElementContent>(
 function resolveElement(node: Element, medium: Medium, strings: Strings): ElementContent[] {
   const { role } = node.data ?? {};
   const children = resolveAll(node.children, medium, strings) as ElementContent[];
-  const made = { ...node, children };
+  // What a medium makes of its tree afterwards is no matter of the document, which all media share.
+  const made = { ...node, properties: { ...node.properties }, children };
   if (!medium.isLive && !(medium.drawsSigns && role === 'sign'))
     return still(made).map((each) => addressed(each, medium));
   const isPlayed = role === 'move' && node.tagName === 'a';
