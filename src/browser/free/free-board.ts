@@ -1,5 +1,6 @@
 import type { PlayedMove, Position, Square } from '../../chess/types.ts';
 import type { FreePlay } from '../../contract/free-play.ts';
+import { textRenewed } from '../../contract/renewed-text.ts';
 import { fill } from '../../contract/sentence.ts';
 import { type BoardLine, onBoard } from '../board/board-state.ts';
 import { type MoveEntry, makeMoveEntry } from '../board/move-entry.ts';
@@ -146,6 +147,8 @@ export class FreeBoard {
     const { words } = this.#given;
     onBoard(board, 'course-board-own', () => this.openTools(this.#desk.hidden === true));
     onBoard(board, 'course-board-touch', () => this.#say(''));
+    // What was said of a move may be true no more.
+    addEventListener(textRenewed, () => this.#say(''));
     onBoard(board, 'course-board-move', (move) => player.play(move));
     onBoard(board, 'course-board-refuse', (refusal) => {
       const { position } = player;

@@ -28,6 +28,9 @@ export interface WrittenPage {
   readonly chapter: string;
 }
 
+/** In milliseconds: a course that takes longer to be read again is not waited for. */
+const longestWait = 15_000;
+
 /** What stands below a chapter's board in `dev`: the sheet, what became of it, and what can be taken back. */
 export class WritingDesk {
   readonly #page: WrittenPage;
@@ -45,6 +48,8 @@ export class WritingDesk {
   #history: WriteHistory = {};
   /** Where the board is to stand when the text has been renewed: an id that it has then. */
   #goal: string | undefined;
+  #current: Promise<void> = Promise.resolve();
+  #isCurrent: () => void = () => {};
   /** How often the text has been renewed. */
   #renewals = 0;
   /** The line on the board stands in the chapter by now. */
@@ -75,8 +80,8 @@ export class WritingDesk {
       'section',
       'write-sheet',
       this.#open,
-      this.#sheet.element,
       this.#status,
+      this.#sheet.element,
       this.#acts,
     );
     root.setAttribute('aria-label', words.section);
@@ -138,8 +143,19 @@ export class WritingDesk {
     const goal = this.#goal;
     this.#goal = undefined;
     // First all that reads the text reads it again.
-    if (goal !== undefined) queueMicrotask(() => goTo(goal));
-    else if (this.#isOpen && this.#line !== undefined) void this.#look(this.#line);
+    queueMicrotask(() => {
+      if (goal !== undefined) goTo(goal);
+      if (this.#isOpen && this.#line !== undefined) void this.#look(this.#line);
+      else this.#isCurrent();
+    });
+  }
+
+  /** What is written next waits until the page shows what was written last. */
+  #awaitRenewal(): void {
+    this.#current = new Promise((resolve) => {
+      this.#isCurrent = resolve;
+      setTimeout(resolve, longestWait);
+    });
   }
 
   #setOpen(isOpen: boolean): void {
@@ -165,8 +181,11 @@ export class WritingDesk {
       const { moves, shown } = line;
       this.#sheet.show({ at, after: captionOf(this.#board), look, moves, shown });
       this.#showHistory(look.history);
+      this.#isCurrent();
     } catch (error) {
       if (asked !== this.#asked) return;
+      // A page that is behind the course is renewed in a moment, and looks again then.
+      if (isBehind(error)) return;
       this.#sheet.show(undefined);
       this.#say(reasonOf(error));
     }
@@ -188,6 +207,7 @@ export class WritingDesk {
   }
 
   async #write(change: ChangeToWrite): Promise<void> {
+    await this.#current;
     const { place } = this.#sheet;
     if (place === undefined) return;
     const { at, look } = place;
@@ -208,6 +228,7 @@ export class WritingDesk {
       const answer = (await askServer(route, asked)) as WriteAnswer;
       const { file, line, at, history: now } = answer;
       onDone();
+      if (this.#renewals === before) this.#awaitRenewal();
       // Who takes something back in the middle of another line goes on with that.
       if (route === 'write' || moves.length === 0) {
         if (this.#renewals === before) this.#goal = at;
@@ -227,6 +248,7 @@ function goTo(id: string): void {
   const state = { shown: id };
   history.replaceState(state, '', `#${encodeURIComponent(id)}`);
   dispatchEvent(new PopStateEvent('popstate', { state }));
+  document.getElementById(id)?.scrollIntoView({ block: 'nearest' });
 }
 
 /** The id of what was written, once the page is there again: where its board is to stand. */
@@ -254,6 +276,10 @@ function placeOf(at: HTMLElement): string {
 
 function captionOf(board: CourseBoard): string {
   return board.querySelector('.board-caption')?.textContent ?? '';
+}
+
+function isBehind(error: unknown): boolean {
+  return error instanceof Refused && error.status === 409;
 }
 
 function reasonOf(error: unknown): string {

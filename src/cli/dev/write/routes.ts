@@ -84,7 +84,8 @@ async function write(
   asked: WriteAsked,
   writer: ChapterWriter,
 ): Promise<WriteAnswer> {
-  const place = findPlace(shown, asked);
+  // Another chapter may have changed meanwhile; what counts is this one's text.
+  const place = findPlace(shown, { ...asked, version: shown.version });
   const { chapter, text } = place;
   if (asked.text !== printText(text)) {
     throw new DeskRefusal(

@@ -101,11 +101,13 @@ test('a file that was changed meanwhile is left as it is', async () => {
   const asked = { ...own.at('c4'), text, change: c6 };
   await expect(own.routes.write?.(asked)).rejects.toThrow('was changed meanwhile');
   own.follow();
-  // The page is of the text before, even where it knows the version.
+  // The page is of the text before.
   await expect(own.routes.write?.({ ...asked, version: 2 })).rejects.toThrow(
     'was changed meanwhile',
   );
-  await expect(own.routes.write?.(asked)).rejects.toThrow('since this page was made');
+  await expect(
+    own.routes.look?.({ version: 1, chapter: asked.chapter, at: asked.at, moves: [] }),
+  ).rejects.toThrow('since this page was made');
   expect(written()).toContain('{Most solid.} 3. Nc3');
   await own.write('c4', c6);
   writeFileSync(full(), `${written()}\r\nMore.\r\n`);
