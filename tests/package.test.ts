@@ -70,7 +70,7 @@ test('ships neither tests nor what only tests use', () => {
     /^dist\/editor\/linewright\.vsix$/,
     /^dist\/(?:cli|remark)\/licences\.txt$/,
     /^dist\/site\/pages\/(?:licence\.txt|(?:chunks\/)?[\w.-]+\.mjs)$/,
-    /^content\/(?:handbook|starter)\//,
+    /^content\/(?:handbook|readme|starter)\//,
     /^src\/draw\/PIECES-LICENCE\.txt$/,
     /^(?:LICENSE|README\.md|package\.json)$/,
   ];
