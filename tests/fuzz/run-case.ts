@@ -10,6 +10,7 @@ import { steadyFolders } from './oracles/folders.ts';
 import { soundLetters } from './oracles/letters.ts';
 import { anyLineEnds, exactModel, legalPositions } from './oracles/model.ts';
 import { soundPictures } from './oracles/pictures.ts';
+import { markedPreview } from './oracles/preview.ts';
 import { lastingRepairs } from './oracles/repairs.ts';
 import { soundReports } from './oracles/reports.ts';
 import { soundPages } from './oracles/site.ts';
@@ -30,6 +31,7 @@ export const courseOracles: readonly Oracle<CourseRun>[] = [
   legalPositions,
   anyLineEnds,
   soundPages,
+  markedPreview,
   usefulTables,
   readablePgn,
   soundBook,

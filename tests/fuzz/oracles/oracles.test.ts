@@ -6,6 +6,7 @@ import { type CourseRun, runCourse } from './course-run.ts';
 import { exactPlaces, knownRules, plainSentences, sameAgain } from './findings.ts';
 import { readHtml } from './html.ts';
 import { anyLineEnds, exactModel, legalPositions } from './model.ts';
+import { markedPreview } from './preview.ts';
 import { lastingRepairs } from './repairs.ts';
 import { soundReports } from './reports.ts';
 import { soundPages } from './site.ts';
@@ -44,6 +45,19 @@ test.each<[string, Oracle<CourseRun>, CourseRun, RegExp]>([
     sameAgain,
     { ...run, course: { ...run.course, chapters: [] } },
     /another model/,
+  ],
+  [
+    'a finding without a note',
+    markedPreview,
+    // A second chapter of the same name takes the place of its page.
+    {
+      ...run,
+      course: {
+        ...run.course,
+        chapters: run.course.chapters.flatMap((each) => [each, { ...each, file: 'chapters/2.md' }]),
+      },
+    },
+    /has 0 notes/,
   ],
   ['other findings', sameAgain, withFinding({ message: 'x' }), /other findings/],
   ['a rule that is none', knownRules, withFinding({ rule: 'x' }), /no rule `x`/],
