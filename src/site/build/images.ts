@@ -101,7 +101,7 @@ function inNews(course: Course): SiteImage[] {
       .flatMap((block) => pictureOf(block) ?? [])
       .map((picture, index) => ({
         path: decodeURIComponent(newsPicture(news, index + 1)),
-        job: () => boardJob(picture, { width: newsPictureSize }),
+        ...jobOf(boardJob, picture, { width: newsPictureSize }),
       })),
   );
 }
