@@ -116,3 +116,40 @@ const plainly = (moves: readonly string[]) =>
       .replace(/^n/, 'N')
       .replace(/^([QN])[a-h]?[1-8]?([a-h][1-8])$/, '$1$2'),
   );
+
+describe('beside the list', () => {
+  const text =
+    '[White "Übung"]\r\n\r\n1. e4 a6 2. e5 d5 3. exd6 e.p. {[%clk 1:05:23] größer} *\r\n';
+  const utf16 = Buffer.from(text, 'utf16le');
+  test.each([
+    ['UTF-8', Buffer.from(text)],
+    ['UTF-8 with a byte order mark', Buffer.from(`\uFEFF${text}`)],
+    ['UTF-16 with a mark', Buffer.concat([Buffer.from([0xff, 0xfe]), utf16])],
+    ['UTF-16 without one', utf16],
+    ['UTF-16, the other byte first', Buffer.from(`\uFEFF${text}`, 'utf16le').swap16()],
+  ])('%s, and `e.p.` behind the capture', async (_, bytes) => {
+    const { blocks, notes } = await draftOf(bytes);
+    expect(notes).toEqual([]);
+    expect(blocks[0]).toContain('[White "Übung"]');
+    expect(blocks.map(movesOf)).toEqual(['1. e4 a6 2. e5 d5 3. exd6 {[%clk 1:05:23] größer} *']);
+  });
+
+  test('another variant of chess stays as text, and is named', async () => {
+    const pgn = '[Variant "Atomic"]\n\n1. e4 e5 *\n';
+    const { blocks, notes, text: all } = await draftOf(Buffer.from(pgn));
+    expect(blocks).toEqual([]);
+    expect(notes.map(({ message }) => message)).toEqual([expect.stringContaining('`Atomic`')]);
+    expect(all).toContain('1. e4 e5');
+    expect((await draftOf(Buffer.from(pgn.replace('Atomic', 'Standard')))).notes).toEqual([]);
+  });
+
+  test('clocks and times are left out where one likes', async () => {
+    const parts = (async function* parts() {
+      const pgn = '1. e4 {[%clk 1:05:23]} e5 {good [%emt 0:00:07][%zzz 1]} *';
+      yield { text: pgn, line: 1, tooLong: false };
+    })();
+    const options = { by: 'game', side: 'both', title: 'x', withoutClocks: true } as const;
+    const { files } = await makeDraft(parts, options);
+    expect(files.at(-1)?.text).toContain('1. e4 e5 {good [%zzz 1]} *');
+  });
+});

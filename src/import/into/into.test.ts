@@ -197,6 +197,6 @@ test('random lines, written into the demo: nothing else changes, and all is ther
       }
       expect((await lay(now, pgn)).branches).toEqual([]);
     }),
-    { numRuns: runs(4) },
+    { numRuns: runs(2) },
   );
 });
