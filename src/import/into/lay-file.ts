@@ -1,5 +1,5 @@
 import { initialPosition, isFenFault, parseFen } from '../../chess/index.ts';
-import { withoutControls } from '../../diagnostics/index.ts';
+import { UserError, withoutControls } from '../../diagnostics/index.ts';
 import type { Course, GameBlock } from '../../model/index.ts';
 import { type ArchiveGame, makeMovetext } from '../../movetext/index.ts';
 import { fenced } from '../directives/fenced.ts';
@@ -44,6 +44,7 @@ export async function layFile(
     for (const game of games) {
       const source = { number: game.number, name: nameGame(game) };
       if (isPlayedGame(game, as)) {
+        checkNumber(played.length + 1);
         if (game.line.moves.length > 0) played.push({ ...source, ...playedGame(course, game) });
       } else if (hasLines(game)) {
         const start = startOf(game);
@@ -62,6 +63,17 @@ export async function layFile(
     apart,
     notes,
   };
+}
+
+/** The most whole games that are taken into a course: a chapter of them is gone through by hand. */
+const mostPlayed = 500;
+
+function checkNumber(played: number): void {
+  if (played <= mostPlayed) return;
+  throw new UserError(
+    `the file has more than ${mostPlayed} whole games`,
+    'ask `compare` where they leave the course, and give a file of those that illustrate it',
+  );
 }
 
 function startOf({ tags }: DraftGame) {
