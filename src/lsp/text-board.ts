@@ -1,13 +1,4 @@
-import { type Color, type Position, readBoard, squareAt } from '../chess/index.ts';
-
-const letters = {
-  king: 'K',
-  queen: 'Q',
-  rook: 'R',
-  bishop: 'B',
-  knight: 'N',
-  pawn: 'P',
-} as const;
+import { type Color, englishLetters, type Position, readBoard, squareAt } from '../chess/index.ts';
 
 /** A board in letters, as FEN has them: capitals for White, small letters for Black. */
 export function textBoard(position: Position, view: Color): string {
@@ -18,7 +9,7 @@ export function textBoard(position: Position, view: Color): string {
     const signs = files.map((file) => {
       const piece = board.get(squareAt(file, rank) ?? '');
       if (!piece) return '·';
-      const letter = letters[piece.kind];
+      const letter = englishLetters[piece.kind] || 'P';
       return piece.color === 'white' ? letter : letter.toLowerCase();
     });
     return `${rank}  ${signs.join(' ')}`;

@@ -3,22 +3,17 @@ import { type Course, movesSpokenOf, type NodeRef, standsAt } from '../../model/
 import { uriOf } from '../addresses.ts';
 import type { Asked } from '../asked.ts';
 import { moveInText } from '../move-in-text.ts';
-import { nameAt, namesIn } from '../names.ts';
+import { type NameThere, nameAt, namesIn } from '../names.ts';
 import { locationOf, placeOfRef } from '../to-client.ts';
 
 /** Where a name is given, a move of the prose is played, a file of games stands. */
 export function definition(asked: Asked, position: Position): Location[] {
-  const { desk, session, file } = asked;
+  const { desk, file } = asked;
   const course = asked.course();
   if (!course) return [];
   const offset = asked.offsetOf(position);
-  const names = namesIn(course, desk);
-  const name = nameAt(names, file, offset)?.name;
-  if (name !== undefined) {
-    return names
-      .filter((one) => one.isGiven && one.name === name)
-      .map(({ written }) => locationOf(written, desk, session));
-  }
+  const given = placesOfName(asked, offset, course, (one) => one.isGiven);
+  if (given) return given;
   const chapter = asked.chapter();
   const here = chapter && standsAt(chapter, offset);
   if (chapter && here?.kind === 'moves-in-text') {
@@ -43,21 +38,32 @@ export function references(
   position: Position,
   { withDeclaration }: { readonly withDeclaration: boolean },
 ): Location[] {
-  const { desk, session, file } = asked;
   const course = asked.course();
   if (!course) return [];
   const offset = asked.offsetOf(position);
-  const names = namesIn(course, desk);
-  const name = nameAt(names, file, offset)?.name;
-  if (name !== undefined) {
-    return names
-      .filter((one) => one.name === name && (withDeclaration || !one.isGiven))
-      .map(({ written }) => locationOf(written, desk, session));
-  }
+  const uses = placesOfName(asked, offset, course, (one) => withDeclaration || !one.isGiven);
+  if (uses) return uses;
   const chapter = asked.chapter();
   const here = chapter && standsAt(chapter, offset);
   const key = here?.kind === 'move' ? here.node.position?.key : undefined;
   return key === undefined ? [] : placesOf(course.graph[key]?.at ?? [], course, asked);
+}
+
+/** Where the name stands that stands at an offset; undefined where there is none. */
+function placesOfName(
+  { desk, session, file }: Asked,
+  offset: number,
+  course: Course,
+  isMeant: (name: NameThere) => boolean,
+): Location[] | undefined {
+  const names = namesIn(course, desk);
+  const here = nameAt(names, file, offset);
+  return (
+    here &&
+    names
+      .filter((one) => one.name === here.name && isMeant(one))
+      .map(({ written }) => locationOf(written, desk, session))
+  );
 }
 
 function placesOf(refs: readonly NodeRef[], course: Course, { desk, session }: Asked): Location[] {
