@@ -10,11 +10,10 @@ export interface TextPart {
  * @param letters of all pieces in the language of the text: `KQRBN`.
  */
 export function splitMoves(text: string, letters: string): TextPart[] {
-  // No lookbehind: Safari has it since 16.4 only.
-  const move = new RegExp(
-    `(?:[^\\p{L}\\p{N}]|^)([${letters}])(?=[a-h]?[1-8]?x?[a-h][1-8](?![\\p{L}\\p{N}]))|[a-h][18]=([${letters}])(?!\\p{L})`,
-    'gu',
-  );
+  // Nearly all text names no square, and this is asked of all text.
+  if (!/[a-h][1-8]/.test(text)) return text === '' ? [] : [{ text, isPiece: false }];
+  const move = moveIn.get(letters) ?? movePattern(letters);
+  moveIn.set(letters, move);
   const parts: TextPart[] = [];
   let from = 0;
   for (const found of text.matchAll(move)) {
@@ -26,4 +25,14 @@ export function splitMoves(text: string, letters: string): TextPart[] {
   }
   if (from < text.length) parts.push({ text: text.slice(from), isPiece: false });
   return parts;
+}
+
+const moveIn = new Map<string, RegExp>();
+
+function movePattern(letters: string): RegExp {
+  // No lookbehind: Safari has it since 16.4 only.
+  return new RegExp(
+    `(?:[^\\p{L}\\p{N}]|^)([${letters}])(?=[a-h]?[1-8]?x?[a-h][1-8](?![\\p{L}\\p{N}]))|[a-h][18]=([${letters}])(?!\\p{L})`,
+    'gu',
+  );
 }

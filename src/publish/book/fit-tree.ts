@@ -47,9 +47,10 @@ function fit(node: ElementContent, srcOf: SourceOf): ElementContent[] {
 }
 
 function kept(tagName: string, properties: Properties): Properties {
-  return Object.fromEntries(
-    Object.entries(properties).filter(
-      ([name]) => anywhere.test(name) || byElement.get(tagName)?.test(name),
-    ),
-  );
+  const own = byElement.get(tagName);
+  const found: Properties = {};
+  for (const name in properties) {
+    if (anywhere.test(name) || own?.test(name)) found[name] = properties[name];
+  }
+  return found;
 }

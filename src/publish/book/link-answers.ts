@@ -1,6 +1,5 @@
 import type { Element, Root } from 'hast';
-import { visit } from 'unist-util-visit';
-import { element } from '../../render/index.ts';
+import { element, elementsIn } from '../../render/index.ts';
 
 /**
  * Leads from each exercise to its answer and back, and gives the answers an id, so that the contents can name
@@ -11,14 +10,14 @@ export function linkAnswers(tree: Root, words: string): void {
   const exercises = new Map<string, Element>();
   const numbers: { readonly number: Element; readonly exercise: string }[] = [];
   let answers: Element | undefined;
-  visit(tree, 'element', (node) => {
+  for (const node of elementsIn(tree)) {
     const { id } = node.properties;
     ids.add(id);
     const { role, exercise } = node.data ?? {};
     if (role === 'exercise') exercises.set(String(id), node);
     if (role === 'answers') answers = node;
     if (exercise !== undefined) numbers.push({ number: node, exercise });
-  });
+  }
   if (answers === undefined) return;
   answers.properties['epub:type'] = 'answers';
   const [title] = answers.children;

@@ -1,6 +1,5 @@
 import type { Element, ElementContent, Root } from 'hast';
-import { visit } from 'unist-util-visit';
-import { element, text } from '../../render/index.ts';
+import { element, elementsIn, text } from '../../render/index.ts';
 
 /**
  * Tells reading systems what is a note and what leads to one, so that they can show it where it is asked for:
@@ -8,7 +7,7 @@ import { element, text } from '../../render/index.ts';
  * have no such role (ARIA in HTML), so each note becomes an aside with its number. Changes the tree.
  */
 export function noteRoles(tree: Root): void {
-  visit(tree, 'element', (node) => {
+  for (const node of elementsIn(tree)) {
     const { properties } = node;
     if ('dataFootnoteRef' in properties) setRole(node, 'noteref', 'doc-noteref');
     if ('dataFootnoteBackref' in properties) setRole(node, 'backlink', 'doc-backlink');
@@ -18,7 +17,7 @@ export function noteRoles(tree: Root): void {
         child.type === 'element' && child.tagName === 'ol' ? notesOf(child) : [child],
       );
     }
-  });
+  }
 }
 
 function notesOf(list: Element): ElementContent[] {

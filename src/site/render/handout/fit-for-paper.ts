@@ -50,6 +50,7 @@ function fitNode<Kind extends RootContent | ElementContent>(
 
 /** Lines of a narrow column would break behind the hyphen. */
 function joinCastling(words: string): ElementContent[] {
+  if (words !== '' && !words.includes('O-O')) return [text(words)];
   return words
     .split(/(O-O(?:-O)?)/)
     .filter((part) => part !== '')
