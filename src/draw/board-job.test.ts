@@ -2,8 +2,9 @@ import { PNG } from 'pngjs';
 import { expect, test } from 'vitest';
 import { drawBoard } from './board.ts';
 import { boardJob } from './board-job.ts';
+import { boardPalette } from './board-palette.ts';
 import { makePng } from './png.ts';
-import { narrowest } from './tiled-board.ts';
+import { narrowest, tiledBoards } from './tiled-board.ts';
 
 const middlegame = 'r1bq1rk1/pp2ppbp/2np1np1/8/3NP3/2N1BP2/PPPQ2PP/R3KB1R';
 const plain = { placement: middlegame, lastMove: { from: 'e1', to: 'e2' }, marks: ['d5'] } as const;
@@ -42,6 +43,28 @@ test('squares of one board do not show up on the next', async () => {
   expect((await draw(empty)).equals(before)).toBe(true);
   expect((await draw({ ...empty, lastMove: { from: 'a1', to: 'e5' } })).equals(moved)).toBe(true);
   expect(moved.equals(await draw({ ...empty, lastMove: { from: 'e5', to: 'a1' } }))).toBe(false);
+});
+
+/** Else the same course would have other pictures in another run: processes share the boards as they come. */
+test.each([
+  { width: 560, scale: 1 },
+  { width: 320, scale: 2 },
+])('a picture of $width at $scale has the same bytes, whatever was drawn before it', (size) => {
+  const draw = tiledBoards({
+    theme: 'two-tone',
+    width: size.width * size.scale,
+    palette: boardPalette(size.width * size.scale, size.scale === 2),
+  });
+  const full = { placement: 'RNBQKBNR/PPPPPPPP/NNNNNNNN/8/8/nnnnnnnn/pppppppp/rnbqkbnr' };
+  const first = draw(full).indices;
+  const other = tiledBoards({
+    theme: 'two-tone',
+    width: size.width * size.scale,
+    palette: boardPalette(size.width * size.scale, size.scale === 2),
+  });
+  // The same pieces on other squares, from the other end.
+  other({ placement: 'rnbqkbnr/pppppppp/nnnnnnnn/8/8/NNNNNNNN/PPPPPPPP/RNBQKBNR' });
+  expect(Buffer.compare(other(full).indices, first)).toBe(0);
 });
 
 test('a board with an arrow, or a very small one, is drawn as a whole', async () => {

@@ -1,6 +1,6 @@
 import { isDark, type Piece, type Square, writePlacement } from '../chess/index.ts';
 import { type BoardFile, drawBoard } from './board.ts';
-import { boardBox, short, side, squareCorner } from './geometry.ts';
+import { boardBox, side, squareCorner } from './geometry.ts';
 import { type Indexed, indexRaster, pasteOver, seeThrough } from './indexed.ts';
 import type { LastMove } from './marks.ts';
 import type { Theme } from './paint.ts';
@@ -68,29 +68,36 @@ export function tiledBoards(options: TiledBoardsOptions): (picture: TiledPicture
     const { view = 'white', coordinates = true, turn } = picture;
     const box = boardBox(coordinates || turn !== undefined);
     const scale = width / box.width;
-    const corner = squareCorner(square, view);
-    const left = (corner.x - box.x) * scale;
-    const top = (corner.y - box.y) * scale;
-    const [x, y] = [Math.floor(left), Math.floor(top)];
-    // Where squares are whole pixels wide, all that are dark are one.
-    const key = JSON.stringify([short(left - x), short(top - y), isDark(square), box.x, state]);
+    const cornerOf = (of: Square) => {
+      const { x, y } = squareCorner(of, view);
+      return { x: (x - box.x) * scale, y: (y - box.y) * scale };
+    };
+    const isWhole = Math.abs(side * scale - Math.round(side * scale)) < 1e-6;
+    // Where squares are whole pixels wide, one stands for all of its colour: always the same one, whichever is asked
+    // for first, since rounding differs from square to square.
+    const drawnOn = isWhole ? (isDark(square) ? 'd4' : 'e4') : square;
+    const key = JSON.stringify([view, box.x, drawnOn, state]);
+    const at = cornerOf(square);
+    const [x, y] = [Math.floor(at.x + 1e-6), Math.floor(at.y + 1e-6)];
     const known = tiles.get(key);
     if (known) return { image: known, x, y };
+    const from = cornerOf(drawnOn);
+    const [left, top] = [Math.floor(from.x + 1e-6), Math.floor(from.y + 1e-6)];
     // No pixel that is wholly another square's: a hundredth is for what a float lacks.
-    const pixels = Math.ceil(Math.max(left - x, top - y) + side * scale - 0.01);
-    const part = { x: x / scale + box.x, y: y / scale + box.y, width: pixels / scale };
+    const pixels = Math.ceil(Math.max(from.x - left, from.y - top) + side * scale - 0.01);
+    const part = { x: left / scale + box.x, y: top / scale + box.y, width: pixels / scale };
     const drawn = render(
       {
-        placement: writePlacement(new Map(state.piece && [[square, state.piece]])),
+        placement: writePlacement(new Map(state.piece && [[drawnOn, state.piece]])),
         view,
         coordinates: false,
-        marks: state.isMarked ? [square] : [],
-        lastMove: lastMoveAt(square, state),
+        marks: state.isMarked ? [drawnOn] : [],
+        lastMove: lastMoveAt(drawnOn, state),
         part: { ...part, height: part.width },
       },
       pixels,
     );
-    const image = difference(drawn, groundOf(picture), x, y);
+    const image = difference(drawn, groundOf(picture), left, top);
     tiles.set(key, image);
     return { image, x, y };
   };
