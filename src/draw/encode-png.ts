@@ -14,7 +14,7 @@ export interface EncodingOptions extends PaletteOptions {
 const signature = Buffer.from([137, 80, 78, 71, 13, 10, 26, 10]);
 
 /** Raised when the same pixels would be encoded to other bytes, so that caches are re-made. */
-export const encoderVersion = 5;
+export const encoderVersion = 6;
 
 /**
  * An indexed PNG (PNG specification, third edition), without alpha, of at most `limit` colours; unless said, of
