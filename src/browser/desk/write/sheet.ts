@@ -15,6 +15,7 @@ import {
   withGlyph,
   wordsToWrite,
 } from './draft.ts';
+import { focusIn } from './keep-focus.ts';
 import { makeSigns } from './signs.ts';
 import { words } from './words.ts';
 
@@ -286,17 +287,4 @@ export class Sheet {
 /** What is said of is a position of a line: the same move at another place is another. */
 function keyOf({ at, moves }: SheetPlace, shown: number): string {
   return [at, ...moves.slice(0, shown).map(({ san }) => san)].join(' ');
-}
-
-/** Remembers which part of a drawn element has the focus. @returns gives it back after it is drawn anew. */
-function focusIn(root: HTMLElement): () => void {
-  const active = document.activeElement;
-  const name =
-    active instanceof HTMLElement && root.contains(active) ? active.dataset.keep : undefined;
-  return () => {
-    if (name === undefined) return;
-    root
-      .querySelector<HTMLElement>(`[data-keep="${CSS.escape(name)}"]`)
-      ?.focus({ preventScroll: true });
-  };
 }
