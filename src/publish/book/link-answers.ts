@@ -21,7 +21,10 @@ export function linkAnswers(tree: Root, words: string): void {
   if (answers === undefined) return;
   answers.properties['epub:type'] = 'answers';
   const [title] = answers.children;
-  if (title?.type === 'element') title.properties.id = freeId('answers', ids);
+  if (title?.type === 'element') {
+    // The chapter's document has the same properties, and its other media have no such id.
+    title.properties = { ...title.properties, id: freeId('answers', ids) };
+  }
   for (const { number, exercise } of numbers) {
     const id = freeId(`answer-to-${exercise}`, ids);
     number.properties.id = id;
