@@ -2,6 +2,7 @@ import { writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import {
   createLocator,
+  type Diagnostic,
   type Fix,
   jsonVersion,
   printable,
@@ -28,7 +29,9 @@ export async function importInto(
   options: ImportOptions,
 ): Promise<number> {
   const files = await findFiles(folder);
-  const { course, textOf } = await loadFiles(files, { as: path.resolve(folder) });
+  const loaded = await loadFiles(files, { as: path.resolve(folder) });
+  const { course, textOf } = loaded;
+  checkMoves(folder, loaded.diagnostics, options);
   const laid = await layFile(course, readArchive(file), {
     as: options.as ?? 'auto',
     withoutClocks: options.without === 'clocks',
@@ -52,6 +55,30 @@ export async function importInto(
     stdout.print`\`linewright check ${folder}\` has ${count(diagnostics.length, 'finding')} for you to settle.\n`;
   }
   return exitCodes.clean;
+}
+
+/**
+ * What stands behind a move that cannot be played is in no position, so it would be written a second time.
+ * @throws UserError where something is to be written.
+ */
+function checkMoves(
+  folder: string,
+  diagnostics: readonly Diagnostic[],
+  { write }: ImportOptions,
+): void {
+  const broken = diagnostics.filter(
+    ({ rule, severity }) => severity === 'error' && /^(?:move|chapter)-/.test(rule),
+  );
+  if (broken.length === 0) return;
+  const errors = `the moves of ${folder} have ${count(broken.length, 'error')}`;
+  if (!write) {
+    stderr.print`Since ${errors}, what stands behind counts as new.\n`;
+    return;
+  }
+  throw new UserError(
+    `${errors}, so nobody knows what stands behind`,
+    `mend what \`linewright check ${folder}\` says of them first`,
+  );
 }
 
 /** So many notes are told in the terminal. */
