@@ -8,6 +8,7 @@ import { changes } from '../src/cli/changes.ts';
 import { check } from '../src/cli/check.ts';
 import { compare } from '../src/cli/compare.ts';
 import { gaps } from '../src/cli/gaps.ts';
+import { importPgn } from '../src/cli/import.ts';
 import { program } from '../src/cli/program.ts';
 import { where } from '../src/cli/where.ts';
 
@@ -97,6 +98,14 @@ const pgn = path.join(
   'a.pgn',
 );
 
+/** Lines beside the course, against its advice, with words, and one that cannot be played. */
+const lines = `1. e4 e5 2. Nf3 Nc6 3. Bb5 {strong} Nd4 (3... Nf6) *
+
+1. e4 e5 2. Bc4 *
+
+1. e4 c6 2. Ke3 *
+`;
+
 type Output = keyof typeof jsonOutputs;
 function described(name: Output) {
   const found = jsonOutputs[name].schema.safeParse(JSON.parse(printed));
@@ -128,6 +137,15 @@ test('compare, with games of every kind', async () => {
   described('compare');
   for (const kind of ['met', 'apart', 'empty', 'broken', 'variant']) {
     expect(printed).toContain(`"kind":"${kind}"`);
+  }
+});
+
+test('import --into', async () => {
+  const file = path.join(write('into', { 'a.pgn': lines }), 'a.pgn');
+  await importPgn(file, { by: 'game', side: 'white', into: now, format: 'json' });
+  described('import');
+  for (const kind of ['new', 'against', 'said', 'notes']) {
+    expect(JSON.parse(printed)[kind], kind).not.toEqual([]);
   }
 });
 

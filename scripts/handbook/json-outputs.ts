@@ -250,6 +250,14 @@ const whereabouts = {
   moreWays: z.boolean().describe('whether there are more'),
 };
 
+const laidAt = {
+  fen: z.string(),
+  way: z.string().describe('the moves that lead there'),
+  file: z.string().optional().describe('where the course has the position'),
+  line: z.int().optional(),
+  games: list(z.int()).describe('their numbers in the file'),
+};
+
 /** What a command prints; a field that is not named here is a fault. */
 export const jsonOutputs = {
   check: {
@@ -289,6 +297,62 @@ export const jsonOutputs = {
           otherSide: count.describe('games of `--player` with the side that is not taught'),
         })
         .meta({ id: 'sums of games', description: 'How many games there were of each kind.' }),
+    }),
+  },
+  import: {
+    command: 'linewright import FILE.pgn --into DIR --format json',
+    schema: z.strictObject({
+      version,
+      file: z.string().describe('the PGN file'),
+      games: count,
+      known: count.describe('positions of the file that the course has'),
+      written: z.boolean().describe('whether `--write` has changed the course'),
+      files: list(z.string()).describe('of the course: those that are changed, or would be'),
+      new: list(
+        z
+          .strictObject({
+            ...laidAt,
+            moves: z.string().describe('the new line, with its alternatives in brackets'),
+            refused: z.string().optional().describe('why no place of the course can take it'),
+          })
+          .meta({ id: 'new line', description: 'Moves that the course does not have.' }),
+      ),
+      against: list(
+        z
+          .strictObject({
+            ...laidAt,
+            move: san,
+            rest: z.string().describe('what follows it'),
+            advised: list(san),
+            there: z.boolean().describe('whether the course has the move beside its advice'),
+          })
+          .meta({ id: 'other advice', description: 'A move where the course advises another.' }),
+      ),
+      said: list(
+        z
+          .strictObject({ ...laidAt, text: z.string() })
+          .meta({ id: 'said of a position', description: 'A comment of the file.' }),
+      ),
+      played: list(
+        z
+          .strictObject({ number: z.int(), name: z.string(), isThere: z.boolean() })
+          .meta({ id: 'whole game', description: 'A game that is played to its end.' }),
+      ),
+      apart: list(
+        z
+          .strictObject({ number: z.int(), name: z.string() })
+          .meta({ id: 'game apart', description: 'A game that never meets the course.' }),
+      ),
+      notes: list(
+        z
+          .strictObject({
+            game: z.int(),
+            line: z.int(),
+            message: z.string(),
+            text: z.string().optional().describe('what stands there'),
+          })
+          .meta({ id: 'import note', description: 'What was not read, or not as it stands.' }),
+      ),
     }),
   },
   gaps: {
