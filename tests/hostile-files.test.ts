@@ -173,15 +173,22 @@ describe('no command publishes anything of it', () => {
     expect(code).toBe(0);
   });
 
-  test('dev', async () => {
+  test('dev, which shows what can be read', async () => {
     const { child, ended } = start(['dev', hostile, '--port', '4980']);
-    child.stdout?.on('data', (chunk) => {
-      if (String(chunk).includes('follows your files')) child.kill();
+    let shown = '';
+    child.stdout?.on('data', async (chunk) => {
+      const [address] = /http:\/\/\S+\//.exec(String(chunk)) ?? [];
+      if (address === undefined) return;
+      for (const file of ['', 'print.html', 'media/link.png', 'media/deep/folder/a.png']) {
+        shown += await (await fetch(address + file)).text();
+      }
+      child.kill();
     });
     const { said } = await ended;
     expect(said).toContain('chapters/2-pipe.md:1:1');
-    expect(said).toContain('The pages stay as they were');
-    expect(said).not.toContain(secret);
+    expect(said).toContain('follows your files');
+    expect(shown).toContain('</html>');
+    expect(said + shown).not.toContain(secret);
   });
 });
 

@@ -15,6 +15,7 @@ export {
   type CommentPart,
   type PartName,
   packText,
+  partCommand,
   partsOfComment,
   unpackText,
 } from './packed-text.ts';

@@ -5,7 +5,7 @@ import { makeMovetext, packText, parseMovetext, partsOfComment, unpackText } fro
 
 test.each([
   ['plain words', 'plain words'],
-  ['one\n\n- two\n    three', 'one [%line]  [%line] - two [%line 4] three'],
+  ['one\n\n- two\n    three', 'one [%line 0]  [%line 0] - two [%line 4] three'],
   ['a {b}', 'a [%sign 7B]b[%sign 7D]'],
   ['a  b\t', 'a[%sign 20 20]b[%sign 9]'],
   ['[%line] [%clk 1:00]', '[%sign 5B]%line] [%clk 1:00]'],

@@ -2,8 +2,8 @@
  * Text of the course language as words of a PGN comment, and back: a comment holds no brace that closes, no
  * line break that anybody keeps and no two spaces. What it cannot hold becomes an embedded command, in the form
  * that the supplement of 2001 to the PGN standard gives to them; programs leave those alone that they do
- * not know, and many do not show them. `[%line 4]` is a line break and four spaces, `[%sign 7B 20]` signs
- * by their code points, `[%join]` a space that is none.
+ * not know, and many do not show them. Strict ones want each to have a value. `[%line 4]` is a line break and four
+ * spaces, `[%sign 7B 20]` signs by their code points, `[%join 0]` a space that is none.
  */
 
 /** Commands that part a comment: what follows one is of its kind, up to the next. */
@@ -20,10 +20,15 @@ export const partNames = [
 ] as const;
 export type PartName = (typeof partNames)[number];
 
+/** The command that begins a part. */
+export function partCommand(name: PartName, count = 0): string {
+  return `[%${name} ${count}]`;
+}
+
 export interface CommentPart {
   /** Absent for what stands before the first command. */
   readonly name?: PartName;
-  /** `2` in `[%comment 2]`; 0 where it has none. */
+  /** `2` in `[%comment 2]`. */
   readonly count: number;
   /** Still packed. */
   readonly text: string;
@@ -42,15 +47,15 @@ export function packText(text: string): string {
   const signs = text.replace(/\r\n?/g, '\n').replace(unholdable, (found: string, ...rest) => {
     const groups = rest.at(-1) as { readonly break?: string };
     if (groups.break === undefined) return `[%sign ${[...found].map(codeOf).join(' ')}]`;
-    return found.length === 1 ? ' [%line] ' : ` [%line ${found.length - 1}] `;
+    return ` [%line ${found.length - 1}] `;
   });
-  return signs.replace(longWord, '$& [%join] ');
+  return signs.replace(longWord, '$& [%join 0] ');
 }
 
 const codeOf = (sign: string) => (sign.codePointAt(0) ?? 0).toString(16).toUpperCase();
 
 const packed =
-  /\s*\[%line(?:\s+(\d{1,4}))?\]\s?|\[%sign((?:\s+[0-9A-Fa-f]{1,6})+)\]|\s*\[%join\]\s?/g;
+  /\s*\[%line(?:\s+(\d{1,4}))?\]\s?|\[%sign((?:\s+[0-9A-Fa-f]{1,6})+)\]|\s*\[%join(?:\s+\d+)?\]\s?/g;
 
 /** What `packText` packed. Spaces that a program has put around a command are gone. */
 export function unpackText(text: string): string {

@@ -99,6 +99,8 @@ async function measureCourse(made: Files, stages: Stages): Promise<void> {
   });
   await count(stages, 'model', () => {
     if (draft) course = buildCourse(draft);
+    // A course joins its chapters when somebody looks.
+    for (const { blocks } of course?.chapters ?? []) for (const { kind } of blocks) void kind;
   });
   await count(stages, 'check', () => {
     if (!course) return;

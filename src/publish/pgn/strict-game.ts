@@ -37,9 +37,16 @@ function joined(comments: readonly PlainComment[]): PlainComment[] {
     .join(' ')
     .replace(/\{/g, '(')
     .replace(/\}/g, ')')
+    .replace(notCommand, '[ %')
     .replace(longWord, (word) => word.replace(/.{200}/gsu, '$& ').trimEnd());
   return text === '' ? [] : [{ type: 'comment', form: 'brace', text }];
 }
+
+/**
+ * What looks like an embedded command and is none, for which strict readers refuse a game: `[%line]` in a text that
+ * speaks of commands. A command has a name and a value (supplement of 2001, `[%clk 1:05:23]`).
+ */
+const notCommand = /\[%(?=[\w.-]*\])/g;
 
 /** Such as an address: it is taken apart rather than left out. */
 const longWord = /\S{201,}/gu;

@@ -1,5 +1,5 @@
 import { bodyTexts, type ExerciseBlock } from '../../../model/index.ts';
-import { type PlainLine, packText, parseMovetext } from '../../../movetext/index.ts';
+import { type PlainLine, packText, parseMovetext, partCommand } from '../../../movetext/index.ts';
 import type { BlockGame, WrittenBlock } from './block-game.ts';
 import { brace, packedLine } from './packed-line.ts';
 
@@ -22,7 +22,7 @@ export function exerciseLine(
     for (const text of texts.get(name) ?? []) {
       const { line, problems, tags } = parseMovetext(text);
       const isFirst = lines.length === 0;
-      const packed = packedLine(line, position, isFirst ? '' : `[%${name}]`);
+      const packed = packedLine(line, position, isFirst ? '' : partCommand(name));
       const isPlain = problems.length === 0 && tags.length === 0 && line.result === undefined;
       if (!isPlain || packed === undefined || packed.moves.length === 0) return undefined;
       lines.push(packed);
@@ -31,9 +31,13 @@ export function exerciseLine(
   const [main, ...others] = lines;
   const [first, ...rest] = main?.moves ?? [];
   if (!main || !first) return undefined;
-  const ask = (texts.get('ask') ?? []).map((text) => `[%ask] ${packText(text.trim())}`);
-  const hints = (texts.get('hint') ?? []).map((text) => `[%hint] ${packText(text.trim())}`);
-  const own = main.before.map(({ text }) => `[%block] ${text}`);
+  const ask = (texts.get('ask') ?? []).map(
+    (text) => `${partCommand('ask')} ${packText(text.trim())}`,
+  );
+  const hints = (texts.get('hint') ?? []).map(
+    (text) => `${partCommand('hint')} ${packText(text.trim())}`,
+  );
+  const own = main.before.map(({ text }) => `${partCommand('block')} ${text}`);
   const variations = others.map((line) => ({ type: 'variation' as const, line }));
   const [before] = texts.get('before') ?? [];
   return {

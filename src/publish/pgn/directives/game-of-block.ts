@@ -1,6 +1,6 @@
 import { initialPosition } from '../../../chess/index.ts';
 import type { Block, GameBlock, MovesBlock } from '../../../model/index.ts';
-import { packText, parseMovetext } from '../../../movetext/index.ts';
+import { packText, parseMovetext, partCommand } from '../../../movetext/index.ts';
 import type { BlockGame, WrittenBlock } from './block-game.ts';
 import { exerciseLine } from './exercise-line.ts';
 import { gameOfFile } from './game-of-file.ts';
@@ -27,7 +27,7 @@ export function gameOfBlock(block: Block, source: string): BlockGame | undefined
         kind: 'diagram',
         attributes: written.attributes,
         position: block.position,
-        line: { before: brace(`[%body] ${packText(written.content)}`), moves: [] },
+        line: { before: brace(`${partCommand('body')} ${packText(written.content)}`), moves: [] },
       };
     // It has no position of its own, since it has no kings.
     case 'pattern':

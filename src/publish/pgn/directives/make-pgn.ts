@@ -5,6 +5,7 @@ import {
   type PlainComment,
   type PlainLine,
   packText,
+  partCommand,
 } from '../../../movetext/index.ts';
 import { chapterOf } from '../chapter-of.ts';
 import type { BlockGame } from './block-game.ts';
@@ -66,7 +67,8 @@ function gamesOfChapter(course: Course, chapter: Chapter, text: string): string[
     written = end.offset;
   }
   const rest = text.slice(written).trim();
-  if (rest !== '') give({ kind: 'text', line: wordsAlone([`[%text] ${packText(rest)}`]) });
+  if (rest !== '')
+    give({ kind: 'text', line: wordsAlone([`${partCommand('text')} ${packText(rest)}`]) });
   return games;
 }
 
@@ -83,7 +85,10 @@ function withTextBefore(game: BlockGame, text: string): BlockGame {
   const words = text.replace(/^(?:[ \t]*\r?\n)+/, '').trimEnd();
   if (words === '') return game;
   const own = game.line.before.map((comment) => comment.text);
-  const before = commentsOf([`[%text] ${packText(words)} [%block]`, ...own]);
+  const before = commentsOf([
+    `${partCommand('text')} ${packText(words)} ${partCommand('block')}`,
+    ...own,
+  ]);
   return { ...game, line: { ...game.line, before } };
 }
 

@@ -6,6 +6,7 @@ import {
   type PlainMove,
   type PlainVariation,
   packText,
+  partCommand,
 } from '../../../movetext/index.ts';
 
 /** A line in canonical SAN, with its comments packed; undefined where it cannot be played. */
@@ -23,7 +24,7 @@ export function packedLine(
     const comments: string[] = [];
     for (const item of after) {
       if (item.type === 'comment') {
-        const place = variations.length > 0 ? `[%comment ${variations.length}]` : '[%comment]';
+        const place = partCommand('comment', variations.length);
         const isFirst = comments.length === 0 && variations.length === 0;
         comments.push(`${isFirst ? '' : `${place} `}${packComment(item.text)}`);
         continue;
@@ -39,7 +40,9 @@ export function packedLine(
     });
     position = played.after;
   }
-  const before = line.before.map(({ text }) => packComment(text)).join(' [%comment] ');
+  const before = line.before
+    .map(({ text }) => packComment(text))
+    .join(` ${partCommand('comment')} `);
   return { before: brace([marker, before].filter((part) => part !== '').join(' ')), moves };
 }
 
