@@ -142,8 +142,8 @@ async function openFiles(found: CourseFiles, { as, drafts }: LoadOptions, syntax
   const kept = await loadKept(cache, as);
   const workspace = createWorkspace({ kept, syntaxes, drafts, onProgress });
   const opened = updateWith(files, workspace);
-  progress.clear();
   const { read, checked } = opened.current.work;
+  progress.clear();
   if (read.length + checked.length > 0) await saveKept(cache, as, workspace.kept());
   return { ...opened, workspace };
 }

@@ -23,8 +23,10 @@ export interface Host {
 /** A course that is being written, with the texts of an editor in the place of those on the disk. */
 export class Desk {
   readonly folder: string;
-  /** In milliseconds: how long it took last to make the course current. */
+  /** In milliseconds: how long it took last to make the course current and to check it. */
   cost = 0;
+  /** What was found last. */
+  lastFindings: readonly Diagnostic[] = [];
   private readonly host: Host;
   private readonly opened: (file: string) => OpenText | undefined;
   private readonly allOpened: () => Iterable<readonly [file: string, text: OpenText]>;
@@ -82,7 +84,7 @@ export class Desk {
     return this.found;
   }
 
-  /** The course with the texts as they are now; undefined where the folder is no course any more. */
+  /** The course, not yet checked, with the texts as they are now; undefined where the folder is no course any more. */
   now(): CurrentCourse | undefined {
     if (!this.isStale) return this.found;
     if (!this.disk || !this.workspace) {
@@ -94,15 +96,17 @@ export class Desk {
       if (!file.startsWith('..')) unsaved.set(file, textOf(text));
     }
     this.files = withUnsaved(this.disk, unsaved);
-    const start = performance.now();
     this.found = this.workspace.update(this.files);
-    this.cost = performance.now() - start;
     this.isStale = false;
     return this.found;
   }
 
+  /** What is found in the texts as they are now. */
   diagnostics(): readonly Diagnostic[] {
-    return this.now()?.diagnostics ?? [];
+    const start = performance.now();
+    this.lastFindings = this.now()?.diagnostics ?? [];
+    this.cost = performance.now() - start;
+    return this.lastFindings;
   }
 
   course(): Course | undefined {

@@ -21,6 +21,8 @@ export class ChapterNow {
   readonly file: string;
   /** Hash of its text. */
   readonly text: string;
+  /** What was kept of it before, where it has been read from the same text. */
+  readonly before: KeptChapter | undefined;
   /** What is kept of it and, as far as is known, still holds. */
   kept: KeptChapter | undefined;
   /** The chapter on the board, where this process has played it. */
@@ -51,6 +53,7 @@ export class ChapterNow {
     if (before === undefined || before.text !== this.text) return;
     const { asked, live } = before;
     if (!this.stillHolds(asked)) return;
+    this.before = before;
     if (live) {
       this.read = { syntax: live.syntax, asked };
       this.wasRead = live.wasRead;

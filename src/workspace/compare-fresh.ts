@@ -1,10 +1,4 @@
-import type { KeptChapter } from './kept-chapter.ts';
-import type { CurrentCourse } from './workspace.ts';
-
-interface Update {
-  readonly current: CurrentCourse;
-  readonly chapters: readonly KeptChapter[];
-}
+import type { Update } from './update-course.ts';
 
 /** Name of the environment variable that has each update compared with one for which nothing was kept. */
 const compareFreshVariable = 'LINEWRIGHT_COMPARE_FRESH';

@@ -10,6 +10,7 @@ import {
   stillHolds,
   summariseChapter,
 } from '../check/index.ts';
+import type { Diagnostic } from '../diagnostics/index.ts';
 import {
   assembleCourse,
   type Chapter,
@@ -36,12 +37,24 @@ import { type PlayedCourse, playCurrent, playWhere, printSaid } from './play-cur
 import { hashOf } from './questions.ts';
 import type { CurrentCourse } from './workspace.ts';
 
-/** Makes a course current: reads, plays and checks what has changed or asked for what has changed. */
+/** A course made current. */
+export interface Update {
+  readonly current: CurrentCourse;
+  /** To be asked for late: what is read for the whole model is kept as well. All chapters are checked for it. */
+  readonly chapters: readonly KeptChapter[];
+  /** The same without checking any: of a chapter that is not checked yet there is what was kept before. */
+  readonly soFar: readonly KeptChapter[];
+}
+
+/**
+ * Makes a course current: reads and plays what has changed or asked for what has changed. It is checked when somebody
+ * first asks for findings, so that a question about the moves does not wait for them.
+ */
 export function updateCourse(
   files: CourseFiles,
   before: ReadonlyMap<string, KeptChapter>,
   options: UpdateOptions,
-): { readonly current: CurrentCourse; readonly chapters: readonly KeptChapter[] } {
+): Update {
   const beside = filesBeside(files);
   const read = readFrame(files, beside);
   const check = checkOptions(read.settings);
@@ -55,7 +68,11 @@ export function updateCourse(
   const played = namesOf(chapters, ({ kept }) => kept === undefined);
   const summaries = chapters.map((chapter) => summaryOf(chapter, course, side));
   const index = makeCourseIndex(summaries, facts);
-  const checked = checkWhatChanged();
+  let checkedNow: readonly CheckedChapter[] | undefined;
+  const checked = () => {
+    checkedNow ??= checkWhatChanged();
+    return checkedNow;
+  };
   const frame: CourseFrame = {
     ...read,
     problems: [...read.problems, ...repeatedIds(summaries), ...problems],
@@ -65,10 +82,14 @@ export function updateCourse(
     index.at.size,
     modelLimits,
   );
-  const diagnostics = reportFindings(
-    checked.flatMap(({ findings }) => findings),
-    { ...joinFrame(frame, unsought), summaries, index },
-  );
+  let found: readonly Diagnostic[] | undefined;
+  const diagnostics = () => {
+    found ??= reportFindings(
+      checked().flatMap(({ findings }) => findings),
+      { ...joinFrame(frame, unsought), summaries, index },
+    );
+    return found;
+  };
   const whole = wholeChapters(chapters, course, side);
   let model: Course | undefined;
   const makeModel = (): Course => {
@@ -83,21 +104,29 @@ export function updateCourse(
     );
     return model;
   };
-  const keepAll = () =>
-    chapters.map((chapter, at) => keep(chapter, summaries[at], checked[at], { settings, course }));
+  const keepAll = (done: readonly CheckedChapter[] | undefined) =>
+    chapters.flatMap((chapter, at) => {
+      const result = done?.[at] ?? chapter.kept?.checked;
+      const kept = result
+        ? keep(chapter, summaries[at], result, { settings, course })
+        : chapter.before;
+      return kept ?? [];
+    });
   let prints: ReadonlyMap<string, string> | undefined;
   const current: CurrentCourse = {
-    diagnostics,
+    get diagnostics() {
+      return diagnostics();
+    },
     files,
     chapters: chapters.length,
     positions: index.at.size,
     course: makeModel,
     checked: () =>
-      diagnostics.some(({ severity }) => severity === 'error')
+      diagnostics().some(({ severity }) => severity === 'error')
         ? undefined
-        : passCourse(makeModel(), diagnostics),
+        : passCourse(makeModel(), diagnostics()),
     print(file) {
-      prints ??= printChapters(keepAll(), course);
+      prints ??= printChapters(keepAll(checked()), course);
       return prints.get(file) ?? '';
     },
     face(file) {
@@ -109,13 +138,19 @@ export function updateCourse(
     work: {
       read: namesOf(chapters, ({ isRead }) => isRead),
       played,
-      checked: namesOf(chapters, ({ kept }, at) => kept?.checked !== checked[at]),
+      get checked() {
+        const all = checked();
+        return namesOf(chapters, ({ kept }, at) => kept?.checked !== all[at]);
+      },
     },
   };
   return {
     current,
     get chapters() {
-      return keepAll();
+      return keepAll(checked());
+    },
+    get soFar() {
+      return keepAll(checkedNow);
     },
   };
 
@@ -177,14 +212,14 @@ function summaryOf(
 function keep(
   chapter: ChapterNow,
   summary: ChapterSummary | undefined,
-  checked: CheckedChapter | undefined,
+  checked: CheckedChapter,
   {
     settings,
     course: { names, said },
   }: { readonly settings: string; readonly course: PlayedCourse },
 ): KeptChapter {
   const { kept, played, file, text } = chapter;
-  if (!summary || !checked) throw new Error(`${file} has not been checked`);
+  if (!summary) throw new Error(`${file} has not been summarised`);
   const live = played && {
     live: { syntax: chapter.syntax().syntax, played, wasRead: chapter.wasRead },
   };

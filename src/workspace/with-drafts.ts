@@ -2,15 +2,10 @@ import { passCourse } from '../check/index.ts';
 import { type Diagnostic, sortDiagnostics } from '../diagnostics/index.ts';
 import { type CourseFiles, leaveOutDrafts } from '../read/index.ts';
 import type { KeptChapter } from './kept-chapter.ts';
-import type { CurrentCourse, WorkspaceOptions } from './workspace.ts';
+import type { Update } from './update-course.ts';
+import type { WorkspaceOptions } from './workspace.ts';
 
 type Known = ReadonlyMap<string, KeptChapter>;
-
-interface Update {
-  readonly current: CurrentCourse;
-  /** To be asked for late: what is read for the whole model is kept as well. */
-  readonly chapters: readonly KeptChapter[];
-}
 
 /**
  * Makes a course current with its drafts, for its author, or without them, for its readers. With drafts it is
@@ -28,29 +23,34 @@ export function withDrafts(
   if (drafts === 'shown') {
     // A course of drafts alone is one that has just been begun.
     if (finished === files || finished.chapters.length === 0) return whole;
-    const published = update(finished, byFile(whole.chapters));
-    return withFindings(whole, [
+    return withFindings(whole, () => [
       ...whole.current.diagnostics,
-      ...onlyIn(published, whole)
+      ...onlyIn(update(finished, byFile(whole.chapters)), whole)
         .filter(({ rule }) => rule !== 'allow-unused')
         .map(withoutDrafts),
     ]);
   }
   const published = finished === files ? whole : update(finished, byFile(whole.chapters));
-  const missing = new Set(onlyIn(published, whole));
-  const now = withFindings(
-    published,
-    published.current.diagnostics.flatMap((finding) => {
+  const { current } = withFindings(published, () => {
+    const missing = new Set(onlyIn(published, whole));
+    return published.current.diagnostics.flatMap((finding) => {
       if (!missing.has(finding)) return [finding];
       if (finding.rule === 'allow-unused') return [];
       return [finished.chapters.length === 0 ? finding : withoutDrafts(finding)];
-    }),
-  );
+    });
+  });
   const left = new Set(finished.chapters.map(({ path }) => path));
+  const ofBoth = (kept: 'chapters' | 'soFar') => [
+    ...published[kept],
+    ...whole[kept].filter(({ file }) => !left.has(file)),
+  ];
   return {
-    current: now.current,
+    current,
     get chapters() {
-      return [...published.chapters, ...whole.chapters.filter(({ file }) => !left.has(file))];
+      return ofBoth('chapters');
+    },
+    get soFar() {
+      return ofBoth('soFar');
     },
   };
 }
@@ -59,21 +59,37 @@ function byFile(chapters: readonly KeptChapter[]): Known {
   return new Map(chapters.map((chapter) => [chapter.file, chapter]));
 }
 
-/** The same course with other findings. */
-function withFindings(update: Update, found: readonly Diagnostic[]): Update {
+/** The same course with other findings, which are made when they are first asked for. */
+function withFindings(update: Update, find: () => readonly Diagnostic[]): Update {
   const { current } = update;
-  const diagnostics = sortDiagnostics(found);
+  let found: readonly Diagnostic[] | undefined;
+  const diagnostics = () => {
+    found ??= sortDiagnostics(find());
+    return found;
+  };
+  const { files, chapters, positions, work, course, print, face } = current;
   return {
     current: {
-      ...current,
-      diagnostics,
+      files,
+      chapters,
+      positions,
+      work,
+      course,
+      print,
+      face,
+      get diagnostics() {
+        return diagnostics();
+      },
       checked: () =>
-        diagnostics.some(({ severity }) => severity === 'error')
+        diagnostics().some(({ severity }) => severity === 'error')
           ? undefined
-          : passCourse(current.course(), diagnostics),
+          : passCourse(course(), diagnostics()),
     },
     get chapters() {
       return update.chapters;
+    },
+    get soFar() {
+      return update.soFar;
     },
   };
 }

@@ -5,12 +5,12 @@ import type { CourseFiles } from '../read/index.ts';
 import type { UpdateOptions } from './chapter-now.ts';
 import { compareFresh, comparesFresh } from './compare-fresh.ts';
 import type { KeptChapter } from './kept-chapter.ts';
-import { updateCourse } from './update-course.ts';
+import { type Update, updateCourse } from './update-course.ts';
 import { withDrafts } from './with-drafts.ts';
 
 /** A course as it stands now. */
 export interface CurrentCourse {
-  /** All findings, in the order of the text, whether they were found now or kept. */
+  /** All findings, in the order of the text, whether they were found now or kept. Chapters are checked for them. */
   readonly diagnostics: readonly Diagnostic[];
   /** What it was made of: without its drafts where they were left out. */
   readonly files: CourseFiles;
@@ -66,19 +66,20 @@ export function createWorkspace({
   drafts = 'shown',
   ...options
 }: WorkspaceOptions = {}): Workspace {
-  // Asked for late: chapters that were read since, for the whole model, are kept as well.
-  let latest: () => readonly KeptChapter[] = () => [...before];
+  const first = [...before];
+  let latest: Pick<Update, 'chapters' | 'soFar'> = { chapters: first, soFar: first };
   return {
-    kept: () => latest(),
+    kept: () => latest.chapters,
     update(files) {
-      const known = new Map(latest().map((chapter) => [chapter.file, chapter]));
+      // What nobody asked the findings of is not checked for the sake of what comes next.
+      const known = new Map(latest.soFar.map((chapter) => [chapter.file, chapter]));
       const update = (given: CourseFiles, from: ReadonlyMap<string, KeptChapter>) => {
         const now = updateCourse(given, from, options);
         if (comparesFresh()) compareFresh(now, updateCourse(given, new Map(), options));
         return now;
       };
       const updated = withDrafts(drafts, files, known, update);
-      latest = () => updated.chapters;
+      latest = updated;
       return updated.current;
     },
   };

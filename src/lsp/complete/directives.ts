@@ -112,9 +112,8 @@ function linkOffers(course: Course): Offer[] {
 function ruleOffers({ desk, file, open }: Asked, offset: number): Offer[] {
   const line = open.document.positionAt(offset).line + 1;
   const here = new Set(
-    desk
-      .last()
-      ?.diagnostics.filter(({ place }) => place.file === file && place.start.line === line)
+    desk.lastFindings
+      .filter(({ place }) => place.file === file && place.start.line === line)
       .map(({ rule }) => rule),
   );
   return rules.map(({ id, finds }) => ({
