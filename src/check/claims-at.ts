@@ -1,6 +1,6 @@
 import type { Position } from '../chess/index.ts';
 import { type Course, castledBefore, type MoveNode } from '../model/index.ts';
-import { claimsThatHold } from './claims/index.ts';
+import { type ClaimsWanted, claimsThatHold } from './claims/index.ts';
 
 /** Where a claim is to be written. */
 export interface ClaimPlace {
@@ -16,14 +16,11 @@ export interface ClaimPlace {
     | undefined;
 }
 
-/**
- * The claims that are true in a position of a course, most telling first.
- * @param typed how the claim begins, as far as it is written.
- */
+/** The claims that are true in a position of a course, most telling first. */
 export function claimsAt(
   { position, before, tree }: ClaimPlace,
   course: Pick<Course, 'settings' | 'graph'>,
-  typed = '',
+  wanted: ClaimsWanted = {},
 ): string[] {
   const covered = ({ key }: Position) => course.graph[key]?.moves.map(({ san }) => san) ?? [];
   return claimsThatHold(
@@ -36,6 +33,6 @@ export function claimsAt(
       castlings: () => (tree ? castledBefore(tree, tree.index) : []),
       labelled: () => undefined,
     },
-    typed,
+    wanted,
   );
 }

@@ -117,7 +117,7 @@ function truths(
 ): string[] {
   const block = ref && blockAt(course, ref);
   const tree = block && { nodes: block.nodes, castled: block.castled, index: node.index };
-  const found = claimsAt({ position, before, tree }, course).slice(0, most);
+  const found = claimsAt({ position, before, tree }, course, { most });
   return found.length === 0 ? [] : [`True here: ${found.map((one) => `\`${one}\``).join(', ')}.`];
 }
 

@@ -10,32 +10,56 @@ import { claimKinds } from './claim-kinds.ts';
 import type { ClaimContext, ClaimKind } from './define-claim.ts';
 import { judgeClaim } from './judge-claim.ts';
 import { isClaimFault, parseClaim } from './parse-claim.ts';
+import { saysLeast, tellingOrder } from './telling-order.ts';
 
 /** Claims that hold in every position in great numbers, or whose judging is a search: nobody wants them listed. */
-const left = new Set(['legal', 'illegal', 'clear', 'mate in']);
+export const leftOut: ReadonlySet<string> = new Set(['legal', 'illegal', 'clear', 'mate in']);
+
+const kindsInOrder = claimKinds
+  .filter(({ name }) => !leftOut.has(name))
+  .sort((a, b) => tellingOrder.indexOf(a.name) - tellingOrder.indexOf(b.name));
+
+/** What is asked of the claims that hold. */
+export interface ClaimsWanted {
+  /** How the claim begins. Claims of two pieces, which are many, are there only if this names their kind. */
+  readonly typed?: string;
+  /** So many are enough; no more are looked for. */
+  readonly most?: number;
+}
 
 /**
- * Claims that are true in a position, as an author would write them, for whoever offers claims. Kinds of which fewer
- * are true come first: that a pawn is isolated says more than that a piece is defended.
- * @param typed how the claim begins. Claims of two pieces, which are many, are there only if this names their kind.
- * @returns each claim once; no moves ahead (`after …`), no counts since a named position, no denials.
+ * Claims that are true in a position, as an author would write them, for whoever offers claims: the most telling
+ * first, as `tellingOrder` has it, with counts of nothing and denials behind all others. A kind that is named
+ * by what is typed comes before the rest.
+ * @returns each claim once; no moves ahead (`after …`), no counts since a named position.
  */
-export function claimsThatHold(context: ClaimContext, typed = ''): string[] {
-  const found = claimKinds
-    .filter(({ name }) => !left.has(name))
-    .map((kind) => holdingOf(kind, context, typed))
-    .filter(({ length }) => length > 0);
-  return [...new Set(found.sort((a, b) => a.length - b.length).flat())];
+export function claimsThatHold(
+  context: ClaimContext,
+  { typed = '', most = Number.POSITIVE_INFINITY }: ClaimsWanted = {},
+): string[] {
+  const telling = new Set<string>();
+  const least = new Set<string>();
+  const named = kindsInOrder.filter((kind) => isNamed(kind, typed));
+  for (const kind of new Set([...named, ...kindsInOrder])) {
+    for (const claim of holdingOf(kind, context, typed)) {
+      (saysLeast(claim) ? least : telling).add(claim);
+    }
+    if (telling.size >= most) break;
+  }
+  return [...telling, ...least].slice(0, most);
+}
+
+function isNamed({ name }: ClaimKind, typed: string): boolean {
+  return typed.length > 2 && name.startsWith(/^\S*/.exec(typed)?.[0] ?? '');
 }
 
 function holdingOf(kind: ClaimKind, context: ClaimContext, typed: string): string[] {
   const holding = new Set<string>();
-  const isNamed = typed.length > 2 && kind.name.startsWith(/^\S*/.exec(typed)?.[0] ?? '');
   for (const form of kind.usage) {
     if (/\b(?:since|after|else)\b/.test(form)) continue;
-    if (!isNamed && form.split(/\s+/).filter(isSquare).length > 1) continue;
+    if (!isNamed(kind, typed) && form.split(/\s+/).filter(isSquare).length > 1) continue;
     for (const text of fill(kind, form, context.position)) {
-      const held = holds(text, context);
+      const held = holds(text, kind, context);
       if (held !== undefined) holding.add(held);
     }
   }
@@ -43,11 +67,24 @@ function holdingOf(kind: ClaimKind, context: ClaimContext, typed: string): strin
 }
 
 /** The claim, or the one of its kind that is true instead; undefined where neither is. */
-function holds(text: string, context: ClaimContext): string | undefined {
-  const claim = parseClaim(text);
+function holds(text: string, { name }: ClaimKind, context: ClaimContext): string | undefined {
+  const claim = readOnce(text);
   if (isClaimFault(claim)) return undefined;
   const [refuted] = judgeClaim(claim, context);
-  return refuted === undefined ? text : refuted.instead;
+  if (refuted === undefined) return text;
+  // One of another kind is found among its own, in the place of that kind.
+  return refuted.instead?.replace(/^not /, '').split(' ', 1)[0] === name
+    ? refuted.instead
+    : undefined;
+}
+
+const known = new Map<string, ReturnType<typeof parseClaim>>();
+
+/** The same claims are asked of every position. */
+function readOnce(text: string): ReturnType<typeof parseClaim> {
+  const claim = known.get(text) ?? parseClaim(text);
+  known.set(text, claim);
+  return claim;
 }
 
 /** What a form of a claim becomes with other squares, files, sides and moves in the place of its own. */

@@ -1,6 +1,6 @@
 export type { ClaimFault } from './argument-reader.ts';
 export { claimKinds } from './claim-kinds.ts';
-export { claimsThatHold } from './claims-that-hold.ts';
+export { type ClaimsWanted, claimsThatHold, leftOut } from './claims-that-hold.ts';
 export type {
   ClaimContext,
   ClaimExample,

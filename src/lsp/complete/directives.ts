@@ -153,7 +153,7 @@ export function claimOffers(
             tree: { nodes: block.nodes, castled: block.castled, index: node.index },
           },
           course,
-          typed,
+          { typed },
         )
       : [];
   return {
