@@ -1,6 +1,11 @@
 export { type Advice, adviceOf, isMarkedBad } from '../model/index.ts';
 export { type ChapterSummary, summariseChapter } from './chapter-summary.ts';
-export { type CheckedChapter, checkChapter, stillHolds } from './check-chapter.ts';
+export {
+  type CheckedChapter,
+  type CheckOptions,
+  checkChapter,
+  stillHolds,
+} from './check-chapter.ts';
 export {
   type CheckResult,
   checkCourse,

@@ -12,6 +12,7 @@ import {
 import { gamesChapter, type Laid, layFile, readArchive, writeBranches } from '../import/index.ts';
 import { buildCourse, type Course, slug } from '../model/index.ts';
 import { type CourseFiles, findFiles, readCourse } from '../read/index.ts';
+import { command } from './called-as.ts';
 import { count, exitCodes, stderr, stdout } from './console.ts';
 import type { ImportOptions } from './import.ts';
 import { laidAsJson, reportLaid } from './import-into-report.ts';
@@ -52,7 +53,7 @@ export async function importInto(
   stdout.printLines(reportLaid(facts));
   if (isWritten) {
     const { diagnostics } = await loadFiles(await findFiles(folder), { as: path.resolve(folder) });
-    stdout.print`\`linewright check ${folder}\` has ${count(diagnostics.length, 'finding')} for you to settle.\n`;
+    stdout.print`\`${command('check', folder)}\` has ${count(diagnostics.length, 'finding')} for you to settle.\n`;
   }
   return exitCodes.clean;
 }
@@ -77,7 +78,7 @@ function checkMoves(
   }
   throw new UserError(
     `${errors}, so nobody knows what stands behind`,
-    `mend what \`linewright check ${folder}\` says of them first`,
+    `mend what \`${command('check', folder)}\` says of them first`,
   );
 }
 

@@ -9,6 +9,7 @@ import {
 import { assignAddresses } from '../render/index.ts';
 import { makeCourseTable } from '../site/render/course-table.ts';
 import { stringsFor } from '../strings/index.ts';
+import { command } from './called-as.ts';
 import { count, exitCodes, stderr, stdout } from './console.ts';
 import { loadCourse } from './load-course.ts';
 import type { WhereOptions } from './where-options.ts';
@@ -51,7 +52,7 @@ export async function where(asked: string, folder: string, options: WhereOptions
   );
   const errors = diagnostics.filter(({ severity }) => severity === 'error').length;
   if (errors > 0) {
-    stderr.print`The course has ${count(errors, 'error')}, which \`linewright check\` tells.\n`;
+    stderr.print`The course has ${count(errors, 'error')}, which \`${command('check', folder)}\` tells.\n`;
   }
   return answer.found.length > 0 ? exitCodes.clean : exitCodes.findings;
 

@@ -25,6 +25,8 @@ export interface LookAnswer {
   readonly file: string;
   readonly line: number;
   readonly kind: 'moves' | 'exercise';
+  /** The number of the next move; 1 where the position has none. */
+  readonly number: number;
   /** Whose moves the course advises. */
   readonly side: Color | 'both';
   /** What the block plays here, or the exercise lists, with numbers (`9...cxd4`): the first continues a line. */

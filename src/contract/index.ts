@@ -33,7 +33,7 @@ export * from './practice-address.ts';
 export * from './reader-keys.ts';
 export * from './reader-settings.ts';
 export * from './renewed-text.ts';
-export { type Counted, counted, fill } from './sentence.ts';
+export { type Counted, counted, fill, joinSentences, withStop } from './sentence.ts';
 export { splitMoves, type TextPart } from './split-moves.ts';
 export { wordFolder, wordFolders } from './word-folders.ts';
 export * from './words.ts';

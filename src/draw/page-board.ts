@@ -17,7 +17,9 @@
  * a point in board units into a square. There are no style attributes, so a strict content security
  * policy holds, and every colour is a custom property, so a theme is a matter of the style sheet.
  */
+
 import { type Color, colors, type Piece, pieceKinds, type Square } from '../chess/types.ts';
+import { joinSentences } from '../contract/sentence.ts';
 import { arrowShapes, type BoardArrow } from './arrows.ts';
 import { boardBox, squareCorner, viewBox } from './geometry.ts';
 import {
@@ -45,7 +47,7 @@ export function drawBoardInPage(board: BoardPicture): string {
   const pieces = readPlacement(board.placement);
   const ground = coordinates ? view : 'bare';
   // A title may be a whole sentence.
-  const label = [title?.replace(/\.$/, ''), desc].filter((text) => text).join('. ');
+  const label = joinSentences(title, desc);
   const access = label ? `role="img" aria-label="${escapeXml(label)}"` : 'aria-hidden="true"';
   const box = viewBox(boardBox(coordinates || turn !== undefined));
   return (

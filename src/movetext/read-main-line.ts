@@ -1,3 +1,4 @@
+import { scanResult } from './scan-result.ts';
 import { type Scanned, Scanner } from './scanner.ts';
 import type { Tag } from './types.ts';
 
@@ -19,6 +20,8 @@ export interface MainLine {
   readonly next: () => MainLineStep | undefined;
   /** The same without passing it. */
   readonly peek: () => MainLineStep | undefined;
+  /** The result behind the moves, as the PGN standard spells it; undefined where there is none, or before it is read. */
+  readonly result: () => string | undefined;
 }
 
 /**
@@ -44,10 +47,11 @@ export function readMainLine(text: string): MainLine {
 }
 
 /** The steps one by one; no generator, which takes as long as to read the moves. */
-function createSteps(text: string, scanner: Scanner): Pick<MainLine, 'next' | 'peek'> {
+function createSteps(text: string, scanner: Scanner): Pick<MainLine, 'next' | 'peek' | 'result'> {
   let opening: string | undefined;
   let depth = 0;
   let ended = false;
+  let result: string | undefined;
   let ahead: MainLineStep | undefined;
 
   function read(): MainLineStep | undefined {
@@ -65,8 +69,10 @@ function createSteps(text: string, scanner: Scanner): Pick<MainLine, 'next' | 'p
       else if (depth > 0) continue;
       else if (token.kind === 'move') {
         return { kind: 'move', text: text.slice(token.start, token.end) };
-      } else if (token.kind === 'result') ended = true;
-      else if (token.kind === 'words') return quoted('text-unreadable', token);
+      } else if (token.kind === 'result') {
+        ended = true;
+        result = scanResult(text, token.start)?.result;
+      } else if (token.kind === 'words') return quoted('text-unreadable', token);
     }
     return undefined;
   }
@@ -86,7 +92,7 @@ function createSteps(text: string, scanner: Scanner): Pick<MainLine, 'next' | 'p
     return step;
   }
 
-  return { next, peek };
+  return { next, peek, result: () => result };
 }
 
 function quote(text: string, start: number, end: number): string {

@@ -1,5 +1,6 @@
 import type { Element, ElementContent } from 'hast';
 import { raw } from 'hast-util-raw';
+import { joinSentences } from '../contract/index.ts';
 import { type BoardPicture, drawBoard } from '../draw/index.ts';
 import type { Medium } from '../render/index.ts';
 
@@ -20,7 +21,7 @@ export function boardElement(addressOf?: (board: Board) => string): Medium['boar
 }
 
 function image(board: Board, src: string): Element {
-  const alt = [board.title, board.desc].filter((words) => words).join('. ');
+  const alt = joinSentences(board.title, board.desc);
   return {
     type: 'element',
     tagName: 'img',

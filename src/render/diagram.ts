@@ -2,7 +2,7 @@ import type { Element } from 'hast';
 import { toString as plainText } from 'mdast-util-to-string';
 import { chapterIds } from '../addresses/index.ts';
 import { describePosition } from '../chess/index.ts';
-import { dataProperties, positionAddress } from '../contract/index.ts';
+import { dataProperties, positionAddress, withStop } from '../contract/index.ts';
 import type { DiagramBlock, NodeRef } from '../model/index.ts';
 import type { RenderContext } from './context.ts';
 import { diagramNames, imagePath, pictureOf } from './diagram-images.ts';
@@ -25,7 +25,8 @@ export function renderDiagram(
   const written = renderCaption(block.caption);
   const named = block.at && context.ask('label', block.at.name);
   const { title } = named ?? {};
-  const words = written.length > 0 || title === undefined ? written : [text(title)];
+  // Whose turn it is stands behind it: a title is a sentence there.
+  const words = written.length > 0 || title === undefined ? written : [text(withStop(title))];
   const caption = plainText(block.caption) || (title ?? '');
   const desc = block.alt ?? describePosition(block.position, strings.position);
   const board: BoardNode = { type: 'board', picture: { ...picture, title: caption, desc } };

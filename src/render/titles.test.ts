@@ -21,7 +21,7 @@ test('a link without words has the title of its position, else where it stands',
 });
 
 test('a diagram of a titled position has its title where the author wrote no caption', () => {
-  expect(readableText(one)).toContain('The open game White to move');
+  expect(readableText(one)).toContain('The open game. White to move');
   expect(one).toContain('aria-label="The open game. ');
   expect(readableText(one)).toContain('My own. White to move');
 });

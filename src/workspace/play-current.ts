@@ -1,5 +1,7 @@
 import {
+  type Chapter,
   firstNames,
+  mergeSaid,
   modelLimits,
   type NameInCourse,
   type PlayedChapter,
@@ -62,6 +64,12 @@ export function playWhere(
   );
   const byFile = new Map(played.map((chapter): [string, PlayedChapter] => [chapter.file, chapter]));
   for (const chapter of toPlay) chapter.played = byFile.get(chapter.file);
+}
+
+/** A chapter with what others say of its positions. */
+export function mergedChapter({ played, file }: ChapterNow, { said }: PlayedCourse): Chapter {
+  if (played === undefined) throw new Error(`${file} has not been played`);
+  return mergeSaid(played.chapter, said.get(file) ?? []);
 }
 
 export function printSaid(said: readonly SaidElsewhere[] = []): string {

@@ -1,13 +1,11 @@
 import {
   type ChapterSummary,
   type CheckedChapter,
-  checkChapter,
   checkOptions,
   makeCourseIndex,
   passCourse,
   readFacts,
   reportFindings,
-  stillHolds,
   summariseChapter,
 } from '../check/index.ts';
 import type { Diagnostic } from '../diagnostics/index.ts';
@@ -20,7 +18,6 @@ import {
   findUnsought,
   frontOf,
   joinFrame,
-  mergeSaid,
   modelLimits,
 } from '../model/index.ts';
 import {
@@ -31,9 +28,16 @@ import {
   repeatedIds,
 } from '../read/index.ts';
 import { ChapterNow, type UpdateOptions } from './chapter-now.ts';
+import { checkLater } from './check-later.ts';
 import type { KeptChapter } from './kept-chapter.ts';
 import { hasCircle, printName } from './name-prints.ts';
-import { type PlayedCourse, playCurrent, playWhere, printSaid } from './play-current.ts';
+import {
+  mergedChapter,
+  type PlayedCourse,
+  playCurrent,
+  playWhere,
+  printSaid,
+} from './play-current.ts';
 import { hashOf } from './questions.ts';
 import type { CurrentCourse } from './workspace.ts';
 
@@ -68,11 +72,7 @@ export function updateCourse(
   const played = namesOf(chapters, ({ kept }) => kept === undefined);
   const summaries = chapters.map((chapter) => summaryOf(chapter, course, side));
   const index = makeCourseIndex(summaries, facts);
-  let checkedNow: readonly CheckedChapter[] | undefined;
-  const checked = () => {
-    checkedNow ??= checkWhatChanged();
-    return checkedNow;
-  };
+  const checks = checkLater(chapters, course, index, { ...check, onProgress: options.onProgress });
   const frame: CourseFrame = {
     ...read,
     problems: [...read.problems, ...repeatedIds(summaries), ...problems],
@@ -85,7 +85,7 @@ export function updateCourse(
   let found: readonly Diagnostic[] | undefined;
   const diagnostics = () => {
     found ??= reportFindings(
-      checked().flatMap(({ findings }) => findings),
+      checks.all().flatMap(({ findings }) => findings),
       { ...joinFrame(frame, unsought), summaries, index },
     );
     return found;
@@ -126,7 +126,7 @@ export function updateCourse(
         ? undefined
         : passCourse(makeModel(), diagnostics()),
     print(file) {
-      prints ??= printChapters(keepAll(checked()), course);
+      prints ??= printChapters(keepAll(checks.all()), course);
       return prints.get(file) ?? '';
     },
     face(file) {
@@ -139,7 +139,7 @@ export function updateCourse(
       read: namesOf(chapters, ({ isRead }) => isRead),
       played,
       get checked() {
-        const all = checked();
+        const all = checks.all();
         return namesOf(chapters, ({ kept }, at) => kept?.checked !== all[at]);
       },
     },
@@ -147,24 +147,12 @@ export function updateCourse(
   return {
     current,
     get chapters() {
-      return keepAll(checked());
+      return keepAll(checks.all());
     },
     get soFar() {
-      return keepAll(checkedNow);
+      return keepAll(checks.soFar());
     },
   };
-
-  function checkWhatChanged(): CheckedChapter[] {
-    const holds = chapters.map(({ kept }) => kept !== undefined && stillHolds(kept.checked, index));
-    playWhere(chapters, ({ played }, at) => played === undefined && !holds[at], side);
-    const all = holds.filter((isKept) => !isKept).length;
-    let done = 0;
-    return chapters.map((chapter, at): CheckedChapter => {
-      if (chapter.kept && holds[at]) return chapter.kept.checked;
-      options.onProgress?.(done++, all);
-      return checkChapter(mergedChapter(chapter, course), index, check);
-    });
-  }
 }
 
 /** So many chapters are played one by one; whoever looks at more will look at all. */
@@ -194,11 +182,6 @@ function frontNow({ kept, played, file }: ChapterNow): ChapterFront {
   const front = kept?.front ?? (played && frontOf(played.chapter));
   if (front === undefined) throw new Error(`${file} has not been played`);
   return front;
-}
-
-function mergedChapter({ played, file }: ChapterNow, { said }: PlayedCourse) {
-  if (played === undefined) throw new Error(`${file} has not been played`);
-  return mergeSaid(played.chapter, said.get(file) ?? []);
 }
 
 function summaryOf(

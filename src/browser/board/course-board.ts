@@ -1,5 +1,6 @@
 import type { Color } from '../../chess/types.ts';
 import { type BoardPart, dataOf } from '../../contract/attributes.ts';
+import { joinSentences } from '../../contract/sentence.ts';
 import type { BoardWords } from '../../contract/words.ts';
 import { drawBoardInPage } from '../../draw/page-board.ts';
 import { fillDrawn } from '../drawn-markup.ts';
@@ -152,10 +153,10 @@ export class CourseBoard extends HTMLElement {
       return;
     }
     const more = this.#words === undefined ? '' : describeMore(state, this.#words);
-    const what = [state.caption?.text, state.title, `${more} ${state.description}`.trim()];
+    const seen = `${more} ${state.description}`.trim();
     svg.removeAttribute('aria-hidden');
     svg.setAttribute('role', 'img');
-    svg.setAttribute('aria-label', what.filter((part) => part).join('. '));
+    svg.setAttribute('aria-label', joinSentences(state.caption?.text, state.title, seen));
   }
 
   #makeDrawing(state: BoardState): Element {

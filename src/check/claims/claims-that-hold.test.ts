@@ -22,6 +22,14 @@ test.each([
   expect(holding(fen)[0]).toBe(claim);
 });
 
+test('a square is named with its side only where it is asked for', () => {
+  const fen = 'rnbqkbnr/ppp1pppp/8/3p4/3P4/8/PPP1PPPP/RNBQKBNR w KQkq - 0 2';
+  const sided = 'strong-square e5 white';
+  expect(holding(fen)).toContain('strong-square e5');
+  expect(holding(fen)).not.toContain(sided);
+  expect(holding(fen, { typed: 'strong-square e5' })).toContain(sided);
+});
+
 test('counts of nothing and denials stand behind all others, and are the first to go', () => {
   const start = 'rnbqkbnr/pppppppp/8/8/8/8/PPPPPPPP/RNBQKBNR w KQkq - 0 1';
   const all = holding(start);

@@ -63,7 +63,10 @@ function holdingOf(kind: ClaimKind, context: ClaimContext, typed: string): strin
       if (held !== undefined) holding.add(held);
     }
   }
-  return [...holding];
+  // Whose square it is goes without saying where nobody asks.
+  const isShort = (claim: string) =>
+    !holding.has(claim.replace(/ (?:white|black)$/, '')) || !/ (?:white|black)$/.test(claim);
+  return isNamed(kind, typed) ? [...holding] : [...holding].filter(isShort);
 }
 
 /** The claim, or the one of its kind that is true instead; undefined where neither is. */

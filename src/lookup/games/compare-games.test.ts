@@ -159,6 +159,20 @@ test('names are UTF-8, or Latin-1 where they are not, each game by itself', () =
   expect(games.map(({ white }) => white)).toEqual(['Löwe', 'Jäger', 'Löwe']);
 });
 
+test.each([
+  ['1. d4 d5 2. Bf4 1-0', '1-0'],
+  ['1. d4 d5 (1... f5 0-1) 2. Bf4 {lost on time 1-0} 1/2-1/2', '1/2-1/2'],
+  ['[Result "*"]\n\n1. e4 0-1', '0-1'],
+  ['[Result "1-0"]\n\n1. d4 *', '1-0'],
+  ['[White "A"]\n\n0-1', '0-1'],
+  ['1. d4 d5 2. Bf4', '*'],
+])(
+  'the result stands in its tag, else behind the moves (PGN standard, 8.2.6): %j',
+  (pgn, result) => {
+    expect(compare(pgn)[0]?.result).toBe(result);
+  },
+);
+
 describe('over all games', () => {
   const game = (white: string, black: string, result: string, moves: string) =>
     `[White "${white}"]\n[Black "${black}"]\n[Result "${result}"]\n\n${moves} ${result}\n\n`;

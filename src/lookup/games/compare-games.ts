@@ -52,18 +52,21 @@ function compareGame(
     kind: 'broken',
     fault: { kind, written, at: '', reason },
   });
+  // A game without the tag is closed by its result as well (PGN standard, 8.2.6).
+  const ended = (): GameHead =>
+    head.result === '*' ? { ...head, result: resultIn(line.result()) } : head;
   if (tooLong) return broken('too-long', '', '');
   const variant = tags.get('Variant') ?? '';
   if (isOtherVariant(variant)) return { ...head, kind: 'variant', variant };
   const start = startOf(tags);
   if (isFenFault(start)) return broken('start', tags.get('FEN') ?? '', start.reason);
   const first = line.peek();
-  if (first === undefined) return tags.size === 0 ? undefined : { ...head, kind: 'empty' };
+  if (first === undefined) return tags.size === 0 ? undefined : { ...ended(), kind: 'empty' };
   if (first.kind !== 'move' && tags.size === 0) return undefined;
   const { exit, aside, fault } = followMoves(table, start, line);
   if (fault !== undefined) return { ...head, kind: 'broken', fault };
-  if (exit === undefined) return { ...head, kind: 'apart' };
-  return { ...head, kind: 'met', exit, ...(aside && { aside }) };
+  if (exit === undefined) return { ...ended(), kind: 'apart' };
+  return { ...ended(), kind: 'met', exit, ...(aside && { aside }) };
 }
 
 /** The `FEN` tag (PGN standard, 9.7.2), else the initial position. */
@@ -77,15 +80,18 @@ function headOf(tags: ReadonlyMap<string, string>, number: number): GameHead {
     const text = (tags.get(name) ?? '').trim();
     return /^[?.]*$/.test(text) ? '' : text;
   };
-  const result = results.find((each) => each === value('Result')) ?? '*';
   return {
     number,
     white: value('White'),
     black: value('Black'),
     event: value('Event'),
     date: value('Date').replace(/(?:\.\?+)+$/, ''),
-    result,
+    result: resultIn(value('Result')),
   };
+}
+
+function resultIn(written: string | undefined): GameHead['result'] {
+  return results.find((each) => each === written) ?? '*';
 }
 
 const results = ['1-0', '0-1', '1/2-1/2', '*'] as const;

@@ -52,7 +52,7 @@ describe('what stands at a place', () => {
     expect(text).toContain('The course covers 2...e6, 2...c6, 2...Nf6.');
     expect(text).toContain('Named `gambit` (The gambit).');
     expect(text).toMatch(/Also in \[2\.md:\d+\]\(file:/);
-    expect(text).toContain('`material 0`');
+    expect(text).toContain('True here: `en-prise c4`');
   });
 
   test('a link, a move in the prose, a directive, a word of a block', async () => {

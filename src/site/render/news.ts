@@ -1,5 +1,6 @@
 import type { Element, Root } from 'hast';
 import { toHtml } from 'hast-util-to-html';
+import { joinSentences } from '../../contract/index.ts';
 import type { BoardPicture } from '../../draw/index.ts';
 import type { News } from '../../model/index.ts';
 import {
@@ -57,7 +58,7 @@ export function newsTree(context: SiteContext, news: News, base?: string): Root 
   let boards = 0;
   const picture = ({ desc, title }: BoardPicture): Element => {
     boards += 1;
-    const alt = [title?.replace(/\.$/, ''), desc].filter((text) => text).join('. ');
+    const alt = joinSentences(title, desc);
     const src = newsPicture(news, boards);
     return element('img', { src, alt, width: newsPictureSize, height: newsPictureSize }, []);
   };

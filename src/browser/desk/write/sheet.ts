@@ -17,6 +17,7 @@ import {
 } from './draft.ts';
 import { focusIn } from './keep-focus.ts';
 import { makeSigns } from './signs.ts';
+import { makeTypedHelp } from './typed-directive.ts';
 import { words } from './words.ts';
 
 /** Where the sheet stands in the chapter, and what is played from there. */
@@ -192,6 +193,7 @@ export class Sheet {
     const area = element('textarea', { id: 'write-comment', rows: '2', maxlength: '20000' });
     area.value = this.#saidHere.comment;
     area.dataset.keep = 'comment';
+    const about = makeTypedHelp(area);
     area.addEventListener('input', () => {
       this.said.set(this.#key(place), { ...this.#saidHere, comment: area.value });
     });
@@ -203,6 +205,7 @@ export class Sheet {
       'write-comment',
       element('label', { for: area.id }, this.#sayOf(place)),
       area,
+      about,
     );
   }
 

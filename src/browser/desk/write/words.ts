@@ -25,6 +25,13 @@ export const words = {
   say: 'What you say of {move}',
   sayHere: 'What you say here',
   sayStart: 'What you say before the first move',
+  plainText: 'What stands behind {name} stays plain text here.',
+  control: {
+    claim: 'Claims have buttons below.',
+    mark: 'Marks, plans, threats and guards are drawn on the board.',
+    here: 'A name has its own field below.',
+    other: 'Write directives in the chapter itself.',
+  },
   signs: 'Signs behind {move}',
   claims: 'True here, and proved at each build:',
   moreClaims: 'All that is true here',

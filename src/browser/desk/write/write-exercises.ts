@@ -68,7 +68,7 @@ async function offer(
   }
   if (seen.next.some((known) => known.replace(/^\d+\.+/, '') === move.san)) return;
   const { letters } = wordsOf(section, 'chapter');
-  const name = `${numberSign(move).replace(/^\d+/, '')}${sanIn(letters, move.san)}`;
+  const name = numberSign({ ...move, number: seen.number }) + sanIn(letters, move.san);
   const choice = element('fieldset', { class: 'write-as' });
   choice.append(make('legend', '', fill(words.as, { move: name })));
   let list: List = 'wrong';

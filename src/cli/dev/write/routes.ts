@@ -52,6 +52,7 @@ function look(shown: CourseOnPages, asked: LookAsked, { history }: ChapterWriter
     file: chapter.file,
     line: node?.written?.place.start.line ?? block.place.start.line,
     kind: isExercise ? 'exercise' : 'moves',
+    number: Number(node?.position?.fen.split(' ').at(-1) ?? 1),
     side: course.settings.side,
     next: nextIn(place),
     glyphs: node?.glyphs ?? [],

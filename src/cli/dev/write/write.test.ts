@@ -79,7 +79,14 @@ test('a line is written where it belongs, taken back and made again; mark, mode 
   const { write, routes, look, follow, ...rest } = desk();
   const all = { write, routes, look, follow, ...rest };
   const before = await all.look('c4');
-  expect(before).toMatchObject({ file, line: 4, next: ['2...e6'], side: 'white', history: {} });
+  expect(before).toMatchObject({
+    file,
+    line: 4,
+    next: ['2...e6'],
+    number: 2,
+    side: 'white',
+    history: {},
+  });
   expect(await all.write('c4', c6)).toMatchObject({ file, line: 5, history: { undo: 'c6 Nf3' } });
   const after = `\uFEFF${chapter.replace(
     '{Solid.} 3.',

@@ -1,0 +1,46 @@
+import {
+  type CheckedChapter,
+  type CheckOptions,
+  checkChapter,
+  type makeCourseIndex,
+  stillHolds,
+} from '../check/index.ts';
+import type { ChapterNow, UpdateOptions } from './chapter-now.ts';
+import { mergedChapter, type PlayedCourse, playWhere } from './play-current.ts';
+
+/** The results of checking a course's chapters, in their order. */
+export interface LaterChecks {
+  /** Checks, at the first call, what has changed or asked for what has changed. */
+  readonly all: () => readonly CheckedChapter[];
+  /** Undefined as long as nobody asked for all. */
+  readonly soFar: () => readonly CheckedChapter[] | undefined;
+}
+
+/** Checks a course when somebody first asks for it, so that a question about its moves does not wait for that. */
+export function checkLater(
+  chapters: readonly ChapterNow[],
+  course: PlayedCourse,
+  index: ReturnType<typeof makeCourseIndex>,
+  { onProgress, ...check }: CheckOptions & Pick<UpdateOptions, 'onProgress'>,
+): LaterChecks {
+  let checked: readonly CheckedChapter[] | undefined;
+  return {
+    all() {
+      checked ??= checkWhatChanged();
+      return checked;
+    },
+    soFar: () => checked,
+  };
+
+  function checkWhatChanged(): CheckedChapter[] {
+    const holds = chapters.map(({ kept }) => kept !== undefined && stillHolds(kept.checked, index));
+    playWhere(chapters, ({ played }, at) => played === undefined && !holds[at], check.side);
+    const all = holds.filter((isKept) => !isKept).length;
+    let done = 0;
+    return chapters.map((chapter, at): CheckedChapter => {
+      if (chapter.kept && holds[at]) return chapter.kept.checked;
+      onProgress?.(done++, all);
+      return checkChapter(mergedChapter(chapter, course), index, check);
+    });
+  }
+}
