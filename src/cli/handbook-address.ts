@@ -1,4 +1,4 @@
-import { UserError } from '../diagnostics/index.ts';
+import { readHandbookAddress, UserError } from '../diagnostics/index.ts';
 import { packageFile } from './package-version.ts';
 
 /** The variable of the environment that names a published handbook. */
@@ -15,16 +15,10 @@ export function handbookAddress(
 ): string | undefined {
   const text = named || homepage;
   if (text === undefined) return undefined;
-  // A handbook that lies on a disk is one, too.
-  if (!URL.canParse(text) || !/^(?:https?|file):$/.test(new URL(text).protocol)) {
-    throw new UserError(
-      `the handbook's address in ${handbookVariable} is no address: ${text}`,
-      'write it in full, as in https://example.org/handbook/',
-    );
-  }
-  const address = new URL(text);
-  address.hash = '';
-  address.search = '';
-  address.pathname = address.pathname.replace(/(?:\/index\.html|\/*)$/, '/');
-  return address.href;
+  const address = readHandbookAddress(text);
+  if (address !== undefined) return address;
+  throw new UserError(
+    `the handbook's address in ${handbookVariable} is no address: ${text}`,
+    'write it in full, as in https://example.org/handbook/',
+  );
 }

@@ -19,6 +19,6 @@ export { reportGithub } from './report-github.ts';
 export { reportJson } from './report-json.ts';
 export { reportSarif } from './report-sarif.ts';
 export { reportText } from './report-text.ts';
-export { ruleAddress } from './rule-address.ts';
+export { readHandbookAddress, ruleAddress } from './rule-address.ts';
 export { sortDiagnostics } from './sort-diagnostics.ts';
 export { UserError } from './user-error.ts';

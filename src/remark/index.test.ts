@@ -4,7 +4,7 @@ import { toHast } from 'mdast-util-to-hast';
 import remarkParse from 'remark-parse';
 import { unified } from 'unified';
 import { VFile } from 'vfile';
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { type RemarkLinewrightOptions, remarkLinewright } from './index.ts';
 
 async function show(text: string, options: RemarkLinewrightOptions = {}, path?: string) {
@@ -34,6 +34,19 @@ test.each([
   expect(html).toContain(words);
   expect(html).not.toContain('<div></div>');
   expect(file.messages.some(({ fatal }) => fatal)).toBe(true);
+});
+
+test('a message leads to its rule where the handbook is published', async () => {
+  const text = moves('1. e4 e5 2. Ke3');
+  const urlOf = async (options?: RemarkLinewrightOptions) =>
+    (await show(text, options)).file.messages[0]?.url;
+  expect(await urlOf()).toBeUndefined();
+  const address = /^https:\/\/example\.org\/book\/rules\.html#[a-z-]+$/;
+  expect(await urlOf({ handbook: 'https://example.org/book' })).toMatch(address);
+  vi.stubEnv('LINEWRIGHT_HANDBOOK', 'https://example.org/book/index.html');
+  expect(await urlOf()).toMatch(address);
+  await expect(show(text, { fail: true })).rejects.toThrow('https://example.org/book/rules.html#');
+  vi.unstubAllEnvs();
 });
 
 const chapters = [

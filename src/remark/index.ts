@@ -6,6 +6,7 @@ import type { Root } from 'mdast';
 import type { Processor } from 'unified';
 import type { VFile } from 'vfile';
 import { checkCourse } from '../check/index.ts';
+import { readHandbookAddress, ruleAddress } from '../diagnostics/index.ts';
 import { buildCourse, type Chapter } from '../model/index.ts';
 import {
   type ChapterSyntax,
@@ -44,6 +45,11 @@ export interface RemarkLinewrightOptions {
    * first. Default: it does not.
    */
   readonly fail?: boolean;
+  /**
+   * Address of a published handbook: each message has the address of its rule there as its `url`. Default: what the
+   * variable LINEWRIGHT_HANDBOOK of the environment says, where there is one.
+   */
+  readonly handbook?: string;
 }
 
 declare module 'vfile' {
@@ -66,6 +72,7 @@ export function remarkLinewright(this: Processor, options: RemarkLinewrightOptio
     notation = 'letters',
     media = [],
     chapters = [],
+    handbook = globalThis.process?.env?.LINEWRIGHT_HANDBOOK,
   } = options;
   remarkCourse.call(this);
   const reading = {
@@ -73,6 +80,7 @@ export function remarkLinewright(this: Processor, options: RemarkLinewrightOptio
     frontMatter: 'optional',
     ...(chapters.length > 0 && { chapters: new Set(chapters.map(({ path }) => path)) }),
   } as const;
+  const book = handbook ? readHandbookAddress(handbook) : undefined;
   const known = new Map<object, ChapterSyntax>();
   const read = (other: { readonly path: string; readonly text: string }) => {
     const found = known.get(other) ?? readChapter(other, reading);
@@ -100,6 +108,7 @@ export function remarkLinewright(this: Processor, options: RemarkLinewrightOptio
       const said = file.message(message, { place, ruleId: rule, source: 'linewright' });
       said.fatal = severity === 'error';
       if (hint !== undefined) said.note = hint;
+      if (book !== undefined) said.url = ruleAddress(book, rule);
     }
     if (options.fail) stopAtError(file);
     const shown = built.chapters.find((each) => each.file === source.path);
@@ -131,5 +140,6 @@ function stopAtError(file: VFile): void {
   const hint = first.note === undefined ? '' : ` ${first.note}`;
   const more = errors.length === 1 ? '' : ` (${errors.length} errors in all)`;
   const { place, ruleId = '' } = first;
-  file.fail(`${first.reason}${hint}${more}`, { place, ruleId, source: 'linewright' });
+  const help = first.url === undefined ? '' : ` ${first.url}`;
+  file.fail(`${first.reason}${hint}${more}${help}`, { place, ruleId, source: 'linewright' });
 }
