@@ -80,17 +80,26 @@ async function read(folder: string): Promise<Files | undefined> {
   return files;
 }
 
+type Room = typeof import('./index.ts');
+
+/** The room of the process that runs: undefined when that was cut short or a new test begins. */
+let running: Room | undefined;
+
 /** The room as a new process has it, which knows nothing of what was cut short. */
-async function fresh() {
+async function fresh(): Promise<Room> {
   vi.resetModules();
-  return import('./index.ts');
+  running = await import('./index.ts');
+  return running;
 }
+
+/** One process may build several times, until it is cut short: loading the room is what takes long here. */
+const current = async () => running ?? (await fresh());
 
 const starts = {
   'no output yet': async () => {},
   'an empty folder': () => mkdir(out, { recursive: true }),
   'an earlier build, and what others put there': async () => {
-    const { replaceFolder } = await fresh();
+    const { replaceFolder } = await current();
     await write(made, oldBuild);
     await replaceFolder(made, out);
     await write(out, others);
@@ -136,15 +145,17 @@ async function expectGoesOn(start: Start, when: string): Promise<void> {
 }
 
 async function exchange(): Promise<'killed' | 'done' | Error> {
-  const { prepareOutput, replaceFolder } = await fresh();
+  const { prepareOutput, replaceFolder } = await current();
   const run = prepareOutput(out).then((real) => replaceFolder(made, real));
-  return Promise.race([
+  const ended = await Promise.race([
     run.then(
       () => 'done' as const,
       (error: Error) => error,
     ),
     box.faults.killed(),
   ]);
+  if (ended !== 'done') running = undefined;
+  return ended;
 }
 
 /** How many calls a run without faults makes. */
@@ -155,7 +166,10 @@ async function countCalls(start: Start): Promise<number> {
   return box.faults.calls.length;
 }
 
-beforeEach(() => box.faults?.plan(noFault));
+beforeEach(() => {
+  running = undefined;
+  box.faults?.plan(noFault);
+});
 
 for (const start of Object.keys(starts) as Start[]) {
   describe(start, () => {
@@ -180,7 +194,7 @@ for (const start of Object.keys(starts) as Start[]) {
           const beside = await readdir(parent).catch(() => []);
           if (await read(out)) await expectOneOf(start, when);
           else if (before[start]) expect(beside.length, when).toBe(2);
-          const { settleOutput } = await fresh();
+          const { settleOutput } = await current();
           await settleOutput(out);
           await expectOneOf(start, when);
           const left = (await readdir(parent).catch(() => [])).filter((name) => name !== 'site');
@@ -228,7 +242,7 @@ test('a disk that refuses the second move and the way back loses nothing', async
   box.faults.plan((call) => (call.endsWith(` -> ${out}`) ? 'EIO' : undefined));
   expect(await exchange()).toBeInstanceOf(Error);
   box.faults.plan(noFault);
-  const { settleOutput } = await fresh();
+  const { settleOutput } = await current();
   await settleOutput(out);
   expect(await read(out)).toEqual(before[full]);
 });
@@ -261,7 +275,7 @@ describe('what an earlier run left', () => {
     const old = path.join(parent, '.site.old-0a1b2c3d');
     await write(old, { ...oldBuild, CNAME: 'course.example', '.git/HEAD': 'ref' });
     await writeFile(path.join(old, 'linewright.json'), '{"generator":"linewright"}');
-    const { settleOutput } = await fresh();
+    const { settleOutput } = await current();
     await settleOutput(out);
     expect(await read(out)).toEqual({ ...newBuild, CNAME: 'course.example', '.git/HEAD': 'ref' });
     await expectNothingBeside('');

@@ -7,7 +7,6 @@ import path from 'node:path';
 import { parseArgs } from 'node:util';
 import { Bench } from './bench.ts';
 import { type Failure, type FuzzCase, signatureOf } from './case.ts';
-import { makeCase } from './make/make-case.ts';
 import { minimise } from './minimise.ts';
 
 const { values } = parseArgs({
@@ -36,6 +35,8 @@ process.exitCode =
 await bench.close();
 
 async function fuzz(): Promise<number> {
+  // A replay needs none of it, and it takes seconds to load.
+  const { makeCase } = await import('./make/make-case.ts');
   const seed = Number(values.seed ?? Date.now() % 1_000_000);
   const from = Number(values.from);
   const end = values.cases === undefined ? Number.POSITIVE_INFINITY : from + Number(values.cases);

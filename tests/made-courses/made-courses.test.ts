@@ -1,5 +1,4 @@
 import { expect, test } from 'vitest';
-import { checkCourse } from '../../src/check/index.ts';
 import { makeInMemory } from '../mutation/course-in-memory.ts';
 import { runs } from '../setup/runs.ts';
 import { makeSoundCourse } from './make-sound-course.ts';
@@ -11,8 +10,8 @@ test(`${count} made sound courses have no finding`, { timeout: 300_000 }, () => 
   let moves = 0;
   const found: string[] = [];
   for (let seed = 0; seed < count; seed++) {
-    const { course } = makeInMemory(makeSoundCourse(seed));
-    for (const { rule, place, message } of checkCourse(course).diagnostics) {
+    const { course, now } = makeInMemory(makeSoundCourse(seed));
+    for (const { rule, place, message } of now.diagnostics) {
       found.push(`course ${seed}, ${place.file}:${place.start.line}: ${rule}: ${message}`);
     }
     for (const { blocks } of course.chapters) {
