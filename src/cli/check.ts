@@ -7,6 +7,8 @@ import {
   reportSarif,
   UserError,
 } from '../diagnostics/index.ts';
+import { leaveOutDrafts } from '../read/index.ts';
+import type { CurrentCourse } from '../workspace/index.ts';
 import { command } from './called-as.ts';
 import { count, exitCodes, stdout } from './console.ts';
 import { handbookAddress } from './handbook-address.ts';
@@ -66,6 +68,9 @@ export async function check(
     if (fix) stdout.print`${count(mended, 'repair')} made.\n`;
     if (claims) stdout.print`Claims added behind ${count(added, 'sentence')}.\n`;
     stdout.printFindings({ diagnostics, textOf });
+    if (areInDrafts(current)) {
+      stdout.print`All errors stand in drafts, which are not published.\n`;
+    }
     const [first] = diagnostics;
     if (first && stdout.isTerminal()) {
       stdout.print`\`${command('explain', first.rule)}\` tells more of a rule.\n`;
@@ -77,6 +82,16 @@ export async function check(
   }
   const hasError = diagnostics.some(({ severity }) => severity === 'error');
   return hasError ? exitCodes.findings : exitCodes.clean;
+}
+
+/** Whether a course has errors, and all of them in chapters that are not published. */
+function areInDrafts({ diagnostics, files }: CurrentCourse): boolean {
+  const published = new Set(leaveOutDrafts(files).chapters);
+  const drafts = new Set(
+    files.chapters.filter((chapter) => !published.has(chapter)).map(({ path }) => path),
+  );
+  const errors = diagnostics.filter(({ severity }) => severity === 'error');
+  return errors.length > 0 && errors.every(({ place }) => drafts.has(place.file));
 }
 
 function report(

@@ -69,6 +69,7 @@ export const examples: Readonly<
   lsp: [['linewright lsp', 'as an editor starts it']],
   where: [
     ['linewright where "1. d4 d5 2. c4 e6" my-course', 'a position by its moves'],
+    ['linewright where main my-course', 'a position by its name'],
     ['linewright where "8/8/8/8/8/4k3/4p3/4K3 w - - 0 1" my-course', 'a position by its FEN'],
   ],
   dev: [['linewright dev my-course', 'shows it at http://localhost:4180/']],

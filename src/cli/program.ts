@@ -289,7 +289,7 @@ program
   .description(
     'tell where a position stands in a course, what is advised there, and how it is reached',
   )
-  .argument('<position>', 'a FEN, or moves such as "1. d4 d5 2. c4", in quotation marks')
+  .argument('<position>', 'a FEN, moves such as "1. d4 d5 2. c4" in quotation marks, or a name')
   .argument('[dir]', 'the course folder', '.')
   .addOption(new Option('--format <format>', 'of the answer').choices(whereFormats).default('text'))
   .option('--site <url>', 'address that the site has (default: the setting `site`)', parseSite)

@@ -64,7 +64,7 @@ function whereText({ places, moves, ends, ways, moreWays }: Whereabouts): string
     ['advises', of('advice')],
     ['mentions', of('option')],
     ['calls bad', of('bad')],
-    ['answers', of('reply')],
+    ['covers', of('reply')],
   ] as const;
   const led = places.filter(({ after }) => after !== undefined);
   const starts = places.filter(({ after }) => after === undefined);

@@ -1,4 +1,4 @@
-import { numberSign, type PlayedMove } from '../chess/index.ts';
+import { initialPosition, numberSign, type PlayedMove } from '../chess/index.ts';
 import { jsonVersion, UserError, writeJson } from '../diagnostics/index.ts';
 import {
   type FollowedMoves,
@@ -6,6 +6,7 @@ import {
   type PositionSearch,
   searchPositions,
 } from '../lookup/search/index.ts';
+import { nodeAt } from '../model/index.ts';
 import { assignAddresses } from '../render/index.ts';
 import { makeCourseTable } from '../site/render/course-table.ts';
 import { stringsFor } from '../strings/index.ts';
@@ -23,8 +24,8 @@ const near = { limit: 3, most: 6 };
  * `linewright where`: where a position stands in a course, what is advised there and by which ways it is reached; of
  * one that the course has not, how far it has the moves, and what is nearest. A course with errors is looked through
  * as far as it can be played.
- * @param asked a FEN, its first field, or moves, with piece letters of the course's language or English ones.
- * @throws UserError where it is neither.
+ * @param asked a FEN, its first field, moves with piece letters of the course's language or English ones, or a name.
+ * @throws UserError where it is none of them.
  */
 export async function where(asked: string, folder: string, options: WhereOptions): Promise<number> {
   const { course, diagnostics } = await loadCourse(folder);
@@ -39,10 +40,9 @@ export async function where(asked: string, folder: string, options: WhereOptions
   const tell = (index: number) => whereaboutsOf(about, keyOf(index));
   const keyOf = (index: number) => table.positions[index]?.key ?? '';
   const nearTo = (key: string) =>
-    nearestPositions(table, key, near).map(({ position, squares }) => ({
-      squares,
-      ...tell(position),
-    }));
+    nearestPositions(table, key, near)
+      .filter(({ position }) => keyOf(position) !== initialPosition.key)
+      .map(({ position, squares }) => ({ squares, ...tell(position) }));
 
   const answer = answerOf(found);
   stdout.printLines(
@@ -80,11 +80,16 @@ export async function where(asked: string, folder: string, options: WhereOptions
           `this FEN is no position: ${search.fault.reason}`,
           'copy the FEN again from where it was made',
         );
-      case 'unreadable':
+      case 'unreadable': {
+        const named = Object.hasOwn(course.labels, asked) ? course.labels[asked] : undefined;
+        const key = named && nodeAt(course, named.ref)?.position?.key;
+        if (key !== undefined)
+          return { found: [whereaboutsOf(about, key)], alike: [], nearest: [] };
         throw new UserError(
-          `“${search.words}” is neither a move nor a FEN`,
-          'give a FEN in quotation marks, or moves such as "1. d4 d5 2. c4"',
+          `“${search.words}” is neither a move nor a FEN nor the name of a position`,
+          'give a FEN or moves such as "1. d4 d5 2. c4", in quotation marks, or a name that `:here` gives',
         );
+      }
       case 'empty':
         throw new UserError('no position is given', 'give a FEN or moves, in quotation marks');
     }

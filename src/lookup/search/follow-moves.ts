@@ -34,7 +34,10 @@ export function followMoves(
 ): FollowedMoves {
   const own = play(moves, start, letters);
   const others = own.stopped === undefined ? own : play(moves, start, english);
-  const line = others.played.length > own.played.length ? others : own;
+  const isForeign =
+    own.stopped !== undefined && inEnglish(own.stopped.written, letters).includes(foreign);
+  const goesFurther = others.played.length - own.played.length;
+  const line = goesFurther > 0 || (goesFurther === 0 && isForeign) ? others : own;
   const positions = [start, ...line.played.map(({ after }) => after)];
   const knownPlies = positions.findLastIndex(({ key }) => positionOf(table, key) !== undefined);
   const known = positions[knownPlies];
@@ -58,12 +61,15 @@ function play(
   return { played };
 }
 
+const foreign = 'Y';
+
 /** Piece letters are the first of a move and what a pawn becomes; `O-O` has none. */
 function inEnglish(written: string, letters: PieceLetters): string {
   if (letters === english || /^[O0o]/.test(written)) return written;
   return written.replace(/^\p{Lu}|(?<==|\(|[18])\p{Lu}/gu, (letter) => {
     const kind = (Object.keys(english) as PieceKind[]).find((name) => letters[name] === letter);
-    // A letter that the language does not have cannot be one of its moves: no piece is `Y`.
-    return kind === undefined ? 'Y' : english[kind];
+    if (kind !== undefined) return english[kind];
+    // An English letter that the language does not have cannot be one of its moves: no piece is `Y`.
+    return Object.values(english).includes(letter) ? foreign : letter;
   });
 }

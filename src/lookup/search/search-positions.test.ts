@@ -101,6 +101,16 @@ describe('moves', () => {
     expect(found).toMatchObject({ kind: 'moves', knownPlies: 2, stopped: { written: 'Nf4' } });
   });
 
+  test('that have a letter of another language tell that letter', () => {
+    const reasonOf = (text: string, own = letters) => {
+      const found = searchPositions(table, text, own);
+      return found.kind === 'moves' ? found.stopped?.fault.reason : undefined;
+    };
+    expect(reasonOf('1.d4 Sf6')).toMatch(/^S stands for no piece/);
+    expect(reasonOf('1.d4 Cf6', de.pieceLetters)).toMatch(/^C stands for no piece/);
+    expect(reasonOf('1.d4 Nd6', de.pieceLetters)).not.toContain('Y stands');
+  });
+
   test('are read from a pasted game with its tags, comments and variations', () => {
     const game = '[Event "Club night"]\n\n1. d4 {a comment} d5 (1... Nf6 2. c4) 2. c4 $1 e6 1-0';
     expect(search(game)).toMatchObject({ kind: 'moves', knownPlies: 4 });
