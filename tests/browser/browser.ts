@@ -6,7 +6,13 @@ import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import path from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
-import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import {
+  type Browser,
+  type BrowserContextOptions,
+  chromium,
+  type Page,
+  type Request,
+} from 'playwright-core';
 import sirv from 'sirv';
 import { afterAll, beforeAll, expect, inject } from 'vitest';
 import { chromiumArguments } from '../setup/chromium-arguments.ts';
@@ -74,6 +80,35 @@ export async function onPage(
     expect(faults.list).toEqual([]);
   } finally {
     await page.context().close();
+  }
+}
+
+/**
+ * Opens a page and waits until its scripts have fetched all they want: until twice in a row the
+ * page was idle and had asked for nothing new. `networkidle` waits half a second more.
+ */
+export async function openWhole(page: Page, address: string): Promise<void> {
+  const open = new Set<Request>();
+  let asked = 0;
+  const begun = (request: Request) => {
+    open.add(request);
+    asked++;
+  };
+  const ended = (request: Request) => void open.delete(request);
+  page.on('request', begun).on('requestfinished', ended).on('requestfailed', ended);
+  try {
+    await page.goto(address);
+    for (let calm = 0, before = asked; calm < 2; before = asked) {
+      await page.evaluate(
+        () =>
+          new Promise<void>((resolve) =>
+            setTimeout(() => requestIdleCallback(() => resolve()), 40),
+          ),
+      );
+      calm = open.size === 0 && asked === before ? calm + 1 : 0;
+    }
+  } finally {
+    page.off('request', begun).off('requestfinished', ended).off('requestfailed', ended);
   }
 }
 
@@ -178,7 +213,8 @@ export interface Demo {
 /** All files that run in one process use one Chromium, each page in a context of its own. */
 let shared: Promise<Browser> | undefined;
 
-async function sharedBrowser(): Promise<Browser> {
+/** It is not to be closed; its contexts are. */
+export async function sharedBrowser(): Promise<Browser> {
   const browser = await shared?.catch(() => undefined);
   // After a crash, or closed by a file that thinks it its own.
   if (browser === undefined || !browser.isConnected()) shared = launchBrowser();

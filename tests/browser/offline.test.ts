@@ -2,7 +2,7 @@
 import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import type { Page } from 'playwright-core';
+import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeEach, expect, test } from 'vitest';
 import { writeWorker } from '../../src/site/offline/write-worker.ts';
 import { pageFiles, serveFolder, useDemo } from './browser.ts';
@@ -31,8 +31,20 @@ const filesOf = (at: string) =>
     .filter((entry) => entry.isFile())
     .map((entry) => path.relative(at, path.join(entry.parentPath, entry.name)));
 
+/**
+ * The page leaves its reader alone for three seconds before it keeps anything. Here it begins at once;
+ * `policy.test.ts` waits as long as a reader does.
+ */
+const atOnce = (context: BrowserContext) =>
+  context.addInitScript(() => {
+    const wait = window.setTimeout.bind(window);
+    const sooner = (task: () => void, ms: number) => wait(task, ms === 3000 ? 0 : ms);
+    Object.assign(window, { setTimeout: sooner });
+  });
+
 async function visit(name = 'tarrasch/isolated-pawn.html'): Promise<Page> {
   const context = await demo().browser.newContext();
+  await atOnce(context);
   const page = await context.newPage();
   await page.goto(address + name);
   return page;
@@ -148,6 +160,7 @@ test('an edition that is only half uploaded is not taken', async () => {
 
 test('with no room left the course is read online, and half an edition is thrown away', async () => {
   const context = await demo().browser.newContext();
+  await atOnce(context);
   const page = await context.newPage();
   const session = await context.newCDPSession(page);
   const { origin } = new URL(address);
@@ -190,6 +203,7 @@ test('two courses of one host keep out of each other', async () => {
 
 test('on the own machine what the server has comes first, whatever course was there before', async () => {
   const context = await demo().browser.newContext();
+  await atOnce(context);
   const page = await context.newPage();
   await page.goto(`${server.address}tarrasch/index.html`);
   await kept(page);

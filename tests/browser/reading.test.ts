@@ -519,8 +519,10 @@ describe('far text waits', () => {
   };
   for (const [name, comesOut] of Object.entries(wayOut)) {
     test(`${name}, and then nothing moves`, async () => {
-      for (const viewport of [windows.wide, windows.phone, { width: 1000, height: 3000 }]) {
-        await whileBusy(
+      const viewports = [windows.wide, windows.phone, { width: 1000, height: 3000 }];
+      // At once: each waits until its page has come up.
+      const seen = viewports.map((viewport) =>
+        whileBusy(
           async (page, letIdle) => {
             const before = await laidOut(page);
             expect(before.all).toBe(false);
@@ -538,8 +540,9 @@ describe('far text waits', () => {
             expect(await laidOut(page)).toEqual(after);
           },
           { viewport },
-        );
-      }
+        ),
+      );
+      await Promise.all(seen);
     });
   }
 });

@@ -3,7 +3,15 @@ import { cp, readFile, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { launchBrowser, linewright, onPage, pageFiles, serveFolder, windows } from './browser.ts';
+import {
+  linewright,
+  onPage,
+  openWhole,
+  pageFiles,
+  serveFolder,
+  sharedBrowser,
+  windows,
+} from './browser.ts';
 
 const folder = path.join(inject('runFolder'), 'right-to-left');
 const site = path.join(folder, 'site');
@@ -20,12 +28,9 @@ beforeAll(async () => {
   await writeFile(chapter, text.replace('The bishop looks at f7', 'הרץ מביט אל f7'));
   await linewright(['build', course, '--out', site]);
   server = await serveFolder(site);
-  browser = await launchBrowser();
+  browser = await sharedBrowser();
 }, 120_000);
-afterAll(async () => {
-  await browser?.close();
-  server?.close();
-});
+afterAll(() => server?.close());
 
 function on(
   name: string,
@@ -140,17 +145,24 @@ test('in the tree moves run from left to right, and so do the buttons of a board
     expect(back).toBeLessThan(next ?? 0);
   }));
 
-for (const [name, viewport] of Object.entries(windows)) {
-  test(`no page is wider than its window: ${name}`, { timeout: 120_000 }, async () => {
-    const pages = pageFiles(site);
-    expect(pages.length).toBeGreaterThan(8);
-    await on('index.html', viewport, async (page) => {
-      for (const file of pages) {
-        await page.goto(server.address + file);
-        await page.waitForTimeout(200);
-        const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-        expect(over, file).toBe(0);
+test('no page is wider than its window, opened on a phone and then made wider', {
+  timeout: 120_000,
+}, async () => {
+  const pages = pageFiles(site);
+  expect(pages.length).toBeGreaterThan(8);
+  await on('index.html', windows.phone, async (page) => {
+    for (const file of pages) {
+      await page.setViewportSize(windows.phone);
+      await openWhole(page, server.address + file);
+      for (const name of ['phone', 'tablet', 'wide'] as const) {
+        await page.setViewportSize(windows[name]);
+        // The frame in which scripts hear of the window, and the one that shows what they do.
+        const over = await page.evaluate(async () => {
+          for (let frames = 0; frames < 2; frames++) await new Promise(requestAnimationFrame);
+          return document.documentElement.scrollWidth - innerWidth;
+        });
+        expect(over, `${file}, ${name}`).toBe(0);
       }
-    });
+    }
   });
-}
+});
