@@ -48,7 +48,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   // The replies that a course lacks.
   gaps: ['chess', 'contract', 'facts', 'lookup', 'model'],
   // Pictures know boards, not courses.
-  draw: ['chess', 'files'],
+  draw: ['chess', 'contract', 'files'],
   // A chapter as a document, and the media that show it.
   render: [
     'addresses',
@@ -62,7 +62,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
     'strings',
   ],
   // The course language for other unified pipelines.
-  remark: ['addresses', 'check', 'draw', 'model', 'read', 'render'],
+  remark: ['addresses', 'check', 'contract', 'diagnostics', 'draw', 'model', 'read', 'render'],
   // Makes pages of what was checked; it names the browser's data where the two meet.
   site: [
     'addresses',
@@ -211,7 +211,7 @@ const otherDoors: readonly { readonly from: RegExp; readonly to: RegExp; readonl
     },
     {
       from: /^draw\/page-board\.ts$/,
-      to: /^chess\/types\.ts$/,
+      to: /^(?:chess\/types|contract\/sentence)\.ts$/,
       why: 'is bundled for pages, which load what they use',
     },
     {
