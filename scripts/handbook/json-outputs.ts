@@ -324,9 +324,23 @@ export const jsonOutputs = {
             move: san,
             rest: z.string().describe('what follows it'),
             advised: list(san),
-            there: z.boolean().describe('whether the course has the move beside its advice'),
           })
-          .meta({ id: 'other advice', description: 'A move where the course advises another.' }),
+          .meta({
+            id: 'other advice',
+            description: 'A move that the course does not have where it advises another.',
+          }),
+      ),
+      past: list(
+        z
+          .strictObject({
+            ...laidAt,
+            move: san,
+            rest: z.string().describe('what follows it'),
+          })
+          .meta({
+            id: 'move past the end',
+            description: 'A move at a position where the course ends on purpose.',
+          }),
       ),
       said: list(
         z

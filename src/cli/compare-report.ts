@@ -135,7 +135,7 @@ function faultText({
     case 'ambiguous':
       return `${at}${written} could be more than one move${why}.`;
     case 'unreadable':
-      return `“${written}” at move ${at} is no move${why}.`;
+      return `“${written}” at move ${at.replace(/\.+$/, '')} is no move${why}.`;
     case 'comment-unclosed':
       return `a comment is never closed: ${written}`;
     case 'variation-unclosed':

@@ -1,5 +1,5 @@
 import { numberSign, type Position, playSan } from '../chess/index.ts';
-import { type AgainstAdvice, type Laid, type NewNode, placeOf } from '../import/index.ts';
+import { type Laid, type NewNode, type PastEnd, placeOf } from '../import/index.ts';
 import { blockAt, type Course, nodeAt } from '../model/index.ts';
 import { count } from './console.ts';
 import type { Plan } from './import-into.ts';
@@ -16,7 +16,7 @@ export interface LaidFacts {
 
 /** What a PGN file has for a course, position by position, as text. */
 export function reportLaid({ file, folder, course, laid, plan, isWritten }: LaidFacts): string {
-  const { branches, against, said, played, apart } = laid;
+  const { branches, against, past, said, played, apart } = laid;
   const refused = new Set(plan.refused.map(({ branch }) => branch));
   const lines = branches.filter((branch) => !refused.has(branch));
   const at = (position: Position, way: string) => `  ${whereOf(course, position)}: ${behind(way)}`;
@@ -35,8 +35,13 @@ export function reportLaid({ file, folder, course, laid, plan, isWritten }: Laid
       against,
       (each) => [
         at(each.position, each.way),
-        `    ${ownMove(each)} ${gamesOf(each.games)}; the course advises ${each.advised.join(' or ')}${each.isThere ? ', and has this beside it' : ''}`,
+        `    ${unwritten(each)} ${gamesOf(each.games)}; the course advises ${each.advised.join(' or ')}`,
       ],
+    ),
+    ...section(
+      `Out of scope, not written: ${count(past.length, 'move')}; the course ends here on purpose (\`--past-ends\` takes them)`,
+      past,
+      (each) => [at(each.position, each.way), `    ${unwritten(each)} ${gamesOf(each.games)}`],
     ),
     ...section(
       `No place can take ${count(plan.refused.length, 'line')}`,
@@ -46,10 +51,11 @@ export function reportLaid({ file, folder, course, laid, plan, isWritten }: Laid
         `    ${movesOf(branch.position, branch.root)} ${gamesOf(branch.games)}: ${reason}`,
       ],
     ),
-    ...section(`Words at moves that the course has, not written: ${said.length}`, said, (each) => [
-      at(each.position, each.way),
-      `    “${each.text}” ${gamesOf(each.games)}`,
-    ]),
+    ...section(
+      `Words at moves that the course has or that stay out, not written: ${said.length}`,
+      said,
+      (each) => [at(each.position, each.way), `    “${each.text}” ${gamesOf(each.games)}`],
+    ),
     ...section(`Whole games: ${played.length}`, played, (each) => [
       `  game ${each.number}: ${each.name}${each.isThere ? ', which the course shows already' : ''}`,
     ]),
@@ -82,10 +88,10 @@ function behind(way: string): string {
   return way === '' ? 'at the start' : `after ${way}`;
 }
 
-function ownMove({ position, san, rest }: AgainstAdvice): string {
+function unwritten({ position, san, rest }: PastEnd): string {
   const played = playSan(position, san);
   const first = played === undefined ? san : `${numberSign(played)}${san}`;
-  return rest === '' ? first : `${first} ${rest}`;
+  return rest === '' ? first : `${first} ${rest.replace(/^\d+\.\.\./, '')}`;
 }
 
 function gamesOf(games: readonly { readonly number: number }[]): string {
@@ -128,7 +134,7 @@ function movesOf(start: Position, root: NewNode): string {
 
 /** The same as data: positions by their FEN, places by file and line. */
 export function laidAsJson({ file, course, laid, plan, isWritten }: LaidFacts) {
-  const at = ({ position, way, games }: Pick<AgainstAdvice, 'position' | 'way' | 'games'>) => {
+  const at = ({ position, way, games }: Pick<PastEnd, 'position' | 'way' | 'games'>) => {
     const where = lineOf(course, position);
     return { fen: position.fen, way, ...where, games: games.map(({ number }) => number) };
   };
@@ -152,8 +158,8 @@ export function laidAsJson({ file, course, laid, plan, isWritten }: LaidFacts) {
       move: each.san,
       rest: each.rest,
       advised: each.advised,
-      there: each.isThere,
     })),
+    past: laid.past.map((each) => ({ ...at(each), move: each.san, rest: each.rest })),
     said: laid.said.map((each) => ({ ...at(each), text: each.text })),
     played: laid.played.map(({ number, name, isThere }) => ({ number, name, isThere })),
     apart: laid.apart.map(({ number, name }) => ({ number, name })),

@@ -36,6 +36,7 @@ export async function importInto(
   const laid = await layFile(course, readArchive(file), {
     as: options.as ?? 'auto',
     withoutClocks: options.without === 'clocks',
+    pastEnds: options.pastEnds,
   });
   const plan = planOf(laid, { files, course, textOf, file });
   const isWritten = options.write === true && (plan.fixes.length > 0 || plan.chapter !== undefined);
@@ -139,8 +140,10 @@ function changeOf(file: string, before: string, after: string): Fix {
 
 /** Behind the last chapter, under a name that no file has. */
 function freePath({ chapters }: CourseFiles, name: string): string {
-  const numbers = chapters.map((each) => Number(/^chapters\/(\d+)/.exec(each.path)?.[1] ?? 0));
-  const first = Math.max(0, ...numbers) + 1;
+  const numbers = chapters.flatMap((each) => /^chapters\/(\d+)/.exec(each.path)?.[1] ?? []);
+  // As many digits as the others have, so that it stands behind them where names are sorted.
+  const digits = Math.max(0, ...numbers.map((each) => each.length));
+  const first = String(Math.max(0, ...numbers.map(Number)) + 1).padStart(digits, '0');
   const base = slug(`games from ${name.replace(/\.pgn$/i, '')}`);
   const taken = new Set(chapters.map((each) => each.path.toLowerCase()));
   for (let at = 1; ; at++) {
@@ -161,10 +164,10 @@ async function writePlan(
 }
 
 /** @throws UserError for options of the other kind of import. */
-export function checkIntoOptions({ into, out, write, format, as }: ImportOptions): void {
-  if (into === undefined && (write || format !== undefined || as !== undefined)) {
+export function checkIntoOptions({ into, out, write, format, as, pastEnds }: ImportOptions): void {
+  if (into === undefined && (write || pastEnds || format !== undefined || as !== undefined)) {
     throw new UserError(
-      '`--write`, `--format` and `--as` belong to `--into`',
+      '`--write`, `--past-ends`, `--format` and `--as` belong to `--into`',
       'name the course that the file is laid against: `--into DIR`',
     );
   }

@@ -14,6 +14,7 @@ export interface ImportOptions extends Pick<DraftOptions, 'by' | 'side'> {
   /** A course that the file is laid against; nothing else is made. */
   readonly into?: string;
   readonly write?: boolean;
+  readonly pastEnds?: boolean;
   readonly format?: 'text' | 'json';
   readonly as?: 'lines' | 'games';
 }

@@ -182,6 +182,7 @@ program
   )
   .option('--into <dir>', 'a course that the file is laid against; shows what is new in it')
   .option('--write', 'with --into: write the new lines where they belong')
+  .option('--past-ends', 'with --into: take lines on where the course ends on purpose (`:end`)')
   .addOption(
     new Option('--format <format>', 'with --into: of the report').choices(['text', 'json']),
   )

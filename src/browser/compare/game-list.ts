@@ -45,12 +45,15 @@ export function makeGameList(
 /** `Game 12: Whitlow – Aldous 0-1, Club Championship 2025.02.06`. */
 function headOf(game: ComparedGame, { words, figure }: Speech): HTMLElement {
   const { number, white, black, result, event, date } = game;
-  const players = white || black ? ` ${white || words.someone} – ${black || words.someone}` : '';
-  const ending = result === '*' ? '' : ` ${result.replaceAll('1/2', '½').replace('-', '–')}`;
-  const where = [event, date].filter((part) => part !== '').join(' ');
+  const isGiven = (part: string) => part !== '';
+  const players = white || black ? `${white || words.someone} – ${black || words.someone}` : '';
+  const ending = result === '*' ? '' : result.replaceAll('1/2', '½').replace('-', '–');
+  const who = [players, ending].filter(isGiven).join(' ');
+  const where = [event, date].filter(isGiven).join(' ');
+  const rest = [who, where].filter(isGiven).join(', ');
   return make('p', 'game-head', [
     make('span', 'game-number', fill(words.game, { n: figure(number) })),
-    `${players}${ending}${where === '' ? '' : `, ${where}`}`,
+    rest === '' ? '' : ` ${rest}`,
   ]);
 }
 
@@ -113,7 +116,11 @@ function faultSentence(
   { kind, written, at, reason }: GameFault,
   { speech: { words } }: GameListContext,
 ): string {
-  const sentence = fill(words.faults[kind], { move: `${at}${written}`, text: written, at });
+  const sentence = fill(words.faults[kind], {
+    move: `${at}${written}`,
+    text: written,
+    at: at.replace(/\.+$/, ''),
+  });
   // The reasons are told in English only.
   return reason === '' || !document.documentElement.lang.startsWith('en')
     ? sentence

@@ -7,6 +7,7 @@ export type {
   Laid,
   NewBranch,
   NewNode,
+  PastEnd,
   PlayedGame,
   SaidOnly,
   SourceGame,

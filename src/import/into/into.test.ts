@@ -7,7 +7,7 @@ import { runs } from '../../../tests/setup/runs.ts';
 import { initialPosition, legalMoves, playSan } from '../../chess/index.ts';
 import { adviceOf, buildCourse, type Course } from '../../model/index.ts';
 import { readCourse } from '../../read/index.ts';
-import { type Laid, layFile, writeBranches } from './index.ts';
+import { type Laid, type LayOptions, layFile, writeBranches } from './index.ts';
 
 const frame = { games: [], media: [], problems: [] };
 const courseOf = (texts: ReadonlyMap<string, string>, side = 'white') =>
@@ -19,23 +19,23 @@ const courseOf = (texts: ReadonlyMap<string, string>, side = 'white') =>
     }),
   );
 
-async function lay(course: Course, pgn: string, as: 'auto' | 'lines' | 'games' = 'auto') {
+async function lay(course: Course, pgn: string, options: Partial<LayOptions> = {}) {
   const parts = (async function* parts() {
     yield { text: pgn, line: 1, tooLong: false };
   })();
-  return layFile(course, parts, { as });
+  return layFile(course, parts, { as: 'auto', ...options });
 }
 
 /** A course of one chapter with one block, and a file laid against it and written. */
-async function into(moves: string, pgn: string, side = 'white') {
+async function into(moves: string, pgn: string, options: Partial<LayOptions> = {}) {
   const start = `---\ntitle: A\n---\n\nBefore.\n\n\`\`\`moves\n${moves}\n\`\`\`\n`;
   const texts = new Map<string, string>([['chapters/1.md', start]]);
-  const course = courseOf(texts, side);
-  const laid = await lay(course, pgn);
+  const course = courseOf(texts);
+  const laid = await lay(course, pgn, options);
   const written = writeBranches(course, laid.branches, {
     texts,
     from: 'x.pgn',
-    read: (now) => courseOf(now, side),
+    read: (now) => courseOf(now),
   });
   const text = written.texts.get('chapters/1.md') ?? start;
   return {
@@ -70,7 +70,7 @@ describe('what a file has for a course', () => {
   test('what disagrees is told and not written, unless it is called bad', async () => {
     const { laid, block } = await into('1. d4 d5 2. c4', '1. d4 d5 2. Nf3 Nf6 *');
     expect(laid.against).toMatchObject([
-      { san: 'Nf3', advised: ['c4'], rest: '2...Nf6', way: '1.d4 d5', isThere: false },
+      { san: 'Nf3', advised: ['c4'], rest: '2...Nf6', way: '1.d4 d5' },
     ]);
     expect(block).toBe('1. d4 d5 2. c4');
     const bad = await into('1. d4 d5 2. c4', '1. d4 d5 2. e4 $2 dxe4 *');
@@ -78,10 +78,41 @@ describe('what a file has for a course', () => {
     expect(bad.block).toContain('( 2. e4? {:todo[from x.pgn, game 1]} 2... dxe4 )');
   });
 
-  test('an option that a line prefers is told', async () => {
-    const { laid } = await into('1. d4 d5 2. c4 ( 2. Nf3 {:option[]} )', '1. d4 d5 2. Nf3 *');
-    expect(laid.against).toMatchObject([{ san: 'Nf3', isThere: true }]);
+  test.each(['Nf3 {:option[]}', 'Nf3?'])(
+    'a move that the course has is known: 2. %s',
+    async (has) => {
+      const { laid, block } = await into(
+        `1. d4 d5 2. c4\n  ( 2. ${has} )`,
+        '1. d4 d5 2. Nf3 Nf6 *',
+      );
+      expect(laid).toMatchObject({ known: 3, against: [] });
+      expect(block).toContain('2... Nf6');
+    },
+  );
+
+  test('nothing behind a move against the advice is new, though it comes to the course again', async () => {
+    const { laid, block } = await into(
+      '1. d4 d5 2. c4 e6 3. Nf3',
+      '1. d4 d5 2. Nf3 e6 3. c4 {Our words} Nf6 *',
+    );
+    expect(laid.against).toMatchObject([{ san: 'Nf3', rest: '2...e6 3.c4 Nf6' }]);
+    expect(laid.said).toMatchObject([{ text: 'Our words' }]);
+    expect(block).toBe('1. d4 d5 2. c4 e6 3. Nf3');
+  });
+
+  test('where the course ends on purpose a line goes on only if that is asked', async () => {
+    const moves = '1. d4 d5 2. c4\n  ( 2. Nf3 {:option[]} Nf6 {:end[not our way]} )';
+    const pgn = '1. d4 d5 2. Nf3 Nf6 3. c4 (3. g3) e6 *';
+    const { laid, block } = await into(moves, pgn);
+    expect(laid.past).toMatchObject([
+      { san: 'c4', rest: '3...e6', way: '1.d4 d5 2.Nf3 Nf6' },
+      { san: 'g3', rest: '' },
+    ]);
     expect(laid.branches).toEqual([]);
+    expect(block).toBe(moves);
+    const asked = await into(moves, pgn, { pastEnds: true });
+    expect(asked.laid.past).toEqual([]);
+    expect(asked.block).toContain('3. c4 {:todo[from x.pgn, game 1]}');
   });
 
   test('words at known moves are told, and so are those of lines that are left', async () => {
@@ -129,7 +160,7 @@ describe('what a file has for a course', () => {
     const course = courseOf(
       new Map([['chapters/1.md', '---\ntitle: A\n---\n\n```moves\n1. d4 d5\n```\n']]),
     );
-    expect((await lay(course, game, 'lines')).against).toHaveLength(1);
+    expect((await lay(course, game, { as: 'lines' })).against).toHaveLength(1);
   });
 
   test('a game from a position that the course has not is apart', async () => {

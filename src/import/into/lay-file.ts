@@ -16,13 +16,15 @@ import type { Laid, PlayedGame, SourceGame } from './types.ts';
 export interface LayOptions {
   readonly as: TakenAs;
   readonly withoutClocks?: boolean;
+  /** Whether lines go on where the course ends on purpose. */
+  readonly pastEnds?: boolean | undefined;
 }
 
 /** Lays the games of a PGN file against a course: what is new in them, and what disagrees. Nothing is written. */
 export async function layFile(
   course: Course,
   parts: AsyncIterable<ArchiveGame>,
-  { as, withoutClocks }: LayOptions,
+  { as, withoutClocks, pastEnds = false }: LayOptions,
 ): Promise<Laid> {
   const found = new Findings();
   const notes: ImportNote[] = [];
@@ -48,7 +50,8 @@ export async function layFile(
         if (game.line.moves.length > 0) played.push({ ...source, ...playedGame(course, game) });
       } else if (hasLines(game)) {
         const start = startOf(game);
-        const meets = start !== undefined && layLines(course, { game, start, source }, found);
+        const meets =
+          start !== undefined && layLines(course, { game, start, source, pastEnds }, found);
         if (!meets) apart.push(source);
       }
     }
@@ -58,6 +61,7 @@ export async function layFile(
     known: found.known,
     branches: [...found.branches.values()],
     against: [...found.against.values()],
+    past: [...found.past.values()],
     said: [...found.said.values()],
     played,
     apart,

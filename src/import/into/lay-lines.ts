@@ -1,9 +1,8 @@
 import { type PlayedMove, type Position, playSan, sideToMove } from '../../chess/index.ts';
-import { adviceOf, type Course, isBadSign, positionsBefore } from '../../model/index.ts';
-import { isPiece } from '../directives/index.ts';
+import { adviceOf, type Course, isBadSign, nodeAt, positionsBefore } from '../../model/index.ts';
 import { nameMoves } from '../name-game.ts';
 import type { DraftComment, DraftGame, DraftLine, DraftMove } from '../types.ts';
-import type { AgainstAdvice, NewBranch, NewNode, SaidOnly, SourceGame } from './types.ts';
+import type { AgainstAdvice, NewBranch, NewNode, PastEnd, SaidOnly, SourceGame } from './types.ts';
 import { hasWords, type Words, wordsOf } from './words-of.ts';
 
 /** What is found in the games of a file, each thing once. */
@@ -12,13 +11,17 @@ export class Findings {
   /** By the position and the first move. */
   readonly branches = new Map<string, NewBranch>();
   readonly against = new Map<string, AgainstAdvice>();
+  readonly past = new Map<string, PastEnd>();
   readonly said = new Map<string, SaidOnly>();
   /** The new node of each position that only new lines lead to. */
   readonly fresh = new Map<string, NewNode>();
 }
 
-/** Where a line is: in what the course has, on a new line, or at moves that are told and not written. */
-type Ground = 'known' | 'left' | NewNode;
+/**
+ * Where a line is: in what the course has, on a new line, before or beside the course (`left`), or behind a move that
+ * is reported and not written (`closed`), which it stays to its end, so that no move is both reported and written.
+ */
+type Ground = 'known' | 'left' | 'closed' | NewNode;
 
 interface Walk {
   readonly line: DraftLine;
@@ -27,15 +30,24 @@ interface Walk {
   readonly ground: Ground;
 }
 
+export interface LaidGame {
+  readonly game: DraftGame;
+  readonly start: Position;
+  readonly source: SourceGame;
+  /** Whether lines go on where the course ends on purpose. */
+  readonly pastEnds: boolean;
+}
+
 /**
  * Lays the lines of a game against a course. A move that leads to a position of the course is known, by whatever order
  * of moves. One that does not begins a new branch, unless it is the course's side's and the course advises
- * another: then it is told, with what follows it. What the game itself calls bad is no rival of the advice.
+ * another or ends there on purpose: then it is reported, with what follows it, and nothing of it is new. What the game
+ * itself calls bad is no rival of the advice.
  * @returns whether the game meets the course's subject at all.
  */
 export function layLines(
   course: Course,
-  { game, start, source }: { game: DraftGame; start: Position; source: SourceGame },
+  { game, start, source, pastEnds }: LaidGame,
   found: Findings,
 ): boolean {
   const before = positionsBefore(course);
@@ -51,13 +63,12 @@ export function layLines(
       if (played === undefined) break;
       const isMet = ground === 'known' && !before.has(position.key);
       meets ||= isMet;
-      const at = { course, found, source, game, before, position, played, move, way };
+      const at = { course, found, source, game, pastEnds, before, position, played, move, way };
       const next = step(
         {
           ...at,
           rest: line.moves.slice(index + 1),
           lead: index === 0 ? line.before : [],
-          isMain: line === game.line,
         },
         ground,
       );
@@ -88,18 +99,19 @@ interface Step {
   readonly rest: readonly DraftMove[];
   /** Comments before the first move of its line, if it is that. */
   readonly lead: readonly DraftComment[];
-  /** Whether it stands in no variation. */
-  readonly isMain: boolean;
+  readonly pastEnds: boolean;
 }
 
 function step(at: Step, ground: Ground): Ground {
-  const { course, found, position, played } = at;
+  const { course, found, position, played, pastEnds } = at;
+  if (ground === 'closed') {
+    say(at);
+    return 'closed';
+  }
   const to = course.graph[played.after.key];
   const has = course.graph[position.key]?.moves.some((move) => move.to === played.after.key);
   if (typeof ground === 'string' && (has || (ground === 'left' && to !== undefined))) {
     if (has) found.known += 1;
-    // A line that prefers what the course only mentions.
-    if (has && ground === 'known' && at.isMain && !isPiece(at.game)) disagree(at, true);
     say(at);
     return 'known';
   }
@@ -108,9 +120,9 @@ function step(at: Step, ground: Ground): Ground {
     return 'left';
   }
   if (ground !== 'known') return childOf(at, ground.children);
-  if (disagree(at, false)) {
+  if (disagree(at) || (!pastEnds && goesPastEnd(at))) {
     say(at);
-    return 'left';
+    return 'closed';
   }
   const name = `${position.key} ${played.san}`;
   const known = found.branches.get(name);
@@ -118,14 +130,28 @@ function step(at: Step, ground: Ground): Ground {
   return enter(at, branch.root, known !== undefined);
 }
 
-/** Tells of a move that is not what the course advises; what the game calls bad is no rival of it. */
-function disagree(at: Step, isThere: boolean): boolean {
+/** Reports a new move that rivals what the course advises; what the game calls bad is no rival of it. */
+function disagree(at: Step): boolean {
   const { course, found, position, played, move, rest } = at;
   const advised = [...new Set((adviceOf(course).get(position.key) ?? []).map(({ san }) => san))];
   const isBad = move.glyphs.some(({ nag }) => isBadSign(nag));
-  if (!isOwn(at) || advised.length === 0 || isBad || advised.includes(played.san)) return false;
-  const more = { san: played.san, rest: nameMoves(rest), advised, isThere };
+  if (!isOwn(at) || advised.length === 0 || isBad) return false;
+  const more = { san: played.san, rest: nameMoves(rest), advised };
   see(found.against, at, played.san, (where) => ({ ...where, ...more }));
+  return true;
+}
+
+/** Reports a move at a position where the course has none and says `:end`. */
+function goesPastEnd(at: Step): boolean {
+  const { course, found, position, played, rest } = at;
+  const places = course.graph[position.key];
+  if (places === undefined || places.moves.length > 0) return false;
+  const ends = places.at.some((ref) =>
+    nodeAt(course, ref)?.statements.some(({ name }) => name === 'end'),
+  );
+  if (!ends) return false;
+  const more = { san: played.san, rest: nameMoves(rest) };
+  see(found.past, at, played.san, (where) => ({ ...where, ...more }));
   return true;
 }
 

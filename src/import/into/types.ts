@@ -34,15 +34,20 @@ export interface NewNode {
   meets?: string;
 }
 
-/** A move of the course's side that is not what the course advises. Nothing of it is written. */
-export interface AgainstAdvice extends Found {
+/** A move that is not written, nor is what follows it. */
+interface Unwritten extends Found {
   readonly san: string;
   /** The moves that follow it in the game. */
   readonly rest: string;
-  readonly advised: readonly string[];
-  /** Whether the course mentions it, as an option or otherwise. */
-  readonly isThere: boolean;
 }
+
+/** A move of the course's side that the course does not have where it advises another. */
+export interface AgainstAdvice extends Unwritten {
+  readonly advised: readonly string[];
+}
+
+/** A move at a position where the course ends on purpose, by `:end`. */
+export type PastEnd = Unwritten;
 
 /** Words at a move that the course has, or at one that is not written. They are not written. */
 export interface SaidOnly extends Found {
@@ -64,6 +69,7 @@ export interface Laid {
   readonly known: number;
   readonly branches: readonly NewBranch[];
   readonly against: readonly AgainstAdvice[];
+  readonly past: readonly PastEnd[];
   readonly said: readonly SaidOnly[];
   readonly played: readonly PlayedGame[];
   /** Games whose lines meet no position of the course, or none of its subject. */

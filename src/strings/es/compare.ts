@@ -85,7 +85,7 @@ export const compare: typeof english = {
   faults: {
     illegal: '{move} no es una jugada legal.',
     ambiguous: '{move} podría ser más de una jugada.',
-    unreadable: '«{text}» en {at} no es una jugada.',
+    unreadable: '«{text}» en la jugada {at} no es una jugada.',
     'comment-unclosed': 'Un comentario queda sin cerrar: {text}',
     'variation-unclosed': 'Una variante queda sin cerrar: {text}',
     start: 'Su comienzo no es una posición: {text}',
