@@ -31,22 +31,22 @@ export function leaveOutDrafts(files: CourseFiles): CourseFiles {
 
 /** Whether a chapter says that it is a draft, as `readChapter` reads it. */
 function isDraft(written: SourceFile): boolean {
-  // To see that a chapter has no such word costs less than to read it.
-  if (!written.text.includes('draft')) return false;
-  const { text } = cleanText(written, () => {});
-  const end = text.search(/\n---[ \t]*(?:\r?\n|$)/);
-  const head = end === -1 ? text : text.slice(0, end + '\n---'.length);
+  const end = written.text.search(/[\r\n]---[ \t]*(?:[\r\n]|$)/);
+  const front = end === -1 ? written.text : written.text.slice(0, end + '\n---'.length);
+  // To see that it has no such word costs less than to read it.
+  if (!front.includes('draft')) return false;
+  const { text: head } = cleanText({ ...written, text: front }, () => {});
   const file = {
     file: written.path,
     text: head,
     lineStarts: lineStarts(head),
     pointAt: createLocator(head),
   };
-  const front = readFrontMatter(parseMarkdown(head), file, {
+  const said = readFrontMatter(parseMarkdown(head), file, {
     schema: chapterFront,
     what: 'chapter',
     demand: 'optional',
     report: () => {},
   });
-  return front.draft === true;
+  return said.draft === true;
 }
