@@ -290,6 +290,8 @@ test('a chapter that is being written shows no finding', async () => {
 
 test('a file that gets another name is told on its page, and followed when it is back', async () => {
   await save(text('1. e4 e5 2. d4'), 'd4');
+  // Other words of the page say d4 too.
+  await expect.poll(() => lastMove().textContent()).toContain('d4');
   const other = path.join(folder, 'chapters', '2.md');
   await rename(chapter, other);
   await slip().getByText('no longer in the course').waitFor();
