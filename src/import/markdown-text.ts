@@ -11,6 +11,14 @@ export function commentMarkdown(text: string): string {
   return brackets > mostBrackets ? escapeBrackets(escaped) : escaped.replace(/\](?=[([{])/g, ']\\');
 }
 
+/** Text as code, which no rule reads as words of the author. No sign in code stands for a brace, so braces are round. */
+export function codeMarkdown(text: string): string {
+  const longest = Math.max(0, ...[...text.matchAll(/`+/g)].map(([run]) => run.length));
+  const fence = '`'.repeat(longest + 1);
+  const round = text.replace(/\0/g, '\uFFFD').replaceAll('{', '(').replaceAll('}', ')');
+  return `${fence}${round}${fence}`;
+}
+
 /** The same as a paragraph, where a line may also begin a heading, a list, a quote or a note. */
 export function paragraphMarkdown(text: string): string {
   return escapeBrackets(escapeSigns(text))

@@ -111,7 +111,7 @@ function playTold(game: WrittenGame, tell: Tell, options: Omit<PlayOptions, 'not
       tell(begin, `\`${move.san.text}\` cannot be played: ${played.reason}.`, rest);
       // On one line: at the start of one some words would open a block.
       const words = `[not read: ${rest.replace(/\s+/g, ' ')}]`;
-      (last?.after ?? walk.out.before).push({ type: 'comment', text: words });
+      (last?.after ?? walk.out.before).push({ type: 'comment', text: words, isUnread: true });
       stack.pop();
       continue;
     }

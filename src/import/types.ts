@@ -10,6 +10,8 @@ export interface Anchor {
 export interface DraftComment {
   readonly type: 'comment';
   readonly text: string;
+  /** Whether it is what could not be read of a line, which states nothing of the board. */
+  readonly isUnread?: true;
 }
 
 export interface DraftVariation {

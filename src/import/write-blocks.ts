@@ -5,7 +5,7 @@ import {
   type PlainMovetext,
   type PlainVariation,
 } from '../movetext/index.ts';
-import { commentMarkdown, paragraphMarkdown, textBlock } from './markdown-text.ts';
+import { codeMarkdown, commentMarkdown, paragraphMarkdown, textBlock } from './markdown-text.ts';
 import type { DraftComment, DraftGame, DraftLine, DraftVariation } from './types.ts';
 
 /** A piece of a chapter, and the moves that lead to it. */
@@ -144,8 +144,9 @@ function plainLine(line: DraftLine, depth: number, options: BlockOptions): Plain
   };
 }
 
-function plainComment({ text }: DraftComment): PlainComment {
-  return { type: 'comment', form: 'brace', text: commentMarkdown(text) };
+function plainComment({ text, isUnread }: DraftComment): PlainComment {
+  const written = isUnread ? codeMarkdown(text) : commentMarkdown(text);
+  return { type: 'comment', form: 'brace', text: written };
 }
 
 function nameComments(labels: readonly string[]): PlainComment[] {

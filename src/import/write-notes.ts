@@ -10,7 +10,7 @@ export function writeNotes(file: string, notes: readonly ImportNote[], untold = 
   return [
     `# Notes on ${file}\n`,
     'What was not read, and what was not read as it stands. Moves that cannot be played, and all behind',
-    'them in their line, stand in the chapters as text that begins with `[not read:`. Other text that',
+    'them in their line, stand in the chapters as code that begins with `[not read:`. Other text that',
     'is no move stands only here.\n',
     ...entries,
     ...(untold > 0

@@ -63,7 +63,8 @@ function courseHandlers(context: RenderContext): Handlers {
     positionLink(state, node: PositionLinkNode) {
       const named = context.ask('label', node.label);
       const words = state.all(node);
-      return toPlace(named?.ref, 'position', words.length > 0 ? words : unspoken(context, named));
+      if (words.length > 0) return toPlace(named?.ref, 'words', words);
+      return toPlace(named?.ref, 'position', unspoken(context, named));
     },
     proseMoves(_state, node: ProseMovesNode) {
       const targets = movesSpokenOf(chapter, node);

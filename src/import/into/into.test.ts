@@ -115,6 +115,12 @@ describe('what a file has for a course', () => {
     expect(asked.block).toContain('3. c4 {:todo[from x.pgn, game 1]}');
   });
 
+  test('what cannot be played stays as code, which states nothing', async () => {
+    const { block, text } = await into('1. d4 d5', '1. d4 d5 2. c4 dxc4 3. Qxc4 {won `a` }Nf6 *');
+    expect(block).toContain('2... dxc4 {``[not read: 3. Qxc4 (won `a` )Nf6]``}');
+    expect(messagesOf(courseOf(new Map([['chapters/1.md', text]])))).toEqual([]);
+  });
+
   test('words at known moves are told, and so are those of lines that are left', async () => {
     const { laid } = await into(
       '1. d4 {The queen’s pawn.} d5 2. c4',

@@ -35,7 +35,7 @@ export interface NewNode {
 }
 
 /** A move that is not written, nor is what follows it. */
-interface Unwritten extends Found {
+export interface Unwritten extends Found {
   readonly san: string;
   /** The moves that follow it in the game. */
   readonly rest: string;

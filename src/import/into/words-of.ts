@@ -3,7 +3,7 @@ import { type Course, nodeAt } from '../../model/index.ts';
 import { partsOfComment, unpackText } from '../../movetext/index.ts';
 import { isPiece } from '../directives/index.ts';
 import { tagValue } from '../directives/tag-value.ts';
-import { commentMarkdown } from '../markdown-text.ts';
+import { codeMarkdown, commentMarkdown } from '../markdown-text.ts';
 import type { DraftComment, DraftGame } from '../types.ts';
 
 /** A comment as words, and as it is written into a chapter. */
@@ -13,7 +13,8 @@ export interface Words {
 }
 
 /** The comments that a comment of a game is; that of our own export keeps its directives. */
-export function wordsOf(game: DraftGame, { text }: DraftComment): Words[] {
+export function wordsOf(game: DraftGame, { text, isUnread }: DraftComment): Words[] {
+  if (isUnread) return [{ text, written: { source: codeMarkdown(text) } }];
   if (!isPiece(game) || tagValue(game.tags, 'Comments') === 'plain') {
     return [{ text, written: { comment: commentMarkdown(text) } }];
   }

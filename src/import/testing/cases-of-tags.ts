@@ -230,7 +230,7 @@ export const casesOfTags: readonly PgnCase[] = [
     number: 110,
     what: '17: letters of another language are never guessed',
     pgn: '1. e4 e5 2. Sf3 Sc6 *',
-    blocks: ['1. e4 e5 {[not read: 2. Sf3 Sc6]} *'],
+    blocks: ['1. e4 e5 {`[not read: 2. Sf3 Sc6]`} *'],
     told: ['`Sf3` cannot be played'],
     quoted: ['2. Sf3 Sc6'],
     alone: 'it has no legality',

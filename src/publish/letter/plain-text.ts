@@ -8,8 +8,8 @@ import type { LetterFrame } from './letter-frame.ts';
 const wordwrap = 72;
 
 /**
- * A letter as plain text. Boards are letters already (`textBoard`); only links that lead out of the
- * course keep their addresses, since every move would have one.
+ * A letter as plain text. Boards are letters already (`textBoard`). Links on an author's own words keep
+ * their addresses; those of moves and positions in our words do not, since every move would have one.
  */
 export function makePlainText(
   { head, foot }: LetterFrame,
