@@ -28,7 +28,8 @@ export class LineParser {
   }
 
   read(token: Scanned): void {
-    if (token.kind !== 'comment' && token.kind !== 'words') this.isInMoves = true;
+    const mayBeProse = ['comment', 'words', 'near-move'].includes(token.kind);
+    if (!mayBeProse) this.isInMoves = true;
     const { line, fate } = this.#frame;
     if (token.kind === 'close' && this.#frame !== this.root) this.#close(token);
     else if (fate === 'silent') this.#readSilently(token);
@@ -95,6 +96,10 @@ export class LineParser {
         this.#dropNumber();
         this.#frame.line.result = { text: token.result, span: spanOf(token) };
         return;
+      case 'near-move':
+        if (token.sure || this.#number !== undefined) this.#readMove(token);
+        else this.#readWords(token);
+        return;
       case 'words':
         this.#readWords(token);
         return;
@@ -111,6 +116,7 @@ export class LineParser {
   }
 
   #readMove(token: Scanned): void {
+    this.isInMoves = true;
     const move: OpenMove = { san: this.#tokenOf(token), glyphs: [], after: [] };
     if (this.#number !== undefined) move.number = this.#number;
     this.#frame.line.moves.push(move);

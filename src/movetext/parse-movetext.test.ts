@@ -501,3 +501,24 @@ describe('the main line', () => {
     expect(parseMovetext(text).line.span).toEqual({ start, end });
   });
 });
+
+describe('a word that is nearly a move', () => {
+  test.each([
+    ['1. e4 e5 2. Rel! Nf6 3. d4', ['e4', 'e5', 'Rel', 'Nf6', 'd4'], []],
+    ['1. e4 Nc 2. d4', ['e4', 'Nc', 'd4'], []],
+    ['1. Nf33 e5', ['Nf33', 'e5'], []],
+    ['1. el e5', ['el', 'e5'], []],
+    ['1. e4 el e5', ['e4', 'e5'], ['“el” cannot be a move.']],
+    ['1. e4 e5 2. Be careful Nf6', ['e4', 'e5', 'Nf6'], ['“Be careful” cannot be a move.']],
+    ['Rel', ['Rel'], []],
+    [
+      '10. e4 e5 1O. d4',
+      ['e4', 'e5', 'd4'],
+      ['“1O.” has a letter where a digit of the move number should stand.'],
+    ],
+  ])('%s', (text, sans, told) => {
+    const { line, problems } = parseMovetext(text);
+    expect(line.moves.map(({ san }) => san.text)).toEqual(sans);
+    expect(problems.map(({ message }) => message)).toEqual(told);
+  });
+});

@@ -169,6 +169,14 @@ function explainText(written: string): [message: string, hint: string] {
       'Put + or # right after the move, before any ! or ?.',
     ];
   }
+  const number = /^[\dlIO]{1,3}(?=\.)/.exec(written)?.[0];
+  if (number !== undefined && /[lIO]/.test(number)) {
+    const meant = number.replace(/[lI]/g, '1').replaceAll('O', '0');
+    return [
+      `${quote(written)} has a letter where a digit of the move number should stand.`,
+      `Write ${meant} with digits.`,
+    ];
+  }
   if (/^=?\p{Lu}$/u.test(written)) {
     return [
       `${quote(written)} stands apart from its move.`,

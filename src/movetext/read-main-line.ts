@@ -72,7 +72,9 @@ function createSteps(text: string, scanner: Scanner): Pick<MainLine, 'next' | 'p
       } else if (token.kind === 'result') {
         ended = true;
         result = scanResult(text, token.start)?.result;
-      } else if (token.kind === 'words') return quoted('text-unreadable', token);
+      } else if (token.kind === 'words' || token.kind === 'near-move') {
+        return quoted('text-unreadable', token);
+      }
     }
     return undefined;
   }

@@ -13,6 +13,7 @@ import {
 } from './characters.ts';
 import { scanGlyph } from './scan-glyph.ts';
 import { scanMove, scanPlainMove, scanWord } from './scan-move.ts';
+import { scanNearMove } from './scan-near-move.ts';
 import { scanPeriods } from './scan-periods.ts';
 import { scanResult } from './scan-result.ts';
 import { type ScannedTag, scanTag } from './scan-tag.ts';
@@ -26,7 +27,10 @@ interface Placed {
   readonly breaks: number;
 }
 
-/** A token of movetext. `novelty` is a bare `N`, `words` is what can be none of the others. */
+/**
+ * A token of movetext. `novelty` is a bare `N`, `near-move` a word that is one sign away from a move, `words`
+ * what can be none of the others.
+ */
 export type Scanned =
   | (Placed & { readonly kind: 'open' | 'close' | 'move' | 'novelty' | 'words' | 'end' })
   | (Placed & {
@@ -34,6 +38,7 @@ export type Scanned =
       readonly form: 'brace' | 'line';
       readonly closed: boolean;
     })
+  | (Placed & { readonly kind: 'near-move'; readonly sure: boolean })
   | (Placed & { readonly kind: 'number'; readonly value: number; readonly dots: number })
   | (Placed & { readonly kind: 'glyph'; readonly nag: number | undefined })
   | (Placed & { readonly kind: 'result'; readonly result: string })
@@ -197,6 +202,8 @@ export class Scanner {
       const end = start + 1;
       const isNovelty = code === 78 && scanWord(text, start) === end && this.#standsAlone(end);
       if (isNovelty) return { kind: 'novelty', start, end, breaks };
+      const near = scanNearMove(text, start, this.#limit);
+      if (near) return { kind: 'near-move', start, breaks, ...near };
     }
     return this.#words(start);
   }

@@ -16,13 +16,16 @@ export interface BlockContext extends TextContext {
   readonly shownGames: { size: number };
 }
 
-/** Reports attributes that the block does not have, with the one that was probably meant. */
+/**
+ * Reports attributes that the block does not have, with the one that was probably meant.
+ * @returns whether all can be read and are known.
+ */
 export function checkAttributes(
   name: string,
   known: readonly string[],
   fence: Fence,
   { report, source }: BlockContext,
-): void {
+): boolean {
   const list = known.map((attribute) => `\`${attribute}="…"\``).join(', ');
   const has = list === '' ? 'It has none.' : `Its attributes are ${list}.`;
   if (fence.unreadable) {
@@ -43,6 +46,14 @@ export function checkAttributes(
       hint: 'Keep one of them; the first counts until then.',
     });
   }
+  for (const { text, place } of fence.curly) {
+    report({
+      place,
+      message: 'A value stands between curly quotation marks here, and straight ones are wanted.',
+      hint: `Write it with straight quotes: "${text}".`,
+      fixes: [{ place, text: `"${text}"` }],
+    });
+  }
   for (const [attribute, { namePlace }] of fence.attributes) {
     if (known.includes(attribute)) continue;
     const near = nearestName(attribute, known);
@@ -52,6 +63,7 @@ export function checkAttributes(
       hint: near ? `Did you mean \`${near}\`?` : has,
     });
   }
+  return !fence.unreadable && [...fence.attributes.keys()].every((name) => known.includes(name));
 }
 
 /** The attribute `view`. */

@@ -81,7 +81,10 @@ describe('a block that is not closed', () => {
     '```moves\n\n```',
     '```moves\n1. e4\n`````',
     '> ```moves\n> 1. e4\n> ```  ',
-  ])('%j is closed', (text) => expect(messages(text)).toEqual([]));
+  ])('%j is closed', (text) => {
+    // An empty block has a finding of its own.
+    expect(messages(text).filter((message) => !message.includes('is empty'))).toEqual([]);
+  });
 });
 
 describe('front matter', () => {

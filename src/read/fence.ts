@@ -13,6 +13,8 @@ export interface Fence {
   readonly attributes: ReadonlyMap<string, PlacedText & { readonly namePlace: Place }>;
   /** A stretch of the opening line that is no attribute. */
   readonly unreadable?: Place;
+  /** Values between curly quotation marks, which are read all the same; the marks are in the place. */
+  readonly curly: readonly PlacedText[];
   /** Attributes that are written a second time: their names. */
   readonly repeated: readonly PlacedText[];
   readonly closed: boolean;
@@ -20,7 +22,9 @@ export interface Fence {
   readonly marks: string;
 }
 
-const attribute = /([A-Za-z][\w-]*)\s*=\s*(?:"([^"]*)"|'([^']*)'|([^\s"']+))/y;
+/** The last way is that of word processors, which bend quotation marks. */
+const attribute =
+  /([A-Za-z][\w-]*)\s*=\s*(?:"([^"]*)"|'([^']*)'|([^\s"'“”„‟‘’‚«»]+)|[“”„‟‘’‚«]([^"“”„‟‘’‚«»]*)[“”‟‘’»"])/y;
 
 /** The file that a fence stands in. */
 export interface FileText {
@@ -52,6 +56,7 @@ export function readFence(node: Code, source: FileText): Fence {
     end: source.pointAt(start + to),
   });
   const repeated: PlacedText[] = [];
+  const curly: PlacedText[] = [];
   let unreadable: Place | undefined;
   let at = infoStart;
   while (at < openingLine.length) {
@@ -66,10 +71,13 @@ export function readFence(node: Code, source: FileText): Fence {
       break;
     }
     const name = match[1] ?? '';
-    const text = match[2] ?? match[3] ?? match[4] ?? '';
+    const text = match[2] ?? match[3] ?? match[4] ?? match[5] ?? '';
     const quote = match[4] === undefined ? 1 : 0;
     const valueEnd = attribute.lastIndex - quote;
     const namePlace = placeOf(at, at + name.length);
+    if (match[5] !== undefined) {
+      curly.push({ text, place: placeOf(valueEnd - text.length - 1, attribute.lastIndex) });
+    }
     if (attributes.has(name)) repeated.push({ text: name, place: namePlace });
     else {
       const place = placeOf(valueEnd - text.length, valueEnd);
@@ -90,6 +98,7 @@ export function readFence(node: Code, source: FileText): Fence {
     content: node.value,
     pointAt: createContentLocator(node.value, place.start.line, source),
     attributes,
+    curly,
     repeated,
     ...(unreadable ? { unreadable } : {}),
     closed,

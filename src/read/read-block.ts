@@ -8,7 +8,7 @@ import { readExercise } from './read-exercise.ts';
 import { readGame } from './read-game.ts';
 import { readMoves } from './read-moves.ts';
 import { readPattern } from './read-pattern.ts';
-import type { BlockSyntax } from './types.ts';
+import type { BlockSyntax, TreeSyntax } from './types.ts';
 
 export const blockNames = ['moves', 'diagram', 'exercise', 'game', 'pattern'] as const;
 
@@ -29,7 +29,7 @@ export function readBlock(node: Code, context: BlockContext): BlockSyntax | unde
     return undefined;
   }
   const fence = closeFence(name, readFence(node, context.source), context);
-  checkAttributes(name, attributes[name], fence, context);
+  const areSound = checkAttributes(name, attributes[name], fence, context);
   const { start, end } = fence.place;
   const shared = {
     key: context.keyOf(context.source.text.slice(start.offset, end.offset)),
@@ -42,8 +42,9 @@ export function readBlock(node: Code, context: BlockContext): BlockSyntax | unde
         kind: 'moves',
         ...shared,
         ...pickAttribute(fence, ['from', 'fen'], context),
+        ...(!areSound && { startInDoubt: true as const }),
         ...readLearn(fence, context),
-        moves: readMoves(fence.content, fence.pointAt, context),
+        moves: readMovesOf(fence, context),
       };
     case 'diagram':
       return { kind: 'diagram', ...shared, ...readDiagram(fence, context) };
@@ -54,6 +55,17 @@ export function readBlock(node: Code, context: BlockContext): BlockSyntax | unde
     case 'pattern':
       return { kind: 'pattern', ...shared, ...readPattern(fence, context) };
   }
+}
+
+function readMovesOf(fence: Fence, context: BlockContext): TreeSyntax {
+  if (fence.closed && !fence.attributes.has('fen') && fence.content.trim() === '') {
+    context.reportMoves({
+      place: fence.opening,
+      message: 'This `moves` block is empty.',
+      hint: 'Write moves in it, such as `1. e4 e5`, or take it out.',
+    });
+  }
+  return readMoves(fence.content, fence.pointAt, context);
 }
 
 const opensBlock = new RegExp(

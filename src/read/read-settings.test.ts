@@ -10,6 +10,7 @@ function read(line: string) {
   return {
     settings,
     told: problems.map(({ place, message }) => `${place.start.line}: ${message}`),
+    hints: problems.map(({ hint }) => hint),
   };
 }
 
@@ -58,3 +59,13 @@ describe('the address of a site', () => {
     expect(read('site: 7').told).toEqual([`3: \`site\` must be ${start}.`]);
   });
 });
+
+test.each([
+  ['language: english', 'Did you mean `language: en`?'],
+  ['language: Deutsch', 'Did you mean `language: de`?'],
+  ['language: klingon', 'Write it like this: `language: en`.'],
+  ['id: My Course', 'Did you mean `id: my-course`?'],
+  ['author:', 'Write it behind `author: `, or take the line out.'],
+  ['licence: [a]', 'Write a text behind `licence: `.'],
+  ['notation: russian', 'Write it like this: `notation: letters`.'],
+])('%s: %s', (line, hint) => expect(read(line).hints).toEqual([hint]));

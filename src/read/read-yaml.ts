@@ -18,6 +18,7 @@ import {
 } from '../diagnostics/index.ts';
 import { alignScalar } from './align-scalar.ts';
 import { codeOf } from './clean-text.ts';
+import { valueHint } from './value-hint.ts';
 import { explainReference, explainYaml, type YamlFault } from './yaml-fault.ts';
 import { findStructureFault } from './yaml-structure.ts';
 
@@ -203,7 +204,7 @@ function describeIssue(
       const list = keys.map((known) => `\`${known}\``).join(', ');
       return {
         place: keyPlaceOf(...path, key),
-        message: `${capital(source.name)} has no \`${[...path, key].join('.')}\`.`,
+        message: `${noSetting(source.name)} \`${[...path, key].join('.')}\`.`,
         hint: near ? `Did you mean \`${near}\`?` : `The names are ${list}.`,
       };
     });
@@ -237,9 +238,19 @@ function describeIssue(
     : asText && issue.code === 'invalid_type' && issue.expected === 'string'
       ? `To use it as a text, put it in quotes: \`${path.at(-1)}: "${written}"\`.`
       : typeof path.at(-1) === 'string'
-        ? `Write it behind \`${path.at(-1)}: \`.`
+        ? valueHint(String(path.at(-1)), isScalar(node) ? value : node, {
+            wanted: issue.message,
+            known,
+          })
         : 'Write it behind the hyphen of its item.';
   return [{ place: placeOf(...path), message: `\`${name}\` must be ${issue.message}.`, hint }];
+}
+
+/** `this exercise` has no setting at all under such a name, and neither has any other. */
+function noSetting(name: string): string {
+  const [, block] = /^this (.*)$/.exec(name) ?? [];
+  if (block === undefined) return `${capital(name)} has no`;
+  return `${/^[aeiou]/.test(block) ? 'An' : 'A'} ${block} has no setting`;
 }
 
 function capital(text: string): string {

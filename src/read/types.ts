@@ -4,7 +4,7 @@
  */
 import type { PhrasingContent, Root } from 'mdast';
 import type { Color, PieceKind, Square } from '../chess/index.ts';
-import type { Place, RelatedPlace } from '../diagnostics/index.ts';
+import type { Fix, Place, RelatedPlace } from '../diagnostics/index.ts';
 import type { MediaFault } from '../media/index.ts';
 
 /** A text file of the course. `path` is relative to the course folder, with `/`. */
@@ -93,6 +93,7 @@ export interface CourseProblem {
   readonly message: string;
   readonly hint: string;
   readonly related?: readonly RelatedPlace[];
+  readonly fixes?: readonly Fix[];
 }
 
 /** A course whose title names it, since `course.yaml` gives no `id`. */
@@ -160,6 +161,8 @@ export interface MovesSyntax {
   readonly learn?: Learn;
   readonly from?: PlacedText;
   readonly fen?: PlacedText;
+  /** Where an attribute could not be read: it may have named the position that the block starts from. */
+  readonly startInDoubt?: true;
   readonly moves: TreeSyntax;
 }
 

@@ -11,6 +11,16 @@ export interface YamlFault {
 
 const quotes = 'Put the value in quotes, such as `title: "Moves: a start"`.';
 
+/** The same with the line at hand, where it is short and holds no quotes of its own. */
+function quotesAt(text: string, offset: number): string {
+  const start =
+    Math.max(text.lastIndexOf('\n', offset - 1), text.lastIndexOf('\r', offset - 1)) + 1;
+  const [line] = text.slice(start).split(/[\r\n]/, 1);
+  const [, key, value] =
+    /^\s*(?:- )?([\p{L}-]+):[ \t]+([^"`]{1,60}?)[ \t]*$/u.exec(line ?? '') ?? [];
+  return key && value ? `Put the value in quotes: \`${key}: "${value}"\`.` : quotes;
+}
+
 /** Explains the first fault of a text: those behind it are mostly its consequences. */
 export function explainYaml({ code, message, pos }: YAMLError, document: Document, text: string) {
   const [start] = pos;
@@ -25,7 +35,7 @@ export function explainYaml({ code, message, pos }: YAMLError, document: Documen
     case 'BLOCK_AS_IMPLICIT_KEY':
       return at(
         'a value that contains `: ` looks like another name',
-        `${quotes} Begin every name at the margin.`,
+        `${quotesAt(text, start)} Begin every name at the margin.`,
       );
     case 'MULTILINE_IMPLICIT_KEY':
     case 'MISSING_CHAR': {
@@ -55,7 +65,7 @@ export function explainYaml({ code, message, pos }: YAMLError, document: Documen
         Math.min(start + 3, lineEnd),
       );
     case 'BAD_SCALAR_START':
-      return at(`a value cannot begin with \`${text.charAt(start)}\``, quotes);
+      return at(`a value cannot begin with \`${text.charAt(start)}\``, quotesAt(text, start));
     case 'BAD_INDENT':
       return /must .*end with/.test(message)
         ? at('a bracket is opened and never closed', `Close it. ${quotes}`)
@@ -87,7 +97,7 @@ export function explainReference(text: string): YamlFault {
   const start = Math.max(0, text.search(/(?<=:\s+|-\s+)[*&]/));
   return {
     what: `a value cannot begin with \`${text.charAt(start)}\``,
-    hint: quotes,
+    hint: quotesAt(text, start),
     start,
     end: start + text.slice(start).search(/\r|\n|$/),
   };

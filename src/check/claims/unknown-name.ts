@@ -5,6 +5,15 @@ import { claimKinds } from './claim-kinds.ts';
 
 /** Words of the trade and the claims that say the same; words of one name are joined by hyphens. */
 export const synonyms: Readonly<Record<string, string>> = {
+  attack: 'attacks',
+  attacked: 'attacks',
+  attacking: 'attacks',
+  control: 'attacks',
+  controls: 'attacks',
+  covers: 'attacks',
+  down: 'material',
+  'piece-up': 'material',
+  up: 'material',
   advantage: 'material',
   'back-rank-mate': 'mate',
   backwards: 'backward',
@@ -80,6 +89,9 @@ export const synonyms: Readonly<Record<string, string>> = {
 /** The most words of a name. */
 const longest = 4;
 
+/** So many words of a sentence are looked at. */
+const mostWords = 12;
+
 export function unknownName(words: readonly Word[]): ClaimFault {
   const names = claimKinds.map(({ name }) => name);
   const known = new Set([...names, ...Object.keys(synonyms)]);
@@ -100,16 +112,46 @@ export function unknownName(words: readonly Word[]): ClaimFault {
   }
   const text = first?.text ?? '';
   const near = nearestName(text, known);
+  const inside = near === undefined ? knownWithin(words, known) : undefined;
+  if (inside !== undefined) {
+    const last = words.at(-1) ?? first;
+    return {
+      reason: 'these words are not written as a claim',
+      offset,
+      length: (last?.offset ?? 0) + (last?.text.length ?? 0) - offset,
+      hint: meant(inside, words),
+    };
+  }
   return {
     reason: `there is no claim \`${text}\``,
     offset,
     length: text.length,
-    hint: near ? meant(near) : `The claims are ${names.join(', ')}.`,
+    hint: near ? meant(near) : 'See `linewright explain claim-unreadable`.',
   };
 }
 
-function meant(name: string): string {
-  if (!Object.hasOwn(synonyms, name)) return `Did you mean \`${name}\`?`;
+/** The first name in a sentence such as `knight f6 is pinned` or `a pawn up`, the longer one first. */
+function knownWithin(words: readonly Word[], known: ReadonlySet<string>): string | undefined {
+  const plain = words.slice(0, mostWords).map(({ text }) => text.toLowerCase());
+  for (let count = longest; count > 0; count--) {
+    for (let at = 1; at + count <= plain.length; at++) {
+      const name = plain.slice(at, at + count).join('-');
+      if (known.has(name)) return name;
+    }
+  }
+  return undefined;
+}
+
+/** @param sentence what was written: where the claim is of one square and it names one, that one is shown. */
+function meant(name: string, sentence: readonly Word[] = []): string {
+  if (!Object.hasOwn(synonyms, name)) {
+    const usage = claimKinds.find((kind) => kind.name === name)?.usage[0] ?? '';
+    const squares = sentence.filter(({ text }) => /^[a-h][1-8]$/.test(text));
+    const isOfOne = /^\S+ [a-h][1-8]$/.test(usage);
+    if (isOfOne && squares.length === 1) return `Did you mean \`${name} ${squares[0]?.text}\`?`;
+    if (sentence.length > 0 && usage !== '') return `Did you mean \`${name}\`, as in \`${usage}\`?`;
+    return `Did you mean \`${name}\`?`;
+  }
   const kind = synonyms[name];
   const usage = claimKinds.find((each) => each.name === kind)?.usage[0] ?? kind;
   return `Did you mean \`${kind}\`, as in \`${usage}\`?`;

@@ -25,6 +25,54 @@ outside the course: the finding names the place and what to write.
       ],
     },
     {
+      title: 'A misspelt attribute: the moves are not judged from another position',
+      course:
+        '```moves\n1. e4 e5 2. Nf3 {:here[main]}\n```\n\n```moves form="main"\n2... d6 3. d4\n```',
+      findings: [
+        {
+          start: '5:10',
+          end: '5:14',
+          message: 'A `moves` block has no attribute `form`.',
+          hint: 'Did you mean `from`?',
+        },
+      ],
+    },
+    {
+      title: 'Curly quotation marks',
+      course:
+        '```moves\n1. e4 e5 2. Nf3 {:here[main]}\n```\n\n```moves from=“main”\n2... d6 3. d4\n```',
+      findings: [
+        {
+          start: '5:15',
+          end: '5:21',
+          message:
+            'A value stands between curly quotation marks here, and straight ones are wanted.',
+          hint: 'Write it with straight quotes: "main".',
+        },
+      ],
+      fixed:
+        '```moves\n1. e4 e5 2. Nf3 {:here[main]}\n```\n\n```moves from="main"\n2... d6 3. d4\n```',
+    },
+    {
+      title: 'A misspelt setting of an exercise, and a colon in its text',
+      course:
+        '```exercise after="1. e4"\nask: How does Black answer?\nanwser: e5\nanswer: e5\n```\n\n```exercise after="1. e4"\nask: Black to move: how?\nanswer: e5\n```',
+      findings: [
+        {
+          start: '3:1',
+          end: '3:7',
+          message: 'An exercise has no setting `anwser`.',
+          hint: 'Did you mean `answer`?',
+        },
+        {
+          start: '8:6',
+          message:
+            'This exercise cannot be read here: a value that contains `: ` looks like another name.',
+          hint: 'Put the value in quotes: `ask: "Black to move: how?"`. Begin every name at the margin.',
+        },
+      ],
+    },
+    {
       title: 'A FEN with two white kings',
       course: '```moves fen="4k3/8/8/8/8/8/8/K3K3 w - - 0 1"\n1. Kd1\n```',
       findings: [

@@ -1,4 +1,4 @@
-import { isClaimFault, parseClaim } from '../claims/index.ts';
+import { claimKinds, isClaimFault, parseClaim } from '../claims/index.ts';
 import { claimsOf } from '../claims-of.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import type { CourseView } from '../view/index.ts';
@@ -13,6 +13,8 @@ one of the claims that the handbook lists, with the squares, files or sides that
 are joined with \`and\` and \`or\`, each may be denied with \`not\`, and \`after Nf3:\` before them speaks of
 what would be. A word of the trade that is no claim, such as \`hole\`, is answered with the claim that
 says it.
+
+The claims are ${claimKinds.map(({ name }) => `\`${name}\``).join(', ')}.
 `,
   examples: [
     {
@@ -42,6 +44,34 @@ says it.
           end: '2:50',
           message: 'The claim `not bad bishop f8` cannot be read: there is no claim `bad bishop`.',
           hint: 'Did you mean `bad-bishop`?',
+        },
+      ],
+    },
+    {
+      title: 'Plain words',
+      course:
+        '```moves\n1. e4 {:claim[knight f6 is pinned]} e5 {:claim[a pawn up]} 2. d4 {:claim[control e5]} exd4 {:claim[nice game]}\n```',
+      findings: [
+        {
+          start: '2:15',
+          message:
+            'The claim `knight f6 is pinned` cannot be read: these words are not written as a claim.',
+          hint: 'Did you mean `pinned f6`?',
+        },
+        {
+          start: '2:48',
+          message: 'The claim `a pawn up` cannot be read: these words are not written as a claim.',
+          hint: 'Did you mean `material`, as in `material +1`?',
+        },
+        {
+          start: '2:74',
+          message: 'The claim `control e5` cannot be read: there is no claim `control`.',
+          hint: 'Did you mean `attacks`, as in `attacks c5 d4`?',
+        },
+        {
+          start: '2:100',
+          message: 'The claim `nice game` cannot be read: there is no claim `nice`.',
+          hint: 'See `linewright explain claim-unreadable`.',
         },
       ],
     },

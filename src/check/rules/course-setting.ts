@@ -15,7 +15,7 @@ const examples: Parameters<typeof defineCourseRule>[0]['examples'] = [
         start: '2:7',
         end: '2:12',
         message: '`side` must be `white`, `black` or `both`.',
-        hint: 'Write it behind `side: `.',
+        hint: 'Write it like this: `side: white`.',
       },
       {
         file: 'course.yaml',

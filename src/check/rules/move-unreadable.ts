@@ -7,7 +7,9 @@ const unreadableMoves = makeMoveFaultRule('unreadable', {
   finds: 'Movetext that is no movetext: an unclosed comment or variation, a word that is no move.',
   documentation: `
 A \`moves\` block is movetext in the import format of the PGN standard (section 8.2). What cannot be
-read as such is told at its place, and all the rest of the block is read nevertheless.
+read as such is told at its place, and all the rest of the block is read nevertheless. A word that is
+one sign away from a move, such as \`Rel\` for \`Re1\`, counts as a move that cannot be played: what
+follows it in its line is not judged.
 
 Comments do not nest: the first \`}\` ends a comment. A variation stands behind the move that it
 replaces.
@@ -23,6 +25,30 @@ export const moveUnreadable = defineCourseRule({
   },
   inCourse: (course) => problemsOf('move-unreadable', course),
   examples: [
+    {
+      title: 'A letter that looks like a digit',
+      course: '```moves\n1. e4 e5 2. Nf3 Nc6 3. Bb5 a6 4. O-O Nf6 5. Rel! Be7 6. c3\n```',
+      findings: [
+        {
+          start: '2:45',
+          end: '2:48',
+          message: '5.Rel is no move: it ends with the letter l in place of the digit 1.',
+          hint: 'Did you mean Re1?',
+        },
+      ],
+    },
+    {
+      title: 'A block without moves',
+      course: '```moves\n```',
+      findings: [
+        {
+          start: '1:1',
+          end: '1:9',
+          message: 'This `moves` block is empty.',
+          hint: 'Write moves in it, such as `1. e4 e5`, or take it out.',
+        },
+      ],
+    },
     {
       title: 'A variation that is never closed',
       course: '```moves\n1. e4 e5 (1... c5 2. Nf3\n```',

@@ -23,7 +23,7 @@ another game is left alone, and so is a question. [Plain words](06-plain-words.m
           start: '2:18',
           end: '2:34',
           message: '“The knight on f4” is not so after 2.Nf3: f4 is empty.',
-          hint: 'There is a knight on b1, b8, f3 and g8. Mend the words; if they speak of another position, name the move that leads there, or write `:allow[words-false …]`.',
+          hint: 'White has a knight on b1 and f3, Black has a knight on b8 and g8. Mend the words; if they speak of another position, name the move that leads there, or write `:allow[words-false …]`.',
         },
       ],
     },

@@ -71,6 +71,8 @@ function readingsOf(plain: string): Reading[] {
     add(first + rest.toLowerCase(), 0.5);
     add(plain.toLowerCase(), 0.5);
   }
+  // Letters that look like the digit 1.
+  if (/[a-h][lI]$/.test(plain)) add(`${plain.slice(0, -1)}1`, 0.1);
   const foreign = kindsOfForeignLetter(first) ?? [];
   for (const [index, kind] of foreign.entries()) {
     const letter = Object.keys(kindOfLetter).find((each) => kindOfLetter[each] === kind) ?? '';

@@ -28,6 +28,9 @@ function reasonOf(plain: string): string {
   if (square !== undefined && !/^[a-h][1-8]$/.test(square)) {
     return `the board has no square ${square}`;
   }
+  const [, likeDigit] = /^[KQRBN]?[a-h]?[1-8]?x?[a-h]([lI])$/.exec(plain) ?? [];
+  if (likeDigit !== undefined)
+    return `it ends with the letter ${likeDigit} in place of the digit 1`;
   if (/^[KQRBN]?[a-h]?x?[a-h]?$/.test(plain)) {
     return 'the square that the piece goes to is not named in full';
   }

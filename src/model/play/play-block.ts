@@ -1,5 +1,5 @@
 import { initialPosition, type Position } from '../../chess/index.ts';
-import type { PlacedText } from '../../read/index.ts';
+import type { PlacedText, TreeSyntax } from '../../read/index.ts';
 import { castledBefore } from '../castled.ts';
 import { findName } from './find-name.ts';
 import { playTree } from './play-tree.ts';
@@ -84,7 +84,10 @@ function startOf(block: BlockInWork, course: CourseInWork): Start | undefined {
     const shown = startOfName(name, block, course);
     return shown && { position: positionOf(shown), castled: castledTo(shown) };
   }
-  if (syntax.kind === 'moves') return plain(startOfTags(syntax.moves, report));
+  if (syntax.kind === 'moves') {
+    if (syntax.startInDoubt && !beginsAtMoveOne(syntax.moves)) return undefined;
+    return plain(startOfTags(syntax.moves, report));
+  }
   return plain(syntax.after ? initialPosition : undefined);
 }
 
@@ -93,6 +96,12 @@ export function nameOf({ syntax }: BlockInWork): PlacedText | undefined {
   if (syntax.kind === 'moves') return syntax.fen ? undefined : syntax.from;
   if (syntax.kind === 'diagram' || syntax.kind === 'exercise') return syntax.at;
   return undefined;
+}
+
+/** Whether the written number of the first move is that of a game's first, or none is written. */
+function beginsAtMoveOne({ nodes }: TreeSyntax): boolean {
+  const number = nodes[1]?.written?.number;
+  return number === undefined || (number.value === 1 && number.dots < 2);
 }
 
 function startOfName(

@@ -20,10 +20,12 @@ export const pieceOnSquare: Form = {
       ? `${sideName(there.color)} has a ${there.kind} on ${wrong}`
       : `${wrong} is empty`;
     const sides = own ? [own] : (['white', 'black'] as const);
-    const standing = sides.flatMap((of) => squaresOf(board, of, kind)).sort();
-    const name = own ? `${sideName(own)} has a ${kind}` : `There is a ${kind}`;
+    const standing = sides.flatMap((of) => {
+      const on = squaresOf(board, of, kind).sort();
+      return on.length === 0 ? [] : [`${sideName(of)} has a ${kind} on ${listed(on)}`];
+    });
     const instead =
-      standing.length === 0 || kind === 'pawn' ? undefined : `${name} on ${listed(standing)}.`;
+      standing.length === 0 || kind === 'pawn' ? undefined : `${standing.join(', ')}.`;
     return { holds: false, because, ...(instead && { instead }) };
   },
   examples: [

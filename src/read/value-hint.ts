@@ -1,0 +1,49 @@
+/** What to write for a value of YAML that is none of those wanted. */
+
+/** Languages whose names are known to authors who write them out; any other tag is read as well. */
+const languages =
+  'en de es fr it pt nl da sv no fi pl cs sk hu ro bg ru uk sr hr el tr ar he hi zh ja ko'.split(
+    ' ',
+  );
+
+/**
+ * A hint that names what is wanted.
+ * @param wanted what the value must be, in words, with samples in backticks.
+ * @param known the values that there are, where there are few.
+ */
+export function valueHint(
+  key: string,
+  written: unknown,
+  { wanted, known }: { readonly wanted: string; readonly known: readonly string[] },
+): string {
+  const meant = meantValue(key, written, wanted.includes('`true`'));
+  if (meant !== undefined) return `Did you mean \`${key}: ${meant}\`?`;
+  if (written === null || written === undefined || written === '') {
+    return `Write it behind \`${key}: \`, or take the line out.`;
+  }
+  const sample = known[0] ?? /`([^`\n]+)`/.exec(wanted)?.[1];
+  if (sample === undefined || sample.includes(': ')) return `Write ${wanted} behind \`${key}: \`.`;
+  return `Write it like this: \`${key}: ${sample}\`.`;
+}
+
+function meantValue(key: string, written: unknown, isSwitch: boolean): string | undefined {
+  if (typeof written !== 'string') return undefined;
+  const word = written.trim().toLowerCase();
+  if (isSwitch && /^(?:yes|on|y)$/.test(word)) return 'true';
+  if (isSwitch && /^(?:no|off|n)$/.test(word)) return 'false';
+  if (key === 'id') {
+    const id = word.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '');
+    return id === '' || id.length > 60 || id === word ? undefined : id;
+  }
+  return key === 'language' ? languageTag(word) : undefined;
+}
+
+/** The tag of a language that is named in English or in itself. */
+function languageTag(word: string): string | undefined {
+  return languages.find((tag) =>
+    ['en', tag].some(
+      (language) =>
+        new Intl.DisplayNames([language], { type: 'language' }).of(tag)?.toLowerCase() === word,
+    ),
+  );
+}
