@@ -16,6 +16,18 @@ export interface PlaceOnPage {
 export interface LookAsked extends PlaceOnPage {
   /** In SAN. */
   readonly moves: readonly string[];
+  /** How many of them lead to the position that is looked at; all of them unless given. */
+  readonly shown?: number | undefined;
+}
+
+/** A position that the course has under a name, met by new moves. */
+export interface NamedMeeting {
+  /** How many of the new moves lead there. */
+  readonly after: number;
+  readonly name: string;
+  /** Where the name is given. */
+  readonly file: string;
+  readonly line: number;
 }
 
 /** What an author may know of a place before writing to it. */
@@ -39,6 +51,8 @@ export interface LookAnswer {
   readonly names: readonly string[];
   /** Claims that are true after the moves asked for, the most telling first. */
   readonly claims: readonly string[];
+  /** Where the moves asked for come to positions that the course has under a name; one for each. */
+  readonly meetings: readonly NamedMeeting[];
   readonly history: WriteHistory;
 }
 
@@ -56,6 +70,8 @@ export interface WordsToWrite {
   readonly name?: string | undefined;
   /** What readers see in place of the name. */
   readonly title?: string | undefined;
+  /** The name under which the course has this position already. */
+  readonly same?: string | undefined;
   readonly claims?: readonly string[] | undefined;
   readonly drawn?: readonly { readonly kind: DrawnOnBoard; readonly item: string }[] | undefined;
 }

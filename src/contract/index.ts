@@ -15,6 +15,7 @@ export type * from './course-notes.ts';
 export * from './course-table.ts';
 export * from './desk.ts';
 export type * from './desk-write.ts';
+export * from './drawn-signs.ts';
 export * from './exercise-results.ts';
 export * from './forecast.ts';
 export * from './free-play.ts';

@@ -5,12 +5,14 @@ describe('glyphs', () => {
   // PGN standard (1994-03-12), section 10.
   test.each([
     [1, '!', 'good move'],
-    [2, '?', 'poor move'],
-    [3, '!!', 'very good move'],
-    [4, '??', 'very poor move'],
-    [5, '!?', 'speculative move'],
-    [6, '?!', 'questionable move'],
-    [10, '=', 'drawish position'],
+    // Common practice, no source: the standard calls them poor, very good, very poor, speculative, questionable
+    // and drawish.
+    [2, '?', 'mistake'],
+    [3, '!!', 'excellent move'],
+    [4, '??', 'blunder'],
+    [5, '!?', 'interesting move'],
+    [6, '?!', 'dubious move'],
+    [10, '=', 'equal position'],
     [13, '∞', 'unclear position'],
     [14, '⩲', 'White has a slight advantage'],
     [15, '⩱', 'Black has a slight advantage'],

@@ -3,7 +3,9 @@
  *
  * Meanings of 0 to 139: PGN standard (1994-03-12), section 10; most come in pairs, the even
  * number for White and the odd one for Black. The standard gives signs for 1 to 6 only. The other
- * signs, and the numbers from 140, are de facto: common practice, no binding source.
+ * signs, and the numbers from 140, are de facto: common practice, no binding source. So are the
+ * words for 2 to 6 and 10, in which books and the handbook speak of a move: the standard has "poor",
+ * "very good", "very poor", "speculative" and "questionable move", and "drawish position".
  */
 interface GlyphEntry {
   readonly meaning: string;
@@ -13,15 +15,15 @@ interface GlyphEntry {
 const single: readonly (readonly [nag: number, meaning: string, sign?: string])[] = [
   [0, 'no annotation'],
   [1, 'good move', '!'],
-  [2, 'poor move', '?'],
-  [3, 'very good move', '!!'],
-  [4, 'very poor move', '??'],
-  [5, 'speculative move', '!?'],
-  [6, 'questionable move', '?!'],
+  [2, 'mistake', '?'],
+  [3, 'excellent move', '!!'],
+  [4, 'blunder', '??'],
+  [5, 'interesting move', '!?'],
+  [6, 'dubious move', '?!'],
   [7, 'forced move (all others lose quickly)', '□'],
   [8, 'singular move (no reasonable alternatives)'],
   [9, 'worst move'],
-  [10, 'drawish position', '='],
+  [10, 'equal position', '='],
   [11, 'equal chances, quiet position', '='],
   [12, 'equal chances, active position', '='],
   [13, 'unclear position', '∞'],

@@ -1,6 +1,11 @@
 import type { Element, ElementContent } from 'hast';
 import { numberSign } from '../chess/index.ts';
-import { dataProperties, positionAddress, readPositionAddress } from '../contract/index.ts';
+import {
+  dataProperties,
+  drawnSigns,
+  positionAddress,
+  readPositionAddress,
+} from '../contract/index.ts';
 import { isBadSign, type MoveNode } from '../model/index.ts';
 import { glyphSign } from '../movetext/index.ts';
 import type { Strings } from '../strings/index.ts';
@@ -8,14 +13,6 @@ import type { RenderContext } from './context.ts';
 import { element } from './hast.ts';
 import type { MoveTree } from './move-tree.ts';
 import { sanHtml } from './notation.ts';
-
-/** Signs that few fonts have: the style sheet draws them over the text. */
-const drawnSigns: Readonly<Record<string, string>> = {
-  '⩲': 'slight-white',
-  '⩱': 'slight-black',
-  '±': 'clear-white',
-  '∓': 'clear-black',
-};
 
 /** The same as people type them: hardly any font has the first two, and the others are to look like them. */
 const plainSigns: Readonly<Record<string, string>> = {

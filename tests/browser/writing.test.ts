@@ -70,7 +70,7 @@ test('a line is played in, told what it is, written, and taken back', async () =
   const claimed = await claim.textContent();
   await claim.click();
   await sheet(page)
-    .getByRole('button', { name: /equal chances|drawish/ })
+    .getByRole('button', { name: /equal position/ })
     .first()
     .click();
   expect(await violations(page)).toEqual([]);

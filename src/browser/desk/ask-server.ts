@@ -5,10 +5,13 @@ import { ownData } from './own-data.ts';
 export class Refused extends Error {
   /** Of HTTP; 0 where no answer came. */
   readonly status: number;
+  /** The part of what was asked for that has to change, where the server names one. */
+  readonly about: string | undefined;
 
-  constructor(message: string, status: number) {
+  constructor(message: string, status: number, about?: string) {
     super(message);
     this.status = status;
+    this.about = about;
   }
 }
 
@@ -32,5 +35,6 @@ export async function askServer(route: string, what: unknown): Promise<unknown> 
   }
   const answer: unknown = await response.json();
   if (response.ok) return answer;
-  throw new Refused((answer as { readonly error: string }).error, response.status);
+  const { error, about } = answer as { readonly error: string; readonly about?: string };
+  throw new Refused(error, response.status, about);
 }

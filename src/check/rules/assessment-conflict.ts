@@ -28,7 +28,7 @@ drawn (FIDE Laws of Chess, articles 5.1.1 and 5.2.1): no sign may say otherwise.
         {
           start: '6:40',
           message:
-            'After 3.d4 the position is called “White has a moderate advantage”, but in line 2 “drawish position”.',
+            'After 3.d4 the position is called “White has a moderate advantage”, but in line 2 “equal position”.',
           hint: 'Decide on one verdict, or leave one of them out.',
         },
       ],
@@ -40,7 +40,7 @@ drawn (FIDE Laws of Chess, articles 5.1.1 and 5.2.1): no sign may say otherwise.
         {
           start: '2:7',
           message:
-            'Behind 1...e5 stand two verdicts: “drawish position” and “White has a decisive advantage”.',
+            'Behind 1...e5 stand two verdicts: “equal position” and “White has a decisive advantage”.',
           hint: 'Leave one of them out.',
         },
       ],

@@ -69,7 +69,7 @@ nobody holds at the board. Then say so and except the line.
           start: '2:13',
           end: '2:15',
           message:
-            'After 2.g4 the sign = says “drawish position”, but Example 1 at depth 20 counts mated in 1 for White.',
+            'After 2.g4 the sign = says “equal position”, but Example 1 at depth 20 counts mated in 1 for White.',
         },
       ],
     },

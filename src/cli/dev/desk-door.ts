@@ -20,10 +20,13 @@ export type DeskRoute = (asked: unknown) => Promise<unknown>;
 export class DeskRefusal extends Error {
   /** Of HTTP: 400 for what makes no sense, 409 for what no longer fits. */
   readonly status: number;
+  /** The part of what was asked for that has to change. */
+  readonly about: 'name' | undefined;
 
-  constructor(message: string, status = 400) {
+  constructor(message: string, status = 400, about?: 'name') {
     super(message);
     this.status = status;
+    this.about = about;
   }
 }
 
@@ -52,7 +55,7 @@ export function deskDoor(): DeskDoor {
         answerJson(response, 200, await route(await readJson(request)));
       } catch (error) {
         if (!(error instanceof DeskRefusal)) throw error;
-        answerJson(response, error.status, { error: error.message });
+        answerJson(response, error.status, { error: error.message, about: error.about });
       }
     },
   };

@@ -15,7 +15,7 @@ export const glyph = makeGlyphs({
     7: 'erzwungener Zug (alle anderen verlieren schnell)',
     8: 'einziger Zug',
     9: 'schlechtester Zug',
-    10: 'remisliche Stellung',
+    10: 'ausgeglichene Stellung',
     11: 'gleiche Chancen, ruhige Stellung',
     12: 'gleiche Chancen, lebhafte Stellung',
     13: 'unklare Stellung',

@@ -15,7 +15,7 @@ export const glyph = makeGlyphs({
     7: 'jugada forzada (todas las demás pierden pronto)',
     8: 'única jugada razonable',
     9: 'la peor jugada',
-    10: 'posición de tablas',
+    10: 'posición igualada',
     11: 'igualdad, posición tranquila',
     12: 'igualdad, posición activa',
     13: 'posición incierta',

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import type { PlayedMove } from '../../../chess/types.ts';
 import { isNothing, movesToWrite, nothingSaid, toggled, waysFor, withGlyph } from './draft.ts';
+import { sameAt } from './same-choice.ts';
 
 test('the ways offered are those that make sense for the side and the place', () => {
   const at = (side: 'white' | 'black' | 'both', next: string[]) => waysFor({ side, next }, 'black');
@@ -31,4 +32,19 @@ test('a line is sent with what was said of each move, and the first says what it
     glyphs: [4],
   });
   expect(isNothing({ ...nothingSaid, comment: ' ', title: 'x' })).toBe(true);
+});
+
+test('the first named position that a line meets is told unless it is declined', () => {
+  const meeting = (after: number, name: string) => ({ after, name, file: 'a.md', line: 1 });
+  const look = { meetings: [meeting(2, 'first'), meeting(3, 'second')] };
+  const names = [1, 2, 3].map((after) => sameAt(look, after, nothingSaid));
+  expect(names).toEqual([undefined, 'first', undefined]);
+  expect(sameAt(look, 2, { ...nothingSaid, same: false })).toBeUndefined();
+  expect(sameAt(look, 3, { ...nothingSaid, same: true })).toBe('second');
+  const moves = ['h6', 'Bh4'].map((san) => ({ san }) as PlayedMove);
+  const sameOf = (index: number) => (index === 1 ? 'first' : undefined);
+  expect(movesToWrite(moves, () => nothingSaid, 'next', sameOf)).toEqual([
+    { san: 'h6' },
+    { san: 'Bh4', same: 'first' },
+  ]);
 });

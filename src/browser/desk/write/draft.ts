@@ -17,6 +17,8 @@ export interface Said {
   readonly name: string;
   readonly title: string;
   readonly drawn: readonly { readonly kind: DrawnOnBoard; readonly item: string }[];
+  /** Whether a name is said that the position has elsewhere; undecided unless given. */
+  readonly same?: boolean;
 }
 
 export const nothingSaid: Said = {
@@ -37,7 +39,7 @@ export function waysFor({ side, next }: Pick<LookAnswer, 'side' | 'next'>, color
 }
 
 const mistake = 2;
-/** From the good move to the questionable one: a move has one of them. */
+/** From the good move to the dubious one: a move has one of them. */
 const suffixes: readonly number[] = [1, 2, 3, 4, 5, 6];
 const badSuffixes: readonly number[] = [2, 4, 6];
 
@@ -72,21 +74,25 @@ export function isNothing(said: Said): boolean {
 /**
  * The moves of a line as they are to be written.
  * @param saidOf what the author said of each, by its index.
+ * @param sameOf the name of each position that the course has already.
  */
 export function movesToWrite(
   moves: readonly PlayedMove[],
   saidOf: (index: number) => Said,
   way?: Way,
+  sameOf: (index: number) => string | undefined = () => undefined,
 ): MoveToWrite[] {
   return moves.map(({ san }, index) => {
     const said = saidOf(index);
     const isFirst = index === 0;
     const isBad = isFirst && way === 'bad' && !said.glyphs.some((nag) => badSuffixes.includes(nag));
+    const same = sameOf(index);
     const glyphs = isBad ? withGlyph(said.glyphs, mistake) : said.glyphs;
     return {
       san,
       ...(glyphs.length > 0 && { glyphs }),
       ...(isFirst && way === 'alternative' && { option: true }),
+      ...(same !== undefined && { same }),
       ...wordsToWrite(said),
     };
   });

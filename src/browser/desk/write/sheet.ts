@@ -16,6 +16,8 @@ import {
   wordsToWrite,
 } from './draft.ts';
 import { focusIn } from './keep-focus.ts';
+import { makeNaming } from './naming.ts';
+import { makeSameChoice, sameAt } from './same-choice.ts';
 import { makeSigns } from './signs.ts';
 import { makeTypedHelp } from './typed-directive.ts';
 import { words } from './words.ts';
@@ -35,6 +37,8 @@ export interface SheetPlace {
 export interface SheetEvents {
   readonly onWrite: (change: ChangeToWrite) => void;
   readonly onSay: (message: string) => void;
+  /** What the button that writes is to say; undefined while nothing can be written. */
+  readonly onOffer: (name: string | undefined) => void;
   /** Shows a move of the line. */
   readonly onGo: (at: number) => void;
 }
@@ -88,9 +92,20 @@ export class Sheet {
     const { moves } = place;
     if (moves.length > 0) {
       const saidOf = (index: number) => this.said.get(keyOf(place, index + 1)) ?? nothingSaid;
-      this.#events.onWrite({ kind: 'line', moves: movesToWrite(moves, saidOf, this.#way()) });
+      const sameOf = (index: number) => sameAt(place.look, index + 1, saidOf(index));
+      const line = movesToWrite(moves, saidOf, this.#way(), sameOf);
+      this.#events.onWrite({ kind: 'line', moves: line });
     } else if (isNothing(this.#saidHere)) this.#events.onSay(words.nothing);
     else this.#events.onWrite({ kind: 'words', ...wordsToWrite(this.#saidHere) });
+  }
+
+  /** Has the author look at the name that was refused, if one is given here. */
+  pointToName(): void {
+    const input = this.element.querySelector<HTMLInputElement>('#write-name');
+    if (input === null || input.value.trim() === '') return;
+    input.setAttribute('aria-invalid', 'true');
+    input.setAttribute('aria-describedby', 'write-status');
+    input.focus();
   }
 
   /** What is written is no draft any more. */
@@ -118,23 +133,22 @@ export class Sheet {
   #draw(): void {
     const place = this.#place;
     const focused = focusIn(this.element);
-    if (place === undefined) this.element.replaceChildren();
-    else {
+    if (place === undefined) {
+      this.element.replaceChildren();
+      this.#events.onOffer(undefined);
+    } else {
       const isNew = place.moves.length > 0;
       this.element.replaceChildren(
         this.#heading(place),
         ...(isNew ? [this.#waysOf(place)] : []),
+        ...this.#same(place),
         this.#comment(place),
         ...(isNew || place.look.line > 0 ? this.#signs(place) : []),
         this.#claims(place),
         ...this.#extra,
         this.#naming(),
-        make(
-          'p',
-          'write-ways',
-          makeButton(isNew ? words.write : words.add, () => this.write(), 'write-now'),
-        ),
       );
+      this.#events.onOffer(isNew ? words.write : words.add);
     }
     focused();
   }
@@ -187,6 +201,15 @@ export class Sheet {
       set.append(make('label', '', input, ` ${words.ways[way]}`));
     }
     return set;
+  }
+
+  #same({ look, shown }: SheetPlace): HTMLElement[] {
+    const meeting = look.meetings.find(({ after }) => after === shown);
+    if (meeting === undefined) return [];
+    const isChosen = sameAt(look, shown, this.#saidHere) !== undefined;
+    return [
+      makeSameChoice(meeting, isChosen, (same) => this.change((said) => ({ ...said, same }))),
+    ];
   }
 
   #comment(place: SheetPlace): HTMLElement {
@@ -249,27 +272,10 @@ export class Sheet {
   }
 
   #naming(): HTMLElement {
-    const field = (key: 'name' | 'title', label: string) => {
-      const input = element('input', { id: `write-${key}`, type: 'text', autocomplete: 'off' });
-      input.value = this.#saidHere[key];
-      input.dataset.keep = key;
-      input.addEventListener('input', () => {
-        this.said.set(this.#key(this.#place), { ...this.#saidHere, [key]: input.value });
-      });
-      return make('p', 'write-field', element('label', { for: input.id }, label), input);
-    };
     const names = this.#place?.moves.length === 0 ? (this.#place.look.names ?? []) : [];
-    const summary = names.length === 0 ? words.name : `${words.name} (${names.join(', ')})`;
-    const details = make(
-      'details',
-      'write-naming',
-      make('summary', '', summary),
-      field('name', words.name),
-      field('title', words.title),
-      make('p', 'write-help', words.nameHelp),
-    );
-    details.open = this.#saidHere.name !== '';
-    return details;
+    return makeNaming(names, this.#saidHere, (named) => {
+      this.said.set(this.#key(this.#place), { ...this.#saidHere, ...named });
+    });
   }
 
   #moveHere(): PlayedMove | undefined {

@@ -1,5 +1,6 @@
+import { drawnSigns } from '../../../contract/drawn-signs.ts';
 import { glyphMeaning, glyphSign } from '../../../movetext/glyphs.ts';
-import { element, makeButton } from '../../element.ts';
+import { element, make, makeButton } from '../../element.ts';
 
 /** From `!` to `?!`, and the verdicts on a position, each by its number. */
 const offered: readonly number[] = [1, 3, 5, 6, 2, 4, 10, 14, 16, 18, 15, 17, 19, 13];
@@ -14,6 +15,8 @@ export function makeSigns(
   for (const nag of offered) {
     const sign = glyphSign(nag) ?? `$${nag}`;
     const button = makeButton(sign, () => onChoose(nag));
+    const drawn = drawnSigns[sign];
+    if (drawn !== undefined) button.replaceChildren(make('span', `drawn ${drawn}`, sign));
     const meaning = glyphMeaning(nag) ?? sign;
     button.title = meaning;
     button.setAttribute('aria-label', `${sign} ${meaning}`);

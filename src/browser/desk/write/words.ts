@@ -43,6 +43,7 @@ export const words = {
   name: 'Name for this position',
   title: 'What readers see in its place',
   nameHelp: 'Links and other blocks lead here by its name.',
+  same: 'By other moves this is “{name}” of {file}, line {line}. Say so, with :same[{name}]',
   write: 'Write it into the chapter',
   add: 'Write it here',
   written: 'Written: {file}, line {line}.',

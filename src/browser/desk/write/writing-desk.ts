@@ -18,6 +18,7 @@ import { type Said, toggled } from './draft.ts';
 import { type DrawMode, makeDrawMode } from './draw-mode.ts';
 import { keep, takeKept } from './kept-draft.ts';
 import { Sheet, type SheetPlace } from './sheet.ts';
+import { SheetFoot } from './sheet-foot.ts';
 import { words } from './words.ts';
 
 /** The page that is written on. */
@@ -37,7 +38,7 @@ export class WritingDesk {
   readonly #board: CourseBoard;
   readonly #sheet: Sheet;
   readonly #draw: DrawMode;
-  readonly #status = make('p', 'write-status');
+  readonly #foot: SheetFoot;
   readonly #acts = make('p', 'write-ways');
   readonly #open: HTMLButtonElement;
   #line: BoardLine | undefined;
@@ -69,19 +70,20 @@ export class WritingDesk {
       },
       onSay: (message) => this.#say(message),
     });
+    this.#foot = new SheetFoot(() => this.#sheet.write());
     this.#sheet = new Sheet(wordsOf(board, 'chapter'), [this.#draw.element], {
       onWrite: (change) => void this.#write(change),
       onSay: (message) => this.#say(message),
+      onOffer: (name) => this.#foot.offer(name),
       onGo: (at) => board.querySelectorAll<HTMLElement>('.own-move')[at - 1]?.click(),
     });
     this.#open = makeButton(words.open, () => this.#setOpen(!this.#isOpen), 'write-open');
-    this.#status.setAttribute('role', 'status');
     const root = make(
       'section',
       'write-sheet',
       this.#open,
-      this.#status,
       this.#sheet.element,
+      this.#foot.element,
       this.#acts,
     );
     root.setAttribute('aria-label', words.section);
@@ -167,15 +169,15 @@ export class WritingDesk {
   }
 
   #say(message: string): void {
-    this.#status.textContent = message;
+    this.#foot.say(message);
   }
 
   async #look(line: BoardLine): Promise<void> {
     const asked = ++this.#asked;
     const at = placeOf(line.at);
-    const played = line.moves.slice(0, line.shown).map(({ san }) => san);
+    const played = line.moves.map(({ san }) => san);
     try {
-      const asks = { ...this.#page, at, moves: played };
+      const asks = { ...this.#page, at, moves: played, shown: line.shown };
       const look = (await askServer('look', asks)) as LookAnswer;
       if (asked !== this.#asked) return;
       const { moves, shown } = line;
@@ -187,7 +189,7 @@ export class WritingDesk {
       // A page that is behind the course is renewed in a moment, and looks again then.
       if (isBehind(error)) return;
       this.#sheet.show(undefined);
-      this.#say(reasonOf(error));
+      this.#foot.refuse(reasonOf(error));
     }
   }
 
@@ -238,7 +240,8 @@ export class WritingDesk {
       this.#say(this.#message);
       this.#showHistory(now);
     } catch (error) {
-      this.#say(reasonOf(error));
+      this.#foot.refuse(reasonOf(error));
+      if (error instanceof Refused && error.about === 'name') this.#sheet.pointToName();
     }
   }
 }

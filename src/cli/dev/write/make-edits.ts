@@ -14,6 +14,7 @@ import {
 import { type ChapterSyntax, isLabel, labelHint, readChapter } from '../../../read/index.ts';
 import { DeskRefusal } from '../desk-door.ts';
 import type { PlaceInCourse } from './find-place.ts';
+import { refusedName } from './refused-name.ts';
 
 /**
  * What a change is in the chapter's text.
@@ -43,14 +44,15 @@ function newMove({ san, glyphs, option, ...words }: MoveToWrite): NewMove {
   return { san, glyphs, comment, directives: [...alternative, ...directives] };
 }
 
-function newWords({ comment, name, title, claims = [], drawn = [] }: WordsToWrite): NewWords {
+function newWords({ comment, name, title, same, claims = [], drawn = [] }: WordsToWrite): NewWords {
   const directives: NewDirective[] = [];
   if (name) {
-    if (!isLabel(name)) throw new DeskRefusal(`“${name}” is no name for a position. ${labelHint}`);
+    if (!isLabel(name)) throw refusedName(`“${name}” is no name for a position. ${labelHint}`);
     // Within a title only curly quotation marks may stand.
     const shown = (title ?? '').replace(/\s+/g, ' ').trim().replaceAll('"', '”');
     directives.push({ name: 'here', argument: shown === '' ? name : `${name} "${shown}"` });
   }
+  if (same) directives.push({ name: 'same', argument: same });
   for (const argument of claims) directives.push({ name: 'claim', argument });
   for (const kind of ['mark', 'plan', 'threat', 'guard'] as const) {
     const items = drawn.filter((each) => each.kind === kind).map(({ item }) => item);

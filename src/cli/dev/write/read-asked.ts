@@ -11,6 +11,7 @@ const words = {
   comment: z.string().max(20_000).optional(),
   name: z.string().max(100).optional(),
   title: z.string().max(200).optional(),
+  same: z.string().max(100).optional(),
   claims: z.array(z.string().max(500)).max(50).optional(),
   drawn: z.array(drawn).max(100).optional(),
 };
@@ -31,7 +32,11 @@ const place = {
   chapter: z.string().max(300),
   at: z.string().max(300),
 };
-const looks = z.strictObject({ ...place, moves: z.array(san).max(200) });
+const looks = z.strictObject({
+  ...place,
+  moves: z.array(san).max(200),
+  shown: z.int().min(0).max(200).optional(),
+});
 const writes = z.strictObject({
   ...place,
   text: z.string().max(100),

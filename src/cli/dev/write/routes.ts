@@ -11,6 +11,7 @@ import { DeskRefusal, type DeskRoute } from '../desk-door.ts';
 import { claimsAfter } from './claims-after.ts';
 import { type CourseOnPages, findPlace, type PlaceInCourse, printText } from './find-place.ts';
 import { editedText, editsFor } from './make-edits.ts';
+import { meetingsOf, refuseTakenNames } from './names-of-course.ts';
 import { readLook, readWrite } from './read-asked.ts';
 import { type ChapterWriter, chapterWriter } from './write-history.ts';
 
@@ -64,7 +65,8 @@ function look(shown: CourseOnPages, asked: LookAsked, { history }: ChapterWriter
       })),
     ],
     names: node?.labels ?? [],
-    claims: claimsAfter(place, asked.moves),
+    claims: claimsAfter(place, asked.moves.slice(0, asked.shown)),
+    meetings: meetingsOf(place, asked.moves),
     history,
   };
 }
@@ -94,6 +96,7 @@ async function write(
       409,
     );
   }
+  refuseTakenNames(place.course, asked.change);
   const { after, line } = refusing(() => {
     const edits = editsFor(place, asked.change);
     const added = movesAdded(place, asked.change);

@@ -141,3 +141,29 @@ test('what makes no sense, or would be read as something else, is not written', 
   await expect(own.routes.look?.(elsewhere)).rejects.toThrow('no block of the chapter');
   expect(written()).toBe(chapter);
 });
+
+test('a name that is taken is refused, with its place; a named position that is met is told', async () => {
+  writeFileSync(full(), chapter.replace('{Solid.}', '{:here[qgd] Solid.}'));
+  const before = written();
+  const own = desk();
+  const refused = (change: ChangeToWrite) => expect(own.write('c4', change)).rejects;
+  const taken = 'The name “qgd” is taken: it stands in chapters/1.md, line 4. Choose another.';
+  await refused({ kind: 'words', name: 'qgd' }).toThrow(taken);
+  await refused({ kind: 'line', moves: [{ san: 'c6' }, { san: 'Nf3', name: 'qgd' }] }).toThrow(
+    taken,
+  );
+  const twice = ['c6', 'Nf3'].map((san) => ({ san, name: 'slav' }));
+  await refused({ kind: 'line', moves: twice }).toThrow('Two positions cannot both be “slav”');
+  expect(written()).toBe(before);
+  const played = ['e6', 'c4', 'd5'];
+  const { meetings } = await own.look('d4', [...played, 'Nc3']);
+  expect(meetings).toEqual([{ after: 3, name: 'qgd', file, line: 4 }]);
+  // What is true is of the position that is shown; what is met, of the whole line.
+  const asked = { ...own.at('d4'), moves: played };
+  const early = (await own.routes.look?.({ ...asked, shown: 1 })) as LookAnswer;
+  expect(early.meetings).toEqual(meetings);
+  expect(early.claims).toEqual((await own.look('d4', ['e6'])).claims);
+  const line = played.map((san) => ({ san, ...(san === 'd5' && { same: 'qgd' }) }));
+  await own.write('d4', { kind: 'line', moves: line });
+  expect(written()).toContain('( 1... e6 2. c4 d5 {:same[qgd]} )');
+});
