@@ -1,3 +1,4 @@
+import { toHtml } from 'hast-util-to-html';
 import { expect, test } from 'vitest';
 import { stringsFor } from '../strings/index.ts';
 import { element, text } from './hast.ts';
@@ -15,6 +16,16 @@ test('plain words get figurines too, and keep their letters for copying; code ke
   const kinds = JSON.stringify(tree).match(/"figurine","\w+"/g);
   expect(kinds).toEqual(['"figurine","knight"', '"figurine","bishop"']);
   expect(JSON.stringify(tree)).toContain('"value":"S"');
+});
+
+test('no line ends within a move: what touches a figurine stands in one element with it', () => {
+  const tree = element('p', {}, [text('castling, Re1 and the knight (7...Nbd2), then b4')]);
+  useFigurines(tree, { style: 'figurines', strings: stringsFor('en') });
+  const words = tree.children.map((node) => {
+    const shown = toHtml(node).replace(/<[^>]*>/g, '');
+    return node.type === 'element' ? `[${shown}]` : shown;
+  });
+  expect(words.join('')).toBe('castling, [Re1] and the knight [(7...Nbd2),] then b4');
 });
 
 test('the English letters may be chosen in any language', () => {

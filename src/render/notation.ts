@@ -9,6 +9,7 @@ import {
 } from '../chess/index.ts';
 import { splitMoves } from '../contract/index.ts';
 import type { Strings } from '../strings/index.ts';
+import { element } from './hast.ts';
 import { partOfText } from './written-at.ts';
 
 /** How moves are printed: the piece letters of the language, or figurines that read as such. */
@@ -67,12 +68,16 @@ export function useFigurines(tree: Parents, notation: Notation): void {
       const parts = splitMoves(child.value, letters);
       if (!parts.some(({ isPiece }) => isPiece)) return [child];
       let at = 0;
-      return parts.map(({ text, isPiece }) => {
+      const pieces = parts.flatMap(({ text, isPiece }) => {
         const from = at;
         at += text.length;
         const kind = isPiece && pieceKinds.find((each) => pieceLetters[each] === text);
-        return kind ? figurine(kind, text) : partOfText(child, from, at);
+        if (kind) return [figurine(kind, text)];
+        // Words by themselves, so that only what belongs to the move is held to the figurine.
+        return cutAtMoves(text).map(([start, end]) => partOfText(child, from + start, from + end));
       });
+      // A move of a block stays on one line by itself.
+      return isMove(node) ? pieces : heldTogether(pieces);
     });
     node.children = children;
     for (const child of children) {
@@ -85,6 +90,43 @@ export function useFigurines(tree: Parents, notation: Notation): void {
       }
     }
   }
+}
+
+function isMove(node: Parents): boolean {
+  const { className } = node.type === 'element' ? node.properties : {};
+  return Array.isArray(className) && className.includes('move');
+}
+
+/** Cuts a text between two pieces into what goes with the first, the words, and what goes with the second. */
+function cutAtMoves(text: string): [number, number][] {
+  const head = /^\S{0,8}/.exec(text)?.[0].length ?? 0;
+  const tail = Math.max(head, text.length - (/\S{0,8}$/.exec(text)?.[0].length ?? 0));
+  const cuts: [number, number][] = [
+    [0, head],
+    [head, tail],
+    [tail, text.length],
+  ];
+  return cuts.filter(([start, end]) => end > start);
+}
+
+/** A line may end before and behind any figurine, so one and the text that touches it stand in an element. */
+function heldTogether(pieces: readonly ElementContent[]): ElementContent[] {
+  const shown: ElementContent[] = [];
+  let run: ElementContent[] = [];
+  const flush = () => {
+    const hasFigurine = run.some(({ type }) => type === 'element');
+    if (hasFigurine) shown.push(element('span', { className: ['unbroken'] }, run));
+    else shown.push(...run);
+    run = [];
+  };
+  for (const piece of pieces) {
+    const isSpaced = piece.type === 'text' && /\s/.test(piece.value);
+    if (isSpaced) flush();
+    if (isSpaced) shown.push(piece);
+    else run.push(piece);
+  }
+  flush();
+  return shown;
 }
 
 /** `9.b3` or `7...Be7`: a move with its number, as in running text. */
