@@ -176,3 +176,12 @@ test('what prose says of a diagram is drawn at the end of its main line', () => 
   const [block] = course.chapters[0]?.blocks ?? [];
   expect(block).toMatchObject({ kind: 'diagram', marks: ['e4'], lastMove: { to: 'd5' } });
 });
+
+test.each([
+  ['3... d6 4. d4', ' form="x"', 'after-fault'],
+  ['3... d6 4. d4', '', 'illegal'],
+  ['1. d6', ' form="x"', 'illegal'],
+])('%s with%s: a start in doubt judges no moves of another number', (text, attributes, fault) => {
+  const [block] = courseOf(moves(text, attributes)).chapters[0]?.blocks ?? [];
+  expect(block?.nodes[1]?.fault?.kind).toBe(fault);
+});

@@ -22,7 +22,7 @@ test.each([
   ['capitals throughout', initial, 'NF3', ['Nf3']],
   ['capital file', initial, 'E4', ['e4']],
   ['swapped letters', initial, 'N3f', ['Nf3']],
-  ['a letter for the digit 1', castling, 'Rdl', ['Rd1']],
+  ['a letter for the digit 1', '7k/8/8/8/8/4R3/8/K7 w - - 0 1', 'Rel', ['Re1']],
   ['a rank off the board', initial, 'Nf9', ['Nf3']],
   ['the other knight', initial, 'Nbf3', ['Nf3']],
   ['the pinned piece', pinned, 'Nce2', ['Ne2']],
