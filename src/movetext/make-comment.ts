@@ -3,9 +3,9 @@ import type { PlainComment } from './plain.ts';
 
 /**
  * A space at which a comment may be broken: a single one, outside embedded commands `[%…]`, and not before
- * what looks like a tag, since many programs take any line that begins with one for the next game's first.
+ * what opens a fence of code, or looks like a tag, since many programs take any line that begins with one for the next game's first.
  */
-const breakable = /\[%[^[\]]*\]|(?<=\S) (?![\s%`~]|\[\w+ ")/gu;
+const breakable = /\[%[^[\]]*\]|(?<=\S) (?![\s%]|`{3}|~{3}|\[\w+ ")/gu;
 
 /**
  * Writes a comment in its own form where its text allows: braces cannot hold a `}`, and a `;`

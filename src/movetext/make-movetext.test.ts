@@ -101,10 +101,10 @@ describe('comments', () => {
     expect(makeMovetext(withComment('brace', 'a }\r\nb\rc'))).toBe('1. e4 ;a }\n;b\n;c\n1... e4\n');
   });
 
-  test('are not broken within embedded commands, nor before % ` ~', () => {
-    const text = 'aaaa [%clk 0:00:01] %bb `cc` ~d ee';
+  test('are not broken within embedded commands, nor before % and fences of code', () => {
+    const text = 'aaaa [%clk 0:00:01] %bb ``` ~~~ `cc` ~d ee';
     expect(makeMovetext(withComment('brace', text), { width: 5 })).toBe(
-      '1. e4\n{aaaa\n[%clk 0:00:01] %bb `cc` ~d\nee}\n1...\ne4\n',
+      '1. e4\n{aaaa\n[%clk 0:00:01] %bb ``` ~~~\n`cc`\n~d\nee}\n1...\ne4\n',
     );
   });
 

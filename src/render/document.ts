@@ -54,8 +54,8 @@ export type Role =
   /** A sign that a style sheet draws over its text. */
   | 'sign';
 
-/** How a link speaks: of a move, of a position, or in the author's words. */
-export type LinkKind = 'move' | 'position' | 'words';
+/** How a link speaks: of a move, of a position in our words or in the author's, or of anything else. */
+export type LinkKind = 'move' | 'position' | 'position-words' | 'words';
 
 /** A place of the course that a move names, and the words for it. */
 export interface Meeting {

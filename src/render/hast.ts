@@ -23,6 +23,7 @@ export function element(
 const classOf: Readonly<Record<LinkKind, string | undefined>> = {
   move: 'prose-move',
   position: 'position-link',
+  'position-words': 'position-link',
   words: undefined,
 };
 

@@ -63,7 +63,7 @@ function courseHandlers(context: RenderContext): Handlers {
     positionLink(state, node: PositionLinkNode) {
       const named = context.ask('label', node.label);
       const words = state.all(node);
-      if (words.length > 0) return toPlace(named?.ref, 'words', words);
+      if (words.length > 0) return toPlace(named?.ref, 'position-words', words);
       return toPlace(named?.ref, 'position', unspoken(context, named));
     },
     proseMoves(_state, node: ProseMovesNode) {

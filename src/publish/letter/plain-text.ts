@@ -53,7 +53,9 @@ function forText(node: ElementContent): ElementContent[] {
   }
   const children = node.children.flatMap(forText);
   const { link = 'words' } = node.data ?? {};
-  return link !== 'words' ? children : [{ ...node, children } satisfies Element];
+  return link === 'move' || link === 'position'
+    ? children
+    : [{ ...node, children } satisfies Element];
 }
 
 /** A heading with a line below it: capitals would spoil the names of moves. */
