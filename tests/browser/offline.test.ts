@@ -89,7 +89,7 @@ test('after one visit every page opens, and all that it shows or links is there'
   // Boards for other sites are not kept: in their place the page for missing addresses would open.
   for (const file of pageFiles(site())) {
     await page.goto(`${address}tarrasch/${file}`);
-    expect(await page.locator('h1').first().isVisible(), file).toBe(true);
+    await expect.poll(() => page.locator('h1').first().isVisible(), { message: file }).toBe(true);
     expect(await page.locator('body.missing').count(), file).toBe(file === '404.html' ? 1 : 0);
     // Chromium asks for icons and the manifest on its own terms; what the page asks for is there.
     const own = failed.filter((url) => !/webmanifest|icons\//.test(url));
