@@ -35,6 +35,7 @@ test('the public names', () => {
     'listed',
     'lossAfter',
     'makeFen',
+    'nameMoves',
     'nameOf',
     'nameSquares',
     'numberSign',

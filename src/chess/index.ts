@@ -17,6 +17,7 @@ export { initialPosition } from './initial.ts';
 export {
   englishLetters,
   kindOfSanLetter,
+  nameMoves,
   numberSign,
   type PieceLetters,
   sanIn,

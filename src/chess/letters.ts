@@ -38,3 +38,12 @@ export function numberSign({
 }): string {
   return `${number}${color === 'white' ? '.' : '...'}`;
 }
+
+/** Moves one after another as a book prints them: `1.d4 d5 2.c4`. */
+export function nameMoves(
+  moves: readonly { readonly san: string; readonly number: number; readonly color: Color }[],
+): string {
+  return moves
+    .map((move, at) => (at === 0 || move.color === 'white' ? numberSign(move) : '') + move.san)
+    .join(' ');
+}

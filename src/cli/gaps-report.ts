@@ -1,4 +1,4 @@
-import { numberSign } from '../chess/index.ts';
+import { nameMoves } from '../chess/index.ts';
 import { jsonVersion, printable, writeJsonLine } from '../diagnostics/index.ts';
 import { writeScore } from '../facts/index.ts';
 import type { Gap } from '../gaps/index.ts';
@@ -63,10 +63,7 @@ function ordinal(rank: number): string {
 }
 
 function wayText(way: readonly MoveNode[]): string {
-  return way
-    .flatMap(({ move }) => move ?? [])
-    .map((move, at) => (at === 0 || move.color === 'white' ? numberSign(move) : '') + move.san)
-    .join(' ');
+  return nameMoves(way.flatMap(({ move }) => move ?? []));
 }
 
 /**

@@ -1,4 +1,4 @@
-import { numberSign } from '../chess/index.ts';
+import { nameMoves, numberSign } from '../chess/index.ts';
 import type { CourseTable, TableMoveKind } from '../contract/index.ts';
 import { placeHref, positionOf } from '../lookup/index.ts';
 import {
@@ -121,11 +121,10 @@ function moveAt(course: Course, ref: NodeRef): string | undefined {
 }
 
 function wayText(course: Course, way: readonly WayStep[]): string {
-  return way
-    .map(({ move: { at, san } }, step) => {
+  return nameMoves(
+    way.flatMap(({ move: { at } }) => {
       const [ref] = at;
-      const move = ref && nodeAt(course, ref)?.move;
-      return move && (step === 0 || move.color === 'white') ? numberSign(move) + san : san;
-    })
-    .join(' ');
+      return (ref && nodeAt(course, ref)?.move) ?? [];
+    }),
+  );
 }

@@ -1,6 +1,7 @@
+import { nameMoves } from '../chess/index.ts';
 import { type ChapterMaker, checkNumber, type PartOfGames } from './chapter-maker.ts';
 import { addBlocks, type DraftChapter } from './draft-chapter.ts';
-import { known, nameGame, nameLine, nameMoves } from './name-game.ts';
+import { known, nameGame, nameLine } from './name-game.ts';
 import type { DraftGame } from './types.ts';
 import { writeBlocks } from './write-blocks.ts';
 

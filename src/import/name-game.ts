@@ -1,5 +1,6 @@
+import { nameMoves } from '../chess/index.ts';
 import type { PlainTag } from '../movetext/index.ts';
-import type { DraftGame, DraftMove } from './types.ts';
+import type { DraftGame } from './types.ts';
 
 /** At so many characters a name is cut. */
 const longest = 90;
@@ -19,17 +20,7 @@ export function nameGame({ tags, line }: DraftGame): string {
   return cutName(nameMoves(line.moves.slice(0, 6)) || tag('Event') || 'A game');
 }
 
-/** Moves as a book prints them: `1.d4 d5 2.c4`. */
-export function nameMoves(moves: readonly Pick<DraftMove, 'san' | 'number' | 'color'>[]): string {
-  return moves
-    .map(({ san, number, color }, index) => {
-      if (color === 'white') return `${number}.${san}`;
-      return index === 0 ? `${number}...${san}` : san;
-    })
-    .join(' ');
-}
-
-/** The same of a line that may be long: what tells it from others stands at its end. */
+/** A line of moves that may be long, as `nameMoves` gives it: what tells it from others stands at its end. */
 export function nameLine(moves: Parameters<typeof nameMoves>[0]): string {
   const name = nameMoves(moves);
   return name.length <= longest ? name : `… ${nameMoves(moves.slice(-8))}`;

@@ -1,6 +1,11 @@
-import { type PlayedMove, type Position, playSan, sideToMove } from '../../chess/index.ts';
+import {
+  nameMoves,
+  type PlayedMove,
+  type Position,
+  playSan,
+  sideToMove,
+} from '../../chess/index.ts';
 import { adviceOf, type Course, isBadSign, nodeAt, positionsBefore } from '../../model/index.ts';
-import { nameMoves } from '../name-game.ts';
 import type { DraftComment, DraftGame, DraftLine, DraftMove } from '../types.ts';
 import type { AgainstAdvice, NewBranch, NewNode, PastEnd, SaidOnly, SourceGame } from './types.ts';
 import { hasWords, type Words, wordsOf } from './words-of.ts';
