@@ -3,10 +3,10 @@ import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { beforeAll, describe, expect, inject, test } from 'vitest';
 import { previewCourse } from '../src/check/index.ts';
-import { cacheFolder } from '../src/cli/cache-folder.ts';
-import { courseDownloads } from '../src/cli/downloads.ts';
 import { loadCourse } from '../src/cli/load-course.ts';
 import { listFiles } from '../src/output/index.ts';
+import { courseDownloads } from '../src/pipeline/build/index.ts';
+import { cacheFolder } from '../src/pipeline/index.ts';
 import { previewSite, type SitePreview } from '../src/site/index.ts';
 import { demoSite } from './browser/browser.ts';
 

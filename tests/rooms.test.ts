@@ -105,10 +105,39 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   changes: ['check', 'chess', 'contract', 'model', 'movetext', 'render', 'strings'],
   // Serves an editor: asks what the stages before it know of a course.
   lsp: ['check', 'chess', 'diagnostics', 'edit', 'facts', 'model', 'movetext', 'read', 'workspace'],
-  // Puts the stages together.
+  // The stages one after the other, for whatever starts them.
+  pipeline: [
+    'check',
+    'chess',
+    'diagnostics',
+    'files',
+    'model',
+    'publish',
+    'read',
+    'render',
+    'site',
+    'workspace',
+  ],
+  // The preview of a course that is being written.
+  dev: [
+    'addresses',
+    'check',
+    'chess',
+    'contract',
+    'diagnostics',
+    'edit',
+    'files',
+    'model',
+    'pipeline',
+    'read',
+    'site',
+  ],
+  // The command line.
   cli: [
     'addresses',
     'changes',
+    'dev',
+    'pipeline',
     'workspace',
     'check',
     'chess',
@@ -229,9 +258,14 @@ const otherDoors: readonly { readonly from: RegExp; readonly to: RegExp; readonl
       to: /^(?:draw\/(?:icon|pngs|xml)|site\/render\/course-table)\.ts$/,
       why: 'loads less than the room',
     },
-    { from: /^cli\//, to: /^chess\/second-judge\/index\.ts$/, why: 'loads chess.js' },
+    { from: /^pipeline\//, to: /^chess\/second-judge\/index\.ts$/, why: 'loads chess.js' },
     {
-      from: /^cli\//,
+      from: /^(?:cli|dev)\//,
+      to: /^pipeline\/(?:build\/index|told-date)\.ts$/,
+      why: 'a door of its own: what publishes loads more than what reads, and a date loads nothing',
+    },
+    {
+      from: /^(?:cli|pipeline)\//,
       to: /^publish\/(?:book|diagram|pgn)\/index\.ts$/,
       why: 'a door of its own: the room loads what makes letters and books',
     },
@@ -280,7 +314,7 @@ describe('some things have one door', () => {
     );
     const others: Readonly<Record<string, string>> = {
       'cli/compared-games.ts': 'the games that the command line names',
-      'cli/dev/desk-files.ts': 'of this package',
+      'dev/desk-files.ts': 'of this package',
       'cli/new.ts': 'the starter of this package',
       'cli/package-version.ts': 'of this package',
       'draw/fonts.ts': 'of this package',

@@ -1,15 +1,9 @@
 import path from 'node:path';
 import { prepareOutput } from '../output/index.ts';
-import { cacheFolder } from './cache-folder.ts';
 import { count, exitCodes, stderr, stdout } from './console.ts';
-import { courseDownloads } from './downloads.ts';
-import { judgeCourse } from './judge-course.ts';
-import { keepMade } from './keep-made.ts';
-import { keepParts } from './keep-parts.ts';
 import { loadLazilyToPublish } from './load-course.ts';
 import { printCarried } from './print-carried.ts';
 import { createProgressLine } from './progress-line.ts';
-import { openMemory } from './site-memory.ts';
 
 export interface BuildOptions {
   readonly out?: string;
@@ -32,56 +26,25 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
   // First of all: what an earlier build that was killed left is mended even if the course has errors.
   await prepareOutput(out, folder, options.out === undefined);
   // It loads while files are waited for.
-  const site = import('../site/index.ts');
-  const files = Promise.all([
-    import('../publish/book/index.ts'),
-    import('../publish/pgn/index.ts'),
-  ]);
+  const building = import('../pipeline/build/index.ts');
   const loaded = await loadLazilyToPublish(folder);
   stderr.printFindings(loaded);
   if (!loaded.checked) {
     stderr.print`Nothing was published; an earlier site stands as it was.\n`;
     return exitCodes.findings;
   }
-  // Beside all other work; a fault that comes early is waited for all the same.
-  const judged = judgeCourse(loaded.course, cacheFolder(), loaded.print);
-  judged.catch(() => {});
-  const keep = keepMade(cacheFolder(), folder, loaded.edition());
-  const { buildSite, siteParts } = await site;
-  const [{ coursePart }, { pgnPart }] = await files;
-  const makers = {
-    book: coursePart(loaded.course, options.site),
-    moves: pgnPart(options.site),
-  };
-  const parts = await keepParts(loaded.course, {
-    cache: cacheFolder(),
-    folder,
-    print: loaded.print,
-    face: loaded.face,
-    makers: [...siteParts, makers.book, makers.moves],
-  });
-  const memory = await openMemory(cacheFolder(), folder, parts);
+  const { buildCourse } = await building;
   const progress = createProgressLine(stderr);
-  const summary = await buildSite(loaded.checked, {
-    out,
-    folder,
-    base: options.base,
-    site: options.site,
-    cacheDir: cacheFolder(),
-    downloads: courseDownloads(loaded.checked, folder, {
+  const summary = await buildCourse(
+    { ...loaded, checked: loaded.checked },
+    {
+      folder,
+      out,
+      base: options.base,
       site: options.site,
-      keep,
-      parts,
-      remembered: { memory, makers },
-    }),
-    parts,
-    memory,
-    // What it keeps names all that it was made of.
-    keep: keepMade(cacheFolder(), folder, ''),
-    beforePublishing: () => judged,
-    onProgress: ({ stage, done, all }) => progress.show(stage, done, all),
-  }).finally(progress.clear);
-  await Promise.all([parts.save(), memory.save(), loaded.keepRead()]);
+      onProgress: ({ stage, done, all }) => progress.show(stage, done, all),
+    },
+  ).finally(progress.clear);
   if (summary.noWordIndex !== undefined) {
     stderr.print`The site has no search by words, since its indexer cannot run here (${summary.noWordIndex}).\n`;
     stderr.print`Install Linewright again without leaving out optional packages; all other pages are whole.\n`;

@@ -1,19 +1,19 @@
 import { previewCourse } from '../check/index.ts';
 import type { DeskFinding } from '../contract/index.ts';
+import { type CourseOnPages, devServer, openInEditor, writeRoutes } from '../dev/index.ts';
 import { makeTemporaryFolder } from '../output/index.ts';
+import { courseDownloads, keepMade } from '../pipeline/build/index.ts';
+import {
+  type CourseSource,
+  cacheFolder,
+  type LoadedCourse,
+  watchCourse,
+} from '../pipeline/index.ts';
 import { NoCourseError, readSettings } from '../read/index.ts';
 import { deskFindings, previewSite, type SitePreview } from '../site/index.ts';
-import { cacheFolder } from './cache-folder.ts';
 import { stderr, stdout } from './console.ts';
-import { type CourseSource, courseIn } from './course-source.ts';
-import { openInEditor } from './dev/open-in-editor.ts';
-import { type CourseOnPages, writeRoutes } from './dev/write/index.ts';
-import { devServer } from './dev-server.ts';
-import { courseDownloads } from './downloads.ts';
-import { keepMade } from './keep-made.ts';
-import type { LoadedCourse } from './load-course.ts';
+import { courseIn } from './load-course.ts';
 import { serve } from './serve.ts';
-import { watchCourse } from './watch-course.ts';
 
 export interface DevOptions {
   readonly port: number;

@@ -8,9 +8,8 @@ import {
   refusals,
   replaceFile,
 } from '../files/index.ts';
+import { cacheFolder, readKeptResults, writeKeptResults } from '../pipeline/index.ts';
 import { engineFile, gamesLimit } from '../read/index.ts';
-import { cacheFolder } from './cache-folder.ts';
-import { readKeptResults, writeKeptResults } from './kept-results.ts';
 import type { ResultPlace } from './result-places.ts';
 
 /** What an engine said of a course, where it is kept. */

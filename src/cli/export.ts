@@ -79,7 +79,7 @@ async function contentOf(
 ): Promise<Uint8Array> {
   switch (format) {
     case 'epub': {
-      const { courseBook } = await import('./course-book.ts');
+      const { courseBook } = await import('../pipeline/build/index.ts');
       return courseBook(checked, folder, { site, date });
     }
     case 'pgn': {

@@ -1,12 +1,12 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { makeTemporaryFolder, prepareOutput, replaceFolder } from '../output/index.ts';
+import { cacheFolder } from '../pipeline/index.ts';
+import { dayOf, today, toldDate } from '../pipeline/told-date.ts';
 import { type LetterChoice, makeLetter, PublishError } from '../publish/index.ts';
-import { cacheFolder } from './cache-folder.ts';
 import { count, exitCodes, stderr, stdout } from './console.ts';
 import { loadToPublish } from './load-course.ts';
 import { printCarried } from './print-carried.ts';
-import { dayOf, today, toldDate } from './told-date.ts';
 
 export interface LetterOptions {
   readonly section?: string;

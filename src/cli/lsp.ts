@@ -1,11 +1,10 @@
 import path from 'node:path';
 import { serveLanguage } from '../lsp/index.ts';
+import { cacheFolder, withKeptResults } from '../pipeline/index.ts';
 import { findFiles } from '../read/index.ts';
 import { createWorkspace, loadKept, openSyntax } from '../workspace/index.ts';
-import { cacheFolder } from './cache-folder.ts';
 import { exitCodes, standardStreams } from './console.ts';
 import { handbookAddress } from './handbook-address.ts';
-import { withKeptResults } from './kept-results.ts';
 import { packageVersion } from './package-version.ts';
 
 /** `linewright lsp`: serves an editor by the Language Server Protocol, over the standard streams. */

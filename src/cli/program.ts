@@ -1,4 +1,5 @@
 import { Command, InvalidArgumentError, Option } from 'commander';
+import { today } from '../pipeline/told-date.ts';
 import { isDay, webAddressFault } from '../read/index.ts';
 import type { BuildOptions } from './build.ts';
 import type { ChangesOptions } from './changes.ts';
@@ -15,7 +16,6 @@ import type { ImportOptions } from './import.ts';
 import type { LetterOptions } from './letter.ts';
 import { packageVersion } from './package-version.ts';
 import { resultPlaces } from './result-places.ts';
-import { today } from './told-date.ts';
 import { type WhereOptions, whereFormats } from './where-options.ts';
 
 export const program = new Command('linewright')

@@ -1,10 +1,8 @@
-import { UserError } from '../diagnostics/index.ts';
+import { explainSystemError, isSystemError, sentence, UserError } from '../diagnostics/index.ts';
 import { FileRefusedError } from '../files/index.ts';
 import { NoCourseError } from '../read/index.ts';
 import { endWhenClosed, exitCodes, stderr } from './console.ts';
-import { explainSystemError, isSystemError } from './explain-system-error.ts';
 import { program } from './program.ts';
-import { sentence } from './sentence.ts';
 
 endWhenClosed();
 

@@ -9,6 +9,7 @@ export type {
 export { makeDiagnostic } from './define-rule.ts';
 export type { Diagnostic, Fix, RelatedPlace, Severity } from './diagnostic.ts';
 export { severities } from './diagnostic.ts';
+export { explainSystemError, isSystemError } from './explain-system-error.ts';
 export { jsonVersion } from './json-version.ts';
 export { createLocator, lineStarts } from './locate.ts';
 export { compareNames } from './natural-order.ts';
@@ -20,5 +21,6 @@ export { reportJson } from './report-json.ts';
 export { reportSarif } from './report-sarif.ts';
 export { reportText } from './report-text.ts';
 export { readHandbookAddress, ruleAddress } from './rule-address.ts';
+export { sentence } from './sentence.ts';
 export { sortDiagnostics } from './sort-diagnostics.ts';
 export { UserError } from './user-error.ts';

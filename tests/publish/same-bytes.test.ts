@@ -11,11 +11,11 @@ import {
 import path from 'node:path';
 import { strFromU8, unzipSync } from 'fflate';
 import { afterEach, beforeAll, beforeEach, describe, expect, inject, test, vi } from 'vitest';
-import { courseDate } from '../../src/cli/course-date.ts';
 import { exportCourse } from '../../src/cli/export.ts';
 import { letter } from '../../src/cli/letter.ts';
 import { loadCourse } from '../../src/cli/load-course.ts';
-import { toldDate } from '../../src/cli/told-date.ts';
+import { courseDate } from '../../src/pipeline/build/index.ts';
+import { toldDate } from '../../src/pipeline/told-date.ts';
 import { makeMessage } from '../../src/publish/letter/message.ts';
 import { writeMixedCourse } from './mixed-course.ts';
 

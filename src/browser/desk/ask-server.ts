@@ -16,7 +16,7 @@ export class Refused extends Error {
 }
 
 /**
- * Asks the `dev` that served the page, by a route of `cli/dev`.
+ * Asks the `dev` that served the page, by a route of `dev`.
  * @throws Refused
  */
 export async function askServer(route: string, what: unknown): Promise<unknown> {

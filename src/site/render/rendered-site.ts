@@ -25,7 +25,7 @@ export interface FileGroup {
 
 /** What an earlier build of a course has left. */
 export interface SiteMemory {
-  /** A print of all that the course shows beside the words of its chapters (`cli/keep-parts.ts`). */
+  /** A print of all that the course shows beside the words of its chapters (`pipeline/build/keep-parts.ts`). */
   readonly face: string;
   /** A short text that is equal where a chapter's part is. */
   readonly print: (maker: PartMaker<unknown>, chapter: Chapter) => string;

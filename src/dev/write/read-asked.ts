@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import type { LookAsked, WriteAsked } from '../../../contract/index.ts';
+import type { LookAsked, WriteAsked } from '../../contract/index.ts';
 import { DeskRefusal } from '../desk-door.ts';
 
 const san = z.string().min(2).max(12);

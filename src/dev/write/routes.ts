@@ -1,12 +1,12 @@
-import { numberSign, playSan } from '../../../chess/index.ts';
+import { numberSign, playSan } from '../../chess/index.ts';
 import type {
   ChangeToWrite,
   LookAnswer,
   LookAsked,
   WriteAnswer,
   WriteAsked,
-} from '../../../contract/index.ts';
-import { EditRefusedError } from '../../../edit/index.ts';
+} from '../../contract/index.ts';
+import { EditRefusedError } from '../../edit/index.ts';
 import { DeskRefusal, type DeskRoute } from '../desk-door.ts';
 import { claimsAfter } from './claims-after.ts';
 import { type CourseOnPages, findPlace, type PlaceInCourse, printText } from './find-place.ts';

@@ -1,5 +1,5 @@
-import { claimsAt } from '../../../check/index.ts';
-import { playSan } from '../../../chess/index.ts';
+import { claimsAt } from '../../check/index.ts';
+import { playSan } from '../../chess/index.ts';
 import type { PlaceInCourse } from './find-place.ts';
 
 /** The claims that are true at a place after some more moves, the most telling first. */

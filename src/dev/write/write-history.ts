@@ -1,6 +1,6 @@
-import type { WriteHistory } from '../../../contract/index.ts';
-import { FileRefusedError, readPlainFile, replacePlainFile } from '../../../files/index.ts';
-import { explainSystemError, isSystemError } from '../../explain-system-error.ts';
+import type { WriteHistory } from '../../contract/index.ts';
+import { explainSystemError, isSystemError } from '../../diagnostics/index.ts';
+import { FileRefusedError, readPlainFile, replacePlainFile } from '../../files/index.ts';
 import { DeskRefusal } from '../desk-door.ts';
 
 /** A change that was made of a file, and can be unmade as long as nobody else has changed it since. */

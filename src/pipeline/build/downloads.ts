@@ -1,9 +1,9 @@
 import { createHash } from 'node:crypto';
-import type { CheckedCourse } from '../check/index.ts';
-import { readPlainFile } from '../files/index.ts';
-import { type Chapter, courseId } from '../model/index.ts';
-import { type PartMaker, type Parts, printPart } from '../render/index.ts';
-import type { Keep, SiteDownload, SiteMemory } from '../site/index.ts';
+import type { CheckedCourse } from '../../check/index.ts';
+import { readPlainFile } from '../../files/index.ts';
+import { type Chapter, courseId } from '../../model/index.ts';
+import { type PartMaker, type Parts, printPart } from '../../render/index.ts';
+import type { Keep, SiteDownload, SiteMemory } from '../../site/index.ts';
 import { courseBook } from './course-book.ts';
 import { courseDate } from './course-date.ts';
 
@@ -52,7 +52,7 @@ export function courseDownloads(
       kind: 'moves',
       path: `files/${name}.pgn`,
       async make() {
-        const { makePgn } = await import('../publish/pgn/index.ts');
+        const { makePgn } = await import('../../publish/pgn/index.ts');
         return Buffer.from(makePgn(checked, { site, parts }));
       },
       print: prints && makers && (async () => prints(makers.moves, chapters)),
@@ -64,7 +64,7 @@ export function courseDownloads(
         chapter: id,
         path: `files/chapters/${id}.pgn`,
         async make() {
-          const { makePgn } = await import('../publish/pgn/index.ts');
+          const { makePgn } = await import('../../publish/pgn/index.ts');
           return Buffer.from(makePgn(checked, { chapter: id, site, parts }));
         },
         print: prints && makers && (async () => prints(makers.moves, [chapter])),

@@ -1,6 +1,6 @@
 import { randomBytes, timingSafeEqual } from 'node:crypto';
 import type { IncomingMessage, ServerResponse } from 'node:http';
-import { deskTokenHeader } from '../../contract/index.ts';
+import { deskTokenHeader } from '../contract/index.ts';
 
 /** What the pages of `dev` have beside what is published: a script and a style sheet, and what they may ask for. */
 export interface DeskPart {

@@ -1,5 +1,11 @@
 import type { Workspace } from '../workspace/index.ts';
-import { type LoadedCourse, loadedFrom, openCourse, readCurrent } from './load-course.ts';
+import {
+  type LoadedCourse,
+  loadedFrom,
+  openCourse,
+  type Progress,
+  readCurrent,
+} from './load-course.ts';
 
 /** A course that is asked for again and again while its files change. */
 export interface CourseSource {
@@ -11,12 +17,12 @@ export interface CourseSource {
 }
 
 /** The course in a folder. What a change does not touch is kept from one time to the next. */
-export function courseIn(folder: string): CourseSource {
+export function courseIn(folder: string, progress?: Progress): CourseSource {
   let workspace: Workspace | undefined;
   return {
     async current() {
       if (workspace !== undefined) return loadedFrom(await readCurrent(folder, workspace));
-      const opened = await openCourse(folder);
+      const opened = await openCourse(folder, progress);
       workspace = opened.workspace;
       return loadedFrom(opened);
     },

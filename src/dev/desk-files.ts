@@ -1,10 +1,10 @@
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { type DeskScriptData, dataAttributes, deskRoot } from '../../contract/index.ts';
+import { type DeskScriptData, dataAttributes, deskRoot } from '../contract/index.ts';
 import type { DeskPart } from './desk-door.ts';
 
-const folder = fileURLToPath(new URL('../../live/', import.meta.url));
+const folder = fileURLToPath(new URL('../live/', import.meta.url));
 
 /** The scripts and style sheets of the desk. */
 export interface DeskFiles {

@@ -1,6 +1,6 @@
-import { playSan } from '../../../chess/index.ts';
-import type { ChangeToWrite, NamedMeeting } from '../../../contract/index.ts';
-import { type Course, firstNames, type GivenName } from '../../../model/index.ts';
+import { playSan } from '../../chess/index.ts';
+import type { ChangeToWrite, NamedMeeting } from '../../contract/index.ts';
+import { type Course, firstNames, type GivenName } from '../../model/index.ts';
 import type { PlaceInCourse } from './find-place.ts';
 import { refusedName } from './refused-name.ts';
 

@@ -11,10 +11,10 @@ import {
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeEach, expect, test } from 'vitest';
-import { chapterIds } from '../../../addresses/index.ts';
-import type { ChangeToWrite, LookAnswer, WriteAnswer } from '../../../contract/index.ts';
-import { courseOf } from '../../../model/testing/course-of.ts';
-import type { LoadedCourse } from '../../load-course.ts';
+import { chapterIds } from '../../addresses/index.ts';
+import type { ChangeToWrite, LookAnswer, WriteAnswer } from '../../contract/index.ts';
+import { courseOf } from '../../model/testing/course-of.ts';
+import type { LoadedCourse } from '../../pipeline/index.ts';
 import { writeRoutes } from './index.ts';
 
 const work = mkdtempSync(path.join(tmpdir(), 'linewright-writing-'));

@@ -1,5 +1,5 @@
-import type { Course } from '../model/index.ts';
-import { dayOf, toldDate } from './told-date.ts';
+import type { Course } from '../../model/index.ts';
+import { dayOf, toldDate } from '../told-date.ts';
 
 /**
  * When a course was last changed: the day that the author gives, else what the environment tells,

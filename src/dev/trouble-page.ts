@@ -1,4 +1,4 @@
-import type { DeskState } from '../../contract/index.ts';
+import type { DeskState } from '../contract/index.ts';
 
 /**
  * A page for a course of which nothing can be shown yet. The desk's script lists on it what is to be mended, and loads

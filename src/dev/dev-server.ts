@@ -3,10 +3,10 @@ import path from 'node:path';
 import sirv from 'sirv';
 import { type DeskState, deskRoot } from '../contract/index.ts';
 import { assetsFolder, readAssets, type SitePreview } from '../site/index.ts';
-import { answerFault, answerFile, answerMissing } from './dev/answers.ts';
-import { type DeskPart, type DeskRoute, deskDoor } from './dev/desk-door.ts';
-import { deskFiles, withDesk } from './dev/desk-files.ts';
-import { troublePage } from './dev/trouble-page.ts';
+import { answerFault, answerFile, answerMissing } from './answers.ts';
+import { type DeskPart, type DeskRoute, deskDoor } from './desk-door.ts';
+import { deskFiles, withDesk } from './desk-files.ts';
+import { troublePage } from './trouble-page.ts';
 
 export interface DevServer {
   readonly answer: (request: IncomingMessage, response: ServerResponse) => void;

@@ -1,6 +1,6 @@
 import path from 'node:path';
-import { codeHash, openLineStore } from '../files/index.ts';
-import type { Chapter, Course } from '../model/index.ts';
+import { codeHash, openLineStore } from '../../files/index.ts';
+import type { Chapter, Course } from '../../model/index.ts';
 import {
   type AskedOfCourse,
   contextOf,
@@ -9,9 +9,9 @@ import {
   printPart,
   recordAsked,
   stillAnswered,
-} from '../render/index.ts';
-import type { SiteMemory } from '../site/index.ts';
-import { comparesFresh } from '../workspace/index.ts';
+} from '../../render/index.ts';
+import type { SiteMemory } from '../../site/index.ts';
+import { comparesFresh } from '../../workspace/index.ts';
 
 /** The parts of the chapters of a course, most of them as an earlier build made them. */
 export interface KeptParts extends Parts {

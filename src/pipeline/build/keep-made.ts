@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import path from 'node:path';
-import { codeHash, readSealed, writeSealed } from '../files/index.ts';
-import type { Keep } from '../site/index.ts';
+import { codeHash, readSealed, writeSealed } from '../../files/index.ts';
+import type { Keep } from '../../site/index.ts';
 
 /** In bytes: more than a book with all its pictures has. */
 const largest = 500_000_000;

@@ -1,7 +1,7 @@
 import { spawn } from 'node:child_process';
 import path from 'node:path';
 import parseArguments from 'string-argv';
-import { UserError } from '../../diagnostics/index.ts';
+import { UserError } from '../diagnostics/index.ts';
 import { DeskRefusal, type DeskRoute } from './desk-door.ts';
 
 /** The environment variable that names an editor for all courses. */

@@ -1,7 +1,7 @@
 import { createServer, request, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { deskTokenHeader as tokenHeader } from '../../contract/index.ts';
+import { deskTokenHeader as tokenHeader } from '../contract/index.ts';
 import { DeskRefusal, deskDoor } from './desk-door.ts';
 
 const door = deskDoor();

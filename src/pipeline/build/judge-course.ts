@@ -1,9 +1,9 @@
 import { createHash } from 'node:crypto';
-import type { PlayedTree } from '../chess/index.ts';
-import { coreHash, type Disagreement, judgeInThread } from '../chess/second-judge/index.ts';
-import { UserError } from '../diagnostics/index.ts';
-import { codeHash, readSealed, writeSealed } from '../files/index.ts';
-import { type Chapter, type Course, playedTreesIn } from '../model/index.ts';
+import type { PlayedTree } from '../../chess/index.ts';
+import { coreHash, type Disagreement, judgeInThread } from '../../chess/second-judge/index.ts';
+import { UserError } from '../../diagnostics/index.ts';
+import { codeHash, readSealed, writeSealed } from '../../files/index.ts';
+import { type Chapter, type Course, playedTreesIn } from '../../model/index.ts';
 
 /** One in so many of the trees that were judged before is judged again, each build others. */
 const share = 32;

@@ -1,5 +1,5 @@
-import type { ChangeToWrite, MoveToWrite, WordsToWrite } from '../../../contract/index.ts';
-import { applyFixes } from '../../../diagnostics/index.ts';
+import type { ChangeToWrite, MoveToWrite, WordsToWrite } from '../../contract/index.ts';
+import { applyFixes } from '../../diagnostics/index.ts';
 import {
   addAnswer,
   addLine,
@@ -10,8 +10,8 @@ import {
   type NewWords,
   sayAt,
   setGlyph,
-} from '../../../edit/index.ts';
-import { type ChapterSyntax, isLabel, labelHint, readChapter } from '../../../read/index.ts';
+} from '../../edit/index.ts';
+import { type ChapterSyntax, isLabel, labelHint, readChapter } from '../../read/index.ts';
 import { DeskRefusal } from '../desk-door.ts';
 import type { PlaceInCourse } from './find-place.ts';
 import { refusedName } from './refused-name.ts';

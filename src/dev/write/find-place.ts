@@ -1,8 +1,8 @@
 import { createHash } from 'node:crypto';
-import { chapterIds } from '../../../addresses/index.ts';
-import type { PlaceOnPage } from '../../../contract/index.ts';
-import type { Block, Chapter, MoveNode } from '../../../model/index.ts';
-import type { LoadedCourse } from '../../load-course.ts';
+import { chapterIds } from '../../addresses/index.ts';
+import type { PlaceOnPage } from '../../contract/index.ts';
+import type { Block, Chapter, MoveNode } from '../../model/index.ts';
+import type { LoadedCourse } from '../../pipeline/index.ts';
 import { DeskRefusal } from '../desk-door.ts';
 
 /** The course as the pages show it. */

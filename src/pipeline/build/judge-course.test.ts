@@ -11,8 +11,8 @@ import {
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeEach, expect, test, vi } from 'vitest';
-import { UserError } from '../diagnostics/index.ts';
-import { courseOf } from '../model/testing/course-of.ts';
+import { UserError } from '../../diagnostics/index.ts';
+import { courseOf } from '../../model/testing/course-of.ts';
 import { judgeCourse } from './judge-course.ts';
 
 const work = mkdtempSync(path.join(tmpdir(), 'judge-'));

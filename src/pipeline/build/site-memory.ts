@@ -1,8 +1,8 @@
 import { createHash } from 'node:crypto';
 import path from 'node:path';
-import { codeHash, dropOldest, readSealed, writeSealed } from '../files/index.ts';
-import type { SiteMemory } from '../site/index.ts';
-import { comparesFresh } from '../workspace/index.ts';
+import { codeHash, dropOldest, readSealed, writeSealed } from '../../files/index.ts';
+import type { SiteMemory } from '../../site/index.ts';
+import { comparesFresh } from '../../workspace/index.ts';
 
 /** In bytes: what is recalled of a course is small. */
 const largest = 50_000_000;

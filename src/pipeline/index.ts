@@ -1,0 +1,19 @@
+/** The stages one after the other: a folder becomes a checked course, and is followed as its files change. */
+export { cacheFolder } from './cache-folder.ts';
+export { courseEdition } from './course-edition.ts';
+export { type CourseSource, courseIn } from './course-source.ts';
+export { readKeptResults, withKeptResults, writeKeptResults } from './kept-results.ts';
+export {
+  type FolderOptions,
+  type LazyCourse,
+  type LoadedCourse,
+  type LoadOptions,
+  loadCourse,
+  loadFiles,
+  loadForReaders,
+  loadLazilyToPublish,
+  loadToPublish,
+  openCourse,
+  type Progress,
+} from './load-course.ts';
+export { type CourseWatch, watchCourse } from './watch-course.ts';

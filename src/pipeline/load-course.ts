@@ -1,0 +1,198 @@
+import path from 'node:path';
+import type { CheckResult } from '../check/index.ts';
+import type { Course } from '../model/index.ts';
+import { type CourseFiles, type FindOptions, findFiles, type SourceFile } from '../read/index.ts';
+import {
+  type CurrentCourse,
+  createWorkspace,
+  type KeptSyntax,
+  loadKept,
+  openSyntax,
+  saveKept,
+  type Workspace,
+  type WorkspaceOptions,
+} from '../workspace/index.ts';
+import { cacheFolder } from './cache-folder.ts';
+import { courseEdition } from './course-edition.ts';
+import { withKeptResults } from './kept-results.ts';
+
+export interface LoadedCourse extends CheckResult {
+  readonly course: Course;
+  /** What an engine said of it, in the course and in the cache. */
+  readonly facts: readonly SourceFile[];
+  /** The text of a file of the course by its path. */
+  readonly textOf: (file: string) => string | undefined;
+  /** `CurrentCourse.print` */
+  readonly print: (file: string) => string;
+  /** `CurrentCourse.face` */
+  readonly face: (file: string) => string;
+  /** A hash of all that it was read from. */
+  readonly edition: () => string;
+}
+
+/** Where it is shown how far a long piece of work is. */
+export interface Progress {
+  show(stage: string, done: number, all: number): void;
+  clear(): void;
+}
+
+/** How a course in a folder is read. */
+export interface FolderOptions extends FindOptions {
+  readonly progress?: Progress | undefined;
+}
+
+/**
+ * Reads, builds and checks the course in a folder: the one pipeline of all commands.
+ * @throws NoCourseError where the folder is no course.
+ */
+export async function loadCourse(
+  folder: string,
+  options?: FolderOptions & { readonly drafts?: WorkspaceOptions['drafts'] },
+): Promise<LoadedCourse> {
+  return loadFiles(await findFiles(folder, options), {
+    as: path.resolve(folder),
+    drafts: options?.drafts,
+    progress: options?.progress,
+  });
+}
+
+/** The course in a folder as its readers have it: without its drafts. */
+export function loadForReaders(folder: string, options?: FolderOptions): Promise<LoadedCourse> {
+  return loadCourse(folder, { ...options, drafts: 'left out' });
+}
+
+/** The course in a folder as it is published: without its drafts, and not while there is something left to do. */
+export async function loadToPublish(
+  folder: string,
+  options?: FolderOptions,
+): Promise<LoadedCourse> {
+  return unlessOpen(await loadForReaders(folder, options));
+}
+
+/** A course of which no more is read and played than somebody looks at. */
+export interface LazyCourse extends LoadedCourse {
+  /** Keeps for the next process what was read meanwhile. */
+  keepRead(): Promise<void>;
+}
+
+/** The same as `loadToPublish`, of which chapters are played when somebody looks at them. */
+export async function loadLazilyToPublish(
+  folder: string,
+  { progress, ...find }: FolderOptions = {},
+): Promise<LazyCourse> {
+  const options = { as: path.resolve(folder), drafts: 'left out', progress } as const;
+  return unlessOpen(await loadFilesLazily(await findFiles(folder, find), options));
+}
+
+function unlessOpen<Loaded extends LoadedCourse>({ checked, ...loaded }: Loaded) {
+  const set = loaded.course.settings.rules['todo-open'];
+  const diagnostics = loaded.diagnostics.map((finding) =>
+    finding.rule === 'todo-open' && set === undefined
+      ? { ...finding, severity: 'error' as const }
+      : finding,
+  );
+  const isStopped = diagnostics.some(
+    (finding) => finding.rule === 'todo-open' && finding.severity === 'error',
+  );
+  return { ...loaded, diagnostics, ...(checked && !isStopped && { checked }) };
+}
+
+/** What takes a while: of fewer one sees nothing but a flicker. */
+const manyChapters = 20;
+
+export interface LoadOptions {
+  readonly drafts?: WorkspaceOptions['drafts'];
+  /** What it is kept by. */
+  readonly as: string;
+  readonly progress?: Progress | undefined;
+}
+
+/** Builds and checks a course from wherever its files come. */
+export async function loadFiles(files: CourseFiles, options: LoadOptions): Promise<LoadedCourse> {
+  const { keepRead, ...loaded } = await loadFilesLazily(files, options);
+  lookAtAll(loaded.course);
+  await keepRead();
+  return loaded;
+}
+
+/** The graph is made of all chapters: they are played at once, and not one by one. */
+function lookAtAll({ graph: _ }: Course): void {}
+
+async function loadFilesLazily(files: CourseFiles, options: LoadOptions): Promise<LazyCourse> {
+  const syntaxes = await openSyntax(cacheFolder(), options.as);
+  const opened = await openFiles(files, options, syntaxes);
+  return { ...loadedFrom(opened), keepRead: () => syntaxes.save(opened.workspace.kept()) };
+}
+
+/** What was opened, with its model. */
+export function loadedFrom({ current, facts, textOf, edition }: OpenedCourse): LoadedCourse {
+  const checked = current.checked();
+  return {
+    diagnostics: current.diagnostics,
+    ...(checked && { checked }),
+    course: current.course(),
+    facts,
+    textOf,
+    print: current.print,
+    face: current.face,
+    edition,
+  };
+}
+
+/**
+ * The course in a folder with what an earlier process kept of it, which is kept again for the next.
+ * @throws NoCourseError where the folder is no course.
+ */
+export async function openCourse(folder: string, progress?: Progress) {
+  return openFiles(await findFiles(folder), { as: path.resolve(folder), progress });
+}
+
+async function openFiles(
+  found: CourseFiles,
+  { as, drafts, progress }: LoadOptions,
+  syntaxes?: KeptSyntax,
+) {
+  const cache = cacheFolder();
+  const files = await withKeptResults(found, cache, as);
+  const { length } = files.chapters;
+  if (length >= manyChapters) progress?.show(`reading ${length} chapters`, 0, 0);
+  const onProgress = (done: number, all: number) => {
+    if (all >= manyChapters) progress?.show(`checking chapters: ${done}/${all}`, 0, 0);
+  };
+  const kept = await loadKept(cache, as);
+  const workspace = createWorkspace({ kept, syntaxes, drafts, onProgress });
+  const opened = updateWith(files, workspace);
+  const { read, checked } = opened.current.work;
+  progress?.clear();
+  if (read.length + checked.length > 0) await saveKept(cache, as, workspace.kept());
+  return { ...opened, workspace };
+}
+
+/** Makes a workspace current with the course in a folder. */
+export async function readCurrent(
+  folder: string,
+  workspace: Workspace,
+  options?: FindOptions,
+): Promise<OpenedCourse> {
+  const files = await findFiles(folder, options);
+  return updateWith(await withKeptResults(files, cacheFolder(), path.resolve(folder)), workspace);
+}
+
+interface OpenedCourse extends Pick<LoadedCourse, 'facts' | 'textOf' | 'edition'> {
+  readonly current: CurrentCourse;
+}
+
+function updateWith(files: CourseFiles, workspace: Workspace): OpenedCourse {
+  const { chapters, games, news = [], facts = [], settings } = files;
+  const texts = new Map<string, SourceFile>();
+  for (const file of [...chapters, ...games, ...news, ...facts, ...(settings ? [settings] : [])]) {
+    texts.set(file.path, file);
+  }
+  const current = workspace.update(files);
+  return {
+    current,
+    facts,
+    textOf: (file) => texts.get(file)?.text,
+    edition: () => courseEdition(current.files),
+  };
+}
