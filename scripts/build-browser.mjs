@@ -61,6 +61,7 @@ const sheets = {
   fallback: ['site/styles/fallback.css'],
   snippets: ['site/styles/snippets.css'],
   course: [
+    'site/styles/look.css',
     'draw/board.css',
     'site/styles/fonts.css',
     'site/styles/page.css',

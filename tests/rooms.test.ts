@@ -23,8 +23,10 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   lookup: ['chess', 'contract', 'movetext'],
   // What is known of positions by the work of hours, by their keys; no course model.
   facts: ['chess'],
+  // What theme.css may set, and what everything looks like unless it does.
+  look: ['diagnostics'],
   // The stages.
-  read: ['chess', 'movetext', 'diagnostics', 'files', 'media'],
+  read: ['chess', 'movetext', 'diagnostics', 'files', 'look', 'media'],
   model: ['chess', 'diagnostics', 'movetext', 'read'],
   // Changes of a chapter's text by range.
   edit: ['chess', 'diagnostics', 'model', 'movetext', 'read'],
@@ -48,7 +50,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   // The replies that a course lacks.
   gaps: ['chess', 'contract', 'facts', 'lookup', 'model'],
   // Pictures know boards, not courses.
-  draw: ['chess', 'contract', 'files'],
+  draw: ['chess', 'contract', 'files', 'look'],
   // A chapter as a document, and the media that show it.
   render: [
     'addresses',
@@ -72,6 +74,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
     'diagnostics',
     'draw',
     'files',
+    'look',
     'media',
     'model',
     'render',
@@ -241,6 +244,11 @@ const otherDoors: readonly { readonly from: RegExp; readonly to: RegExp; readonl
     {
       from: /^draw\/page-board\.ts$/,
       to: /^(?:chess\/types|contract\/sentence)\.ts$/,
+      why: 'is bundled for pages, which load what they use',
+    },
+    {
+      from: /^draw\//,
+      to: /^look\/(?:defaults|look-blocks)\.ts$/,
       why: 'is bundled for pages, which load what they use',
     },
     {

@@ -1,5 +1,5 @@
 import { type BoardFile, drawBoard } from './board.ts';
-import { palettes } from './paint.ts';
+import { asInks } from './paint.ts';
 import { setText, textBox } from './set-text.ts';
 import { showable } from './showable.ts';
 
@@ -24,7 +24,7 @@ export async function drawCaptionedBoard(
   const shown = await showable(text, onLoss);
   if (shown === '') return picture;
   const { size = 400, theme = 'light' } = board;
-  const { ink, sheet } = palettes[theme];
+  const { ink, paper: sheet } = asInks(theme);
   const unit = size / 100;
   const line = textBox(
     {

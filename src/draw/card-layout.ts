@@ -11,7 +11,7 @@ export interface CardWords {
   readonly below: string;
 }
 
-const { ink, coordinate: quiet } = palettes.cloth;
+const { ink, 'board-coordinate': quiet } = palettes.cloth;
 
 /** The part of the height that the title may take. */
 const titlePart = 0.55;

@@ -77,7 +77,7 @@ async function composeCard(
   const x = alone ? Math.floor((width - pastedSize) / 2) : margin - 6;
   return {
     ...cardSize,
-    ground: palettes.cloth.sheet,
+    ground: palettes.cloth.paper,
     board: { placement, view, x, y: margin },
     words: alone ? [] : await layOutCard(words, language, wordsBox(x + pastedSize)),
   };

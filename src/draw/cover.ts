@@ -45,6 +45,6 @@ export async function drawCover({
     '<svg ',
     `<svg x="${margin - 12}" y="${boardY}" `,
   );
-  const sheet = `<rect width="${width}" height="${height}" fill="${palettes.cloth.sheet}"/>`;
+  const sheet = `<rect width="${width}" height="${height}" fill="${palettes.cloth.paper}"/>`;
   return `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}">${sheet}${board}${placed.join('')}</svg>`;
 }

@@ -11,7 +11,7 @@ const side = 1000;
  * Application Manifest, "Icon masks and safe zone").
  */
 export function drawIcon(color: Color, maskable: boolean): string {
-  const { sheet, ink, 'white-piece': white } = palettes.light;
+  const { paper: sheet, ink, 'board-white-piece': white } = palettes.light;
   const { body, lines } = pieceOutlines[color].king;
   const size = maskable ? 620 : 860;
   const at = (side - size) / 2;

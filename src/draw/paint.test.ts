@@ -1,6 +1,5 @@
-import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { clothInTheDark, type Ink, palettes, type Theme, themes } from './paint.ts';
+import { type Ink, palettes, type Theme, themes } from './paint.ts';
 
 type Triple = readonly [number, number, number];
 
@@ -29,20 +28,22 @@ function contrast(theme: Theme, one: Ink, other: Ink): number {
 /** WCAG 2.2, success criterion 1.4.11: graphics 3 to 1; 1.4.3: text 4.5 to 1. */
 test.each([...themes, 'cloth'] as const)('the inks of the theme %s stand out', (theme) => {
   for (const ink of ['plan', 'threat', 'guard', 'mark', 'last-move'] as const) {
-    for (const ground of ['paper', 'tint'] as const) {
-      expect(contrast(theme, ink, ground), `${ink} on ${ground}`).toBeGreaterThanOrEqual(3);
+    for (const ground of ['board-light-square', 'board-dark-square'] as const) {
+      expect(contrast(theme, `board-${ink}`, ground), `${ink} on ${ground}`).toBeGreaterThanOrEqual(
+        3,
+      );
     }
   }
-  for (const ink of ['ink', 'coordinate'] as const) {
-    expect(contrast(theme, ink, 'sheet'), ink).toBeGreaterThanOrEqual(4.5);
+  for (const ink of ['ink', 'board-coordinate'] as const) {
+    expect(contrast(theme, ink, 'paper'), ink).toBeGreaterThanOrEqual(4.5);
   }
-  expect(contrast(theme, 'white-piece', 'black-piece')).toBeGreaterThanOrEqual(7);
+  expect(contrast(theme, 'board-white-piece', 'board-black-piece')).toBeGreaterThanOrEqual(7);
 });
 
 /** No edge helps a black piece: its body must stand out by itself. */
 test.each(themes)('black pieces of the theme %s stand out on both squares', (theme) => {
-  for (const ground of ['paper', 'tint'] as const) {
-    expect(contrast(theme, 'black-piece', ground), ground).toBeGreaterThanOrEqual(4.5);
+  for (const ground of ['board-light-square', 'board-dark-square'] as const) {
+    expect(contrast(theme, 'board-black-piece', ground), ground).toBeGreaterThanOrEqual(4.5);
   }
 });
 
@@ -96,7 +97,7 @@ function seen(colour: string, rows: readonly [Triple, Triple, Triple]): Triple {
 /** 30 is far above what is just told apart (about 2); common practice, no source. */
 test.each(Object.entries(sights))('with %s the inks of the arrows differ', (_name, rows) => {
   for (const theme of ['light', 'dark'] as const) {
-    const { plan, threat, guard } = palettes[theme];
+    const { 'board-plan': plan, 'board-threat': threat, 'board-guard': guard } = palettes[theme];
     for (const [one, other] of [
       [plan, threat],
       [plan, guard],
@@ -107,13 +108,4 @@ test.each(Object.entries(sights))('with %s the inks of the arrows differ', (_nam
       expect(far, `${one} and ${other}, ${theme}`).toBeGreaterThan(30);
     }
   }
-});
-
-test('covers and cards have the cloth of the first page', () => {
-  const css = readFileSync(new URL('../site/styles/page.css', import.meta.url), 'utf8');
-  const { sheet, ink, coordinate } = palettes.cloth;
-  expect(css).toContain(`--cover: ${sheet};`);
-  expect(css).toContain(`--cover: ${clothInTheDark};`);
-  expect(css).toContain(`--on-cover: ${ink};`);
-  expect(css).toContain(`--on-cover-quiet: ${coordinate};`);
 });

@@ -2,103 +2,91 @@
  * How each part of a board is painted, in one table: files are painted by attributes
  * (`paintAttributes`), pages by classes (`boardCss`). Widths and dashes are in board units.
  */
+import { type ColourName, defaultColour, type Mode } from '../look/defaults.ts';
 import type { Shape } from './shape.ts';
 
-/** The inks of a board. A theme gives each a colour. */
+/** The inks of a board: the ground and the words around it, and what is on it. */
 export const inks = [
-  'sheet',
   'paper',
-  'tint',
   'ink',
-  'rule',
-  'coordinate',
-  'white-piece',
-  'black-piece',
-  'last-move',
-  'mark',
-  'plan',
-  'threat',
-  'guard',
-] as const;
+  'board-light-square',
+  'board-dark-square',
+  'board-frame',
+  'board-coordinate',
+  'board-white-piece',
+  'board-black-piece',
+  'board-last-move',
+  'board-mark',
+  'board-plan',
+  'board-threat',
+  'board-guard',
+] as const satisfies readonly ColourName[];
 export type Ink = (typeof inks)[number];
+
+/** A colour for each ink, as six figures. */
+export type Inks = Readonly<Record<Ink, string>>;
 
 export const themes = ['light', 'dark', 'print', 'two-tone'] as const;
 /** `cloth` is the ground of covers and cards. */
 export type Theme = (typeof themes)[number] | 'cloth';
 
-/** Pieces and squares are the same by day, in the dark and in files; arrows in the dark are darker. */
-const ink = '#1d1b18';
-const whitePiece = '#fffefb';
-const day = { plan: '#1f4e9c', threat: '#c2401c', guard: '#8c4f68' };
-const accent = '#98281b';
+/** What colour something has in a mode: that of a course's look, or the default. */
+export type ColourIn = (name: ColourName, mode: Mode) => string;
 
-const light: Readonly<Record<Ink, string>> = {
-  sheet: '#fbf8f1',
-  paper: '#fffdf8',
-  tint: '#d2d0cb',
-  ink,
-  rule: ink,
-  coordinate: '#5d574e',
-  'white-piece': whitePiece,
-  'black-piece': ink,
-  'last-move': accent,
-  mark: ink,
-  ...day,
+/** The inks of a theme. `print` is one colour on white: everything must be told apart without hue. */
+export function inksOf(theme: Theme, colourIn: ColourIn = defaultColour): Inks {
+  switch (theme) {
+    case 'cloth':
+      // The colours of covers and cards: a board of light pages on the cover's ground.
+      return {
+        ...inksIn('light', colourIn),
+        paper: colourIn('cover', 'light'),
+        ink: colourIn('on-cover', 'light'),
+        'board-coordinate': colourIn('on-cover-quiet', 'light'),
+      };
+    case 'two-tone':
+      return twoTone(colourIn);
+    default:
+      return inksIn(theme, colourIn);
+  }
+}
+
+function inksIn(mode: Mode, colourIn: ColourIn): Inks {
+  return fromInks((ink) => colourIn(ink, mode));
+}
+
+function fromInks(of: (ink: Ink) => string): Inks {
+  return Object.fromEntries(inks.map((ink) => [ink, of(ink)])) as Record<Ink, string>;
+}
+
+const coloured: ReadonlySet<Ink> = new Set(['board-plan', 'board-threat', 'board-guard']);
+const whites: ReadonlySet<Ink> = new Set(['paper', 'board-light-square', 'board-white-piece']);
+
+/**
+ * For picture files: white, tint and ink, which have few blends, and colour only where an arrow needs it. What a look
+ * changes is as on light pages.
+ */
+function twoTone(colourIn: ColourIn): Inks {
+  return fromInks((ink) => {
+    const colour = colourIn(ink, 'light');
+    if (colour !== defaultColour(ink, 'light')) return colour;
+    if (whites.has(ink)) return defaultColour('board-white-piece', 'light');
+    if (ink === 'board-dark-square' || coloured.has(ink)) return colour;
+    return defaultColour('ink', 'light');
+  });
+}
+
+export const palettes: Readonly<Record<Theme, Inks>> = {
+  light: inksOf('light'),
+  dark: inksOf('dark'),
+  print: inksOf('print'),
+  cloth: inksOf('cloth'),
+  'two-tone': inksOf('two-tone'),
 };
 
-/** `print` is one colour on white: everything must be told apart without hue. */
-export const palettes: Readonly<Record<Theme, Readonly<Record<Ink, string>>>> = {
-  light,
-  dark: {
-    sheet: '#191815',
-    paper: '#cbc6bc',
-    tint: '#a19d95',
-    ink: '#ece6d9',
-    rule: '#14120f',
-    coordinate: '#b3ab9b',
-    'white-piece': '#fbf7ec',
-    'black-piece': '#14120f',
-    'last-move': '#8a1f10',
-    mark: '#14120f',
-    plan: '#16408c',
-    threat: '#8f2506',
-    guard: '#5f2548',
-  },
-  print: {
-    sheet: '#ffffff',
-    paper: '#ffffff',
-    tint: '#d2d2d2',
-    ink: '#000000',
-    rule: '#000000',
-    coordinate: '#000000',
-    'white-piece': '#ffffff',
-    'black-piece': '#000000',
-    'last-move': '#000000',
-    mark: '#000000',
-    plan: '#000000',
-    threat: '#000000',
-    guard: '#000000',
-  },
-  // The colours of `styles/page.css`: --cover, --on-cover, --on-cover-quiet.
-  cloth: { ...light, sheet: '#74211b', ink: '#fff6e8', coordinate: '#f0d3c4' },
-  // For picture files: paper, tint and ink, which have few blends, and colour only where an arrow needs it.
-  'two-tone': {
-    sheet: whitePiece,
-    paper: whitePiece,
-    tint: '#d2d0cb',
-    ink,
-    rule: ink,
-    coordinate: ink,
-    'white-piece': whitePiece,
-    'black-piece': ink,
-    'last-move': ink,
-    mark: ink,
-    ...day,
-  },
-};
-
-/** The ground of `cloth` on a page that is read in the dark. */
-export const clothInTheDark = '#4c1713';
+export function asInks(theme: Theme | Inks): Inks {
+  return typeof theme === 'string' ? palettes[theme] : theme;
+}
 
 export interface Paint {
   readonly fill?: Ink;
@@ -110,29 +98,34 @@ export interface Paint {
 
 /** Every part of a board, in the order of the layers. A part is also the class of its paths. */
 export const paints = {
-  'board-sheet': { fill: 'sheet' },
-  'board-paper': { fill: 'paper' },
-  'board-tint': { fill: 'tint' },
-  'board-rule': { stroke: 'rule', width: 0.6 },
-  'board-coordinate': { fill: 'coordinate' },
-  'board-turn-white': { fill: 'white-piece', stroke: 'coordinate', width: 0.3 },
-  'board-turn-black': { fill: 'black-piece', stroke: 'coordinate', width: 0.3 },
-  'last-move': { stroke: 'last-move', width: 0.75 },
-  'mark-ground': { stroke: 'paper', width: 1.4 },
-  mark: { stroke: 'mark', width: 0.7 },
+  'board-sheet': { fill: 'paper' },
+  'board-paper': { fill: 'board-light-square' },
+  'board-tint': { fill: 'board-dark-square' },
+  'board-rule': { stroke: 'board-frame', width: 0.6 },
+  'board-coordinate': { fill: 'board-coordinate' },
+  'board-turn-white': { fill: 'board-white-piece', stroke: 'board-coordinate', width: 0.3 },
+  'board-turn-black': { fill: 'board-black-piece', stroke: 'board-coordinate', width: 0.3 },
+  'last-move': { stroke: 'board-last-move', width: 0.75 },
+  'mark-ground': { stroke: 'board-light-square', width: 1.4 },
+  mark: { stroke: 'board-mark', width: 0.7 },
   // Pieces are drawn in a square of 1000: their widths are in thousandths of a square.
   // The edge of a white one keeps its outline clear of the tint.
-  'white-piece-body': { fill: 'white-piece', stroke: 'white-piece', width: 34, round: true },
-  'white-piece-lines': { fill: 'black-piece', stroke: 'black-piece', width: 6 },
-  'black-piece-body': { fill: 'white-piece' },
-  'black-piece-lines': { fill: 'black-piece' },
-  'arrow-ground': { stroke: 'paper', width: 2, round: true },
-  'plan-shaft': { stroke: 'plan', width: 0.9 },
-  'plan-head': { fill: 'plan' },
-  'threat-shaft': { stroke: 'threat', width: 0.8, dash: '2 1.1' },
-  'threat-head': { stroke: 'threat', width: 0.8 },
-  'guard-shaft': { stroke: 'guard', width: 1, dash: '0 1.8', round: true },
-  'guard-head': { stroke: 'guard', width: 0.9, round: true },
+  'white-piece-body': {
+    fill: 'board-white-piece',
+    stroke: 'board-white-piece',
+    width: 34,
+    round: true,
+  },
+  'white-piece-lines': { fill: 'board-black-piece', stroke: 'board-black-piece', width: 6 },
+  'black-piece-body': { fill: 'board-white-piece' },
+  'black-piece-lines': { fill: 'board-black-piece' },
+  'arrow-ground': { stroke: 'board-light-square', width: 2, round: true },
+  'plan-shaft': { stroke: 'board-plan', width: 0.9 },
+  'plan-head': { fill: 'board-plan' },
+  'threat-shaft': { stroke: 'board-threat', width: 0.8, dash: '2 1.1' },
+  'threat-head': { stroke: 'board-threat', width: 0.8 },
+  'guard-shaft': { stroke: 'board-guard', width: 1, dash: '0 1.8', round: true },
+  'guard-head': { stroke: 'board-guard', width: 0.9, round: true },
 } as const satisfies Readonly<Record<string, Paint>>;
 
 export type Part = keyof typeof paints;
@@ -143,14 +136,13 @@ export function classMarkup(shapes: readonly Shape[]): string {
 }
 
 /** The shapes as SVG paths with presentation attributes, for files that stand alone. */
-export function themeMarkup(shapes: readonly Shape[], theme: Theme): string {
-  return shapes.map(({ part, d }) => `<path ${paintAttributes(part, theme)} d="${d}"/>`).join('');
+export function inkedMarkup(shapes: readonly Shape[], palette: Inks): string {
+  return shapes.map(({ part, d }) => `<path ${paintAttributes(part, palette)} d="${d}"/>`).join('');
 }
 
-/** Presentation attributes of a part in a theme. */
-export function paintAttributes(part: Part, theme: Theme): string {
+/** Presentation attributes of a part. */
+export function paintAttributes(part: Part, palette: Inks): string {
   const { fill, stroke, width, dash, round }: Paint = paints[part];
-  const palette = palettes[theme];
   const attributes = [`fill="${fill ? palette[fill] : 'none'}"`];
   if (!stroke) return attributes.join(' ');
   attributes.push(`stroke="${palette[stroke]}" stroke-width="${width}"`);

@@ -9,7 +9,7 @@ export const embedCss = `${boardCss('host')}
 :host([hidden]) { display: none; }
 :host([fit]) { max-width: none; height: 100vh; }
 .card { all: initial; display: flex; flex-direction: column; align-items: center; box-sizing: border-box;
-  width: 100%; padding: 0.4em; background: var(--board-sheet); color: var(--board-ink);
+  width: 100%; padding: 0.4em; background: var(--paper); color: var(--ink);
   font: 16px/1.3 "Source Serif 4", Charter, Georgia, "Noto Serif", serif; }
 :host([fit]) .card { height: 100%; justify-content: center; }
 course-board-drawing { display: block; width: 100%; }

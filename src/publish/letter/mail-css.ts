@@ -1,6 +1,6 @@
 import { palettes } from '../../draw/index.ts';
 
-const { sheet, ink } = palettes.light;
+const { paper: sheet, ink } = palettes.light;
 
 /**
  * The looks of a letter, to be written into its elements. Only what mail programs widely know:

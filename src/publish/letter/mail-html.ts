@@ -7,7 +7,7 @@ import { directionOf } from '../../strings/index.ts';
 import type { LetterFrame } from './letter-frame.ts';
 import { mailCss, mailSheet } from './mail-css.ts';
 
-const { sheet, ink } = palettes.light;
+const { paper: sheet, ink } = palettes.light;
 /** Sizes of pictures stand in their attributes already, for programs that know no others. */
 const sizesStay = { applyWidthAttributes: false, applyHeightAttributes: false };
 const type =

@@ -1,4 +1,5 @@
-import { clothInTheDark, palettes, pieceSprite, stateSprite } from '../../draw/index.ts';
+import { palettes, pieceSprite, stateSprite } from '../../draw/index.ts';
+import { defaultColour } from '../../look/index.ts';
 import { type Course, courseId } from '../../model/index.ts';
 import { cardPath } from '../../render/index.ts';
 import { stringsFor } from '../../strings/index.ts';
@@ -44,8 +45,8 @@ export function siteFrame(course: Course, place: SitePlace, has: CourseContents)
     assets: place.assets,
     card: cardPath(),
     icons: { tab: iconPath('icon.svg'), touch: iconPath(touchIcon.name) },
-    cloth: { light: palettes.cloth.sheet, dark: clothInTheDark },
-    sheet: { light: palettes.light.sheet, dark: palettes.dark.sheet },
+    cloth: { light: defaultColour('cover', 'light'), dark: defaultColour('cover', 'dark') },
+    sheet: { light: palettes.light.paper, dark: palettes.dark.paper },
     sprite: pieceSprite() + stateSprite(),
     readerWords: readerWordsScript(strings).path,
     pages: coursePages(has, strings),

@@ -20,8 +20,8 @@ export function appManifest({ settings }: Course): SiteFile {
     start_url: './index.html',
     scope: './',
     display: 'minimal-ui',
-    background_color: palettes.light.sheet,
-    theme_color: palettes.light.sheet,
+    background_color: palettes.light.paper,
+    theme_color: palettes.light.paper,
     icons: [
       { src: iconPath('icon.svg'), type: 'image/svg+xml', sizes: 'any' },
       ...iconSizes.map(({ name, size, purpose }) => ({
