@@ -1,6 +1,6 @@
 import { type Diagnostic, makeDiagnostic, sortDiagnostics } from '../diagnostics/index.ts';
 import type { EngineFacts } from '../facts/index.ts';
-import type { Course } from '../model/index.ts';
+import { type Course, documentsOf } from '../model/index.ts';
 import { applyAllowances } from './allowances.ts';
 import { type ChapterSummary, summariseChapter } from './chapter-summary.ts';
 import { type CheckOptions, checkChapter, type FindingOfRule } from './check-chapter.ts';
@@ -24,11 +24,10 @@ export interface CheckResult {
  */
 export function checkCourse(course: Course, facts?: EngineFacts): CheckResult {
   const options = checkOptions(course.settings);
-  const summaries = course.chapters.map((chapter) => summariseChapter(chapter, options.side));
+  const documents = documentsOf(course);
+  const summaries = documents.map((chapter) => summariseChapter(chapter, options.side));
   const index = makeCourseIndex(summaries, facts);
-  const found = course.chapters.flatMap(
-    (chapter) => checkChapter(chapter, index, options).findings,
-  );
+  const found = documents.flatMap((chapter) => checkChapter(chapter, index, options).findings);
   const diagnostics = reportFindings(found, { ...course, summaries, index });
   const checked = passCourse(course, diagnostics);
   return { diagnostics, ...(checked && { checked }) };

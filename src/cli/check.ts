@@ -7,7 +7,7 @@ import {
   reportSarif,
   UserError,
 } from '../diagnostics/index.ts';
-import { leaveOutDrafts } from '../read/index.ts';
+import { documentsOf, leaveOutDrafts } from '../read/index.ts';
 import type { CurrentCourse } from '../workspace/index.ts';
 import { command } from './called-as.ts';
 import { count, exitCodes, stdout } from './console.ts';
@@ -86,9 +86,9 @@ export async function check(
 
 /** Whether a course has errors, and all of them in chapters that are not published. */
 function areInDrafts({ diagnostics, files }: CurrentCourse): boolean {
-  const published = new Set(leaveOutDrafts(files).chapters);
+  const published = new Set(documentsOf(leaveOutDrafts(files)));
   const drafts = new Set(
-    files.chapters.filter((chapter) => !published.has(chapter)).map(({ path }) => path),
+    documentsOf(files).flatMap((document) => (published.has(document) ? [] : [document.path])),
   );
   const errors = diagnostics.filter(({ severity }) => severity === 'error');
   return errors.length > 0 && errors.every(({ place }) => drafts.has(place.file));

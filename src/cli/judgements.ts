@@ -1,6 +1,6 @@
 import { numberSign } from '../chess/index.ts';
 import { jsonVersion, writeJson } from '../diagnostics/index.ts';
-import { type Course, type Judgement, judgementsOf, nodeAt } from '../model/index.ts';
+import { type Course, documentsOf, type Judgement, judgementsOf, nodeAt } from '../model/index.ts';
 import { command } from './called-as.ts';
 import { count, exitCodes, type Output, stderr, stdout } from './console.ts';
 import { loadCourse } from './load-course.ts';
@@ -8,7 +8,7 @@ import { loadCourse } from './load-course.ts';
 /** `linewright check --judgements`: what the author judges and no board decides, in the order of the course. */
 export async function listJudgements(folder: string, format: 'text' | 'json'): Promise<number> {
   const { course, diagnostics } = await loadCourse(folder);
-  const all = course.chapters.flatMap(judgementsOf);
+  const all = documentsOf(course).flatMap(judgementsOf);
   if (format === 'json') {
     stdout.printLines(
       writeJson({

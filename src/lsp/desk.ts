@@ -1,7 +1,7 @@
 import path from 'node:path';
 import type { Diagnostic, Place } from '../diagnostics/index.ts';
 import { type Chapter, type Course, chapterAt } from '../model/index.ts';
-import { type CourseFiles, NoCourseError, type SourceFile } from '../read/index.ts';
+import { type CourseFiles, documentsOf, NoCourseError, type SourceFile } from '../read/index.ts';
 import { type CurrentCourse, type Workspace, withUnsaved } from '../workspace/index.ts';
 import { pathInCourse, uriOf } from './addresses.ts';
 import { type OpenText, openText, textOf } from './open-text.ts';
@@ -135,10 +135,10 @@ export class Desk {
   text(file: string): OpenText {
     const open = this.opened(file);
     if (open) return open;
-    const { settings, chapters = [], games = [], news = [], facts = [] } = this.files ?? {};
-    const source = [...chapters, ...games, ...news, ...facts, ...(settings ? [settings] : [])].find(
-      (one) => one.path === file,
-    );
+    const { settings, games = [], news = [], facts = [] } = this.files ?? {};
+    const documents = this.files ? documentsOf(this.files) : [];
+    const others = [...games, ...news, ...facts, ...(settings ? [settings] : [])];
+    const source = [...documents, ...others].find((one) => one.path === file);
     const uri = uriOf(this.fullPath(file));
     if (!source) return openText(uri, null, '');
     const known = this.closed.get(source);

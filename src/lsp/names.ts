@@ -1,6 +1,6 @@
 import { namesInClaims } from '../check/index.ts';
 import type { Place } from '../diagnostics/index.ts';
-import { type Course, namesWritten, walkText } from '../model/index.ts';
+import { type Course, documentsOf, namesWritten, walkText } from '../model/index.ts';
 import type { Desk } from './desk.ts';
 
 /** A name of a position where it is written. */
@@ -13,10 +13,10 @@ export interface NameThere {
   readonly isExact: boolean;
 }
 
-/** Every name of a course where it is given and where it is used: chapters, claims, news and settings. */
+/** Every name of a course where it is given and where it is used: chapters, pages, claims, news and settings. */
 export function namesIn(course: Course, desk: Desk): NameThere[] {
   const names: Omit<NameThere, 'isExact'>[] = [];
-  for (const chapter of course.chapters) {
+  for (const chapter of documentsOf(course)) {
     names.push(...namesWritten(chapter));
     for (const { name, place } of namesInClaims(chapter)) {
       names.push({ name, written: place, isGiven: false });

@@ -9,7 +9,14 @@ import {
 } from '../check/index.ts';
 import { type Color, type Position, sideToMove } from '../chess/index.ts';
 import type { EngineFacts } from '../facts/index.ts';
-import { adviceOf, blockAt, type Course, type MoveNode, type NodeRef } from '../model/index.ts';
+import {
+  adviceOf,
+  blockAt,
+  type Course,
+  documentsOf,
+  type MoveNode,
+  type NodeRef,
+} from '../model/index.ts';
 import type { SourceFile } from '../read/index.ts';
 import type { Asked } from './asked.ts';
 import { textBoard } from './text-board.ts';
@@ -72,7 +79,7 @@ function played(position: Position, course: Course): string {
 }
 
 function names(position: Position, course: Course): string[] {
-  const here = course.chapters.flatMap((chapter) =>
+  const here = documentsOf(course).flatMap((chapter) =>
     chapter.names.filter((name) => name.position?.key === position.key),
   );
   if (here.length === 0) return [];

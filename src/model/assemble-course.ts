@@ -6,12 +6,12 @@ import { makeGraph } from './make-graph.ts';
 import { findPattern } from './match-pattern.ts';
 import type { PlayedChapter } from './play/play-chapters.ts';
 import type { SaidElsewhere } from './play/work.ts';
-import type { Block, Chapter, Course, CourseProblem, Label } from './types.ts';
+import type { Block, Chapter, Course, CourseProblem, Label, Page } from './types.ts';
 
 /** What is known of a chapter before it is on the board. */
 export type ChapterFront = Pick<
   Chapter,
-  'id' | 'title' | 'summary' | 'learn' | 'draft' | 'file' | 'media'
+  'id' | 'title' | 'summary' | 'learn' | 'draft' | 'page' | 'file' | 'media'
 >;
 
 /** A chapter for a course: what stands in it is asked for once, when somebody looks. */
@@ -22,39 +22,44 @@ export interface ChapterToJoin {
   readonly whole: () => Chapter;
 }
 
-export function frontOf({ id, title, summary, learn, draft, file, media }: Chapter): ChapterFront {
+export function frontOf(chapter: Chapter): ChapterFront {
+  const { id, title, summary, learn, draft, page, file, media } = chapter;
   return {
     id,
     title,
     ...(summary !== undefined && { summary }),
     ...(learn !== undefined && { learn }),
     ...(draft && { draft }),
+    ...(page && { page }),
     file,
     media,
   };
 }
 
 /**
- * Joins chapters to a course: its names, its graph of positions, its games' exits. Whoever looks at one chapter
- * causes no other to be played; whoever looks at the graph, all of them.
+ * Joins chapters and pages to a course: its names, its graph of positions, its games' exits. Whoever looks at one
+ * chapter causes no other to be played; whoever looks at the graph, all of them.
+ * @param documents the chapters, then the pages.
  * @param unsought what `findUnsought` reports of the chapters.
  */
 export function assembleCourse(
   frame: CourseFrame,
-  chapters: readonly ChapterToJoin[],
+  documents: readonly ChapterToJoin[],
   unsought: readonly CourseProblem[],
 ): Course {
   const left = new Set(unsought.map(({ place }) => place));
   let known: Course['graph'] | undefined;
   const graph = () => {
-    known ??= makeGraph(chapters.map(({ whole }) => whole()));
+    known ??= makeGraph(documents.filter(({ front }) => !front.page).map(({ whole }) => whole()));
     return known;
   };
   const mayLookFor = (block: Block) => !left.has(block.place);
+  const joined = documents.map((document) => lazyChapter(document, graph, mayLookFor));
   return {
     ...joinFrame(frame, unsought),
-    chapters: chapters.map((chapter) => lazyChapter(chapter, graph, mayLookFor)),
-    labels: labelsOf(chapters),
+    chapters: joined.filter((document) => !document.page),
+    pages: joined.filter((document): document is Page => document.page !== undefined),
+    labels: labelsOf(documents),
     get graph() {
       return graph();
     },

@@ -1,4 +1,4 @@
-import type { CourseSyntax } from '../read/index.ts';
+import { type CourseSyntax, documentsOf } from '../read/index.ts';
 import { assembleCourse, frontOf, saidByChapter } from './assemble-course.ts';
 import { findUnsought } from './find-unsought.ts';
 import { makeGraph } from './make-graph.ts';
@@ -10,7 +10,7 @@ import type { Course } from './types.ts';
 /** Builds the model of a course afresh. `src/workspace` keeps what it can of the one before. */
 export function buildCourse(syntax: CourseSyntax, limits = modelLimits): Course {
   const { side } = syntax.settings;
-  const played = playChapters(syntax.chapters, { side, limits });
+  const played = playChapters(documentsOf(syntax), { side, limits });
   const said = saidByChapter(played);
   const chapters = played.map(({ chapter, file }) => mergeSaid(chapter, said.get(file) ?? []));
   const patterns = chapters.map(({ blocks }) =>

@@ -1,4 +1,10 @@
-export { bodyTexts, fileAddress, fileOfAddress, readJudgement } from '../read/index.ts';
+export {
+  bodyTexts,
+  documentsOf,
+  fileAddress,
+  fileOfAddress,
+  readJudgement,
+} from '../read/index.ts';
 export { assembleCourse, type ChapterFront, frontOf, saidByChapter } from './assemble-course.ts';
 export { buildCourse } from './build-course.ts';
 export { castledBefore } from './castled.ts';

@@ -12,6 +12,7 @@ import type {
   MissingId,
   NewsSyntax,
   NodeRef,
+  PageFront,
   WrittenNode,
 } from '../read/index.ts';
 
@@ -25,6 +26,7 @@ export type {
   EngineMargins,
   Learn,
   NodeRef,
+  PageFront,
   PositionLinkNode,
   ProseMove,
   ProseMovesNode,
@@ -38,6 +40,8 @@ export type {
 export interface Course {
   readonly settings: CourseSettings;
   readonly chapters: readonly Chapter[];
+  /** What is played and checked as a chapter is and is none: about, imprint. In the order of their file names. */
+  readonly pages: readonly Page[];
   /** The latest first. */
   readonly news: readonly News[];
   /** Every named position; where a name stands twice, the first. */
@@ -45,9 +49,9 @@ export interface Course {
   /** Where each setting stands in `course.yaml`, by its path such as `rules.move-number`. */
   readonly settingPlaces: Readonly<Record<string, Place>>;
   readonly missingId?: MissingId;
-  /** The graph of positions over all `moves` blocks, by `Position.key`. */
+  /** The graph of positions over all `moves` blocks of its chapters, by `Position.key`. */
   readonly graph: Readonly<Record<string, GraphPosition>>;
-  /** What could not be read outside of its chapters: settings, files, news. */
+  /** What could not be read outside of its chapters and pages: settings, files, news. */
   readonly problems: readonly CourseProblem[];
 }
 
@@ -60,6 +64,8 @@ export interface Chapter {
   readonly learn?: Learn;
   /** Whether its author has not finished it: it is checked and not published. */
   readonly draft?: true;
+  /** Where it is published, for a page. */
+  readonly page?: PageFront;
   /** Path relative to the course folder, with `/`: what references name the chapter by. */
   readonly file: string;
   /** The Markdown tree, blocks and directives replaced by the nodes of `read/nodes.ts`. */
@@ -73,6 +79,11 @@ export interface Chapter {
   readonly names: readonly GivenName[];
   /** What could not be read or played in it. */
   readonly problems: readonly CourseProblem[];
+}
+
+/** A document of the course that is no chapter: in no list of them, no practice, no counts. */
+export interface Page extends Chapter {
+  readonly page: PageFront;
 }
 
 /** What the directives and moves in a chapter's texts speak of, by their `id`. */

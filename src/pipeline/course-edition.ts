@@ -1,14 +1,15 @@
 import { createHash } from 'node:crypto';
-import type { CourseFiles } from '../read/index.ts';
+import { type CourseFiles, documentsOf } from '../read/index.ts';
 import { hashOfFile } from '../workspace/index.ts';
 
 /**
  * A hash of all that a course is published from: two of the same edition have the same model. What an engine said
  * is published nowhere.
  */
-export function courseEdition({ settings, chapters, games, news = [], media, unfit }: CourseFiles) {
+export function courseEdition(files: CourseFiles) {
+  const { settings, games, news = [], media, unfit } = files;
   const hash = createHash('sha256');
-  for (const file of [...(settings ? [settings] : []), ...chapters, ...games, ...news]) {
+  for (const file of [...(settings ? [settings] : []), ...documentsOf(files), ...games, ...news]) {
     hash.update(JSON.stringify([file.path, hashOfFile(file)]));
   }
   hash.update(JSON.stringify([media, [...(unfit?.keys() ?? [])]]));

@@ -1,7 +1,13 @@
 import path from 'node:path';
 import type { CheckResult } from '../check/index.ts';
 import type { Course } from '../model/index.ts';
-import { type CourseFiles, type FindOptions, findFiles, type SourceFile } from '../read/index.ts';
+import {
+  type CourseFiles,
+  documentsOf,
+  type FindOptions,
+  findFiles,
+  type SourceFile,
+} from '../read/index.ts';
 import {
   type CurrentCourse,
   createWorkspace,
@@ -183,9 +189,10 @@ interface OpenedCourse extends Pick<LoadedCourse, 'facts' | 'textOf' | 'edition'
 }
 
 function updateWith(files: CourseFiles, workspace: Workspace): OpenedCourse {
-  const { chapters, games, news = [], facts = [], settings } = files;
+  const { games, news = [], facts = [], settings } = files;
   const texts = new Map<string, SourceFile>();
-  for (const file of [...chapters, ...games, ...news, ...facts, ...(settings ? [settings] : [])]) {
+  const documents = documentsOf(files);
+  for (const file of [...documents, ...games, ...news, ...facts, ...(settings ? [settings] : [])]) {
     texts.set(file.path, file);
   }
   const current = workspace.update(files);

@@ -76,6 +76,7 @@ export async function findFiles(
   const chapters = await readAll(names, 'chapter-unreadable');
   const games = await readAll(await list('games', '.pgn'), 'chapter-unreadable');
   const news = await readAll(await list('news', '.md'), 'chapter-unreadable');
+  const pages = await readAll(await list('pages', '.md'), 'chapter-unreadable');
   const results = (await list('facts', '.tsv', reportAs('facts-unreadable'))).filter(
     (name) => name === engineFile,
   );
@@ -87,6 +88,7 @@ export async function findFiles(
     games: games.filter(isFile),
     chapters: chapters.filter(isFile),
     news: news.filter(isFile),
+    pages: pages.filter(isFile),
     facts: facts.filter(isFile),
     media,
     ...(lookIntoMedia && { unfit: await findUnfit(folder, media) }),

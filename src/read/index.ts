@@ -1,5 +1,6 @@
 export { bodyTexts } from './body-texts.ts';
 export type { Choices } from './choices.ts';
+export { documentsOf, isPageFile, type WithPages } from './documents.ts';
 export { fileAddress, fileOfAddress } from './file-address.ts';
 export { engineFile, type FindOptions, findFiles, NoCourseError } from './find-files.ts';
 export { learnWords } from './learn.ts';
@@ -9,7 +10,13 @@ export { arrowProblem, isLabel, labelHint, parseArrow, parseList, squareProblem 
 export type * from './nodes.ts';
 export { directiveNames } from './nodes.ts';
 export { attributes as blockAttributes, blockNames } from './read-block.ts';
-export { type ChapterOptions, chapterChoices, readChapter, reservedIds } from './read-chapter.ts';
+export {
+  type ChapterOptions,
+  chapterChoices,
+  pageChoices,
+  readChapter,
+  reservedIds,
+} from './read-chapter.ts';
 export { type FilesBeside, filesBeside, readCourse } from './read-course.ts';
 export { diagramChoices } from './read-diagram.ts';
 export { exerciseChoices } from './read-exercise.ts';

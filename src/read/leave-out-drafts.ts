@@ -1,22 +1,25 @@
 import { createLocator, lineStarts } from '../diagnostics/index.ts';
 import { cleanText } from './clean-text.ts';
-import { chapterFront, topOf } from './read-chapter.ts';
-import { readFrontMatter } from './read-front-matter.ts';
+import { documentsOf } from './documents.ts';
+import { readFront, topOf } from './read-chapter.ts';
 import { parseMarkdown } from './remark-course.ts';
 import type { CourseFiles, SourceFile } from './types.ts';
 
 /**
- * What is published of a course: its files without the chapters whose front matter says `draft: true`; the files
- * themselves where none does.
+ * What is published of a course: its files without the chapters and pages whose front matter says `draft: true`; the
+ * files themselves where none does.
  */
 export function leaveOutDrafts(files: CourseFiles): CourseFiles {
   const chapters = files.chapters.filter((chapter) => !isDraft(chapter));
+  const pages = files.pages?.filter((page) => !isDraft(page));
   const [first] = files.chapters;
-  if (first === undefined || chapters.length === files.chapters.length) return files;
-  if (chapters.length > 0) return { ...files, chapters };
+  const isWhole = documentsOf({ chapters, pages }).length === documentsOf(files).length;
+  if (first === undefined || isWhole) return files;
+  if (chapters.length > 0) return { ...files, chapters, ...(pages && { pages }) };
   return {
     ...files,
     chapters,
+    ...(pages && { pages }),
     problems: [
       ...files.problems,
       {
@@ -29,7 +32,7 @@ export function leaveOutDrafts(files: CourseFiles): CourseFiles {
   };
 }
 
-/** Whether a chapter says that it is a draft, as `readChapter` reads it. */
+/** Whether a chapter or a page says that it is a draft, as `readChapter` reads it. */
 function isDraft(written: SourceFile): boolean {
   const end = written.text.search(/[\r\n]---[ \t]*(?:[\r\n]|$)/);
   const front = end === -1 ? written.text : written.text.slice(0, end + '\n---'.length);
@@ -42,11 +45,6 @@ function isDraft(written: SourceFile): boolean {
     lineStarts: lineStarts(head),
     pointAt: createLocator(head),
   };
-  const said = readFrontMatter(parseMarkdown(head), file, {
-    schema: chapterFront,
-    what: 'chapter',
-    demand: 'optional',
-    report: () => {},
-  });
+  const said = readFront(parseMarkdown(head), file, { demand: 'optional', report: () => {} });
   return said.draft === true;
 }

@@ -6,13 +6,15 @@ import type { BlockContext } from './block-context.ts';
 import { createBlockKeys } from './block-key.ts';
 import { choicesOf } from './choices.ts';
 import { cleanText } from './clean-text.ts';
+import { isPageFile } from './documents.ts';
 import type { FileText } from './fence.ts';
 import { isLongId, titleText } from './front-texts.ts';
 import { learnWords } from './learn.ts';
 import { limitTree } from './limits/index.ts';
 import type { BlockNode } from './nodes.ts';
+import { type PageFront, pageChoicesOf, pageFrontOf, whereOf } from './page-front.ts';
 import { readBlock } from './read-block.ts';
-import { readFrontMatter } from './read-front-matter.ts';
+import { type FrontMatterOptions, readFrontMatter } from './read-front-matter.ts';
 import { readTextNodes } from './read-text-nodes.ts';
 import { parseMarkdown } from './remark-course.ts';
 import { createCounter } from './text-context.ts';
@@ -31,6 +33,7 @@ export const reservedIds: readonly string[] = [
   'index',
   'media',
   'news',
+  'notes',
   'offline',
   'patterns',
   'positions',
@@ -63,6 +66,14 @@ export const chapterFront = z.strictObject(
 
 /** What the front matter of a chapter may hold. */
 export const chapterChoices = choicesOf(chapterFront);
+
+const { learn: _, ...sharedFront } = chapterFront.shape;
+
+/** What the front matter of a page may say. */
+export const pageFront = pageFrontOf(sharedFront);
+
+/** What the front matter of a page may hold. */
+export const pageChoices = pageChoicesOf(pageFront);
 
 export interface ChapterOptions {
   /** Paths of the files in `media/`. */
@@ -116,20 +127,9 @@ export function readChapter(
     report,
     reportMoves: (problem) => problems.push({ rule: 'move-unreadable', ...problem }),
   };
-  const front = readFrontMatter(body, file, {
-    schema: chapterFront,
-    what: 'chapter',
-    demand: frontMatter,
-    report,
-  });
+  const front = readFront(body, file, { demand: frontMatter, report });
   const id = front.id ?? idFromFile(source.path);
-  if (isLongId(id)) {
-    report({
-      place: topOf(source.path),
-      message: 'The name of this chapter is too long for the files that are made of it.',
-      hint: 'Give it a shorter `id: …` in its front matter, or another file name.',
-    });
-  }
+  reportId(id, source.path, front, report);
   const blocks: BlockSyntax[] = [];
   readBlocks(body, blocks, context);
   readTextNodes(body, context);
@@ -139,12 +139,56 @@ export function readChapter(
     ...(front.summary === undefined ? {} : { summary: front.summary }),
     ...(front.learn === undefined ? {} : { learn: front.learn }),
     ...(front.draft && { draft: true }),
+    ...(front.page && { page: front.page }),
     file: source.path,
     body,
     blocks,
     media: [...usedMedia].sort(),
     problems,
   };
+}
+
+interface Front {
+  readonly title?: string | undefined;
+  readonly summary?: string | undefined;
+  readonly id?: string | undefined;
+  readonly learn?: ChapterSyntax['learn'] | undefined;
+  readonly draft?: boolean | undefined;
+  /** Of a page alone. */
+  readonly page?: PageFront;
+}
+
+/** The front matter of a chapter or a page: which of them it is, its file says. */
+export function readFront(
+  body: Root,
+  file: FileText,
+  options: Pick<FrontMatterOptions<z.ZodObject>, 'demand' | 'report'>,
+): Front {
+  if (!isPageFile(file.file)) {
+    return readFrontMatter(body, file, { ...options, schema: chapterFront, what: 'chapter' });
+  }
+  const front = readFrontMatter(body, file, { ...options, schema: pageFront, what: 'page' });
+  return { ...front, page: whereOf(front) };
+}
+
+/** Reports a name that no file of the site can have. */
+function reportId(id: string, file: string, front: Front, report: BlockContext['report']): void {
+  const what = front.page ? 'page' : 'chapter';
+  if (isLongId(id)) {
+    report({
+      place: topOf(file),
+      message: `The name of this ${what} is too long for the files that are made of it.`,
+      hint: 'Give it a shorter `id: …` in its front matter, or another file name.',
+    });
+  }
+  const own = nameOfFile(file);
+  // A chapter of such a name has always got a longer address; the address of a page is what people type and print.
+  if (!front.page || front.id !== undefined || !reservedIds.includes(own)) return;
+  report({
+    place: topOf(file),
+    message: `This page would be published as ${own}.html, and the site has a page or folder of that name.`,
+    hint: 'Give it another file name, or an `id: …` in its front matter.',
+  });
 }
 
 /** Replaces fenced blocks of the course language, at any depth, by block nodes. */
@@ -180,8 +224,13 @@ export function takeDefinitions(body: Root): Map<string, Definition> {
   return definitions;
 }
 
-/** `chapters/02-Quiet lines.md` gives `quiet-lines`: the number only orders the files. */
 export function idFromFile(file: string): string {
+  const id = nameOfFile(file);
+  return reservedIds.includes(id) ? `chapter-${id}` : id;
+}
+
+/** `chapters/02-Quiet lines.md` gives `quiet-lines`: the number only orders the files. */
+function nameOfFile(file: string): string {
   const name = file.replace(/^.*\//, '').replace(/\.md$/, '');
   const plain = (text: string) =>
     text
@@ -190,8 +239,7 @@ export function idFromFile(file: string): string {
       .toLowerCase()
       .replace(/[^\p{L}\p{N}]+/gu, '-')
       .replace(/^-|-$/g, '');
-  const id = plain(name.replace(/^\d+[\s._-]*/, '')) || plain(name) || 'chapter';
-  return reservedIds.includes(id) ? `chapter-${id}` : id;
+  return plain(name.replace(/^\d+[\s._-]*/, '')) || plain(name) || 'chapter';
 }
 
 /** The place of a whole file's beginning. */

@@ -1,37 +1,36 @@
 import type { MediaFault } from '../media/index.ts';
+import { documentsOf } from './documents.ts';
 import { type ChapterOptions, readChapter } from './read-chapter.ts';
-import { type CourseFrame, readFrame, repeatedIds } from './read-frame.ts';
-import type { ChapterSyntax, CourseFiles, SourceFile } from './types.ts';
+import { readFrame, repeatedIds } from './read-frame.ts';
+import type { CourseFiles, CourseSyntax, SourceFile } from './types.ts';
 
 /** Reads the files of a course; pure, so that tests and editors can read what is not on a disk. */
 export function readCourse(
   files: CourseFiles,
   options: Pick<ChapterOptions, 'frontMatter'> = {},
-): CourseFrame & { readonly chapters: readonly ChapterSyntax[] } {
+): CourseSyntax {
   const beside = filesBeside(files);
-  const chapters = files.chapters.map((file) => readChapter(file, { ...options, ...beside }));
+  const read = (file: SourceFile) => readChapter(file, { ...options, ...beside });
+  const all = { chapters: files.chapters.map(read), pages: (files.pages ?? []).map(read) };
   const frame = readFrame(files, beside);
-  return { ...frame, chapters, problems: [...frame.problems, ...repeatedIds(chapters)] };
+  return { ...frame, ...all, problems: [...frame.problems, ...repeatedIds(documentsOf(all))] };
 }
 
 /** What a chapter may name of the course's files. */
 export interface FilesBeside {
   readonly media: ReadonlySet<string>;
   readonly unfit: ReadonlyMap<string, MediaFault>;
+  /** The chapters, and the pages beside them. */
   readonly chapters: ReadonlySet<string>;
   readonly games: ReadonlyMap<string, SourceFile>;
 }
 
-export function filesBeside({
-  chapters,
-  games,
-  media,
-  unfit = new Map(),
-}: CourseFiles): FilesBeside {
+export function filesBeside(files: CourseFiles): FilesBeside {
+  const { games, media, unfit = new Map() } = files;
   return {
     media: new Set(media),
     unfit,
-    chapters: new Set(chapters.map(({ path }) => path)),
+    chapters: new Set(documentsOf(files).map(({ path }) => path)),
     games: new Map(games.map((game) => [game.path, game])),
   };
 }

@@ -1,11 +1,12 @@
+import { isPageFile } from './documents.ts';
 import { topOf } from './read-chapter.ts';
 import type { FilesBeside } from './read-course.ts';
 import { readNews } from './read-news.ts';
 import { missingSettings, readSettings } from './read-settings.ts';
 import type { ChapterSyntax, CourseFiles, CourseProblem, CourseSyntax } from './types.ts';
 
-/** Everything of a course but its chapters. */
-export type CourseFrame = Omit<CourseSyntax, 'chapters'>;
+/** Everything of a course but its chapters and pages. */
+export type CourseFrame = Omit<CourseSyntax, 'chapters' | 'pages'>;
 
 export function readFrame(files: CourseFiles, beside: FilesBeside): CourseFrame {
   const { settings, places, problems, missingId } = files.settings
@@ -20,7 +21,7 @@ export function readFrame(files: CourseFiles, beside: FilesBeside): CourseFrame 
   };
 }
 
-/** Chapters that would be published under one name. */
+/** Chapters and pages that would be published under one name. */
 export function repeatedIds(
   chapters: readonly Pick<ChapterSyntax, 'id' | 'file'>[],
 ): CourseProblem[] {
@@ -36,7 +37,7 @@ export function repeatedIds(
       {
         rule: 'chapter-unreadable',
         place: topOf(file),
-        message: `This chapter would be published as ${id}.html, as ${earlier} is.`,
+        message: `This ${isPageFile(file) ? 'page' : 'chapter'} would be published as ${id}.html, as ${earlier} is.`,
         hint: 'Give one of them another `id: …` in its front matter, or another file name.',
       },
     ];

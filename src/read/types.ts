@@ -6,6 +6,9 @@ import type { PhrasingContent, Root } from 'mdast';
 import type { Color, PieceKind, Square } from '../chess/index.ts';
 import type { Fix, Place, RelatedPlace } from '../diagnostics/index.ts';
 import type { MediaFault } from '../media/index.ts';
+import type { PageFront } from './page-front.ts';
+
+export type { PageFront } from './page-front.ts';
 
 /** A text file of the course. `path` is relative to the course folder, with `/`. */
 export interface SourceFile {
@@ -26,6 +29,8 @@ export interface CourseFiles {
   readonly unfit?: ReadonlyMap<string, MediaFault>;
   /** The files of `news/`. */
   readonly news?: readonly SourceFile[];
+  /** The files of `pages/`. */
+  readonly pages?: readonly SourceFile[];
   /** What an engine said of its positions: `facts/engine.tsv`, and what is kept elsewhere. */
   readonly facts?: readonly SourceFile[];
   readonly problems: readonly CourseProblem[];
@@ -109,6 +114,7 @@ export interface CourseSyntax {
   readonly settingPlaces: Readonly<Record<string, Place>>;
   readonly missingId?: MissingId;
   readonly chapters: readonly ChapterSyntax[];
+  readonly pages?: readonly ChapterSyntax[];
   readonly news?: readonly NewsSyntax[];
   readonly problems: readonly CourseProblem[];
 }
@@ -121,6 +127,8 @@ export interface ChapterSyntax {
   readonly learn?: Learn;
   /** Whether its author has not finished it: it is checked and not published. */
   readonly draft?: true;
+  /** Where it is published, for a page: which is read as a chapter is, and is none. */
+  readonly page?: PageFront;
   readonly file: string;
   readonly body: Root;
   readonly blocks: readonly BlockSyntax[];

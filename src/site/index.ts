@@ -163,7 +163,7 @@ async function makeSite(course: Course, made: string, writer: SiteWriter, option
   const keep = options.keep ?? ((_kind, _inputs, make) => make());
   const words = wordIndexes(frame.language, course.chapters.length);
   await writePages(site, writer, options);
-  for (const page of site.chapterPages) words.add(page);
+  for (const page of site.documentPages) words.add(page);
   const indexing = writeWordIndex(words, keep, writer);
   indexing.catch(() => {});
   for (const group of site.files) await writeGroup(group, writer);

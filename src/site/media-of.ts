@@ -1,10 +1,10 @@
 import { findMediaFault } from '../media/index.ts';
-import type { Course } from '../model/index.ts';
+import { type Course, documentsOf } from '../model/index.ts';
 import { SiteError } from './site-error.ts';
 
-/** The files of `media/` that chapters and news show or hand out. */
-export function mediaOf({ chapters, news }: Course): ReadonlySet<string> {
-  return new Set([...chapters, ...news].flatMap(({ media }) => media));
+/** The files of `media/` that chapters, pages and news show or hand out. */
+export function mediaOf(course: Course): ReadonlySet<string> {
+  return new Set([...documentsOf(course), ...course.news].flatMap(({ media }) => media));
 }
 
 /**

@@ -82,7 +82,7 @@ export async function previewSite(
     ),
     makerOf(
       `${wordFolder}/`,
-      once(() => indexAll(site, pages.values())),
+      once(() => indexAll(site, pages.values(), course.chapters.length)),
     ),
     { beginning: 'images/', find: pictures(course, site, options.cacheDir) },
   ];
@@ -151,14 +151,18 @@ function shownOnce({ pages }: RenderedSite): ReadonlyMap<string, SitePage> {
   );
 }
 
-async function indexAll({ frame }: RenderedSite, pages: Iterable<SitePage>): Promise<IndexFile[]> {
-  const chapters = [...pages].filter(({ name }) => name === 'chapter');
-  const words = wordIndexes(frame.language, chapters.length);
-  for (const { data } of chapters) {
+async function indexAll(
+  { frame }: RenderedSite,
+  pages: Iterable<SitePage>,
+  chapters: number,
+): Promise<IndexFile[]> {
+  const words = wordIndexes(frame.language, chapters);
+  for (const { name, data } of pages) {
+    if (name !== 'chapter' && name !== 'own') continue;
     const shown = data();
-    if (!('chapter' in shown)) continue;
-    const { chapter } = shown;
-    words.add({ id: chapter.id, page: () => chapter, print: () => '' });
+    const document = 'chapter' in shown ? shown.chapter : 'own' in shown ? shown.own : undefined;
+    if (document === undefined) continue;
+    words.add({ id: document.id, page: () => document, print: () => '' });
     // Whoever asks for a page meanwhile gets it.
     await setImmediate();
   }

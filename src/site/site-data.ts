@@ -44,6 +44,8 @@ export interface SiteFrame {
   readonly pages: readonly CoursePage[];
   /** The pages of the chapters; none where there are too many to list them on each page. */
   readonly chapters: readonly CoursePage[];
+  /** The author's own pages that every page leads to, above its text and below it; absent where there are none. */
+  readonly own?: { readonly head: readonly CoursePage[]; readonly foot: readonly CoursePage[] };
   /** Path of the feed of news, where there is one. */
   readonly feed?: string;
 }
@@ -95,6 +97,7 @@ export interface PageData {
   readonly exercises: InCourse & { readonly exercises: readonly ChapterExercises[] };
   readonly missing: InCourse;
   readonly notes: InCourse & TableScript;
+  readonly own: { readonly own: OwnPage };
   readonly patterns: InCourse & { readonly patterns: readonly PatternEntry[] };
   readonly positions: InCourse & {
     readonly positions: readonly NamedPositions[];
@@ -213,7 +216,22 @@ export interface ChapterHead {
   readonly card: string;
 }
 
-export interface ChapterPage extends ChapterHead {
+/** A page of the author's, as search engines are told of it. */
+export type OwnHead = Omit<ChapterHead, 'number' | 'card'>;
+
+export interface ChapterPage extends ChapterHead, DocumentText {}
+
+/** A page of the author's that is no chapter. */
+export interface OwnPage extends OwnHead, DocumentText {
+  /** Whether it has neither boards nor moves. */
+  readonly isText: boolean;
+}
+
+/** What a chapter and a page of the author's show alike. */
+export type DocumentPage = OwnHead & DocumentText;
+
+/** The text of a chapter or of a page of the author's. */
+export interface DocumentText {
   /** The text below the title. */
   readonly html: string;
   /** The reading board as it stands before the first move; absent where there is none to follow. */

@@ -1,12 +1,12 @@
-import type { ChapterHead, SiteFrame } from './site-data.ts';
+import type { ChapterHead, OwnHead, SiteFrame } from './site-data.ts';
 
 /**
  * What a page is, for search engines: a course of schema.org with its chapters, or a chapter that
- * is part of one. JSON for a script element that no browser runs.
+ * is part of one, or a page of the author's. JSON for a script element that no browser runs.
  */
 export function structuredData(
   data: SiteFrame,
-  shown: ChapterHead | readonly ChapterHead[],
+  shown: ChapterHead | OwnHead | readonly ChapterHead[],
 ): string {
   const site = data.site ?? '';
   const address = (file: string) => `${site}/${file === 'index.html' ? '' : file}`;
@@ -39,17 +39,27 @@ export function structuredData(
           url: address(`${id}.html`),
         })),
       }
-    : {
-        '@type': 'LearningResource',
-        name: shown.title,
-        ...(shown.summary !== undefined && { description: shown.summary }),
-        url: address(`${shown.id}.html`),
-        position: shown.number,
-        image: `${site}/${shown.card}`,
-        ...about,
-        learningResourceType: 'chapter',
-        isPartOf: course,
-      };
+    : !('number' in shown)
+      ? {
+          '@type': 'WebPage',
+          name: shown.title,
+          ...(shown.summary !== undefined && { description: shown.summary }),
+          url: address(`${shown.id}.html`),
+          inLanguage: data.language,
+          ...author,
+          isPartOf: course,
+        }
+      : {
+          '@type': 'LearningResource',
+          name: shown.title,
+          ...(shown.summary !== undefined && { description: shown.summary }),
+          url: address(`${shown.id}.html`),
+          position: shown.number,
+          image: `${site}/${shown.card}`,
+          ...about,
+          learningResourceType: 'chapter',
+          isPartOf: course,
+        };
   // In a script element a tag would end it.
   return JSON.stringify({ '@context': 'https://schema.org', ...content }).replaceAll(
     '<',
@@ -57,7 +67,9 @@ export function structuredData(
   );
 }
 
-function isCourse(shown: ChapterHead | readonly ChapterHead[]): shown is readonly ChapterHead[] {
+function isCourse(
+  shown: ChapterHead | OwnHead | readonly ChapterHead[],
+): shown is readonly ChapterHead[] {
   return Array.isArray(shown);
 }
 

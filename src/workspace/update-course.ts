@@ -23,7 +23,9 @@ import {
 import {
   type CourseFiles,
   type CourseFrame,
+  documentsOf,
   filesBeside,
+  isPageFile,
   readFrame,
   repeatedIds,
 } from '../read/index.ts';
@@ -65,7 +67,7 @@ export function updateCourse(
   const { side, language, margins } = check;
   const settings = [side, language, ...[...check.off].sort(), JSON.stringify(margins)].join(' ');
   const { facts, problems } = readFacts(files.facts);
-  const chapters = files.chapters.map(
+  const chapters = documentsOf(files).map(
     (source) => new ChapterNow(source, before.get(source.path), settings, beside, options),
   );
   const course = playCurrent(chapters, side);
@@ -118,8 +120,8 @@ export function updateCourse(
       return diagnostics();
     },
     files,
-    chapters: chapters.length,
-    positions: index.at.size,
+    chapters: files.chapters.length,
+    positions: countPositions(index),
     course: makeModel,
     checked: () =>
       diagnostics().some(({ severity }) => severity === 'error')
@@ -153,6 +155,15 @@ export function updateCourse(
       return keepAll(checks.soFar());
     },
   };
+}
+
+/** Those that chapters show; a page adds none. */
+function countPositions({ at }: ReturnType<typeof makeCourseIndex>): number {
+  let count = 0;
+  for (const places of at.values()) {
+    if (places.some(({ chapter }) => !isPageFile(chapter))) count += 1;
+  }
+  return count;
 }
 
 /** So many chapters are played one by one; whoever looks at more will look at all. */

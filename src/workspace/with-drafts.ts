@@ -1,6 +1,6 @@
 import { passCourse } from '../check/index.ts';
 import { type Diagnostic, sortDiagnostics } from '../diagnostics/index.ts';
-import { type CourseFiles, leaveOutDrafts } from '../read/index.ts';
+import { type CourseFiles, documentsOf, leaveOutDrafts } from '../read/index.ts';
 import type { KeptChapter } from './kept-chapter.ts';
 import type { Update } from './update-course.ts';
 import type { WorkspaceOptions } from './workspace.ts';
@@ -39,7 +39,7 @@ export function withDrafts(
       return [finished.chapters.length === 0 ? finding : withoutDrafts(finding)];
     });
   });
-  const left = new Set(finished.chapters.map(({ path }) => path));
+  const left = new Set(documentsOf(finished).map(({ path }) => path));
   const ofBoth = (kept: 'chapters' | 'soFar') => [
     ...published[kept],
     ...whole[kept].filter(({ file }) => !left.has(file)),

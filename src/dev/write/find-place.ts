@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { chapterIds } from '../../addresses/index.ts';
 import type { PlaceOnPage } from '../../contract/index.ts';
-import type { Block, Chapter, MoveNode } from '../../model/index.ts';
+import { type Block, type Chapter, documentsOf, type MoveNode } from '../../model/index.ts';
 import type { LoadedCourse } from '../../pipeline/index.ts';
 import { DeskRefusal } from '../desk-door.ts';
 
@@ -28,7 +28,7 @@ export function findPlace({ loaded, version }: CourseOnPages, asked: PlaceOnPage
   if (asked.version !== version) {
     throw new DeskRefusal('The course has changed since this page was made. Load it anew.', 409);
   }
-  const chapter = loaded.course.chapters.find(({ id }) => id === asked.chapter);
+  const chapter = documentsOf(loaded.course).find(({ id }) => id === asked.chapter);
   const text = chapter && loaded.textOf(chapter.file);
   if (chapter === undefined || text === undefined) {
     throw new DeskRefusal('The course has no such chapter.', 404);

@@ -1,12 +1,12 @@
 import { playSan } from '../../chess/index.ts';
 import type { ChangeToWrite, NamedMeeting } from '../../contract/index.ts';
-import { type Course, firstNames, type GivenName } from '../../model/index.ts';
+import { type Course, documentsOf, firstNames, type GivenName } from '../../model/index.ts';
 import type { PlaceInCourse } from './find-place.ts';
 import { refusedName } from './refused-name.ts';
 
 /** A name stands once in a course: a page with it twice would have two places for one link. */
 export function refuseTakenNames(course: Course, change: ChangeToWrite): void {
-  const given = firstNames(course.chapters);
+  const given = firstNames(documentsOf(course));
   const fresh = new Set<string>();
   for (const name of namesGiven(change)) {
     const taken = given.get(name);
@@ -34,7 +34,7 @@ export function meetingsOf(
   moves: readonly string[],
 ): NamedMeeting[] {
   const named = new Map<string, GivenName>();
-  for (const name of firstNames(course.chapters).values()) {
+  for (const name of firstNames(documentsOf(course)).values()) {
     const key = name.position?.key;
     if (key !== undefined && !named.has(key)) named.set(key, name);
   }

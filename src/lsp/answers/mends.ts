@@ -1,7 +1,7 @@
 import { rules } from '../../check/index.ts';
 import type { Diagnostic, Fix } from '../../diagnostics/index.ts';
 import { EditRefusedError, type NewDirective, sayAt } from '../../edit/index.ts';
-import { standsAt } from '../../model/index.ts';
+import { documentsOf, standsAt } from '../../model/index.ts';
 import type { Asked } from '../asked.ts';
 
 /** What mends a finding, with what it does in a few words. */
@@ -63,7 +63,7 @@ function said(diagnostic: Diagnostic, asked: Asked): Mend[] {
     say('Say that the line stops here', { name: 'end', argument: 'beyond this course' });
   }
   if (diagnostic.rule === 'transposition-untold') {
-    const names = course.chapters.flatMap((one) => one.names);
+    const names = documentsOf(course).flatMap((one) => one.names);
     for (const { name, position } of names) {
       if (position === undefined || position.key !== node.position?.key) continue;
       say(`Say that this is ${name}`, { name: 'same', argument: name });

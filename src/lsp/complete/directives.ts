@@ -1,5 +1,5 @@
 import { claimKinds, claimsAt, rules } from '../../check/index.ts';
-import type { Course } from '../../model/index.ts';
+import { type Course, documentsOf } from '../../model/index.ts';
 import { directiveNames, learnWords } from '../../read/index.ts';
 import type { Asked } from '../asked.ts';
 import { directiveWords } from '../words.ts';
@@ -80,7 +80,7 @@ function argumentOffers(
 
 /** The names of the course; those of a position first, where one is given. */
 export function labelOffers(course: Course, key?: string): Offer[] {
-  return course.chapters.flatMap(({ names, file }) =>
+  return documentsOf(course).flatMap(({ names, file }) =>
     names.map(({ name, title, position, place }): Offer => {
       const words = [title, `${file}:${place.start.line}`].filter((one) => one !== undefined);
       const isHere = key !== undefined && position?.key === key;
@@ -97,7 +97,7 @@ export function labelOffers(course: Course, key?: string): Offer[] {
 
 function linkOffers(course: Course): Offer[] {
   const names = labelOffers(course).map((offer) => ({ ...offer, label: `pos:${offer.label}` }));
-  const chapters = course.chapters.map(
+  const chapters = documentsOf(course).map(
     ({ file, title }): Offer => ({
       label: file.replace('chapters/', ''),
       kind: CompletionItemKind.File,

@@ -6,7 +6,7 @@ import {
   modelLimits,
   playChapters,
 } from '../../model/index.ts';
-import { readChapter } from '../../read/index.ts';
+import { documentsOf, readChapter } from '../../read/index.ts';
 import type { Asked } from '../asked.ts';
 
 /** The course as it was last; while an author types, its names and advice hold well enough. */
@@ -20,7 +20,7 @@ export function playPiece(text: string, course: Course): Chapter | undefined {
     { path: 'piece.md', text },
     { media: new Set(), frontMatter: 'optional' },
   );
-  const known = course.chapters.map(({ file, names }) => ({ file, names }));
+  const known = documentsOf(course).map(({ file, names }) => ({ file, names }));
   const { side } = course.settings;
   const played = playChapters([...known, syntax], { side, limits: modelLimits });
   return played.find(({ file }) => file === 'piece.md')?.chapter;

@@ -41,7 +41,7 @@ export interface PlayedChapter {
  *
  * Names may be used before and across chapters, so a block is played when it is first needed:
  * `from="x"` plays the block in which `x` is named, and so on.
- * @param course all chapters in their order; those that have been played before give their names.
+ * @param course all chapters and pages in their order; those that have been played before give their names.
  */
 export function playChapters(
   course: readonly ChapterToPlay[],
@@ -104,6 +104,7 @@ function finishChapter(
       ...(syntax.summary === undefined ? {} : { summary: syntax.summary }),
       ...(syntax.learn === undefined ? {} : { learn: syntax.learn }),
       ...(syntax.draft && { draft: true }),
+      ...(syntax.page && { page: syntax.page }),
       file: syntax.file,
       body: syntax.body,
       media: syntax.media,

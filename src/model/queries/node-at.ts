@@ -1,13 +1,14 @@
+import { documentsOf } from '../../read/index.ts';
 import type { Block, Chapter, Course, MoveNode, NodeRef } from '../types.ts';
 
-/** The chapter of a reference; absent where the course has it no more. */
+/** The chapter or the page of a reference; absent where the course has it no more. */
 export function chapterAt(course: Course, { chapter }: Pick<NodeRef, 'chapter'>) {
-  return placesOf(course.chapters).get(chapter)?.chapter;
+  return placesOf(course).get(chapter)?.chapter;
 }
 
-/** Where a chapter stands in its course, from 0; -1 where the course has it not. */
+/** Where a chapter stands in its course, from 0, and a page behind all chapters; -1 where the course has it not. */
 export function chapterIndex(course: Course, file: string): number {
-  return placesOf(course.chapters).get(file)?.index ?? -1;
+  return placesOf(course).get(file)?.index ?? -1;
 }
 
 export function blockAt(course: Course, ref: Pick<NodeRef, 'chapter' | 'block'>) {
@@ -24,15 +25,16 @@ export function nodeAt(course: Course, ref: NodeRef): MoveNode | undefined {
   return blockAt(course, ref)?.nodes[ref.node];
 }
 
-const chapters = new WeakMap<
-  readonly Chapter[],
+const documents = new WeakMap<
+  Course,
   ReadonlyMap<string, { readonly chapter: Chapter; readonly index: number }>
 >();
 
-function placesOf(list: readonly Chapter[]) {
+function placesOf(course: Course) {
   const known =
-    chapters.get(list) ?? new Map(list.map((chapter, index) => [chapter.file, { chapter, index }]));
-  chapters.set(list, known);
+    documents.get(course) ??
+    new Map(documentsOf(course).map((chapter, index) => [chapter.file, { chapter, index }]));
+  documents.set(course, known);
   return known;
 }
 

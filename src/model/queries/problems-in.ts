@@ -1,6 +1,7 @@
+import { documentsOf } from '../../read/index.ts';
 import type { Course, CourseProblem } from '../types.ts';
 
-/** All that could not be read or played: in the course's files, then in each chapter. */
-export function problemsIn({ problems, chapters }: Course): CourseProblem[] {
-  return [...problems, ...chapters.flatMap((chapter) => chapter.problems)];
+/** All that could not be read or played: in the course's files, then in each chapter and page. */
+export function problemsIn(course: Course): CourseProblem[] {
+  return [...course.problems, ...documentsOf(course).flatMap(({ problems }) => problems)];
 }

@@ -3,7 +3,7 @@ import type { PlayedTree } from '../../chess/index.ts';
 import { coreHash, type Disagreement, judgeInThread } from '../../chess/second-judge/index.ts';
 import { UserError } from '../../diagnostics/index.ts';
 import { codeHash, readSealed, writeSealed } from '../../files/index.ts';
-import { type Chapter, type Course, playedTreesIn } from '../../model/index.ts';
+import { type Chapter, type Course, documentsOf, playedTreesIn } from '../../model/index.ts';
 
 /** One in so many of the trees that were judged before is judged again, each build others. */
 const share = 32;
@@ -41,7 +41,7 @@ export async function judgeCourse(
     !judged.has(hash) || Number.parseInt(hash.slice(0, 8), 16) % share === builds % share;
   const before = new Map(chapters.map((chapter) => [`${chapter[0]} ${chapter[1]}`, chapter]));
   const asked = new Map<string, PlayedTree>();
-  const now = course.chapters.map((chapter): JudgedChapter => {
+  const now = documentsOf(course).map((chapter): JudgedChapter => {
     const own = print(chapter.file);
     const known = before.get(`${chapter.file} ${own}`);
     // A chapter is not even played whose lines are all known and not asked for.

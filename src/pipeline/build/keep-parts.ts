@@ -1,6 +1,6 @@
 import path from 'node:path';
 import { codeHash, openLineStore } from '../../files/index.ts';
-import type { Chapter, Course } from '../../model/index.ts';
+import { type Chapter, type Course, documentsOf } from '../../model/index.ts';
 import {
   type AskedOfCourse,
   contextOf,
@@ -76,7 +76,8 @@ export async function keepParts(course: Course, options: KeepPartsOptions): Prom
   const sealedFor = await codeHash();
   const store = openLineStore(cache, name, { sealedFor, mostStores: mostCourses });
   const before = new Map<string, Kept>();
-  for (const { file } of course.chapters) {
+  const documents = documentsOf(course);
+  for (const { file } of documents) {
     const line = store.get(file);
     if (line !== undefined) before.set(file, readLine(line));
   }
@@ -147,19 +148,17 @@ export async function keepParts(course: Course, options: KeepPartsOptions): Prom
     },
     made: () => made,
     async save() {
-      for (const chapter of course.chapters) keptOf(chapter);
+      for (const document of documents) keptOf(document);
       await store.save(new Set(prints.keys()));
     },
   };
 }
 
-/** Of each chapter by its file: of its text and of the settings. */
-function ownPrints(
-  { chapters, settings }: Course,
-  print: (file: string) => string,
-): ReadonlyMap<string, string> {
-  const all = JSON.stringify(settings);
-  return new Map(chapters.map(({ file }) => [file, printPart(JSON.stringify([all, print(file)]))]));
+/** Of each chapter and page by its file: of its text and of the settings. */
+function ownPrints(course: Course, print: (file: string) => string): ReadonlyMap<string, string> {
+  const all = JSON.stringify(course.settings);
+  const ownOf = (file: string) => printPart(JSON.stringify([all, print(file)]));
+  return new Map(documentsOf(course).map(({ file }) => [file, ownOf(file)]));
 }
 
 function faceOf({ settings, news }: Course, faces: ReadonlyMap<string, string>): string {

@@ -49,7 +49,7 @@ async function siteOf(files: CourseFiles, folder: string) {
     all.set(name, { print: print ?? '', made: JSON.stringify(made) });
   for (const { path, print, data } of site.pages) add(path, print?.(), [site.frame, data()]);
   for (const { beginning, print, make } of site.files) add(beginning, print?.(), make());
-  for (const { id, print, page } of site.chapterPages) {
+  for (const { id, print, page } of site.documentPages) {
     const { title, summary, html } = page();
     add(`words of ${id}`, print?.(), [title, summary, html]);
   }

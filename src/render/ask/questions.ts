@@ -6,6 +6,7 @@ import {
   type Course,
   chapterAt,
   chapterIndex,
+  documentsOf,
   inCourseOrder,
   type NodeRef,
 } from '../../model/index.ts';
@@ -149,7 +150,7 @@ const pages = new WeakMap<Course, ReadonlyMap<string, Chapter>>();
 /** By its file, or by its page in the site, which an author may name as well. */
 function chapterNamed(course: Course, path: string): Chapter | undefined {
   const byPage =
-    pages.get(course) ?? new Map(course.chapters.map((each) => [`${each.id}.html`, each]));
+    pages.get(course) ?? new Map(documentsOf(course).map((each) => [`${each.id}.html`, each]));
   pages.set(course, byPage);
   return chapterAt(course, { chapter: path }) ?? byPage.get(path);
 }

@@ -1,6 +1,6 @@
 import { type Color, initialPosition } from '../../chess/index.ts';
 import { boardJob, cardJob, makePngs, type PngJob } from '../../draw/index.ts';
-import { blockAt, type Chapter, type Course } from '../../model/index.ts';
+import { blockAt, type Chapter, type Course, documentsOf } from '../../model/index.ts';
 import {
   cardPath,
   coverPosition,
@@ -81,7 +81,7 @@ function jobOf<About extends readonly unknown[]>(
 }
 
 function diagrams(course: Course): SiteImage[] {
-  return course.chapters.flatMap((chapter) =>
+  return documentsOf(course).flatMap((chapter) =>
     [...diagramNames(chapter)].flatMap(([key, name]) => {
       const block = blockAt(course, { chapter: chapter.file, block: key });
       const picture = block?.kind === 'diagram' ? pictureOf(block) : undefined;

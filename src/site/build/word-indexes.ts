@@ -3,7 +3,7 @@ import { wordFolders } from '../../contract/index.ts';
 import { escapeXml } from '../../draw/xml.ts';
 import type { Keep } from '../index.ts';
 import { once } from '../once.ts';
-import type { ChapterPage } from '../site-data.ts';
+import type { DocumentPage } from '../site-data.ts';
 import { packFiles, unpackFiles } from './pack-files.ts';
 import { type IndexFile, indexWords, type TextPage } from './word-index.ts';
 
@@ -17,7 +17,7 @@ export interface WordIndexes {
 export interface IndexedChapter {
   readonly id: string;
   /** The chapter as its page has it; asked for when it is indexed. */
-  readonly page: () => ChapterPage;
+  readonly page: () => Pick<DocumentPage, 'title' | 'summary' | 'html'>;
   /** Of all that is indexed of it; made of its text unless given. */
   readonly print?: (() => string) | undefined;
 }
@@ -78,7 +78,10 @@ function printOf(chapters: readonly IndexedChapter[], language: string): string 
 }
 
 /** A chapter as its page has it, without all that is the same on every page. */
-function textPage({ title, summary = '', html }: ChapterPage, language: string): string {
+function textPage(
+  { title, summary = '', html }: ReturnType<IndexedChapter['page']>,
+  language: string,
+): string {
   return (
     `<!doctype html><html lang="${escapeXml(language)}"><title></title><body><main>` +
     `<h1>${escapeXml(title)}</h1><p>${escapeXml(summary)}</p>${html}</main></body></html>`

@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import type { PreviewedCourse } from '../../check/index.ts';
 import type { DeskFinding } from '../../contract/index.ts';
 import type { Diagnostic } from '../../diagnostics/index.ts';
+import { documentsOf } from '../../model/index.ts';
 
 /**
  * The findings of a course as the pages of `dev` list them. Their ids hold while other findings come and go, so that
@@ -11,7 +12,7 @@ export function deskFindings({
   course,
   diagnostics,
 }: Pick<PreviewedCourse, 'course' | 'diagnostics'>): DeskFinding[] {
-  const pages = new Map(course.chapters.map(({ file, id }) => [file, `${id}.html`]));
+  const pages = new Map(documentsOf(course).map(({ file, id }) => [file, `${id}.html`]));
   const seen = new Map<string, number>();
   return diagnostics.map(({ rule, severity, message, hint, place }: Diagnostic): DeskFinding => {
     const name = hashOf([rule, place.file, message]);

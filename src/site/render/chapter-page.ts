@@ -13,11 +13,11 @@ import {
   resolve,
 } from '../../render/index.ts';
 import type { Strings } from '../../strings/index.ts';
-import type { ChapterHead, ChapterPage } from '../site-data.ts';
+import type { DocumentText } from '../site-data.ts';
 import { firstExercise, sectionsOf } from './sections.ts';
 
-/** What a chapter's page shows, beside what other pages say of the chapter as well. */
-export const pagePart: PartMaker<Omit<ChapterPage, keyof ChapterHead>> = {
+/** What the page of a chapter, or of one of the author's, shows below its title. */
+export const pagePart: PartMaker<DocumentText> = {
   kind: 'page',
   inputs: '',
   make: (context) => chapterPage(context),

@@ -1,6 +1,6 @@
 import type { Chapter } from '../../model/index.ts';
 import type { PartMaker } from '../../render/index.ts';
-import type { ChapterPage, PageData, PageName, SiteFile, SiteFrame } from '../site-data.ts';
+import type { DocumentPage, PageData, PageName, SiteFile, SiteFrame } from '../site-data.ts';
 import type { Embed } from './embed/embeds.ts';
 
 /** A page of a course, and how it comes to what it shows. */
@@ -40,10 +40,10 @@ export interface RenderedSite {
   /** The positions that other sites may show, whose pictures are still to be drawn. */
   readonly embeds: () => readonly Embed[];
   readonly files: readonly FileGroup[];
-  /** The chapters as their pages have them, for whoever indexes their words. */
-  readonly chapterPages: readonly {
+  /** Chapters, then pages of the author's, as they are shown, for whoever indexes their words. */
+  readonly documentPages: readonly {
     readonly id: string;
-    readonly page: () => ChapterPage;
+    readonly page: () => DocumentPage;
     readonly print?: (() => string) | undefined;
   }[];
   /** A print of all that the site shows beside the words of its chapters; absent where nothing is remembered. */

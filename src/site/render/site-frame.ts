@@ -9,6 +9,7 @@ import { splitTitle } from '../split-title.ts';
 import { iconPath, touchIcon } from '../web-app/icons.ts';
 import { readerWordsScript } from './data-scripts.ts';
 import { feedPath } from './feed.ts';
+import { linksToPages } from './own-pages.ts';
 
 /** Where a site will stand, and what stands in it beside its pages. */
 export interface SitePlace {
@@ -54,6 +55,7 @@ export function siteFrame(course: Course, place: SitePlace, has: CourseContents)
       chapters.length > mostListed
         ? []
         : chapters.map(({ id, title }) => ({ file: `${id}.html`, title })),
+    ...linksToPages(course.pages),
     ...(site !== undefined && has.news && { feed: feedPath }),
   };
 }

@@ -38,6 +38,7 @@ import { pageHeads } from './handout/page-heads.ts';
 import { paperPart } from './handout/paper-part.ts';
 import { hasTranspositions } from './has-transpositions.ts';
 import { renderNews } from './news.ts';
+import { pagesOfAuthor } from './own-pages.ts';
 import { headOf, pagesOfChapters } from './pages-of-chapters.ts';
 import { patternEntries } from './pattern-entries.ts';
 import { positionsPage } from './positions-page.ts';
@@ -97,9 +98,11 @@ export function renderSite(
     ...{ table, notes, exercises, freePlay, meetings, embeds, headsOnPaper },
   };
   const shown = pagesOfChapters(chapters, { heads, parts, prints, movesOf: take.of });
+  const own = pagesOfAuthor(course.pages, { parts, prints });
+  const documents = [...shown, ...own];
   const pages = pagesOf(
     made,
-    shown.map(({ sitePage }) => sitePage),
+    documents.map(({ sitePage }) => sitePage),
   );
   const files = filesOf(made);
   const printed = prints && {
@@ -107,7 +110,7 @@ export function renderSite(
     files: files.map((each) => ({ print: prints.whole, ...each })),
     print: prints.whole(),
   };
-  return { frame, pages, embeds, files, chapterPages: shown, ...printed };
+  return { frame, pages, embeds, files, documentPages: documents, ...printed };
 }
 
 /** What pages and files are made of; each thing is made when it is first asked for. */
@@ -130,7 +133,7 @@ interface Makings {
   readonly headsOnPaper: () => SiteFile;
 }
 
-function pagesOf(made: Makings, ofChapters: readonly SitePage[]): SitePage[] {
+function pagesOf(made: Makings, ofDocuments: readonly SitePage[]): SitePage[] {
   const { base, frame, parts, prints, has, recall, take, inCourse } = made;
   const { table, notes, exercises, meetings, embeds, headsOnPaper } = made;
   const { course, strings } = base;
@@ -146,7 +149,7 @@ function pagesOf(made: Makings, ofChapters: readonly SitePage[]): SitePage[] {
       }),
       prints?.withAll(workPart),
     ),
-    ...ofChapters,
+    ...ofDocuments,
     ...onlyIf(
       has.advice,
       'practice',

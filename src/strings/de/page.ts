@@ -31,11 +31,14 @@ export const page: typeof english = {
   skipToExercises: 'Zu den Aufgaben springen',
   sections: 'Abschnitte',
   sectionsOfChapter: 'Abschnitte dieses Kapitels',
+  sectionsOfPage: 'Abschnitte dieser Seite',
   practiseChapter: 'Dieses Kapitel üben',
   nextChapter: 'Nächstes Kapitel',
   previousChapter: 'Voriges Kapitel',
   pages: 'Seiten des Kurses',
   allPages: 'Alle Seiten',
+  /** Names the list of the author's own pages in the foot. */
+  ownPages: 'Über diesen Kurs',
   cardAlt: (title) => `Ein Brett und der Titel: ${title}`,
 
   takeAlong: 'Zum Mitnehmen',

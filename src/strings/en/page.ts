@@ -29,11 +29,14 @@ export const page = {
   skipToExercises: 'Skip to the exercises',
   sections: 'Sections',
   sectionsOfChapter: 'Sections of this chapter',
+  sectionsOfPage: 'Sections of this page',
   practiseChapter: 'Practise this chapter',
   nextChapter: 'Next chapter',
   previousChapter: 'Chapter before',
   pages: 'Pages of the course',
   allPages: 'All pages',
+  /** Names the list of the author's own pages in the foot. */
+  ownPages: 'About this course',
   cardAlt: (title: string) => `A board and the title: ${title}`,
 
   takeAlong: 'To take along',

@@ -31,11 +31,14 @@ export const page: typeof english = {
   skipToExercises: 'Ir a los ejercicios',
   sections: 'Secciones',
   sectionsOfChapter: 'Secciones de este capítulo',
+  sectionsOfPage: 'Secciones de esta página',
   practiseChapter: 'Practicar este capítulo',
   nextChapter: 'Capítulo siguiente',
   previousChapter: 'Capítulo anterior',
   pages: 'Páginas del curso',
   allPages: 'Todas las páginas',
+  /** Names the list of the author's own pages in the foot. */
+  ownPages: 'Sobre este curso',
   cardAlt: (title) => `Un tablero y el título: ${title}`,
 
   takeAlong: 'Para llevar',

@@ -13,6 +13,7 @@ export function withUnsaved(files: CourseFiles, unsaved: ReadonlyMap<string, str
     ...files,
     ...(settings === undefined ? {} : { settings: sourceOf('course.yaml', settings) }),
     chapters: joined(files.chapters, unsaved, /^chapters\/[^/]+\.md$/),
+    pages: joined(files.pages ?? [], unsaved, /^pages\/[^/]+\.md$/),
     games: joined(files.games, unsaved, /^games\/[^/]+\.pgn$/),
     news: joined(files.news ?? [], unsaved, /^news\/[^/]+\.md$/),
   };
