@@ -28,7 +28,7 @@ export async function buildCourse(
   { folder, out, base, site, onProgress }: CourseBuildOptions,
 ): Promise<SiteSummary> {
   // Beside all other work; a fault that comes early is waited for all the same.
-  const judged = judgeCourse(loaded.course, cacheFolder(), loaded.print);
+  const judged = judgeCourse(loaded.course, { cache: cacheFolder(), folder, print: loaded.print });
   judged.catch(() => {});
   const keep = keepMade(cacheFolder(), folder, loaded.edition());
   const makers = { book: coursePart(loaded.course, site), moves: pgnPart(site) };

@@ -1,5 +1,5 @@
 import type { CheckedCourse } from '../../check/index.ts';
-import type { Parts } from '../../render/index.ts';
+import type { BookOptions } from '../../publish/book/index.ts';
 import { cacheFolder } from '../cache-folder.ts';
 import { courseDate } from './course-date.ts';
 
@@ -10,14 +10,10 @@ export async function courseBook(
   {
     site,
     date,
-    parts,
-  }: {
-    readonly site?: string | undefined;
-    readonly date?: string | undefined;
-    readonly parts?: Parts | undefined;
-  },
+    ...kept
+  }: Pick<BookOptions, 'site' | 'parts' | 'recall'> & { readonly date?: string | undefined },
 ): Promise<Uint8Array> {
   const { makeBook } = await import('../../publish/book/index.ts');
   const modified = courseDate(checked.course, date);
-  return makeBook(checked, { folder, modified, site, parts, cacheDir: cacheFolder() });
+  return makeBook(checked, { folder, modified, site, ...kept, cacheDir: cacheFolder() });
 }

@@ -45,7 +45,9 @@ export function courseDownloads(
       kind: 'book',
       path: `files/${name}.epub`,
       make: async () =>
-        keep('book', await bookInputs(), () => courseBook(checked, folder, { site, parts })),
+        keep('book', await bookInputs(), () =>
+          courseBook(checked, folder, { site, parts, recall: remembered?.memory.recall }),
+        ),
       print: prints && makers && (async () => prints(makers.book, chapters, await bookInputs())),
     },
     {

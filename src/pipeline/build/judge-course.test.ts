@@ -33,7 +33,8 @@ function linesOf(count: number) {
   return courseOf(`---\ntitle: One\n---\n\n${blocks.join('\n\n')}\n`);
 }
 
-const judge = (count: number) => judgeCourse(linesOf(count), folder, () => String(count));
+const judge = (count: number, course = '/course') =>
+  judgeCourse(linesOf(count), { cache: folder, folder: course, print: () => String(count) });
 const record = () => path.join(folder, readdirSync(folder)[0] ?? '');
 
 test('new lines are all judged, old ones one in 32, others each time until all were', async () => {
@@ -42,8 +43,7 @@ test('new lines are all judged, old ones one in 32, others each time until all w
   const ask = () =>
     judgeCourse(
       ninety,
-      folder,
-      () => '90',
+      { cache: folder, folder: '/course', print: () => '90' },
       async () => undefined,
     );
   expect(await ask()).toBe(90);
@@ -55,6 +55,13 @@ test('new lines are all judged, old ones one in 32, others each time until all w
   }
   expect(again).toBe(90);
   expect(await judge(100)).toBeGreaterThanOrEqual(10);
+});
+
+test('of two courses with the same title each is known', async () => {
+  expect(await judge(20, '/one')).toBe(20);
+  expect(await judge(30, '/other')).toBe(30);
+  expect(await judge(20, '/one')).toBeLessThan(20);
+  expect(readdirSync(folder)).toHaveLength(2);
 });
 
 test('what is damaged is judged anew', async () => {
@@ -105,8 +112,7 @@ test('a disagreement stops the build and is asked again by the next one', async 
   const found = { fen: 'FEN', san: 'a6', verdict: 'is no legal move' };
   const run = judgeCourse(
     linesOf(20),
-    folder,
-    () => '20',
+    { cache: folder, folder: '/course', print: () => '20' },
     async () => found,
   );
   await expect(run).rejects.toThrow(UserError);

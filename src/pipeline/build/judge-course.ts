@@ -1,12 +1,16 @@
 import { createHash } from 'node:crypto';
+import path from 'node:path';
 import type { PlayedTree } from '../../chess/index.ts';
 import { coreHash, type Disagreement, judgeInThread } from '../../chess/second-judge/index.ts';
 import { UserError } from '../../diagnostics/index.ts';
-import { codeHash, readSealed, writeSealed } from '../../files/index.ts';
+import { codeHash, dropOldest, readSealed, writeSealed } from '../../files/index.ts';
 import { type Chapter, type Course, documentsOf, playedTreesIn } from '../../model/index.ts';
 
 /** One in so many of the trees that were judged before is judged again, each build others. */
 const share = 32;
+
+/** So many courses are remembered. */
+const mostCourses = 50;
 
 /** What was judged before, kept between builds. */
 interface JudgeRecord {
@@ -15,27 +19,33 @@ interface JudgeRecord {
   readonly chapters: readonly JudgedChapter[];
 }
 
+export interface JudgeOptions {
+  /** Where it is kept what was judged; what is damaged there is judged anew. */
+  readonly cache: string;
+  /** The course's folder, by which it is kept. */
+  readonly folder: string;
+  /** Of a chapter by its file: where it is the same, so are the chapter's lines. */
+  readonly print: (file: string) => string;
+}
+
 /** A chapter, by its file and its print, with the hashes of its trees. */
 type JudgedChapter = readonly [file: string, print: string, trees: readonly string[]];
 
 /**
  * Has chess.js judge the lines of a course that are new since the last build, and some of the others,
  * before anything is published.
- * @param folder where it is kept what was judged; what is damaged there is judged anew.
- * @param print of a chapter by its file: where it is the same, so are the chapter's lines.
  * @returns how many trees were judged.
  * @throws UserError where the two sets of rules differ.
  */
 export async function judgeCourse(
   course: Course,
-  folder: string,
-  print: (file: string) => string,
+  { cache, folder, print }: JudgeOptions,
   judge: (trees: readonly PlayedTree[]) => Promise<Disagreement | undefined> = judgeInThread,
 ): Promise<number> {
   const core = await coreHash();
-  const file = `judged-${hashOf(course.settings.title).slice(0, 16)}.txt`;
+  const file = `judged-${hashOf(path.resolve(folder)).slice(0, 16)}.txt`;
   const sealedFor = `${file} ${core} ${await codeHash()}`;
-  const { builds, chapters } = await readRecord(folder, file, sealedFor);
+  const { builds, chapters } = await readRecord(cache, file, sealedFor);
   const judged = new Set(chapters.flatMap(([, , trees]) => trees));
   const isDue = (hash: string) =>
     !judged.has(hash) || Number.parseInt(hash.slice(0, 8), 16) % share === builds % share;
@@ -54,7 +64,9 @@ export async function judgeCourse(
   if (found !== undefined) throw disagreement(found);
   // What cannot be kept is judged again next time.
   const content = JSON.stringify({ builds: builds + 1, chapters: now } satisfies JudgeRecord);
-  await writeSealed(folder, file, { sealedFor, content }).catch(() => {});
+  await writeSealed(cache, file, { sealedFor, content })
+    .then(() => dropOldest(cache, 'judged-', mostCourses))
+    .catch(() => {});
   return asked.size;
 }
 
@@ -76,8 +88,8 @@ function hashOf(text: string): string {
 /** In bytes: hashes of half a million lines. */
 const largest = 32_000_000;
 
-async function readRecord(folder: string, file: string, sealedFor: string): Promise<JudgeRecord> {
-  const record = await readSealed(folder, file, { sealedFor, largest });
+async function readRecord(cache: string, file: string, sealedFor: string): Promise<JudgeRecord> {
+  const record = await readSealed(cache, file, { sealedFor, largest });
   if (record === undefined) return { builds: 0, chapters: [] };
   return JSON.parse(record.toString('utf8')) as JudgeRecord;
 }

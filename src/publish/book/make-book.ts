@@ -32,6 +32,8 @@ export interface BookOptions {
   readonly cacheDir?: string | undefined;
   /** What is made of single chapters; made anew unless given. */
   readonly parts?: Parts | undefined;
+  /** What an earlier run made of the same course by a name, else what is made now; as plain data. */
+  readonly recall?: (<Value>(name: string, make: () => Value) => Value) | undefined;
 }
 
 /** The space of the identifiers of our books: a random UUID, never to be changed. */
@@ -94,7 +96,7 @@ export async function makeBook(
     ['package.opf', packageDocument],
     ...pages.map(({ path, content }) => [path, content] as const),
     ['book.css', bookCss],
-    [cover.path, await coverOf(course, options.cacheDir)],
+    [cover.path, await coverOf(course, options)],
     ...[...pictures, ...media].map(({ path, bytes }) => [path, bytes] as const),
   ]);
 }
@@ -113,15 +115,21 @@ export function bookFindings({ course }: CheckedCourse): Diagnostic[] {
   ];
 }
 
-async function coverOf(course: Course, cache: string | undefined): Promise<Uint8Array> {
-  const { title, author, language, side } = course.settings;
+async function coverOf(
+  course: Course,
+  { cacheDir, recall = (_name, make) => make() }: BookOptions,
+): Promise<Uint8Array> {
+  const { title, author, language } = course.settings;
+  // Looked for among all positions, so the whole course would be played for it.
+  const board = recall('cover of the book', () => coverBoard(course));
+  return makeOnePng(coverJob({ course: title, author, language, ...board }), cacheDir);
+}
+
+function coverBoard(course: Course): Pick<Parameters<typeof coverJob>[0], 'placement' | 'view'> {
+  const { side } = course.settings;
   const shown = coverPosition(course);
-  const job = coverJob({
-    course: title,
-    author,
+  return {
     placement: (shown?.position ?? initialPosition).fen,
     view: shown?.view ?? (side === 'black' ? 'black' : 'white'),
-    language,
-  });
-  return makeOnePng(job, cache);
+  };
 }
