@@ -41,6 +41,8 @@ const scripts = {
   // Of the first page: what the reader has read, and, when it is touched, its board.
   first: 'first/main.ts',
   'cover-board': 'first/cover-board.ts',
+  // Of the pages of a shelf of courses.
+  shelf: 'shelf/first.ts',
   // Of chapters, when they are idle.
   'keep-reading': 'kept-reading/main.ts',
   // At a reader's first act on the board of a chapter.
@@ -78,6 +80,7 @@ const sheets = {
     'site/styles/board-size.css',
     'site/styles/print.css',
   ],
+  shelf: ['site/styles/shelf.css'],
   signs: ['site/styles/signs.css'],
   // Letter instead of A4.
   letter: ['site/styles/letter-paper.css'],

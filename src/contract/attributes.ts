@@ -67,6 +67,8 @@ export interface DataAttributes {
     /** The move that led to it: `f8e8`. */
     readonly last?: string | undefined;
   };
+  /** A course on a shelf: `CourseTable.course`, and the address of its folder. */
+  readonly book: { readonly course: string; readonly at: string };
   /** A block of moves. */
   readonly moves: BoardData & {
     readonly view: Color;

@@ -20,6 +20,18 @@ export function chapterProgressKey(course: string): string {
   return `practice:${course}:chapters`;
 }
 
+/** What is left of the whole course, in `localStorage`, for the first page of its shelf. */
+export function courseProgressKey(course: string): string {
+  return `practice:${course}:whole`;
+}
+
+/** How many moves are known, of how many that are asked; none for whatever is no such text. */
+export function readTally(text: string | null): { readonly known: number; readonly all: number } {
+  const { known, all } = (parseJson(text) ?? {}) as Record<string, unknown>;
+  const isSound = typeof known === 'number' && typeof all === 'number';
+  return isSound ? { known, all } : { known: 0, all: 0 };
+}
+
 export interface ChapterProgress {
   /** How many of its moves are known, of how many that are asked. */
   readonly known: number;

@@ -19,6 +19,7 @@ export interface PageWords {
   readonly exercises: Strings['exercises']['results'];
   readonly settings: SettingsWords;
   readonly notes: NotesWords;
+  readonly shelf: ShelfWords;
 }
 
 /** How pieces and sides are called. */
@@ -65,6 +66,9 @@ export type TreeWords = Strings['finding']['tree'] & PieceWords;
 /** Of the first page. */
 export type FirstWords = BoardWords &
   Pick<Strings, 'toMove'> & { readonly first: Strings['first']['talk'] };
+
+/** Of the first page of a shelf. */
+export type ShelfWords = Strings['shelf']['talk'] & Pick<Strings['first']['talk'], 'knownOf'>;
 
 export type CompareWords = Strings['compare'] &
   Omit<PieceWords, 'pieces'> &

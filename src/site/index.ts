@@ -2,6 +2,7 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { CheckedCourse } from '../check/index.ts';
+import type { ShelfLink } from '../contract/index.ts';
 import { copyPlainFile } from '../files/index.ts';
 import type { Course } from '../model/index.ts';
 import { listFiles, makeTemporaryFolder, prepareOutput, replaceFolder } from '../output/index.ts';
@@ -30,6 +31,8 @@ export { assetsFolder, readAssets } from './build/assets.ts';
 export { deskFindings } from './desk/desk-findings.ts';
 export { previewSite, type SitePreview } from './preview.ts';
 export type { SiteMemory } from './render/rendered-site.ts';
+export { describeBuilt } from './shelf/describe-built.ts';
+export { writeShelfPages } from './shelf/write-shelf-pages.ts';
 export { SiteError } from './site-error.ts';
 
 /** What a site is made of, chapter by chapter. */
@@ -51,6 +54,8 @@ export interface SiteOptions {
   readonly site?: string | undefined;
   /** Whether readers keep the course for reading offline; so it is unless said. */
   readonly offline?: boolean | undefined;
+  /** The shelf that the course stands on, to which its pages lead back. */
+  readonly shelf?: ShelfLink | undefined;
   /** Folder of finished images, kept between builds. */
   readonly cacheDir?: string | undefined;
   /** Files that readers may take along; the contents page names them. */
@@ -154,6 +159,7 @@ async function makeSite(course: Course, made: string, writer: SiteWriter, option
     base: options.base,
     downloads: (options.downloads ?? []).map(({ make: _, print: __, ...download }) => download),
     offline: options.offline ?? true,
+    shelf: options.shelf,
   };
   const site = renderSite(course, place, options.parts, options.memory);
   const { frame } = site;

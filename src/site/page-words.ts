@@ -9,6 +9,7 @@ import type {
   SearchWords,
   SettingsWords,
   SetUpWords,
+  ShelfWords,
   TreeWords,
 } from '../contract/index.ts';
 import type { Strings } from '../strings/index.ts';
@@ -48,6 +49,10 @@ export function treeWords(strings: Strings): TreeWords {
 
 export function firstWords(strings: Strings): FirstWords {
   return { ...boardWords(strings), toMove: strings.toMove, first: strings.first.talk };
+}
+
+export function shelfWords({ shelf, first }: Strings): ShelfWords {
+  return { ...shelf.talk, knownOf: first.talk.knownOf };
 }
 
 export function compareWords(strings: Strings): CompareWords {

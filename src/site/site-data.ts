@@ -3,6 +3,8 @@
  * in here is all that a page depends on.
  */
 import type { Color, Square } from '../chess/index.ts';
+import type { ShelfLink } from '../contract/index.ts';
+import type { ShelfPageData } from './shelf/shelf-data.ts';
 
 /** What every page of a course has: its head, its foot, and the way to the other pages. */
 export interface SiteFrame {
@@ -48,6 +50,10 @@ export interface SiteFrame {
   readonly own?: { readonly head: readonly CoursePage[]; readonly foot: readonly CoursePage[] };
   /** Path of the feed of news, where there is one. */
   readonly feed?: string;
+  /** The shelf that the course stands on: the way back to it. */
+  readonly shelf?: ShelfLink;
+  /** There where the site is a shelf of courses: the page that asks for the reader's settings. */
+  readonly settingsPage?: string;
 }
 
 /** A page of the site that is no chapter. */
@@ -56,10 +62,12 @@ export interface CoursePage {
   readonly title: string;
   /** One of the few that every head names; the others are behind *All pages*. */
   readonly inHead?: boolean;
+  /** Of its title, where that is not in the language of the site. */
+  readonly language?: string;
 }
 
 /** What each page is given beside the frame, by the name of its file in `pages/`. */
-export interface PageData {
+export interface PageData extends ShelfPageData {
   readonly boards: InCourse & {
     readonly path: string;
     readonly embeds: readonly EmbedChapter[];

@@ -1,13 +1,19 @@
+import type { ShelfBook } from './shelf/shelf-data.ts';
+import { shelfStructuredData } from './shelf/shelf-structured-data.ts';
 import type { ChapterHead, OwnHead, SiteFrame } from './site-data.ts';
+
+/** What a page shows: a chapter, a page of the author's, a course by its chapters, or a shelf by its courses. */
+export type Shown =
+  | ChapterHead
+  | OwnHead
+  | readonly ChapterHead[]
+  | { readonly books: readonly ShelfBook[] };
 
 /**
  * What a page is, for search engines: a course of schema.org with its chapters, or a chapter that
- * is part of one, or a page of the author's. JSON for a script element that no browser runs.
+ * is part of one, a page of the author's, or a shelf of courses. JSON for a script element that no browser runs.
  */
-export function structuredData(
-  data: SiteFrame,
-  shown: ChapterHead | OwnHead | readonly ChapterHead[],
-): string {
+export function structuredData(data: SiteFrame, shown: Shown): string {
   const site = data.site ?? '';
   const address = (file: string) => `${site}/${file === 'index.html' ? '' : file}`;
   const author = data.author === undefined ? {} : { author: person(data.author) };
@@ -26,40 +32,43 @@ export function structuredData(
     url: address('index.html'),
     ...about,
   };
-  const content = isCourse(shown)
-    ? {
-        ...course,
-        description: data.summary ?? data.title,
-        image: `${site}/${data.card}`,
-        ...(data.author !== undefined && { provider: person(data.author) }),
-        hasPart: shown.map(({ id, title, number }) => ({
-          '@type': 'LearningResource',
-          name: title,
-          position: number,
-          url: address(`${id}.html`),
-        })),
-      }
-    : !('number' in shown)
-      ? {
-          '@type': 'WebPage',
-          name: shown.title,
-          ...(shown.summary !== undefined && { description: shown.summary }),
-          url: address(`${shown.id}.html`),
-          inLanguage: data.language,
-          ...author,
-          isPartOf: course,
-        }
-      : {
-          '@type': 'LearningResource',
-          name: shown.title,
-          ...(shown.summary !== undefined && { description: shown.summary }),
-          url: address(`${shown.id}.html`),
-          position: shown.number,
-          image: `${site}/${shown.card}`,
-          ...about,
-          learningResourceType: 'chapter',
-          isPartOf: course,
-        };
+  const content =
+    'books' in shown
+      ? shelfStructuredData(data, shown.books)
+      : isCourse(shown)
+        ? {
+            ...course,
+            description: data.summary ?? data.title,
+            image: `${site}/${data.card}`,
+            ...(data.author !== undefined && { provider: person(data.author) }),
+            hasPart: shown.map(({ id, title, number }) => ({
+              '@type': 'LearningResource',
+              name: title,
+              position: number,
+              url: address(`${id}.html`),
+            })),
+          }
+        : !('number' in shown)
+          ? {
+              '@type': 'WebPage',
+              name: shown.title,
+              ...(shown.summary !== undefined && { description: shown.summary }),
+              url: address(`${shown.id}.html`),
+              inLanguage: data.language,
+              ...author,
+              isPartOf: course,
+            }
+          : {
+              '@type': 'LearningResource',
+              name: shown.title,
+              ...(shown.summary !== undefined && { description: shown.summary }),
+              url: address(`${shown.id}.html`),
+              position: shown.number,
+              image: `${site}/${shown.card}`,
+              ...about,
+              learningResourceType: 'chapter',
+              isPartOf: course,
+            };
   // In a script element a tag would end it.
   return JSON.stringify({ '@context': 'https://schema.org', ...content }).replaceAll(
     '<',
@@ -67,9 +76,7 @@ export function structuredData(
   );
 }
 
-function isCourse(
-  shown: ChapterHead | OwnHead | readonly ChapterHead[],
-): shown is readonly ChapterHead[] {
+function isCourse(shown: Shown): shown is readonly ChapterHead[] {
   return Array.isArray(shown);
 }
 

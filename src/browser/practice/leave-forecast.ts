@@ -1,6 +1,7 @@
 import {
   type ChapterProgress,
   chapterProgressKey,
+  courseProgressKey,
   forecastKey,
   writeForecast,
 } from '../../contract/forecast.ts';
@@ -27,7 +28,9 @@ export function leaveForecast(
     const { known, all } = tallyOf(its, progress, today);
     return [page.replace(/\.html$/, ''), { known, all, due: writeForecast(daysOf(its)) }];
   });
+  const { known, all } = tallyOf(items, progress, today);
   try {
+    localStorage.setItem(courseProgressKey(table.course), JSON.stringify({ known, all }));
     localStorage.setItem(forecastKey(table.course), writeForecast(daysOf(items)));
     localStorage.setItem(
       chapterProgressKey(table.course),

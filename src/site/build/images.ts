@@ -15,7 +15,7 @@ import {
 import { positionPicture, positionPictureSize } from '../render/embed/embed-elements.ts';
 import type { Embed } from '../render/embed/embeds.ts';
 import { newsPictureSize } from '../render/news.ts';
-import { iconJobs } from '../web-app/icons.ts';
+import { courseIconJobs } from '../web-app/icons.ts';
 import type { SiteWriter } from './site-writer.ts';
 
 /** Width of a diagram's picture, in CSS pixels. */
@@ -40,7 +40,7 @@ export function coursePictures(course: Course, embeds: readonly Embed[]): SiteIm
 
 /** The course's icons. */
 export function courseIcons(course: Course): SiteImage[] {
-  return iconJobs(course).map(({ path, job }) => ({
+  return courseIconJobs(course).map(({ path, job }) => ({
     path,
     job: () => job,
     print: () => printPart(JSON.stringify(job)),

@@ -1,3 +1,4 @@
+import type { ShelfLink } from '../../contract/index.ts';
 import { palettes, pieceSprite, stateSprite } from '../../draw/index.ts';
 import { defaultColour } from '../../look/index.ts';
 import { type Course, courseId } from '../../model/index.ts';
@@ -18,6 +19,8 @@ export interface SitePlace {
   readonly site?: string | undefined;
   readonly base?: string | undefined;
   readonly downloads?: readonly Download[];
+  /** The shelf that the course stands on. */
+  readonly shelf?: ShelfLink | undefined;
 }
 
 /** Every page lists the chapters, so a course of more would be made of lists. */
@@ -57,5 +60,6 @@ export function siteFrame(course: Course, place: SitePlace, has: CourseContents)
         : chapters.map(({ id, title }) => ({ file: `${id}.html`, title })),
     ...linksToPages(course.pages),
     ...(site !== undefined && has.news && { feed: feedPath }),
+    ...(place.shelf !== undefined && { shelf: place.shelf }),
   };
 }

@@ -9,7 +9,19 @@ const shortName = 14;
 
 /** What makes the course a thing that can be installed (W3C Web Application Manifest). */
 export function appManifest({ settings }: Course): SiteFile {
-  const { title, summary, language } = settings;
+  return manifestOf(settings);
+}
+
+/** The same for whatever has a title; its first page and its icons stand where those of a course do. */
+export function manifestOf({
+  title,
+  summary,
+  language,
+}: {
+  readonly title: string;
+  readonly summary?: string | undefined;
+  readonly language: string;
+}): SiteFile {
   const manifest = {
     name: title,
     short_name: shorten(title),

@@ -1,3 +1,4 @@
+import type { Color } from '../../chess/index.ts';
 import { drawIcon } from '../../draw/icon.ts';
 import type { PngJob } from '../../draw/pngs.ts';
 import type { Course } from '../../model/index.ts';
@@ -26,10 +27,14 @@ export function iconPath(name: string): string {
 }
 
 /** The course's icons as jobs for drawing: the king of the side that is taught. */
-export function iconJobs(course: Course): { readonly path: string; readonly job: PngJob }[] {
+export function courseIconJobs(course: Course) {
+  return iconJobs(kingOf(course));
+}
+
+export function iconJobs(king: Color): { readonly path: string; readonly job: PngJob }[] {
   return [...iconSizes, touchIcon].map(({ name, size, purpose }) => ({
     path: iconPath(name),
-    job: { svg: drawIcon(kingOf(course), purpose === 'maskable'), width: size },
+    job: { svg: drawIcon(king, purpose === 'maskable'), width: size },
   }));
 }
 
@@ -38,6 +43,6 @@ export function tabIcon(course: Course): SiteFile {
   return { path: iconPath('icon.svg'), content: drawIcon(kingOf(course), false) };
 }
 
-function kingOf({ settings: { side } }: Course): 'white' | 'black' {
+function kingOf({ settings: { side } }: Course): Color {
   return side === 'black' ? 'black' : 'white';
 }

@@ -17,6 +17,7 @@ import { position } from './position.ts';
 import { practice } from './practice.ts';
 import { settings } from './settings.ts';
 import { share } from './share.ts';
+import { shelf } from './shelf.ts';
 import { signs } from './signs.ts';
 
 /** Every word that Linewright itself says to readers, in English; a section is a file. */
@@ -36,6 +37,7 @@ export const en = {
   handout,
   settings,
   share,
+  shelf,
   signs,
   ...embed,
   exercises,

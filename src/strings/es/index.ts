@@ -18,6 +18,7 @@ import { position } from './position.ts';
 import { practice } from './practice.ts';
 import { settings } from './settings.ts';
 import { share } from './share.ts';
+import { shelf } from './shelf.ts';
 import { signs } from './signs.ts';
 
 export const es: Strings = {
@@ -41,5 +42,6 @@ export const es: Strings = {
   handout,
   settings,
   share,
+  shelf,
   signs,
 };

@@ -1,0 +1,59 @@
+import type { BuiltCourse, Shelf } from '../../contract/index.ts';
+import { palettes, pieceSprite, stateSprite } from '../../draw/index.ts';
+import { defaultColour } from '../../look/index.ts';
+import { cardPath } from '../../render/index.ts';
+import { stringsFor } from '../../strings/index.ts';
+import { readerWordsScript } from '../render/data-scripts.ts';
+import { feedPath } from '../render/feed.ts';
+import type { AssetPaths, SiteFrame } from '../site-data.ts';
+import { splitTitle } from '../split-title.ts';
+import { iconPath, touchIcon } from '../web-app/icons.ts';
+import { folderOf } from './shelf-books.ts';
+
+/** The frame of a shelf's own pages, in which each course stands where a chapter does. */
+export function shelfFrame(
+  shelf: Shelf,
+  built: readonly BuiltCourse[],
+  assets: AssetPaths,
+): SiteFrame {
+  const { title, language, notation, author, summary, licence, base } = shelf;
+  const strings = stringsFor(language, notation);
+  const site = shelf.site?.replace(/\/+$/, '');
+  const sides = new Set(built.map(({ side }) => side));
+  const [side = 'both'] = sides.size === 1 ? sides : [];
+  const [first] = built;
+  const hasNews = built.some(({ news }) => news.length > 0);
+  const names = strings.finding.pageNames;
+  return {
+    // No course: nothing is kept by this name.
+    course: '',
+    ...{ language, title, side, notation, assets },
+    ...splitTitle(title),
+    ...(author !== undefined && { author }),
+    ...(summary !== undefined && { summary }),
+    ...(licence !== undefined && { licence }),
+    ...(site !== undefined && { site }),
+    ...(base !== undefined && { base }),
+    offline: shelf.offline ?? true,
+    card: cardPath(),
+    icons: { tab: iconPath('icon.svg'), touch: iconPath(touchIcon.name) },
+    cloth: { light: defaultColour('cover', 'light'), dark: defaultColour('cover', 'dark') },
+    sheet: { light: palettes.light.paper, dark: palettes.dark.paper },
+    sprite: pieceSprite() + stateSprite(),
+    readerWords: readerWordsScript(strings).path,
+    pages: [
+      ...(built.some(({ moves }) => moves > 0)
+        ? [{ file: 'practice.html', title: strings.practicePage, inHead: true }]
+        : []),
+      { file: 'compare.html', title: names.compare, inHead: true },
+      { file: 'search.html', title: names.search, inHead: true },
+    ],
+    chapters: built.map((course) => ({
+      file: `${folderOf(course)}index.html`,
+      title: course.title,
+      language: course.language,
+    })),
+    ...(site !== undefined && hasNews && { feed: feedPath }),
+    settingsPage: first === undefined ? 'index.html' : `${folderOf(first)}signs.html`,
+  };
+}

@@ -1,0 +1,38 @@
+import type { shelf as english } from '../en/shelf.ts';
+
+export const shelf: typeof english = {
+  courses: 'Kurse',
+  pages: 'Seiten aller Kurse',
+  back: (title) => `Alle Kurse: ${title}`,
+  notFoundLead: 'Vielleicht ist die Adresse falsch geschrieben, oder die Seite heißt jetzt anders.',
+  toCourses: 'Zu allen Kursen',
+  practised: { one: '{n} Zug zum Üben', other: '{n} Züge zum Üben' },
+  news: 'Was neu ist',
+  newsIn: (course) => `in „${course}“`,
+  feed: (title) => `${title}: Was neu ist`,
+  also: 'Über alle Kurse',
+  offlineLead:
+    'Diese Seiten bleiben auf Ihrem Gerät, sobald Sie eine davon geöffnet haben, und ebenso jeder Kurs, den Sie öffnen.',
+  about: {
+    'practice.html': 'Was heute fällig ist, aus allen Kursen, in einer Sitzung.',
+    'search.html': 'Wörter, Züge und Stellungen in allen Kursen.',
+    'compare.html':
+      'Welchem Kurs Ihre eigenen Partien am weitesten folgen, und wo sie ihn verlassen haben. Sie bleiben auf Ihrem Gerät.',
+  },
+  practiceLead:
+    'Was heute fällig ist, aus allen Kursen, in einer Sitzung. Jede Antwort zählt in ihrem eigenen Kurs, als hätten Sie dort geübt.',
+  searchLead: 'In allen Kursen zugleich.',
+  compareLead:
+    'Nach dem Spiel: welchem Kurs jede Ihrer Partien am weitesten folgt, wo sie ihn verlassen hat und was er dort rät. Ihre Partien bleiben auf diesem Gerät; nichts wird verschickt.',
+  coursesInstead: 'Jeder Kurs hat dafür eine eigene Seite:',
+  talk: {
+    goOn: 'Weiterlesen: {title}',
+    due: { one: '{n} Zug fällig', other: '{n} Züge fällig' },
+    dueToday: { one: '{n} Zug ist heute fällig.', other: '{n} Züge sind heute fällig.' },
+    dueWithin: {
+      one: 'Er stammt aus einem Kurs.',
+      other: 'Sie stammen aus {n} Kursen.',
+    },
+    practise: 'Jetzt üben',
+  },
+};

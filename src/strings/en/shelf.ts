@@ -1,0 +1,38 @@
+/** What the pages of a shelf of courses say; `talk` travels to the browser as data, gaps in braces. */
+export const shelf = {
+  courses: 'Courses',
+  pages: 'Pages of all courses',
+  /** From a course's pages to the shelf. */
+  back: (title: string) => `All courses: ${title}`,
+  notFoundLead: 'The address may be mistyped, or the page may have a new name.',
+  toCourses: 'To all courses',
+  practised: { one: '{n} move to practise', other: '{n} moves to practise' },
+  news: 'What is new',
+  newsIn: (course: string) => `in “${course}”`,
+  feed: (title: string) => `${title}: what is new`,
+  also: 'Over all courses',
+  offlineLead:
+    'These pages stay on your device once you have opened one of them, and so does each course that you open.',
+  about: {
+    'practice.html': 'All that is due today, from every course, in one session.',
+    'search.html': 'Words, moves and positions in every course.',
+    'compare.html':
+      'See which course your own games follow furthest, and where they left it. They stay on your device.',
+  },
+  practiceLead:
+    'All that is due today, from every course, in one session. What you answer counts in its own course, as if you had practised there.',
+  searchLead: 'In every course at once.',
+  compareLead:
+    'After playing: see which course each of your games follows furthest, where it left, and what is advised there. Your games stay on this device; nothing is sent anywhere.',
+  coursesInstead: 'Each course has a page of its own for this:',
+  talk: {
+    goOn: 'Go on: {title}',
+    due: { one: '{n} move due', other: '{n} moves due' },
+    dueToday: { one: '{n} move is due today.', other: '{n} moves are due today.' },
+    dueWithin: {
+      one: 'It comes from one course.',
+      other: 'They come from {n} courses.',
+    },
+    practise: 'Practise them now',
+  },
+};

@@ -1,0 +1,38 @@
+import type { shelf as english } from '../en/shelf.ts';
+
+export const shelf: typeof english = {
+  courses: 'Cursos',
+  pages: 'Páginas de todos los cursos',
+  back: (title) => `Todos los cursos: ${title}`,
+  notFoundLead: 'Puede que la dirección esté mal escrita o que la página tenga otro nombre.',
+  toCourses: 'A todos los cursos',
+  practised: { one: '{n} jugada para practicar', other: '{n} jugadas para practicar' },
+  news: 'Novedades',
+  newsIn: (course) => `en «${course}»`,
+  feed: (title) => `${title}: novedades`,
+  also: 'Sobre todos los cursos',
+  offlineLead:
+    'Estas páginas se quedan en su dispositivo en cuanto ha abierto una de ellas, y también cada curso que abra.',
+  about: {
+    'practice.html': 'Todo lo que toca hoy, de todos los cursos, en una sesión.',
+    'search.html': 'Palabras, jugadas y posiciones en todos los cursos.',
+    'compare.html':
+      'Vea qué curso siguen más lejos sus propias partidas y dónde lo dejaron. Se quedan en su dispositivo.',
+  },
+  practiceLead:
+    'Todo lo que toca hoy, de todos los cursos, en una sesión. Cada respuesta cuenta en su propio curso, como si hubiera practicado allí.',
+  searchLead: 'En todos los cursos a la vez.',
+  compareLead:
+    'Después de jugar: vea qué curso sigue más lejos cada una de sus partidas, dónde lo dejó y qué aconseja allí. Sus partidas se quedan en este dispositivo; nada se envía.',
+  coursesInstead: 'Cada curso tiene su propia página para esto:',
+  talk: {
+    goOn: 'Seguir: {title}',
+    due: { one: '{n} jugada toca hoy', other: '{n} jugadas tocan hoy' },
+    dueToday: { one: 'Hoy toca {n} jugada.', other: 'Hoy tocan {n} jugadas.' },
+    dueWithin: {
+      one: 'Es de un curso.',
+      other: 'Son de {n} cursos.',
+    },
+    practise: 'Practicarlas ahora',
+  },
+};
