@@ -2,10 +2,10 @@ import type { BuiltCourse, Shelf } from '../../contract/index.ts';
 import { palettes, pieceSprite, stateSprite } from '../../draw/index.ts';
 import { defaultColour } from '../../look/index.ts';
 import { cardPath } from '../../render/index.ts';
-import { stringsFor } from '../../strings/index.ts';
+import { type Strings, stringsFor } from '../../strings/index.ts';
 import { readerWordsScript } from '../render/data-scripts.ts';
 import { feedPath } from '../render/feed.ts';
-import type { AssetPaths, SiteFrame } from '../site-data.ts';
+import type { AssetPaths, CoursePage, SiteFrame } from '../site-data.ts';
 import { splitTitle } from '../split-title.ts';
 import { iconPath, touchIcon } from '../web-app/icons.ts';
 import { folderOf } from './shelf-books.ts';
@@ -23,7 +23,6 @@ export function shelfFrame(
   const [side = 'both'] = sides.size === 1 ? sides : [];
   const [first] = built;
   const hasNews = built.some(({ news }) => news.length > 0);
-  const names = strings.finding.pageNames;
   return {
     // No course: nothing is kept by this name.
     course: '',
@@ -41,13 +40,7 @@ export function shelfFrame(
     sheet: { light: palettes.light.paper, dark: palettes.dark.paper },
     sprite: pieceSprite() + stateSprite(),
     readerWords: readerWordsScript(strings).path,
-    pages: [
-      ...(built.some(({ moves }) => moves > 0)
-        ? [{ file: 'practice.html', title: strings.practicePage, inHead: true }]
-        : []),
-      { file: 'compare.html', title: names.compare, inHead: true },
-      { file: 'search.html', title: names.search, inHead: true },
-    ],
+    pages: shelfPages(built, strings),
     chapters: built.map((course) => ({
       file: `${folderOf(course)}index.html`,
       title: course.title,
@@ -56,4 +49,9 @@ export function shelfFrame(
     ...(site !== undefined && hasNews && { feed: feedPath }),
     settingsPage: first === undefined ? 'index.html' : `${folderOf(first)}signs.html`,
   };
+}
+
+/** The pages of a shelf that act over all its courses. */
+function shelfPages(_built: readonly BuiltCourse[], _strings: Strings): CoursePage[] {
+  return [];
 }
