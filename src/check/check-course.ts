@@ -86,7 +86,7 @@ export function reportFindings(
   return sortDiagnostics([
     ...told,
     ...unused
-      .filter(({ rule }) => !byId.get(rule)?.byEngine)
+      .filter(({ rule }) => !byId.get(rule)?.byEngine && !byId.get(rule)?.inShelf)
       .map((allowance) =>
         makeDiagnostic(allowUnused, allowUnused.severity, describeUnused(allowance, rules)),
       ),

@@ -1,5 +1,6 @@
 import type { Finding, Rule } from '../diagnostics/index.ts';
 import type { Chapter, CourseAround } from '../model/index.ts';
+import type { ShelfScope } from './shelf/shelf-scope.ts';
 import type { CourseView } from './view/index.ts';
 
 /** A chapter that is checked, and what may be asked of the course around it. */
@@ -22,6 +23,8 @@ export interface CourseRule extends Rule {
   readonly byEngine?: true;
   readonly inChapter?: (scope: ChapterScope) => Iterable<Finding>;
   readonly inCourse?: (scope: CourseScope) => Iterable<Finding>;
+  /** What several courses of a shelf show together: known only where the shelf is checked. */
+  readonly inShelf?: (scope: ShelfScope) => Iterable<Finding>;
 }
 
 /** Gives the rule its type; nothing more. */

@@ -23,4 +23,7 @@ export { namesInClaims } from './names-in-claims.ts';
 export { type PreviewedCourse, previewCourse } from './previewed-course.ts';
 export { readFacts } from './read-facts.ts';
 export { rules } from './rules.ts';
+export { type CourseEntry, makeCourseEntry } from './shelf/course-entry.ts';
+export { inShelf, reportShelf, rulesOfShelf } from './shelf/report-shelf.ts';
+export type { ShelfScope, ShelvedCourse } from './shelf/shelf-scope.ts';
 export { makeCourseIndex } from './view/index.ts';

@@ -45,6 +45,8 @@ import { proseMoveSign } from './rules/prose-move-sign.ts';
 import { proseMoveUnknown } from './rules/prose-move-unknown.ts';
 import { replyUnanswered } from './rules/reply-unanswered.ts';
 import { sameNotSame } from './rules/same-not-same.ts';
+import { shelfAdviceConflict } from './rules/shelf-advice-conflict.ts';
+import { shelfSetting } from './rules/shelf-setting.ts';
 import { tagInvalid } from './rules/tag-invalid.ts';
 import { todoOpen } from './rules/todo-open.ts';
 import { transpositionUntold } from './rules/transposition-untold.ts';
@@ -100,6 +102,8 @@ export const rules: readonly CourseRule[] = [
   engineReply,
   engineExercise,
   factsUnreadable,
+  shelfSetting,
+  shelfAdviceConflict,
   wordsFalse,
   allowUnused,
 ];

@@ -7,7 +7,7 @@ import {
   reportSarif,
   UserError,
 } from '../diagnostics/index.ts';
-import { documentsOf, leaveOutDrafts } from '../read/index.ts';
+import { documentsOf, isShelf, leaveOutDrafts } from '../read/index.ts';
 import type { CurrentCourse } from '../workspace/index.ts';
 import { command } from './called-as.ts';
 import { count, exitCodes, stdout } from './console.ts';
@@ -48,6 +48,24 @@ export async function check(
       'give `--fix --claims`',
     );
   }
+  if (await isShelf(folder)) {
+    const { checkShelf } = await import('./shelf/check-shelf.ts');
+    return checkShelf(folder, { format, fix, claims });
+  }
+  const { current, textOf, ...made } = await examine(folder, { fix, claims });
+  const { diagnostics, chapters, positions } = current;
+  return tell(
+    { diagnostics, textOf, inDrafts: areInDrafts(current), ...made },
+    { format, fix, claims, folder },
+    `${count(chapters, 'chapter')}, ${count(positions, 'position')}`,
+  );
+}
+
+/** Opens a course, and mends its files if that is asked for. */
+export async function examine(
+  folder: string,
+  { fix, claims }: Pick<CheckOptions, 'fix' | 'claims'>,
+) {
   let loaded = await openCourse(folder);
   let mended = 0;
   if (fix) {
@@ -61,31 +79,48 @@ export async function check(
     added = await makeFixes(folder, { textOf, fixes: claimFixes(current.course(), textOf) });
     if (added > 0) loaded = await openCourse(folder);
   }
-  const { textOf, current } = loaded;
-  const { diagnostics } = current;
+  const { current, textOf } = loaded;
+  return { current, textOf, mended, added };
+}
+
+/** What was found in a course or in a shelf, and what was mended before. */
+export interface Found {
+  readonly diagnostics: readonly Diagnostic[];
+  readonly textOf: (file: string) => string | undefined;
+  readonly mended: number;
+  readonly added: number;
+  /** Whether there are errors, and all of them in chapters that are not published. */
+  readonly inDrafts: boolean;
+}
+
+/**
+ * Prints what was found.
+ * @param size of what was looked at, in words.
+ * @returns the exit code.
+ */
+export function tell(
+  { diagnostics, textOf, mended, added, inDrafts }: Found,
+  { format, fix, claims, folder }: CheckOptions & { readonly folder: string },
+  size: string,
+): number {
   if (format !== 'text') stdout.printLines(report(format, diagnostics, folder));
   else {
     if (fix) stdout.print`${count(mended, 'repair')} made.\n`;
     if (claims) stdout.print`Claims added behind ${count(added, 'sentence')}.\n`;
     stdout.printFindings({ diagnostics, textOf });
-    if (areInDrafts(current)) {
-      stdout.print`All errors stand in drafts, which are not published.\n`;
-    }
+    if (inDrafts) stdout.print`All errors stand in drafts, which are not published.\n`;
     const [first] = diagnostics;
     if (first && stdout.isTerminal()) {
       stdout.print`\`${command('explain', first.rule)}\` tells more of a rule.\n`;
     }
-    if (diagnostics.length === 0) {
-      const { chapters, positions } = current;
-      stdout.print`No findings: ${count(chapters, 'chapter')}, ${count(positions, 'position')}.\n`;
-    }
+    if (diagnostics.length === 0) stdout.print`No findings: ${size}.\n`;
   }
   const hasError = diagnostics.some(({ severity }) => severity === 'error');
   return hasError ? exitCodes.findings : exitCodes.clean;
 }
 
 /** Whether a course has errors, and all of them in chapters that are not published. */
-function areInDrafts({ diagnostics, files }: CurrentCourse): boolean {
+export function areInDrafts({ diagnostics, files }: CurrentCourse): boolean {
   const published = new Set(documentsOf(leaveOutDrafts(files)));
   const drafts = new Set(
     documentsOf(files).flatMap((document) => (published.has(document) ? [] : [document.path])),

@@ -35,6 +35,7 @@ export * from './reader-keys.ts';
 export * from './reader-settings.ts';
 export * from './renewed-text.ts';
 export { type Counted, counted, fill, joinSentences, withStop } from './sentence.ts';
+export { shelfFolders } from './shelf-folders.ts';
 export type * from './shelf-table.ts';
 export { splitMoves, type TextPart } from './split-moves.ts';
 export { wordFolder, wordFolders } from './word-folders.ts';

@@ -2,11 +2,11 @@ import * as z from 'zod';
 import { createLocator, type Place, severities } from '../diagnostics/index.ts';
 import { choicesOf } from './choices.ts';
 import { cleanText } from './clean-text.ts';
-import { isLongId, titleText } from './front-texts.ts';
+import { titleText } from './front-texts.ts';
 import { findMissingId } from './missing-id.ts';
 import { readYaml, type YamlProblem, type YamlResult } from './read-yaml.ts';
+import { courseId, languageTag, notationSetting, siteAddress, text } from './setting-fields.ts';
 import type { CourseProblem, CourseSettings, MissingId, SourceFile } from './types.ts';
-import { webAddressFault } from './web-address.ts';
 
 export interface SettingsDraft {
   readonly settings: CourseSettings;
@@ -17,10 +17,6 @@ export interface SettingsDraft {
   readonly missingId?: MissingId;
   readonly problems: readonly CourseProblem[];
 }
-
-const text = (what: string) => z.string({ error: what }).trim().min(1, { error: what });
-
-const courseId = 'letters, digits and hyphens, such as `tarrasch-defence`';
 
 const pawns = 'a number of pawns from 0 to 5, such as `0.8`';
 
@@ -40,26 +36,12 @@ const margins = z.strictObject(
 const schema = z.strictObject(
   {
     title: titleText('a text, the title of the course'),
-    id: z
-      .string({ error: courseId })
-      .regex(/^[\p{L}\p{N}]+(?:-[\p{L}\p{N}]+)*$/u, { error: courseId })
-      .refine((id) => !isLongId(id), { error: 'shorter, since files are named by it' })
-      .optional(),
+    id: courseId.optional(),
     side: z.enum(['white', 'black', 'both'], { error: '`white`, `black` or `both`' }),
     author: text('a text').optional(),
     summary: text('a text').optional(),
-    language: z
-      .string({ error: 'a language tag such as `en` or `pt-BR`' })
-      .refine(isLanguageTag, { error: 'a language tag such as `en` or `pt-BR`' })
-      .default('en'),
-    site: z
-      .string({ error: 'a web address that begins with `https://`' })
-      .check(({ value, issues }) => {
-        const fault = webAddressFault(value);
-        if (fault) issues.push({ code: 'custom', input: value, message: fault });
-      })
-      .transform((address) => address.replace(/\/+$/, ''))
-      .optional(),
+    language: languageTag.default('en'),
+    site: siteAddress.optional(),
     licence: text('a text').optional(),
     rules: z
       .record(
@@ -68,11 +50,7 @@ const schema = z.strictObject(
         { error: 'a list of rule ids, each with `error`, `warning` or `off`' },
       )
       .default({}),
-    notation: z
-      .enum(['letters', 'english', 'figurines'], {
-        error: '`letters`, `english` or `figurines`',
-      })
-      .default('figurines'),
+    notation: notationSetting.default('figurines'),
     begins: text('the name of a position, as `:here[…]` gives it').optional(),
     cover: text('the name of a position, as `:here[…]` gives it').optional(),
     for: text('a text').optional(),
@@ -141,16 +119,6 @@ function lostRule({ hasKey, keyPlaceOf }: YamlResult<unknown>): YamlProblem[] {
 /** The settings of a folder that has no `course.yaml`. */
 export function missingSettings(): SettingsDraft {
   return { settings: fallback, isWhole: false, places: {}, problems: [] };
-}
-
-function isLanguageTag(tag: string): boolean {
-  // Longer first parts are well-formed too, but none is in use: `english` is no tag.
-  if (!/^[a-z]{2,3}(?:-|$)/i.test(tag)) return false;
-  try {
-    return Intl.getCanonicalLocales(tag).length === 1;
-  } catch {
-    return false;
-  }
 }
 
 function withoutUndefined(value: object): object {

@@ -254,5 +254,5 @@ function noSetting(name: string): string {
 }
 
 function capital(text: string): string {
-  return text.startsWith('course.yaml') ? text : text.charAt(0).toUpperCase() + text.slice(1);
+  return /^(?:course|shelf)\.yaml/.test(text) ? text : text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -89,6 +89,7 @@ export interface EngineMargins {
 export interface CourseProblem {
   readonly rule:
     | 'course-setting'
+    | 'shelf-setting'
     | 'chapter-unreadable'
     | 'facts-unreadable'
     | 'media-unfit'

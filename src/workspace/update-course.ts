@@ -2,10 +2,12 @@ import {
   type ChapterSummary,
   type CheckedChapter,
   checkOptions,
+  makeCourseEntry,
   makeCourseIndex,
   passCourse,
   readFacts,
   reportFindings,
+  rulesOfShelf,
   summariseChapter,
 } from '../check/index.ts';
 import type { Diagnostic } from '../diagnostics/index.ts';
@@ -123,6 +125,7 @@ export function updateCourse(
     chapters: files.chapters.length,
     positions: countPositions(index),
     course: makeModel,
+    entry: () => makeCourseEntry({ settings: read.settings, summaries, index }, rulesOfShelf),
     checked: () =>
       diagnostics().some(({ severity }) => severity === 'error')
         ? undefined

@@ -67,7 +67,7 @@ function withFindings(update: Update, find: () => readonly Diagnostic[]): Update
     found ??= sortDiagnostics(find());
     return found;
   };
-  const { files, chapters, positions, work, course, print, face } = current;
+  const { files, chapters, positions, work, course, entry, print, face } = current;
   return {
     current: {
       files,
@@ -75,6 +75,7 @@ function withFindings(update: Update, find: () => readonly Diagnostic[]): Update
       positions,
       work,
       course,
+      entry,
       print,
       face,
       get diagnostics() {

@@ -1,4 +1,4 @@
-import type { CheckResult } from '../check/index.ts';
+import type { CheckResult, CourseEntry } from '../check/index.ts';
 import type { Diagnostic } from '../diagnostics/index.ts';
 import type { Course } from '../model/index.ts';
 import type { CourseFiles } from '../read/index.ts';
@@ -20,6 +20,8 @@ export interface CurrentCourse {
   readonly positions: number;
   /** The whole model, of which each chapter is played when somebody first looks at it. */
   course(): Course;
+  /** What the other courses of a shelf may know of it; nothing is checked for it. */
+  entry(): CourseEntry;
   /** The course for those who publish it; absent if a finding is an error. */
   checked(): CheckResult['checked'];
   /**

@@ -6,6 +6,7 @@ import { buildCourse } from '../../model/index.ts';
 import { engineFile, readCourse, type SourceFile } from '../../read/index.ts';
 import { checkCourse } from '../check-course.ts';
 import { readFacts } from '../read-facts.ts';
+import { runShelf } from './run-shelf.ts';
 
 /** The chapter that an example is, unless it names files of its own. */
 export const exampleChapter = 'chapters/1.md';
@@ -13,6 +14,7 @@ export const exampleChapter = 'chapters/1.md';
 /** The files of an example's course. */
 export function filesOfExample({ course, side = 'white', engine }: Example): SourceFile[] {
   const files = typeof course === 'string' ? { [exampleChapter]: course } : course;
+  if ('shelf.yaml' in files) return Object.entries(files).map(([path, text]) => ({ path, text }));
   const all = {
     'course.yaml': `title: Example\nid: example\nside: ${side}\n`,
     ...(engine && { [engineFile]: factsOfExample(engine) }),
@@ -42,6 +44,8 @@ function positionAfter(moves: string): Position {
 
 /** What one rule finds in the course of an example: for its test and its page in the handbook. */
 export function runExample(files: readonly SourceFile[], rule: string): Diagnostic[] {
+  const shelf = files.find(({ path }) => path === 'shelf.yaml');
+  if (shelf) return runShelf(files, shelf).filter((diagnostic) => diagnostic.rule === rule);
   const media = files.filter(({ path }) => path.startsWith('media/'));
   const settings = files.find(({ path }) => path === 'course.yaml');
   const { facts, problems } = readFacts(files.filter(({ path }) => path.startsWith('facts/')));

@@ -1,0 +1,57 @@
+import path from 'node:path';
+import { type CourseEntry, inShelf, reportShelf } from '../../check/index.ts';
+import { type Diagnostic, sortDiagnostics } from '../../diagnostics/index.ts';
+import { findShelf, type ShelfFiles, type ShelvedFolder } from '../../read/index.ts';
+
+/** A course of a shelf that has been looked at: little enough to keep beside the next one. */
+export interface CourseSeen {
+  readonly course: ShelvedFolder;
+  readonly entry: CourseEntry;
+  /** As the course itself has them: paths are relative to its folder. */
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** Paths are relative to the shelf's folder. */
+export interface ShelfFindings {
+  /** What only the whole shelf shows. */
+  readonly ofShelf: readonly Diagnostic[];
+  /** That, and the findings of all courses, in the order of the shelf. */
+  readonly all: readonly Diagnostic[];
+}
+
+/** A shelf whose courses are opened one after the other: no more than one is held. */
+export interface OpenShelf {
+  readonly folder: string;
+  readonly files: ShelfFiles;
+  /** The folder of a course on the disk. */
+  readonly folderOf: (course: ShelvedFolder) => string;
+  readonly findings: (seen: readonly CourseSeen[]) => ShelfFindings;
+}
+
+/** @throws NoCourseError where the folder is also a course. */
+export async function openShelf(folder: string): Promise<OpenShelf> {
+  const files = await findShelf(folder);
+  const rank = ({ place: { file } }: Diagnostic) =>
+    files.courses.findIndex((course) => file.startsWith(`${course.path}/`));
+  return {
+    folder,
+    files,
+    folderOf: (course) => path.join(folder, course.path),
+    findings(seen) {
+      const ofShelf = reportShelf({
+        problems: files.problems,
+        courses: seen.map(({ course, entry }) => ({
+          folder: course.path,
+          place: course.place,
+          entry,
+        })),
+      });
+      const ofCourses = seen.flatMap(({ course, diagnostics }) =>
+        diagnostics.map((diagnostic) => inShelf(diagnostic, course.path)),
+      );
+      // Sorting is stable: within a course the order stays.
+      const all = sortDiagnostics([...ofCourses, ...ofShelf]).sort((a, b) => rank(a) - rank(b));
+      return { ofShelf, all };
+    },
+  };
+}
