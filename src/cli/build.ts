@@ -1,26 +1,19 @@
 import path from 'node:path';
 import { prepareOutput } from '../output/index.ts';
+import { isShelf } from '../read/index.ts';
+import { type BuildOptions, defaultOutput } from './build-options.ts';
 import { count, exitCodes, stderr, stdout } from './console.ts';
 import { loadLazilyToPublish } from './load-course.ts';
 import { printCarried } from './print-carried.ts';
 import { createProgressLine } from './progress-line.ts';
-
-export interface BuildOptions {
-  readonly out?: string;
-  readonly base?: string;
-  readonly site?: string;
-}
-
-/** More than a phone should load without being asked (a judgement, no source). */
-const heavy = 50_000_000;
-
-/** Where a course is published to unless `--out` says otherwise. */
-export function defaultOutput(folder: string): string {
-  return path.join(folder, 'site');
-}
+import { tellLack, tellWeight } from './tell-built.ts';
 
 /** `linewright build`: checks the course and, if it has no error, publishes its site. */
 export async function build(folder: string, options: BuildOptions): Promise<number> {
+  if (await isShelf(folder)) {
+    const { publishShelf } = await import('./shelf/build-shelf.ts');
+    return publishShelf(folder, options);
+  }
   const start = performance.now();
   const out = options.out ?? defaultOutput(folder);
   // First of all: what an earlier build that was killed left is mended even if the course has errors.
@@ -45,10 +38,7 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
       onProgress: ({ stage, done, all }) => progress.show(stage, done, all),
     },
   ).finally(progress.clear);
-  if (summary.noWordIndex !== undefined) {
-    stderr.print`The site has no search by words, since its indexer cannot run here (${summary.noWordIndex}).\n`;
-    stderr.print`Install Linewright again without leaving out optional packages; all other pages are whole.\n`;
-  }
+  tellLack(summary);
   const seconds = ((performance.now() - start) / 1000).toFixed(1);
   const chapters = count(loaded.course.chapters.length, 'chapter');
   const pages = count(summary.pages, 'page');
@@ -59,13 +49,6 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
   if (summary.files.includes(boards)) {
     stdout.print`Boards for other sites: ${path.join(out, boards)}\n`;
   }
-  const { left, bytes } = summary.kept;
-  if (left.length > 0) {
-    stdout.print`Too large to be kept for reading offline: ${left.join(', ')}\n`;
-  }
-  if (bytes > heavy) {
-    const size = Math.round(bytes / 1_000_000);
-    stdout.print`A reader's browser keeps ${size} MB for reading offline: smaller pictures in media/ would help.\n`;
-  }
+  tellWeight(summary);
   return exitCodes.clean;
 }

@@ -3,7 +3,7 @@ import path from 'node:path';
 import sirv from 'sirv';
 import { settleOutput } from '../output/index.ts';
 import { NoCourseError } from '../read/index.ts';
-import { defaultOutput } from './build.ts';
+import { defaultOutput } from './build-options.ts';
 import { command } from './called-as.ts';
 import { stdout } from './console.ts';
 import { serve } from './serve.ts';

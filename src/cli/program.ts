@@ -1,7 +1,7 @@
 import { Command, InvalidArgumentError, Option } from 'commander';
 import { today } from '../pipeline/told-date.ts';
 import { isDay, webAddressFault } from '../read/index.ts';
-import type { BuildOptions } from './build.ts';
+import type { BuildOptions } from './build-options.ts';
 import type { ChangesOptions } from './changes.ts';
 import { type CheckOptions, check, checkFormats } from './check.ts';
 import { type CompareOptions, compareFormats } from './compare-formats.ts';

@@ -8,6 +8,7 @@ import { realOutput } from './real-output.ts';
 /** What the author writes, in the folder of a course. */
 const sources = [
   'course.yaml',
+  'shelf.yaml',
   'chapters',
   'games',
   'media',
@@ -23,10 +24,16 @@ const sources = [
  * @param out as the user names it, for the message.
  * @param real its real path.
  * @param course folder of the course, if the output is made of one.
+ * @param more paths in that folder that are read as well.
  * @throws OutputError
  */
-export async function checkOutput(out: string, real: string, course?: string): Promise<void> {
-  if (course !== undefined) await refuseCourse(out, real, course);
+export async function checkOutput(
+  out: string,
+  real: string,
+  course?: string,
+  more: readonly string[] = [],
+): Promise<void> {
+  if (course !== undefined) await refuseCourse(out, real, course, more);
   const found = await stat(real).catch(ignoreMissing);
   if (found === undefined) return;
   if (!found.isDirectory()) {
@@ -71,7 +78,12 @@ export async function checkInside(out: string, course: string): Promise<void> {
   );
 }
 
-async function refuseCourse(out: string, real: string, course: string): Promise<void> {
+async function refuseCourse(
+  out: string,
+  real: string,
+  course: string,
+  more: readonly string[],
+): Promise<void> {
   const folder = await realpath(course).catch(ignoreMissing);
   // Whoever reads the course says that it is not there.
   if (folder === undefined) return;
@@ -82,7 +94,7 @@ async function refuseCourse(out: string, real: string, course: string): Promise<
       'name another folder with --out',
     );
   }
-  for (const { name, path } of await sourcesOf(folder)) {
+  for (const { name, path } of await sourcesOf(folder, more)) {
     if (contains(path, real) || contains(real, path)) {
       throw new OutputError(
         `the folder ${out} lies where the course is read from (${name})`,
@@ -93,9 +105,12 @@ async function refuseCourse(out: string, real: string, course: string): Promise<
 }
 
 /** The sources of a course and their real paths: `chapters` may be a link to where they are kept. */
-function sourcesOf(folder: string): Promise<{ name: string; path: string }[]> {
+function sourcesOf(
+  folder: string,
+  more: readonly string[] = [],
+): Promise<{ name: string; path: string }[]> {
   return Promise.all(
-    sources.map(async (name) => {
+    [...sources, ...more].map(async (name) => {
       const path = join(folder, name);
       return { name, path: await realpath(path).catch(() => path) };
     }),

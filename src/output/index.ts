@@ -1,3 +1,4 @@
+export { beginReplacement, type Replacement } from './begin-replacement.ts';
 export { checkOutputFile } from './check-output.ts';
 export { isHostFile } from './host-files.ts';
 export { listFiles } from './list-files.ts';

@@ -1,5 +1,5 @@
 import path from 'node:path';
-import type { CheckResult } from '../check/index.ts';
+import type { CheckResult, CourseEntry } from '../check/index.ts';
 import type { Course } from '../model/index.ts';
 import {
   type CourseFiles,
@@ -32,6 +32,8 @@ export interface LoadedCourse extends CheckResult {
   readonly print: (file: string) => string;
   /** `CurrentCourse.face` */
   readonly face: (file: string) => string;
+  /** `CurrentCourse.entry` */
+  readonly entry: () => CourseEntry;
   /** A hash of all that it was read from. */
   readonly edition: () => string;
 }
@@ -141,6 +143,7 @@ export function loadedFrom({ current, facts, textOf, edition }: OpenedCourse): L
     textOf,
     print: current.print,
     face: current.face,
+    entry: current.entry,
     edition,
   };
 }

@@ -36,9 +36,12 @@ export async function findFiles(
   });
   if (!entries.includes('course.yaml')) {
     const other = entries.find((name) => /^course\.ya?ml$/i.test(name));
-    const hint = other
-      ? `Its settings are in ${other}: rename that file to course.yaml.`
-      : 'A course is a folder with course.yaml and a folder chapters/. `linewright new DIR` makes one.';
+    const isShelf = entries.includes('shelf.yaml');
+    const hint = isShelf
+      ? 'It is a shelf of several courses: name the folder of one of them.'
+      : other
+        ? `Its settings are in ${other}: rename that file to course.yaml.`
+        : 'A course is a folder with course.yaml and a folder chapters/. `linewright new DIR` makes one.';
     throw new NoCourseError(`The folder ${folder} is no course: it has no course.yaml. ${hint}`);
   }
   const problems: CourseProblem[] = [];

@@ -5,7 +5,13 @@ import type { CheckedCourse } from '../check/index.ts';
 import type { ShelfLink } from '../contract/index.ts';
 import { copyPlainFile } from '../files/index.ts';
 import type { Course } from '../model/index.ts';
-import { listFiles, makeTemporaryFolder, prepareOutput, replaceFolder } from '../output/index.ts';
+import {
+  listFiles,
+  makeTemporaryFolder,
+  prepareOutput,
+  type Replacement,
+  replaceFolder,
+} from '../output/index.ts';
 import type { PartMaker, Parts } from '../render/index.ts';
 import { stringsFor } from '../strings/index.ts';
 import { copyAssets, readAssets } from './build/assets.ts';
@@ -46,6 +52,11 @@ export const siteParts: readonly PartMaker<unknown>[] = [
 export interface SiteOptions {
   /** Folder that the site replaces: missing, empty, or an earlier build. Never one around the course. */
   readonly out: string;
+  /**
+   * The larger site that this one is a part of, and its path there: it is put into that and replaces nothing by itself.
+   * `out` is then the real path that it has in the earlier one.
+   */
+  readonly within?: { readonly site: Replacement; readonly path: string } | undefined;
   /** The course's folder, whose `media/` is copied. */
   readonly folder?: string | undefined;
   /** Path on the host, such as `/courses/tarrasch/`. Only the page for missing addresses needs it. */
@@ -106,6 +117,8 @@ export interface SiteSummary {
   readonly carried: readonly string[];
   /** What a reader's browser keeps for reading offline, and the files too large for that. */
   readonly kept: { readonly bytes: number; readonly left: readonly string[] };
+  /** Notes what stands in the output, for the next build: to be called of a part when the whole stands. */
+  readonly remember: () => Promise<void>;
 }
 
 /**
@@ -117,7 +130,8 @@ export async function buildSite(
   { course }: CheckedCourse,
   options: SiteOptions,
 ): Promise<SiteSummary> {
-  const out = await prepareOutput(options.out, options.folder);
+  const { within } = options;
+  const out = within ? options.out : await prepareOutput(options.out, options.folder);
   const work = await makeTemporaryFolder();
   try {
     const made = join(work.path, 'site');
@@ -130,8 +144,13 @@ export async function buildSite(
     const { images, noWordIndex, kept } = await makeSite(course, made, writer, options);
     const files = await listSite(made, writer);
     await options.beforePublishing?.();
-    const carried = await replaceFolder(made, out, writer.kept);
-    await record?.save(writer.files, writer.groups);
+    const remember = async () => record?.save(writer.files, writer.groups);
+    let carried: readonly string[] = [];
+    if (within) await within.site.put(made, within.path, writer.kept);
+    else {
+      carried = await replaceFolder(made, out, writer.kept);
+      await remember();
+    }
     const pages = files.filter((file) => file.endsWith('.html')).length;
     options.onProgress?.({ stage: 'done', done: pages, all: pages });
     return {
@@ -141,6 +160,7 @@ export async function buildSite(
       files,
       carried,
       kept,
+      remember,
     };
   } finally {
     await work.remove();

@@ -1,7 +1,6 @@
+import { type CourseSeen, openShelf, textsOf } from '../../pipeline/shelf/index.ts';
 import { areInDrafts, type CheckOptions, examine, tell } from '../check.ts';
 import { count } from '../console.ts';
-import { type CourseSeen, openShelf } from './open-shelf.ts';
-import { textsOf } from './texts-of.ts';
 
 /** `linewright check` of a shelf: each course by itself, then what they say of each other. */
 export async function checkShelf(folder: string, options: CheckOptions): Promise<number> {

@@ -14,7 +14,7 @@ import { openMemory } from './site-memory.ts';
 export type SoundCourse = LazyCourse & { readonly checked: CheckedCourse };
 
 export interface CourseBuildOptions
-  extends Pick<SiteOptions, 'out' | 'base' | 'site' | 'onProgress'> {
+  extends Pick<SiteOptions, 'out' | 'within' | 'base' | 'site' | 'onProgress'> {
   /** The course's folder. */
   readonly folder: string;
 }
@@ -25,7 +25,7 @@ export interface CourseBuildOptions
  */
 export async function buildCourse(
   loaded: SoundCourse,
-  { folder, out, base, site, onProgress }: CourseBuildOptions,
+  { folder, out, within, base, site, onProgress }: CourseBuildOptions,
 ): Promise<SiteSummary> {
   // Beside all other work; a fault that comes early is waited for all the same.
   const judged = judgeCourse(loaded.course, { cache: cacheFolder(), folder, print: loaded.print });
@@ -42,6 +42,7 @@ export async function buildCourse(
   const memory = await openMemory(cacheFolder(), folder, parts);
   const summary = await buildSite(loaded.checked, {
     out,
+    within,
     folder,
     base,
     site,

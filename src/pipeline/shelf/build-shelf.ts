@@ -1,0 +1,99 @@
+import path from 'node:path';
+import { beginReplacement, type Replacement } from '../../output/index.ts';
+import type { ShelvedFolder } from '../../read/index.ts';
+import type { SiteOptions, SiteSummary } from '../../site/index.ts';
+import { type LazyCourse, loadLazilyToPublish, type Progress } from '../load-course.ts';
+import type { CourseSeen, OpenShelf, ShelfFindings } from './open-shelf.ts';
+
+export interface ShelfBuildOptions extends Pick<SiteOptions, 'base' | 'site' | 'onProgress'> {
+  /** Real path of the output, as `prepareOutput` gives it. */
+  readonly out: string;
+  readonly progress?: Progress | undefined;
+}
+
+/** What became of the courses of a shelf. */
+export interface ShelfBuild {
+  readonly findings: ShelfFindings;
+  readonly chapters: number;
+  /** Absent where nothing was published, since some finding is an error. */
+  readonly published?: ShelfPublished;
+}
+
+/** A course in the site of its shelf, in the folder of its id. */
+export interface BuiltPart {
+  readonly course: ShelvedFolder;
+  readonly id: string;
+  readonly summary: SiteSummary;
+}
+
+export interface ShelfPublished {
+  readonly courses: readonly BuiltPart[];
+  /** What stood in the output, was written by no build, and was kept. */
+  readonly carried: readonly string[];
+}
+
+/**
+ * Publishes a shelf as one site: each course by the ordinary build, in the folder of its name. They are opened, checked
+ * and built one after the other; after the first error the rest is only checked.
+ * @throws UserError for what the author can mend; an earlier site then stands as it was.
+ */
+export async function buildShelf(
+  shelf: OpenShelf,
+  options: ShelfBuildOptions,
+): Promise<ShelfBuild> {
+  const { courses, problems } = shelf.files;
+  const replacement = await beginReplacement(options.out);
+  try {
+    const seen: CourseSeen[] = [];
+    const built = new Map<string, BuiltPart>();
+    let chapters = 0;
+    let isSound = problems.length === 0;
+    for (const course of courses) {
+      const folder = shelf.folderOf(course);
+      const loaded = await loadLazilyToPublish(folder, { progress: options.progress });
+      const entry = loaded.entry();
+      seen.push({ course, entry, diagnostics: loaded.diagnostics });
+      chapters += loaded.course.chapters.length;
+      isSound &&= loaded.checked !== undefined && !built.has(entry.id);
+      if (!isSound) continue;
+      const summary = await buildPart(loaded, { ...options, folder, id: entry.id, replacement });
+      built.set(entry.id, { course, id: entry.id, summary });
+    }
+    const findings = shelf.findings(seen);
+    const hasError = findings.all.some(({ severity }) => severity === 'error');
+    if (hasError || !isSound) return { findings, chapters };
+    const carried = await replacement.replace();
+    for (const { summary } of built.values()) await summary.remember();
+    return { findings, chapters, published: { courses: [...built.values()], carried } };
+  } finally {
+    await replacement.end();
+  }
+}
+
+interface PartOptions extends ShelfBuildOptions {
+  readonly folder: string;
+  readonly id: string;
+  readonly replacement: Replacement;
+}
+
+async function buildPart(
+  loaded: LazyCourse,
+  { folder, id, out, replacement, base, site, onProgress }: PartOptions,
+): Promise<SiteSummary> {
+  const { checked } = loaded;
+  if (checked === undefined) throw new Error(`${folder} has not passed the check`);
+  // It takes a while to load, and a shelf with an error needs none of it.
+  const { buildCourse } = await import('../build/index.ts');
+  const below = `${encodeURIComponent(id)}/`;
+  return buildCourse(
+    { ...loaded, checked },
+    {
+      folder,
+      out: path.join(out, id),
+      within: { site: replacement, path: id },
+      ...(base !== undefined && { base: `${base.replace(/\/*$/, '/')}${below}` }),
+      ...(site !== undefined && { site: `${site.replace(/\/*$/, '/')}${encodeURIComponent(id)}` }),
+      onProgress,
+    },
+  );
+}

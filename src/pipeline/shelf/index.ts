@@ -1,0 +1,5 @@
+/** Several courses that make one site, opened one after the other. */
+
+export { buildShelf, type ShelfBuild } from './build-shelf.ts';
+export { type CourseSeen, type OpenShelf, openShelf, type ShelfFindings } from './open-shelf.ts';
+export { textsOf } from './texts-of.ts';
