@@ -132,10 +132,13 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
     'edit',
     'files',
     'model',
+    'output',
     'pipeline',
     'read',
     'site',
   ],
+  // Courses in an Astro site.
+  astro: ['dev', 'diagnostics', 'pipeline'],
   // The command line.
   cli: [
     'addresses',
@@ -269,7 +272,7 @@ const otherDoors: readonly { readonly from: RegExp; readonly to: RegExp; readonl
     },
     { from: /^pipeline\//, to: /^chess\/second-judge\/index\.ts$/, why: 'loads chess.js' },
     {
-      from: /^(?:cli|dev)\//,
+      from: /^(?:astro|cli|dev)\//,
       to: /^pipeline\/(?:build\/index|shelf\/index|told-date)\.ts$/,
       why: 'a door of its own: what publishes loads more than what reads, and a date loads nothing',
     },
@@ -322,6 +325,7 @@ describe('some things have one door', () => {
         .some((names) => reading.test(names)),
     );
     const others: Readonly<Record<string, string>> = {
+      'astro/build.ts': 'the site that was built',
       'cli/compared-games.ts': 'the games that the command line names',
       'dev/desk-files.ts': 'of this package',
       'cli/new.ts': 'the starter of this package',

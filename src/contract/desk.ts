@@ -1,7 +1,7 @@
 /** What `linewright dev` and the pages that it serves tell one another. Nothing of this is in a published site. */
 
-/** Everything of `dev` that is no file of the site stands below this address. */
-export const deskRoot = '/linewright-live/';
+/** Everything of `dev` that is no file of the site stands in this folder of it. */
+export const deskFolder = 'linewright-live/';
 
 /** What the pages that are open are told after each reading of the course. */
 export interface DeskState {
@@ -30,6 +30,8 @@ export interface DeskFinding {
 
 /** What each script of the desk is given by its own element. */
 export interface DeskScriptData {
+  /** The path that the site is served at, `/` or such as `/courses/italian/`. */
+  readonly root: string;
   /** `DeskState.version` of the page. */
   readonly version: string;
   /** What a page sends to show that this process served it. */

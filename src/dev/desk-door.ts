@@ -6,7 +6,7 @@ import { deskTokenHeader } from '../contract/index.ts';
 export interface DeskPart {
   /** Names `NAME.js` and, if it is there, `NAME.css` of the package's folder `dist/live`. */
   readonly name: string;
-  /** By the last part of their address, `/linewright-live/NAME`. Whoever passes the door may ask. */
+  /** By the last part of their address, `linewright-live/NAME`. Whoever passes the door may ask. */
   readonly routes?: Readonly<Record<string, DeskRoute>>;
 }
 

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { type DeskScriptData, dataAttributes, deskRoot } from '../contract/index.ts';
+import { type DeskScriptData, dataAttributes, deskFolder } from '../contract/index.ts';
 import type { DeskPart } from './desk-door.ts';
 
 const folder = fileURLToPath(new URL('../live/', import.meta.url));
@@ -37,8 +37,8 @@ export function withDesk(
     .join('');
   const tags = parts.map(
     ({ name }) =>
-      `<link rel="stylesheet" href="${deskRoot}${name}.css">` +
-      `<script src="${deskRoot}${name}.js"${attributes} defer></script>`,
+      `<link rel="stylesheet" href="${data.root}${deskFolder}${name}.css">` +
+      `<script src="${data.root}${deskFolder}${name}.js"${attributes} defer></script>`,
   );
   const html = typeof page === 'string' ? page : Buffer.from(page).toString('utf8');
   return html.replace('<title>', (title) => tags.join('') + title);

@@ -1,7 +1,7 @@
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import path from 'node:path';
 import sirv from 'sirv';
-import { type DeskState, deskRoot } from '../contract/index.ts';
+import { type DeskState, deskFolder } from '../contract/index.ts';
 import { assetsFolder, readAssets, type SitePreview } from '../site/index.ts';
 import { answerFault, answerFile, answerMissing } from './answers.ts';
 import { type DeskPart, type DeskRoute, deskDoor } from './desk-door.ts';
@@ -15,6 +15,8 @@ export interface DevServer {
 }
 
 export interface DevServerOptions {
+  /** The path that the site is served at; requests come without it. */
+  readonly root?: string | undefined;
   /** Folder for copies of the author's files. */
   readonly work: string;
   /** The site; absent while there has been nothing that could be shown. */
@@ -26,7 +28,13 @@ export interface DevServerOptions {
 }
 
 /** Answers for the preview of a course: with its pages, each with the scripts of the desk, and for what those ask. */
-export function devServer({ work, shown, parts, hasEditor }: DevServerOptions): DevServer {
+export function devServer({
+  root = '/',
+  work,
+  shown,
+  parts,
+  hasEditor,
+}: DevServerOptions): DevServer {
   const listeners = new Set<ServerResponse>();
   const door = deskDoor();
   let state: DeskState = { version: 0, findings: [] };
@@ -40,6 +48,7 @@ export function devServer({ work, shown, parts, hasEditor }: DevServerOptions): 
   const answerSite = async (request: IncomingMessage, response: ServerResponse, file: string) => {
     const site = shown();
     const data = {
+      root,
       version: String(state.version),
       token: door.token,
       ...(hasEditor && { editor: '' as const }),
@@ -48,7 +57,7 @@ export function devServer({ work, shown, parts, hasEditor }: DevServerOptions): 
     if (site === undefined) {
       if (!isPage) return answerMissing(response);
       const { course = '' } = (await readAssets()).styles;
-      return answerFile(response, file, withDesk(troublePage(state, [course]), parts, data));
+      return answerFile(response, file, withDesk(troublePage(state, [root + course]), parts, data));
     }
     const copy = await site.copyOfMedia(file, work);
     if (copy !== undefined) {
@@ -91,8 +100,8 @@ export function devServer({ work, shown, parts, hasEditor }: DevServerOptions): 
       response.setHeader('x-frame-options', 'SAMEORIGIN');
       const url = (request.url ?? '/').replace(/[?#].*$/, '');
       const file = inside(url);
-      const answering = url.startsWith(deskRoot)
-        ? answerDesk(request, response, url.slice(deskRoot.length))
+      const answering = file.startsWith(deskFolder)
+        ? answerDesk(request, response, file.slice(deskFolder.length))
         : file.startsWith('assets/')
           ? answerAsset(request, response, file)
           : answerSite(request, response, file);

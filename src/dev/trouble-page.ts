@@ -3,7 +3,7 @@ import type { DeskState } from '../contract/index.ts';
 /**
  * A page for a course of which nothing can be shown yet. The desk's script lists on it what is to be mended, and loads
  * the course as soon as there is one.
- * @param styles paths of the style sheets of the site.
+ * @param styles addresses of the style sheets of the site.
  */
 export function troublePage({ findings, trouble }: DeskState, styles: readonly string[]): string {
   const lead = trouble ?? (findings.length === 0 ? 'The course is being read.' : undefined);
@@ -13,7 +13,7 @@ export function troublePage({ findings, trouble }: DeskState, styles: readonly s
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="color-scheme" content="light dark">
-${styles.map((style) => `<link rel="stylesheet" href="/${style}">`).join('\n')}
+${styles.map((style) => `<link rel="stylesheet" href="${style}">`).join('\n')}
 <title>Nothing to show yet</title>
 </head>
 <body class="desk-trouble">

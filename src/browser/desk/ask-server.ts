@@ -1,5 +1,5 @@
-import { deskRoot, deskTokenHeader } from '../../contract/desk.ts';
-import { ownData } from './own-data.ts';
+import { deskFolder, deskTokenHeader } from '../../contract/desk.ts';
+import { ownData, siteRoot } from './own-data.ts';
 
 /** What was asked for is not done; the message says why, in words for the author. */
 export class Refused extends Error {
@@ -20,7 +20,7 @@ export class Refused extends Error {
  * @throws Refused
  */
 export async function askServer(route: string, what: unknown): Promise<unknown> {
-  const response = await fetch(deskRoot + route, {
+  const response = await fetch(siteRoot + deskFolder + route, {
     method: 'POST',
     headers: { 'content-type': 'application/json', [deskTokenHeader]: ownData.token ?? '' },
     body: JSON.stringify(what),

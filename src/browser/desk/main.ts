@@ -11,10 +11,11 @@
  * - the list of findings, open or shut;
  * - what is selected, outside of what changed.
  */
-import { type DeskState, deskRoot } from '../../contract/desk.ts';
+import { type DeskState, deskFolder } from '../../contract/desk.ts';
 import { textRenewed } from '../../contract/renewed-text.ts';
 import { holdPlace } from './hold-place.ts';
 import { openPlaces } from './open-place.ts';
+import { siteRoot } from './own-data.ts';
 import { servedPage } from './served-page.ts';
 import { showFinding } from './show-finding.ts';
 import { setShownVersion, shownVersion } from './shown-version.ts';
@@ -28,7 +29,7 @@ showFinding();
 let latest: DeskState | undefined;
 let isRenewing = false;
 
-const events = new EventSource(`${deskRoot}events`);
+const events = new EventSource(`${siteRoot}${deskFolder}events`);
 events.addEventListener('message', ({ data }: MessageEvent<string>) => {
   latest = JSON.parse(data) as DeskState;
   if (isRenewing) return;
@@ -73,7 +74,7 @@ async function follow({ version }: DeskState): Promise<string | undefined> {
 
 /** Whether a reload would lose what its reader is in the middle of, as a session of practice. */
 function holdsWork(): boolean {
-  return /^\/(?:practice|compare|search|tree|notes)\.html$/.test(location.pathname) && hasActed;
+  return /\/(?:practice|compare|search|tree|notes)\.html$/.test(location.pathname) && hasActed;
 }
 
 let hasActed = false;

@@ -2,6 +2,7 @@ import type { DeskFinding, DeskState } from '../../contract/desk.ts';
 import { make } from '../element.ts';
 import { keptText } from '../kept-text.ts';
 import { openButton } from './open-place.ts';
+import { siteRoot } from './own-data.ts';
 
 /** A list longer than this would be slower to draw than to mend. */
 const mostListed = 300;
@@ -141,7 +142,8 @@ function entryOf(finding: DeskFinding, here: string): HTMLElement {
   shape.setAttribute('role', 'img');
   shape.setAttribute('aria-label', severity === 'error' ? 'Error' : 'Warning');
   const words = make(page === undefined ? 'span' : 'a', 'desk-message', ...withCode(message));
-  if (page !== undefined) words.setAttribute('href', page === here ? `#${id}` : `/${page}#${id}`);
+  if (page !== undefined)
+    words.setAttribute('href', page === here ? `#${id}` : `${siteRoot}${page}#${id}`);
   entry.append(shape, words);
   // Where there is a page, the hint stands beside the place.
   if (page === undefined && hint !== undefined)
@@ -158,6 +160,6 @@ function withCode(words: string): (Node | string)[] {
 }
 
 function pageOf(path: string): string {
-  const name = decodeURIComponent(path).replace(/^\//, '');
+  const name = decodeURIComponent(path.slice(siteRoot.length));
   return name === '' ? 'index.html' : name;
 }

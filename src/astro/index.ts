@@ -1,0 +1,3 @@
+/** Courses in an Astro site. Astro itself is the site's: this is loaded by nothing else of the package. */
+export { default } from './integration.ts';
+export type { CourseOptions } from './options.ts';

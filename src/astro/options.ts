@@ -1,0 +1,78 @@
+import { existsSync } from 'node:fs';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+import * as z from 'zod';
+import { siteError } from './site-error.ts';
+
+/** A course in an Astro site. */
+export interface CourseOptions {
+  /** Folder of the course, from the root of the Astro project. */
+  readonly course: string;
+  /** Where its pages stand in the site, such as `/courses/italian`. */
+  readonly path: string;
+}
+
+/** A course in an Astro project, found. */
+export interface CourseInSite {
+  /** As its author gave it. */
+  readonly given: CourseOptions;
+  /** Its folder. */
+  readonly folder: string;
+  /** Where it stands, without slashes at its ends: `courses/italian`. */
+  readonly path: string;
+}
+
+const course = z.strictObject({
+  course: z.string().min(1),
+  path: z.string().regex(/^\/*[\w.~-]+(?:\/[\w.~-]+)*\/*$/, {
+    error:
+      'a path in the site, of letters, digits, hyphens and slashes, such as `/courses/italian`',
+  }),
+});
+
+/**
+ * Reads what the integration was given.
+ * @param root address of the Astro project.
+ * @throws AstroUserError that names the option, for what is not there or stands twice.
+ */
+export function readOptions(
+  options: CourseOptions | readonly CourseOptions[],
+  root: URL,
+): CourseInSite[] {
+  const all = Array.isArray(options) ? options : [options];
+  const found = all.map((each, index) => {
+    const name = (key: string) =>
+      all.length === 1 ? `\`${key}\`` : `\`${key}\` of course ${index + 1}`;
+    const read = course.safeParse(each);
+    if (!read.success) {
+      const [issue] = read.error.issues;
+      throw siteError(
+        `${name(String(issue?.path[0] ?? 'course'))} is not as it must be: ${issue?.message}`,
+        "write `linewright({ course: './my-course', path: '/courses/italian' })`",
+      );
+    }
+    const folder = path.resolve(fileURLToPath(root), read.data.course);
+    if (!existsSync(path.join(folder, 'course.yaml'))) {
+      const what = existsSync(folder) ? 'has no `course.yaml`' : 'is not there';
+      throw siteError(
+        `the course in \`${read.data.course}\` cannot be read: ${folder} ${what}`,
+        `${name('course')} names its folder, from the root of the Astro project`,
+      );
+    }
+    return { given: each, folder, path: read.data.path.replaceAll(/^\/+|\/+$/g, '') };
+  });
+  for (const [index, each] of found.entries()) {
+    const other = found.slice(0, index).find((before) => isWithin(before.path, each.path));
+    if (other === undefined) continue;
+    throw siteError(
+      `two courses would stand in one place: \`${other.given.course}\` at /${other.path} and \`${each.given.course}\` at /${each.path}`,
+      'give each a `path` that lies beside the others',
+    );
+  }
+  return found;
+}
+
+/** Whether one path is the other or leads to it. */
+function isWithin(one: string, other: string): boolean {
+  return `${one}/`.startsWith(`${other}/`) || `${other}/`.startsWith(`${one}/`);
+}
