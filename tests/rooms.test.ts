@@ -112,6 +112,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   pipeline: [
     'check',
     'chess',
+    'contract',
     'diagnostics',
     'files',
     'model',

@@ -11,7 +11,7 @@ export async function publishShelf(folder: string, options: BuildOptions): Promi
   const start = performance.now();
   const out = options.out ?? defaultOutput(folder);
   const shelf = await openShelf(folder);
-  const { courses, settings } = shelf.files;
+  const { courses } = shelf.files;
   const real = await prepareOutput(
     out,
     folder,
@@ -22,7 +22,7 @@ export async function publishShelf(folder: string, options: BuildOptions): Promi
   const { findings, chapters, published } = await buildShelf(shelf, {
     out: real,
     base: options.base,
-    site: options.site ?? settings.site,
+    site: options.site,
     progress,
     onProgress: ({ stage, done, all }) => progress.show(stage, done, all),
   }).finally(progress.clear);
@@ -32,7 +32,8 @@ export async function publishShelf(folder: string, options: BuildOptions): Promi
     stderr.print`Nothing was published; an earlier site stands as it was.\n`;
     return exitCodes.findings;
   }
-  const summaries = published.courses.map(({ summary }) => summary);
+  const { own } = published;
+  const summaries = published.courses.map(({ build }) => build);
   const sum = (of: 'pages' | 'images') => summaries.reduce((all, each) => all + each[of], 0);
   const lack = summaries.find(({ noWordIndex }) => noWordIndex !== undefined);
   if (lack) tellLack(lack);
@@ -40,7 +41,7 @@ export async function publishShelf(folder: string, options: BuildOptions): Promi
   const size = [
     count(courses.length, 'course'),
     count(chapters, 'chapter'),
-    count(sum('pages'), 'page'),
+    count(sum('pages') + own.filter((file) => file.endsWith('.html')).length, 'page'),
     count(sum('images'), 'picture'),
   ];
   stdout.print`${size.join(', ')} in ${seconds} s: ${out}\n`;
@@ -48,8 +49,8 @@ export async function publishShelf(folder: string, options: BuildOptions): Promi
   const kept = summaries.map((summary) => summary.kept);
   tellWeight({
     kept: {
-      left: published.courses.flatMap(({ id, summary }) =>
-        summary.kept.left.map((file) => `${id}/${file}`),
+      left: published.courses.flatMap(({ id, build }) =>
+        build.kept.left.map((file) => `${id}/${file}`),
       ),
       // A reader's browser keeps one course by itself.
       bytes: Math.max(...kept.map(({ bytes }) => bytes)),

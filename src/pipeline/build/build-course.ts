@@ -1,7 +1,14 @@
 import type { CheckedCourse } from '../../check/index.ts';
+import type { BuiltCourse, ShelfLink } from '../../contract/index.ts';
 import { coursePart } from '../../publish/book/index.ts';
 import { pgnPart } from '../../publish/pgn/index.ts';
-import { buildSite, type SiteOptions, type SiteSummary, siteParts } from '../../site/index.ts';
+import {
+  buildSite,
+  describeBuilt,
+  type SiteOptions,
+  type SiteSummary,
+  siteParts,
+} from '../../site/index.ts';
 import { cacheFolder } from '../cache-folder.ts';
 import type { LazyCourse } from '../load-course.ts';
 import { courseDownloads } from './downloads.ts';
@@ -17,6 +24,13 @@ export interface CourseBuildOptions
   extends Pick<SiteOptions, 'out' | 'within' | 'base' | 'site' | 'onProgress'> {
   /** The course's folder. */
   readonly folder: string;
+  /** Where it is built for a shelf: the way back, and the name of its folder there. */
+  readonly shelf?: { readonly link: ShelfLink; readonly id: string } | undefined;
+}
+
+export interface CourseBuild extends SiteSummary {
+  /** What the shelf's own pages must know of it. */
+  readonly onShelf?: BuiltCourse;
 }
 
 /**
@@ -25,8 +39,8 @@ export interface CourseBuildOptions
  */
 export async function buildCourse(
   loaded: SoundCourse,
-  { folder, out, within, base, site, onProgress }: CourseBuildOptions,
-): Promise<SiteSummary> {
+  { folder, out, within, base, site, shelf, onProgress }: CourseBuildOptions,
+): Promise<CourseBuild> {
   // Beside all other work; a fault that comes early is waited for all the same.
   const judged = judgeCourse(loaded.course, { cache: cacheFolder(), folder, print: loaded.print });
   judged.catch(() => {});
@@ -46,6 +60,7 @@ export async function buildCourse(
     folder,
     base,
     site,
+    shelf: shelf?.link,
     cacheDir: cacheFolder(),
     downloads: courseDownloads(loaded.checked, folder, {
       site,
@@ -60,6 +75,9 @@ export async function buildCourse(
     beforePublishing: () => judged,
     onProgress,
   });
+  const onShelf =
+    shelf &&
+    describeBuilt(loaded.course, { id: shelf.id, files: summary.files, site, parts, memory });
   await Promise.all([parts.save(), memory.save(), loaded.keepRead()]);
-  return summary;
+  return { ...summary, ...(onShelf && { onShelf }) };
 }

@@ -1,5 +1,10 @@
 /** What a course is published by. A door of its own: it loads what makes pages and books. */
-export { buildCourse, type CourseBuildOptions, type SoundCourse } from './build-course.ts';
+export {
+  buildCourse,
+  type CourseBuild,
+  type CourseBuildOptions,
+  type SoundCourse,
+} from './build-course.ts';
 export { courseBook } from './course-book.ts';
 export { courseDate } from './course-date.ts';
 export { courseDownloads } from './downloads.ts';

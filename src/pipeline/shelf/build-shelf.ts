@@ -1,7 +1,11 @@
+import { mkdir } from 'node:fs/promises';
 import path from 'node:path';
+import type { BuiltCourse, Shelf } from '../../contract/index.ts';
 import { beginReplacement, type Replacement } from '../../output/index.ts';
 import type { ShelvedFolder } from '../../read/index.ts';
-import type { SiteOptions, SiteSummary } from '../../site/index.ts';
+import type { SiteOptions } from '../../site/index.ts';
+import type { CourseBuild } from '../build/index.ts';
+import { cacheFolder } from '../cache-folder.ts';
 import { type LazyCourse, loadLazilyToPublish, type Progress } from '../load-course.ts';
 import type { CourseSeen, OpenShelf, ShelfFindings } from './open-shelf.ts';
 
@@ -23,25 +27,25 @@ export interface ShelfBuild {
 export interface BuiltPart {
   readonly course: ShelvedFolder;
   readonly id: string;
-  readonly summary: SiteSummary;
+  readonly build: CourseBuild;
 }
 
 export interface ShelfPublished {
   readonly courses: readonly BuiltPart[];
+  /** The files at the root of the site and beside the courses. */
+  readonly own: readonly string[];
   /** What stood in the output, was written by no build, and was kept. */
   readonly carried: readonly string[];
 }
 
 /**
- * Publishes a shelf as one site: each course by the ordinary build, in the folder of its name. They are opened, checked
- * and built one after the other; after the first error the rest is only checked.
+ * Publishes a shelf as one site: each course by the ordinary build, in the folder of its name, then the pages of the
+ * shelf itself. Courses are opened, checked and built one after the other; after the first error the rest is only checked.
  * @throws UserError for what the author can mend; an earlier site then stands as it was.
  */
-export async function buildShelf(
-  shelf: OpenShelf,
-  options: ShelfBuildOptions,
-): Promise<ShelfBuild> {
-  const { courses, problems } = shelf.files;
+export async function buildShelf(shelf: OpenShelf, given: ShelfBuildOptions): Promise<ShelfBuild> {
+  const { courses, problems, settings } = shelf.files;
+  const options = { ...given, site: (given.site ?? settings.site)?.replace(/\/+$/, '') };
   const replacement = await beginReplacement(options.out);
   try {
     const seen: CourseSeen[] = [];
@@ -56,15 +60,22 @@ export async function buildShelf(
       chapters += loaded.course.chapters.length;
       isSound &&= loaded.checked !== undefined && !built.has(entry.id);
       if (!isSound) continue;
-      const summary = await buildPart(loaded, { ...options, folder, id: entry.id, replacement });
-      built.set(entry.id, { course, id: entry.id, summary });
+      const build = await buildPart(loaded, shelf, {
+        ...options,
+        folder,
+        id: entry.id,
+        replacement,
+      });
+      built.set(entry.id, { course, id: entry.id, build });
     }
     const findings = shelf.findings(seen);
     const hasError = findings.all.some(({ severity }) => severity === 'error');
     if (hasError || !isSound) return { findings, chapters };
+    const parts = [...built.values()];
+    const own = await writeOwn(shelf, parts, { ...options, folder: replacement.folder });
     const carried = await replacement.replace();
-    for (const { summary } of built.values()) await summary.remember();
-    return { findings, chapters, published: { courses: [...built.values()], carried } };
+    for (const { build } of parts) await build.remember();
+    return { findings, chapters, published: { courses: parts, own, carried } };
   } finally {
     await replacement.end();
   }
@@ -78,22 +89,39 @@ interface PartOptions extends ShelfBuildOptions {
 
 async function buildPart(
   loaded: LazyCourse,
+  { files: { settings } }: OpenShelf,
   { folder, id, out, replacement, base, site, onProgress }: PartOptions,
-): Promise<SiteSummary> {
+): Promise<CourseBuild> {
   const { checked } = loaded;
   if (checked === undefined) throw new Error(`${folder} has not passed the check`);
   // It takes a while to load, and a shelf with an error needs none of it.
   const { buildCourse } = await import('../build/index.ts');
-  const below = `${encodeURIComponent(id)}/`;
+  const name = encodeURIComponent(id);
+  const { title, language } = settings;
   return buildCourse(
     { ...loaded, checked },
     {
       folder,
       out: path.join(out, id),
       within: { site: replacement, path: id },
-      ...(base !== undefined && { base: `${base.replace(/\/*$/, '/')}${below}` }),
-      ...(site !== undefined && { site: `${site.replace(/\/*$/, '/')}${encodeURIComponent(id)}` }),
+      shelf: { id, link: { title, language, href: '../index.html' } },
+      ...(base !== undefined && { base: `${base.replace(/\/*$/, '/')}${name}/` }),
+      ...(site !== undefined && { site: `${site}/${name}` }),
       onProgress,
     },
   );
+}
+
+/** Writes what stands beside the courses. */
+async function writeOwn(
+  { files: { settings } }: OpenShelf,
+  parts: readonly BuiltPart[],
+  { folder, base, site }: Pick<PartOptions, 'folder' | 'base' | 'site'>,
+): Promise<readonly string[]> {
+  const { writeShelfPages } = await import('../../site/index.ts');
+  const { title, language, notation, author, summary, licence } = settings;
+  const shelf: Shelf = { title, language, notation, author, summary, licence, site, base };
+  const built = parts.flatMap(({ build }): BuiltCourse[] => (build.onShelf ? [build.onShelf] : []));
+  await mkdir(folder, { recursive: true });
+  return writeShelfPages(built, shelf, folder, { cacheDir: cacheFolder() });
 }
