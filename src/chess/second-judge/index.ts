@@ -12,13 +12,16 @@ const workerFile = new URL(
   import.meta.url,
 );
 
+/** What the judge makes is soon done with: with little room for it the thread takes half the memory. */
+const resourceLimits = { maxYoungGenerationSizeMb: 12 };
+
 /** Judges trees in a thread of its own, beside other work. @returns the first difference. */
 export async function judgeInThread(
   trees: readonly PlayedTree[],
 ): Promise<Disagreement | undefined> {
   if (trees.length === 0) return undefined;
   return new Promise((resolve, reject) => {
-    const worker = new Worker(workerFile, { workerData: trees });
+    const worker = new Worker(workerFile, { workerData: trees, resourceLimits });
     worker.once('message', resolve);
     worker.once('error', reject);
     worker.once('exit', (code) => {

@@ -43,6 +43,15 @@ test('so is one in the order of a text, where a variation comes before what it v
   expect(judgeTree(written)).toBeUndefined();
 });
 
+test('so are castling, en passant, a promotion, a move that needs its file, and mate', () => {
+  const lines = treeOf(
+    [-1, 'e4 e5 Nf3 Nc6 Bc4 Bc5 O-O Nge7 Nc3'],
+    [-1, 'b4 a5 bxa5 b5 axb6 Nc6 b7 Nf6 bxa8=N'],
+    [-1, 'f3 e5 g4 Qh4#'],
+  );
+  expect(judgeTree(lines)).toBeUndefined();
+});
+
 test.each([
   ['an illegal move', 2, { san: 'c5' }, 'is no legal move'],
   ['a move in a variation that is illegal there', 9, { san: 'e6' }, /^leads to /],
