@@ -78,7 +78,23 @@ export class GameBoard {
   /** What `signature` gives, but for the side to move; kept up with each move. */
   private hash = 0;
 
-  constructor({ fen }: Pick<Position, 'fen'>) {
+  /** @param start another board for a copy of it, on which none of its moves can be taken back. */
+  constructor(start: Pick<Position, 'fen'> | GameBoard) {
+    if (start instanceof GameBoard) this.take(start);
+    else this.read(start.fen);
+  }
+
+  private take({ cells, turn, rights, enPassant, whiteKing, blackKing, hash }: GameBoard): void {
+    this.cells.set(cells);
+    this.turn = turn;
+    this.rights = rights;
+    this.enPassant = enPassant;
+    this.whiteKing = whiteKing;
+    this.blackKing = blackKing;
+    this.hash = hash;
+  }
+
+  private read(fen: string): void {
     const [placement = '', turn, rights = '', enPassant = '-'] = fen.split(' ');
     let square = 0x70;
     for (const letter of placement) {
