@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import type { Element } from 'hast';
-import { type BoardPicture, boardJob, makePngs, type PngJob } from '../draw/index.ts';
+import { type BoardPicture, boardJob, makePngs } from '../draw/index.ts';
 import { element } from '../render/index.ts';
 
 /** The boards that a text shows, as picture files. */
@@ -9,8 +9,13 @@ export interface Pictures {
   readonly board: (picture: BoardPicture) => Element;
   /** In CSS pixels. */
   readonly size: { readonly width: number; readonly height: number };
-  /** Draws all that were asked for: PNG files by their addresses in the text. */
-  readonly draw: (cacheDir?: string) => Promise<ReadonlyMap<string, Uint8Array>>;
+  /** All that were asked for in the order of the text: their addresses there, and a name of what each shows. */
+  readonly list: () => readonly { readonly src: string; readonly key: string }[];
+  /** Draws them, or those of the given keys: PNG files by their addresses in the text. */
+  readonly draw: (
+    cacheDir?: string,
+    isWanted?: (key: string) => boolean,
+  ) => Promise<ReadonlyMap<string, Uint8Array>>;
 }
 
 /** Width of a board in CSS pixels; the file has twice as many, for dense screens and print. */
@@ -24,7 +29,7 @@ const level = 7;
  * has kept, or a reader's service has stored, never shows another position after a revision.
  */
 export function collectPictures(folder: string): Pictures {
-  const jobs = new Map<string, PngJob>();
+  const jobs = new Map<string, ReturnType<typeof boardJob>>();
   const board = ({ title, desc, ...picture }: BoardPicture): Element => {
     const job = boardJob(picture, { width, scale, level });
     const name = createHash('sha256').update(job.key).digest('hex').slice(0, 12);
@@ -33,11 +38,13 @@ export function collectPictures(folder: string): Pictures {
     const alt = desc ?? title ?? '';
     return element('img', { className: ['board'], src, alt, width, height: width }, []);
   };
-  const draw = async (cacheDir?: string) => {
-    const paths = [...jobs.keys()];
+  const list = () => [...jobs].map(([src, { key }]) => ({ src, key }));
+  const draw: Pictures['draw'] = async (cacheDir, isWanted = () => true) => {
+    const wanted = [...jobs].filter(([, { key }]) => isWanted(key));
+    const paths = wanted.map(([path]) => path);
     const files = new Map<string, Uint8Array>();
     await makePngs(
-      [...jobs.values()],
+      wanted.map(([, job]) => job),
       (index, png) => {
         const path = paths[index];
         if (path !== undefined) files.set(path, png);
@@ -52,5 +59,5 @@ export function collectPictures(folder: string): Pictures {
       }),
     );
   };
-  return { board, size: { width, height: width }, draw };
+  return { board, size: { width, height: width }, list, draw };
 }

@@ -14,6 +14,7 @@ import type { LazyCourse } from '../load-course.ts';
 import { courseDownloads } from './downloads.ts';
 import { judgeCourse } from './judge-course.ts';
 import { keepMade } from './keep-made.ts';
+import { type KeptPacked, openPacked } from './keep-packed.ts';
 import { keepParts } from './keep-parts.ts';
 import { openMemory } from './site-memory.ts';
 
@@ -44,7 +45,6 @@ export async function buildCourse(
   // Beside all other work; a fault that comes early is waited for all the same.
   const judged = judgeCourse(loaded.course, { cache: cacheFolder(), folder, print: loaded.print });
   judged.catch(() => {});
-  const keep = keepMade(cacheFolder(), folder, loaded.edition());
   const makers = { book: coursePart(loaded.course, site), moves: pgnPart(site) };
   const parts = await keepParts(loaded.course, {
     cache: cacheFolder(),
@@ -54,6 +54,7 @@ export async function buildCourse(
     makers: [...siteParts, makers.book, makers.moves],
   });
   const memory = await openMemory(cacheFolder(), folder, parts);
+  let packed: KeptPacked | undefined;
   const summary = await buildSite(loaded.checked, {
     out,
     within,
@@ -64,7 +65,7 @@ export async function buildCourse(
     cacheDir: cacheFolder(),
     downloads: courseDownloads(loaded.checked, folder, {
       site,
-      keep,
+      packed: async () => (packed = await openPacked(cacheFolder(), folder)),
       parts,
       remembered: { memory, makers },
     }),
@@ -78,6 +79,6 @@ export async function buildCourse(
   const onShelf =
     shelf &&
     describeBuilt(loaded.course, { id: shelf.id, files: summary.files, site, parts, memory });
-  await Promise.all([parts.save(), memory.save(), loaded.keepRead()]);
+  await Promise.all([parts.save(), memory.save(), packed?.save(), loaded.keepRead()]);
   return { ...summary, ...(onShelf && { onShelf }) };
 }

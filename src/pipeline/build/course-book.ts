@@ -11,7 +11,9 @@ export async function courseBook(
     site,
     date,
     ...kept
-  }: Pick<BookOptions, 'site' | 'parts' | 'recall'> & { readonly date?: string | undefined },
+  }: Pick<BookOptions, 'site' | 'parts' | 'packed' | 'recall'> & {
+    readonly date?: string | undefined;
+  },
 ): Promise<Uint8Array> {
   const { makeBook } = await import('../../publish/book/index.ts');
   const modified = courseDate(checked.course, date);

@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import type { CheckedCourse } from '../../check/index.ts';
 import { readPlainFile } from '../../files/index.ts';
 import { type Chapter, courseId } from '../../model/index.ts';
+import type { PackedFiles } from '../../publish/book/index.ts';
 import { type PartMaker, type Parts, printPart } from '../../render/index.ts';
 import type { Keep, SiteDownload, SiteMemory } from '../../site/index.ts';
 import { courseBook } from './course-book.ts';
@@ -19,15 +20,18 @@ export function courseDownloads(
   folder: string,
   {
     site,
-    keep,
     parts,
     remembered,
+    ...kept
   }: {
     readonly site?: string | undefined;
-    readonly keep: Keep;
     readonly parts?: Parts | undefined;
     /** For a site that remembers: of what, and what the files are made by. */
     readonly remembered?: { readonly memory: SiteMemory; readonly makers: FileMakers } | undefined;
+    /** Keeps the whole book. */
+    readonly keep?: Keep | undefined;
+    /** Opens what is kept of the files in it. */
+    readonly packed?: (() => Promise<PackedFiles>) | undefined;
   },
 ): SiteDownload[] {
   const { chapters } = checked.course;
@@ -44,10 +48,13 @@ export function courseDownloads(
     {
       kind: 'book',
       path: `files/${name}.epub`,
-      make: async () =>
-        keep('book', await bookInputs(), () =>
-          courseBook(checked, folder, { site, parts, recall: remembered?.memory.recall }),
-        ),
+      make: async () => {
+        const { packed, keep = (_kind, _inputs, make) => make() } = kept;
+        const recall = remembered?.memory.recall;
+        return keep('book', await bookInputs(), async () =>
+          courseBook(checked, folder, { site, parts, packed: await packed?.(), recall }),
+        );
+      },
       print: prints && makers && (async () => prints(makers.book, chapters, await bookInputs())),
     },
     {

@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import type { CheckedCourse } from '../../check/index.ts';
 import { initialPosition } from '../../chess/index.ts';
 import type { Diagnostic } from '../../diagnostics/index.ts';
@@ -19,7 +20,7 @@ import { type BookPart, boardFolder, bookPart } from './chapter-part.ts';
 import { bookPictures, picturePaths, readPictures } from './media.ts';
 import { type BookItem, makePackage } from './package-document.ts';
 import { nameUuid } from './uuid.ts';
-import { zipBook } from './zip-book.ts';
+import { type PackedFiles, zipBook } from './zip-book.ts';
 
 export interface BookOptions {
   /** The course's folder, whose pictures the chapters show. */
@@ -32,6 +33,8 @@ export interface BookOptions {
   readonly cacheDir?: string | undefined;
   /** What is made of single chapters; made anew unless given. */
   readonly parts?: Parts | undefined;
+  /** Files that an earlier run has packed; those that are packed now are put to them. */
+  readonly packed?: PackedFiles | undefined;
   /** What an earlier run made of the same course by a name, else what is made now; as plain data. */
   readonly recall?: (<Value>(name: string, make: () => Value) => Value) | undefined;
 }
@@ -61,10 +64,13 @@ export async function makeBook(
   const pages = bookPages(course, chapters, site);
   for (const picture of chapters.flatMap(({ boards }) => boards)) boards.board(picture);
 
-  const pictures = [...(await boards.draw(options.cacheDir))].map(([path, bytes]) => ({
-    path: path.replace('../', ''),
+  const { packed } = options;
+  const drawn = await boards.draw(options.cacheDir, (key) => packed?.get(key) === undefined);
+  const pictures = boards.list().map(({ src, key }) => ({
+    path: src.replace('../', ''),
     type: 'image/png',
-    bytes,
+    key,
+    content: () => drawn.get(src) ?? unmade(key),
   }));
   const cover = { path: 'images/cover.png', type: 'image/png', properties: 'cover-image' } as const;
   const items: BookItem[] = [
@@ -92,13 +98,24 @@ export async function makeBook(
     },
     items,
   );
-  return zipBook([
-    ['package.opf', packageDocument],
-    ...pages.map(({ path, content }) => [path, content] as const),
-    ['book.css', bookCss],
-    [cover.path, await coverOf(course, options)],
-    ...[...pictures, ...media].map(({ path, bytes }) => [path, bytes] as const),
-  ]);
+  const plain = (path: string, content: string | Uint8Array) => ({ path, content: () => content });
+  const files = [
+    plain('package.opf', packageDocument),
+    ...pages.map(({ path, content }) => ({ path, key: hashOf(content), content: () => content })),
+    plain('book.css', bookCss),
+    plain(cover.path, await coverOf(course, options)),
+    ...pictures,
+    ...media.map(({ path, bytes }) => plain(path, bytes)),
+  ];
+  return zipBook(files, packed);
+}
+
+function hashOf(text: string): string {
+  return createHash('sha256').update(text).digest('base64');
+}
+
+function unmade(key: string): never {
+  throw new Error(`the board ${key} was neither kept nor drawn`);
 }
 
 /** The chapters of a course as pages of its book. @param site address of the site; else the course's own setting. */
