@@ -43,6 +43,7 @@ const scripts = {
   'cover-board': 'first/cover-board.ts',
   // Of the pages of a shelf of courses.
   shelf: 'shelf/first.ts',
+  'shelf-search': 'shelf/search.ts',
   // Of chapters, when they are idle.
   'keep-reading': 'kept-reading/main.ts',
   // At a reader's first act on the board of a chapter.

@@ -34,6 +34,8 @@ export interface DataAttributes {
     readonly worker?: string | undefined;
     /** Path of the script that lets a reader play on the cover. */
     readonly board?: string | undefined;
+    /** The courses of a shelf (`ShelfTable`), as JSON. */
+    readonly shelf?: string | undefined;
     /** Path of the script that asks whether WebAssembly may run. */
     readonly probe?: string | undefined;
   };

@@ -14,6 +14,11 @@ export interface CourseTable {
   readonly side: 'white' | 'black' | 'both';
   readonly chapters: readonly TableChapter[];
   readonly positions: readonly TablePosition[];
+  /**
+   * Address of the course's site, with a final `/`, as seen from the page that has loaded the table: set there where
+   * that page is of a shelf; the build writes none.
+   */
+  readonly at?: string;
   /** Indices of the positions that come before the course's subject, where the course says where that begins. */
   readonly before?: readonly number[];
 }

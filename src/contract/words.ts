@@ -20,6 +20,7 @@ export interface PageWords {
   readonly settings: SettingsWords;
   readonly notes: NotesWords;
   readonly shelf: ShelfWords;
+  readonly shelfSearch: ShelfSearchWords;
 }
 
 /** How pieces and sides are called. */
@@ -66,6 +67,9 @@ export type TreeWords = Strings['finding']['tree'] & PieceWords;
 /** Of the first page. */
 export type FirstWords = BoardWords &
   Pick<Strings, 'toMove'> & { readonly first: Strings['first']['talk'] };
+
+/** Of the search over all courses of a shelf. */
+export type ShelfSearchWords = SearchWords & { readonly shelf: Strings['shelf']['search'] };
 
 /** Of the first page of a shelf. */
 export type ShelfWords = Strings['shelf']['talk'] & Pick<Strings['first']['talk'], 'knownOf'>;

@@ -10,11 +10,17 @@ export function tablePlace(chapter: number, id: string, key: string): TablePlace
 
 /** The address of a place, as seen from a page that is no chapter. `position` is the index of what it shows. */
 export function placeHref(
-  { chapters, positions }: CourseTable,
+  table: CourseTable,
   position: number,
   [chapter, id = '']: TablePlace,
 ): string {
+  const { chapters, positions } = table;
   const plain = positionAddress(positions[position]?.key ?? '');
   const whole = id === '' || id.startsWith('.') ? plain + id : id;
-  return `${chapters[chapter]?.page ?? 'index.html'}#${encodeURIComponent(whole)}`;
+  return pageHref(table, `${chapters[chapter]?.page ?? 'index.html'}#${encodeURIComponent(whole)}`);
+}
+
+/** The address of a page of the course, as seen from where its table was loaded. */
+export function pageHref({ at = '' }: CourseTable, page: string): string {
+  return at + page;
 }

@@ -9,6 +9,7 @@ import type {
   SearchWords,
   SettingsWords,
   SetUpWords,
+  ShelfSearchWords,
   ShelfWords,
   TreeWords,
 } from '../contract/index.ts';
@@ -53,6 +54,10 @@ export function firstWords(strings: Strings): FirstWords {
 
 export function shelfWords({ shelf, first }: Strings): ShelfWords {
   return { ...shelf.talk, knownOf: first.talk.knownOf };
+}
+
+export function shelfSearchWords(strings: Strings): ShelfSearchWords {
+  return { ...searchWords(strings), shelf: strings.shelf.search };
 }
 
 export function compareWords(strings: Strings): CompareWords {

@@ -1,6 +1,7 @@
 import type { CourseTable } from '../../contract/course-table.ts';
 import { missedKey, missedSession, writeMissed } from '../../contract/practice-address.ts';
 import type { PositionRow } from '../../lookup/games/by-position.ts';
+import { pageHref } from '../../lookup/place-href.ts';
 import { element, make } from '../element.ts';
 import type { Speech } from './compare-words.ts';
 
@@ -27,7 +28,7 @@ export function practiseMissed(
   { words, counted }: Speech,
 ): HTMLElement {
   const keys = new Set(rows.flatMap(({ position }) => table.positions[position]?.key ?? []));
-  const link = element('a', { class: 'act', href: missedSession }, words.practise);
+  const link = element('a', { class: 'act', href: pageHref(table, missedSession) }, words.practise);
   link.addEventListener('click', () => {
     try {
       sessionStorage.setItem(missedKey(table.course), writeMissed(keys));

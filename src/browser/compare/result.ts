@@ -4,6 +4,7 @@ import { byPosition, type PositionRow } from '../../lookup/games/by-position.ts'
 import { findPlayer } from '../../lookup/games/find-player.ts';
 import type { ComparedGame } from '../../lookup/games/types.ts';
 import { withPlayer } from '../../lookup/games/with-player.ts';
+import { pageHref } from '../../lookup/place-href.ts';
 import { element, make, makeButton } from '../element.ts';
 import type { Speech } from './compare-words.ts';
 import { type GameListContext, makeGameList } from './game-list.ts';
@@ -121,7 +122,7 @@ function chapterTables(
   const chapters = byChapter(rows, context.table);
   if (chapters.length < 2) return [makePositionTable(rows, context, title)];
   return chapters.flatMap((chapter) => [
-    make('h4', '', element('a', { href: chapter.page }, chapter.title)),
+    make('h4', '', element('a', { href: pageHref(context.table, chapter.page) }, chapter.title)),
     makePositionTable(chapter.rows, { ...context, inChapter: true }, `${title}: ${chapter.title}`),
   ]);
 }

@@ -1,19 +1,27 @@
 import { initialPosition } from '../../chess/initial.ts';
-import type { CourseTable } from '../../contract/course-table.ts';
+import type { Color } from '../../chess/types.ts';
 import type { SearchWords } from '../../contract/words.ts';
-import { findPlacement } from '../../lookup/search/find-placement.ts';
 import { onBoard } from '../board/board-state.ts';
 import type { CourseBoard } from '../board/course-board.ts';
 import { setUpByHand } from '../board/set-up.ts';
 import { describe } from '../words.ts';
-import { showAnswer } from './answer.ts';
-import { answerPlacement } from './answer-position.ts';
+import { type Answer, showAnswer } from './answer.ts';
 
 const emptyBoard = '8/8/8/8/8/8/8/8';
 const [fullBoard = emptyBoard] = initialPosition.fen.split(' ');
 
+export interface BoardSearch {
+  /** The side at the bottom. */
+  readonly view: Color;
+  readonly answerTo: (placement: string) => Answer | Promise<Answer>;
+}
+
 /** Searches for what the reader sets up on a board, at every piece anew. */
-export function startBoardSearch(place: Element, table: CourseTable, words: SearchWords): void {
+export function startBoardSearch(
+  place: Element,
+  words: SearchWords,
+  { view, answerTo }: BoardSearch,
+): void {
   const board = place.querySelector<CourseBoard>('course-board');
   const section = place.closest('section');
   if (board === null || section === null) throw new Error('the search page has no board');
@@ -21,24 +29,26 @@ export function startBoardSearch(place: Element, table: CourseTable, words: Sear
   const show = (placement: string) =>
     board.show({
       placement,
-      view: table.side === 'black' ? 'black' : 'white',
+      view,
       description: describe(placement, words),
     });
-  const search = (placement: string) => {
+  let shown = '';
+  const search = async (placement: string) => {
+    shown = placement;
     show(placement);
-    showAnswer(
-      section,
+    const answer =
       placement === emptyBoard
         ? { status: [words.emptyBoard], found: [] }
-        : answerPlacement(table, findPlacement(table, placement), words),
-    );
+        : await answerTo(placement);
+    // Meanwhile another piece may have been set.
+    if (shown === placement) showAnswer(section, answer);
   };
-  onBoard(board, 'course-board-edit', ({ placement }) => search(placement));
+  onBoard(board, 'course-board-edit', ({ placement }) => void search(placement));
   for (const [selector, placement] of [
     ['.board-empty', emptyBoard],
     ['.board-full', fullBoard],
   ] as const) {
-    place.querySelector(selector)?.addEventListener('click', () => search(placement));
+    place.querySelector(selector)?.addEventListener('click', () => void search(placement));
   }
   show(emptyBoard);
 }

@@ -1,7 +1,9 @@
 import type { CourseTable } from '../../contract/course-table.ts';
 import type { SearchWords } from '../../contract/words.ts';
+import { pageHref } from '../../lookup/index.ts';
 import { counted } from '../counted.ts';
 import { element } from '../element.ts';
+import { inLanguageOf } from '../in-language-of.ts';
 import { placementAt, smallBoard } from './small-board.ts';
 import { type ChapterFound, excerptWords, type PartFound } from './word-index.ts';
 
@@ -25,7 +27,11 @@ export function chapterFound(
   if (rest > 0)
     list.append(element('li', { class: 'chapter' }, counted(words.moreInChapter, rest)));
   return [
-    element('p', { class: 'found-chapter' }, element('a', { href: found.raw_url }, title)),
+    element(
+      'p',
+      { class: 'found-chapter' },
+      element('a', { href: pageHref(table, found.raw_url), ...inLanguageOf(table) }, title),
+    ),
     list,
   ];
 }
@@ -37,11 +43,16 @@ function partFound(
   table: CourseTable,
 ): HTMLElement {
   const { link, placement } = placeOf(found, part, table);
-  const href = `${found.raw_url}${link}`;
+  const href = pageHref(table, found.raw_url + link);
   const told = element('div');
   if (part.title === title)
-    told.append(element('a', { href, class: 'excerpt-link' }, excerpt(part)));
-  else told.append(element('a', { href }, part.title), ' ', excerpt(part));
+    told.append(element('a', { href, class: 'excerpt-link' }, excerpt(part, table)));
+  else
+    told.append(
+      element('a', { href, ...inLanguageOf(table) }, part.title),
+      ' ',
+      excerpt(part, table),
+    );
   const item = element('li', { class: 'found-part' });
   if (placement !== undefined) item.append(smallBoard(table, placement));
   item.append(told);
@@ -79,7 +90,7 @@ function placeOf({ anchors, sub_results }: ChapterFound, part: PartFound, table:
 }
 
 /** Of the excerpt's HTML only text and marks are taken over. */
-function excerpt({ excerpt }: PartFound): HTMLElement {
+function excerpt({ excerpt }: PartFound, table: CourseTable): HTMLElement {
   const template = element('template');
   template.innerHTML = excerpt;
   const nodes = [...template.content.childNodes].map((node) =>
@@ -87,5 +98,5 @@ function excerpt({ excerpt }: PartFound): HTMLElement {
       ? element('mark', {}, node.textContent)
       : (node.textContent ?? ''),
   );
-  return element('span', { class: 'excerpt' }, ...nodes);
+  return element('span', { class: 'excerpt', ...inLanguageOf(table) }, ...nodes);
 }

@@ -2,9 +2,10 @@ import type { CourseTable } from '../../contract/course-table.ts';
 import { fill } from '../../contract/sentence.ts';
 import type { SearchWords } from '../../contract/words.ts';
 import { drawBoardInPage } from '../../draw/page-board.ts';
-import { placeHref, waysOf } from '../../lookup/index.ts';
+import { pageHref, placeHref, waysOf } from '../../lookup/index.ts';
 import { courseMove } from '../course-move.ts';
 import { element } from '../element.ts';
+import { inLanguageOf } from '../in-language-of.ts';
 import { describe } from '../words.ts';
 import { firstPlace, where } from './where.ts';
 
@@ -34,11 +35,15 @@ export function positionCard(table: CourseTable, index: number, words: SearchWor
     ),
   );
   if (position?.title !== undefined) {
-    told.append(element('p', { class: 'position-title' }, position.title));
+    told.append(element('p', { class: 'position-title', ...inLanguageOf(table) }, position.title));
   }
   told.append(places(table, index, words), onward(table, index, words));
   told.append(
-    element('p', {}, element('a', { href: `tree.html#position-${index}` }, words.inTree)),
+    element(
+      'p',
+      {},
+      element('a', { href: pageHref(table, `tree.html#position-${index}`) }, words.inTree),
+    ),
   );
   return element('div', { class: 'position-card' }, still, told);
 }

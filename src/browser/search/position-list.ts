@@ -2,6 +2,7 @@ import type { CourseTable } from '../../contract/course-table.ts';
 import { fill } from '../../contract/sentence.ts';
 import type { SearchWords } from '../../contract/words.ts';
 import { element } from '../element.ts';
+import { inLanguageOf } from '../in-language-of.ts';
 import { cappedList } from './capped-list.ts';
 import { smallBoard } from './small-board.ts';
 import { firstPlace, where } from './where.ts';
@@ -26,7 +27,7 @@ export function positionList(
         'a',
         { href: firstPlace(table, index) },
         smallBoard(table, key.replace(/ .*/, '')),
-        element('b', {}, title ?? said),
+        element('b', title === undefined ? {} : inLanguageOf(table), title ?? said),
       ),
       element('p', {}, title === undefined ? inChapter : `${said} ${inChapter}`),
     ];

@@ -12,37 +12,53 @@ import { WasmForbidden } from './word-index.ts';
 
 const shownAtOnce = 10;
 
-/**
- * Searches the names of positions and the text of the chapters.
- * @param probe see `mayRunWasm`
- */
+/** What a search for words found in a course. */
+export interface WordAnswer extends Answer {
+  /** How many chapters have the words; absent where their text could not be searched. */
+  readonly count?: number;
+}
+
+/** Shows what a search for words finds. */
 export function makeWordSearch(
   section: Element,
-  table: CourseTable,
   words: SearchWords,
-  probe: string,
+  answerTo: (query: string) => Promise<Answer>,
 ) {
   let asked = 0;
   return async (text: string): Promise<void> => {
     const mine = ++asked;
     const query = text.trim();
     if (query === '') return showAnswer(section, { status: [words.emptyWords], found: [] });
-    const named = namesFound(table, query, words);
-    if (location.protocol === 'file:') {
-      return showAnswer(section, { status: [words.fromFolder], found: named });
-    }
     section.querySelector('.status')?.replaceChildren(words.searching);
-    const search = searchText(query, table.chapters.length, probe).then((found) =>
-      inText(found, { query, named, table, words }),
-    );
-    const answer = await search.catch((error: unknown): Answer => {
-      if (error instanceof WasmForbidden) return { status: [words.noWasm], found: named };
-      console.error(error);
-      return { status: [words.noIndex], found: named };
-    });
+    const answer = await answerTo(query);
     // Of two searches the later one counts, however long each takes.
     if (mine === asked) showAnswer(section, answer);
   };
+}
+
+/**
+ * Searches the names of positions and the text of the chapters.
+ * @param probe see `mayRunWasm`
+ * @param step so many chapters are shown at once.
+ */
+export async function answerWords(
+  query: string,
+  table: CourseTable,
+  words: SearchWords,
+  probe: string,
+  step = shownAtOnce,
+): Promise<WordAnswer> {
+  const named = namesFound(table, query, words);
+  if (location.protocol === 'file:') return { status: [words.fromFolder], found: named };
+  const { at, chapters } = table;
+  try {
+    const found = await searchText(query, { chapters: chapters.length, at, probe });
+    return inText(found, { query, named, table, words, step });
+  } catch (error) {
+    if (error instanceof WasmForbidden) return { status: [words.noWasm], found: named };
+    console.error(error);
+    return { status: [words.noIndex], found: named };
+  }
 }
 
 interface Around {
@@ -50,20 +66,21 @@ interface Around {
   readonly named: readonly Node[];
   readonly table: CourseTable;
   readonly words: SearchWords;
+  readonly step: number;
 }
 
 function inText(
   { count, chapters, phraseFirst }: TextFound,
-  { query, named, table, words }: Around,
-): Answer {
+  { query, named, table, words, step }: Around,
+): WordAnswer {
   const status =
     count === 0
       ? fill(words.noWords, { words: query.replaceAll('"', '') })
       : counted(words.chaptersFound, count) + (phraseFirst ? ` ${words.phraseFirst}` : '');
-  const list = cappedList(chapters, { step: shownAtOnce, more: words.more }, (chapter) =>
+  const list = cappedList(chapters, { step, more: words.more }, (chapter) =>
     chapterFound(chapter, table, words),
   );
-  return { status: [status], found: [...named, ...(chapters.length > 0 ? list : [])] };
+  return { status: [status], found: [...named, ...(chapters.length > 0 ? list : [])], count };
 }
 
 function namesFound(table: CourseTable, query: string, words: SearchWords): Node[] {

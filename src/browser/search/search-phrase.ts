@@ -1,4 +1,4 @@
-import { type ChapterFound, type PartFound, searchIndex } from './word-index.ts';
+import { type ChapterFound, type IndexPlace, type PartFound, searchIndex } from './word-index.ts';
 
 /** So many chapters are searched for their parts. */
 const chaptersRead = 30;
@@ -15,24 +15,19 @@ export interface TextFound {
 /**
  * Searches for words as a whole phrase, and for the words one by one: the phrase comes first. In quotation marks
  * nothing but the phrase counts.
- * @param inCourse how many chapters the course has.
  * @throws as `searchIndex`
  */
-export async function searchText(
-  query: string,
-  inCourse: number,
-  probe: string,
-): Promise<TextFound> {
+export async function searchText(query: string, place: IndexPlace): Promise<TextFound> {
   const [, quoted] = /^["“„«](.+?)["”“»]?$/.exec(query) ?? [];
   if (quoted !== undefined) {
-    const results = await searchIndex(`"${quoted}"`, inCourse, probe);
+    const results = await searchIndex(`"${quoted}"`, place);
     return { count: results.length, chapters: await read(results), phraseFirst: false };
   }
   const plain = query.replaceAll('"', ' ');
-  const results = await searchIndex(plain, inCourse, probe);
+  const results = await searchIndex(plain, place);
   const chapters = await read(results);
   if (!/\S\s+\S/.test(plain)) return { count: results.length, chapters, phraseFirst: false };
-  const phrase = await read(await searchIndex(`"${plain}"`, inCourse, probe));
+  const phrase = await read(await searchIndex(`"${plain}"`, place));
   return {
     count: results.length,
     chapters: merge(phrase, chapters),

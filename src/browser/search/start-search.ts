@@ -1,26 +1,25 @@
-import { dataOf } from '../../contract/attributes.ts';
-import type { CourseTable } from '../../contract/course-table.ts';
-import { searchPositions } from '../../lookup/search/search-positions.ts';
-import { wordsOf } from '../board/board-words.ts';
-import { showAnswer } from './answer.ts';
-import { answerPosition } from './answer-position.ts';
-import { startBoardSearch } from './board-search.ts';
+import type { SearchWords } from '../../contract/words.ts';
+import { type Answer, showAnswer } from './answer.ts';
+import { type BoardSearch, startBoardSearch } from './board-search.ts';
 import { makeWordSearch } from './search-by-words.ts';
 
 /** After so many milliseconds without a key the words are searched for, though nobody asked yet. */
 const pause = 350;
 
-/** Makes the search page live. What was searched for stands in the address, so that Back finds it. */
-export function startSearch(place: HTMLElement, table: CourseTable): void {
-  const words = wordsOf(place, 'search');
+/** What is searched: one course, or several. */
+export interface Searched {
+  readonly words: SearchWords;
+  readonly forWords: (query: string) => Promise<Answer>;
+  /** For a FEN or moves. */
+  readonly forPosition: (text: string) => Answer | Promise<Answer>;
+  readonly onBoard: BoardSearch;
+}
 
+/** Makes the search page live. What was searched for stands in the address, so that Back finds it. */
+export function startSearch(place: HTMLElement, searched: Searched): void {
+  const { words } = searched;
   const forWords = formIn(place, '.for-words');
-  const searchWords = makeWordSearch(
-    forWords.section,
-    table,
-    words,
-    dataOf('page', place).probe ?? '',
-  );
+  const searchWords = makeWordSearch(forWords.section, words, searched.forWords);
   const findWords = () => {
     note({ words: forWords.field.value });
     void searchWords(forWords.field.value);
@@ -43,8 +42,9 @@ export function startSearch(place: HTMLElement, table: CourseTable): void {
     forBoard?.removeAttribute('open');
     const text = forPosition.field.value;
     note({ position: text });
-    const search = searchPositions(table, text, words.letters);
-    showAnswer(forPosition.section, answerPosition(table, search, words));
+    void Promise.resolve(searched.forPosition(text)).then((answer) => {
+      if (text === forPosition.field.value) showAnswer(forPosition.section, answer);
+    });
   };
   forPosition.form.addEventListener('submit', (event) => {
     event.preventDefault();
@@ -58,7 +58,7 @@ export function startSearch(place: HTMLElement, table: CourseTable): void {
     findPosition();
   });
 
-  if (forBoard !== null) startBoardSearch(forBoard, table, words);
+  if (forBoard !== null) startBoardSearch(forBoard, words, searched.onBoard);
 
   const asked = new URLSearchParams(location.hash.slice(1));
   forWords.field.value = asked.get('words') ?? '';

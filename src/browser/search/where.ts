@@ -1,7 +1,7 @@
 import type { CourseTable } from '../../contract/course-table.ts';
 import { fill } from '../../contract/sentence.ts';
 import type { SearchWords } from '../../contract/words.ts';
-import { moveText, placeHref, waysOf } from '../../lookup/index.ts';
+import { moveText, pageHref, placeHref, waysOf } from '../../lookup/index.ts';
 
 /** A position in words: `after 7...Be7`. */
 export function where(table: CourseTable, position: number, words: SearchWords): string {
@@ -14,5 +14,5 @@ export function where(table: CourseTable, position: number, words: SearchWords):
 /** The address of the first place of a position. */
 export function firstPlace(table: CourseTable, position: number): string {
   const [place] = table.positions[position]?.at ?? [];
-  return place === undefined ? 'index.html' : placeHref(table, position, place);
+  return place === undefined ? pageHref(table, 'index.html') : placeHref(table, position, place);
 }

@@ -38,32 +38,44 @@ export interface PartFound {
 /** How long an excerpt is. */
 export const excerptWords = 24;
 
-let script: Promise<IndexScript> | undefined;
+/** Which index is searched. */
+export interface IndexPlace {
+  /** How many chapters the course has, which tells the parts. */
+  readonly chapters: number;
+  /** Address of the course's site, where the page is of another. */
+  readonly at?: string | undefined;
+  /** See `mayRunWasm`. */
+  readonly probe: string;
+}
+
+/** By the addresses of courses. */
+const scripts = new Map<string, Promise<IndexScript>>();
+let mayRun: Promise<boolean> | undefined;
 
 /**
- * Searches the index of the site, all its parts. The script and all it fetches lie in the site itself.
- * @param chapters how many the course has, which tells the parts.
- * @param probe see `mayRunWasm`
+ * Searches the index of a course, all its parts. The script and all it fetches lie in the site itself.
  * @throws where the index is missing or cannot run; WasmForbidden where the host must allow it.
  */
 export async function searchIndex(
   words: string,
-  chapters: number,
-  probe: string,
+  place: IndexPlace,
 ): Promise<readonly { data(): Promise<ChapterFound> }[]> {
-  script ??= load(chapters, probe);
+  const { at = '' } = place;
+  const script = scripts.get(at) ?? load(place);
+  scripts.set(at, script);
   try {
     return (await (await script).search(words)).results;
   } catch (error) {
-    script = undefined;
+    scripts.delete(at);
     throw error;
   }
 }
 
-async function load(chapters: number, probe: string): Promise<IndexScript> {
-  if (!(await mayRunWasm(probe))) throw new WasmForbidden();
+async function load({ chapters, at = '', probe }: IndexPlace): Promise<IndexScript> {
+  mayRun ??= mayRunWasm(probe);
+  if (!(await mayRun)) throw new WasmForbidden();
   const [first, ...others] = wordFolders(chapters).map(
-    (folder) => new URL(`${folder}/`, document.baseURI).href,
+    (folder) => new URL(`${at}${folder}/`, document.baseURI).href,
   );
   const address = `${first}pagefind.js`;
   const loaded = (await import(address)) as IndexScript;

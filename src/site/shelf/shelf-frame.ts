@@ -52,6 +52,6 @@ export function shelfFrame(
 }
 
 /** The pages of a shelf that act over all its courses. */
-function shelfPages(_built: readonly BuiltCourse[], _strings: Strings): CoursePage[] {
-  return [];
+function shelfPages(_built: readonly BuiltCourse[], { finding }: Strings): CoursePage[] {
+  return [{ file: 'search.html', title: finding.pageNames.search, inHead: true }];
 }

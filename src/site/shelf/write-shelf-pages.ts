@@ -8,7 +8,7 @@ import { type SiteWriter, siteWriter } from '../build/site-writer.ts';
 import type { PageLocals } from '../site-data.ts';
 import { iconJobs } from '../web-app/icons.ts';
 import { clothSheet } from './cloth-sheet.ts';
-import { booksOf, latestNews } from './shelf-books.ts';
+import { booksOf, latestNews, tableOf } from './shelf-books.ts';
 import { shelfFiles } from './shelf-files.ts';
 import { shelfFrame } from './shelf-frame.ts';
 
@@ -35,6 +35,7 @@ export async function writeShelfPages(
   const writer = siteWriter(out);
   const books = booksOf(built);
   const cloths = clothSheet(built);
+  const forScripts = { books, table: tableOf(built) };
   const files = [...shelfFiles(shelf, built, frame), ...(cloths ? [cloths] : [])];
   for (const { path, content } of files) await writer.write(path, content);
 
@@ -51,6 +52,7 @@ export async function writeShelfPages(
         },
       },
     },
+    { path: 'search.html', locals: { page: 'shelf-search', frame, data: forScripts } },
     { path: '404.html', locals: { page: 'missing', frame, data: { chapters: [] } } },
   ];
   for (const { path, locals } of pages) await writer.write(path, await renderPage(locals));

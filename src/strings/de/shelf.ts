@@ -25,6 +25,15 @@ export const shelf: typeof english = {
   compareLead:
     'Nach dem Spiel: welchem Kurs jede Ihrer Partien am weitesten folgt, wo sie ihn verlassen hat und was er dort rät. Ihre Partien bleiben auf diesem Gerät; nichts wird verschickt.',
   coursesInstead: 'Jeder Kurs hat dafür eine eigene Seite:',
+  /** What its search says; it travels to the browser. */
+  search: {
+    inCourses: {
+      one: 'In einem Kurs gefunden.',
+      other: 'In {n} Kursen gefunden.',
+    },
+    nowhere: 'Kein Kurs hat das.',
+    notLoaded: '„{course}“ ließ sich nicht laden.',
+  },
   talk: {
     goOn: 'Weiterlesen: {title}',
     due: { one: '{n} Zug fällig', other: '{n} Züge fällig' },

@@ -25,6 +25,15 @@ export const shelf = {
   compareLead:
     'After playing: see which course each of your games follows furthest, where it left, and what is advised there. Your games stay on this device; nothing is sent anywhere.',
   coursesInstead: 'Each course has a page of its own for this:',
+  /** What its search says; it travels to the browser. */
+  search: {
+    inCourses: {
+      one: 'Found in one course.',
+      other: 'Found in {n} courses.',
+    },
+    nowhere: 'No course has it.',
+    notLoaded: '“{course}” could not be loaded.',
+  },
   talk: {
     goOn: 'Go on: {title}',
     due: { one: '{n} move due', other: '{n} moves due' },

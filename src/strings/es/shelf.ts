@@ -25,6 +25,15 @@ export const shelf: typeof english = {
   compareLead:
     'Después de jugar: vea qué curso sigue más lejos cada una de sus partidas, dónde lo dejó y qué aconseja allí. Sus partidas se quedan en este dispositivo; nada se envía.',
   coursesInstead: 'Cada curso tiene su propia página para esto:',
+  /** What its search says; it travels to the browser. */
+  search: {
+    inCourses: {
+      one: 'Encontrado en un curso.',
+      other: 'Encontrado en {n} cursos.',
+    },
+    nowhere: 'Ningún curso lo tiene.',
+    notLoaded: 'No se pudo cargar «{course}».',
+  },
   talk: {
     goOn: 'Seguir: {title}',
     due: { one: '{n} jugada toca hoy', other: '{n} jugadas tocan hoy' },
