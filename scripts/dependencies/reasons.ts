@@ -52,7 +52,6 @@ export const reasons: Readonly<Record<string, string>> = {
   'xast-util-to-xml': 'writes the XML of books, feeds and sitemaps',
   xastscript: 'builds it',
   yaml: 'reads settings with places',
-  yazl: 'zip files: e-books, the extension of editors',
   zod: 'checks what files and stores hold, and describes it',
   // What we build and test with.
   '@astrojs/astro2tsx': 'pages as TSX, to check their types',
@@ -93,4 +92,5 @@ export const reasons: Readonly<Record<string, string>> = {
   'workbox-core': 'reading offline, bundled',
   'workbox-precaching': 'reading offline, bundled',
   'workbox-routing': 'reading offline, bundled',
+  yazl: 'packs the extension of editors; the judge of our ZIP files',
 };
