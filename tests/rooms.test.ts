@@ -28,6 +28,8 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   // The stages.
   read: ['chess', 'movetext', 'diagnostics', 'files', 'look', 'media'],
   model: ['chess', 'diagnostics', 'movetext', 'read'],
+  // A course in other languages, held against its original.
+  translation: ['diagnostics', 'model', 'read'],
   // Changes of a chapter's text by range.
   edit: ['chess', 'diagnostics', 'model', 'movetext', 'read'],
   // Where everything of a chapter stands on its page.
@@ -168,6 +170,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
     'read',
     'site',
     'strings',
+    'translation',
   ],
 };
 

@@ -37,7 +37,7 @@ function giveIds(chapter: Chapter): NamedIds {
   const walk = (parent: Parents): void => {
     for (const node of parent.children) {
       if (node.type === 'heading' && node !== title) {
-        headings.set(node, giver.give(slug(plainText(node))));
+        headings.set(node, giver.give(slug(node.data?.original ?? plainText(node))));
       } else if (node.type === 'html') {
         for (const [, quoted, single, bare] of node.value.matchAll(idAttribute)) {
           inHtml.push(quoted ?? single ?? bare ?? '');

@@ -49,6 +49,9 @@ import { shelfAdviceConflict } from './rules/shelf-advice-conflict.ts';
 import { shelfSetting } from './rules/shelf-setting.ts';
 import { tagInvalid } from './rules/tag-invalid.ts';
 import { todoOpen } from './rules/todo-open.ts';
+import { translationDiffers } from './rules/translation-differs.ts';
+import { translationOpen } from './rules/translation-open.ts';
+import { translationStale } from './rules/translation-stale.ts';
 import { transpositionUntold } from './rules/transposition-untold.ts';
 import { wordsFalse } from './rules/words-false.ts';
 
@@ -106,4 +109,7 @@ export const rules: readonly CourseRule[] = [
   shelfAdviceConflict,
   wordsFalse,
   allowUnused,
+  translationDiffers,
+  translationOpen,
+  translationStale,
 ];

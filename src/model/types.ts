@@ -66,6 +66,8 @@ export interface Chapter {
   readonly draft?: true;
   /** Where it is published, for a page. */
   readonly page?: PageFront;
+  /** Of its words, where the course is in another one. */
+  readonly language?: string;
   /** Path relative to the course folder, with `/`: what references name the chapter by. */
   readonly file: string;
   /** The Markdown tree, blocks and directives replaced by the nodes of `read/nodes.ts`. */

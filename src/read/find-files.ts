@@ -8,6 +8,7 @@ import {
   refusals,
 } from '../files/index.ts';
 import { findMediaFault, type MediaFault } from '../media/index.ts';
+import { findTranslations } from './find-translations.ts';
 import { topOf } from './read-chapter.ts';
 import { readTextFile } from './read-text-file.ts';
 import type { CourseFiles, CourseProblem, SourceFile } from './types.ts';
@@ -85,6 +86,13 @@ export async function findFiles(
   );
   const facts = await readAll(results, 'facts-unreadable');
   const media = entries.includes('media') ? (await listMedia(folder, 'media', report)).sort() : [];
+  const translations = entries.includes('translations')
+    ? await findTranslations(folder, {
+        report: reportAs('translation-differs'),
+        list: (name) => listTexts(folder, name, '.md', reportAs('translation-differs')),
+        read: (names) => readAll(names, 'translation-differs'),
+      })
+    : [];
   const isFile = (file: SourceFile | undefined) => file !== undefined;
   return {
     ...(settings ? { settings } : {}),
@@ -94,6 +102,7 @@ export async function findFiles(
     pages: pages.filter(isFile),
     facts: facts.filter(isFile),
     media,
+    ...(translations.length > 0 && { translations }),
     ...(lookIntoMedia && { unfit: await findUnfit(folder, media) }),
     problems,
   };

@@ -26,6 +26,7 @@ export { isDay } from './read-news.ts';
 export { patternChoices } from './read-pattern.ts';
 export { marginChoices, readSettings, settingChoices } from './read-settings.ts';
 export { gamesLimit, readTextFile } from './read-text-file.ts';
+export { readTranslationSettings, translatedSettings } from './read-translation-settings.ts';
 export { remarkCourse } from './remark-course.ts';
 export { findShelf, isShelf, type ShelfFiles } from './shelf/find-shelf.ts';
 export { type FolderSeen, placeCourses, type ShelvedFolder } from './shelf/place-courses.ts';

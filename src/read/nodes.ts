@@ -93,6 +93,10 @@ export interface ProseMove {
 }
 
 declare module 'mdast' {
+  interface HeadingData {
+    /** In a translation: the words of the original, of which its address is made. */
+    original?: string;
+  }
   interface LinkData {
     /** Where the address stands in the file, of a link that leads into the course. */
     urlRange?: Range;

@@ -133,6 +133,7 @@ export function readChapter(
   const blocks: BlockSyntax[] = [];
   readBlocks(body, blocks, context);
   readTextNodes(body, context);
+  nameHeadings(body, written.headings ?? []);
   return {
     id,
     title: front.title ?? idFromFile(source.path),
@@ -140,6 +141,7 @@ export function readChapter(
     ...(front.learn === undefined ? {} : { learn: front.learn }),
     ...(front.draft && { draft: true }),
     ...(front.page && { page: front.page }),
+    ...(written.language === undefined ? {} : { language: written.language }),
     file: source.path,
     body,
     blocks,
@@ -189,6 +191,20 @@ function reportId(id: string, file: string, front: Front, report: BlockContext['
     message: `This page would be published as ${own}.html, and the site has a page or folder of that name.`,
     hint: 'Give it another file name, or an `id: …` in its front matter.',
   });
+}
+
+/** Notes what the headings are called in the original. */
+function nameHeadings(body: Root, originals: readonly string[]): void {
+  const names = originals.values();
+  const walk = (parent: Parent): void => {
+    for (const child of parent.children) {
+      if (child.type === 'heading') {
+        const { value } = names.next();
+        if (value !== undefined) child.data = { ...child.data, original: value };
+      } else if ('children' in child) walk(child);
+    }
+  };
+  if (originals.length > 0) walk(body);
 }
 
 /** Replaces fenced blocks of the course language, at any depth, by block nodes. */

@@ -3,6 +3,7 @@ import { topOf } from './read-chapter.ts';
 import type { FilesBeside } from './read-course.ts';
 import { readNews } from './read-news.ts';
 import { missingSettings, readSettings } from './read-settings.ts';
+import { readTranslationSettings } from './read-translation-settings.ts';
 import type { ChapterSyntax, CourseFiles, CourseProblem, CourseSyntax } from './types.ts';
 
 /** Everything of a course but its chapters and pages. */
@@ -12,6 +13,17 @@ export function readFrame(files: CourseFiles, beside: FilesBeside): CourseFrame 
   const { settings, places, problems, missingId } = files.settings
     ? readSettings(files.settings)
     : missingSettings();
+  const { translation } = files;
+  if (translation) {
+    const words = translation.settings && readTranslationSettings(translation.settings).words;
+    const { tag, id } = translation;
+    return {
+      settings: { ...settings, ...words, id, language: tag },
+      settingPlaces: places,
+      news: (files.news ?? []).map((file) => readNews(file, beside)),
+      problems: [...files.problems, ...problems],
+    };
+  }
   return {
     settings,
     settingPlaces: places,

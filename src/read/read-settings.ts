@@ -28,6 +28,11 @@ const margin = z
 
 const teaching = 'a list of one to nine texts, each on a line of its own behind `- `';
 
+export const teachings = z
+  .array(text('a text'), { error: teaching })
+  // Not `min` and `max`, which measure a text as well.
+  .refine(({ length }) => length >= 1 && length <= 9, { error: teaching });
+
 const margins = z.strictObject(
   { margin, bad: margin, reply: margin, equal: margin },
   { error: 'a list of margins, such as `margin: 0.8`, one a line' },
@@ -54,11 +59,7 @@ const schema = z.strictObject(
     begins: text('the name of a position, as `:here[…]` gives it').optional(),
     cover: text('the name of a position, as `:here[…]` gives it').optional(),
     for: text('a text').optional(),
-    teaches: z
-      .array(text('a text'), { error: teaching })
-      // Not `min` and `max`, which measure a text as well.
-      .refine(({ length }) => length >= 1 && length <= 9, { error: teaching })
-      .optional(),
+    teaches: teachings.optional(),
     certified: text('the name of whoever has looked at the e-book').optional(),
     engine: margins.optional(),
   },

@@ -31,7 +31,8 @@ export const notationSetting = z.enum(['letters', 'english', 'figurines'], {
   error: '`letters`, `english` or `figurines`',
 });
 
-function isLanguageTag(tag: string): boolean {
+/** Whether a text is a BCP 47 tag whose language is in use. */
+export function isLanguageTag(tag: string): boolean {
   // Longer first parts are well-formed too, but none is in use: `english` is no tag.
   if (!/^[a-z]{2,3}(?:-|$)/i.test(tag)) return false;
   try {

@@ -15,6 +15,32 @@ export interface SourceFile {
   readonly path: string;
   /** Without a byte order mark. */
   readonly text: string;
+  /** Of a chapter in a translation that stands there in the original's words: their language. */
+  readonly language?: string;
+  /** Of a translated chapter: the original's headings in order, of which the addresses of its page are made. */
+  readonly headings?: readonly string[];
+}
+
+/** The files of `translations/TAG/`; their paths begin with that. */
+export interface TranslationFiles {
+  /** BCP 47, as the folder is named. */
+  readonly tag: string;
+  /** Such as `translations/de`. */
+  readonly folder: string;
+  readonly settings?: SourceFile;
+  readonly chapters: readonly SourceFile[];
+  readonly news: readonly SourceFile[];
+  /** What it was made of: `origin.json`. */
+  readonly origin?: SourceFile;
+}
+
+/** What makes the files of a course those of one of its translations. */
+export interface InTranslation {
+  readonly tag: string;
+  /** Of the course: what a reader has practised is the same in every language. */
+  readonly id: string;
+  /** The words of its settings. */
+  readonly settings?: SourceFile;
 }
 
 /** The files of a course as they were found; unreadable ones are problems, not files. */
@@ -33,6 +59,9 @@ export interface CourseFiles {
   readonly pages?: readonly SourceFile[];
   /** What an engine said of its positions: `facts/engine.tsv`, and what is kept elsewhere. */
   readonly facts?: readonly SourceFile[];
+  readonly translations?: readonly TranslationFiles[];
+  /** Of the files of a course in another language: which. */
+  readonly translation?: InTranslation;
   readonly problems: readonly CourseProblem[];
 }
 
@@ -94,7 +123,10 @@ export interface CourseProblem {
     | 'facts-unreadable'
     | 'media-unfit'
     | 'move-unreadable'
-    | 'news-link';
+    | 'news-link'
+    | 'translation-differs'
+    | 'translation-open'
+    | 'translation-stale';
   readonly place: Place;
   readonly message: string;
   readonly hint: string;
@@ -130,6 +162,8 @@ export interface ChapterSyntax {
   readonly draft?: true;
   /** Where it is published, for a page: which is read as a chapter is, and is none. */
   readonly page?: PageFront;
+  /** Of its words, where the course is in another one. */
+  readonly language?: string;
   readonly file: string;
   readonly body: Root;
   readonly blocks: readonly BlockSyntax[];

@@ -63,9 +63,15 @@ const hashes = new WeakMap<SourceFile, string>();
 
 /** Hash of a file's text; a file of games is asked for by many chapters. */
 export function hashOfFile(file: SourceFile): string {
-  const hash = hashes.get(file) ?? hashOf(file.text);
+  const hash = hashes.get(file) ?? hashOf(contentOf(file));
   hashes.set(file, hash);
   return hash;
+}
+
+/** What is read of a file beside its text counts as well. */
+function contentOf({ text, language, headings }: SourceFile): string {
+  if (language === undefined && headings === undefined) return text;
+  return JSON.stringify([text, language, headings]);
 }
 
 export function hashOf(text: string): string {

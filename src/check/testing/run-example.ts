@@ -3,7 +3,13 @@ import type { Diagnostic, Example } from '../../diagnostics/index.ts';
 import { makeFactsFile, parseFactsFile } from '../../facts/index.ts';
 import { findPictureFault } from '../../media/picture-fault.ts';
 import { buildCourse } from '../../model/index.ts';
-import { engineFile, readCourse, type SourceFile } from '../../read/index.ts';
+import {
+  engineFile,
+  readCourse,
+  type SourceFile,
+  type TranslationFiles,
+} from '../../read/index.ts';
+import { readTranslations } from '../../translation/index.ts';
 import { checkCourse } from '../check-course.ts';
 import { readFacts } from '../read-facts.ts';
 import { runShelf } from './run-shelf.ts';
@@ -49,24 +55,44 @@ export function runExample(files: readonly SourceFile[], rule: string): Diagnost
   const media = files.filter(({ path }) => path.startsWith('media/'));
   const settings = files.find(({ path }) => path === 'course.yaml');
   const { facts, problems } = readFacts(files.filter(({ path }) => path.startsWith('facts/')));
-  const draft = readCourse(
-    {
-      ...(settings ? { settings } : {}),
-      chapters: files.filter(({ path }) => path.startsWith('chapters/')),
-      games: files.filter(({ path }) => path.startsWith('games/')),
-      media: media.map(({ path }) => path),
-      unfit: new Map(
-        media.flatMap(({ path, text }) => {
-          const fault = path.endsWith('.svg') && findPictureFault(path, Buffer.from(text));
-          return fault ? [[path, fault]] : [];
-        }),
-      ),
-      news: files.filter(({ path }) => path.startsWith('news/')),
-      problems,
-    },
-    { frontMatter: 'optional' },
-  );
+  const course = {
+    ...(settings ? { settings } : {}),
+    chapters: files.filter(({ path }) => path.startsWith('chapters/')),
+    games: files.filter(({ path }) => path.startsWith('games/')),
+    media: media.map(({ path }) => path),
+    unfit: new Map(
+      media.flatMap(({ path, text }) => {
+        const fault = path.endsWith('.svg') && findPictureFault(path, Buffer.from(text));
+        return fault ? [[path, fault]] : [];
+      }),
+    ),
+    news: files.filter(({ path }) => path.startsWith('news/')),
+    translations: translationsIn(files),
+    problems,
+  };
+  const options = { frontMatter: 'optional' } as const;
+  const translated = readTranslations(course, options).flatMap((each) => each.problems);
+  const draft = readCourse({ ...course, problems: [...problems, ...translated] }, options);
   return checkCourse(buildCourse(draft), facts).diagnostics.filter(
     (diagnostic) => diagnostic.rule === rule,
   );
+}
+
+/** The translations among the files of an example. */
+function translationsIn(files: readonly SourceFile[]): TranslationFiles[] {
+  const inFolder = (folder: string) => files.filter(({ path }) => path.startsWith(`${folder}/`));
+  const tags = inFolder('translations').map(({ path }) => path.split('/')[1] ?? '');
+  return [...new Set(tags)].map((tag) => {
+    const folder = `translations/${tag}`;
+    const one = (name: string) => files.find(({ path }) => path === `${folder}/${name}`);
+    const [settings, origin] = [one('course.yaml'), one('origin.json')];
+    return {
+      tag,
+      folder,
+      ...(settings && { settings }),
+      chapters: inFolder(`${folder}/chapters`),
+      news: [],
+      ...(origin && { origin }),
+    };
+  });
 }

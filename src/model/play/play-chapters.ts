@@ -105,6 +105,7 @@ function finishChapter(
       ...(syntax.learn === undefined ? {} : { learn: syntax.learn }),
       ...(syntax.draft && { draft: true }),
       ...(syntax.page && { page: syntax.page }),
+      ...(syntax.language !== undefined && { language: syntax.language }),
       file: syntax.file,
       body: syntax.body,
       media: syntax.media,

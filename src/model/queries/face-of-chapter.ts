@@ -6,9 +6,9 @@ import type { Chapter } from '../types.ts';
  * @param ids the ids of its page that its words bring, in order.
  */
 export function faceOfChapter(chapter: Chapter, ids: readonly string[]): string {
-  const { id, title, summary, learn, draft, page, file, media, blocks, names } = chapter;
+  const { id, title, summary, learn, draft, page, language, file, media, blocks, names } = chapter;
   return JSON.stringify(
-    { id, title, summary, learn, draft, page, file, media, blocks, names, ids },
+    { id, title, summary, learn, draft, page, language, file, media, blocks, names, ids },
     withoutPlaces,
   );
 }

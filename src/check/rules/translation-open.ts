@@ -1,0 +1,51 @@
+import { defineCourseRule } from '../course-rule.ts';
+import { problemsOf } from '../problems-of.ts';
+
+export const translationOpen = defineCourseRule({
+  id: 'translation-open',
+  severity: 'warning',
+  finds: 'Words of a translation that are still to be written.',
+  documentation: `
+\`linewright translate de --write\` makes the files of a translation with the words of the original in them, and a mark
+before each text: \`(en)\` before what is not translated yet, \`(en changed)\` before a translation whose original has
+other words now. Whoever translates writes the words anew and takes the mark out. A chapter with a mark is not
+published: readers get that of the original, with a note that it is not translated.
+`,
+  examples: [
+    {
+      title: 'A text that waits',
+      course: {
+        'chapters/1.md': 'The centre is Black’s.\n\n```moves\n1. e4 e5\n```',
+        'translations/de/course.yaml': 'title: Beispiel\n',
+        'translations/de/chapters/1.md': '(en) The centre is Black’s.\n\n```moves\n1. e4 e5\n```',
+      },
+      findings: [
+        {
+          file: 'translations/de/chapters/1.md',
+          start: '1:1',
+          end: '1:28',
+          message: '1 text of this chapter (4 words) waits for a translation.',
+          hint: 'Write each anew and take the mark before it out; until then readers get the chapter in English.',
+        },
+      ],
+    },
+    {
+      title: 'A chapter that has no translation',
+      course: {
+        'chapters/1.md': '```moves\n1. e4 e5\n```',
+        'chapters/2.md': '```moves\n1. d4 d5\n```',
+        'translations/de/course.yaml': 'title: Beispiel\n',
+        'translations/de/chapters/1.md': '```moves\n1. e4 e5\n```',
+      },
+      findings: [
+        {
+          file: 'translations/de/course.yaml',
+          start: '1:1',
+          end: '1:1',
+          message: '1 chapter of 2 has no translation: chapters/2.md.',
+        },
+      ],
+    },
+  ],
+  inCourse: (course) => problemsOf('translation-open', course),
+});

@@ -1,0 +1,232 @@
+import type { Place } from '../diagnostics/index.ts';
+import type { CourseProblem } from '../read/index.ts';
+import { align } from './align.ts';
+import type { BoardItem } from './board-items.ts';
+import { changedTexts } from './changed-texts.ts';
+import type { Part } from './chapter-parts.ts';
+import { hashBoard, type OriginPart } from './origin.ts';
+
+/** How a translated chapter stands to its original. */
+export interface Comparison {
+  readonly problems: readonly CourseProblem[];
+  /** Words that wait for their translation, of how many texts. */
+  readonly open: { readonly texts: number; readonly words: number };
+  /** Whether readers get it: its board is that of the original, and none of its words wait. */
+  readonly isReady: boolean;
+}
+
+export interface Names {
+  /** The original's language in words, such as `English`. */
+  readonly source: string;
+  /** The command that brings the translation up to date. */
+  readonly command: string;
+}
+
+/**
+ * Compares a translated chapter with its original, part by part. What differs because the original has changed since
+ * is stale; what differs otherwise is wrong.
+ * @param origin the original's parts when it was translated; absent where nobody knows.
+ */
+export function compareChapter(
+  original: readonly Part[],
+  translated: readonly Part[],
+  origin: readonly OriginPart[] | undefined,
+  names: Names,
+): Comparison {
+  const known = (board: readonly BoardItem[]) =>
+    origin?.some((part) => [part.board, part.prose.board].includes(hashBoard(board))) ?? false;
+  const problems: CourseProblem[] = [];
+  let isSame = true;
+  let last = translated[0];
+  const pairs = align(original, translated, keyOf, ({ kind }) => kind);
+  for (const [a, b] of pairs) {
+    const from = a === undefined ? undefined : original[a];
+    const to = b === undefined ? undefined : translated[b];
+    const found = from && to ? differencesIn(from, to, known) : oneSided(from, to, last, known, origin !== undefined);
+    if (found.length > 0) isSame = false;
+    problems.push(...found.map((problem) => withHint(problem, names)));
+    last = to ?? last;
+  }
+  const texts = translated.flatMap((part) => [...part.texts, ...part.prose.texts]);
+  const waiting = texts.filter(({ mark }) => mark !== undefined);
+  const words = waiting.reduce((sum, text) => sum + countWords(text.words), 0);
+  const [first] = waiting;
+  if (first) problems.push(openProblem(first.place, waiting.length, words, names));
+  const top = translated[0];
+  if (origin === undefined && top && isSame) {
+    problems.push(unknownOrigin(top.place, names));
+  }
+  if (origin !== undefined) {
+    problems.push(...changedTexts(original, translated, origin, pairs, names));
+  }
+  return {
+    problems,
+    open: { texts: waiting.length, words },
+    isReady: isSame && waiting.length === 0,
+  };
+}
+
+export function keyOf({ kind, board }: Part): string {
+  return `${kind} ${hashBoard(board)}`;
+}
+
+type Difference = Omit<CourseProblem, 'hint'>;
+
+function differencesIn(
+  from: Part,
+  to: Part,
+  known: (board: readonly BoardItem[]) => boolean,
+): Difference[] {
+  const pairs: [Part, Part['board'], Part['board']][] = [
+    [to, from.board, to.board],
+    [to, from.prose.board, to.prose.board],
+  ];
+  return pairs.flatMap(([part, a, b], index): Difference[] => {
+    if (index === 1 ? sameItems(a, b) : hashBoard(a) === hashBoard(b)) return [];
+    const [there, here] = firstDifference(a, b, index === 1);
+    const rule = known(b) ? 'translation-stale' : 'translation-differs';
+    const message =
+      there && here
+        ? `The original has ${there.says} where the translation has ${here.says}.`
+        : there
+          ? `The original has ${there.says}, and the translation lacks it.`
+          : `The translation has ${here?.says ?? 'more'}, and the original does not.`;
+    return [
+      {
+        rule,
+        place: here?.place ?? part.place,
+        message:
+          rule === 'translation-stale'
+            ? `Since it was translated: ${lowerFirst(message)}`
+            : message,
+        related: [{ place: there?.place ?? from.place, message: 'the original' }],
+      },
+    ];
+  });
+}
+
+/** Sentences have their own order, so prose is compared as a bag. */
+function sameItems(a: Part['board'], b: Part['board']): boolean {
+  const bag = (items: Part['board']) =>
+    items
+      .map(({ says }) => says)
+      .sort()
+      .join('\n');
+  return bag(a) === bag(b);
+}
+
+function firstDifference(
+  a: Part['board'],
+  b: Part['board'],
+  isBag: boolean,
+): readonly [BoardItem | undefined, BoardItem | undefined] {
+  if (isBag) {
+    const left = [...b];
+    const missing = a.filter(({ says }) => {
+      const at = left.findIndex((item) => item.says === says);
+      if (at >= 0) left.splice(at, 1);
+      return at < 0;
+    });
+    return [missing[0], left[0]];
+  }
+  const at = a.findIndex((item, index) => item.says !== b[index]?.says);
+  const index = at < 0 ? a.length : at;
+  const [there, here] = [a[index], b[index]];
+  if (there !== undefined && here !== undefined) {
+    if (a[index + 1]?.says === here.says) return [there, undefined];
+    if (b[index + 1]?.says === there.says) return [undefined, here];
+  }
+  return [there, here];
+}
+
+function oneSided(
+  from: Part | undefined,
+  to: Part | undefined,
+  last: Part | undefined,
+  known: (board: readonly BoardItem[]) => boolean,
+  isDated: boolean,
+): Difference[] {
+  if (from) {
+    const isNew = isDated && !known(from.board);
+    return last === undefined
+      ? []
+      : [
+          {
+            rule: isNew ? 'translation-stale' : 'translation-differs',
+            place: endOf(last.place),
+            message: isNew
+              ? `Since it was translated, the original has ${nameOf(from)} more here.`
+              : `The translation lacks ${nameOf(from, 'the')} that the original has here.`,
+            related: [{ place: from.place, message: 'the original' }],
+          },
+        ];
+  }
+  if (to === undefined) return [];
+  const isOld = known(to.board);
+  return [
+    {
+      rule: isOld ? 'translation-stale' : 'translation-differs',
+      place: to.place,
+      message: isOld
+        ? `Since it was translated, the original has lost ${nameOf(to, 'this')}.`
+        : `The original has no such ${kindInWords[to.kind]} here.`,
+    },
+  ];
+}
+
+function withHint(problem: Difference, { command }: Names): CourseProblem {
+  return {
+    ...problem,
+    hint:
+      problem.rule === 'translation-stale'
+        ? `\`${command} --write\` adds what is new and marks what has changed; until then readers get the original chapter.`
+        : 'Words may differ in a translation, the board may not: make it as in the original.',
+  };
+}
+
+function openProblem(place: Place, texts: number, words: number, { source }: Names): CourseProblem {
+  const count = texts === 1 ? '1 text' : `${texts} texts`;
+  return {
+    rule: 'translation-open',
+    place,
+    message: `${count} of this chapter (${words} words) ${texts === 1 ? 'waits' : 'wait'} for a translation.`,
+    hint: `Write each anew and take the mark before it out; until then readers get the chapter in ${source}.`,
+  };
+}
+
+function unknownOrigin(place: Place, { command }: Names): CourseProblem {
+  return {
+    rule: 'translation-stale',
+    place,
+    message: 'Nothing says which edition of the original this was made of.',
+    hint: `\`${command} --write\` takes it for a translation of the original as it is now, and notes that.`,
+  };
+}
+
+/** The words of a text. */
+export function countWords(text: string): number {
+  return text.match(/\p{L}[\p{L}\p{M}'-]*/gu)?.length ?? 0;
+}
+
+function endOf({ file, end }: Place): Place {
+  return { file, start: end, end };
+}
+
+const kindInWords: Readonly<Record<Part['kind'], string>> = {
+  front: 'front matter',
+  heading: 'heading',
+  moves: 'block of moves',
+  diagram: 'diagram',
+  exercise: 'exercise',
+  game: 'game',
+  pattern: 'pattern',
+};
+
+function nameOf({ kind }: Part, article?: string): string {
+  const name = kindInWords[kind];
+  return `${article ?? (/^[aeio]/.test(name) ? 'an' : 'a')} ${name}`;
+}
+
+function lowerFirst(text: string): string {
+  return text[0]?.toLowerCase() + text.slice(1);
+}

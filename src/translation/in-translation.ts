@@ -1,0 +1,40 @@
+import { courseId } from '../model/index.ts';
+import { type CourseFiles, readSettings, type SourceFile } from '../read/index.ts';
+import { languageOf, type Translation } from './read-translations.ts';
+
+/**
+ * The files of a course in another language: translated texts under the original's names, so that links, pictures,
+ * games and addresses are the same. What is not translated is there in the original's words.
+ * @param which chapters: those that readers get, or all that are there.
+ */
+export function inTranslation(
+  files: CourseFiles,
+  { tag, folder, chapters, files: translated }: Translation,
+  which: 'ready' | 'written',
+): CourseFiles {
+  const language = languageOf(files);
+  const { translations: _, facts: __, ...course } = files;
+  const settings = files.settings && readSettings(files.settings).settings;
+  const news = new Map(translated.news.map((file) => [file.path.slice(folder.length + 1), file]));
+  return {
+    ...course,
+    translation: {
+      tag,
+      id: settings ? courseId({ settings }) : '',
+      ...(translated.settings && { settings: translated.settings }),
+    },
+    chapters: files.chapters.map((original): SourceFile => {
+      const chapter = chapters.get(original.path);
+      if (chapter === undefined || (which === 'ready' && !chapter.isReady)) {
+        return { ...original, language };
+      }
+      const { source, headings } = chapter;
+      return { path: original.path, text: source.text, headings };
+    }),
+    news: (files.news ?? []).map((original) => {
+      const text = news.get(original.path)?.text;
+      return text === undefined ? original : { path: original.path, text };
+    }),
+    problems: [],
+  };
+}

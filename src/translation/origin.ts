@@ -1,0 +1,73 @@
+import { createHash } from 'node:crypto';
+import type { Part } from './chapter-parts.ts';
+
+/** Where a translation keeps what it was made of, below its own folder. */
+export const originFile = 'origin.json';
+
+/** A part of the original as it was when it was translated: hashes of what it said. */
+export interface OriginPart {
+  readonly kind: string;
+  readonly board: string;
+  readonly texts: readonly string[];
+  readonly prose: { readonly board: string; readonly texts: readonly string[] };
+}
+
+/** What a translation was made of, by the original's files. */
+export type Origin = ReadonlyMap<string, readonly OriginPart[]>;
+
+export function originOf(part: Part): OriginPart {
+  const { kind, board, texts, prose } = part;
+  return {
+    kind,
+    board: hashBoard(board),
+    texts: texts.map(({ words }) => hash(words)),
+    prose: { board: hashBoard(prose.board), texts: prose.texts.map(({ words }) => hash(words)) },
+  };
+}
+
+export function hashBoard(items: Part['board']): string {
+  // What is said of one part, whatever the order of the sentences.
+  return hash(items.map(({ says }) => says).join('\n'));
+}
+
+/** Eight letters: what is compared are two texts in one place, not one among many. */
+export function hash(text: string): string {
+  return createHash('sha256').update(text).digest('base64url').slice(0, 8);
+}
+
+/** One line a part, so that two people who translate meet in few lines. */
+export function writeOrigin(origin: Origin): string {
+  const files = [...origin].map(([file, parts]) => {
+    const lines = parts.map((part) => `    ${JSON.stringify(lineOf(part))}`);
+    return `  ${JSON.stringify(file)}: [\n${lines.join(',\n')}\n  ]`;
+  });
+  return `{\n${files.join(',\n')}\n}\n`;
+}
+
+function lineOf({ kind, board, texts, prose }: OriginPart): string {
+  return [[kind, board, ...texts].join(' '), [prose.board, ...prose.texts].join(' ')].join(' | ');
+}
+
+/** @returns nothing where the text is none that `writeOrigin` makes. */
+export function readOrigin(text: string): Origin | undefined {
+  let content: unknown;
+  try {
+    content = JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+  if (typeof content !== 'object' || content === null || Array.isArray(content)) return undefined;
+  const origin = new Map<string, readonly OriginPart[]>();
+  for (const [file, lines] of Object.entries(content)) {
+    if (!Array.isArray(lines) || !lines.every((line) => typeof line === 'string')) return undefined;
+    origin.set(file, lines.map(partOfLine));
+  }
+  return origin;
+}
+
+function partOfLine(line: string): OriginPart {
+  const [own = '', behind = ''] = line.split(' | ');
+  const [kind = '', board = '', ...texts] = own.split(' ');
+  const [proseBoard = '', ...proseTexts] = behind.split(' ');
+  return { kind, board, texts, prose: { board: proseBoard, texts: proseTexts } };
+}

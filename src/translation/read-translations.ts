@@ -1,0 +1,221 @@
+import type { Place } from '../diagnostics/index.ts';
+import {
+  type ChapterOptions,
+  type ChapterSyntax,
+  type CourseFiles,
+  type CourseProblem,
+  filesBeside,
+  readChapter,
+  readSettings,
+  readTranslationSettings,
+  type SourceFile,
+  type TranslationFiles,
+} from '../read/index.ts';
+import { headingsOf, type Part, partsOf } from './chapter-parts.ts';
+import { type Comparison, compareChapter, type Names } from './compare-chapter.ts';
+import { type Origin, readOrigin } from './origin.ts';
+import { movedTo } from './places.ts';
+
+/** A course in another language, as far as it is there. */
+export interface Translation {
+  readonly tag: string;
+  /** Such as `translations/de`. */
+  readonly folder: string;
+  readonly files: TranslationFiles;
+  /** The chapters that are translated, by the original's files. */
+  readonly chapters: ReadonlyMap<string, TranslatedChapter>;
+  /** Whether it has anything for readers: a title, and one chapter that is ready. */
+  readonly isPublished: boolean;
+  readonly problems: readonly CourseProblem[];
+}
+
+export interface TranslatedChapter extends Omit<Comparison, 'problems'> {
+  readonly source: SourceFile;
+  /** The headings of the original. */
+  readonly headings: readonly string[];
+}
+
+/** A chapter of the original and what became of it in a translation. */
+export interface ChapterPair {
+  readonly original: ReadPart;
+  readonly translated: ReadPart;
+}
+
+export interface ReadPart {
+  readonly syntax: ChapterSyntax;
+  readonly parts: readonly Part[];
+}
+
+/** Reads the translations of a course and holds each chapter against its original. */
+export function readTranslations(
+  files: CourseFiles,
+  options: Pick<ChapterOptions, 'frontMatter'> = {},
+): Translation[] {
+  const { translations = [] } = files;
+  if (translations.length === 0) return [];
+  const language = languageOf(files);
+  const reader = chapterReader(files, language, options);
+  return translations.map((translation) => readTranslation(files, translation, language, reader));
+}
+
+export function languageOf({ settings }: CourseFiles): string {
+  return settings ? readSettings(settings).settings.language : 'en';
+}
+
+/** Reads chapters as the course does, each once. */
+export function chapterReader(
+  files: CourseFiles,
+  language: string,
+  options: Pick<ChapterOptions, 'frontMatter'> = {},
+) {
+  const beside = filesBeside(files);
+  const known = new Map<SourceFile, ReadPart>();
+  return (source: SourceFile, as = source.path): ReadPart => {
+    const found = known.get(source);
+    if (found) return found;
+    const syntax = readChapter({ ...source, path: as }, { ...options, ...beside });
+    const made = { syntax, parts: partsOf(syntax, source.text, language) };
+    known.set(source, made);
+    return made;
+  };
+}
+
+function readTranslation(
+  files: CourseFiles,
+  translation: TranslationFiles,
+  language: string,
+  read: ReturnType<typeof chapterReader>,
+): Translation {
+  const { tag, folder, settings } = translation;
+  const names = { source: languageName(language), command: `linewright translate ${tag}` };
+  const origin = originIn(translation);
+  const problems: CourseProblem[] = [...origin.problems];
+  if (tag.toLowerCase() === language.toLowerCase()) {
+    problems.push({
+      rule: 'translation-differs',
+      place: topOf(folder),
+      message: `The course itself is in ${names.source}, so it needs no translation into it.`,
+      hint: `Name the folder by another language, or set \`language\` in course.yaml to that of chapters/.`,
+    });
+  }
+  const originals = new Map(files.chapters.map((chapter) => [chapter.path, chapter]));
+  const chapters = new Map<string, TranslatedChapter>();
+  for (const source of translation.chapters) {
+    const path = source.path.slice(folder.length + 1);
+    const original = originals.get(path);
+    if (original === undefined) {
+      problems.push(noOriginal(source.path, path));
+      continue;
+    }
+    const pair = { original: read(original), translated: read(source, path) };
+    const compared = compareFile(pair, origin.of.get(path), names);
+    const moved = (problem: CourseProblem): CourseProblem => ({
+      ...problem,
+      place: movedTo(folder, problem.place),
+    });
+    problems.push(...compared.problems.map(moved));
+    const { open, isReady } = compared;
+    const headings = headingsOf(pair.original.syntax);
+    chapters.set(path, { source, open, isReady, headings });
+  }
+  const words = settings && readTranslationSettings(settings);
+  problems.push(...(words?.problems ?? []));
+  const isTitled = words?.words.title !== undefined;
+  const isPublished = isTitled && [...chapters.values()].some(({ isReady }) => isReady);
+  const missing = files.chapters.filter(({ path }) => !chapters.has(path));
+  problems.push(...missingProblems(translation, missing, files.chapters.length, names));
+  return { tag, folder, files: translation, chapters, isPublished, problems };
+}
+
+/** Compares a chapter, with what only its whole front matter says. */
+function compareFile(
+  { original, translated }: ChapterPair,
+  origin: Parameters<typeof compareChapter>[2],
+  names: Names,
+): Comparison {
+  const compared = compareChapter(original.parts, translated.parts, origin, names);
+  const problems = [...compared.problems];
+  const { id, file } = original.syntax;
+  if (translated.syntax.id !== id) {
+    problems.push({
+      rule: 'translation-differs',
+      place: topOf(file),
+      message: `The original is published as \`${id}\`, and this would be as \`${translated.syntax.id}\`.`,
+      hint: 'Give it the `id` that the original has, or none where that has none: readers change the language by it.',
+      related: [{ place: topOf(file), message: 'the original' }],
+    });
+  }
+  const isDraft = original.syntax.draft === true || translated.syntax.draft === true;
+  const isReady =
+    compared.isReady && !isDraft && problems.every(({ rule }) => rule !== 'translation-differs');
+  return { ...compared, problems, isReady };
+}
+
+function originIn({ origin, tag }: TranslationFiles): {
+  readonly of: Origin;
+  readonly problems: readonly CourseProblem[];
+} {
+  const none: Origin = new Map();
+  if (origin === undefined) return { of: none, problems: [] };
+  const read = readOrigin(origin.text);
+  if (read) return { of: read, problems: [] };
+  return {
+    of: none,
+    problems: [
+      {
+        rule: 'translation-differs',
+        place: topOf(origin.path),
+        message: 'This is not what `linewright translate` writes, so it is not read.',
+        hint: `Delete it, or take it from an earlier edition; \`linewright translate ${tag} --write\` makes it anew.`,
+      },
+    ],
+  };
+}
+
+function noOriginal(file: string, path: string): CourseProblem {
+  return {
+    rule: 'translation-differs',
+    place: topOf(file),
+    message: `This chapter has no original: there is no ${path}.`,
+    hint: 'Name it as the original is named, or delete it if that is gone.',
+  };
+}
+
+function missingProblems(
+  { folder, settings }: TranslationFiles,
+  missing: readonly SourceFile[],
+  all: number,
+  { source, command }: Names,
+): CourseProblem[] {
+  const file = `${folder}/course.yaml`;
+  const problems: CourseProblem[] = [];
+  if (settings === undefined) {
+    problems.push({
+      rule: 'translation-open',
+      place: topOf(file),
+      message: 'The translation has no course.yaml with a title, so it is not published.',
+      hint: `\`${command} --write\` makes it.`,
+    });
+  }
+  if (missing.length > 0) {
+    const chapters = missing.length === 1 ? '1 chapter' : `${missing.length} chapters`;
+    const list = missing.slice(0, 3).map(({ path }) => path);
+    problems.push({
+      rule: 'translation-open',
+      place: topOf(file),
+      message: `${chapters} of ${all} ${missing.length === 1 ? 'has' : 'have'} no translation: ${list.join(', ')}${missing.length > 3 ? ' …' : ''}.`,
+      hint: `Readers get them in ${source}. \`${command} --write\` makes their files, moves in place.`,
+    });
+  }
+  return problems;
+}
+
+/** The English name of a language. */
+export function languageName(tag: string): string {
+  return new Intl.DisplayNames(['en'], { type: 'language' }).of(tag) ?? tag;
+}
+
+function topOf(file: string): Place {
+  const top = { line: 1, column: 1, offset: 0 };
+  return { file, start: top, end: top };
+}
