@@ -123,6 +123,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
     'read',
     'render',
     'site',
+    'translation',
     'workspace',
   ],
   // The preview of a course that is being written.

@@ -6,6 +6,7 @@ import { closeAllPages } from './all-pages.ts';
 import { beforeUse } from './before-use.ts';
 import { CourseBoard } from './board/course-board.ts';
 import { awaitExercises } from './exercise/at-need.ts';
+import { followLanguage } from './follow-language.ts';
 import { loadScript } from './load-script.ts';
 import { followEditions } from './offline/follow-editions.ts';
 import { isPiecemeal, layOutInTime } from './piecemeal.ts';
@@ -30,6 +31,7 @@ const { keep } = dataOf('page', document.querySelector('main') ?? document.body)
 if (keep !== undefined) addEventListener('load', () => whenIdle(() => void loadScript(keep)));
 const allPages = document.querySelector<HTMLDetailsElement>('.all-pages');
 if (allPages !== null) closeAllPages(allPages);
+followLanguage(document.querySelectorAll<HTMLAnchorElement>('.languages a'));
 const edition = document.querySelector<HTMLElement>('.edition');
 if (edition !== null) followEditions(edition);
 const printNow = document.querySelector<HTMLElement>('.print-now');

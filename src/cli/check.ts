@@ -13,7 +13,7 @@ import { command } from './called-as.ts';
 import { count, exitCodes, stdout } from './console.ts';
 import { handbookAddress } from './handbook-address.ts';
 import { listJudgements } from './judgements.ts';
-import { openCourse } from './load-course.ts';
+import { openToCheck } from './load-course.ts';
 import { makeFixes, mendFiles } from './mend-files.ts';
 import { packageVersion } from './package-version.ts';
 
@@ -66,18 +66,18 @@ export async function examine(
   folder: string,
   { fix, claims }: Pick<CheckOptions, 'fix' | 'claims'>,
 ) {
-  let loaded = await openCourse(folder);
+  let loaded = await openToCheck(folder);
   let mended = 0;
   if (fix) {
     const { textOf, current } = loaded;
     mended = await mendFiles(folder, { textOf, diagnostics: current.diagnostics });
-    if (mended > 0) loaded = await openCourse(folder);
+    if (mended > 0) loaded = await openToCheck(folder);
   }
   let added = 0;
   if (claims) {
     const { textOf, current } = loaded;
     added = await makeFixes(folder, { textOf, fixes: claimFixes(current.course(), textOf) });
-    if (added > 0) loaded = await openCourse(folder);
+    if (added > 0) loaded = await openToCheck(folder);
   }
   const { current, textOf } = loaded;
   return { current, textOf, mended, added };

@@ -7,11 +7,12 @@ import { hashOfFile } from '../workspace/index.ts';
  * is published nowhere.
  */
 export function courseEdition(files: CourseFiles) {
-  const { settings, games, news = [], media, unfit } = files;
+  const { settings, games, news = [], media, unfit, translation } = files;
   const hash = createHash('sha256');
   for (const file of [...(settings ? [settings] : []), ...documentsOf(files), ...games, ...news]) {
     hash.update(JSON.stringify([file.path, hashOfFile(file)]));
   }
   hash.update(JSON.stringify([media, [...(unfit?.keys() ?? [])]]));
+  if (translation) hash.update(JSON.stringify(translation));
   return hash.digest('hex');
 }

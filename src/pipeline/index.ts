@@ -5,6 +5,7 @@ export { type CourseSource, courseIn } from './course-source.ts';
 export { readKeptResults, withKeptResults, writeKeptResults } from './kept-results.ts';
 export {
   type FolderOptions,
+  type LanguageEdition,
   type LazyCourse,
   type LoadedCourse,
   type LoadOptions,
@@ -14,6 +15,7 @@ export {
   loadLazilyToPublish,
   loadToPublish,
   openCourse,
+  openToCheck,
   type Progress,
 } from './load-course.ts';
 export { type CourseWatch, watchCourse } from './watch-course.ts';

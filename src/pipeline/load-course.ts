@@ -1,5 +1,6 @@
 import path from 'node:path';
-import type { CheckResult, CourseEntry } from '../check/index.ts';
+import type { CheckedCourse, CheckResult, CourseEntry } from '../check/index.ts';
+import { type Diagnostic, sortDiagnostics } from '../diagnostics/index.ts';
 import type { Course } from '../model/index.ts';
 import {
   type CourseFiles,
@@ -8,6 +9,12 @@ import {
   findFiles,
   type SourceFile,
 } from '../read/index.ts';
+import {
+  findingsInTranslation,
+  inTranslation,
+  readTranslations,
+  type Translation,
+} from '../translation/index.ts';
 import {
   type CurrentCourse,
   createWorkspace,
@@ -36,6 +43,8 @@ export interface LoadedCourse extends CheckResult {
   readonly entry: () => CourseEntry;
   /** A hash of all that it was read from. */
   readonly edition: () => string;
+  /** The languages that it is translated into, as far as it is. */
+  readonly translations: readonly Translation[];
 }
 
 /** Where it is shown how far a long piece of work is. */
@@ -81,6 +90,17 @@ export async function loadToPublish(
 export interface LazyCourse extends LoadedCourse {
   /** Keeps for the next process what was read meanwhile. */
   keepRead(): Promise<void>;
+  /** The course in the other languages that it is published in. */
+  readonly languages: readonly LanguageEdition[];
+}
+
+/** A course in another language, as its readers get it. */
+export interface LanguageEdition {
+  /** BCP 47. */
+  readonly tag: string;
+  /** What it is kept by, within what the course is kept by. */
+  readonly as: string;
+  readonly loaded: LazyCourse & { readonly checked: CheckedCourse };
 }
 
 /** The same as `loadToPublish`, of which chapters are played when somebody looks at them. */
@@ -89,7 +109,55 @@ export async function loadLazilyToPublish(
   { progress, ...find }: FolderOptions = {},
 ): Promise<LazyCourse> {
   const options = { as: path.resolve(folder), drafts: 'left out', progress } as const;
-  return unlessOpen(await loadFilesLazily(await findFiles(folder, find), options));
+  const files = await findFiles(folder, find);
+  return withLanguages(unlessOpen(await loadFilesLazily(files, options)), files, options);
+}
+
+/** Loads the other languages that a course is published in. What stops one of them stops all. */
+async function withLanguages(
+  course: LazyCourse,
+  files: CourseFiles,
+  options: LoadOptions,
+): Promise<LazyCourse> {
+  const languages: LanguageEdition[] = [];
+  const found: Diagnostic[] = [];
+  let isStopped = false;
+  for (const translation of course.translations.filter(({ isPublished }) => isPublished)) {
+    const { tag, folder } = translation;
+    const as = path.join(options.as, folder);
+    const ready = inTranslation(files, translation, 'ready');
+    const loaded = unlessOpen(await loadFilesLazily(ready, { ...options, as }));
+    const own = findingsInTranslation(loaded.diagnostics, folder, filesOf(translation, 'ready'));
+    found.push(...own);
+    const { checked } = loaded;
+    if (checked) languages.push({ tag, as, loaded: { ...loaded, checked } });
+    else {
+      isStopped = true;
+      // What is wrong in no file of its own is wrong in the original, or would be told by nobody.
+      const isTold = [...own, ...course.diagnostics].some(({ severity }) => severity === 'error');
+      if (!isTold) found.push(...loaded.diagnostics);
+    }
+  }
+  const { checked, ...rest } = course;
+  return {
+    ...rest,
+    ...(checked && !isStopped && { checked }),
+    diagnostics: sortDiagnostics([...course.diagnostics, ...found]),
+    languages,
+  };
+}
+
+/** The original's names of what a translation has files of. */
+function filesOf(
+  { chapters, files, folder }: Translation,
+  which: 'ready' | 'written',
+): ReadonlySet<string> {
+  return new Set([
+    ...[...chapters].flatMap(([file, { isReady }]) =>
+      isReady || which === 'written' ? [file] : [],
+    ),
+    ...files.news.map(({ path: file }) => file.slice(folder.length + 1)),
+  ]);
 }
 
 function unlessOpen<Loaded extends LoadedCourse>({ checked, ...loaded }: Loaded) {
@@ -117,7 +185,7 @@ export interface LoadOptions {
 
 /** Builds and checks a course from wherever its files come. */
 export async function loadFiles(files: CourseFiles, options: LoadOptions): Promise<LoadedCourse> {
-  const { keepRead, ...loaded } = await loadFilesLazily(files, options);
+  const { keepRead, languages: _, ...loaded } = await loadFilesLazily(files, options);
   lookAtAll(loaded.course);
   await keepRead();
   return loaded;
@@ -129,11 +197,16 @@ function lookAtAll({ graph: _ }: Course): void {}
 async function loadFilesLazily(files: CourseFiles, options: LoadOptions): Promise<LazyCourse> {
   const syntaxes = await openSyntax(cacheFolder(), options.as);
   const opened = await openFiles(files, options, syntaxes);
-  return { ...loadedFrom(opened), keepRead: () => syntaxes.save(opened.workspace.kept()) };
+  return {
+    ...loadedFrom(opened),
+    keepRead: () => syntaxes.save(opened.workspace.kept()),
+    languages: [],
+  };
 }
 
 /** What was opened, with its model. */
-export function loadedFrom({ current, facts, textOf, edition }: OpenedCourse): LoadedCourse {
+export function loadedFrom(opened: OpenedCourse): LoadedCourse {
+  const { current, facts, textOf, edition, translations } = opened;
   const checked = current.checked();
   return {
     diagnostics: current.diagnostics,
@@ -145,6 +218,7 @@ export function loadedFrom({ current, facts, textOf, edition }: OpenedCourse): L
     face: current.face,
     entry: current.entry,
     edition,
+    translations,
   };
 }
 
@@ -154,6 +228,26 @@ export function loadedFrom({ current, facts, textOf, edition }: OpenedCourse): L
  */
 export async function openCourse(folder: string, progress?: Progress) {
   return openFiles(await findFiles(folder), { as: path.resolve(folder), progress });
+}
+
+/** The same with what was found in its translations. */
+export async function openToCheck(folder: string, progress?: Progress) {
+  const files = await findFiles(folder);
+  const options = { as: path.resolve(folder), progress };
+  const opened = await openFiles(files, options);
+  if (opened.translations.length === 0) return opened;
+  const found: Diagnostic[] = [];
+  for (const translation of opened.translations) {
+    const as = path.join(options.as, translation.folder);
+    const { current } = await openFiles(inTranslation(files, translation, 'written'), { as });
+    const own = filesOf(translation, 'written');
+    found.push(...findingsInTranslation(current.diagnostics, translation.folder, own));
+  }
+  const diagnostics = sortDiagnostics([...opened.current.diagnostics, ...found]);
+  const current: CurrentCourse = Object.create(opened.current, {
+    diagnostics: { value: diagnostics },
+  });
+  return { ...opened, current };
 }
 
 async function openFiles(
@@ -187,15 +281,21 @@ export async function readCurrent(
   return updateWith(await withKeptResults(files, cacheFolder(), path.resolve(folder)), workspace);
 }
 
-interface OpenedCourse extends Pick<LoadedCourse, 'facts' | 'textOf' | 'edition'> {
+interface OpenedCourse extends Pick<LoadedCourse, 'facts' | 'textOf' | 'edition' | 'translations'> {
   readonly current: CurrentCourse;
 }
 
-function updateWith(files: CourseFiles, workspace: Workspace): OpenedCourse {
+function updateWith(found: CourseFiles, workspace: Workspace): OpenedCourse {
+  const translations = readTranslations(found);
+  const files = {
+    ...found,
+    problems: [...found.problems, ...translations.flatMap(({ problems }) => problems)],
+  };
   const { games, news = [], facts = [], settings } = files;
   const texts = new Map<string, SourceFile>();
   const documents = documentsOf(files);
-  for (const file of [...documents, ...games, ...news, ...facts, ...(settings ? [settings] : [])]) {
+  const inOriginal = [...documents, ...games, ...news, ...facts, ...(settings ? [settings] : [])];
+  for (const file of [...inOriginal, ...translations.flatMap(filesInTranslation)]) {
     texts.set(file.path, file);
   }
   const current = workspace.update(files);
@@ -204,5 +304,11 @@ function updateWith(files: CourseFiles, workspace: Workspace): OpenedCourse {
     facts,
     textOf: (file) => texts.get(file)?.text,
     edition: () => courseEdition(current.files),
+    translations,
   };
+}
+
+function filesInTranslation({ files }: Translation): readonly SourceFile[] {
+  const { chapters, news, settings, origin } = files;
+  return [...chapters, ...news, ...(settings ? [settings] : []), ...(origin ? [origin] : [])];
 }

@@ -33,3 +33,4 @@ export { type FolderSeen, placeCourses, type ShelvedFolder } from './shelf/place
 export { readShelfSettings, type ShelfSettings, shelfFile } from './shelf/read-shelf-settings.ts';
 export type * from './types.ts';
 export { webAddressFault } from './web-address.ts';
+export { type YamlText, yamlTexts } from './yaml-texts.ts';

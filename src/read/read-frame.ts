@@ -17,8 +17,15 @@ export function readFrame(files: CourseFiles, beside: FilesBeside): CourseFrame 
   if (translation) {
     const words = translation.settings && readTranslationSettings(translation.settings).words;
     const { tag, id } = translation;
+    const { site } = settings;
     return {
-      settings: { ...settings, ...words, id, language: tag },
+      settings: {
+        ...settings,
+        ...words,
+        id,
+        language: tag,
+        ...(site !== undefined && { site: `${site}/${tag}` }),
+      },
       settingPlaces: places,
       news: (files.news ?? []).map((file) => readNews(file, beside)),
       problems: [...files.problems, ...problems],

@@ -19,9 +19,10 @@ import { embedScriptFile } from './build/embed-script.ts';
 import { courseIcons, coursePictures, writeImages } from './build/images.ts';
 import { renderPage } from './build/render-page.ts';
 import { openRecord } from './build/site-record.ts';
-import { type SiteWriter, siteWriter } from './build/site-writer.ts';
+import { type SiteWriter, siteWriter, writerBelow } from './build/site-writer.ts';
 import { NoWordIndex } from './build/word-index.ts';
 import { type WordIndexes, wordIndexes } from './build/word-indexes.ts';
+import { siteLanguages } from './languages.ts';
 import { mediaOf, refuseUnfit } from './media-of.ts';
 import { writeWorker } from './offline/write-worker.ts';
 import { pagePart } from './render/chapter-page.ts';
@@ -30,6 +31,7 @@ import { workPart } from './render/first-page.ts';
 import { paperPart } from './render/handout/paper-part.ts';
 import type { FileGroup, RenderedSite, SiteMemory } from './render/rendered-site.ts';
 import { renderSite } from './render/site.ts';
+import type { SitePlace } from './render/site-frame.ts';
 import type { Download } from './site-data.ts';
 import { sitemapFiles } from './sitemap.ts';
 
@@ -77,9 +79,18 @@ export interface SiteOptions {
   readonly memory?: SiteMemory | undefined;
   /** What takes long is kept by this between builds, if it is given. */
   readonly keep?: Keep | undefined;
+  /** The course in other languages, each below its tag. */
+  readonly languages?: readonly LanguageSite[] | undefined;
   readonly onProgress?: ((progress: SiteProgress) => void) | undefined;
   /** Waited for when the site is whole: what it throws leaves the earlier one in its place. */
   readonly beforePublishing?: (() => Promise<unknown>) | undefined;
+}
+
+/** A course in another language, with what its pages are made by. */
+export interface LanguageSite extends Pick<SiteOptions, 'downloads' | 'parts' | 'memory' | 'keep'> {
+  /** BCP 47. */
+  readonly tag: string;
+  readonly checked: CheckedCourse;
 }
 
 /**
@@ -127,9 +138,10 @@ export interface SiteSummary {
  * @throws UserError for what the author can mend; the message says what, the hint how.
  */
 export async function buildSite(
-  { course }: CheckedCourse,
+  original: CheckedCourse,
   options: SiteOptions,
 ): Promise<SiteSummary> {
+  const { course } = original;
   const { within } = options;
   const out = within ? options.out : await prepareOutput(options.out, options.folder);
   const work = await makeTemporaryFolder();
@@ -141,7 +153,24 @@ export async function buildSite(
         ? await openRecord(options.cacheDir, out)
         : undefined;
     const writer = siteWriter(made, record);
-    const { images, noWordIndex, kept } = await makeSite(course, made, writer, options);
+    const others = options.languages ?? [];
+    const languages = siteLanguages(original, others);
+    const { images, noWordIndex, kept } = await makeSite(course, made, writer, {
+      ...options,
+      languages,
+    });
+    for (const other of others) {
+      await makeSite(other.checked.course, join(made, other.tag), writerBelow(writer, other.tag), {
+        ...inLanguage(options, other),
+        languages,
+      });
+    }
+    const site = options.site ?? course.settings.site;
+    if (site !== undefined) {
+      for (const { path, content } of sitemapFiles(site, await listSite(made, writer), languages)) {
+        await writeFile(join(made, path), content);
+      }
+    }
     const files = await listSite(made, writer);
     await options.beforePublishing?.();
     const remember = async () => record?.save(writer.files, writer.groups);
@@ -167,8 +196,23 @@ export async function buildSite(
   }
 }
 
-/** Writes the whole site into an empty folder. */
-async function makeSite(course: Course, made: string, writer: SiteWriter, options: SiteOptions) {
+/** How a site is made in another language: what it says of its place is below that of the original. */
+function inLanguage(
+  { base, site, ...options }: SiteOptions,
+  { tag, checked: _, ...own }: LanguageSite,
+): SiteOptions {
+  return {
+    ...options,
+    ...own,
+    ...(base !== undefined && { base: `${base.replace(/\/*$/, '/')}${tag}/` }),
+    ...(site !== undefined && { site: `${site.replace(/\/+$/, '')}/${tag}` }),
+  };
+}
+
+type MakeOptions = Omit<SiteOptions, 'languages'> & Pick<SitePlace, 'languages'>;
+
+/** Writes the whole site of one language into an empty folder. */
+async function makeSite(course: Course, made: string, writer: SiteWriter, options: MakeOptions) {
   const { onProgress, folder } = options;
   const media = mediaOf(course);
   if (folder !== undefined) await refuseUnfit(media, folder);
@@ -180,6 +224,7 @@ async function makeSite(course: Course, made: string, writer: SiteWriter, option
     downloads: (options.downloads ?? []).map(({ make: _, print: __, ...download }) => download),
     offline: options.offline ?? true,
     shelf: options.shelf,
+    ...(options.languages && { languages: options.languages }),
   };
   const site = renderSite(course, place, options.parts, options.memory);
   const { frame } = site;
@@ -204,11 +249,6 @@ async function makeSite(course: Course, made: string, writer: SiteWriter, option
   }
   const [images, noWordIndex] = await Promise.all([drawing, indexing]);
   await writer.finish();
-  if (frame.site !== undefined) {
-    for (const { path, content } of sitemapFiles(frame.site, await listSite(made, writer))) {
-      await writeFile(join(made, path), content);
-    }
-  }
   // Last, since it lists all that was written.
   const kept = frame.offline
     ? await writeWorker(made, await listSite(made, writer), writer.files)
@@ -226,7 +266,7 @@ async function writePictures(
   course: Course,
   { embeds, print }: RenderedSite,
   writer: SiteWriter,
-  { cacheDir, onProgress }: SiteOptions,
+  { cacheDir, onProgress }: MakeOptions,
 ): Promise<number> {
   const group = print === undefined ? '' : `pictures ${print}`;
   const kept = writer.keepsGroup(group);

@@ -54,6 +54,20 @@ export interface SiteFrame {
   readonly shelf?: ShelfLink;
   /** There where the site is a shelf of courses: the page that asks for the reader's settings. */
   readonly settingsPage?: string;
+  /** The languages that the course is published in, the original first; absent where it is the only one. */
+  readonly languages?: readonly SiteLanguage[];
+}
+
+/** A language that a course is published in. */
+export interface SiteLanguage {
+  /** BCP 47. */
+  readonly tag: string;
+  /** As its readers call it. */
+  readonly name: string;
+  /** Of its pages in the site: nothing for the original, else such as `de/`. */
+  readonly folder: string;
+  /** The chapters' pages that stand there in the original's words. */
+  readonly lacks: readonly string[];
 }
 
 /** A page of the site that is no chapter. */
@@ -220,6 +234,8 @@ export interface ChapterHead {
   readonly summary?: string;
   /** Whether it is shown to its author alone. */
   readonly draft?: true;
+  /** Of its words, where the page is in another one. */
+  readonly language?: string;
   /** Path of the picture for links to its page. */
   readonly card: string;
 }

@@ -42,7 +42,10 @@ export function compareChapter(
   for (const [a, b] of pairs) {
     const from = a === undefined ? undefined : original[a];
     const to = b === undefined ? undefined : translated[b];
-    const found = from && to ? differencesIn(from, to, known) : oneSided(from, to, last, known, origin !== undefined);
+    const found =
+      from && to
+        ? differencesIn(from, to, known)
+        : oneSided(from, to, last, known, origin !== undefined);
     if (found.length > 0) isSame = false;
     problems.push(...found.map((problem) => withHint(problem, names)));
     last = to ?? last;
@@ -83,7 +86,7 @@ function differencesIn(
   ];
   return pairs.flatMap(([part, a, b], index): Difference[] => {
     if (index === 1 ? sameItems(a, b) : hashBoard(a) === hashBoard(b)) return [];
-    const [there, here] = firstDifference(a, b, index === 1);
+    const [there, here, near] = firstDifference(a, b, index === 1);
     const rule = known(b) ? 'translation-stale' : 'translation-differs';
     const message =
       there && here
@@ -94,7 +97,7 @@ function differencesIn(
     return [
       {
         rule,
-        place: here?.place ?? part.place,
+        place: here?.place ?? near?.place ?? part.place,
         message:
           rule === 'translation-stale'
             ? `Since it was translated: ${lowerFirst(message)}`
@@ -119,7 +122,11 @@ function firstDifference(
   a: Part['board'],
   b: Part['board'],
   isBag: boolean,
-): readonly [BoardItem | undefined, BoardItem | undefined] {
+): readonly [
+  there: BoardItem | undefined,
+  here: BoardItem | undefined,
+  near?: BoardItem | undefined,
+] {
   if (isBag) {
     const left = [...b];
     const missing = a.filter(({ says }) => {
@@ -133,10 +140,10 @@ function firstDifference(
   const index = at < 0 ? a.length : at;
   const [there, here] = [a[index], b[index]];
   if (there !== undefined && here !== undefined) {
-    if (a[index + 1]?.says === here.says) return [there, undefined];
+    if (a[index + 1]?.says === here.says) return [there, undefined, b[index - 1]];
     if (b[index + 1]?.says === there.says) return [undefined, here];
   }
-  return [there, here];
+  return [there, here, b[index - 1]];
 }
 
 function oneSided(

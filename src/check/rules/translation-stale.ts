@@ -33,8 +33,8 @@ original chapter until the translation has caught up. \`linewright translate de 
         },
         {
           file: 'translations/de/chapters/1.md',
-          start: '3:1',
-          end: '5:4',
+          start: '4:7',
+          end: '4:9',
           message: 'Since it was translated: the original has `Nf3`, and the translation lacks it.',
         },
       ],

@@ -45,16 +45,13 @@ export async function buildCourse(
   // Beside all other work; a fault that comes early is waited for all the same.
   const judged = judgeCourse(loaded.course, { cache: cacheFolder(), folder, print: loaded.print });
   judged.catch(() => {});
-  const makers = { book: coursePart(loaded.course, site), moves: pgnPart(site) };
-  const parts = await keepParts(loaded.course, {
-    cache: cacheFolder(),
-    folder,
-    print: loaded.print,
-    face: loaded.face,
-    makers: [...siteParts, makers.book, makers.moves],
-  });
-  const memory = await openMemory(cacheFolder(), folder, parts);
-  let packed: KeptPacked | undefined;
+  const main = await siteOf(loaded, { folder, as: folder, site });
+  const languages = [];
+  for (const { tag, as, loaded: translated } of loaded.languages) {
+    const below = site === undefined ? undefined : `${site.replace(/\/+$/, '')}/${tag}`;
+    const made = await siteOf(translated, { folder, as, site: below });
+    languages.push({ tag, checked: translated.checked, ...made });
+  }
   const summary = await buildSite(loaded.checked, {
     out,
     within,
@@ -63,22 +60,55 @@ export async function buildCourse(
     site,
     shelf: shelf?.link,
     cacheDir: cacheFolder(),
+    ...main,
+    languages,
+    beforePublishing: () => judged,
+    onProgress,
+  });
+  const { parts, memory } = main;
+  const onShelf =
+    shelf &&
+    describeBuilt(loaded.course, { id: shelf.id, files: summary.files, site, parts, memory });
+  await Promise.all([main, ...languages].map(({ save }) => save()));
+  return { ...summary, ...(onShelf && { onShelf }) };
+}
+
+/** What a site is made with in one language, and what keeps that for the next build. */
+async function siteOf(
+  loaded: SoundCourse,
+  {
+    folder,
+    as,
+    site,
+  }: {
+    readonly folder: string;
+    /** What it is kept by: the folder of the course, or of the translation. */
+    readonly as: string;
+    readonly site: string | undefined;
+  },
+) {
+  const cache = cacheFolder();
+  const makers = { book: coursePart(loaded.course, site), moves: pgnPart(site) };
+  const parts = await keepParts(loaded.course, {
+    cache,
+    folder: as,
+    print: loaded.print,
+    face: loaded.face,
+    makers: [...siteParts, makers.book, makers.moves],
+  });
+  const memory = await openMemory(cache, as, parts);
+  let packed: KeptPacked | undefined;
+  return {
     downloads: courseDownloads(loaded.checked, folder, {
       site,
-      packed: async () => (packed = await openPacked(cacheFolder(), folder)),
+      packed: async () => (packed = await openPacked(cache, as)),
       parts,
       remembered: { memory, makers },
     }),
     parts,
     memory,
     // What it keeps names all that it was made of.
-    keep: keepMade(cacheFolder(), folder, ''),
-    beforePublishing: () => judged,
-    onProgress,
-  });
-  const onShelf =
-    shelf &&
-    describeBuilt(loaded.course, { id: shelf.id, files: summary.files, site, parts, memory });
-  await Promise.all([parts.save(), memory.save(), packed?.save(), loaded.keepRead()]);
-  return { ...summary, ...(onShelf && { onShelf }) };
+    keep: keepMade(cache, as, ''),
+    save: () => Promise.all([parts.save(), memory.save(), packed?.save(), loaded.keepRead()]),
+  };
 }

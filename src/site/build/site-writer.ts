@@ -93,3 +93,35 @@ export function siteWriter(folder: string, record?: SiteRecord): SiteWriter {
     },
   };
 }
+
+/** A part of a site in a folder of its own, as a site that is written there. */
+export function writerBelow(writer: SiteWriter, folder: string): SiteWriter {
+  const before = `${folder}/`;
+  const below = <Value>(all: Iterable<readonly [string, Value]>) =>
+    new Map(
+      [...all].flatMap(([path, value]) =>
+        path.startsWith(before) ? [[path.slice(before.length), value] as const] : [],
+      ),
+    );
+  return {
+    get files() {
+      return below(writer.files);
+    },
+    get kept() {
+      return new Set(below([...writer.kept].map((path) => [path, path] as const)).keys());
+    },
+    get groups() {
+      return below(writer.groups);
+    },
+    keeps: (path, print) => writer.keeps(before + path, print),
+    keepsGroup: (print) => writer.keepsGroup(before + print),
+    write: (path, content, print) => writer.write(before + path, content, print),
+    group(print, paths) {
+      writer.group(
+        before + print,
+        paths.map((path) => before + path),
+      );
+    },
+    finish: () => writer.finish(),
+  };
+}

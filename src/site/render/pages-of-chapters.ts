@@ -39,13 +39,14 @@ export function pagesOfChapters(
 }
 
 export function headOf(chapter: Chapter, number: number): ChapterHead {
-  const { id, title, summary, draft } = chapter;
+  const { id, title, summary, draft, language } = chapter;
   return {
     id,
     number,
     title,
     ...(summary !== undefined && { summary }),
     ...(draft && { draft }),
+    ...(language !== undefined && { language }),
     card: cardPath(chapter),
   };
 }

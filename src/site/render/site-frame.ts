@@ -5,7 +5,7 @@ import { type Course, courseId } from '../../model/index.ts';
 import { cardPath } from '../../render/index.ts';
 import { stringsFor } from '../../strings/index.ts';
 import { type CourseContents, coursePages } from '../course-pages.ts';
-import type { AssetPaths, Download, SiteFrame } from '../site-data.ts';
+import type { AssetPaths, Download, SiteFrame, SiteLanguage } from '../site-data.ts';
 import { splitTitle } from '../split-title.ts';
 import { iconPath, touchIcon } from '../web-app/icons.ts';
 import { readerWordsScript } from './data-scripts.ts';
@@ -21,6 +21,8 @@ export interface SitePlace {
   readonly downloads?: readonly Download[];
   /** The shelf that the course stands on. */
   readonly shelf?: ShelfLink | undefined;
+  /** As in the frame of its pages. */
+  readonly languages?: readonly SiteLanguage[] | undefined;
 }
 
 /** Every page lists the chapters, so a course of more would be made of lists. */
@@ -61,5 +63,6 @@ export function siteFrame(course: Course, place: SitePlace, has: CourseContents)
     ...linksToPages(course.pages),
     ...(site !== undefined && has.news && { feed: feedPath }),
     ...(place.shelf !== undefined && { shelf: place.shelf }),
+    ...(place.languages && { languages: place.languages }),
   };
 }

@@ -39,6 +39,10 @@ export const page: typeof english = {
   allPages: 'Alle Seiten',
   /** Names the list of the author's own pages in the foot. */
   ownPages: 'Über diesen Kurs',
+  languages: 'Sprachen',
+  /** Above a chapter that stands in the words of another language. */
+  notTranslated:
+    'Dieses Kapitel ist noch nicht übersetzt: Es steht hier in den Worten des Originals. Die Züge sind dieselben.',
   cardAlt: (title) => `Ein Brett und der Titel: ${title}`,
 
   takeAlong: 'Zum Mitnehmen',

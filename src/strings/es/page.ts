@@ -39,6 +39,10 @@ export const page: typeof english = {
   allPages: 'Todas las páginas',
   /** Names the list of the author's own pages in the foot. */
   ownPages: 'Sobre este curso',
+  languages: 'Idiomas',
+  /** Above a chapter that stands in the words of another language. */
+  notTranslated:
+    'Este capítulo aún no está traducido: aparece con las palabras del original. Las jugadas son las mismas.',
   cardAlt: (title) => `Un tablero y el título: ${title}`,
 
   takeAlong: 'Para llevar',

@@ -1,0 +1,67 @@
+import type { CheckedCourse } from '../check/index.ts';
+import type { SiteFrame, SiteLanguage } from './site-data.ts';
+
+/** The languages that a course is published in; nothing where it is in one. */
+export function siteLanguages(
+  original: CheckedCourse,
+  others: readonly { readonly tag: string; readonly checked: CheckedCourse }[],
+): readonly SiteLanguage[] | undefined {
+  if (others.length === 0) return undefined;
+  const { language } = original.course.settings;
+  return [
+    { tag: language, name: ownName(language), folder: '', lacks: [] },
+    ...others.map(({ tag, checked: { course } }) => ({
+      tag,
+      name: ownName(tag),
+      folder: `${tag}/`,
+      lacks: course.chapters.flatMap((chapter) =>
+        chapter.language === undefined ? [] : [`${chapter.id}.html`],
+      ),
+    })),
+  ];
+}
+
+/** As its readers call a language: `Deutsch`. */
+function ownName(tag: string): string {
+  const name = new Intl.DisplayNames([tag], { type: 'language' }).of(tag) ?? tag;
+  return name.charAt(0).toLocaleUpperCase(tag) + name.slice(1);
+}
+
+/** The same page in a language that the course is published in. */
+export interface PageInLanguage extends Pick<SiteLanguage, 'tag' | 'name'> {
+  /** Relative to the page. */
+  readonly href: string;
+  /** With the site's address, where that is known. */
+  readonly address: string;
+  /** Whether it is the page itself. */
+  readonly isHere: boolean;
+  /** Whether its words are in that language. */
+  readonly isTranslated: boolean;
+}
+
+/**
+ * A page in all languages of its course, the original first; none where it has one language.
+ * @param page path in the site of its own language.
+ */
+export function pageInLanguages(
+  { languages = [], language, site }: SiteFrame,
+  page: string,
+): readonly PageInLanguage[] {
+  const here = languages.find(({ tag }) => tag === language);
+  if (here === undefined) return [];
+  const depth = `${here.folder}${page}`.split('/').length - 1;
+  const whole = here.folder === '' ? site : site?.slice(0, -here.folder.length);
+  return languages.map(({ tag, name, folder, lacks }) => {
+    const path = `${folder}${page}`;
+    const href = `${'../'.repeat(depth)}${path}`;
+    const published = path.replace(/(^|\/)index\.html$/, '$1');
+    return {
+      tag,
+      name,
+      href,
+      address: whole === undefined ? href : `${whole}/${published}`,
+      isHere: tag === language,
+      isTranslated: !lacks.includes(page),
+    };
+  });
+}
