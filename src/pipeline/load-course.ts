@@ -309,6 +309,11 @@ function updateWith(found: CourseFiles, workspace: Workspace): OpenedCourse {
 }
 
 function filesInTranslation({ files }: Translation): readonly SourceFile[] {
-  const { chapters, news, settings, origin } = files;
-  return [...chapters, ...news, ...(settings ? [settings] : []), ...(origin ? [origin] : [])];
+  const { news, settings, origin } = files;
+  return [
+    ...documentsOf(files),
+    ...news,
+    ...(settings ? [settings] : []),
+    ...(origin ? [origin] : []),
+  ];
 }

@@ -50,6 +50,7 @@ export async function findTranslations(
       folder,
       ...(settings && { settings }),
       chapters: await texts('chapters'),
+      pages: await texts('pages'),
       news: await texts('news'),
       ...(origin && { origin }),
     });

@@ -29,6 +29,7 @@ export interface TranslationFiles {
   readonly folder: string;
   readonly settings?: SourceFile;
   readonly chapters: readonly SourceFile[];
+  readonly pages: readonly SourceFile[];
   readonly news: readonly SourceFile[];
   /** What it was made of: `origin.json`. */
   readonly origin?: SourceFile;

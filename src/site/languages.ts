@@ -14,8 +14,8 @@ export function siteLanguages(
       tag,
       name: ownName(tag),
       folder: `${tag}/`,
-      lacks: course.chapters.flatMap((chapter) =>
-        chapter.language === undefined ? [] : [`${chapter.id}.html`],
+      lacks: [...course.chapters, ...course.pages].flatMap(({ id, language: other }) =>
+        other === undefined ? [] : [`${id}.html`],
       ),
     })),
   ];

@@ -34,7 +34,7 @@ interface OpenPart extends Omit<Part, 'prose'> {
  * @param source language of the original, which the marks of a translator name.
  */
 export function partsOf(chapter: ChapterSyntax, text: string, source: string): readonly Part[] {
-  const { file, body, blocks, learn } = chapter;
+  const { file, body, blocks } = chapter;
   const parts: OpenPart[] = [];
   const begin = (part: Omit<Part, 'prose'>) => {
     parts.push({ ...part, prose: { board: [], texts: [] } });
@@ -43,7 +43,7 @@ export function partsOf(chapter: ChapterSyntax, text: string, source: string): r
   begin({
     kind: 'front',
     place: { file, start: top, end: top },
-    board: learn ? [{ says: `learn ${learn}`, place: { file, start: top, end: top } }] : [],
+    board: settingsIn(chapter).map((says) => ({ says, place: { file, start: top, end: top } })),
     texts: frontTexts(file, text, source),
   });
   const walk = (nodes: readonly TextNode[]): void => {
@@ -76,6 +76,16 @@ export function partsOf(chapter: ChapterSyntax, text: string, source: string): r
   };
   walk(body.children);
   return parts;
+}
+
+/** What the front matter says that is no words. */
+function settingsIn({ learn, page }: ChapterSyntax): string[] {
+  return [
+    ...(learn ? [`learn ${learn}`] : []),
+    ...(page
+      ? [`in ${page.in}`, ...(page.letter ? ['letter'] : []), ...(page.book ? ['book'] : [])]
+      : []),
+  ];
 }
 
 /** The words of all headings, in order. */

@@ -8,7 +8,7 @@ export function frontTexts(file: string, text: string, source: string): Text[] {
   if (front?.index !== 0 || front[1] === undefined) return [];
   const from = front[0].indexOf(front[1]);
   const pointAt = createLocator(text);
-  return yamlTexts(front[1], ['title', 'summary']).flatMap((said) => {
+  return yamlTexts(front[1], ['title', 'menu', 'summary']).flatMap((said) => {
     const place = { file, start: pointAt(from + said.start), end: pointAt(from + said.end) };
     return plainText(said.text, place, source) ?? [];
   });

@@ -16,6 +16,14 @@ export function inTranslation(
   const { translations: _, facts: __, ...course } = files;
   const settings = files.settings && readSettings(files.settings).settings;
   const news = new Map(translated.news.map((file) => [file.path.slice(folder.length + 1), file]));
+  const inLanguage = (original: SourceFile): SourceFile => {
+    const chapter = chapters.get(original.path);
+    if (chapter === undefined || (which === 'ready' && !chapter.isReady)) {
+      return { ...original, language };
+    }
+    const { source, headings } = chapter;
+    return { path: original.path, text: source.text, headings };
+  };
   return {
     ...course,
     translation: {
@@ -23,14 +31,8 @@ export function inTranslation(
       id: settings ? courseId({ settings }) : '',
       ...(translated.settings && { settings: translated.settings }),
     },
-    chapters: files.chapters.map((original): SourceFile => {
-      const chapter = chapters.get(original.path);
-      if (chapter === undefined || (which === 'ready' && !chapter.isReady)) {
-        return { ...original, language };
-      }
-      const { source, headings } = chapter;
-      return { path: original.path, text: source.text, headings };
-    }),
+    chapters: files.chapters.map(inLanguage),
+    ...(files.pages && { pages: files.pages.map(inLanguage) }),
     news: (files.news ?? []).map((original) => {
       const text = news.get(original.path)?.text;
       return text === undefined ? original : { path: original.path, text };

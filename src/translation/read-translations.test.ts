@@ -57,6 +57,7 @@ function course(text: string, inGerman: string, origin?: string): CourseFiles {
         folder: 'translations/de',
         settings: { path: 'translations/de/course.yaml', text: 'title: B\n' },
         chapters: [{ path: 'translations/de/chapters/1.md', text: inGerman }],
+        pages: [],
         news: [],
         ...(origin !== undefined && {
           origin: { path: 'translations/de/origin.json', text: origin },

@@ -4,6 +4,7 @@ import {
   type ChapterSyntax,
   type CourseFiles,
   type CourseProblem,
+  documentsOf,
   filesBeside,
   readChapter,
   readSettings,
@@ -22,7 +23,7 @@ export interface Translation {
   /** Such as `translations/de`. */
   readonly folder: string;
   readonly files: TranslationFiles;
-  /** The chapters that are translated, by the original's files. */
+  /** The chapters and pages that are translated, by the original's files. */
   readonly chapters: ReadonlyMap<string, TranslatedChapter>;
   /** Whether it has anything for readers: a title, and one chapter that is ready. */
   readonly isPublished: boolean;
@@ -98,9 +99,10 @@ function readTranslation(
       hint: `Name the folder by another language, or set \`language\` in course.yaml to that of chapters/.`,
     });
   }
-  const originals = new Map(files.chapters.map((chapter) => [chapter.path, chapter]));
+  const documents = documentsOf(files);
+  const originals = new Map(documents.map((document) => [document.path, document]));
   const chapters = new Map<string, TranslatedChapter>();
-  for (const source of translation.chapters) {
+  for (const source of documentsOf(translation)) {
     const path = source.path.slice(folder.length + 1);
     const original = originals.get(path);
     if (original === undefined) {
@@ -121,9 +123,10 @@ function readTranslation(
   const words = settings && readTranslationSettings(settings);
   problems.push(...(words?.problems ?? []));
   const isTitled = words?.words.title !== undefined;
-  const isPublished = isTitled && [...chapters.values()].some(({ isReady }) => isReady);
-  const missing = files.chapters.filter(({ path }) => !chapters.has(path));
-  problems.push(...missingProblems(translation, missing, files.chapters.length, names));
+  const isPublished =
+    isTitled && files.chapters.some(({ path }) => chapters.get(path)?.isReady ?? false);
+  const missing = documents.filter(({ path }) => !chapters.has(path));
+  problems.push(...missingProblems(translation, missing, documents.length, names));
   return { tag, folder, files: translation, chapters, isPublished, problems };
 }
 
@@ -176,7 +179,7 @@ function noOriginal(file: string, path: string): CourseProblem {
   return {
     rule: 'translation-differs',
     place: topOf(file),
-    message: `This chapter has no original: there is no ${path}.`,
+    message: `This has no original: there is no ${path}.`,
     hint: 'Name it as the original is named, or delete it if that is gone.',
   };
 }
@@ -198,12 +201,11 @@ function missingProblems(
     });
   }
   if (missing.length > 0) {
-    const chapters = missing.length === 1 ? '1 chapter' : `${missing.length} chapters`;
     const list = missing.slice(0, 3).map(({ path }) => path);
     problems.push({
       rule: 'translation-open',
       place: topOf(file),
-      message: `${chapters} of ${all} ${missing.length === 1 ? 'has' : 'have'} no translation: ${list.join(', ')}${missing.length > 3 ? ' …' : ''}.`,
+      message: `Of ${all} chapters and pages ${missing.length} ${missing.length === 1 ? 'has' : 'have'} no translation: ${list.join(', ')}${missing.length > 3 ? ' …' : ''}.`,
       hint: `Readers get them in ${source}. \`${command} --write\` makes their files, moves in place.`,
     });
   }

@@ -50,7 +50,7 @@ What differs because the original has changed since it was translated is [transl
           file: 'translations/de/chapters/2.md',
           start: '1:1',
           end: '1:1',
-          message: 'This chapter has no original: there is no chapters/2.md.',
+          message: 'This has no original: there is no chapters/2.md.',
         },
       ],
     },

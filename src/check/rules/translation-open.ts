@@ -42,7 +42,7 @@ published: readers get that of the original, with a note that it is not translat
           file: 'translations/de/course.yaml',
           start: '1:1',
           end: '1:1',
-          message: '1 chapter of 2 has no translation: chapters/2.md.',
+          message: 'Of 2 chapters and pages 1 has no translation: chapters/2.md.',
         },
       ],
     },

@@ -91,6 +91,7 @@ function translationsIn(files: readonly SourceFile[]): TranslationFiles[] {
       folder,
       ...(settings && { settings }),
       chapters: inFolder(`${folder}/chapters`),
+      pages: inFolder(`${folder}/pages`),
       news: [],
       ...(origin && { origin }),
     };

@@ -37,6 +37,12 @@ export function linksToPages(pages: readonly Page[]): Pick<SiteFrame, 'own'> {
   return own.head.length + own.foot.length === 0 ? {} : { own };
 }
 
-function headOf({ id, title, summary, draft }: Page): OwnHead {
-  return { id, title, ...(summary !== undefined && { summary }), ...(draft && { draft }) };
+function headOf({ id, title, summary, draft, language }: Page): OwnHead {
+  return {
+    id,
+    title,
+    ...(summary !== undefined && { summary }),
+    ...(draft && { draft }),
+    ...(language !== undefined && { language }),
+  };
 }

@@ -40,9 +40,9 @@ export const page: typeof english = {
   /** Names the list of the author's own pages in the foot. */
   ownPages: 'Über diesen Kurs',
   languages: 'Sprachen',
-  /** Above a chapter that stands in the words of another language. */
+  /** Above a chapter or a page that stands in the words of another language. */
   notTranslated:
-    'Dieses Kapitel ist noch nicht übersetzt: Es steht hier in den Worten des Originals. Die Züge sind dieselben.',
+    'Diese Seite ist noch nicht übersetzt: Sie steht hier in den Worten des Originals.',
   cardAlt: (title) => `Ein Brett und der Titel: ${title}`,
 
   takeAlong: 'Zum Mitnehmen',

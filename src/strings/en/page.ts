@@ -38,9 +38,8 @@ export const page = {
   /** Names the list of the author's own pages in the foot. */
   ownPages: 'About this course',
   languages: 'Languages',
-  /** Above a chapter that stands in the words of another language. */
-  notTranslated:
-    'This chapter is not translated yet: it stands here in the words of the original. The moves are the same.',
+  /** Above a chapter or a page that stands in the words of another language. */
+  notTranslated: 'This page is not translated yet: it stands here in the words of the original.',
   cardAlt: (title: string) => `A board and the title: ${title}`,
 
   takeAlong: 'To take along',

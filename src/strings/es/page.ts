@@ -40,9 +40,8 @@ export const page: typeof english = {
   /** Names the list of the author's own pages in the foot. */
   ownPages: 'Sobre este curso',
   languages: 'Idiomas',
-  /** Above a chapter that stands in the words of another language. */
-  notTranslated:
-    'Este capítulo aún no está traducido: aparece con las palabras del original. Las jugadas son las mismas.',
+  /** Above a chapter or a page that stands in the words of another language. */
+  notTranslated: 'Esta página aún no está traducida: aparece con las palabras del original.',
   cardAlt: (title) => `Un tablero y el título: ${title}`,
 
   takeAlong: 'Para llevar',
