@@ -26,3 +26,6 @@ export const openCourse: typeof pipeline.openCourse = (folder) =>
   pipeline.openCourse(folder, progress);
 
 export const courseIn: typeof pipeline.courseIn = (folder) => pipeline.courseIn(folder, progress);
+
+export const openToCheck: typeof pipeline.openToCheck = (folder) =>
+  pipeline.openToCheck(folder, progress);

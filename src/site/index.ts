@@ -198,12 +198,13 @@ export async function buildSite(
 
 /** How a site is made in another language: what it says of its place is below that of the original. */
 function inLanguage(
-  { base, site, ...options }: SiteOptions,
+  { base, site, shelf, ...options }: SiteOptions,
   { tag, checked: _, ...own }: LanguageSite,
 ): SiteOptions {
   return {
     ...options,
     ...own,
+    ...(shelf && { shelf: { ...shelf, href: `../${shelf.href}` } }),
     ...(base !== undefined && { base: `${base.replace(/\/*$/, '/')}${tag}/` }),
     ...(site !== undefined && { site: `${site.replace(/\/+$/, '')}/${tag}` }),
   };
