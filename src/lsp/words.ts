@@ -60,6 +60,10 @@ export const settingWords: Readonly<Record<string, string>> = {
   reply: 'What a reply that is not covered may be better than all that are, in pawns.',
   equal: 'How near two moves are that count as equally good, in pawns.',
   learn: 'What practice asks of the chapter.',
+  in: 'Where every page of the site links to it: in the `head`, in the `foot`, or `nowhere`.',
+  menu: 'The title where room is short.',
+  letter: 'Whether letters end with its text (`yes`) or with a link to it (`link`).',
+  book: 'Whether the e-book and the handout have it behind the chapters.',
   draft: 'Whether it is unfinished: then it is not published.',
 };
 

@@ -30,6 +30,7 @@ export {
   isMarkedBad,
 } from './queries/advice.ts';
 export { countWords } from './queries/count-words.ts';
+export { documentsInBook } from './queries/documents-in-book.ts';
 export { faceOfChapter } from './queries/face-of-chapter.ts';
 export { type Judgement, judgementsOf } from './queries/judgements.ts';
 export { nameUses, type UseOfName } from './queries/name-uses.ts';

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { choicesOf } from './choices.ts';
+import { type Choices, choicesOf } from './choices.ts';
 import { titleText } from './front-texts.ts';
 
 /** Where every page of the site leads to a page of the author's: above its text, below it, or nowhere. */
@@ -10,8 +10,8 @@ export interface PageFront {
   readonly in: (typeof pageLinks)[number];
   /** Its title where room is short. */
   readonly menu?: string;
-  /** Whether letters end with it. */
-  readonly letter: boolean;
+  /** Whether letters end with its text, or with a link to it; with its text where no site is known. */
+  readonly letter?: 'text' | 'link';
   /** Whether the e-book and the handout have it behind the chapters. */
   readonly book: boolean;
 }
@@ -33,9 +33,14 @@ const wherePublished = {
     .min(1, { error: 'a text, the title of the page in a menu' })
     .max(longestMenu, { error: `a title of up to ${longestMenu} letters` })
     .optional(),
-  letter: yesOrNo.optional(),
+  letter: z
+    .enum(['yes', 'link', 'no'], { error: '`yes`, `link` or `no`' })
+    .or(z.boolean())
+    .optional(),
   book: yesOrNo.optional(),
 };
+
+const where = z.object(wherePublished);
 
 /** What the front matter of a page may say. @param shared what it has in common with that of a chapter. */
 export function pageFrontOf<Shared extends z.ZodRawShape>(shared: Shared) {
@@ -45,18 +50,19 @@ export function pageFrontOf<Shared extends z.ZodRawShape>(shared: Shared) {
   );
 }
 
-export function pageChoicesOf(schema: z.ZodObject) {
+export function pageChoicesOf(schema: z.ZodObject): Choices {
   const said = ['yes', 'no'];
-  return { ...choicesOf(schema), letter: said, book: said };
+  return { ...choicesOf(schema), letter: ['yes', 'link', 'no'], book: said };
 }
 
 /** What is sound of a page's front matter, with what holds where it says nothing. */
-export function whereOf(front: Readonly<Record<string, unknown>>): PageFront {
-  const { in: link, menu, letter, book } = z.object(wherePublished).parse(front);
+export function whereOf(front: Partial<z.output<typeof where>>): PageFront {
+  const { in: place = 'foot', menu, letter, book = false } = front;
+  const isInLetters = letter === true || letter === 'yes';
   return {
-    in: link ?? 'foot',
+    in: place,
     ...(menu !== undefined && { menu }),
-    letter: letter ?? false,
-    book: book ?? false,
+    ...(letter === 'link' ? { letter } : isInLetters && { letter: 'text' }),
+    book,
   };
 }

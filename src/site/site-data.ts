@@ -308,8 +308,10 @@ export interface Handout {
     readonly sections: readonly { readonly id: string; readonly title: string }[];
     readonly summary?: string;
     readonly html: string;
-    /** The answers of its exercises, which stand at the end of the handout. */
+    /** The answers of its exercises, which stand behind the chapters. */
     readonly answers?: string;
+    /** Whether it is a page of the author's: those stand at the end, and readers see no number of them. */
+    readonly isPage?: true;
   }[];
 }
 

@@ -91,8 +91,12 @@ test('chapters are read in their order, and the metadata say what the book is', 
   const idOf = (file: string) =>
     new RegExp(`id="([^"]+)" href="text/${file}\\.xhtml"`).exec(text)?.[1];
   const spine = [...text.matchAll(/<itemref idref="([^"]+)"/g)].map(([, id]) => id);
-  const chapters = ['isolated-pawn', 'other-answers', 'move-orders'].map(idOf);
-  expect(spine.slice(-3)).toEqual(chapters);
+  // Pages of the author's stand behind them, where their front matter says `book: yes`.
+  const documents = ['isolated-pawn', 'other-answers', 'move-orders', 'about'].map(idOf);
+  expect(spine.slice(-4)).toEqual(documents);
+  expect(text).not.toContain('imprint');
+  const about = textOf('demo', 'text/about.xhtml');
+  expect(about).toContain('<section epub:type="backmatter"><header><h1>About the club</h1>');
   expect(text).toContain('<meta property="dcterms:modified">2026-03-01T12:00:00Z</meta>');
   expect(text).toContain('<meta property="schema:accessModeSufficient">textual</meta>');
   expect(text).toContain('<dc:creator id="author">Marit Oldenbourg</dc:creator>');

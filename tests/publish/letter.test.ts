@@ -96,6 +96,21 @@ describe.each(['chapter', 'positions', 'section'])('%s', (name) => {
   });
 });
 
+/** In a page of the demo that says `letter: yes`. */
+const imprintLink = 'mailto:club@lantern-street.example';
+
+test('pages of the author end a letter with their text', () => {
+  const { text, html } = letter('positions');
+  const foot = text.slice(text.indexOf('\n-- \n') + 1 || text.indexOf('\n--\n'));
+  expect(foot).toContain(
+    'Imprint\n\nResponsible for this site:\n\nLantern Street Chess Club\n4 Lantern',
+  );
+  expect(html).toMatch(/<b[^>]*>Imprint<\/b>/);
+  expect(html).toContain(imprintLink);
+  // What is not asked into letters stands in none.
+  expect(foot).not.toContain('About the club');
+});
+
 test('news links to the boards of the site, and names its own place there', async () => {
   const site = 'https://club.example/t';
   const made = await letterOf('demo-course', { news: '2026-11-25.md' }, { site });
@@ -107,7 +122,7 @@ test('news links to the boards of the site, and names its own place there', asyn
   const links = [...html.matchAll(/href="([^"]*)"/g)].map(([, url]) => url);
   expect(links).toContain(`${site}/isolated-pawn.html#forgot-knight`);
   expect(links).toContain(`${site}/changes.html#2026-11-25`);
-  expect(links.filter((url) => !url?.startsWith(site))).toEqual([]);
+  expect(links.filter((url) => !url?.startsWith(site))).toEqual([imprintLink]);
   expect(text).toContain('Two exercises are new.');
 });
 
@@ -228,7 +243,7 @@ test('with a site links lead to its places', () => {
   expect(html).toContain(
     'href="https://club.example/t/isolated-pawn.html#what-the-pawn-gives-and-what-it-costs"',
   );
-  expect(html).not.toMatch(/href="(?!https:)/);
+  expect(html.replace(imprintLink, 'https:')).not.toMatch(/href="(?!https:)/);
   expect(html).toMatch(/src="https:\/\/club\.example\/i\/board-[0-9a-f]{12}\.png"/);
   expect(text).toContain('https://club.example/t/isolated-pawn.html');
 });

@@ -21,7 +21,7 @@ export function textOffers(
   const link = /\]\(([^)\s]*)$/.exec(line);
   if (link) {
     const [, typed = ''] = link;
-    return { start: offset - typed.length, offers: linkOffers(course) };
+    return { start: offset - typed.length, offers: linkOffers(course, asked.file) };
   }
   const within = /:([a-z]+)\[([^\][]*)$/.exec(before);
   if (within) {
@@ -95,11 +95,13 @@ export function labelOffers(course: Course, key?: string): Offer[] {
   );
 }
 
-function linkOffers(course: Course): Offer[] {
+/** What a link in `from` may lead to: what lies beside it by its name, else by its path in the course. */
+function linkOffers(course: Course, from: string): Offer[] {
+  const folder = from.replace(/[^/]*$/, '');
   const names = labelOffers(course).map((offer) => ({ ...offer, label: `pos:${offer.label}` }));
   const chapters = documentsOf(course).map(
     ({ file, title }): Offer => ({
-      label: file.replace('chapters/', ''),
+      label: file.startsWith(folder) ? file.slice(folder.length) : file,
       kind: CompletionItemKind.File,
       detail: title,
       rank: 6,

@@ -1,5 +1,6 @@
 import type { CompletionItem, Position } from 'vscode-languageserver-protocol';
 import { blockAt, type Course, nodeAt, speaksOf, walkTexts } from '../../model/index.ts';
+import { isPageFile } from '../../read/index.ts';
 import type { Asked } from '../asked.ts';
 import { bodyOffers, movetextOffers, openingOffers } from './blocks.ts';
 import { type SpeaksOf, textOffers } from './directives.ts';
@@ -29,7 +30,7 @@ const beginning: Offers = {
       label: '---',
       kind: CompletionItemKind.Class,
       text: '---\ntitle: $0\n---\n',
-      detail: 'a title and what else is known of the chapter',
+      detail: 'a title and what else is known of it',
     },
   ],
 };
@@ -37,14 +38,15 @@ const beginning: Offers = {
 function offersAt(asked: Asked, offset: number): Offers | undefined {
   const { file, text } = asked;
   if (file === 'course.yaml') return settingOffers(text, offset, lastCourse(asked));
-  if (!/^(?:chapters|news)\/[^/]+\.md$/.test(file)) return undefined;
-  if (file.startsWith('chapters/') && /^-{0,3}\s*$/.test(text)) return beginning;
+  if (!/^(?:chapters|pages|news)\/[^/]+\.md$/.test(file)) return undefined;
+  if (!file.startsWith('news/') && /^-{0,3}\s*$/.test(text)) return beginning;
   const front = /^---[ \t]*(?:\r\n?|\n)/.exec(text)?.[0].length;
   if (front !== undefined && offset >= front) {
     const body = text.slice(front);
     const end = front + (/^---/m.exec(body)?.index ?? body.length);
     if (offset < end || end === text.length) {
-      return frontMatterOffers(text.slice(front, offset), text.slice(front, end), offset);
+      const piece = text.slice(front, end);
+      return frontMatterOffers(text.slice(front, offset), piece, offset, isPageFile(file));
     }
   }
   const course = lastCourse(asked);

@@ -1,6 +1,12 @@
 import { rules } from '../../check/index.ts';
 import type { Course } from '../../model/index.ts';
-import { type Choices, chapterChoices, marginChoices, settingChoices } from '../../read/index.ts';
+import {
+  type Choices,
+  chapterChoices,
+  marginChoices,
+  pageChoices,
+  settingChoices,
+} from '../../read/index.ts';
 import { settingWords } from '../words.ts';
 import { labelOffers } from './directives.ts';
 import { CompletionItemKind, type Offer, type Offers } from './item.ts';
@@ -103,14 +109,16 @@ function ruleNames(): Offer[] {
     }));
 }
 
-/** The front matter of a chapter. */
+/** The front matter of a chapter, or of a page. */
 export function frontMatterOffers(
   before: string,
   text: string,
   offset: number,
+  isPage: boolean,
 ): Offers | undefined {
+  const choices = isPage ? pageChoices : chapterChoices;
   const cursor = yamlCursor(before, text);
-  if (cursor.key === undefined) return keyOffers(chapterChoices, cursor, offset);
-  const words = chapterChoices[cursor.key] ?? [];
+  if (cursor.key === undefined) return keyOffers(choices, cursor, offset);
+  const words = choices[cursor.key] ?? [];
   return words.length > 0 ? wordOffers(words, offset - cursor.typed.length) : undefined;
 }

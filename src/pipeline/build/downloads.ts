@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import type { CheckedCourse } from '../../check/index.ts';
 import { readPlainFile } from '../../files/index.ts';
-import { type Chapter, courseId } from '../../model/index.ts';
+import { type Chapter, courseId, documentsInBook } from '../../model/index.ts';
 import type { PackedFiles } from '../../publish/book/index.ts';
 import { type PartMaker, type Parts, printPart } from '../../render/index.ts';
 import type { Keep, SiteDownload, SiteMemory } from '../../site/index.ts';
@@ -35,6 +35,7 @@ export function courseDownloads(
   },
 ): SiteDownload[] {
   const { chapters } = checked.course;
+  const inBook = documentsInBook(checked.course);
   const prints = remembered && printsOf(remembered.memory, chapters);
   const makers = remembered?.makers;
   const bookInputs = async () => [
@@ -55,7 +56,7 @@ export function courseDownloads(
           courseBook(checked, folder, { site, parts, packed: await packed?.(), recall }),
         );
       },
-      print: prints && makers && (async () => prints(makers.book, chapters, await bookInputs())),
+      print: prints && makers && (async () => prints(makers.book, inBook, await bookInputs())),
     },
     {
       kind: 'moves',
@@ -88,7 +89,7 @@ function printsOf({ face, print }: SiteMemory, all: readonly Chapter[]) {
     printPart(
       JSON.stringify([
         // A chapter's moves as a file are its part.
-        chapters === all ? face : '',
+        chapters.length >= all.length ? face : '',
         more,
         chapters.map((chapter) => print(maker, chapter)),
       ]),
@@ -101,7 +102,7 @@ const largest = 50_000_000;
 /** A hash of the pictures that a book shows; what cannot be read is told by whoever makes it. */
 async function mediaHash({ course }: CheckedCourse, folder: string): Promise<string> {
   const hash = createHash('sha256');
-  for (const file of new Set(course.chapters.flatMap(({ media }) => media))) {
+  for (const file of new Set(documentsInBook(course).flatMap(({ media }) => media))) {
     const read = await readPlainFile(folder, file, largest).catch(() => undefined);
     hash.update(JSON.stringify([file, read?.size])).update(read?.bytes ?? '');
   }

@@ -4,7 +4,7 @@ import path from 'node:path';
 import fc from 'fast-check';
 import { afterAll, describe, expect, test } from 'vitest';
 import { runs } from '../../../tests/setup/runs.ts';
-import { type Course, courseId } from '../../model/index.ts';
+import { type Course, courseId, documentsOf } from '../../model/index.ts';
 import { coursePart } from '../../publish/book/index.ts';
 import { pgnPart } from '../../publish/pgn/index.ts';
 import type { CourseFiles } from '../../read/index.ts';
@@ -34,7 +34,7 @@ async function partsOf(files: CourseFiles, folder: string) {
   const makers = makersOf(course);
   const parts = await keepParts(course, { cache, folder, makers, ...current });
   const fresh = freshParts(contextOf(course));
-  for (const chapter of course.chapters) {
+  for (const chapter of documentsOf(course)) {
     for (const maker of makers) {
       expect(parts.of(maker, chapter), `${maker.kind} of ${chapter.file}`).toEqual(
         JSON.parse(JSON.stringify(fresh.of(maker, chapter))),

@@ -8,6 +8,7 @@ import path from 'node:path';
 import fc from 'fast-check';
 import { afterAll, expect, test } from 'vitest';
 import { runs } from '../../../tests/setup/runs.ts';
+import { documentsOf } from '../../model/index.ts';
 import { coursePart } from '../../publish/book/index.ts';
 import { pgnPart } from '../../publish/pgn/index.ts';
 import type { CourseFiles } from '../../read/index.ts';
@@ -60,7 +61,7 @@ async function siteOf(files: CourseFiles, folder: string) {
     pictures.map((picture) => [picture.path, picture.print()]),
   );
   for (const picture of pictures) add(picture.path, picture.print(), picture.job());
-  for (const chapter of course.chapters) {
+  for (const chapter of documentsOf(course)) {
     add(`moves of ${chapter.id}`, parts.print(moves, chapter), parts.of(moves, chapter));
     add(`${chapter.id} in the book`, parts.print(book, chapter), parts.of(book, chapter));
   }

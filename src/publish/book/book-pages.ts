@@ -1,5 +1,5 @@
 import type { Element, ElementContent } from 'hast';
-import type { Course } from '../../model/index.ts';
+import type { Chapter, Course } from '../../model/index.ts';
 import { assignAddresses, element } from '../../render/index.ts';
 import { type Strings, stringsFor } from '../../strings/index.ts';
 import type { BookPart } from './chapter-part.ts';
@@ -11,19 +11,19 @@ export interface BookPage extends BookItem {
   readonly content: string;
 }
 
-/** All pages of a book in their order. @param parts of the chapters. */
+/** All pages of a book in their order. @param documents its chapters and the author's pages, with their parts. */
 export function bookPages(
   course: Course,
-  parts: readonly BookPart[],
+  documents: readonly (Pick<Chapter, 'file' | 'title'> & { readonly part: BookPart })[],
   site: string | undefined,
 ): BookPage[] {
   const { language, title } = course.settings;
   const strings = stringsFor(language);
   const addresses = assignAddresses(course, 'xhtml');
-  const chapters = course.chapters.map(({ file, title }, index) => ({
+  const chapters = documents.map(({ file, title, part }) => ({
     file: addresses.page(file),
     title,
-    part: parts[index] as BookPart,
+    part,
   }));
   const page = (path: string, content: string): BookPage => ({
     path,

@@ -78,7 +78,7 @@ function makePart(
     const path = pictures.get(fileOfAddress(url));
     return path && `../${path}`;
   });
-  const number = ask('chapter', chapter.file)?.number ?? 0;
+  const number = chapter.page ? undefined : ask('chapter', chapter.file)?.number;
   const page = chapterPage(chapter, number, strings, body);
   return {
     xhtml: makeXhtml({ language: settings.language, title: chapter.title }, page),
@@ -108,6 +108,9 @@ function addressFrom(
       case 'chapter': {
         const file = target.to === 'place' ? target.ref.chapter : target.chapter;
         const id = target.to === 'place' ? inBook.id(target.ref) : target.id;
+        if (ask('chapter', file)?.page === 'on the site') {
+          return site && `${site}/${addressInSite(target, onSite)}`;
+        }
         if (id !== undefined && isShown(file, id)) {
           return addressInSite({ to: 'chapter', chapter: file, id }, inBook, from);
         }
@@ -139,14 +142,20 @@ function idsShown(document: Root): ReadonlySet<string> {
 
 function chapterPage(
   { title, summary }: Chapter,
-  number: number,
+  number: number | undefined,
   strings: Strings,
   body: readonly ElementContent[],
 ): Element[] {
+  const what =
+    number === undefined
+      ? { 'epub:type': 'backmatter' }
+      : { 'epub:type': 'chapter', role: 'doc-chapter' };
   return [
-    element('section', { 'epub:type': 'chapter', role: 'doc-chapter' }, [
+    element('section', what, [
       element('header', {}, [
-        element('p', { className: ['number'] }, [strings.chapterNumber(number)]),
+        ...(number === undefined
+          ? []
+          : [element('p', { className: ['number'] }, [strings.chapterNumber(number)])]),
         element('h1', {}, [title]),
         ...(summary === undefined
           ? []

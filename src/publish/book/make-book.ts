@@ -3,7 +3,7 @@ import type { CheckedCourse } from '../../check/index.ts';
 import { initialPosition } from '../../chess/index.ts';
 import type { Diagnostic } from '../../diagnostics/index.ts';
 import { coverJob, makeOnePng } from '../../draw/index.ts';
-import { type Course, courseId } from '../../model/index.ts';
+import { type Course, courseId, documentsInBook } from '../../model/index.ts';
 import {
   contextOf,
   coverPosition,
@@ -59,10 +59,15 @@ export async function makeBook(
   const context = contextOf(course);
   const { of: partOf } = options.parts ?? freshParts(context);
   const maker = coursePart(course, options.site);
-  const chapters = course.chapters.map((chapter) => partOf(maker, chapter));
+  const documents = documentsInBook(course).map((document) => ({
+    file: document.file,
+    title: document.title,
+    part: partOf(maker, document),
+  }));
+  const parts = documents.map(({ part }) => part);
   const media = await readPictures(course, options.folder);
-  const pages = bookPages(course, chapters, site);
-  for (const picture of chapters.flatMap(({ boards }) => boards)) boards.board(picture);
+  const pages = bookPages(course, documents, site);
+  for (const picture of parts.flatMap(({ boards }) => boards)) boards.board(picture);
 
   const { packed } = options;
   const drawn = await boards.draw(options.cacheDir, (key) => packed?.get(key) === undefined);
@@ -93,7 +98,7 @@ export async function makeBook(
       modified: options.modified ?? undated,
       published: options.modified,
       certified: settings.certified,
-      described: chapters.every(({ described }) => described),
+      described: parts.every(({ described }) => described),
       accessibility: context.strings.book.accessibility,
     },
     items,
@@ -126,9 +131,10 @@ export function coursePart(course: Course, site: string | undefined): PartMaker<
 /** What a reader of the book would miss: pictures of a kind that it cannot have. */
 export function bookFindings({ course }: CheckedCourse): Diagnostic[] {
   const what = { rule: 'book-picture', readers: 'e-readers' };
+  const documents = documentsInBook(course);
   return [
-    ...pictureFindings(course.chapters, bookPictures, what),
-    ...(course.settings.certified === undefined ? [] : wordlessFindings(course.chapters)),
+    ...pictureFindings(documents, bookPictures, what),
+    ...(course.settings.certified === undefined ? [] : wordlessFindings(documents)),
   ];
 }
 

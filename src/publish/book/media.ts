@@ -1,5 +1,5 @@
 import path from 'node:path';
-import type { Course } from '../../model/index.ts';
+import { type Course, documentsInBook } from '../../model/index.ts';
 import { readFitFile } from '../fit-file.ts';
 
 /** Kinds of pictures that every reading system shows (EPUB 3.3, section 3.2), by file ending. */
@@ -24,7 +24,7 @@ export function picturePaths(
   course: Course,
 ): ReadonlyMap<string, Pick<BookPicture, 'path' | 'type'>> {
   const pictures = new Map<string, Pick<BookPicture, 'path' | 'type'>>();
-  for (const file of new Set(course.chapters.flatMap(({ media }) => media))) {
+  for (const file of new Set(documentsInBook(course).flatMap(({ media }) => media))) {
     const ending = path.extname(file).toLowerCase();
     const type = bookPictures.get(ending);
     if (type === undefined) continue;

@@ -2,7 +2,7 @@ import type { Heading } from 'mdast';
 import { toString as plainText } from 'mdast-util-to-string';
 import { chapterIds } from '../../addresses/index.ts';
 import { nearestName, type Place } from '../../diagnostics/index.ts';
-import { type Chapter, type Course, slug } from '../../model/index.ts';
+import { type Chapter, type Course, documentsOf, slug } from '../../model/index.ts';
 import { newsChapter, newsId, newsPage } from '../../render/index.ts';
 import { stringsFor } from '../../strings/index.ts';
 import { PublishError } from '../publish-error.ts';
@@ -75,18 +75,20 @@ function placeOf(file: string, { start, end }: NonNullable<Heading['position']>)
   };
 }
 
-/** By its id, its number, its file or its title. */
-function findChapter({ chapters }: Course, name: string): Chapter {
+/** By its id, its number, its file or its title. A page is found as a chapter is, but for a number. */
+function findChapter(course: Course, name: string): Chapter {
+  const { chapters } = course;
+  const all = documentsOf(course);
   const found =
-    chapters.find(({ id }) => id === name) ??
+    all.find(({ id }) => id === name) ??
     chapters.find((_, index) => String(index + 1) === name) ??
-    chapters.find(({ file }) => file === name || file === `chapters/${name}`) ??
-    chapters.find(({ title }) => title === name);
+    all.find(({ file }) => [name, `chapters/${name}`, `pages/${name}`].includes(file)) ??
+    all.find(({ title }) => title === name);
   if (found) return found;
   throw missing(
     `there is no chapter \`${name}\``,
     name,
-    chapters.map(({ id }) => id),
+    all.map(({ id }) => id),
     'the chapters are',
   );
 }

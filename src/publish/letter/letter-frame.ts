@@ -18,12 +18,14 @@ export interface LetterPlaces {
   readonly unsubscribe?: string | undefined;
   /** Who sends it, and where he can be reached by post. */
   readonly sender?: string | undefined;
+  /** Links to pages of the author's. */
+  readonly pages?: readonly ElementContent[];
 }
 
 export function letterFrame(
   course: Course,
   text: LetterText,
-  { site, page, unsubscribe, sender }: LetterPlaces,
+  { site, page, unsubscribe, sender, pages = [] }: LetterPlaces,
 ): LetterFrame {
   const { title, author, licence, language } = course.settings;
   const strings = stringsFor(language);
@@ -45,6 +47,7 @@ export function letterFrame(
       ...(licence === undefined ? [] : [line([strings.licence(licence)])]),
       ...(sender === undefined ? [] : [line([sender])]),
       ...(unsubscribe === undefined ? [] : [line([link(unsubscribe, strings.letter.unsubscribe)])]),
+      ...pages,
     ],
   };
 }

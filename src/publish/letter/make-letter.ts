@@ -4,6 +4,7 @@ import type { CheckedCourse } from '../../check/index.ts';
 import type { Diagnostic } from '../../diagnostics/index.ts';
 import type { BoardPicture } from '../../draw/index.ts';
 import { fileOfAddress } from '../../model/index.ts';
+import type { Medium } from '../../render/index.ts';
 import { stringsFor } from '../../strings/index.ts';
 import { pictureFindings } from '../picture-findings.ts';
 import { collectPictures } from '../pictures.ts';
@@ -14,7 +15,8 @@ import { letterFrame } from './letter-frame.ts';
 import { makeMailHtml } from './mail-html.ts';
 import { type MailPicture, mailTree } from './mail-tree.ts';
 import { contentIdOf, makeMessage } from './message.ts';
-import { makePlainText } from './plain-text.ts';
+import { linksAtFoot, pagesAtFoot, withPages } from './pages-at-foot.ts';
+import { fitForText, makePlainText } from './plain-text.ts';
 import { letterPictures, readMedia } from './read-media.ts';
 import { renderText } from './render-text.ts';
 import { lettersInWords, textBoard } from './text-board.ts';
@@ -68,17 +70,26 @@ export async function makeLetter(
   const strings = stringsFor(settings.language, settings.notation);
   const text = chooseText(course, choice);
   const site = options.site ?? settings.site;
+  const atFoot = pagesAtFoot(course, site, text.chapters);
   const frame = letterFrame(course, text, {
     site,
     page: site && text.page && `${site}/${text.page}`,
     unsubscribe: options.unsubscribe,
     sender: options.sender,
+    pages: linksAtFoot(atFoot.links, site),
+  });
+  const shown = { chapters: [...text.chapters, ...atFoot.texts] };
+  const render = (board: Medium['board']) => ({
+    content: renderText(course, text, board, site),
+    pages: atFoot.texts.map(
+      (page) => [page, renderText(course, { chapters: [page] }, board, site)] as const,
+    ),
   });
   const subject = options.subject ?? `${settings.title}: ${text.title}`;
 
   const boards = collectPictures('images');
-  const media = await readMedia(text, options.folder);
-  const content = renderText(course, text, boards.board, site);
+  const media = await readMedia(shown, options.folder);
+  const { content, pages } = render(boards.board);
   const drawn = await boards.draw(options.cacheDir);
   const pictures = new Map([
     ...[...drawn].map(([path, bytes]) => [path, { type: 'image/png', bytes }] as const),
@@ -91,7 +102,8 @@ export async function makeLetter(
       return size && { src: addressOf(size.path), width: size.width, height: size.height };
     };
     const letter = { language: settings.language, subject, preview };
-    return makeMailHtml(letter, frame, mailTree(content, pictureAt));
+    const fit = (nodes: readonly RootContent[]) => mailTree(nodes, pictureAt);
+    return makeMailHtml(letter, withPages(frame, pages, fit), fit(content));
   };
 
   let hasBoards = false;
@@ -99,9 +111,10 @@ export async function makeLetter(
     hasBoards = true;
     return textBoard(picture, strings);
   };
-  const plain = renderText(course, text, letters, site);
+  const plain = render(letters);
   const legend = hasBoards ? strings.letter.textBoards(lettersInWords(strings)) : undefined;
-  const words = makePlainText(frame, legend, plain);
+  const inWords = withPages(frame, plain.pages, fitForText);
+  const words = makePlainText(inWords, legend, plain.content);
 
   const { images, from, to, date, unsubscribe: address, oneClick: takesPost = false } = options;
   const fetched = (path: string) => `${images}/${path.replace(/^images\//, '')}`;
@@ -120,7 +133,7 @@ export async function makeLetter(
   const longer = attached.length > html.length ? attached : html;
   const findings = [
     ...letterLong(longer, text),
-    ...pictureFindings(text.chapters, letterPictures, {
+    ...pictureFindings(shown.chapters, letterPictures, {
       rule: 'letter-picture',
       readers: 'mail programs',
     }),

@@ -19,7 +19,7 @@ export function makePlainText(
   const tree = [
     ...head,
     ...(legend === undefined ? [] : [element('p', {}, [legend])]),
-    ...body.flatMap((node) => (node.type === 'doctype' ? [] : forText(node))),
+    ...fitForText(body),
     element('p', {}, ['-- ']),
     ...foot,
   ];
@@ -42,6 +42,11 @@ export function makePlainText(
   // Code keeps the line ends of the author's file; a message has those of its sender (RFC 5322, 2.3).
   const lines = words.replaceAll('\u00a0', ' ').replace(/\r\n?/g, '\n');
   return `${lines.trim()}\n`;
+}
+
+/** What plain text can have of a text. */
+export function fitForText(nodes: readonly RootContent[]): ElementContent[] {
+  return nodes.flatMap((node) => (node.type === 'doctype' ? [] : forText(node)));
 }
 
 function forText(node: ElementContent): ElementContent[] {

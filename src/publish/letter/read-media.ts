@@ -25,7 +25,7 @@ const widest = 552;
 
 /** The author's pictures that a letter can show, by the paths that chapters name them with. */
 export async function readMedia(
-  { chapters }: LetterText,
+  { chapters }: Pick<LetterText, 'chapters'>,
   folder: string,
 ): Promise<ReadonlyMap<string, LetterPicture>> {
   const pictures = new Map<string, LetterPicture>();

@@ -17,7 +17,7 @@ import type { LetterText } from './choose-text.ts';
  */
 export function renderText(
   course: Course,
-  { chapters }: LetterText,
+  { chapters }: Pick<LetterText, 'chapters'>,
   board: Medium['board'],
   site: string | undefined,
 ): RootContent[] {

@@ -20,8 +20,10 @@ import { waysTo } from './ways.ts';
 export interface ChapterNamed {
   readonly id: string;
   readonly title: string;
-  /** From 1. */
+  /** From 1; of pages, which readers see no numbers of, behind all chapters. */
   readonly number: number;
+  /** Of a page of the author's: whether the book and the handout have it. */
+  readonly page?: 'in the book' | 'on the site';
 }
 
 /** A position that the author has named. */
@@ -64,7 +66,9 @@ export const questions = {
   chapter(course: Course, file: string): ChapterNamed | null {
     const chapter = chapterAt(course, { chapter: file });
     if (chapter === undefined) return null;
-    return { id: chapter.id, title: chapter.title, number: chapterIndex(course, file) + 1 };
+    const { id, title, page } = chapter;
+    const number = chapterIndex(course, file) + 1;
+    return { id, title, number, ...(page && { page: page.book ? 'in the book' : 'on the site' }) };
   },
   /** The id of a place within its page; empty where its chapter is not there. */
   id(course: Course, ref: NodeRef): string {

@@ -5,6 +5,9 @@ import { pagePart } from './chapter-page.ts';
 import { page } from './rendered-site.ts';
 import type { SitePrints } from './site-prints.ts';
 
+/** Of a page of text with fewer sections a list helps nobody (a judgement, no source). */
+const worthListing = 4;
+
 /** The pages of the author's that are no chapters, each with what indexes of words need to know of it. */
 export function pagesOfAuthor(
   pages: readonly Page[],
@@ -12,7 +15,11 @@ export function pagesOfAuthor(
 ) {
   return pages.map((own) => {
     const around = { ...headOf(own), isText: own.blocks.length === 0 };
-    const shown = (): OwnPage => ({ ...around, ...parts.of(pagePart, own) });
+    const shown = (): OwnPage => {
+      const text = parts.of(pagePart, own);
+      const isLong = text.board !== undefined || text.sections.length >= worthListing;
+      return { ...around, ...text, sections: isLong ? text.sections : [] };
+    };
     return {
       id: own.id,
       page: shown,

@@ -9,8 +9,8 @@ import type { SitePlace } from './site-frame.ts';
 export interface SitePrints {
   /** Of what shows all of a course but the words of its chapters. */
   readonly whole: () => string;
-  /** Of what also shows a part of each chapter. */
-  readonly withAll: (maker: PartMaker<unknown>) => () => string;
+  /** Of what also shows a part of each chapter, and of pages of the author's. */
+  readonly withAll: (maker: PartMaker<unknown>, pages?: readonly Chapter[]) => () => string;
   /** Of a chapter's page. @param around plain data that the page shows beside the chapter. */
   readonly ofChapter: (chapter: Chapter, around: unknown) => () => string;
   /** Of a chapter's text as its page has it. */
@@ -34,8 +34,12 @@ export function sitePrints({
   const whole = printPart(JSON.stringify([memory.face, framed, place]));
   return {
     whole: () => whole,
-    withAll: (maker) => () =>
-      printPart([whole, ...chapters.map((chapter) => memory.print(maker, chapter))].join()),
+    withAll:
+      (maker, pages = []) =>
+      () => {
+        const prints = [...chapters, ...pages].map((chapter) => memory.print(maker, chapter));
+        return printPart([whole, ...prints].join());
+      },
     ofChapter: (chapter, around) => () =>
       printPart(JSON.stringify([framed, around, memory.print(pagePart, chapter)])),
     ofText: (chapter) => () =>

@@ -33,7 +33,7 @@ import { boardLists, boardsByChapter } from './embed/snippets.ts';
 import { exerciseEntries } from './exercise-entries.ts';
 import { feedPath, makeFeed } from './feed.ts';
 import { keyPosition, workPart } from './first-page.ts';
-import { joinHandout } from './handout/handout.ts';
+import { documentsOnPaper, joinHandout } from './handout/handout.ts';
 import { pageHeads } from './handout/page-heads.ts';
 import { paperPart } from './handout/paper-part.ts';
 import { hasTranspositions } from './has-transpositions.ts';
@@ -92,7 +92,7 @@ export function renderSite(
   const heads = chapters.map((chapter, index) => headOf(chapter, index + 1));
   const inCourse = { chapters: heads };
   const take = downloadsIn(place);
-  const headsOnPaper = once(() => pageHeads(frame, heads, strings));
+  const headsOnPaper = once(() => pageHeads(frame, [...heads, ...pagesOnPaper(course)], strings));
   const made: Makings = {
     ...{ base, place, parts, prints, has, frame, recall, take, inCourse },
     ...{ table, notes, exercises, freePlay, meetings, embeds, headsOnPaper },
@@ -190,7 +190,7 @@ function pagesOf(made: Makings, ofDocuments: readonly SitePage[]): SitePage[] {
         ...inCourse,
         ...onPaper(course, parts, headsOnPaper()),
       }),
-      prints?.withAll(paperPart),
+      prints?.withAll(paperPart, course.pages),
     ),
     ...boardLists(
       course,
@@ -251,6 +251,12 @@ function contentsOf(
     exercises: blocks.some(({ kind }) => kind === 'exercise'),
     news: news.length > 0,
   };
+}
+
+function pagesOnPaper(course: Course) {
+  return documentsOnPaper(course).flatMap(({ document: { title, page }, number }) =>
+    page ? [{ number, title, isPage: true as const }] : [],
+  );
 }
 
 function onPaper(

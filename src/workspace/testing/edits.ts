@@ -1,14 +1,17 @@
 import fc from 'fast-check';
-import type { CourseFiles } from '../../read/index.ts';
+import { type CourseFiles, isPageFile } from '../../read/index.ts';
 
 export const settings = { path: 'course.yaml', text: 'title: A\nid: a\nside: white\n' };
 
+/** The files of a course. @param chapters texts of chapters and of pages, by their paths. */
 export function filesOf(
   chapters: Readonly<Record<string, string>>,
   more: Partial<CourseFiles> = {},
 ) {
   const list = Object.entries(chapters).map(([path, text]) => ({ path, text }));
-  return { settings, chapters: list, games: [], media: [], problems: [], ...more };
+  const pages = list.filter(({ path }) => isPageFile(path));
+  const rest = list.filter(({ path }) => !isPageFile(path));
+  return { settings, chapters: rest, pages, games: [], media: [], problems: [], ...more };
 }
 
 /** A block of moves. */
@@ -66,13 +69,25 @@ const piece = fc.oneof(
     .map(({ line, name, from }) => moves(line + name, from)),
 );
 const chapter = fc.array(piece, { maxLength: 5 }).map((pieces) => pieces.join(''));
-const names = ['1', '2', '3', '4'].map((name) => `chapters/${name}.md`);
+const names = [...['1', '2', '3', '4'].map((name) => `chapters/${name}.md`), 'pages/5.md'];
+/** What a page says of where it is published. */
+const front = fc.constantFrom(
+  '',
+  '---\ntitle: About\n---\n\n',
+  '---\ntitle: About\nin: head\nmenu: We\nbook: yes\n---\n\n',
+);
 /** An edit of a small course, and whether another process goes on from there. */
-export const edit = fc.record({
-  file: fc.constantFrom(...names),
-  /** Absent: the chapter is taken out. */
-  text: fc.option(chapter, { nil: undefined, freq: 6 }),
-  restart: fc.nat(3).map((n) => n === 0),
-  media: fc.constantFrom([], ['media/x.png']),
-  side: fc.constantFrom('white', 'white', 'white', 'black', 'both'),
-});
+export const edit = fc
+  .record({
+    file: fc.constantFrom(...names),
+    front,
+    /** Absent: the chapter is taken out. */
+    text: fc.option(chapter, { nil: undefined, freq: 6 }),
+    restart: fc.nat(3).map((n) => n === 0),
+    media: fc.constantFrom([], ['media/x.png']),
+    side: fc.constantFrom('white', 'white', 'white', 'black', 'both'),
+  })
+  .map(({ front, text, ...rest }) => ({
+    ...rest,
+    text: text !== undefined && isPageFile(rest.file) ? front + text : text,
+  }));

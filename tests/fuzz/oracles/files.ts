@@ -6,6 +6,7 @@ import { compareCourses, writeChanges } from '../../../src/changes/index.ts';
 import { makeNews } from '../../../src/changes/make-news.ts';
 import type { CheckedCourse } from '../../../src/check/index.ts';
 import { compareGames } from '../../../src/lookup/games/index.ts';
+import { documentsInBook } from '../../../src/model/index.ts';
 import { type Movetext, makeMovetext, parseGames } from '../../../src/movetext/index.ts';
 import { bookPages } from '../../../src/publish/book/book-pages.ts';
 import { bookPart } from '../../../src/publish/book/chapter-part.ts';
@@ -89,7 +90,11 @@ export const soundBook: Oracle<CourseRun> = {
     const parts = freshParts(contextOf(course));
     const pages = bookPages(
       course,
-      course.chapters.map((chapter) => parts.of(maker, chapter)),
+      documentsInBook(course).map((document) => ({
+        file: document.file,
+        title: document.title,
+        part: parts.of(maker, document),
+      })),
       undefined,
     );
     for (const { content } of pages) {

@@ -8,13 +8,13 @@ import type { ChapterHead, SiteFile, SiteFrame } from '../../site-data.ts';
  */
 export function pageHeads(
   frame: Pick<SiteFrame, 'language' | 'title'>,
-  chapters: readonly ChapterHead[],
+  chapters: readonly (Pick<ChapterHead, 'number' | 'title'> & { readonly isPage?: true })[],
   strings: Strings,
 ): SiteFile {
   const [start, end] =
     directionOf(frame.language) === 'rtl' ? ['right', 'left'] : ['left', 'right'];
-  const heads = chapters.flatMap(({ number, title }) => [
-    `@page c${number}{@top-center{content:${text(strings.chapterNumber(number))}}@top-${end}{content:${text(title)}}}`,
+  const heads = chapters.flatMap(({ number, title, isPage }) => [
+    `@page c${number}{@top-center{content:${text(isPage ? '' : strings.chapterNumber(number))}}@top-${end}{content:${text(title)}}}`,
     `#c${number}{page:c${number}}`,
   ]);
   const content = `@page{@top-${start}{content:counter(page)}@top-${end}{content:${text(frame.title)}}}

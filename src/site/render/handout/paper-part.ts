@@ -41,6 +41,12 @@ function paperOf(context: RenderContext): PaperPart {
     const number = ask('chapter', file)?.number ?? 0;
     return id === undefined ? `c${number}` : `c${number}-${id}`;
   };
+  /** Whether it leads to a page of the author's that the handout has not. */
+  const isOnSite = (target: Target): boolean => {
+    const file =
+      target.to === 'place' ? target.ref.chapter : target.to === 'chapter' && target.chapter;
+    return file !== false && ask('chapter', file)?.page === 'on the site';
+  };
   const lead = (id: string): string => {
     used.add(id);
     return `#${encodeURIComponent(id)}`;
@@ -50,6 +56,7 @@ function paperOf(context: RenderContext): PaperPart {
     isLive: false,
     drawsSigns: true,
     addressOf(target: Target) {
+      if (isOnSite(target)) return addressInSite(target, addresses);
       if (target.to === 'note') return lead(idIn(chapter.file, target.id));
       if (target.to === 'chapter') return lead(idIn(target.chapter, target.id));
       if (target.to === 'place') return lead(idIn(target.ref.chapter, ask('id', target.ref)));

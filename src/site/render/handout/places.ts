@@ -17,9 +17,9 @@ export function placeTeller(ask: Ask, strings: Strings) {
     if (target.to !== 'place' && target.to !== 'chapter') return undefined;
     const chapter = target.to === 'place' ? target.ref.chapter : target.chapter;
     const id = target.to === 'place' ? ask('id', target.ref) : target.id;
-    const { title = '', number = 0 } = (chapter !== from && ask('chapter', chapter)) || {};
+    const { title = '', number = 0, page } = (chapter !== from && ask('chapter', chapter)) || {};
     const elsewhere = chapter !== from && !words.includes(title);
-    const there = elsewhere ? [handout.chapter(number)] : [];
+    const there = elsewhere ? [page ? title : handout.chapter(number)] : [];
     const { diagram, ref } = id === undefined ? {} : ask('told', { chapter, id });
     if (diagram !== undefined) return { words: handout.diagram(diagram), diagram };
     const named = ref && ask('move', ref);
