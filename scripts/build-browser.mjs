@@ -44,6 +44,7 @@ const scripts = {
   // Of the pages of a shelf of courses.
   shelf: 'shelf/first.ts',
   'shelf-search': 'shelf/search.ts',
+  'shelf-practice': 'shelf/practice.ts',
   // Of chapters, when they are idle.
   'keep-reading': 'kept-reading/main.ts',
   // At a reader's first act on the board of a chapter.

@@ -79,6 +79,8 @@ export interface ShelfCourse {
   /** `CourseTable.course` */
   readonly course: string;
   readonly title: string;
+  /** What stands before the first colon of the title. */
+  readonly shortTitle: string;
   readonly language: string;
   readonly side: 'white' | 'black' | 'both';
   /** The address of its folder as seen from the root of the shelf, with a final `/`. */

@@ -21,6 +21,7 @@ export interface PageWords {
   readonly notes: NotesWords;
   readonly shelf: ShelfWords;
   readonly shelfSearch: ShelfSearchWords;
+  readonly shelfPractice: ShelfPracticeWords;
 }
 
 /** How pieces and sides are called. */
@@ -70,6 +71,11 @@ export type FirstWords = BoardWords &
 
 /** Of the search over all courses of a shelf. */
 export type ShelfSearchWords = SearchWords & { readonly shelf: Strings['shelf']['search'] };
+
+/** Of practice over all courses of a shelf. */
+export type ShelfPracticeWords = PracticeWords & {
+  readonly shelf: Strings['shelf']['practice'] & Pick<Strings['shelf']['search'], 'notLoaded'>;
+};
 
 /** Of the first page of a shelf. */
 export type ShelfWords = Strings['shelf']['talk'] & Pick<Strings['first']['talk'], 'knownOf'>;

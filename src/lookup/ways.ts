@@ -68,8 +68,10 @@ function makeWays({ positions }: CourseTable): Ways {
       }
     }
   };
-  const start = positions.findIndex(({ key }) => key === initialPosition.key);
-  if (start >= 0) grow(start);
+  // Where several courses stand in one table, each has its start.
+  positions.forEach(({ key }, index) => {
+    if (key === initialPosition.key) grow(index);
+  });
   positions.forEach((_, index) => {
     if (numbers[index] === undefined) grow(index);
   });

@@ -9,6 +9,7 @@ import type {
   SearchWords,
   SettingsWords,
   SetUpWords,
+  ShelfPracticeWords,
   ShelfSearchWords,
   ShelfWords,
   TreeWords,
@@ -54,6 +55,12 @@ export function firstWords(strings: Strings): FirstWords {
 
 export function shelfWords({ shelf, first }: Strings): ShelfWords {
   return { ...shelf.talk, knownOf: first.talk.knownOf };
+}
+
+export function shelfPracticeWords(strings: Strings, figurines: boolean): ShelfPracticeWords {
+  const { practice, search } = strings.shelf;
+  const shelf = { ...practice, notLoaded: search.notLoaded };
+  return { ...practiceWords(strings, figurines), shelf };
 }
 
 export function shelfSearchWords(strings: Strings): ShelfSearchWords {

@@ -2,7 +2,8 @@ import { numberSign } from '../../chess/letters.ts';
 import type { PracticeWords } from '../../contract/words.ts';
 import { noteName, waysOf } from '../../lookup/index.ts';
 import { make } from '../element.ts';
-import type { Step } from './practice-course.ts';
+import { inLanguageOf } from '../in-language-of.ts';
+import type { CourseHome, Step } from './practice-course.ts';
 import { type Session, type Turn, turnAfter } from './session.ts';
 import { printedNodes } from './words.ts';
 
@@ -41,9 +42,24 @@ export function noteOf(
   { course }: Pick<Session, 'course'>,
   { from, move }: Step,
 ): HTMLElement | undefined {
+  const home = course.homeOf?.(from);
   const html = course.notes.notes[noteName(from, move.san)]?.html ?? '';
   if (html === '') return undefined;
   const note = make('span', 'practice-note');
   note.innerHTML = html;
+  if (home !== undefined) settle(note, home);
   return note;
+}
+
+/** Links and pictures of a course lead from its own pages, and its words are in its own language. */
+function settle(note: HTMLElement, home: CourseHome): void {
+  const { lang } = inLanguageOf(home);
+  if (lang !== undefined) note.lang = lang;
+  for (const name of ['href', 'src']) {
+    for (const each of note.querySelectorAll(`:not(svg *)[${name}]`)) {
+      const address = each.getAttribute(name) ?? '';
+      if (!/^(?:[a-z][a-z0-9+.-]*:|#|\/)/i.test(address))
+        each.setAttribute(name, home.at + address);
+    }
+  }
 }

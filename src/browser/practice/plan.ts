@@ -6,7 +6,7 @@ import type { Task } from './session.ts';
 import { isDue, standingOf } from './standing.ts';
 
 /** So many moves are a session, and so many of them may be new ones. */
-const most = 12;
+export const most = 12;
 const mostNew = 8;
 
 /** What could be done today with some moves of the course. */
@@ -20,6 +20,8 @@ export interface Plan {
   readonly tasks: readonly Task[];
   /** A session of that alone which comes back. */
   readonly back: readonly Task[];
+  /** All that comes back, however much it is. */
+  readonly allBack: readonly Task[];
   /** A session of what is known and not due, for who wants it all the same. */
   readonly ahead: readonly Task[];
 }
@@ -51,6 +53,7 @@ export function planOf(
     unmet: unmet.length,
     tasks: [...back, ...fresh],
     back,
+    allBack: due,
     ahead: ahead.slice(0, most),
   };
 }

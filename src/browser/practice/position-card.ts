@@ -2,8 +2,9 @@ import type { PracticeWords } from '../../contract/words.ts';
 import { drawBoardInPage } from '../../draw/page-board.ts';
 import { moveOf, placeHref } from '../../lookup/index.ts';
 import { element, make } from '../element.ts';
+import { inLanguageOf } from '../in-language-of.ts';
 import { positionAt, squaresOfStep } from './board-moves.ts';
-import type { PracticeCourse, Step } from './practice-course.ts';
+import { type PracticeCourse, type Step, viewOf } from './practice-course.ts';
 import { inWords } from './sentences.ts';
 import type { Turn } from './session.ts';
 import { markSign } from './strip.ts';
@@ -28,12 +29,16 @@ export function positionCard(
   const picture = make('div', 'practice-picture');
   picture.innerHTML = drawBoardInPage({
     placement: positionAt(course, move.to).fen,
-    view: course.table.side === 'black' ? 'black' : 'white',
+    view: viewOf(course, from),
     lastMove: squaresOfStep(course, { from, move }),
     coordinates: false,
   });
   const name = make('b', '', markSign('wrong'), ' ', inWords(turn, move.san, words));
   const text = make('div', '', make('p', '', name, ' ', ...said));
+  const home = course.homeOf?.(from);
+  if (home !== undefined) {
+    text.prepend(element('p', { class: 'quiet', ...inLanguageOf(home) }, home.shortTitle));
+  }
   const [place] = move.at;
   if (place !== undefined) {
     const href = placeHref(course.table, move.to, place);

@@ -22,6 +22,22 @@ export interface PracticeCourse {
   readonly itemAt: ReadonlyMap<number, CourseItem>;
   /** Positions that lines keep away from. */
   readonly aside: ReadonlySet<number>;
+  /** Where several courses are practised as one: the course that a position belongs to. */
+  readonly homeOf?: (position: number) => CourseHome;
+}
+
+/** A course among several that are practised as one. */
+export interface CourseHome {
+  readonly shortTitle: string;
+  readonly language: string;
+  readonly side: CourseTable['side'];
+  /** Address of its site, with a final `/`. */
+  readonly at: string;
+}
+
+/** The side at the bottom of a board. */
+export function viewOf({ table, homeOf }: PracticeCourse, position: number): 'white' | 'black' {
+  return (homeOf?.(position) ?? table).side === 'black' ? 'black' : 'white';
 }
 
 export function practiceCourse(table: CourseTable, notes: CourseNotes): PracticeCourse {
@@ -86,7 +102,10 @@ export function wayTo(
   target: number,
   chapters: ReadonlySet<number>,
 ): Way & { readonly start: LineStart } {
-  const all = course.notes.starts.map((start) => ({ position: start.position, start }));
+  const home = course.homeOf?.(target);
+  const all = course.notes.starts
+    .filter(({ position }) => course.homeOf?.(position) === home)
+    .map((start) => ({ position: start.position, start }));
   const near = all.filter(({ start }) => chapters.has(start.chapter));
   const wanted = new Set([target]);
   for (const tier of tiers) {

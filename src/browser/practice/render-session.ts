@@ -1,9 +1,11 @@
 import { fill } from '../../contract/sentence.ts';
 import type { PracticeWords } from '../../contract/words.ts';
 import { counted } from '../counted.ts';
-import { make } from '../element.ts';
+import { element, make } from '../element.ts';
+import { inLanguageOf } from '../in-language-of.ts';
 import { lineText } from './line-text.ts';
 import { countOf } from './marks.ts';
+import type { CourseHome } from './practice-course.ts';
 import { sayOf } from './sentences.ts';
 import type { Session } from './session.ts';
 import type { SessionParts } from './session-parts.ts';
@@ -30,7 +32,9 @@ export function renderSession(
   const { practice } = words;
   const { stage, course, start } = session;
   const about = title ?? course.table.chapters[start.chapter]?.title ?? '';
-  parts.about.textContent = fill(practice.about, { title: about });
+  const home = course.homeOf?.(start.position);
+  if (home === undefined) parts.about.textContent = fill(practice.about, { title: about });
+  else tellHome(parts, home, about);
   fillStrip(parts.strip, session, words);
   parts.count.textContent = countText(session, words);
   showOnBoard(parts.board, session, words, moved);
@@ -54,6 +58,18 @@ export function renderSession(
   const { next } = stage;
   parts.on.textContent =
     next === 'on' ? practice.on : next === 'line' ? practice.nextLine : practice.finish;
+}
+
+/** Of several courses: the one that asks now, which is said aloud whenever it is another. */
+function tellHome(parts: SessionParts, home: CourseHome, chapter: string): void {
+  const name = make('b', '', home.shortTitle);
+  const words = element('span', inLanguageOf(home), name, `: ${chapter}`);
+  parts.about.classList.add('of-course');
+  const isOther = parts.about.querySelector('b')?.textContent !== home.shortTitle;
+  parts.about.replaceChildren(words);
+  parts.home.replaceChildren(
+    isOther ? element('span', inLanguageOf(home), `${home.shortTitle}. `) : '',
+  );
 }
 
 function countText(session: Session, { practice }: PracticeWords): string {

@@ -14,6 +14,8 @@ export interface SessionParts {
   readonly count: HTMLElement;
   /** What is asked, or what came of it. */
   readonly heading: HTMLElement;
+  /** For who does not see it: the course that asks now, where several are practised as one. */
+  readonly home: HTMLElement;
   /** The other side's move, for who does not see it. */
   readonly before: HTMLElement;
   readonly verdict: HTMLElement;
@@ -50,6 +52,7 @@ export function makeSessionParts(
   const strip = makeStrip(words);
   const count = make('p', 'practice-count');
   const heading = focusable(make('h1', ''));
+  const home = make('span', 'unseen');
   const before = make('span', 'unseen');
   const verdict = make('p', 'practice-verdict');
   const comment = make('p', 'practice-said');
@@ -57,6 +60,7 @@ export function makeSessionParts(
   const status = element(
     'div',
     { class: 'practice-status', role: 'status', 'aria-atomic': 'true' },
+    home,
     heading,
     before,
     verdict,
@@ -77,6 +81,7 @@ export function makeSessionParts(
     strip,
     count,
     heading,
+    home,
     before,
     verdict,
     line,

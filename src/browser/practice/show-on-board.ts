@@ -4,6 +4,7 @@ import { noteName } from '../../lookup/index.ts';
 import type { CourseBoard } from '../board/course-board.ts';
 import { describe } from '../words.ts';
 import { movesAt, positionAt, squaresOfStep } from './board-moves.ts';
+import { viewOf } from './practice-course.ts';
 import { adviceAt, positionNow, type Session } from './session.ts';
 
 /** The element is defined by the script of every page; here it is only used. */
@@ -27,7 +28,7 @@ export function showOnBoard(
       : undefined;
   board.show({
     placement: position.fen,
-    view: course.table.side === 'black' ? 'black' : 'white',
+    view: viewOf(course, here),
     turn: sideToMove(position),
     description: describe(position.fen.slice(0, position.fen.indexOf(' ')), words),
     legal: 'task' in stage ? movesAt(course, here, words) : [],

@@ -38,6 +38,7 @@ export function tableOf(built: readonly BuiltCourse[]): ShelfTable {
       if (table === undefined) throw new Error(`${course.id} was built without its table`);
       return {
         ...{ course: course.course, title, language, side, chapters, table },
+        shortTitle: splitTitle(title).shortTitle,
         at: folderOf(course),
         ...(notes !== undefined && { notes }),
       };

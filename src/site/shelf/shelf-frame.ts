@@ -1,4 +1,4 @@
-import type { BuiltCourse, Shelf } from '../../contract/index.ts';
+import { type BuiltCourse, practicePage, type Shelf } from '../../contract/index.ts';
 import { palettes, pieceSprite, stateSprite } from '../../draw/index.ts';
 import { defaultColour } from '../../look/index.ts';
 import { cardPath } from '../../render/index.ts';
@@ -52,6 +52,17 @@ export function shelfFrame(
 }
 
 /** The pages of a shelf that act over all its courses. */
-function shelfPages(_built: readonly BuiltCourse[], { finding }: Strings): CoursePage[] {
-  return [{ file: 'search.html', title: finding.pageNames.search, inHead: true }];
+function shelfPages(built: readonly BuiltCourse[], strings: Strings): CoursePage[] {
+  const { search } = strings.finding.pageNames;
+  return [
+    ...(isPractised(built)
+      ? [{ file: practicePage, title: strings.practicePage, inHead: true }]
+      : []),
+    { file: 'search.html', title: search, inHead: true },
+  ];
+}
+
+/** Whether any of the courses asks a move. */
+export function isPractised(built: readonly BuiltCourse[]): boolean {
+  return built.some(({ moves }) => moves > 0);
 }

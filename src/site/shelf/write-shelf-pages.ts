@@ -1,5 +1,5 @@
 import { initialPosition } from '../../chess/index.ts';
-import type { BuiltCourse, Shelf } from '../../contract/index.ts';
+import { type BuiltCourse, practicePage, type Shelf } from '../../contract/index.ts';
 import { cardJob, makePngs, type PngJob } from '../../draw/index.ts';
 import { cardPath } from '../../render/index.ts';
 import { copyAssets, readAssets } from '../build/assets.ts';
@@ -10,7 +10,7 @@ import { iconJobs } from '../web-app/icons.ts';
 import { clothSheet } from './cloth-sheet.ts';
 import { booksOf, latestNews, tableOf } from './shelf-books.ts';
 import { shelfFiles } from './shelf-files.ts';
-import { shelfFrame } from './shelf-frame.ts';
+import { isPractised, shelfFrame } from './shelf-frame.ts';
 
 export interface ShelfPagesOptions {
   /** Folder of finished images, kept between builds. */
@@ -52,6 +52,14 @@ export async function writeShelfPages(
         },
       },
     },
+    ...(isPractised(built)
+      ? [
+          {
+            path: practicePage,
+            locals: { page: 'shelf-practice', frame, data: forScripts },
+          } as const,
+        ]
+      : []),
     { path: 'search.html', locals: { page: 'shelf-search', frame, data: forScripts } },
     { path: '404.html', locals: { page: 'missing', frame, data: { chapters: [] } } },
   ];

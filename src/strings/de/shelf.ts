@@ -34,14 +34,26 @@ export const shelf: typeof english = {
     nowhere: 'Kein Kurs hat das.',
     notLoaded: '„{course}“ ließ sich nicht laden.',
   },
+  /** What its practice says; it travels to the browser. */
+  practice: {
+    some: 'Nur {n} davon',
+    notBegun:
+      'Sie haben noch in keinem dieser Kurse geübt. Fangen Sie in einem an: was wiederkommt, wird dann auch hier gefragt.',
+    byCourse: 'Kurs für Kurs',
+    byCourseHelp:
+      'Neue Züge lernen Sie beim Üben des einzelnen Kurses; dort lässt sich auch Ihr Stand in einer Datei sichern.',
+    unmet: 'nicht begonnen',
+    twins: {
+      one: 'Einen davon fragen zwei Kurse mit derselben Antwort: er wird einmal gefragt und zählt in beiden.',
+      other:
+        '{n} davon fragen mehrere Kurse mit derselben Antwort: jeder wird einmal gefragt und zählt in allen.',
+    },
+  },
   talk: {
     goOn: 'Weiterlesen: {title}',
     due: { one: '{n} Zug fällig', other: '{n} Züge fällig' },
     dueToday: { one: '{n} Zug ist heute fällig.', other: '{n} Züge sind heute fällig.' },
-    dueWithin: {
-      one: 'Er stammt aus einem Kurs.',
-      other: 'Sie stammen aus {n} Kursen.',
-    },
+    dueWithin: { one: 'Alle aus einem Kurs.', other: 'Aus {n} Kursen.' },
     practise: 'Jetzt üben',
   },
 };

@@ -34,14 +34,26 @@ export const shelf = {
     nowhere: 'No course has it.',
     notLoaded: '“{course}” could not be loaded.',
   },
+  /** What its practice says; it travels to the browser. */
+  practice: {
+    some: 'Only {n} of them',
+    notBegun:
+      'You have not practised any of these courses yet. Begin in one of them: what comes back is then asked here too.',
+    byCourse: 'Course by course',
+    byCourseHelp:
+      'New moves are learnt in the practice of each course, where your progress can also be saved to a file.',
+    unmet: 'not begun',
+    twins: {
+      one: 'One of them is asked by two courses with the same answer: it is asked once, and counts in both.',
+      other:
+        '{n} of them are asked by more than one course with the same answer: each is asked once, and counts in all.',
+    },
+  },
   talk: {
     goOn: 'Go on: {title}',
     due: { one: '{n} move due', other: '{n} moves due' },
     dueToday: { one: '{n} move is due today.', other: '{n} moves are due today.' },
-    dueWithin: {
-      one: 'It comes from one course.',
-      other: 'They come from {n} courses.',
-    },
+    dueWithin: { one: 'All from one course.', other: 'From {n} courses.' },
     practise: 'Practise them now',
   },
 };

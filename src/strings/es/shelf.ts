@@ -34,14 +34,26 @@ export const shelf: typeof english = {
     nowhere: 'Ningún curso lo tiene.',
     notLoaded: 'No se pudo cargar «{course}».',
   },
+  /** What its practice says; it travels to the browser. */
+  practice: {
+    some: 'Solo {n} de ellas',
+    notBegun:
+      'Todavía no ha practicado ninguno de estos cursos. Empiece en uno: lo que vuelve se pregunta entonces también aquí.',
+    byCourse: 'Curso por curso',
+    byCourseHelp:
+      'Las jugadas nuevas se aprenden en la práctica de cada curso, donde también puede guardar su progreso en un archivo.',
+    unmet: 'sin empezar',
+    twins: {
+      one: 'Una de ellas la preguntan dos cursos con la misma respuesta: se pregunta una vez y cuenta en ambos.',
+      other:
+        '{n} de ellas las preguntan varios cursos con la misma respuesta: cada una se pregunta una vez y cuenta en todos.',
+    },
+  },
   talk: {
     goOn: 'Seguir: {title}',
     due: { one: '{n} jugada toca hoy', other: '{n} jugadas tocan hoy' },
     dueToday: { one: 'Hoy toca {n} jugada.', other: 'Hoy tocan {n} jugadas.' },
-    dueWithin: {
-      one: 'Es de un curso.',
-      other: 'Son de {n} cursos.',
-    },
+    dueWithin: { one: 'De un solo curso.', other: 'De {n} cursos.' },
     practise: 'Practicarlas ahora',
   },
 };

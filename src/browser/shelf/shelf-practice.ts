@@ -1,0 +1,143 @@
+import type { ShelfCourse } from '../../contract/shelf-table.ts';
+import type { ShelfPracticeWords } from '../../contract/words.ts';
+import { make } from '../element.ts';
+import { answeredOn } from '../practice/answered-on.ts';
+import { dayOf } from '../practice/day.ts';
+import { makeEndView } from '../practice/end-view.ts';
+import { forecastTable } from '../practice/forecast-table.ts';
+import { leaveForecast } from '../practice/leave-forecast.ts';
+import { most } from '../practice/plan.ts';
+import { recordAnswer } from '../practice/record-answer.ts';
+import { begin, type Outcome, type Session, type Task } from '../practice/session.ts';
+import { makeSessionView, type SessionView } from '../practice/session-view.ts';
+import { makeTroubleNotice } from '../practice/trouble-notice.ts';
+import { whenSeenAgain } from '../practice/when-seen-again.ts';
+import { type DueToday, dueToday, placesOf } from './due-today.ts';
+import { type KeptCourse, type KnownCourses, lookAt, openCourses } from './known-courses.ts';
+import type { MergedCourse } from './merge-courses.ts';
+import { comingOver, makeShelfStart } from './shelf-start.ts';
+
+/** How things stand, over all courses. */
+export interface ShelfStanding extends KnownCourses {
+  readonly due: DueToday;
+  readonly today: number;
+}
+
+/**
+ * Practice over all courses of a shelf. Each course has its own database and its own days, as its own page of practice
+ * has them; only the session is one.
+ */
+export class ShelfPractice {
+  readonly #words: ShelfPracticeWords;
+  readonly #courses: readonly KeptCourse[];
+  readonly #stand = make('div', '');
+  readonly #notice: ReturnType<typeof makeTroubleNotice>;
+  readonly #start: ReturnType<typeof makeShelfStart>;
+  #session: SessionView | undefined;
+  /** The courses of the session: those that are loaded may meanwhile be more. */
+  #merged: MergedCourse | undefined;
+  /** What the session asks, by its positions. */
+  #asked: ReadonlySet<number> = new Set();
+
+  constructor(place: HTMLElement, courses: readonly ShelfCourse[], words: ShelfPracticeWords) {
+    this.#words = words;
+    this.#notice = makeTroubleNotice(words.practice);
+    this.#courses = openCourses(courses, () => void this.#refresh());
+    this.#start = makeShelfStart(
+      this.#courses.map(({ shelved }) => shelved),
+      words,
+      (standing, tasks) => this.#begin(standing, tasks),
+    );
+    place.replaceChildren(this.#notice.element, this.#stand);
+  }
+
+  async open(): Promise<void> {
+    // The day may have changed, or another tab has practised.
+    whenSeenAgain(() => void this.#refresh());
+    this.#showIn('start', this.#start.element);
+    await this.#refresh();
+  }
+
+  #begin(standing: ShelfStanding, tasks: readonly Task[]): void {
+    // Asked for once there is something to lose; the browser decides, perhaps without a word.
+    void navigator.storage?.persist?.().catch(() => false);
+    const { course } = standing.merged;
+    this.#merged = standing.merged;
+    this.#asked = new Set(tasks.map(({ position }) => position));
+    const session = begin(course, tasks, new Set(course.table.chapters.keys()));
+    this.#session = makeSessionView(session, undefined, this.#words, {
+      onOutcome: (outcome) => void this.#keep(outcome, standing),
+      onEnd: (ended) => void this.#end(ended, standing),
+    });
+    this.#showIn('playing', this.#session.element);
+    this.#session.start();
+  }
+
+  async #end(ended: Session, before: ShelfStanding): Promise<void> {
+    this.#session = undefined;
+    const end = makeEndView(ended, undefined, this.#words, {
+      onAgain: (tasks) => this.#begin(before, tasks),
+      onMore: (tasks) => this.#begin(now, tasks),
+      onBack: () => void this.#back(),
+      onExercises: () => void this.#back(),
+    });
+    let now = before;
+    this.#showIn('ended', end.element);
+    end.start();
+    now = await this.#refresh();
+    end.show(
+      now.due.tasks.slice(0, most),
+      0,
+      forecastTable(comingOver(now), now.today, this.#words),
+    );
+  }
+
+  async #back(): Promise<void> {
+    await this.#refresh();
+    this.#showIn('start', this.#start.element);
+    this.#start.start();
+  }
+
+  #showIn(stage: 'start' | 'playing' | 'ended', element: HTMLElement): void {
+    document.body.dataset.practice = stage;
+    this.#stand.replaceChildren(element);
+    scrollTo({ top: 0 });
+  }
+
+  /** In the course's own database, and in those of the courses that ask the same. */
+  async #keep(outcome: Outcome, { due, merged, storeOf }: ShelfStanding): Promise<void> {
+    for (const { part, position } of placesOf(outcome.position, due, merged)) {
+      const store = storeOf(part.shelved);
+      if (store === undefined) continue;
+      await recordAnswer({ ...outcome, position }, part.course, store);
+      this.#notice.show(store.trouble);
+    }
+  }
+
+  async #refresh(): Promise<ShelfStanding> {
+    const known = await lookAt(this.#courses);
+    const now = Date.now();
+    const today = dayOf(now);
+    this.#notice.show(known.trouble);
+    const practised = known.merged.parts.map((part) => ({
+      part,
+      progress: known.progressOf(part.shelved),
+    }));
+    for (const { part, progress } of practised) leaveForecast(part.course, progress, today);
+    const standing = { ...known, due: dueToday(practised, { today, now }), today };
+    this.#start.show(standing);
+    this.#session?.answeredElsewhere(this.#answered(standing));
+    return standing;
+  }
+
+  /** Those of the session that were answered today, in whichever tab. */
+  #answered({ progressOf, today }: ShelfStanding): ReadonlySet<number> {
+    const positions = (this.#merged?.parts ?? []).flatMap(({ shelved, course, first }) => {
+      const own = [...this.#asked].filter((position) => course.itemAt.has(position - first));
+      const asked = new Set(own.map((position) => position - first));
+      const answered = answeredOn(today, asked, course, progressOf(shelved));
+      return [...answered].map((position) => position + first);
+    });
+    return new Set(positions);
+  }
+}

@@ -1,0 +1,142 @@
+import { practicePage } from '../../contract/practice-address.ts';
+import { fill } from '../../contract/sentence.ts';
+import type { ShelfCourse } from '../../contract/shelf-table.ts';
+import type { ShelfPracticeWords } from '../../contract/words.ts';
+import { counted } from '../counted.ts';
+import { element, make, makeButton } from '../element.ts';
+import { inLanguageOf } from '../in-language-of.ts';
+import { focusable } from '../practice/focusable.ts';
+import { type Coming, forecastOf } from '../practice/forecast.ts';
+import { forecastTable } from '../practice/forecast-table.ts';
+import { tallyOf } from '../practice/overview.ts';
+import { most } from '../practice/plan.ts';
+import type { Task } from '../practice/session.ts';
+import { bar } from '../practice/svg.ts';
+import type { ShelfStanding } from './shelf-practice.ts';
+
+/** The page between sessions: what is due over all courses, how each stands, when the rest comes back. */
+export function makeShelfStart(
+  courses: readonly ShelfCourse[],
+  words: ShelfPracticeWords,
+  onBegin: (standing: ShelfStanding, tasks: readonly Task[]) => void,
+) {
+  const { practice, shelf } = words;
+  const heading = focusable(make('h1', '', practice.title));
+  const invitation = make('p', 'practice-today');
+  invitation.setAttribute('role', 'status');
+  const acts = make('p', 'practice-acts');
+  const list = element('ul', { role: 'list' });
+  const overview = make(
+    'section',
+    'practice-overview over-courses',
+    make('h2', '', shelf.byCourse),
+    list,
+    make('p', 'quiet', shelf.byCourseHelp),
+  );
+  const coming = make('div', 'practice-coming');
+  const columns = make('div', 'practice-columns', overview, coming);
+  return {
+    element: make('div', 'practice-start', heading, invitation, acts, columns),
+    start: () => heading.focus(),
+    show(standing: ShelfStanding): void {
+      const text = sentencesOf(standing, words);
+      // Said again, it would be read out again.
+      if (invitation.textContent !== text) invitation.textContent = text;
+      acts.replaceChildren(...actsFor(standing, words, onBegin));
+      list.replaceChildren(...courses.map((course) => rowOf(course, standing, words)));
+      const forecast = forecastTable(comingOver(standing), standing.today, words);
+      coming.replaceChildren(...(forecast ? [forecast] : []));
+    },
+  };
+}
+
+function sentencesOf(
+  { due, merged, missing }: ShelfStanding,
+  { practice, shelf }: ShelfPracticeWords,
+): string {
+  const { tasks, twins, changed } = due;
+  const begun = merged.parts.length + missing.length > 0;
+  return [
+    ...missing.map(({ title }) => fill(shelf.notLoaded, { course: title })),
+    !begun
+      ? shelf.notBegun
+      : tasks.length === 0
+        ? practice.nothingDue
+        : counted(practice.due, tasks.length),
+    ...(changed > 0 ? [counted(practice.changed, changed)] : []),
+    ...(twins.size > 0 ? [counted(shelf.twins, twins.size)] : []),
+  ].join(' ');
+}
+
+function actsFor(
+  standing: ShelfStanding,
+  { practice, shelf }: ShelfPracticeWords,
+  onBegin: (standing: ShelfStanding, tasks: readonly Task[]) => void,
+): HTMLElement[] {
+  const { tasks } = standing.due;
+  if (tasks.length === 0) return [];
+  const all = makeButton(
+    counted(practice.begin, tasks.length),
+    () => onBegin(standing, tasks),
+    'act',
+  );
+  if (tasks.length <= most) return [all];
+  const some = tasks.slice(0, most);
+  const few = fill(shelf.some, { n: String(some.length) });
+  return [all, makeButton(few, () => onBegin(standing, some))];
+}
+
+/** How a course stands, and the way to its own page of practice. */
+function rowOf(
+  course: ShelfCourse,
+  { merged, progressOf, today }: ShelfStanding,
+  { practice, shelf }: ShelfPracticeWords,
+): HTMLElement {
+  const name = element(
+    'a',
+    { href: course.at + practicePage, ...inLanguageOf(course) },
+    course.title,
+  );
+  const part = merged.parts.find(({ shelved }) => shelved === course);
+  if (part === undefined) {
+    return element(
+      'li',
+      {},
+      make('p', 'practice-name', name),
+      make('p', 'practice-standing', shelf.unmet),
+    );
+  }
+  const { all, known, met, due } = tallyOf(part.course.items, progressOf(course), today);
+  const share = make('div', 'practice-share');
+  share.append(
+    bar(all, [
+      ['met', known + met],
+      ['known', known],
+    ]),
+  );
+  const format = new Intl.NumberFormat(document.documentElement.lang);
+  const told = [
+    fill(counted(practice.standing, all), { known: format.format(known) }),
+    ...(met > 0 ? [counted(practice.onTheWay, met)] : []),
+    ...(due > 0 ? [counted(practice.seeToday, due)] : []),
+  ].join(', ');
+  return element(
+    'li',
+    {},
+    make('p', 'practice-name', name),
+    share,
+    make('p', 'practice-standing', told),
+  );
+}
+
+/** When moves come back, over all courses. */
+export function comingOver({ merged, progressOf, today }: ShelfStanding): readonly Coming[] {
+  const spans = new Map<number, Coming>();
+  for (const { course, shelved } of merged.parts) {
+    for (const each of forecastOf(course.items, progressOf(shelved), today)) {
+      const count = (spans.get(each.from)?.count ?? 0) + each.count;
+      spans.set(each.from, { ...each, count });
+    }
+  }
+  return [...spans.values()].sort((a, b) => a.from - b.from);
+}
