@@ -3,5 +3,5 @@ export { type ChapterIds, chapterIds, type LineKind, lineKinds } from './chapter
 export { type GameMoves, gameMoves } from './game-moves.ts';
 export type { IdGiver } from './id-giver.ts';
 export { isTarget, type LinkTargets, linkTargets } from './link-targets.ts';
-export { repeatedTitle } from './named-ids.ts';
+export { idOfName, repeatedTitle } from './named-ids.ts';
 export { resolveFragment } from './resolve-fragment.ts';

@@ -15,6 +15,11 @@ export interface NamedIds {
   readonly giver: IdGiver;
 }
 
+/** The id of a named position, for whoever knows its name and not its page: names come first, and are unique. */
+export function idOfName(name: string): string {
+  return new IdGiver().give(name);
+}
+
 const known = new WeakMap<Chapter, NamedIds>();
 
 export function namedIds(chapter: Chapter): NamedIds {

@@ -4,6 +4,7 @@ import {
   adviceIn,
   type Block,
   type Chapter,
+  type CourseLinkNode,
   firstSign,
   type GivenName,
   isBadSign,
@@ -12,6 +13,7 @@ import {
   type MovesBlock,
   type Side,
   walkText,
+  walkTexts,
 } from '../model/index.ts';
 import { isAssessment } from '../movetext/index.ts';
 import { type Allowance, findAllowances } from './allowances.ts';
@@ -31,6 +33,8 @@ export interface ChapterSummary {
   readonly patterns: readonly Place[];
   readonly allowances: readonly Allowance[];
   readonly judgements: readonly DatedJudgement[];
+  /** What it links to in other courses, as `course/label`; absent where it does not. */
+  readonly siblings?: readonly string[];
 }
 
 /** What stands where the date of a `:judge[…]` stands; it may be no date. */
@@ -104,6 +108,7 @@ export function expandPlace(file: string, at: CompactPlace): Place {
 export function summariseChapter(chapter: Chapter, side: Side): ChapterSummary {
   const { file, id, names, blocks } = chapter;
   const below = linksBelow(chapter);
+  const siblings = courseLinks(chapter);
   return {
     file,
     id,
@@ -117,6 +122,7 @@ export function summariseChapter(chapter: Chapter, side: Side): ChapterSummary {
     judgements: judgementsOf(chapter).flatMap(({ date, datePlace }) =>
       date === undefined || !datePlace ? [] : [{ date, place: datePlace }],
     ),
+    ...(siblings.length > 0 && { siblings }),
   };
 }
 
@@ -167,6 +173,19 @@ function says(node: MoveNode, statement: 'option' | 'end'): boolean {
   return node.statements.some(({ name }) => name === statement);
 }
 
+function courseLinks(chapter: Chapter): string[] {
+  const links = new Set<string>();
+  walkTexts(chapter, (node) => {
+    if (node.type === 'courseLink') links.add(siblingAsked(node));
+  });
+  return [...links];
+}
+
+/** A link into another course in the words of the question `sibling`. */
+export function siblingAsked({ course, label }: Pick<CourseLinkNode, 'course' | 'label'>): string {
+  return `${course}/${label}`;
+}
+
 /** The names that the text between each block and the next one, or the next heading, links to. */
 function linksBelow({ body, blocks }: Chapter): ReadonlyMap<Block, readonly string[]> {
   const below = new Map<Block, string[]>();
@@ -203,6 +222,18 @@ export function placeOf(node: MoveNode, { place }: { readonly place: Place }): P
 function toldNames(node: MoveNode): string[] {
   const same = node.statements.filter(({ name }) => name === 'same');
   return [...same.map(({ argument }) => argument), ...linkedNames(node)];
+}
+
+/** Whether a comment behind a node's move links into another course. */
+export function linksElsewhere(node: MoveNode): boolean {
+  let found = false;
+  for (const item of node.after) {
+    if (item.type !== 'comment') continue;
+    walkText(item.content, ({ type }) => {
+      if (type === 'courseLink') found = true;
+    });
+  }
+  return found;
 }
 
 /** The names that the comments behind a node's move link to. */

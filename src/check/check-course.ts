@@ -1,6 +1,7 @@
 import { type Diagnostic, makeDiagnostic, sortDiagnostics } from '../diagnostics/index.ts';
 import type { EngineFacts } from '../facts/index.ts';
 import { type Course, documentsOf } from '../model/index.ts';
+import type { CourseFiles } from '../read/index.ts';
 import { applyAllowances } from './allowances.ts';
 import { type ChapterSummary, summariseChapter } from './chapter-summary.ts';
 import { type CheckOptions, checkChapter, type FindingOfRule } from './check-chapter.ts';
@@ -21,12 +22,17 @@ export interface CheckResult {
 /**
  * Runs all rules over a course, each with the severity that the course gives it.
  * @param facts what an engine said of its positions.
+ * @param shelf that it stands on.
  */
-export function checkCourse(course: Course, facts?: EngineFacts): CheckResult {
+export function checkCourse(
+  course: Course,
+  facts?: EngineFacts,
+  shelf?: CourseFiles['shelf'],
+): CheckResult {
   const options = checkOptions(course.settings);
   const documents = documentsOf(course);
   const summaries = documents.map((chapter) => summariseChapter(chapter, options.side));
-  const index = makeCourseIndex(summaries, facts);
+  const index = makeCourseIndex(summaries, facts, shelf);
   const found = documents.flatMap((chapter) => checkChapter(chapter, index, options).findings);
   const diagnostics = reportFindings(found, { ...course, summaries, index });
   const checked = passCourse(course, diagnostics);

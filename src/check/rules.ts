@@ -46,6 +46,7 @@ import { proseMoveUnknown } from './rules/prose-move-unknown.ts';
 import { replyUnanswered } from './rules/reply-unanswered.ts';
 import { sameNotSame } from './rules/same-not-same.ts';
 import { shelfAdviceConflict } from './rules/shelf-advice-conflict.ts';
+import { shelfLink } from './rules/shelf-link.ts';
 import { shelfSetting } from './rules/shelf-setting.ts';
 import { tagInvalid } from './rules/tag-invalid.ts';
 import { todoOpen } from './rules/todo-open.ts';
@@ -106,6 +107,7 @@ export const rules: readonly CourseRule[] = [
   engineExercise,
   factsUnreadable,
   shelfSetting,
+  shelfLink,
   shelfAdviceConflict,
   wordsFalse,
   allowUnused,

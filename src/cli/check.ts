@@ -7,6 +7,7 @@ import {
   reportSarif,
   UserError,
 } from '../diagnostics/index.ts';
+import type { LookAround } from '../pipeline/index.ts';
 import { documentsOf, isShelf, leaveOutDrafts } from '../read/index.ts';
 import type { CurrentCourse } from '../workspace/index.ts';
 import { command } from './called-as.ts';
@@ -65,19 +66,21 @@ export async function check(
 export async function examine(
   folder: string,
   { fix, claims }: Pick<CheckOptions, 'fix' | 'claims'>,
+  lookAround?: LookAround,
 ) {
-  let loaded = await openToCheck(folder);
+  const open = () => openToCheck(folder, undefined, lookAround);
+  let loaded = await open();
   let mended = 0;
   if (fix) {
     const { textOf, current } = loaded;
     mended = await mendFiles(folder, { textOf, diagnostics: current.diagnostics });
-    if (mended > 0) loaded = await openToCheck(folder);
+    if (mended > 0) loaded = await open();
   }
   let added = 0;
   if (claims) {
     const { textOf, current } = loaded;
     added = await makeFixes(folder, { textOf, fixes: claimFixes(current.course(), textOf) });
-    if (added > 0) loaded = await openToCheck(folder);
+    if (added > 0) loaded = await open();
   }
   const { current, textOf } = loaded;
   return { current, textOf, mended, added };

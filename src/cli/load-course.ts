@@ -22,10 +22,10 @@ export const loadLazilyToPublish: typeof pipeline.loadLazilyToPublish = (folder,
 export const loadFiles: typeof pipeline.loadFiles = (files, options) =>
   pipeline.loadFiles(files, { progress, ...options });
 
-export const openCourse: typeof pipeline.openCourse = (folder) =>
-  pipeline.openCourse(folder, progress);
+export const openCourse: typeof pipeline.openCourse = (folder, _progress, lookAround) =>
+  pipeline.openCourse(folder, progress, lookAround);
 
 export const courseIn: typeof pipeline.courseIn = (folder) => pipeline.courseIn(folder, progress);
 
-export const openToCheck: typeof pipeline.openToCheck = (folder) =>
-  pipeline.openToCheck(folder, progress);
+export const openToCheck: typeof pipeline.openToCheck = (folder, _progress, lookAround) =>
+  pipeline.openToCheck(folder, progress, lookAround);

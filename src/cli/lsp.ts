@@ -1,7 +1,6 @@
 import path from 'node:path';
 import { serveLanguage } from '../lsp/index.ts';
-import { cacheFolder, withKeptResults } from '../pipeline/index.ts';
-import { findFiles } from '../read/index.ts';
+import { cacheFolder, filesIn, withKeptResults } from '../pipeline/index.ts';
 import { createWorkspace, loadKept, openSyntax } from '../workspace/index.ts';
 import { exitCodes, standardStreams } from './console.ts';
 import { handbookAddress } from './handbook-address.ts';
@@ -14,7 +13,7 @@ export async function lsp(): Promise<number> {
     host: {
       version: packageVersion(),
       handbook: handbookAddress(),
-      readFiles: async (folder) => withKeptResults(await findFiles(folder), cacheFolder(), folder),
+      readFiles: async (folder) => withKeptResults(await filesIn(folder), cacheFolder(), folder),
       async openWorkspace(folder) {
         const cache = cacheFolder();
         const as = path.resolve(folder);

@@ -13,12 +13,14 @@ import type {
   NewsSyntax,
   NodeRef,
   PageFront,
+  PlaceOnShelf,
   WrittenNode,
 } from '../read/index.ts';
 
 export type {
   BlockNode,
   CommentNode,
+  CourseLinkNode,
   CourseProblem,
   CourseSettings,
   DirectiveName,
@@ -27,6 +29,7 @@ export type {
   Learn,
   NodeRef,
   PageFront,
+  PlaceOnShelf,
   PositionLinkNode,
   ProseMove,
   ProseMovesNode,
@@ -51,6 +54,8 @@ export interface Course {
   readonly missingId?: MissingId;
   /** The graph of positions over all `moves` blocks of its chapters, by `Position.key`. */
   readonly graph: Readonly<Record<string, GraphPosition>>;
+  /** Where its links into other courses of its shelf lead, by `course/label`. */
+  readonly siblings?: Readonly<Record<string, PlaceOnShelf>>;
   /** What could not be read outside of its chapters and pages: settings, files, news. */
   readonly problems: readonly CourseProblem[];
 }

@@ -1,18 +1,19 @@
 import { createHash } from 'node:crypto';
 import { type CourseFiles, documentsOf } from '../read/index.ts';
-import { hashOfFile } from '../workspace/index.ts';
+import { type CurrentCourse, hashOfFile } from '../workspace/index.ts';
 
 /**
  * A hash of all that a course is published from: two of the same edition have the same model. What an engine said
  * is published nowhere.
+ * @param siblings where its links into other courses lead.
  */
-export function courseEdition(files: CourseFiles) {
+export function courseEdition(files: CourseFiles, siblings: CurrentCourse['siblings'] = {}) {
   const { settings, games, news = [], media, unfit, translation } = files;
   const hash = createHash('sha256');
   for (const file of [...(settings ? [settings] : []), ...documentsOf(files), ...games, ...news]) {
     hash.update(JSON.stringify([file.path, hashOfFile(file)]));
   }
-  hash.update(JSON.stringify([media, [...(unfit?.keys() ?? [])]]));
+  hash.update(JSON.stringify([media, [...(unfit?.keys() ?? [])], siblings]));
   if (translation) hash.update(JSON.stringify(translation));
   return hash.digest('hex');
 }

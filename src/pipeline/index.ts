@@ -5,6 +5,7 @@ export { type CourseSource, courseIn } from './course-source.ts';
 export { readKeptResults, withKeptResults, writeKeptResults } from './kept-results.ts';
 export {
   type FolderOptions,
+  filesIn,
   type LanguageEdition,
   type LazyCourse,
   type LoadedCourse,
@@ -18,4 +19,5 @@ export {
   openToCheck,
   type Progress,
 } from './load-course.ts';
+export type { LookAround } from './shelf/look-around.ts';
 export { type CourseWatch, watchCourse } from './watch-course.ts';

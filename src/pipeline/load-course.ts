@@ -28,6 +28,7 @@ import {
 import { cacheFolder } from './cache-folder.ts';
 import { courseEdition } from './course-edition.ts';
 import { withKeptResults } from './kept-results.ts';
+import { type LookAround, lookAbove } from './shelf/look-around.ts';
 
 export interface LoadedCourse extends CheckResult {
   readonly course: Course;
@@ -56,6 +57,18 @@ export interface Progress {
 /** How a course in a folder is read. */
 export interface FolderOptions extends FindOptions {
   readonly progress?: Progress | undefined;
+  /** Tells it of its shelf; unless given, a `shelf.yaml` above it does. */
+  readonly lookAround?: LookAround | undefined;
+}
+
+/** The files of the course in a folder, with what it may know of its shelf. */
+export async function filesIn(
+  folder: string,
+  { lookAround = lookAbove, ...find }: Omit<FolderOptions, 'progress'> = {},
+): Promise<CourseFiles> {
+  const files = await findFiles(folder, find);
+  const shelf = await lookAround(folder, files);
+  return shelf === undefined ? files : { ...files, shelf };
 }
 
 /**
@@ -66,7 +79,7 @@ export async function loadCourse(
   folder: string,
   options?: FolderOptions & { readonly drafts?: WorkspaceOptions['drafts'] },
 ): Promise<LoadedCourse> {
-  return loadFiles(await findFiles(folder, options), {
+  return loadFiles(await filesIn(folder, options), {
     as: path.resolve(folder),
     drafts: options?.drafts,
     progress: options?.progress,
@@ -109,7 +122,7 @@ export async function loadLazilyToPublish(
   { progress, ...find }: FolderOptions = {},
 ): Promise<LazyCourse> {
   const options = { as: path.resolve(folder), drafts: 'left out', progress } as const;
-  const files = await findFiles(folder, find);
+  const files = await filesIn(folder, find);
   return withLanguages(unlessOpen(await loadFilesLazily(files, options)), files, options);
 }
 
@@ -226,13 +239,13 @@ export function loadedFrom(opened: OpenedCourse): LoadedCourse {
  * The course in a folder with what an earlier process kept of it, which is kept again for the next.
  * @throws NoCourseError where the folder is no course.
  */
-export async function openCourse(folder: string, progress?: Progress) {
-  return openFiles(await findFiles(folder), { as: path.resolve(folder), progress });
+export async function openCourse(folder: string, progress?: Progress, lookAround?: LookAround) {
+  return openFiles(await filesIn(folder, { lookAround }), { as: path.resolve(folder), progress });
 }
 
 /** The same with what was found in its translations. */
-export async function openToCheck(folder: string, progress?: Progress) {
-  const files = await findFiles(folder);
+export async function openToCheck(folder: string, progress?: Progress, lookAround?: LookAround) {
+  const files = await filesIn(folder, { lookAround });
   const options = { as: path.resolve(folder), progress };
   const opened = await openFiles(files, options);
   if (opened.translations.length === 0) return opened;
@@ -275,9 +288,9 @@ async function openFiles(
 export async function readCurrent(
   folder: string,
   workspace: Workspace,
-  options?: FindOptions,
+  options?: Omit<FolderOptions, 'progress'>,
 ): Promise<OpenedCourse> {
-  const files = await findFiles(folder, options);
+  const files = await filesIn(folder, options);
   return updateWith(await withKeptResults(files, cacheFolder(), path.resolve(folder)), workspace);
 }
 
@@ -303,7 +316,7 @@ function updateWith(found: CourseFiles, workspace: Workspace): OpenedCourse {
     current,
     facts,
     textOf: (file) => texts.get(file)?.text,
-    edition: () => courseEdition(current.files),
+    edition: () => courseEdition(current.files, current.siblings),
     translations,
   };
 }

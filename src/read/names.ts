@@ -13,6 +13,14 @@ export function isLabel(text: string): boolean {
   return label.test(text);
 }
 
+/** `course/label`: a named position of another course. */
+export function readCourseLabel(text: string): { course: string; label: string } | undefined {
+  const [course = '', name = '', ...more] = text.split('/');
+  return more.length === 0 && isLabel(course) && isLabel(name)
+    ? { course, label: name }
+    : undefined;
+}
+
 /** The items of a list that is separated by spaces or commas. */
 export function parseList(text: string): string[] {
   return text.split(/[\s,]+/).filter((item) => item !== '');

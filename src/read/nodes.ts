@@ -74,6 +74,17 @@ export interface PositionLinkNode extends Node {
   children: PhrasingContent[];
 }
 
+/** `[text](pos:course/label)`: leads to a named position of another course of the shelf. */
+export interface CourseLinkNode extends Node {
+  type: 'courseLink';
+  /** Its id. */
+  course: string;
+  label: string;
+  /** As `PositionLinkNode.labelRange`, of `course/label`. */
+  labelRange: Range;
+  children: PhrasingContent[];
+}
+
 /** Moves in prose, written as inline code with a move number: `` `7.Bg2 Be7` ``. */
 export interface ProseMovesNode extends Node {
   type: 'proseMoves';
@@ -107,11 +118,13 @@ declare module 'mdast' {
   interface RootContentMap {
     courseBlock: BlockNode;
     courseDirective: DirectiveNode;
+    courseLink: CourseLinkNode;
     positionLink: PositionLinkNode;
     proseMoves: ProseMovesNode;
   }
   interface PhrasingContentMap {
     courseDirective: DirectiveNode;
+    courseLink: CourseLinkNode;
     positionLink: PositionLinkNode;
     proseMoves: ProseMovesNode;
   }

@@ -11,8 +11,8 @@ import type {
 import type { Point } from '../diagnostics/index.ts';
 import { type ExcessNode, limitNesting } from './limits/index.ts';
 import { readInline } from './markdown.ts';
-import { isLabel, labelHint } from './names.ts';
-import { directiveNames, type PositionLinkNode } from './nodes.ts';
+import { isLabel, labelHint, readCourseLabel } from './names.ts';
+import { type CourseLinkNode, directiveNames, type PositionLinkNode } from './nodes.ts';
 import { rangeIn } from './range-in.ts';
 import { readDirective } from './read-directive.ts';
 import { readHtml } from './read-html.ts';
@@ -97,7 +97,7 @@ function reportAlmost(node: Text, context: TextContext): void {
   }
 }
 
-function readLink(node: Link, context: TextContext): PositionLinkNode | Link {
+function readLink(node: Link, context: TextContext): PositionLinkNode | CourseLinkNode | Link {
   if (/^pos:/i.test(node.url)) return positionLink(node.url, node, context);
   if (!context.chapters) return node;
   const { chapters, media } = context;
@@ -119,12 +119,27 @@ function readLinkReference(node: LinkReference, context: TextContext) {
   return readLink({ type: 'link', url, ...{ title }, children, ...positionOf(node) }, context);
 }
 
-function positionLink(url: string, node: Link, context: TextContext): PositionLinkNode {
+function positionLink(
+  url: string,
+  node: Link,
+  context: TextContext,
+): PositionLinkNode | CourseLinkNode {
   let label = url.slice('pos:'.length);
   try {
     label = decodeURIComponent(label);
   } catch {
     // A stray % stays as written: the label will be unknown, and that is reported.
+  }
+  const labelRange = rangeIn(node, url.slice('pos:'.length), context);
+  const elsewhere = readCourseLabel(label);
+  if (elsewhere) {
+    return {
+      type: 'courseLink',
+      ...elsewhere,
+      labelRange,
+      children: node.children,
+      ...positionOf(node),
+    };
   }
   if (!isLabel(label)) {
     context.report({
@@ -136,7 +151,7 @@ function positionLink(url: string, node: Link, context: TextContext): PositionLi
   return {
     type: 'positionLink',
     label,
-    labelRange: rangeIn(node, url.slice('pos:'.length), context),
+    labelRange,
     children: node.children,
     ...positionOf(node),
   };

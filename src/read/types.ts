@@ -63,7 +63,46 @@ export interface CourseFiles {
   readonly translations?: readonly TranslationFiles[];
   /** Of the files of a course in another language: which. */
   readonly translation?: InTranslation;
+  /** The shelf that it stands on; `none` where it stands on none, absent where nobody looked for one. */
+  readonly shelf?: ShelfAround | 'none';
   readonly problems: readonly CourseProblem[];
+}
+
+/** What a course may know of the other courses of its shelf. */
+export interface ShelfAround {
+  /** The id of the course itself. */
+  readonly own: string;
+  /** The others, by their ids. */
+  readonly courses: ReadonlyMap<string, CourseOnShelf>;
+  /** Whether they are published beside it. */
+  readonly together: boolean;
+  /** Address of the shelf, without a final `/`. */
+  readonly site?: string;
+}
+
+export interface CourseOnShelf {
+  readonly title: string;
+  /** Its named positions, by their names. */
+  readonly names: Readonly<Record<string, NameOnShelf>>;
+}
+
+export interface NameOnShelf {
+  /** Where it stands, from the course's folder: `main-line.html#tabiya`. */
+  readonly address: string;
+  /** What readers see in its place. */
+  readonly title?: string;
+}
+
+/** Where a link into another course leads. */
+export interface PlaceOnShelf {
+  /** The title of the course. */
+  readonly course: string;
+  /** The author's title of the position. */
+  readonly title?: string;
+  /** As seen from the folder of the course that links there, where the two are published together. */
+  readonly beside?: string;
+  /** The whole address, where the shelf has one. */
+  readonly web?: string;
 }
 
 export type Side = Color | 'both';
@@ -150,6 +189,8 @@ export interface CourseSyntax {
   readonly chapters: readonly ChapterSyntax[];
   readonly pages?: readonly ChapterSyntax[];
   readonly news?: readonly NewsSyntax[];
+  /** Where its links into other courses lead, by `course/label`; absent where it has none that leads anywhere. */
+  readonly siblings?: Readonly<Record<string, PlaceOnShelf>>;
   readonly problems: readonly CourseProblem[];
 }
 

@@ -97,7 +97,7 @@ function withStrongMoves<T extends ElementContent>(part: T): T {
 }
 
 function isInlineNode({ type }: RootContent): boolean {
-  return type === 'courseDirective' || type === 'positionLink' || type === 'proseMoves';
+  return ['courseDirective', 'courseLink', 'positionLink', 'proseMoves'].includes(type);
 }
 
 /** The answers of all exercises, which stand at the end. */

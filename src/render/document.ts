@@ -24,6 +24,8 @@ export type Target =
   | { readonly to: 'note'; readonly id: string }
   /** A file of `media/`, or a page of the site as an author wrote it, as seen from the site's root. */
   | { readonly to: 'site'; readonly address: string }
+  /** A place in another course of the shelf: beside the course, where the two are published together, and on the web. */
+  | { readonly to: 'course'; readonly beside?: string; readonly web?: string }
   /** The picture of a diagram. */
   | { readonly to: 'picture'; readonly address: string }
   | { readonly to: 'web'; readonly address: string };

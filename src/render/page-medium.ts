@@ -26,6 +26,8 @@ export function addressInSite(target: Target, addresses: Addresses, from?: strin
       const page = chapter === from ? '' : addresses.page(chapter);
       return page + query + (id === undefined ? '' : `#${encodeURIComponent(id)}`);
     }
+    case 'course':
+      return target.beside ?? target.web ?? '';
     case 'note':
       return `#${encodeURIComponent(target.id)}`;
     default:

@@ -16,6 +16,7 @@ import {
   type Block,
   type BlockNode,
   type Chapter,
+  type CourseLinkNode,
   type DirectiveNode,
   fileAddress,
   movesSpokenOf,
@@ -65,6 +66,15 @@ function courseHandlers(context: RenderContext): Handlers {
       const words = state.all(node);
       if (words.length > 0) return toPlace(named?.ref, 'position-words', words);
       return toPlace(named?.ref, 'position', unspoken(context, named));
+    },
+    courseLink(state, node: CourseLinkNode) {
+      const place = context.ask('sibling', `${node.course}/${node.label}`);
+      const words = state.all(node);
+      const shown = words.length > 0 ? words : [text(place?.title ?? place?.course ?? node.course)];
+      const { beside, web } = place ?? {};
+      if (beside === undefined && web === undefined) return element('span', {}, shown);
+      const ways = { ...(beside !== undefined && { beside }), ...(web !== undefined && { web }) };
+      return linkTo({ to: 'course', ...ways }, 'words', shown);
     },
     proseMoves(_state, node: ProseMovesNode) {
       const targets = movesSpokenOf(chapter, node);

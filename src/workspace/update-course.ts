@@ -2,12 +2,10 @@ import {
   type ChapterSummary,
   type CheckedChapter,
   checkOptions,
-  makeCourseEntry,
   makeCourseIndex,
   passCourse,
   readFacts,
   reportFindings,
-  rulesOfShelf,
   summariseChapter,
 } from '../check/index.ts';
 import type { Diagnostic } from '../diagnostics/index.ts';
@@ -25,6 +23,7 @@ import {
 import {
   type CourseFiles,
   type CourseFrame,
+  type CourseProblem,
   documentsOf,
   filesBeside,
   isPageFile,
@@ -35,6 +34,7 @@ import { ChapterNow, type UpdateOptions } from './chapter-now.ts';
 import { checkLater } from './check-later.ts';
 import type { KeptChapter } from './kept-chapter.ts';
 import { hasCircle, printName } from './name-prints.ts';
+import { type OnShelf, onShelf } from './on-shelf.ts';
 import {
   mergedChapter,
   type PlayedCourse,
@@ -75,12 +75,11 @@ export function updateCourse(
   const course = playCurrent(chapters, side);
   const played = namesOf(chapters, ({ kept }) => kept === undefined);
   const summaries = chapters.map((chapter) => summaryOf(chapter, course, side));
-  const index = makeCourseIndex(summaries, facts);
+  const index = makeCourseIndex(summaries, facts, files.shelf);
+  const drafts = () => namesOf(chapters, (chapter) => frontNow(chapter).draft === true);
+  const shelf = onShelf(files, read, summaries, index, drafts);
   const checks = checkLater(chapters, course, index, { ...check, onProgress: options.onProgress });
-  const frame: CourseFrame = {
-    ...read,
-    problems: [...read.problems, ...repeatedIds(summaries), ...problems],
-  };
+  const frame = joinProblems(read, shelf, [...repeatedIds(summaries), ...problems]);
   const unsought = findUnsought(
     summaries.map(({ patterns }) => patterns),
     index.at.size,
@@ -125,7 +124,7 @@ export function updateCourse(
     chapters: files.chapters.length,
     positions: countPositions(index),
     course: makeModel,
-    entry: () => makeCourseEntry({ settings: read.settings, summaries, index }, rulesOfShelf),
+    ...shelf,
     checked: () =>
       diagnostics().some(({ severity }) => severity === 'error')
         ? undefined
@@ -167,6 +166,14 @@ function countPositions({ at }: ReturnType<typeof makeCourseIndex>): number {
     if (places.some(({ chapter }) => !isPageFile(chapter))) count += 1;
   }
   return count;
+}
+
+function joinProblems(
+  read: CourseFrame,
+  { siblings }: OnShelf,
+  more: readonly CourseProblem[],
+): CourseFrame {
+  return { ...read, ...(siblings && { siblings }), problems: [...read.problems, ...more] };
 }
 
 /** So many chapters are played one by one; whoever looks at more will look at all. */

@@ -67,7 +67,7 @@ function withFindings(update: Update, find: () => readonly Diagnostic[]): Update
     found ??= sortDiagnostics(find());
     return found;
   };
-  const { files, chapters, positions, work, course, entry, print, face } = current;
+  const { files, chapters, positions, work, course, entry, siblings, print, face } = current;
   return {
     current: {
       files,
@@ -76,6 +76,7 @@ function withFindings(update: Update, find: () => readonly Diagnostic[]): Update
       work,
       course,
       entry,
+      siblings,
       print,
       face,
       get diagnostics() {

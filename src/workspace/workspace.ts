@@ -22,6 +22,8 @@ export interface CurrentCourse {
   course(): Course;
   /** What the other courses of a shelf may know of it; nothing is checked for it. */
   entry(): CourseEntry;
+  /** `Course.siblings` */
+  readonly siblings: Course['siblings'];
   /** The course for those who publish it; absent if a finding is an error. */
   checked(): CheckResult['checked'];
   /**

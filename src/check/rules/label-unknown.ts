@@ -1,6 +1,13 @@
-import { nameUses } from '../../model/index.ts';
+import type { Finding } from '../../diagnostics/index.ts';
+import { nameUses, placeOfNode, walkTexts } from '../../model/index.ts';
 import { isLabel } from '../../read/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
+import { siblingFault } from '../sibling-fault.ts';
+
+const inShelf = (id: string, text: string) => ({
+  [`${id}/course.yaml`]: `title: ${id}\nid: ${id}\nside: white\n`,
+  [`${id}/chapters/1.md`]: `---\ntitle: One\n---\n\n${text}\n`,
+});
 
 export const labelUnknown = defineCourseRule({
   id: 'label-unknown',
@@ -9,7 +16,9 @@ export const labelUnknown = defineCourseRule({
   finds: 'A link, block or promise that names a position which nobody has named.',
   documentation: `
 \`[text](pos:name)\`, \`from="name"\`, \`at="name"\`, \`:same[name]\` and \`:later[name]\` speak of a
-position that some \`:here[name]\` in the course has named.
+position that some \`:here[name]\` in the course has named. Where several courses stand on a
+[shelf](07-several-courses.md), \`[text](pos:course/name)\` leads to a position that another one has named, in a
+chapter that is no draft.
 `,
   examples: [
     {
@@ -41,6 +50,32 @@ position that some \`:here[name]\` in the course has named.
       course: '```moves from="main"\n2. Nf3\n```\n\n```moves\n1. e4 e5 {:here[main]}\n```',
       findings: [],
     },
+    {
+      title: 'Links into another course of the shelf',
+      course: {
+        'shelf.yaml': 'title: All\ncourses: [slav, french]\n',
+        ...inShelf('slav', '```moves\n1. d4 d5 2. c4 c6 {:here[tabiya]} 3. Nf3\n```'),
+        ...inShelf(
+          'french',
+          'As in [the Slav](pos:slav/tabiya), [there](pos:slav/tabya) and [there](pos:slaw/tabiya).',
+        ),
+      },
+      findings: [
+        {
+          file: 'french/chapters/1.md',
+          start: '5:36',
+          end: '5:59',
+          message: '“slav” publishes no position that is named `tabya`.',
+          hint: 'Did you mean `slav/tabiya`?',
+        },
+        {
+          file: 'french/chapters/1.md',
+          start: '5:64',
+          message: 'The shelf has no course `slaw`.',
+          hint: 'Did you mean `slav`?',
+        },
+      ],
+    },
   ],
   *inChapter({ chapter, course }) {
     for (const { name, place } of nameUses(chapter)) {
@@ -55,5 +90,11 @@ position that some \`:here[name]\` in the course has named.
           : `Name one with \`:here[${name}]\` in a comment behind its move.`,
       };
     }
+    const links: Finding[] = [];
+    walkTexts(chapter, (node) => {
+      const fault = node.type === 'courseLink' && siblingFault(node, course);
+      if (fault) links.push({ place: placeOfNode(node, chapter.file), ...fault });
+    });
+    yield* links;
   },
 });

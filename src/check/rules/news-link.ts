@@ -3,6 +3,7 @@ import { placeOfNode, walkText } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { linkFault } from '../link-fault.ts';
 import { problemsOf } from '../problems-of.ts';
+import { siblingFault } from '../sibling-fault.ts';
 
 export const newsLink = defineCourseRule({
   id: 'news-link',
@@ -93,6 +94,15 @@ position of a chapter is gone, the link leads to the top of the chapter.
       walkText(body.children, (node) => {
         const fault = linkFault(node, course);
         if (fault) missed.push({ place: placeOfNode(node, file), ...fault });
+        const lost = node.type === 'courseLink' && siblingFault(node, course);
+        if (lost) {
+          const { message, hint } = lost;
+          missed.push({
+            place: placeOfNode(node, file),
+            message: message.replace(/\.$/, ', so this is shown without a link.'),
+            hint,
+          });
+        }
         if (node.type !== 'positionLink' || course.ask('name', node.label) !== undefined) return;
         unknown.push({ label: node.label, place: placeOfNode(node, file) });
       });

@@ -8,7 +8,7 @@ import {
 } from '../../chess/index.ts';
 import { isMarkedBad, type MoveNode, type MovesBlock } from '../../model/index.ts';
 import { isAssessment } from '../../movetext/index.ts';
-import { linkedNames } from '../chapter-summary.ts';
+import { linkedNames, linksElsewhere } from '../chapter-summary.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { moveName } from '../move-name.ts';
 import type { CourseView } from '../view/index.ts';
@@ -139,7 +139,7 @@ function whyOpen(
   course: CourseView,
 ): { readonly why?: string } | undefined {
   const names = namesBehind(node);
-  if (names.length === 0) return {};
+  if (names.length === 0) return linksElsewhere(node) ? undefined : {};
   if (course.ask('circular', position.key)) {
     return { why: `, and \`${names[0]}\` leads back to this position` };
   }

@@ -73,7 +73,7 @@ export function runExample(files: readonly SourceFile[], rule: string): Diagnost
   const options = { frontMatter: 'optional' } as const;
   const translated = readTranslations(course, options).flatMap((each) => each.problems);
   const draft = readCourse({ ...course, problems: [...problems, ...translated] }, options);
-  return checkCourse(buildCourse(draft), facts).diagnostics.filter(
+  return checkCourse(buildCourse(draft), facts, 'none').diagnostics.filter(
     (diagnostic) => diagnostic.rule === rule,
   );
 }

@@ -1,6 +1,7 @@
 import { type Diagnostic, nearestName } from '../../diagnostics/index.ts';
-import { buildCourse } from '../../model/index.ts';
+import { buildCourse, type Course } from '../../model/index.ts';
 import {
+  type CourseFiles,
   type FolderSeen,
   placeCourses,
   readCourse,
@@ -8,24 +9,31 @@ import {
   type SourceFile,
 } from '../../read/index.ts';
 import { summariseChapter } from '../chapter-summary.ts';
-import { checkOptions } from '../check-course.ts';
+import { checkCourse } from '../check-course.ts';
 import { makeCourseEntry } from '../shelf/course-entry.ts';
-import { reportShelf, rulesOfShelf } from '../shelf/report-shelf.ts';
+import { inShelf, reportShelf, rulesOfShelf } from '../shelf/report-shelf.ts';
+import { shelfAround } from '../shelf/shelf-around.ts';
 import { makeCourseIndex } from '../view/index.ts';
 
-/** What the rules of a shelf find in an example with a `shelf.yaml`, whose files are in no folder of a disk. */
+/** What is found in an example with a `shelf.yaml`, whose files are in no folder of a disk. */
 export function runShelf(files: readonly SourceFile[], shelf: SourceFile): Diagnostic[] {
   const draft = readShelfSettings(shelf);
   const seen = draft.folders.map(({ written }) => look(files, written));
   const { courses, problems } = placeCourses(draft.folders, seen);
-  return reportShelf({
-    problems: [...draft.problems, ...problems],
-    courses: courses.map(({ path, place }) => ({
-      folder: path,
-      place,
-      entry: entryOf(filesIn(files, path)),
-    })),
+  const made = courses.map(({ path, place }) => {
+    const course = courseOf(filesIn(files, path));
+    return { folder: path, place, course, entry: entryOf(course) };
   });
+  const entries = made.map(({ entry }) => entry);
+  return [
+    ...reportShelf({ problems: [...draft.problems, ...problems], courses: made }),
+    ...made.flatMap(({ folder, course, entry }) => {
+      const around: CourseFiles['shelf'] = shelfAround(entry.id, entries, { together: true });
+      return checkCourse(course, undefined, around).diagnostics.map((found) =>
+        inShelf(found, folder),
+      );
+    }),
+  ];
 }
 
 function look(files: readonly SourceFile[], written: string): FolderSeen {
@@ -46,9 +54,9 @@ function filesIn(files: readonly SourceFile[], folder: string): SourceFile[] {
   );
 }
 
-function entryOf(files: readonly SourceFile[]) {
+function courseOf(files: readonly SourceFile[]): Course {
   const settings = files.find(({ path }) => path === 'course.yaml');
-  const course = buildCourse(
+  return buildCourse(
     readCourse({
       ...(settings && { settings }),
       chapters: files.filter(({ path }) => path.startsWith('chapters/')),
@@ -57,8 +65,10 @@ function entryOf(files: readonly SourceFile[]) {
       problems: [],
     }),
   );
-  const { side } = checkOptions(course.settings);
-  const summaries = course.chapters.map((chapter) => summariseChapter(chapter, side));
+}
+
+function entryOf({ settings, chapters, news }: Course) {
+  const summaries = chapters.map((chapter) => summariseChapter(chapter, settings.side));
   const index = makeCourseIndex(summaries);
-  return makeCourseEntry({ settings: course.settings, summaries, index }, rulesOfShelf);
+  return makeCourseEntry({ settings, summaries, index, news, drafts: new Set() }, rulesOfShelf);
 }

@@ -1,6 +1,7 @@
 import type { LinkTargets } from '../../addresses/index.ts';
 import { type EngineFacts, noFacts } from '../../facts/index.ts';
 import { firstNames, type NameInCourse } from '../../model/index.ts';
+import type { CourseFiles } from '../../read/index.ts';
 import type {
   BlockSummary,
   ChapterSummary,
@@ -37,6 +38,8 @@ export interface CourseIndex {
   readonly blocks: ReadonlyMap<string, ReadonlyMap<number, Occurrence>>;
   /** What an engine said of positions. */
   readonly facts: EngineFacts;
+  /** The other courses of its shelf; absent where nobody looked for a shelf. */
+  readonly shelf?: CourseFiles['shelf'];
   /** The blocks that start from a name or that a text links below, by `file key`. */
   readonly joined: ReadonlyMap<string, Pick<BlockSummary, 'from' | 'below'>>;
 }
@@ -44,6 +47,7 @@ export interface CourseIndex {
 export function makeCourseIndex(
   summaries: readonly ChapterSummary[],
   facts: EngineFacts = noFacts,
+  shelf?: CourseFiles['shelf'],
 ): CourseIndex {
   const order = new Map(summaries.map(({ file }, index) => [file, index]));
   const targets = new Map<string, LinkTargets & { readonly chapter: string }>();
@@ -71,7 +75,19 @@ export function makeCourseIndex(
   const patterns = summaries.reduce((sum, summary) => sum + summary.patterns.length, 0);
   const judgements = summaries.flatMap((summary) => summary.judgements);
   const names = firstNames(summaries);
-  return { order, names, targets, at, from, patterns, judgements, blocks, joined, facts };
+  return {
+    order,
+    names,
+    targets,
+    at,
+    from,
+    patterns,
+    judgements,
+    blocks,
+    joined,
+    facts,
+    ...(shelf && { shelf }),
+  };
 }
 
 function add(map: Map<string, Occurrence[]>, key: string, value: Occurrence): void {

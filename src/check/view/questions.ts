@@ -18,6 +18,7 @@ import { findTwins, firstReached } from './find-twins.ts';
 import { hashOf } from './hash-of.ts';
 import { type Untold, untoldMeetings } from './meetings.ts';
 import { type MoveNear, moveNear } from './move-near.ts';
+import { findSibling, type SiblingFound } from './on-shelf.ts';
 
 /** A question: how it is answered, and what is kept of the answer. */
 interface Question<Answer> {
@@ -123,6 +124,10 @@ export const questions = {
     const given = names.get(name);
     return given && { place: given.place, move: given.shown };
   }, json),
+  /** What a link into another course leads to, as `siblingAsked` names it. */
+  sibling: question<SiblingFound>(findSibling, (found) =>
+    found === undefined || found.is === 'there' ? '' : json(found),
+  ),
   /** The name that another one is probably a slip of. */
   nearestName: question((index, name) => nearest(index)(name), json),
   /**

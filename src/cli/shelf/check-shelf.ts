@@ -1,4 +1,5 @@
-import { type CourseSeen, openShelf, textsOf } from '../../pipeline/shelf/index.ts';
+import type { CourseEntry } from '../../check/index.ts';
+import { type CourseSeen, lookWithin, openShelf, textsOf } from '../../pipeline/shelf/index.ts';
 import { areInDrafts, type CheckOptions, examine, tell } from '../check.ts';
 import { count } from '../console.ts';
 
@@ -8,10 +9,14 @@ export async function checkShelf(folder: string, options: CheckOptions): Promise
   const seen: CourseSeen[] = [];
   const sums = { chapters: 0, positions: 0, mended: 0, added: 0 };
   let errorsElsewhere = false;
-  for (const course of shelf.files.courses) {
-    const { current, mended, added } = await examine(shelf.folderOf(course), options);
+  const entries = new Map<string, CourseEntry>();
+  const lookAround = lookWithin(shelf, entries);
+  for (const course of shelf.courses) {
+    const { current, mended, added } = await examine(shelf.folderOf(course), options, lookAround);
     const { diagnostics, chapters, positions } = current;
-    seen.push({ course, entry: current.entry(), diagnostics });
+    const entry = current.entry();
+    entries.set(course.path, entry);
+    seen.push({ course, entry, diagnostics });
     const hasError = diagnostics.some(({ severity }) => severity === 'error');
     if (hasError && !areInDrafts(current)) errorsElsewhere = true;
     sums.chapters += chapters;

@@ -161,8 +161,11 @@ function ownPrints(course: Course, print: (file: string) => string): ReadonlyMap
   return new Map(documentsOf(course).map(({ file }) => [file, ownOf(file)]));
 }
 
-function faceOf({ settings, news }: Course, faces: ReadonlyMap<string, string>): string {
-  return printPart(JSON.stringify([settings, news, [...faces]]));
+function faceOf(
+  { settings, news, siblings = {} }: Course,
+  faces: ReadonlyMap<string, string>,
+): string {
+  return printPart(JSON.stringify([settings, news, siblings, [...faces]]));
 }
 
 function printAdded({ blocks }: Chapter): string {

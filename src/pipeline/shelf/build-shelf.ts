@@ -1,5 +1,6 @@
 import { mkdir } from 'node:fs/promises';
 import path from 'node:path';
+import type { CourseEntry } from '../../check/index.ts';
 import type { BuiltCourse, Shelf } from '../../contract/index.ts';
 import { beginReplacement, type Replacement } from '../../output/index.ts';
 import type { ShelvedFolder } from '../../read/index.ts';
@@ -7,6 +8,7 @@ import type { SiteOptions } from '../../site/index.ts';
 import type { CourseBuild } from '../build/index.ts';
 import { cacheFolder } from '../cache-folder.ts';
 import { type LazyCourse, loadLazilyToPublish, type Progress } from '../load-course.ts';
+import { lookWithin } from './look-around.ts';
 import type { CourseSeen, OpenShelf, ShelfFindings } from './open-shelf.ts';
 
 export interface ShelfBuildOptions extends Pick<SiteOptions, 'base' | 'site' | 'onProgress'> {
@@ -44,18 +46,22 @@ export interface ShelfPublished {
  * @throws UserError for what the author can mend; an earlier site then stands as it was.
  */
 export async function buildShelf(shelf: OpenShelf, given: ShelfBuildOptions): Promise<ShelfBuild> {
-  const { courses, problems, settings } = shelf.files;
+  const { courses } = shelf;
+  const { problems, settings } = shelf.files;
   const options = { ...given, site: (given.site ?? settings.site)?.replace(/\/+$/, '') };
   const replacement = await beginReplacement(options.out);
   try {
     const seen: CourseSeen[] = [];
     const built = new Map<string, BuiltPart>();
+    const entries = new Map<string, CourseEntry>();
+    const lookAround = lookWithin(shelf, entries, options.site);
     let chapters = 0;
     let isSound = problems.length === 0;
     for (const course of courses) {
       const folder = shelf.folderOf(course);
-      const loaded = await loadLazilyToPublish(folder, { progress: options.progress });
+      const loaded = await loadLazilyToPublish(folder, { progress: options.progress, lookAround });
       const entry = loaded.entry();
+      entries.set(course.path, entry);
       seen.push({ course, entry, diagnostics: loaded.diagnostics });
       chapters += loaded.course.chapters.length;
       isSound &&= loaded.checked !== undefined && !built.has(entry.id);

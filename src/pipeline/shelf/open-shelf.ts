@@ -1,7 +1,13 @@
 import path from 'node:path';
 import { type CourseEntry, inShelf, reportShelf } from '../../check/index.ts';
 import { type Diagnostic, sortDiagnostics } from '../../diagnostics/index.ts';
-import { findShelf, type ShelfFiles, type ShelvedFolder } from '../../read/index.ts';
+import { courseId } from '../../model/index.ts';
+import { findShelf, readSettings, type ShelfFiles, type ShelvedFolder } from '../../read/index.ts';
+
+/** A course of a shelf, before anything but its settings is read. */
+export interface ShelvedCourse extends ShelvedFolder {
+  readonly id: string;
+}
 
 /** A course of a shelf that has been looked at: little enough to keep beside the next one. */
 export interface CourseSeen {
@@ -23,6 +29,8 @@ export interface ShelfFindings {
 export interface OpenShelf {
   readonly folder: string;
   readonly files: ShelfFiles;
+  /** In the order of the shelf. */
+  readonly courses: readonly ShelvedCourse[];
   /** The folder of a course on the disk. */
   readonly folderOf: (course: ShelvedFolder) => string;
   readonly findings: (seen: readonly CourseSeen[]) => ShelfFindings;
@@ -36,6 +44,7 @@ export async function openShelf(folder: string): Promise<OpenShelf> {
   return {
     folder,
     files,
+    courses: files.courses.map((course) => ({ ...course, id: idOf(course) })),
     folderOf: (course) => path.join(folder, course.path),
     findings(seen) {
       const ofShelf = reportShelf({
@@ -54,4 +63,10 @@ export async function openShelf(folder: string): Promise<OpenShelf> {
       return { ofShelf, all };
     },
   };
+}
+
+function idOf({ path: folder, settings }: ShelvedFolder): string {
+  const draft = settings && readSettings(settings);
+  // A course whose title cannot be read has an error that says so.
+  return draft?.isWhole ? courseId(draft) : folder;
 }

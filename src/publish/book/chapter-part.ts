@@ -102,6 +102,8 @@ function addressFrom(
     switch (target.to) {
       case 'web':
         return target.address;
+      case 'course':
+        return target.web;
       case 'note':
         return addressInSite(target, inBook);
       case 'place':

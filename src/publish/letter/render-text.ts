@@ -25,6 +25,7 @@ export function renderText(
   const context = contextOf(course);
   const addressOf = (target: Target): string | undefined => {
     if (target.to === 'web') return target.address;
+    if (target.to === 'course') return target.web;
     if (target.to === 'note' || site === undefined) return undefined;
     const there = addressInSite(target, addresses);
     return there === '' ? undefined : `${site}/${there}`;

@@ -53,6 +53,11 @@ function wordsOf(node: TextNode, context: WordsContext, among: readonly TextNode
       return directiveWords(node, context, among);
     case 'positionLink':
       return linkWords(node, context);
+    case 'courseLink': {
+      const { title, course, web } = context.ask('sibling', `${node.course}/${node.label}`) ?? {};
+      const words = plainWords(node.children, context) || (title ?? course ?? node.course);
+      return web === undefined ? words : `${words} <${web}>`;
+    }
     case 'footnoteReference':
       return ` [${node.label ?? node.identifier}]`;
     case 'footnoteDefinition':

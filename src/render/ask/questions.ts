@@ -9,6 +9,7 @@ import {
   documentsOf,
   inCourseOrder,
   type NodeRef,
+  type PlaceOnShelf,
 } from '../../model/index.ts';
 import { diagramNumbers } from '../diagram-numbers.ts';
 import { titlesByKey } from '../titles-by-key.ts';
@@ -56,6 +57,8 @@ export const questions = {
     const { ref, title } = label;
     return { ref, ...(title !== undefined && { title }) };
   },
+  /** Where a link into another course leads, by `course/label`. */
+  sibling: (course: Course, link: string): PlaceOnShelf | null => course.siblings?.[link] ?? null,
   /** The author's title of a position, by its key. */
   title: (course: Course, key: string): string | null => titlesByKey(course).get(key) ?? null,
   /** The move that leads to a place of the course. */

@@ -1,0 +1,23 @@
+import { type CourseFiles, documentsOf } from '../../read/index.ts';
+
+/**
+ * The ids of the courses that a course may link to, seen without reading it: every `pos:…/` in its texts, be it a link
+ * or not.
+ */
+export function coursesNamedIn(files: CourseFiles): ReadonlySet<string> {
+  const found = new Set<string>();
+  for (const { text } of [...documentsOf(files), ...(files.news ?? [])]) {
+    if (!/pos:/i.test(text)) continue;
+    for (const [, id = ''] of text.matchAll(/pos:([^\s()<>[\]/]+?)(?:\/|%2f)/gi))
+      found.add(decoded(id));
+  }
+  return found;
+}
+
+function decoded(text: string): string {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    return text;
+  }
+}
