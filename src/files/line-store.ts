@@ -9,14 +9,16 @@ import { unsealed, writeSealed } from './sealed-file.ts';
 export interface LineStore {
   /** What is kept by a name; reads no more of the store than it must. */
   get(name: string): Buffer | undefined;
-  /** @param line has no line break. */
-  set(name: string, line: Uint8Array): void;
+  /** @param line has no line break; as a function it is made when its file is written, so that not all lie here at once. */
+  set(name: string, line: Line): void;
   /**
    * Writes what was set; a cache that cannot be written costs time, nothing else.
    * @param names those of which anything is still to be kept.
    */
   save(names: ReadonlySet<string>): Promise<void>;
 }
+
+export type Line = Uint8Array | (() => Uint8Array);
 
 export interface LineStoreOptions {
   /** What all lines depend on, such as a hash of the program. */
@@ -43,11 +45,11 @@ export function openLineStore(
   { sealedFor, mostStores }: LineStoreOptions,
 ): LineStore {
   const folder = `${name}.lines`;
-  const loaded = new Map<number, Map<string, Uint8Array>>();
+  const loaded = new Map<number, Map<string, Line>>();
   const changed = new Set<number>();
   const fileOf = (shelf: number) => `${folder}/${String(shelf).padStart(2, '0')}`;
   const sealOf = (shelf: number) => `${fileOf(shelf)} ${sealedFor}`;
-  const shelfOf = (shelf: number): Map<string, Uint8Array> => {
+  const shelfOf = (shelf: number): Map<string, Line> => {
     const known = loaded.get(shelf) ?? readShelf(path.join(cache, fileOf(shelf)), sealOf(shelf));
     loaded.set(shelf, known);
     return known;
@@ -55,7 +57,7 @@ export function openLineStore(
   return {
     get(name) {
       const line = shelfOf(shelfFor(name)).get(name);
-      return line && Buffer.from(line.buffer, line.byteOffset, line.byteLength);
+      return line && bufferOf(line);
     },
     set(name, line) {
       const shelf = shelfFor(name);
@@ -69,10 +71,12 @@ export function openLineStore(
           const lines = [...shelfOf(shelf)].filter(([name]) => names.has(name));
           const content = lines.flatMap(([name, line]) => [
             Buffer.from(`${JSON.stringify(name)}\t`),
-            line,
+            bufferOf(line),
             newLine,
           ]);
           await writeSealed(cache, fileOf(shelf), { sealedFor: sealOf(shelf), content });
+          // Whoever asks again reads it again.
+          loaded.delete(shelf);
         }
         changed.clear();
         await dropOldest(cache, name.slice(0, name.indexOf('-') + 1), mostStores);
@@ -83,12 +87,18 @@ export function openLineStore(
   };
 }
 
+/** The same bytes, not a copy. */
+function bufferOf(line: Line): Buffer {
+  const { buffer, byteOffset, byteLength } = typeof line === 'function' ? line() : line;
+  return Buffer.from(buffer, byteOffset, byteLength);
+}
+
 function shelfFor(name: string): number {
   return crc32(name) % shelves;
 }
 
-function readShelf(file: string, sealedFor: string): Map<string, Uint8Array> {
-  const lines = new Map<string, Uint8Array>();
+function readShelf(file: string, sealedFor: string): Map<string, Line> {
+  const lines = new Map<string, Line>();
   const content = unsealed(readPlain(file), sealedFor);
   if (content === undefined) return lines;
   for (let start = 0; start < content.length; ) {

@@ -40,7 +40,7 @@ export async function openSyntax(cache: string, course: string): Promise<KeptSyn
         names.add(file);
         if (live?.wasRead !== true) continue;
         const read: ReadChapter = { syntax: live.syntax, asked };
-        store.set(file, Buffer.from(`${text}\t${JSON.stringify(read)}`));
+        store.set(file, () => Buffer.from(`${text}\t${JSON.stringify(read)}`));
       }
       await store.save(names);
     },

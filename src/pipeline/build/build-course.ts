@@ -69,7 +69,7 @@ export async function buildCourse(
   const onShelf =
     shelf &&
     describeBuilt(loaded.course, { id: shelf.id, files: summary.files, site, parts, memory });
-  await Promise.all([main, ...languages].map(({ save }) => save()));
+  for (const { save } of [main, ...languages]) await save();
   return { ...summary, ...(onShelf && { onShelf }) };
 }
 
@@ -109,6 +109,12 @@ async function siteOf(
     memory,
     // What it keeps names all that it was made of.
     keep: keepMade(cache, as, ''),
-    save: () => Promise.all([parts.save(), memory.save(), packed?.save(), loaded.keepRead()]),
+    /** One after the other: each has in memory what it is about to write. */
+    async save() {
+      await parts.save();
+      await memory.save();
+      await packed?.save();
+      await loaded.keepRead();
+    },
   };
 }

@@ -95,8 +95,10 @@ export async function keepParts(course: Course, options: KeepPartsOptions): Prom
 
   const keep = (file: string, kept: Kept): Kept => {
     const { rest, ...head } = kept;
-    store.set(file, Buffer.concat([Buffer.from(`${JSON.stringify(head)}\t`), rest]));
-    return kept;
+    const line = Buffer.concat([Buffer.from(`${JSON.stringify(head)}\t`), rest]);
+    store.set(file, line);
+    // The same bytes, not a copy: all that a long course shows lies here.
+    return { ...head, rest: line.subarray(line.length - rest.length) };
   };
   const make = (chapter: Chapter, own: string, earlier: Kept | undefined): Kept => {
     const answers = earlier?.heldFor === face ? askedIn(earlier) : [];
