@@ -11,6 +11,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build, transform } from 'esbuild';
 import { bundledLicences } from './bundled-licences.mjs';
+import { hostSheet } from './host-sheet.mjs';
 import { measureSheet } from './measure-sheet.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
@@ -33,6 +34,10 @@ const scripts = {
   practice: 'practice/main.ts',
   // For other sites: each course wraps it and gives it a name that stays.
   embed: 'embed/main.ts',
+  // The same for components in a site of Astro's, beside boards of our own pages.
+  line: 'embed/line.ts',
+  // Of pages of a course in the layout of another site, before all others.
+  address: 'hosted/address.ts',
   positions: 'positions.ts',
   handout: 'handout/main.ts',
   search: 'search.ts',
@@ -112,6 +117,7 @@ export async function buildBrowser() {
     styles: {
       ...(await allOf(sheets, (name, parts) => writeStyle(name, parts, fonts))),
       measure: await writeMeasure(),
+      hosted: await writeHosted(fonts),
     },
     fonts: firstFonts.map((name) => fonts.get(name)),
   };
@@ -167,10 +173,11 @@ function noteFiles({ inputs }) {
 
 async function writeStyle(name, parts, fonts) {
   const texts = await Promise.all(parts.map((part) => readFile(join(root, 'src', part), 'utf8')));
-  const css = texts
-    .join('\n')
-    .replaceAll(/url\("([^"]+\.woff2)"\)/g, (_, font) => `url("${fonts.get(font)}")`);
-  return writeCss(name, css);
+  return writeCss(name, withFonts(texts.join('\n'), fonts));
+}
+
+function withFonts(css, fonts) {
+  return css.replaceAll(/url\("([^"]+\.woff2)"\)/g, (_, font) => `url("${fonts.get(font)}")`);
 }
 
 async function writeCss(name, css) {
@@ -183,6 +190,13 @@ async function writeMeasure() {
   const parts = [...sheets.course, ...sheets.contents, ...sheets.handout];
   const texts = await Promise.all(parts.map((part) => readFile(join(root, 'src', part), 'utf8')));
   return writeCss('measure', measureSheet(texts.join('\n')));
+}
+
+/** What a course has on the pages of another site. */
+async function writeHosted(fonts) {
+  const parts = [...sheets.course, ...sheets.contents, ...sheets.cover, 'site/styles/hosted.css'];
+  const texts = await Promise.all(parts.map((part) => readFile(join(root, 'src', part), 'utf8')));
+  return writeCss('hosted', hostSheet(withFonts(texts.join('\n'), fonts)));
 }
 
 /** Copies the fonts that the style sheets name; returns their hashed names by their own. */

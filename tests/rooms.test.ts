@@ -142,7 +142,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
     'site',
   ],
   // Courses in an Astro site.
-  astro: ['dev', 'diagnostics', 'pipeline'],
+  astro: ['dev', 'diagnostics', 'pipeline', 'site'],
   // The command line.
   cli: [
     'addresses',

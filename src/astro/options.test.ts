@@ -45,7 +45,10 @@ test.each([
 ])('base %s and site %s say where it stands', (base, site, path, address) => {
   const [course] = read(demo)();
   if (course === undefined) throw new Error('not read');
-  const place = placeIn({ base, site, cacheDir: new URL('cache/', root) }, course);
+  const place = placeIn(
+    { base, site, cacheDir: new URL('cache/', root), trailingSlash: 'ignore' },
+    course,
+  );
   expect(place.root).toBe(path);
   expect(place.site).toBe(address);
 });

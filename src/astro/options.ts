@@ -10,6 +10,11 @@ export interface CourseOptions {
   readonly course: string;
   /** Where its pages stand in the site, such as `/courses/italian`. */
   readonly path: string;
+  /**
+   * A layout of the site, which chapters and contents are shown in: a component with a default slot that takes `title`,
+   * `description` and, for layouts that want those so, `frontmatter`. Without one they have the course's own.
+   */
+  readonly layout?: string | undefined;
 }
 
 /** A course in an Astro project, found. */
@@ -20,6 +25,8 @@ export interface CourseInSite {
   readonly folder: string;
   /** Where it stands, without slashes at its ends: `courses/italian`. */
   readonly path: string;
+  /** What the layout is imported from: a file's path, or a package's name for it. */
+  readonly layout?: string | undefined;
 }
 
 const course = z.strictObject({
@@ -28,6 +35,7 @@ const course = z.strictObject({
     error:
       'a path in the site, of letters, digits, hyphens and slashes, such as `/courses/italian`',
   }),
+  layout: z.string().min(1).optional(),
 });
 
 /**
@@ -59,7 +67,8 @@ export function readOptions(
         `${name('course')} names its folder, from the root of the Astro project`,
       );
     }
-    return { given: each, folder, path: read.data.path.replaceAll(/^\/+|\/+$/g, '') };
+    const layout = read.data.layout && findLayout(read.data.layout, root, name('layout'));
+    return { given: each, folder, layout, path: read.data.path.replaceAll(/^\/+|\/+$/g, '') };
   });
   for (const [index, each] of found.entries()) {
     const other = found.slice(0, index).find((before) => isWithin(before.path, each.path));
@@ -70,6 +79,16 @@ export function readOptions(
     );
   }
   return found;
+}
+
+function findLayout(given: string, root: URL, name: string): string {
+  if (!/^[./]/.test(given)) return given;
+  const file = path.resolve(fileURLToPath(root), given);
+  if (existsSync(file)) return file;
+  throw siteError(
+    `the layout \`${given}\` is not there: ${file}`,
+    `${name} names a component, from the root of the Astro project`,
+  );
 }
 
 /** Whether one path is the other or leads to it. */

@@ -7,6 +7,8 @@ import type { CourseInSite } from './options.ts';
 export interface PlaceInSite extends CourseInSite {
   /** The path that its pages are served at: `/club/courses/italian/`. */
   readonly root: string;
+  /** As the site has it. */
+  readonly trailingSlash: AstroConfig['trailingSlash'];
   /** The whole address of that; absent where the site does not say its own. */
   readonly site?: string;
   /** Where its files are made, and kept for the next build. */
@@ -15,13 +17,19 @@ export interface PlaceInSite extends CourseInSite {
 
 /** @param config as all integrations have left it. */
 export function placeIn(
-  { base, site, cacheDir }: Pick<AstroConfig, 'base' | 'site' | 'cacheDir'>,
+  {
+    base,
+    site,
+    cacheDir,
+    trailingSlash,
+  }: Pick<AstroConfig, 'base' | 'site' | 'cacheDir' | 'trailingSlash'>,
   course: CourseInSite,
 ): PlaceInSite {
   const root = `/${base}/${course.path}/`.replaceAll(/\/+/g, '/');
   return {
     ...course,
     root,
+    trailingSlash,
     ...(site !== undefined && { site: new URL(root, site).href.replace(/\/$/, '') }),
     work: path.join(fileURLToPath(cacheDir), 'linewright', course.path.replaceAll('/', '-')),
   };

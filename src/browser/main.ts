@@ -7,6 +7,7 @@ import { beforeUse } from './before-use.ts';
 import { CourseBoard } from './board/course-board.ts';
 import { awaitExercises } from './exercise/at-need.ts';
 import { followLanguage } from './follow-language.ts';
+import { placesOfCourse } from './hosts.ts';
 import { loadScript } from './load-script.ts';
 import { followEditions } from './offline/follow-editions.ts';
 import { isPiecemeal, layOutInTime } from './piecemeal.ts';
@@ -14,20 +15,27 @@ import { startReading } from './reading.ts';
 import { whenIdle } from './when-idle.ts';
 
 customElements.define('course-board', CourseBoard);
-const board = document.querySelector('.beside course-board');
-const article = document.querySelector('article');
+const texts = placesOfCourse().map((place) => ({
+  board: place.querySelector('.beside course-board'),
+  article: place.querySelector('article'),
+}));
 const live = () => {
-  // By then it may be gone from the page.
-  if (!article?.isConnected) return;
-  awaitExercises(article);
-  addEventListener(textRenewed, () => awaitExercises(article));
-  if (board instanceof CourseBoard) startReading(board, article);
+  for (const { board, article } of texts) {
+    // By then it may be gone from the page.
+    if (!article?.isConnected) continue;
+    awaitExercises(article);
+    addEventListener(textRenewed, () => awaitExercises(article));
+    if (board instanceof CourseBoard) startReading(board, article);
+  }
 };
 if (isPiecemeal()) {
   layOutInTime();
   beforeUse(live);
 } else live();
-const { keep } = dataOf('page', document.querySelector('main') ?? document.body);
+const { keep } = dataOf(
+  'page',
+  document.querySelector<HTMLElement>('[data-keep]') ?? document.body,
+);
 if (keep !== undefined) addEventListener('load', () => whenIdle(() => void loadScript(keep)));
 const allPages = document.querySelector<HTMLDetailsElement>('.all-pages');
 if (allPages !== null) closeAllPages(allPages);

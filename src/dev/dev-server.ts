@@ -9,6 +9,8 @@ import { deskFiles, withDesk } from './desk-files.ts';
 import { troublePage } from './trouble-page.ts';
 
 export interface DevServer {
+  /** A page as it is served, with the scripts of the desk; undefined where there is none. */
+  readonly page: (file: string) => Promise<string | undefined>;
   readonly answer: (request: IncomingMessage, response: ServerResponse) => void;
   /** Tells all open pages. */
   readonly tell: (state: DeskState) => void;
@@ -45,14 +47,16 @@ export function devServer({
   );
   const files = deskFiles(parts);
 
+  const deskData = () => ({
+    root,
+    version: String(state.version),
+    token: door.token,
+    ...(hasEditor && { editor: '' as const }),
+  });
+
   const answerSite = async (request: IncomingMessage, response: ServerResponse, file: string) => {
     const site = shown();
-    const data = {
-      root,
-      version: String(state.version),
-      token: door.token,
-      ...(hasEditor && { editor: '' as const }),
-    };
+    const data = deskData();
     const isPage = file.endsWith('.html');
     if (site === undefined) {
       if (!isPage) return answerMissing(response);
@@ -95,6 +99,10 @@ export function devServer({
   };
 
   return {
+    async page(file) {
+      const content = await shown()?.find(file);
+      return content && withDesk(content, parts, deskData());
+    },
     answer(request, response) {
       // No page of another site shows one of these, where a click might be stolen.
       response.setHeader('x-frame-options', 'SAMEORIGIN');

@@ -35,7 +35,9 @@ export interface CoursePreviewOptions {
   readonly report: PreviewReport;
 }
 
-export interface CoursePreview extends Pick<DevServer, 'answer'> {
+export interface CoursePreview extends Pick<DevServer, 'answer' | 'page'> {
+  /** The course as the pages show it, or as it was read last. */
+  readonly loaded: () => LoadedCourse | undefined;
   /** Follows the files no more. */
   close(): Promise<void>;
 }
@@ -119,6 +121,8 @@ export async function openPreview({
   await running;
   return {
     answer: server.answer,
+    page: server.page,
+    loaded: () => loaded,
     async close() {
       await Promise.all([watching.close(), work.remove()]);
     },

@@ -10,6 +10,9 @@ import { embedCss } from './embed-css.ts';
 import { embedWords } from './embed-words.ts';
 import { type EmbeddedLine, readLine } from './read-line.ts';
 
+/** Tells which position of its line a board shows, by how many moves lead to it. */
+export const lineShown = 'course-line-shown';
+
 /** The board within the shadow; pages of the course itself call theirs `course-board`. */
 class Drawing extends CourseBoard {}
 
@@ -24,6 +27,7 @@ class Drawing extends CourseBoard {}
  */
 export class EmbeddedBoard extends HTMLElement {
   #at = 0;
+  #again: (() => void) | undefined;
 
   connectedCallback(): void {
     if (this.shadowRoot !== null) return;
@@ -39,7 +43,8 @@ export class EmbeddedBoard extends HTMLElement {
       customElements.define('course-board-drawing', Drawing);
     }
     addStyle(root);
-    const line = readLine((name) => this.getAttribute(name));
+    const read = () => readLine((name) => this.getAttribute(name));
+    let line = read();
     const drawing = new Drawing();
     drawing.dataset.words = writeWords('embed', embedWords);
     const steps = boardParts('caption', 'steps', 'turn', 'voice');
@@ -60,6 +65,7 @@ export class EmbeddedBoard extends HTMLElement {
       // The way into the course stands below: the words over it lead nowhere.
       drawing.querySelector('.board-caption')?.removeAttribute('href');
       if (before !== at) drawing.say(captionOf(line, at));
+      this.dispatchEvent(new CustomEvent(lineShown, { detail: at, bubbles: true }));
     };
     onBoard(drawing, 'course-board-wish', (wish) => {
       if (wish.go === 'back') show(this.#at - 1);
@@ -74,6 +80,17 @@ export class EmbeddedBoard extends HTMLElement {
     });
     this.#at = line.at;
     show(line.at);
+    this.#again = () => {
+      line = read();
+      this.#at = -1;
+      show(line.at);
+    };
+  }
+
+  /** Shows another line from the same start, or another position of the same. */
+  follow(line: Readonly<Record<'moves' | 'sans' | 'at', string>>): void {
+    for (const [name, value] of Object.entries(line)) this.setAttribute(name, value);
+    this.#again?.();
   }
 
   #link(): HTMLAnchorElement[] {

@@ -8,11 +8,12 @@ import {
   readExerciseResults,
 } from '../../contract/exercise-results.ts';
 import { parseJson } from '../../contract/parse-json.ts';
+import { courseElement } from '../hosts.ts';
 import { keptText } from '../kept-text.ts';
 
 /** The course of the page. */
 export function courseOfPage(): string {
-  return dataOf('course', document.body).course ?? '';
+  return dataOf('course', courseElement()).course ?? '';
 }
 
 /** A reader's results; none where the browser keeps nothing. */

@@ -1,5 +1,6 @@
 import { dataOf } from '../../contract/attributes.ts';
 import { type KeptReading, readingKey, readKeptReading } from '../../contract/kept-reading.ts';
+import { courseElement } from '../hosts.ts';
 
 /** Ms from a heading to the next in which nobody has read what stands between them. */
 const shortest = 3000;
@@ -14,7 +15,7 @@ const aWhile = 30_000;
 export function keepReading(article: HTMLElement): void {
   const headings = [...article.querySelectorAll<HTMLElement>(':scope > h2[id]')];
   const chapter = decodeURIComponent(location.pathname.replace(/^.*\/|\.html$/g, ''));
-  const { course = '' } = dataOf('course', document.body);
+  const { course = '' } = dataOf('course', courseElement());
   const seen = new Map<Element, number>();
   const read = new Set<string>();
   const end = document.querySelector('.bottom');
@@ -39,7 +40,7 @@ export function keepReading(article: HTMLElement): void {
     // Someone who only looked in has not stopped here.
     if (read.size === 0 && (scrollY < 200 || now() - opened < aWhile)) return;
     const here = headings.findLast((each) => each.getBoundingClientRect().top < innerHeight / 2);
-    const title = (here ?? document.querySelector('h1'))?.textContent?.trim() ?? '';
+    const title = (here ?? article.parentElement?.querySelector('h1'))?.textContent?.trim() ?? '';
     const key = readingKey(course);
     try {
       const kept = readKeptReading(localStorage.getItem(key));

@@ -1,13 +1,12 @@
 import { beforeFirstAct } from '../first-act.ts';
+import { fillsRoom } from '../hosts.ts';
 import { isPiecemeal } from '../piecemeal.ts';
 import { whenIdle } from '../when-idle.ts';
 
 /** How much of the window's top the board covers: nothing where it stands beside the text. */
 export function coveredBy(board: HTMLElement): number {
   const stand = board.parentElement ?? board;
-  const { left, width, bottom } = stand.getBoundingClientRect();
-  const above = width >= document.documentElement.clientWidth - 1 && left <= 0;
-  return above ? Math.max(0, bottom) : 0;
+  return fillsRoom(stand) ? Math.max(0, stand.getBoundingClientRect().bottom) : 0;
 }
 
 /**
@@ -19,9 +18,8 @@ export function keepRoomAbove(board: HTMLElement): void {
   const stand = board.parentElement ?? board;
   let covered = '0px';
   const set = () => {
-    const { width, height } = stand.getBoundingClientRect();
-    const above = width >= document.documentElement.clientWidth - 1;
-    const now = above ? `${Math.ceil(height)}px` : '0px';
+    const { height } = stand.getBoundingClientRect();
+    const now = fillsRoom(stand) ? `${Math.ceil(height)}px` : '0px';
     // A new value styles the whole page anew.
     if (now !== covered) document.documentElement.style.setProperty('--covered', now);
     covered = now;

@@ -1,6 +1,7 @@
 import { readPositionAddress } from '../../contract/position-address.ts';
 import type { SettingsWords } from '../../contract/words.ts';
 import { element, make, makeButton } from '../element.ts';
+import { chapterText } from '../hosts.ts';
 import { readSpots, type Spot } from '../spots.ts';
 import { loadStyle, makeDialog, showOver } from './form.ts';
 import { gameTo } from './game-to.ts';
@@ -9,7 +10,7 @@ import { gameTo } from './game-to.ts';
 export async function openShare(): Promise<void> {
   const words = globalThis.readerWords;
   const caption = document.querySelector<HTMLAnchorElement>('.beside .board-caption');
-  const article = document.querySelector('article');
+  const article = chapterText();
   if (words === undefined || caption === null || article === null) return;
   await loadStyle();
   const id = decodeURIComponent(caption.hash.slice(1));

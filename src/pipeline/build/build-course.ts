@@ -22,7 +22,7 @@ import { openMemory } from './site-memory.ts';
 export type SoundCourse = LazyCourse & { readonly checked: CheckedCourse };
 
 export interface CourseBuildOptions
-  extends Pick<SiteOptions, 'out' | 'within' | 'base' | 'site' | 'onProgress'> {
+  extends Pick<SiteOptions, 'out' | 'within' | 'base' | 'site' | 'offline' | 'onProgress'> {
   /** The course's folder. */
   readonly folder: string;
   /** Where it is built for a shelf: the way back, and the name of its folder there. */
@@ -40,7 +40,7 @@ export interface CourseBuild extends SiteSummary {
  */
 export async function buildCourse(
   loaded: SoundCourse,
-  { folder, out, within, base, site, shelf, onProgress }: CourseBuildOptions,
+  { folder, out, within, base, site, offline, shelf, onProgress }: CourseBuildOptions,
 ): Promise<CourseBuild> {
   // Beside all other work; a fault that comes early is waited for all the same.
   const judged = judgeCourse(loaded.course, { cache: cacheFolder(), folder, print: loaded.print });
@@ -55,6 +55,7 @@ export async function buildCourse(
   const summary = await buildSite(loaded.checked, {
     out,
     within,
+    offline,
     folder,
     base,
     site,
