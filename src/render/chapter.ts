@@ -1,6 +1,6 @@
 import type { Element, Root } from 'hast';
-import type { Nodes } from 'mdast';
-import { toHast } from 'mdast-util-to-hast';
+import type { Definition, FootnoteDefinition, Nodes } from 'mdast';
+import { defaultHandlers, type State, toHast } from 'mdast-util-to-hast';
 import { chapterIds, repeatedTitle } from '../addresses/index.ts';
 import type { Chapter } from '../model/index.ts';
 import type { Ask } from './ask/ask.ts';
@@ -31,20 +31,33 @@ function makeDocument(context: RenderContext): Root {
   const { chapter, strings } = context;
   let hasRawHtml = false;
   let topHeading = false;
+  const definitions: (Definition | FootnoteDefinition)[] = [];
   const body = withAnswers(chapter, withoutTitle(chapter));
   for (const node of nodesIn<Nodes>(body)) {
     if (node.type === 'html') hasRawHtml = true;
+    if (node.type === 'definition' || node.type === 'footnoteDefinition') definitions.push(node);
     if (node.type === 'heading' && node.depth === 1) topHeading = true;
   }
-  const handlers = proseHandlers(context, topHeading ? 1 : 0);
-  const tree = toHast(body, {
-    handlers,
-    allowDangerousHtml: true,
-    clobberPrefix: 'note-',
-    footnoteLabel: strings.footnotes,
-    footnoteLabelProperties: { className: ['footnotes-title'] },
-    footnoteBackLabel: strings.footnoteBack,
-  });
+  const handlers = {
+    ...proseHandlers(context, topHeading ? 1 : 0),
+    root(state: State) {
+      define(definitions, state);
+      // A root, as the library's own handler gives it, which the type of handlers does not know.
+      return defaultHandlers.root(state, body) as never;
+    },
+  };
+  // An empty tree in the place of the body, in which it would look for definitions by `unist-util-visit` (see `nodesIn`).
+  const tree = toHast(
+    { type: 'root', children: [] },
+    {
+      handlers,
+      allowDangerousHtml: true,
+      clobberPrefix: 'note-',
+      footnoteLabel: strings.footnotes,
+      footnoteLabelProperties: { className: ['footnotes-title'] },
+      footnoteBackLabel: strings.footnoteBack,
+    },
+  );
   const clean =
     hasRawHtml || tree.type !== 'root' ? cleanRawHtml(tree, chapterIds(chapter).more()) : tree;
   for (const node of elementsIn(clean)) {
@@ -54,6 +67,16 @@ function makeDocument(context: RenderContext): Root {
   linkMentions(clean, context);
   useFigurines(clean, context.notation);
   return clean;
+}
+
+/** Of several definitions of one name the first counts (CommonMark, 4.7). */
+function define(definitions: readonly (Definition | FootnoteDefinition)[], state: State): void {
+  for (const node of definitions) {
+    const id = node.identifier.toUpperCase();
+    if (node.type === 'footnoteDefinition') {
+      if (!state.footnoteById.has(id)) state.footnoteById.set(id, node);
+    } else if (!state.definitionById.has(id)) state.definitionById.set(id, node);
+  }
 }
 
 /** The address of a link that a library made for a note, or an author as HTML, becomes a reference. */
