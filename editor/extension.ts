@@ -24,7 +24,7 @@ export function deactivate(): Promise<void> | undefined {
 async function start(): Promise<void> {
   client = new LanguageClient('linewright', 'Linewright', serverOf(), {
     documentSelector: [
-      { scheme: 'file', language: 'markdown', pattern: '**/{chapters,news}/*.md' },
+      { scheme: 'file', language: 'markdown', pattern: '**/{chapters,pages,news}/*.md' },
       { scheme: 'file', pattern: '**/course.yaml' },
     ],
   });

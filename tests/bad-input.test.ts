@@ -57,6 +57,13 @@ const cases: Readonly<Record<string, Files>> = {
     'media/plan.svg':
       '<?xml version="1.0"?>\n<svg xmlns="http://www.w3.org/2000/svg">\n  <rect onclick="a()"/><script href="https://example.org/a.js"/>\n</svg>\n',
   }),
+  'a page that is called as one of the site': course(chapter('Text.'), {
+    'pages/2-search.md': '---\ntitle: Find us\n---\n',
+  }),
+  'a word that no page knows': course(chapter('Text.'), {
+    'pages/about.md': '---\ntitle: About\nin: top\n---\n',
+  }),
+  'pages that are a file': course(chapter('Text.'), { pages: 'About us.' }),
   'a page that is called a picture': course(chapter('![x](media/x.png)'), {
     'media/x.png': '<!doctype html><script>1</script>',
   }),

@@ -106,7 +106,7 @@ async function begin(
   if (capabilities.workspace?.didChangeWatchedFiles?.dynamicRegistration === true) {
     const patterns = [
       '**/course.yaml',
-      '**/{chapters,news}/*.md',
+      '**/{chapters,pages,news}/*.md',
       '**/games/*.pgn',
       '**/facts/*.tsv',
       '**/media/**',

@@ -9,7 +9,7 @@ export function documentsOf<One>({ chapters, pages = [] }: WithPages<One>): read
   return pages.length === 0 ? chapters : [...chapters, ...pages];
 }
 
-/** Whether a file of a course is one of its pages. @param file relative to the course folder, with `/`. */
+/** Whether a file of a course is one of its pages. @param file relative to the course folder, with `/`; also one of a translation. */
 export function isPageFile(file: string): boolean {
-  return file.startsWith('pages/');
+  return /(?:^|\/)pages\/[^/]*$/.test(file);
 }

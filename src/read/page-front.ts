@@ -21,8 +21,7 @@ const longestMenu = 30;
 
 /** YAML 1.2 knows `true` alone; authors write `yes`. */
 const yesOrNo = z
-  .enum(['yes', 'no'], { error: '`yes` or `no`' })
-  .or(z.boolean())
+  .union([z.enum(['yes', 'no']), z.boolean()], { error: '`yes` or `no`' })
   .transform((said) => said === true || said === 'yes');
 
 const wherePublished = {
@@ -34,8 +33,7 @@ const wherePublished = {
     .max(longestMenu, { error: `a title of up to ${longestMenu} letters` })
     .optional(),
   letter: z
-    .enum(['yes', 'link', 'no'], { error: '`yes`, `link` or `no`' })
-    .or(z.boolean())
+    .union([z.enum(['yes', 'link', 'no']), z.boolean()], { error: '`yes`, `link` or `no`' })
     .optional(),
   book: yesOrNo.optional(),
 };

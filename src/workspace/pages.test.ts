@@ -101,15 +101,18 @@ describe('each fault of a page has one finding', () => {
   });
 
   test.each([
-    'learn: all',
-    'in: header',
-    'menu: A title that is much too long for a menu',
-    'letter: maybe',
-    'book: 3',
-  ])('%s', (line) => {
+    ['learn: all', 'The front matter has no `learn`.'],
+    ['in: header', '`in` must be `head`, `foot` or `nowhere`.'],
+    [
+      'menu: A title that is much too long for a menu',
+      '`menu` must be a title of up to 30 letters.',
+    ],
+    ['letter: [yes]', '`letter` must be `yes`, `link` or `no`.'],
+    ['book: 3', '`book` must be `yes` or `no`.'],
+  ])('%s', (line, said) => {
     const files = { 'pages/a.md': front('A', `${line}\n`) };
-    expect(current(files).diagnostics.map(({ rule, place }) => [rule, place.start.line])).toEqual([
-      ['chapter-unreadable', 3],
-    ]);
+    expect(
+      current(files).diagnostics.map(({ message, place }) => [message, place.start.line]),
+    ).toEqual([[said, 3]]);
   });
 });

@@ -31,7 +31,7 @@ describe('words', () => {
       await page.press('#page-words', 'Enter');
       const result = page.locator('.found-list > li').first();
       await result.waitFor();
-      expect(await status(page, '.for-words')).toBe('Found in one chapter.');
+      expect(await status(page, '.for-words')).toBe('Found on one page.');
       expect(await result.locator('.found-chapter').textContent()).toBe(
         'Other doors to the same room',
       );
@@ -60,7 +60,7 @@ describe('words', () => {
     on('search.html', async (page) => {
       await page.fill('#page-words', 'xylophone');
       await page.press('#page-words', 'Enter');
-      await page.getByText('No chapter has “xylophone”.').waitFor();
+      await page.getByText('No page has “xylophone”.').waitFor();
       await page.fill('#page-words', 'queens gambit');
       await page.press('#page-words', 'Enter');
       const named = page.locator('.found-list .plate', { hasText: 'after 2...e6' });
@@ -71,7 +71,7 @@ describe('words', () => {
       // The author's own name for it is no word of the course.
       await page.fill('#page-words', 'tabiya');
       await page.press('#page-words', 'Enter');
-      await page.getByText('No chapter has “tabiya”.').waitFor();
+      await page.getByText('No page has “tabiya”.').waitFor();
       expect(await page.locator('.found a').count()).toBe(0);
     }));
 

@@ -100,8 +100,8 @@ describe('completion', () => {
     expect(newText((await completions('---'))[0])).toBe('---\ntitle: \n---\n');
     expect(labels(await completions('---\ntitle: One\nle'))).toContain('learn');
     expect(labels(await completions('---\ntitle: One\nlearn: '))).toEqual(['all', 'main', 'none']);
-    const file = uriOf(path.join(folder, 'course.yaml'));
-    const ask = async (text: string, number: number) => {
+    const settingsFile = uriOf(path.join(folder, 'course.yaml'));
+    const ask = async (text: string, number: number, file = settingsFile) => {
       await session.change(file, text, number);
       const position = positionIn(text, text, text.length);
       const items = await session.client.sendRequest(CompletionRequest.type, {
@@ -110,11 +110,21 @@ describe('completion', () => {
       });
       return labels((items ?? []) as CompletionItem[]);
     };
-    await session.open(file, settings);
+    await session.open(settingsFile, settings);
     expect(await ask(`${settings}no`, 2)).toContain('notation');
     expect(await ask(`${settings}rules:\n  move-s`, 3)).toContain('move-suffix');
     expect(await ask(`${settings}rules:\n  move-suffix: `, 4)).toEqual(['error', 'warning', 'off']);
     expect(await ask(`${settings}begins: `, 5)).toContain('end');
-    await session.change(file, settings, 6);
+    await session.change(settingsFile, settings, 6);
+    // A page that is not saved yet.
+    const page = uriOf(path.join(folder, 'pages/about.md'));
+    await session.open(page, '---\n');
+    expect(await ask('---\ntitle: A\nle', 2, page)).toContain('letter');
+    expect(await ask('---\ntitle: A\nin: ', 3, page)).toEqual(['head', 'foot', 'nowhere']);
+    const text = '---\ntitle: A\n---\n\n';
+    expect(await ask(`${text}[there](`, 4, page)).toEqual(
+      expect.arrayContaining(['pos:end', 'chapters/1.md']),
+    );
+    expect(await ask(`${text}\`\`\`moves\n1. d4 d5 2. c`, 5, page)).toContain('c4');
   });
 });

@@ -41,8 +41,8 @@ export const finding: typeof english = {
 
     namesFound: 'Benannte Stellungen',
     phraseFirst: 'Voran stehen die mit dem ganzen Wortlaut.',
-    chaptersFound: { one: 'In einem Kapitel gefunden.', other: 'In {n} Kapiteln gefunden.' },
-    noWords: 'In keinem Kapitel steht „{words}“.',
+    chaptersFound: { one: 'Auf einer Seite gefunden.', other: 'Auf {n} Seiten gefunden.' },
+    noWords: 'Auf keiner Seite steht „{words}“.',
     moreInChapter: {
       one: 'und an einer weiteren Stelle',
       other: 'und an {n} weiteren Stellen',

@@ -42,8 +42,8 @@ export const finding = {
 
     namesFound: 'Named positions',
     phraseFirst: 'Those with all of it in one phrase come first.',
-    chaptersFound: { one: 'Found in one chapter.', other: 'Found in {n} chapters.' },
-    noWords: 'No chapter has “{words}”.',
+    chaptersFound: { one: 'Found on one page.', other: 'Found on {n} pages.' },
+    noWords: 'No page has “{words}”.',
     moreInChapter: { one: 'and in one more place', other: 'and in {n} more places' },
     fromFolder:
       'The search by words needs the published site: a browser does not let a page that was opened from a folder read its index. Positions, and their names, can be searched for here.',

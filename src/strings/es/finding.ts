@@ -42,10 +42,10 @@ export const finding: typeof english = {
     namesFound: 'Posiciones con nombre',
     phraseFirst: 'Primero, las que tienen la frase entera.',
     chaptersFound: {
-      one: 'Encontrado en un capítulo.',
-      other: 'Encontrado en {n} capítulos.',
+      one: 'Encontrado en una página.',
+      other: 'Encontrado en {n} páginas.',
     },
-    noWords: 'Ningún capítulo tiene «{words}».',
+    noWords: 'Ninguna página tiene «{words}».',
     moreInChapter: { one: 'y en un lugar más', other: 'y en {n} lugares más' },
     fromFolder:
       'La búsqueda por palabras necesita el sitio publicado: un navegador no deja que una página abierta desde una carpeta lea su índice. Aquí se pueden buscar posiciones y sus nombres.',
