@@ -50,6 +50,7 @@ const scripts = {
   shelf: 'shelf/first.ts',
   'shelf-search': 'shelf/search.ts',
   'shelf-practice': 'shelf/practice.ts',
+  'shelf-compare': 'shelf/compare.ts',
   // Of chapters, when they are idle.
   'keep-reading': 'kept-reading/main.ts',
   // At a reader's first act on the board of a chapter.

@@ -22,6 +22,7 @@ export interface PageWords {
   readonly shelf: ShelfWords;
   readonly shelfSearch: ShelfSearchWords;
   readonly shelfPractice: ShelfPracticeWords;
+  readonly shelfCompare: ShelfCompareWords;
 }
 
 /** How pieces and sides are called. */
@@ -87,6 +88,13 @@ export type CompareWords = Strings['compare'] &
     readonly after: string;
     readonly inChapter: string;
   };
+
+/** Of games that are compared with all courses of a shelf. */
+export type ShelfCompareWords = CompareWords & {
+  readonly shelf: Strings['shelf']['compare'] &
+    Pick<Strings['shelf']['search'], 'notLoaded'> &
+    Pick<Strings['finding']['search'], 'more'>;
+};
 
 /** The form of the reader's settings. */
 export type SettingsWords = Strings['settings'] & {

@@ -9,6 +9,7 @@ import type {
   SearchWords,
   SettingsWords,
   SetUpWords,
+  ShelfCompareWords,
   ShelfPracticeWords,
   ShelfSearchWords,
   ShelfWords,
@@ -81,6 +82,14 @@ export function compareWords(strings: Strings): CompareWords {
     black,
     letters: pieceLetters,
   };
+}
+
+export function shelfCompareWords(strings: Strings): ShelfCompareWords {
+  const { compare, search } = strings.shelf;
+  const { more } = strings.finding.search;
+  const { notLoaded } = search;
+  const shelf = { ...compare, notLoaded, more };
+  return { ...compareWords(strings), shelf };
 }
 
 export function settingsWords(strings: Strings): SettingsWords {

@@ -43,7 +43,7 @@ export function makeGameList(
 }
 
 /** `Game 12: Whitlow – Aldous 0-1, Club Championship 2025.02.06`. */
-function headOf(game: ComparedGame, { words, figure }: Speech): HTMLElement {
+export function headOf(game: ComparedGame, { words, figure }: Speech): HTMLElement {
   const { number, white, black, result, event, date } = game;
   const isGiven = (part: string) => part !== '';
   const players = white || black ? `${white || words.someone} – ${black || words.someone}` : '';
@@ -57,7 +57,7 @@ function headOf(game: ComparedGame, { words, figure }: Speech): HTMLElement {
   ]);
 }
 
-function sentenceOf(game: ComparedGame, context: GameListContext): HTMLElement {
+export function sentenceOf(game: ComparedGame, context: GameListContext): HTMLElement {
   const { words } = context.speech;
   switch (game.kind) {
     case 'met':
@@ -73,7 +73,7 @@ function sentenceOf(game: ComparedGame, context: GameListContext): HTMLElement {
   }
 }
 
-function metSentence({ exit }: MetGame, context: GameListContext): (Node | string)[] {
+export function metSentence({ exit }: MetGame, context: GameListContext): (Node | string)[] {
   const { table, speech, places } = context;
   const { words } = speech;
   const { leaving, by, moves } = partingOf(table, exit);
@@ -88,7 +88,7 @@ function metSentence({ exit }: MetGame, context: GameListContext): (Node | strin
 }
 
 /** A game may go on in the course after a move that its side is not advised to play. */
-function asideSentence({ aside }: MetGame, context: GameListContext): (Node | string)[] {
+export function asideSentence({ aside }: MetGame, context: GameListContext): (Node | string)[] {
   const { table, speech, places } = context;
   const here = aside && table.positions[aside.position];
   if (aside === undefined || here === undefined) return [];

@@ -32,7 +32,8 @@ export function makeResult(
     const mine = withPlayer(table, games, name);
     const found = mine.games.length + mine.otherSide > 0;
     if (!found) body.replaceChildren();
-    else body.replaceChildren(...sections(mine.games, mine.otherSide, name !== '', context));
+    else
+      body.replaceChildren(...resultSections(mine.games, { ...mine, isOne: name !== '' }, context));
     return found;
   };
   const found = findPlayer(games);
@@ -46,17 +47,30 @@ export function makeResult(
   ]);
 }
 
-function sections(
+/** Of whom the games are, and how they are shown. */
+interface Looks {
+  /** How many games with the other side do not count. */
+  readonly otherSide: number;
+  /** They are those of one player. */
+  readonly isOne: boolean;
+  /** The level of its headings. */
+  readonly level?: 3 | 4;
+  /** The games have been shown one by one already. */
+  readonly isListed?: boolean;
+}
+
+/** What games show against one course: sums, positions, the games one by one. */
+export function resultSections(
   games: readonly ComparedGame[],
-  otherSide: number,
-  isOne: boolean,
+  { otherSide, isOne, level = 3, isListed = false }: Looks,
   context: GameListContext,
 ): HTMLElement[] {
+  const h = `h${level}` as const;
   const { table, speech, places } = context;
   const { words, figure } = speech;
   const rows = byPosition(table, games);
   const list = make('div', '');
-  const listHeading = make('h3', '', words.list);
+  const listHeading = make(h, '', words.list);
   listHeading.tabIndex = -1;
   const listFold = element('details', {}, make('summary', '', listHeading), list);
   const counted = games.filter(({ kind }) => kind === 'met' || kind === 'apart');
@@ -76,7 +90,7 @@ function sections(
     listHeading.scrollIntoView({ block: 'start' });
   };
   showAll();
-  listFold.open = counted.length <= shortList;
+  listFold.open = !isListed && counted.length <= shortList;
   const asides = byPosition(table, games, ({ aside }) => aside);
   const titles = isOne ? { ...words, advised: words.advisedYou, aside: words.asideYou } : words;
   const tables = order.flatMap((leaving) => {
@@ -86,10 +100,10 @@ function sections(
     const side = by === undefined ? '' : speech.side(by);
     const title = fill(titles[leaving], { side });
     const hint = make('p', 'hint', fill(words[`${leaving}Hint`], { side }));
-    const heading = make('h3', '', title);
+    const heading = make(h, '', title);
     const shown = { ...context, onGames };
     if (leaving === 'advised' || leaving === 'aside') {
-      return [make('section', '', [heading, hint, ...chapterTables(some, shown, title)])];
+      return [make('section', '', [heading, hint, ...chapterTables(some, shown, title, level)])];
     }
     // What others did is looked at by whoever wants to: the reader's own moves come first.
     const count = make('span', 'hint', ` ${figure(some.length)}`);
@@ -104,9 +118,9 @@ function sections(
   const isStill = tables.length === 0 && games.some(({ kind }) => kind === 'met');
   const missed = [...rows.filter(({ leaving }) => leaving === 'advised'), ...asides];
   return [
-    figures(games, otherSide, rows, speech),
+    ...(isListed ? [] : [figures(games, otherSide, rows, speech)]),
     ...(missed.length > 0 ? [practiseMissed(missed, table, speech)] : []),
-    ...brokenGames(games, context),
+    ...(isListed ? [] : brokenGames(games, context)),
     ...(isStill ? [make('p', '', words.noLeaving)] : tables),
     ...(tables.length > 0 ? [make('p', 'hint', words.lastKnown)] : []),
     ...(counted.length > 0 ? [listFold] : []),
@@ -118,11 +132,16 @@ function chapterTables(
   rows: readonly PositionRow[],
   context: TableContext,
   title: string,
+  level: 3 | 4,
 ): HTMLElement[] {
   const chapters = byChapter(rows, context.table);
   if (chapters.length < 2) return [makePositionTable(rows, context, title)];
   return chapters.flatMap((chapter) => [
-    make('h4', '', element('a', { href: pageHref(context.table, chapter.page) }, chapter.title)),
+    make(
+      `h${level === 3 ? 4 : 5}`,
+      '',
+      element('a', { href: pageHref(context.table, chapter.page) }, chapter.title),
+    ),
     makePositionTable(chapter.rows, { ...context, inChapter: true }, `${title}: ${chapter.title}`),
   ]);
 }
@@ -160,7 +179,10 @@ function figures(
 }
 
 /** The games that do not count, by name. */
-function brokenGames(games: readonly ComparedGame[], context: GameListContext): HTMLElement[] {
+export function brokenGames(
+  games: readonly ComparedGame[],
+  context: GameListContext,
+): HTMLElement[] {
   const { speech } = context;
   const broken = games.filter(({ kind }) => kind === 'broken' || kind === 'variant');
   if (broken.length === 0) return [];

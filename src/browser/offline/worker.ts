@@ -68,8 +68,23 @@ registerRoute(
   async ({ request }) => fetch(request),
 );
 
+/**
+ * What the pages of a shelf load of its courses: a course's own worker keeps it, for the edition that the reader has
+ * opened. The worker of the shelf answers its pages, and asks there only where there is no network.
+ */
+const ofCourse = /\/(?:course-(?:table|notes)\.[0-9a-f]+\.js$|pagefind\/)/;
+registerRoute(
+  ({ url }) => url.href.startsWith(scope.registration.scope) && ofCourse.test(url.pathname),
+  async ({ request }) => fetch(request),
+);
+
 setCatchHandler(async ({ request }) => {
   const { href } = new URL(request.url);
+  if (ofCourse.test(new URL(href).pathname)) {
+    // Kept files have their edition behind a question mark.
+    const elsewhere = await caches.match(request, { ignoreSearch: true });
+    if (elsewhere !== undefined) return elsewhere;
+  }
   const stands = twice.test(href)
     ? await controller.matchPrecache(href.replace(twice, '.png'))
     : undefined;

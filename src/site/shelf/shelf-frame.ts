@@ -53,11 +53,12 @@ export function shelfFrame(
 
 /** The pages of a shelf that act over all its courses. */
 function shelfPages(built: readonly BuiltCourse[], strings: Strings): CoursePage[] {
-  const { search } = strings.finding.pageNames;
+  const { compare, search } = strings.finding.pageNames;
   return [
     ...(isPractised(built)
       ? [{ file: practicePage, title: strings.practicePage, inHead: true }]
       : []),
+    { file: 'compare.html', title: compare, inHead: true },
     { file: 'search.html', title: search, inHead: true },
   ];
 }

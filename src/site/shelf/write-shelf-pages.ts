@@ -1,10 +1,13 @@
+import { join } from 'node:path';
 import { initialPosition } from '../../chess/index.ts';
 import { type BuiltCourse, practicePage, type Shelf } from '../../contract/index.ts';
 import { cardJob, makePngs, type PngJob } from '../../draw/index.ts';
+import { listFiles } from '../../output/index.ts';
 import { cardPath } from '../../render/index.ts';
 import { copyAssets, readAssets } from '../build/assets.ts';
 import { renderPage } from '../build/render-page.ts';
 import { type SiteWriter, siteWriter } from '../build/site-writer.ts';
+import { workerFile, writeWorker } from '../offline/write-worker.ts';
 import type { PageLocals } from '../site-data.ts';
 import { iconJobs } from '../web-app/icons.ts';
 import { clothSheet } from './cloth-sheet.ts';
@@ -60,6 +63,7 @@ export async function writeShelfPages(
           } as const,
         ]
       : []),
+    { path: 'compare.html', locals: { page: 'shelf-compare', frame, data: forScripts } },
     { path: 'search.html', locals: { page: 'shelf-search', frame, data: forScripts } },
     { path: '404.html', locals: { page: 'missing', frame, data: { chapters: [] } } },
   ];
@@ -67,7 +71,12 @@ export async function writeShelfPages(
   await writePictures(shelf, writer, options);
   await writer.finish();
   await copyAssets(out, assets);
-  return [...writer.files.keys()].sort();
+  const ofPackage = (await listFiles(join(out, 'assets'))).map((file) => `assets/${file}`);
+  const own = [...writer.files.keys(), ...ofPackage].sort();
+  if (!frame.offline) return own;
+  // Last, since it lists all that was written. What a course has, its own worker keeps.
+  await writeWorker(out, own, writer.files);
+  return [...own, workerFile].sort();
 }
 
 /** The icons, and the card that other sites show beside a link to the shelf. */

@@ -49,6 +49,15 @@ export const shelf: typeof english = {
         '{n} davon fragen mehrere Kurse mit derselben Antwort: jeder wird einmal gefragt und zählt in allen.',
     },
   },
+  /** What its comparison of games says; it travels to the browser. */
+  compare: {
+    none: 'In keinem Kurs',
+    never: 'Diese Partie kommt in keinen der Kurse.',
+    followed: {
+      one: 'Eine Partie ist ihm am weitesten gefolgt.',
+      other: '{n} Partien sind ihm am weitesten gefolgt.',
+    },
+  },
   talk: {
     goOn: 'Weiterlesen: {title}',
     due: { one: '{n} Zug fällig', other: '{n} Züge fällig' },

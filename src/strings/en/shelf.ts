@@ -49,6 +49,12 @@ export const shelf = {
         '{n} of them are asked by more than one course with the same answer: each is asked once, and counts in all.',
     },
   },
+  /** What its comparison of games says; it travels to the browser. */
+  compare: {
+    none: 'In no course',
+    never: 'This game enters none of the courses.',
+    followed: { one: 'One game followed it furthest.', other: '{n} games followed it furthest.' },
+  },
   talk: {
     goOn: 'Go on: {title}',
     due: { one: '{n} move due', other: '{n} moves due' },

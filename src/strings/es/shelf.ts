@@ -49,6 +49,15 @@ export const shelf: typeof english = {
         '{n} de ellas las preguntan varios cursos con la misma respuesta: cada una se pregunta una vez y cuenta en todos.',
     },
   },
+  /** What its comparison of games says; it travels to the browser. */
+  compare: {
+    none: 'En ningún curso',
+    never: 'Esta partida no entra en ninguno de los cursos.',
+    followed: {
+      one: 'Una partida lo siguió más lejos que a los demás.',
+      other: '{n} partidas lo siguieron más lejos que a los demás.',
+    },
+  },
   talk: {
     goOn: 'Seguir: {title}',
     due: { one: '{n} jugada toca hoy', other: '{n} jugadas tocan hoy' },
