@@ -38,6 +38,10 @@ export const examples: Readonly<
     ['linewright changes v1.0 HEAD my-course', 'between two git revisions'],
     ['linewright changes old-course my-course --write', 'adds the news of it to my-course'],
   ],
+  translate: [
+    ['linewright translate de my-course', 'what is still to be translated into German'],
+    ['linewright translate de my-course --write', 'makes the files, and marks what has changed'],
+  ],
   import: [
     ['linewright import games.pgn --out my-course', 'a chapter a game'],
     ['linewright import analysis.pgn --by branch --side black', 'a chapter a first branch'],

@@ -6,6 +6,8 @@ export interface ExportOptions {
   readonly format?: (typeof exportFormats)[number];
   readonly out?: string;
   readonly site?: string;
+  /** One that the course is translated into. */
+  readonly language?: string;
   /** Of an e-book, as `2026-11-25`. */
   readonly date?: string;
   /** The only chapter of a PGN file. */

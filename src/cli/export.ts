@@ -6,13 +6,15 @@ import { courseId } from '../model/index.ts';
 import { checkOutputFile } from '../output/index.ts';
 import { count, exitCodes, stderr, stdout } from './console.ts';
 import { type ExportOptions, exportFormats } from './export-formats.ts';
-import { loadCourse, loadToPublish } from './load-course.ts';
+import { loadCourse, loadToPublish, siteBelow } from './load-course.ts';
 
 /** `linewright export`: checks the course and, if it has no error, writes it as one file. */
 export async function exportCourse(folder: string, options: ExportOptions): Promise<number> {
   const format = formatOf(options);
   // What goes to a co-author goes with its drafts and with what is left to do.
-  const loaded = await (options.withDirectives ? loadCourse(folder) : loadToPublish(folder));
+  const loaded = await (options.withDirectives
+    ? loadCourse(folder)
+    : loadToPublish(folder, { language: options.language }));
   const { checked, course, textOf } = loaded;
   const more = checked && format === 'epub' ? await bookFaults(checked) : [];
   stderr.printFindings({ diagnostics: [...loaded.diagnostics, ...more], textOf });
@@ -20,12 +22,13 @@ export async function exportCourse(folder: string, options: ExportOptions): Prom
     stderr.print`Nothing was written; an earlier file stands as it was.\n`;
     return exitCodes.findings;
   }
-  const name = options.chapter ?? courseId(course);
+  const inLanguage = options.language === undefined ? '' : `-${options.language}`;
+  const name = (options.chapter ?? courseId(course)) + inLanguage;
   const out = options.out ?? path.join(folder, `${name}.${format}`);
   await checkOutputFile(out, folder);
   const content = options.withDirectives
     ? await contentWithDirectives(checked, { textOf, chapter: options.chapter })
-    : await contentOf(checked, folder, { ...options, format });
+    : await contentOf(checked, folder, { ...options, ...siteBelow(loaded, options), format });
   await replaceFile(out, content);
   stdout.print`${out}: ${Math.ceil(content.length / 1000)} KB\n`;
   return exitCodes.clean;
@@ -59,6 +62,12 @@ function formatOf(options: ExportOptions): Format {
   if (chosen !== 'pgn' && (chapter !== undefined || latin1 || withDirectives)) {
     const given = latin1 ? 'latin1' : withDirectives ? 'with-directives' : 'chapter';
     throw new UserError(`\`--${given}\` is for PGN files`, 'leave it out, or give `--format pgn`');
+  }
+  if (options.language !== undefined && withDirectives) {
+    throw new UserError(
+      'a course goes to a co-author in the language that it is written in',
+      'leave out `--language`, or `--with-directives`',
+    );
   }
   if (latin1 && withDirectives) {
     throw new UserError(

@@ -5,10 +5,12 @@ import { cacheFolder } from '../pipeline/index.ts';
 import { dayOf, today, toldDate } from '../pipeline/told-date.ts';
 import { type LetterChoice, makeLetter, PublishError } from '../publish/index.ts';
 import { count, exitCodes, stderr, stdout } from './console.ts';
-import { loadToPublish } from './load-course.ts';
+import { loadToPublish, siteBelow } from './load-course.ts';
 import { printCarried } from './print-carried.ts';
 
 export interface LetterOptions {
+  /** A language that the course is translated into. */
+  readonly language?: string;
   readonly section?: string;
   readonly positions?: readonly string[];
   /** The name of news, or `latest`. */
@@ -36,13 +38,14 @@ export async function letter(
   options: LetterOptions,
 ): Promise<number> {
   const { choice, folder } = choose(chapter, dir, options);
-  const loaded = await loadToPublish(folder);
+  const loaded = await loadToPublish(folder, { language: options.language });
   if (!loaded.checked) {
     stderr.printFindings(loaded);
     stderr.print`Nothing was written; an earlier letter stands as it was.\n`;
     return exitCodes.findings;
   }
-  const { site, images, subject, from, to, sender, unsubscribe, oneClick } = options;
+  const { images, subject, from, to, sender, unsubscribe, oneClick } = options;
+  const { site } = siteBelow(loaded, options);
   // By the day, so that a letter which is made again is the same. Its beginning, since mail that
   // comes from the future is taken for spam (common practice, no source).
   const date = options.date ? dayOf(options.date) : (toldDate() ?? dayOf(today()));
@@ -53,7 +56,9 @@ export async function letter(
   const diagnostics = [...loaded.diagnostics, ...made.findings];
   stderr.printFindings({ diagnostics, textOf: loaded.textOf });
 
-  const shown = options.out ?? path.join(folder, 'letters', made.name);
+  const shown =
+    options.out ??
+    path.join(folder, 'letters', ...(options.language ? [options.language] : []), made.name);
   const out = await prepareOutput(shown, folder, options.out === undefined);
   const work = await makeTemporaryFolder();
   try {

@@ -29,3 +29,12 @@ export const courseIn: typeof pipeline.courseIn = (folder) => pipeline.courseIn(
 
 export const openToCheck: typeof pipeline.openToCheck = (folder, _progress, lookAround) =>
   pipeline.openToCheck(folder, progress, lookAround);
+
+/** Where the pages of a course in another language stand, where the command line names an address for the course. */
+export function siteBelow(
+  { below }: pipeline.LoadedCourse,
+  { site }: { readonly site?: string | undefined },
+): { readonly site?: string } {
+  if (site === undefined) return {};
+  return { site: below === undefined ? site : `${site.replace(/\/+$/, '')}/${below}` };
+}

@@ -1,6 +1,6 @@
 import { Command, InvalidArgumentError, Option } from 'commander';
 import { today } from '../pipeline/told-date.ts';
-import { isDay, webAddressFault } from '../read/index.ts';
+import { isDay, isLanguageTag, webAddressFault } from '../read/index.ts';
 import type { BuildOptions } from './build-options.ts';
 import type { ChangesOptions } from './changes.ts';
 import { type CheckOptions, check, checkFormats } from './check.ts';
@@ -16,6 +16,7 @@ import type { ImportOptions } from './import.ts';
 import type { LetterOptions } from './letter.ts';
 import { packageVersion } from './package-version.ts';
 import { resultPlaces } from './result-places.ts';
+import type { TranslateOptions } from './translate.ts';
 import { type WhereOptions, whereFormats } from './where-options.ts';
 
 export const program = new Command('linewright')
@@ -81,6 +82,7 @@ program
   .usage('[options] <chapter> [dir] | --positions <names> [dir] | --news <name> [dir]')
   .argument('[chapter]', 'its id, its number or its file')
   .argument('[dir]', 'the course folder (default: ".")')
+  .option('--language <tag>', 'one that the course is translated into', parseLanguage)
   .option('--section <heading>', 'only what stands below this heading of the chapter')
   .option(
     '--positions <names>',
@@ -130,6 +132,7 @@ program
     'address that the site will have (default: the setting `site`)',
     parseSite,
   )
+  .option('--language <tag>', 'one that the course is translated into', parseLanguage)
   .option('--date <date>', 'of an e-book (default: of the latest news)', parseDate)
   .option('--chapter <id>', 'only this chapter, as PGN')
   .option('--latin1', 'PGN in ISO 8859-1 instead of UTF-8')
@@ -158,6 +161,17 @@ program
   .action(async (before: string, after: string, folder, options: ChangesOptions) => {
     const { changes } = await import('./changes.ts');
     process.exitCode = await changes(before, after, folder, options);
+  });
+
+program
+  .command('translate')
+  .description('make the files of a translation, moves in place, and bring them up to date')
+  .argument('<language>', 'a language tag, such as `de`')
+  .argument('[dir]', 'the course folder', '.')
+  .option('--write', 'write the files instead of telling what they would be', false)
+  .action(async (language: string, folder: string, options: TranslateOptions) => {
+    const { translate } = await import('./translate.ts');
+    process.exitCode = await translate(language, folder, options);
   });
 
 program
@@ -375,6 +389,13 @@ function parseSite(text: string): string {
   const fault = webAddressFault(text);
   if (fault) throw new InvalidArgumentError(`Give ${fault}.`);
   return text.replace(/\/+$/, '');
+}
+
+function parseLanguage(text: string): string {
+  if (!isLanguageTag(text)) {
+    throw new InvalidArgumentError('A language is written as a tag, such as de or pt-BR.');
+  }
+  return text;
 }
 
 function parseDate(text: string): string {

@@ -1,6 +1,6 @@
 import path from 'node:path';
 import type { CheckedCourse, CheckResult, CourseEntry } from '../check/index.ts';
-import { type Diagnostic, sortDiagnostics } from '../diagnostics/index.ts';
+import { type Diagnostic, sortDiagnostics, UserError } from '../diagnostics/index.ts';
 import type { Course } from '../model/index.ts';
 import {
   type CourseFiles,
@@ -44,6 +44,8 @@ export interface LoadedCourse extends CheckResult {
   readonly entry: () => CourseEntry;
   /** A hash of all that it was read from. */
   readonly edition: () => string;
+  /** Where its pages stand, below those of the original: the tag of a language that it is translated into. */
+  readonly below?: string;
   /** The languages that it is translated into, as far as it is. */
   readonly translations: readonly Translation[];
 }
@@ -94,9 +96,47 @@ export function loadForReaders(folder: string, options?: FolderOptions): Promise
 /** The course in a folder as it is published: without its drafts, and not while there is something left to do. */
 export async function loadToPublish(
   folder: string,
-  options?: FolderOptions,
+  options?: FolderOptions & { readonly language?: string | undefined },
 ): Promise<LoadedCourse> {
-  return unlessOpen(await loadForReaders(folder, options));
+  const loaded = unlessOpen(await loadForReaders(folder, options));
+  const { language } = options ?? {};
+  if (language === undefined || language === loaded.course.settings.language) return loaded;
+  return loaded.checked ? loadInLanguage(folder, loaded, language, options) : loaded;
+}
+
+/**
+ * A course in another language, as its readers get it.
+ * @throws UserError where it is not published in that language.
+ */
+async function loadInLanguage(
+  where: string,
+  original: LoadedCourse,
+  language: string,
+  { progress, ...find }: FolderOptions = {},
+): Promise<LoadedCourse> {
+  const translation = original.translations.find(({ tag }) => tag === language);
+  if (!translation?.isPublished) {
+    const { course, translations } = original;
+    const published = translations.filter(({ isPublished }) => isPublished).map(({ tag }) => tag);
+    const all = [course.settings.language, ...published].join(', ');
+    throw new UserError(
+      translation
+        ? `nothing of the translation into \`${language}\` is ready to be published`
+        : `the course has no translation into \`${language}\``,
+      `it is published in ${all}; \`linewright translate ${language}\` tells what is missing`,
+    );
+  }
+  const { folder } = translation;
+  const ready = inTranslation(await findFiles(where, find), translation, 'ready');
+  const as = path.join(path.resolve(where), folder);
+  const loaded = unlessOpen(await loadFiles(ready, { as, drafts: 'left out', progress }));
+  const own = findingsInTranslation(loaded.diagnostics, folder, filesOf(translation, 'ready'));
+  return {
+    ...loaded,
+    below: language,
+    diagnostics: sortDiagnostics([...original.diagnostics, ...own]),
+    textOf: (file) => (file.startsWith(folder) ? original.textOf(file) : loaded.textOf(file)),
+  };
 }
 
 /** A course of which no more is read and played than somebody looks at. */

@@ -28,6 +28,7 @@ export { marginChoices, readSettings, settingChoices } from './read-settings.ts'
 export { gamesLimit, readTextFile } from './read-text-file.ts';
 export { readTranslationSettings, translatedSettings } from './read-translation-settings.ts';
 export { remarkCourse } from './remark-course.ts';
+export { isLanguageTag } from './setting-fields.ts';
 export { findShelf, isShelf, type ShelfFiles } from './shelf/find-shelf.ts';
 export { type FolderSeen, placeCourses, type ShelvedFolder } from './shelf/place-courses.ts';
 export { readShelfSettings, type ShelfSettings, shelfFile } from './shelf/read-shelf-settings.ts';

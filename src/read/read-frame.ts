@@ -3,7 +3,6 @@ import { topOf } from './read-chapter.ts';
 import type { FilesBeside } from './read-course.ts';
 import { readNews } from './read-news.ts';
 import { missingSettings, readSettings } from './read-settings.ts';
-import { readTranslationSettings } from './read-translation-settings.ts';
 import type { ChapterSyntax, CourseFiles, CourseProblem, CourseSyntax } from './types.ts';
 
 /** Everything of a course but its chapters and pages. */
@@ -15,8 +14,7 @@ export function readFrame(files: CourseFiles, beside: FilesBeside): CourseFrame 
     : missingSettings();
   const { translation } = files;
   if (translation) {
-    const words = translation.settings && readTranslationSettings(translation.settings).words;
-    const { tag, id } = translation;
+    const { tag, id, words } = translation;
     const { site } = settings;
     return {
       settings: {

@@ -41,7 +41,7 @@ export interface InTranslation {
   /** Of the course: what a reader has practised is the same in every language. */
   readonly id: string;
   /** The words of its settings. */
-  readonly settings?: SourceFile;
+  readonly words: Partial<CourseSettings>;
 }
 
 /** The files of a course as they were found; unreadable ones are problems, not files. */

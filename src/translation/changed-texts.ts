@@ -1,8 +1,9 @@
 import type { CourseProblem } from '../read/index.ts';
-import { align, type Pair } from './align.ts';
+import type { Pair } from './align.ts';
 import type { Part } from './chapter-parts.ts';
 import type { Names } from './compare-chapter.ts';
-import { hash, hashBoard, type OriginPart } from './origin.ts';
+import { hash, type OriginPart } from './origin.ts';
+import { partsBefore } from './parts-before.ts';
 import type { Text } from './texts.ts';
 
 /** Words of the original that have changed since they were translated. */
@@ -72,19 +73,7 @@ export function changesOf(
   origin: readonly OriginPart[],
   pairs: readonly Pair[],
 ): Change[] {
-  const before = new Map<number, OriginPart>();
-  const prints = original.map((part) => ({ kind: part.kind, board: hashBoard(part.board) }));
-  const key = ({ kind, board }: { readonly kind: string; readonly board: string }) =>
-    `${kind} ${board}`;
-  for (const [x, y] of align<{ kind: string; board: string }>(
-    origin,
-    prints,
-    key,
-    ({ kind }) => kind,
-  )) {
-    const part = x === undefined ? undefined : origin[x];
-    if (part && y !== undefined) before.set(y, part);
-  }
+  const before = partsBefore(origin, original);
   return pairs.flatMap(([a, b]): Change[] => {
     const from = a === undefined ? undefined : original[a];
     const to = b === undefined ? undefined : translated[b];

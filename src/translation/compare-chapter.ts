@@ -4,7 +4,8 @@ import { align } from './align.ts';
 import type { BoardItem } from './board-items.ts';
 import { changedTexts } from './changed-texts.ts';
 import type { Part } from './chapter-parts.ts';
-import { hashBoard, type OriginPart } from './origin.ts';
+import { hashBag, hashBoard, type OriginPart } from './origin.ts';
+import { partsBefore, translatedFrom } from './parts-before.ts';
 
 /** How a translated chapter stands to its original. */
 export interface Comparison {
@@ -33,8 +34,8 @@ export function compareChapter(
   origin: readonly OriginPart[] | undefined,
   names: Names,
 ): Comparison {
-  const known = (board: readonly BoardItem[]) =>
-    origin?.some((part) => [part.board, part.prose.board].includes(hashBoard(board))) ?? false;
+  const before = partsBefore(origin ?? [], original);
+  const made = translatedFrom(origin ?? [], translated);
   const problems: CourseProblem[] = [];
   let isSame = true;
   let last = translated[0];
@@ -42,10 +43,9 @@ export function compareChapter(
   for (const [a, b] of pairs) {
     const from = a === undefined ? undefined : original[a];
     const to = b === undefined ? undefined : translated[b];
-    const found =
-      from && to
-        ? differencesIn(from, to, known)
-        : oneSided(from, to, last, known, origin !== undefined);
+    const then = a === undefined ? undefined : before.get(a);
+    const isStale = b === undefined ? origin !== undefined && then === undefined : made.has(b);
+    const found = from && to ? differencesIn(from, to, then) : oneSided(from, to, last, isStale);
     if (found.length > 0) isSame = false;
     problems.push(...found.map((problem) => withHint(problem, names)));
     last = to ?? last;
@@ -75,19 +75,15 @@ export function keyOf({ kind, board }: Part): string {
 
 type Difference = Omit<CourseProblem, 'hint'>;
 
-function differencesIn(
-  from: Part,
-  to: Part,
-  known: (board: readonly BoardItem[]) => boolean,
-): Difference[] {
-  const pairs: [Part, Part['board'], Part['board']][] = [
-    [to, from.board, to.board],
-    [to, from.prose.board, to.prose.board],
+function differencesIn(from: Part, to: Part, was: OriginPart | undefined): Difference[] {
+  const pairs = [
+    { a: from.board, b: to.board, print: hashBoard, before: was?.board },
+    { a: from.prose.board, b: to.prose.board, print: hashBag, before: was?.prose.board },
   ];
-  return pairs.flatMap(([part, a, b], index): Difference[] => {
-    if (index === 1 ? sameItems(a, b) : hashBoard(a) === hashBoard(b)) return [];
-    const [there, here, near] = firstDifference(a, b, index === 1);
-    const rule = known(b) ? 'translation-stale' : 'translation-differs';
+  return pairs.flatMap(({ a, b, print, before }): Difference[] => {
+    if (print(a) === print(b)) return [];
+    const [there, here, near] = firstDifference(a, b, print === hashBag);
+    const rule = before === print(b) ? 'translation-stale' : 'translation-differs';
     const message =
       there && here
         ? `The original has ${there.says} where the translation has ${here.says}.`
@@ -97,7 +93,7 @@ function differencesIn(
     return [
       {
         rule,
-        place: here?.place ?? near?.place ?? part.place,
+        place: here?.place ?? near?.place ?? to.place,
         message:
           rule === 'translation-stale'
             ? `Since it was translated: ${lowerFirst(message)}`
@@ -106,16 +102,6 @@ function differencesIn(
       },
     ];
   });
-}
-
-/** Sentences have their own order, so prose is compared as a bag. */
-function sameItems(a: Part['board'], b: Part['board']): boolean {
-  const bag = (items: Part['board']) =>
-    items
-      .map(({ says }) => says)
-      .sort()
-      .join('\n');
-  return bag(a) === bag(b);
 }
 
 function firstDifference(
@@ -150,18 +136,16 @@ function oneSided(
   from: Part | undefined,
   to: Part | undefined,
   last: Part | undefined,
-  known: (board: readonly BoardItem[]) => boolean,
-  isDated: boolean,
+  isStale: boolean,
 ): Difference[] {
   if (from) {
-    const isNew = isDated && !known(from.board);
     return last === undefined
       ? []
       : [
           {
-            rule: isNew ? 'translation-stale' : 'translation-differs',
+            rule: isStale ? 'translation-stale' : 'translation-differs',
             place: endOf(last.place),
-            message: isNew
+            message: isStale
               ? `Since it was translated, the original has ${nameOf(from)} more here.`
               : `The translation lacks ${nameOf(from, 'the')} that the original has here.`,
             related: [{ place: from.place, message: 'the original' }],
@@ -169,12 +153,11 @@ function oneSided(
         ];
   }
   if (to === undefined) return [];
-  const isOld = known(to.board);
   return [
     {
-      rule: isOld ? 'translation-stale' : 'translation-differs',
+      rule: isStale ? 'translation-stale' : 'translation-differs',
       place: to.place,
-      message: isOld
+      message: isStale
         ? `Since it was translated, the original has lost ${nameOf(to, 'this')}.`
         : `The original has no such ${kindInWords[to.kind]} here.`,
     },
@@ -196,8 +179,8 @@ function openProblem(place: Place, texts: number, words: number, { source }: Nam
   return {
     rule: 'translation-open',
     place,
-    message: `${count} of this chapter (${words} words) ${texts === 1 ? 'waits' : 'wait'} for a translation.`,
-    hint: `Write each anew and take the mark before it out; until then readers get the chapter in ${source}.`,
+    message: `${count} of this file (${words} words) ${texts === 1 ? 'waits' : 'wait'} for a translation.`,
+    hint: `Write each anew and take the mark before it out; until then readers get it in ${source}.`,
   };
 }
 

@@ -1,6 +1,7 @@
 import { courseId } from '../model/index.ts';
 import { type CourseFiles, readSettings, type SourceFile } from '../read/index.ts';
 import { languageOf, type Translation } from './read-translations.ts';
+import { wordsOfSettings } from './words-of-settings.ts';
 
 /**
  * The files of a course in another language: translated texts under the original's names, so that links, pictures,
@@ -29,7 +30,7 @@ export function inTranslation(
     translation: {
       tag,
       id: settings ? courseId({ settings }) : '',
-      ...(translated.settings && { settings: translated.settings }),
+      words: wordsOfSettings(translated, language),
     },
     chapters: files.chapters.map(inLanguage),
     ...(files.pages && { pages: files.pages.map(inLanguage) }),

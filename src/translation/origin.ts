@@ -21,13 +21,22 @@ export function originOf(part: Part): OriginPart {
     kind,
     board: hashBoard(board),
     texts: texts.map(({ words }) => hash(words)),
-    prose: { board: hashBoard(prose.board), texts: prose.texts.map(({ words }) => hash(words)) },
+    prose: { board: hashBag(prose.board), texts: prose.texts.map(({ words }) => hash(words)) },
   };
 }
 
 export function hashBoard(items: Part['board']): string {
-  // What is said of one part, whatever the order of the sentences.
   return hash(items.map(({ says }) => says).join('\n'));
+}
+
+/** Sentences have their own order in each language, so what prose says of the board is a bag. */
+export function hashBag(items: Part['board']): string {
+  return hash(
+    items
+      .map(({ says }) => says)
+      .sort()
+      .join('\n'),
+  );
 }
 
 /** Eight letters: what is compared are two texts in one place, not one among many. */

@@ -180,7 +180,7 @@ test('words that wait keep a chapter from its readers', () => {
     .replace('title: Das Zentrum', 'title: (en) The centre')
     .replace('"Das offene', '"(en changed) Das offene');
   expect(found(original, waiting)).toEqual([
-    '2:8 open 3 texts of this chapter (16 words) wait for a translation.',
+    '2:8 open 3 texts of this file (16 words) wait for a translation.',
   ]);
   const [translation] = readTranslations(course(original, waiting, originFor(original)));
   expect(translation?.chapters.get('chapters/1.md')).toMatchObject({

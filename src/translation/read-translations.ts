@@ -16,6 +16,8 @@ import { headingsOf, type Part, partsOf } from './chapter-parts.ts';
 import { type Comparison, compareChapter, type Names } from './compare-chapter.ts';
 import { type Origin, readOrigin } from './origin.ts';
 import { movedTo } from './places.ts';
+import { settingsParts } from './settings-parts.ts';
+import { wordsOfSettings } from './words-of-settings.ts';
 
 /** A course in another language, as far as it is there. */
 export interface Translation {
@@ -120,9 +122,18 @@ function readTranslation(
     const headings = headingsOf(pair.original.syntax);
     chapters.set(path, { source, open, isReady, headings });
   }
-  const words = settings && readTranslationSettings(settings);
-  problems.push(...(words?.problems ?? []));
-  const isTitled = words?.words.title !== undefined;
+  if (settings && files.settings) {
+    problems.push(...readTranslationSettings(settings).problems);
+    const both = [files.settings, settings].map((file) => settingsParts(file, language));
+    const compared = compareChapter(
+      both[0] ?? [],
+      both[1] ?? [],
+      origin.of.get('course.yaml') ?? [],
+      names,
+    );
+    problems.push(...compared.problems);
+  }
+  const isTitled = wordsOfSettings(translation, language).title !== undefined;
   const isPublished =
     isTitled && files.chapters.some(({ path }) => chapters.get(path)?.isReady ?? false);
   const missing = documents.filter(({ path }) => !chapters.has(path));

@@ -8,6 +8,8 @@ export interface Text {
   readonly words: string;
   /** From the first word to the end. */
   readonly place: Place;
+  /** With the directives before the first word. */
+  readonly whole: Place;
   /** Whether it waits for its translator: not translated yet, or the original has changed since. */
   readonly mark?: 'open' | 'changed';
 }
@@ -19,7 +21,9 @@ export function textOf(nodes: readonly TextNode[], file: string, source: string)
   const start = firstWord(nodes);
   const end = nodes.at(-1)?.position?.end;
   if (start === undefined || end === undefined) return undefined;
-  return plainText(plainWords(nodes), { file, start, end: pointOf(end) }, source);
+  const text = plainText(plainWords(nodes), { file, start, end: pointOf(end) }, source);
+  const first = nodes[0]?.position?.start;
+  return text && first && { ...text, whole: { ...text.place, start: pointOf(first) } };
 }
 
 /** The same of a text that has no Markdown. */
@@ -27,7 +31,7 @@ export function plainText(written: string, place: Place, source: string): Text |
   const { mark, words } = takeMark(written.trim(), source);
   const plain = normalised(words);
   if (!hasWords(plain)) return undefined;
-  return { words: plain, place, ...(mark && { mark }) };
+  return { words: plain, place, whole: place, ...(mark && { mark }) };
 }
 
 function takeMark(

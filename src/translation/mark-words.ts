@@ -1,0 +1,24 @@
+import type { Part } from './chapter-parts.ts';
+import { applyEdits, type Edit } from './edits.ts';
+import { languageTag } from './marks.ts';
+import type { Text } from './texts.ts';
+
+/** The original's own text with a mark before each of its words, so that none is taken for a translation. */
+export function markWords(text: string, parts: readonly Part[], source: string): string {
+  return applyEdits(text, marksOf(textsIn(parts), text, source));
+}
+
+/** The edits that put the mark of what is not translated before texts. */
+export function marksOf(texts: readonly Text[], text: string, source: string): Edit[] {
+  const { open } = languageTag(source);
+  return texts.map(({ place: { start } }) => {
+    // A text may begin in the line below a directive.
+    const spaces = /^\s*/.exec(text.slice(start.offset))?.[0].length ?? 0;
+    const at = start.offset + spaces;
+    return { at, end: at, text: open };
+  });
+}
+
+export function textsIn(parts: readonly Part[]): Text[] {
+  return parts.flatMap(({ texts, prose }) => [...texts, ...prose.texts]);
+}

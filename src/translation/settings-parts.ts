@@ -1,0 +1,43 @@
+import { createLocator } from '../diagnostics/index.ts';
+import { type SourceFile, yamlTexts } from '../read/index.ts';
+import type { Part } from './chapter-parts.ts';
+import { plainText } from './texts.ts';
+
+/** The settings that say something in words, in the order in which a translation gets them. */
+const names = ['title', 'summary', 'for', 'teaches'];
+
+/** The words of `course.yaml`, as one part that a translation has as well. */
+export function settingsParts({ path: file, text }: SourceFile, source: string): readonly Part[] {
+  const pointAt = createLocator(text);
+  const texts = yamlTexts(text, names).flatMap((said) => {
+    const place = { file, start: pointAt(said.start), end: pointAt(said.end) };
+    return plainText(said.text, place, source) ?? [];
+  });
+  const top = { line: 1, column: 1, offset: 0 };
+  return [
+    {
+      kind: 'front',
+      place: { file, start: top, end: top },
+      board: [],
+      texts,
+      prose: { board: [], texts: [] },
+    },
+  ];
+}
+
+/** The settings of a translation that has just been begun: the original's words, marked. */
+export function newSettings({ text }: SourceFile, mark: string): string {
+  const said = yamlTexts(text, names);
+  return names
+    .flatMap((name) => {
+      const values = said.filter((each) => each.name === name).map((each) => each.text.trim());
+      // A text in JSON is one in YAML.
+      const written = values.map((value) => JSON.stringify(mark + value));
+      if (name === 'teaches' && written.length > 0) {
+        return [`${name}:`, ...written.map((value) => `  - ${value}`)];
+      }
+      return written.map((value) => `${name}: ${value}`);
+    })
+    .map((line) => `${line}\n`)
+    .join('');
+}
