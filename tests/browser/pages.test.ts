@@ -90,3 +90,27 @@ test('a chapter is light: 60 KB with its script and style, of which 20 KB script
   expect(js).toBeLessThan(20_000);
   expect(html + css + js).toBeLessThan(60_000);
 });
+
+test('a page of the author’s is led to from every page, and text alone loads nothing that boards need', async () => {
+  const read = (file: string) => readFileSync(path.join(demo().site, file), 'utf8');
+  const imprint = read('imprint.html');
+  expect(imprint).not.toMatch(/<svg|offline\.js/);
+  expect([...imprint.matchAll(/<script[^>]* src="assets\/(\w+)/g)].map(([, name]) => name)).toEqual(
+    ['begin'],
+  );
+  expect(gzipSync(imprint).length).toBeLessThan(2_000);
+  expect(read('about.html')).toContain('class="diagram"');
+  const { page, faults } = await openPage(demo().browser, { viewport: windows.phone });
+  await page.goto(`${demo().address}isolated-pawn.html`);
+  await page.locator('.all-pages summary').click();
+  await page.locator('.all-pages').getByRole('link', { name: 'The club' }).click();
+  await page.getByRole('heading', { level: 1, name: 'About the club' }).waitFor();
+  await page.locator('.bottom').getByRole('link', { name: 'Imprint' }).click();
+  await page.getByText('Responsible for this site').waitFor();
+  await page.emulateMedia({ media: 'print' });
+  expect(await page.locator('.bottom nav').isVisible()).toBe(false);
+  // It is no chapter: nothing comes next.
+  expect(await page.locator('.chapter-end, .number').count()).toBe(0);
+  expect(faults.list).toEqual([]);
+  await page.context().close();
+});

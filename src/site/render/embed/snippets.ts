@@ -1,5 +1,5 @@
 import { toHtml } from 'hast-util-to-html';
-import type { Chapter, Course } from '../../../model/index.ts';
+import { type Chapter, type Course, documentsOf } from '../../../model/index.ts';
 import { element, nodeAt } from '../../../render/index.ts';
 import type { EmbedChapter, PageData } from '../../site-data.ts';
 import { boardElement, embedScript, frame, pageOf, picture } from './embed-elements.ts';
@@ -67,10 +67,10 @@ export function boardsByChapter(course: Course): Readonly<Record<string, number>
   return Object.fromEntries(counts);
 }
 
-function inGroups({ chapters }: Course, counts: ReadonlyMap<string, number>): Chapter[][] {
+function inGroups(course: Course, counts: ReadonlyMap<string, number>): Chapter[][] {
   const groups: Chapter[][] = [];
   let room = 0;
-  for (const chapter of chapters) {
+  for (const chapter of documentsOf(course)) {
     const count = counts.get(chapter.file) ?? 0;
     if (count === 0) continue;
     const last = groups.at(-1);
