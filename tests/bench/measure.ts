@@ -1,12 +1,14 @@
 import { spawnSync } from 'node:child_process';
-import { readFileSync, rmSync } from 'node:fs';
+import { existsSync, readFileSync, rmSync } from 'node:fs';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 
 /** What a program took, with all processes that it started. */
 export interface Cost {
-  /** Seconds of the processor, of all threads. */
+  /** Seconds of the processor, of all threads, of the processes of Node that ended by themselves. */
   readonly processor: number;
+  /** The same of all processes, also those that draw and are killed in the end, and the indexer of words; only where `/proc` tells. */
+  readonly whole: number | undefined;
   /** Seconds on the clock. */
   readonly wall: number;
   /** Peak memory of the largest process. */
@@ -58,6 +60,7 @@ function runOnce(args: readonly string[], options: RunOptions): Cost {
   const usage = path.join(work, 'usage');
   rmSync(usage, { force: true });
   const start = performance.now();
+  const before = ofEnded();
   const { status, stdout, stderr } = spawnSync(process.execPath, args, {
     cwd,
     env: environment(options),
@@ -68,14 +71,24 @@ function runOnce(args: readonly string[], options: RunOptions): Cost {
   if (status === null || !codes.includes(status)) {
     throw new Error(`${args.join(' ')}\n${stdout.slice(-2000)}${stderr.slice(-2000)}`);
   }
+  const after = ofEnded();
   const taken = readFileSync(usage, 'utf8').trim().split('\n');
   const parts = taken.map((line) => JSON.parse(line) as Pick<Cost, 'processor' | 'megabytes'>);
   return {
     processor: parts.reduce((sum, { processor }) => sum + processor, 0),
+    whole: before !== undefined && after !== undefined ? after - before : undefined,
     megabytes: Math.max(...parts.map(({ megabytes }) => megabytes)),
     wall,
     output: stdout,
   };
+}
+
+/** Seconds of the processor of all processes below this one that have ended (proc_pid_stat(5): `cutime`, `cstime`). */
+function ofEnded(): number | undefined {
+  if (!existsSync('/proc/self/stat')) return undefined;
+  const stat = readFileSync('/proc/self/stat', 'latin1');
+  const fields = stat.slice(stat.lastIndexOf(')') + 2).split(' ');
+  return (Number(fields[13]) + Number(fields[14])) / 100;
 }
 
 export function median(values: readonly number[]): number {
