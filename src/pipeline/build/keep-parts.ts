@@ -93,28 +93,33 @@ export async function keepParts(course: Course, options: KeepPartsOptions): Prom
   const now = new Map<string, Kept>();
   const made: string[] = [];
 
-  const keep = (file: string, kept: Kept): Kept => {
-    const { rest, ...head } = kept;
-    const line = Buffer.concat([Buffer.from(`${JSON.stringify(head)}\t`), rest]);
+  const keep = (file: string, head: Head, rest: string | Uint8Array): Kept => {
+    const begin = `${JSON.stringify(head)}\t`;
+    const line =
+      typeof rest === 'string'
+        ? Buffer.from(begin + rest)
+        : Buffer.concat([Buffer.from(begin), rest]);
     store.set(file, line);
     // The same bytes, not a copy: all that a long course shows lies here.
-    return { ...head, rest: line.subarray(line.length - rest.length) };
+    return { ...head, rest: line.subarray(Buffer.byteLength(begin)) };
   };
+  const heldNow = (file: string, { rest, ...head }: Kept): Kept =>
+    keep(file, { ...head, heldFor: face }, rest);
   const make = (chapter: Chapter, own: string, earlier: Kept | undefined): Kept => {
     const answers = earlier?.heldFor === face ? askedIn(earlier) : [];
     const { context, asked } = recordAsked(shared, chapter, edition, answers);
     const parts = makers.map((maker) => JSON.stringify(maker.make(context)));
     const questions = asked();
     made.push(chapter.file);
-    return keep(chapter.file, {
+    const head: Head = {
       own,
       face: faces.get(chapter.file) ?? '',
       added: printAdded(chapter),
       heldFor: face,
       ...(questions.some(([kind]) => kind === 'course') && { edition }),
       parts: makers.map(({ kind, inputs }, at) => [kind, inputs, printPart(parts[at] ?? '')]),
-      rest: Buffer.from([JSON.stringify(questions), ...parts].join('\t')),
-    });
+    };
+    return keep(chapter.file, head, [JSON.stringify(questions), ...parts].join('\t'));
   };
   const holds = (chapter: Chapter, earlier: Kept): boolean =>
     makers.every((maker) => indexOf(earlier, maker) >= 0) &&
@@ -129,7 +134,7 @@ export async function keepParts(course: Course, options: KeepPartsOptions): Prom
     const earlier = before.get(file);
     let kept: Kept;
     if (earlier?.own !== own || !holds(chapter, earlier)) kept = make(chapter, own, earlier);
-    else kept = earlier.heldFor === face ? earlier : keep(file, { ...earlier, heldFor: face });
+    else kept = earlier.heldFor === face ? earlier : heldNow(file, earlier);
     now.set(file, kept);
     return kept;
   };
