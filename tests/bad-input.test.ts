@@ -107,6 +107,11 @@ const cases: Readonly<Record<string, Files>> = {
     ...course(chapter('Text.')),
     'course.yaml': `${settings}rules:\n  move-illegal: off\n`,
   },
+  'a rule of the course that throws': {
+    ...course(chapter('Text.')),
+    'course.yaml': `${settings}own-rules:\n  - a.mjs\n`,
+    'rules/a.mjs': `import { defineCourseRule } from 'linewright/rules';\nexport default defineCourseRule({ id: 'a', severity: 'error', finds: 'x',\n  inChapter: ({ chapter }) => chapter.lines.length });\n`,
+  },
   'a link to a chapter that is none': course(chapter('[There](2.md).')),
   'a directive without brackets': course(moves('1. e4 e5 {:end} 2. Nf3')),
   'a directive with two colons': course(`${moves('1. e4 e5 2. Nf3')}\n::claim[mate]\n`),

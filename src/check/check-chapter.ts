@@ -1,5 +1,6 @@
 import type { Finding } from '../diagnostics/index.ts';
 import type { Chapter, EngineMargins, Side } from '../model/index.ts';
+import type { OwnChecks } from './own-checks.ts';
 import { rules } from './rules.ts';
 import { type Asked, answerQuestion, type CourseIndex, createCourseView } from './view/index.ts';
 
@@ -7,6 +8,8 @@ import { type Asked, answerQuestion, type CourseIndex, createCourseView } from '
 export interface CheckedChapter {
   readonly findings: readonly FindingOfRule[];
   readonly asked: readonly Asked[];
+  /** Whether code of the course's own gave no answer in time: another run may find something else. */
+  readonly unsure?: true;
 }
 
 export interface FindingOfRule {
@@ -19,6 +22,7 @@ export interface CheckOptions {
   readonly margins: EngineMargins;
   /** The course's language, as BCP 47. */
   readonly language: string;
+  readonly own: OwnChecks;
   /** Rules that are switched off for the course. */
   readonly off: ReadonlySet<string>;
 }
@@ -30,16 +34,24 @@ export function checkChapter(
   { off, ...about }: CheckOptions,
 ): CheckedChapter {
   const { view, asked } = createCourseView(index, about);
+  const late = about.own.late();
   const findings: FindingOfRule[] = [];
   for (const { id, always, inChapter } of rules) {
     if (!inChapter || (off.has(id) && !always)) continue;
     for (const finding of inChapter({ chapter, course: view }))
       findings.push({ rule: id, finding });
   }
-  return { findings, asked: asked() };
+  findings.push(...about.own.inChapter({ chapter, course: view }, off));
+  return { findings, asked: asked(), ...(about.own.late() > late && { unsure: true }) };
 }
 
 /** Whether all that was asked of the course would be answered as it was. */
-export function stillHolds({ asked }: Pick<CheckedChapter, 'asked'>, index: CourseIndex): boolean {
-  return asked.every(([kind, about, print]) => answerQuestion(index, kind, about).print === print);
+export function stillHolds(
+  { asked, unsure }: Pick<CheckedChapter, 'asked' | 'unsure'>,
+  index: CourseIndex,
+): boolean {
+  return (
+    !unsure &&
+    asked.every(([kind, about, print]) => answerQuestion(index, kind, about).print === print)
+  );
 }

@@ -6,9 +6,11 @@ import { applyAllowances } from './allowances.ts';
 import { type ChapterSummary, summariseChapter } from './chapter-summary.ts';
 import { type CheckOptions, checkChapter, type FindingOfRule } from './check-chapter.ts';
 import { type CheckedCourse, sealCourse } from './checked-course.ts';
-import type { CourseScope } from './course-rule.ts';
+import type { CourseRule, CourseScope } from './course-rule.ts';
 import { defaultMargins } from './default-margins.ts';
+import { type OwnChecks, type OwnRule, withoutOwnChecks } from './own-checks.ts';
 import { allowUnused, describeUnused } from './rules/allow-unused.ts';
+import { ownRule } from './rules/own-rule.ts';
 import { rules } from './rules.ts';
 import { type CourseIndex, createCourseView, makeCourseIndex } from './view/index.ts';
 
@@ -39,14 +41,14 @@ export function checkCourse(
   return { diagnostics, ...(checked && { checked }) };
 }
 
-export function checkOptions({
-  side,
-  language,
-  rules: set,
-  engine,
-}: Course['settings']): CheckOptions {
+/** @param own rules and claims of the course's own, where somebody runs them. */
+export function checkOptions(
+  settings: Course['settings'],
+  own: OwnChecks = withoutOwnChecks(settings),
+): CheckOptions {
+  const { side, language, rules: set, engine } = settings;
   const off = Object.entries(set).flatMap(([id, level]) => (level === 'off' ? [id] : []));
-  return { side, language, margins: { ...defaultMargins, ...engine }, off: new Set(off) };
+  return { side, language, margins: { ...defaultMargins, ...engine }, own, off: new Set(off) };
 }
 
 /** The course for those who publish it, unless one of its findings is an error. */
@@ -62,6 +64,8 @@ export function passCourse(
 export interface CourseToReport extends Omit<CourseScope, 'course'> {
   readonly summaries: readonly ChapterSummary[];
   readonly index: CourseIndex;
+  /** Rules and claims of the course's own, where somebody runs them. */
+  readonly own?: OwnChecks;
 }
 
 /**
@@ -70,11 +74,13 @@ export interface CourseToReport extends Omit<CourseScope, 'course'> {
  */
 export function reportFindings(
   inChapters: readonly FindingOfRule[],
-  { summaries, index, ...scope }: CourseToReport,
+  { summaries, index, own, ...scope }: CourseToReport,
 ): Diagnostic[] {
   const { settings } = scope;
-  const { view } = createCourseView(index, checkOptions(settings));
-  const byId = new Map(rules.map((rule) => [rule.id, rule]));
+  const { off, ...about } = checkOptions(settings, own);
+  const { view } = createCourseView(index, about);
+  const known: readonly KnownRule[] = [...rules, ...view.own.rules];
+  const byId = new Map(known.map((rule) => [rule.id, rule]));
   const found: Diagnostic[] = [];
   const add = ({ rule: id, finding }: FindingOfRule): void => {
     const rule = byId.get(id);
@@ -86,15 +92,35 @@ export function reportFindings(
   for (const { id, inCourse } of rules) {
     for (const finding of inCourse?.({ ...scope, course: view }) ?? []) add({ rule: id, finding });
   }
+  for (const one of view.own.inCourse(summaries, { ...scope, course: view }, off)) add(one);
   const always = new Set(rules.filter((rule) => rule.always).map(({ id }) => id));
   const allowances = summaries.flatMap((summary) => summary.allowances);
-  const { told, unused } = applyAllowances(found, allowances, always);
+  const { told, unused } = applyAllowances(withoutEchoes(found), allowances, always);
   return sortDiagnostics([
     ...told,
     ...unused
-      .filter(({ rule }) => !byId.get(rule)?.byEngine && !byId.get(rule)?.inShelf)
+      .filter(({ rule }) => !mayBeUnused(byId.get(rule), view.own))
       .map((allowance) =>
-        makeDiagnostic(allowUnused, allowUnused.severity, describeUnused(allowance, rules)),
+        makeDiagnostic(allowUnused, allowUnused.severity, describeUnused(allowance, known)),
       ),
   ]);
+}
+
+type KnownRule = OwnRule & Pick<CourseRule, 'always' | 'byEngine' | 'inShelf'>;
+
+/** Whether an exception from a rule may except nothing here, since it is not run wherever the course is checked. */
+function mayBeUnused(rule: KnownRule | undefined, { leftOut }: OwnChecks): boolean {
+  return rule === undefined ? leftOut : rule.byEngine === true || rule.inShelf !== undefined;
+}
+
+/** Code that fails in one chapter fails in all, at one place in itself: that is said once. */
+function withoutEchoes(found: readonly Diagnostic[]): Diagnostic[] {
+  const said = new Set<string>();
+  return found.filter(({ rule, place, message }) => {
+    if (rule !== ownRule.id) return true;
+    const echo = `${place.file} ${place.start.offset} ${message}`;
+    const isNew = !said.has(echo);
+    said.add(echo);
+    return isNew;
+  });
 }

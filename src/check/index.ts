@@ -15,11 +15,23 @@ export {
 } from './check-course.ts';
 export type { CheckedCourse } from './checked-course.ts';
 export { claimFixes } from './claim-fixes.ts';
-export { claimKinds } from './claims/index.ts';
+export {
+  type ClaimContext,
+  type ClaimFault,
+  type ClaimKind,
+  claimKinds,
+  isClaimFault,
+  judgeClaim,
+  parseClaim,
+  UnreadableClaim,
+  type Verdict,
+  type Word,
+} from './claims/index.ts';
 export { type ClaimPlace, claimsAt } from './claims-at.ts';
 export type { CourseRule } from './course-rule.ts';
 export { engineOf, lineText, nameOfMove, scoreText, sideText } from './engine-words.ts';
 export { namesInClaims } from './names-in-claims.ts';
+export { type OwnChecks, type OwnRule, withoutOwnChecks } from './own-checks.ts';
 export { type PreviewedCourse, previewCourse } from './previewed-course.ts';
 export { readFacts } from './read-facts.ts';
 export { rules } from './rules.ts';

@@ -111,7 +111,7 @@ function claimsAt(
 ): PatternFailure[] {
   const context = contextOf(place, course, search);
   return claims.flatMap((claim) => {
-    const parsed = parsedOnce(claim);
+    const parsed = parsedOnce(claim, course.own.claims);
     // What cannot be read, and a name that nobody gives, have findings of their own.
     if (isClaimFault(parsed)) return [];
     const names = parsed.parts.flatMap(({ labels }) => labels);
@@ -126,12 +126,20 @@ function claimsAt(
   });
 }
 
-const parsed = new WeakMap<Statement, ReturnType<typeof parseClaim>>();
+const parsed = new WeakMap<
+  CourseView['own']['claims'],
+  WeakMap<Statement, ReturnType<typeof parseClaim>>
+>();
 
 /** A claim as it is read, once for all positions of its pattern. */
-function parsedOnce(claim: Statement): ReturnType<typeof parseClaim> {
-  const made = parsed.get(claim) ?? parseClaim(claim.argument);
-  parsed.set(claim, made);
+function parsedOnce(
+  claim: Statement,
+  own: CourseView['own']['claims'],
+): ReturnType<typeof parseClaim> {
+  const known = parsed.get(own) ?? new WeakMap<Statement, ReturnType<typeof parseClaim>>();
+  parsed.set(own, known);
+  const made = known.get(claim) ?? parseClaim(claim.argument, own);
+  known.set(claim, made);
   return made;
 }
 

@@ -37,6 +37,7 @@ import { moveOverwritten } from './rules/move-overwritten.ts';
 import { moveSuffix } from './rules/move-suffix.ts';
 import { moveUnreadable } from './rules/move-unreadable.ts';
 import { newsLink } from './rules/news-link.ts';
+import { ownRule } from './rules/own-rule.ts';
 import { patternException } from './rules/pattern-exception.ts';
 import { patternNotThere } from './rules/pattern-not-there.ts';
 import { patternNowhere } from './rules/pattern-nowhere.ts';
@@ -100,6 +101,7 @@ export const rules: readonly CourseRule[] = [
   judgementDate,
   todoOpen,
   newsLink,
+  ownRule,
   engineAdvice,
   engineVerdict,
   engineSign,

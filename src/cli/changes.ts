@@ -35,7 +35,10 @@ export async function changes(
 ): Promise<number> {
   // `changes v1.0 my-course` speaks of that course's own revision.
   const folder = given ?? (await firstCourse([after, before])) ?? '.';
-  const [old, now] = await Promise.all([load(before, folder), load(after, folder)]);
+  const [old, now] = await Promise.all([
+    load(before, folder, { lookForCode: false }),
+    load(after, folder),
+  ]);
   if (!now.checked) {
     stderr.printFindings(now);
     stderr.print`Nothing was compared: ${after} has errors.\n`;
@@ -83,8 +86,13 @@ const reasons: Readonly<Record<JudgementToAsk['why'], string>> = {
   old: '(older than the previous edition)',
 };
 
-async function load(edition: string, course: string): Promise<LoadedCourse> {
-  if (await isCourse(edition)) return loadForReaders(edition);
+/** The older edition may come from anywhere: no code of it is run. */
+async function load(
+  edition: string,
+  course: string,
+  options?: Parameters<typeof loadForReaders>[1],
+): Promise<LoadedCourse> {
+  if (await isCourse(edition)) return loadForReaders(edition, options);
   const files = await readRevision(edition, course);
   return loadFiles(files, {
     as: `${path.resolve(course)} in the revision ${edition}`,

@@ -113,7 +113,7 @@ export function tell(
     stdout.printFindings({ diagnostics, textOf });
     if (inDrafts) stdout.print`All errors stand in drafts, which are not published.\n`;
     const [first] = diagnostics;
-    if (first && stdout.isTerminal()) {
+    if (first && rules.some(({ id }) => id === first.rule) && stdout.isTerminal()) {
       stdout.print`\`${command('explain', first.rule)}\` tells more of a rule.\n`;
     }
     if (diagnostics.length === 0) stdout.print`No findings: ${size}.\n`;

@@ -8,7 +8,8 @@ const words: Readonly<Record<string, string>> = {
 };
 
 /** One line on a terminal that tells what is being done; silent where there is no terminal. */
-export function createProgressLine({ showProgress }: Output) {
+export function createProgressLine({ showProgress, print }: Output) {
+  const told = new Set<string>();
   return {
     show(stage: string, done: number, all: number): void {
       const numbers = stage === 'images' ? ` ${bar(done, all)} ${done}/${all}` : '';
@@ -16,6 +17,14 @@ export function createProgressLine({ showProgress }: Output) {
     },
     clear(): void {
       showProgress('');
+    },
+    /** Code of a course may do all that its author may: whoever checks a course of somebody else is to know. */
+    runsCode(files: readonly string[]): void {
+      const list = files.join(', ');
+      if (told.has(list)) return;
+      told.add(list);
+      showProgress('');
+      print`This course brings code, which is run: ${list}.\n`;
     },
   };
 }

@@ -29,7 +29,7 @@ export {
   isBadSign,
   isMarkedBad,
 } from './queries/advice.ts';
-export { countWords } from './queries/count-words.ts';
+export { countWords, minutesToRead } from './queries/count-words.ts';
 export { documentsInBook } from './queries/documents-in-book.ts';
 export { faceOfChapter } from './queries/face-of-chapter.ts';
 export { type Judgement, judgementsOf } from './queries/judgements.ts';

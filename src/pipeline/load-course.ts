@@ -2,6 +2,7 @@ import path from 'node:path';
 import type { CheckedCourse, CheckResult, CourseEntry } from '../check/index.ts';
 import { type Diagnostic, sortDiagnostics, UserError } from '../diagnostics/index.ts';
 import type { Course } from '../model/index.ts';
+import { createOwnChecks } from '../own-rules/index.ts';
 import {
   type CourseFiles,
   documentsOf,
@@ -54,6 +55,8 @@ export interface LoadedCourse extends CheckResult {
 export interface Progress {
   show(stage: string, done: number, all: number): void;
   clear(): void;
+  /** Is told which files of the course are run as code, before they are. */
+  runsCode?(files: readonly string[]): void;
 }
 
 /** How a course in a folder is read. */
@@ -68,7 +71,8 @@ export async function filesIn(
   folder: string,
   { lookAround = lookAbove, ...find }: Omit<FolderOptions, 'progress'> = {},
 ): Promise<CourseFiles> {
-  const files = await findFiles(folder, find);
+  // Somebody named this folder: code of its own is run.
+  const files = await findFiles(folder, { lookForCode: true, ...find });
   const shelf = await lookAround(folder, files);
   return shelf === undefined ? files : { ...files, shelf };
 }
@@ -316,7 +320,8 @@ async function openFiles(
     if (all >= manyChapters) progress?.show(`checking chapters: ${done}/${all}`, 0, 0);
   };
   const kept = await loadKept(cache, as);
-  const workspace = createWorkspace({ kept, syntaxes, drafts, onProgress });
+  const ownChecks = createOwnChecks({ onRun: (code) => progress?.runsCode?.(code) });
+  const workspace = createWorkspace({ kept, syntaxes, drafts, onProgress, ownChecks });
   const opened = updateWith(files, workspace);
   const { read, checked } = opened.current.work;
   progress?.clear();
@@ -344,10 +349,11 @@ function updateWith(found: CourseFiles, workspace: Workspace): OpenedCourse {
     ...found,
     problems: [...found.problems, ...translations.flatMap(({ problems }) => problems)],
   };
-  const { games, news = [], facts = [], settings } = files;
+  const { games, news = [], facts = [], rules = [], settings } = files;
   const texts = new Map<string, SourceFile>();
   const documents = documentsOf(files);
-  const inOriginal = [...documents, ...games, ...news, ...facts, ...(settings ? [settings] : [])];
+  const besides = [...games, ...news, ...facts, ...rules, ...(settings ? [settings] : [])];
+  const inOriginal = [...documents, ...besides];
   for (const file of [...inOriginal, ...translations.flatMap(filesInTranslation)]) {
     texts.set(file.path, file);
   }

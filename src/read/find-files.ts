@@ -22,6 +22,8 @@ export class NoCourseError extends Error {}
 export interface FindOptions {
   /** Whether what is in the files of `media/` is looked at; so it is unless said. */
   readonly lookIntoMedia?: boolean;
+  /** Whether code of the author's own is looked for, in `rules/`; it is not unless said. */
+  readonly lookForCode?: boolean;
 }
 
 /**
@@ -30,7 +32,7 @@ export interface FindOptions {
  */
 export async function findFiles(
   folder: string,
-  { lookIntoMedia = true }: FindOptions = {},
+  { lookIntoMedia = true, lookForCode = false }: FindOptions = {},
 ): Promise<CourseFiles> {
   const entries = await readdir(folder).catch((error: NodeJS.ErrnoException) => {
     throw new NoCourseError(whyNoFolder(folder, error.code));
@@ -85,6 +87,8 @@ export async function findFiles(
     (name) => name === engineFile,
   );
   const facts = await readAll(results, 'facts-unreadable');
+  const code = lookForCode ? await list('rules', '.mjs', reportAs('own-rule')) : [];
+  const rules = await readAll(code, 'own-rule');
   const media = entries.includes('media') ? (await listMedia(folder, 'media', report)).sort() : [];
   const translations = entries.includes('translations')
     ? await findTranslations(folder, {
@@ -101,6 +105,7 @@ export async function findFiles(
     news: news.filter(isFile),
     pages: pages.filter(isFile),
     facts: facts.filter(isFile),
+    ...(lookForCode && { rules: rules.filter(isFile) }),
     media,
     ...(translations.length > 0 && { translations }),
     ...(lookIntoMedia && { unfit: await findUnfit(folder, media) }),

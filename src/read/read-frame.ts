@@ -1,9 +1,16 @@
+import { nearestName } from '../diagnostics/index.ts';
 import { isPageFile } from './documents.ts';
 import { topOf } from './read-chapter.ts';
 import type { FilesBeside } from './read-course.ts';
 import { readNews } from './read-news.ts';
 import { missingSettings, readSettings } from './read-settings.ts';
-import type { ChapterSyntax, CourseFiles, CourseProblem, CourseSyntax } from './types.ts';
+import type {
+  ChapterSyntax,
+  CourseFiles,
+  CourseProblem,
+  CourseSettings,
+  CourseSyntax,
+} from './types.ts';
 
 /** Everything of a course but its chapters and pages. */
 export type CourseFrame = Omit<CourseSyntax, 'chapters' | 'pages'>;
@@ -34,8 +41,44 @@ export function readFrame(files: CourseFiles, beside: FilesBeside): CourseFrame 
     settingPlaces: places,
     ...(missingId && { missingId }),
     news: (files.news ?? []).map((file) => readNews(file, beside)),
-    problems: [...files.problems, ...problems],
+    problems: [
+      ...problemsOfFiles(files, settings),
+      ...problems,
+      ...missingRules(files, settings, places),
+    ],
   };
+}
+
+/** What is wrong in `rules/` is nobody's concern while nothing there is run. */
+function problemsOfFiles(
+  { problems }: CourseFiles,
+  { ownRules }: CourseSettings,
+): readonly CourseProblem[] {
+  return ownRules.length > 0 ? problems : problems.filter(({ rule }) => rule !== 'own-rule');
+}
+
+/** Files of code that `course.yaml` names and that are not there. */
+function missingRules(
+  { rules, problems }: CourseFiles,
+  { ownRules }: CourseSettings,
+  places: CourseFrame['settingPlaces'],
+): CourseProblem[] {
+  if (rules === undefined) return [];
+  const names = rules.map(({ path }) => path.replace(/^rules\//, ''));
+  return ownRules.flatMap((name) => {
+    const isThere =
+      names.includes(name) || problems.some(({ place }) => place.file === `rules/${name}`);
+    if (isThere) return [];
+    const near = nearestName(name, names);
+    return [
+      {
+        rule: 'own-rule',
+        place: places[`own-rules.${name}`] ?? topOf('course.yaml'),
+        message: `There is no file rules/${name}.`,
+        hint: near ? `Did you mean \`${near}\`?` : 'Write it, or take this line out.',
+      },
+    ];
+  });
 }
 
 /** Chapters and pages that would be published under one name. */

@@ -33,6 +33,8 @@ export const teachings = z
   // Not `min` and `max`, which measure a text as well.
   .refine(({ length }) => length >= 1 && length <= 9, { error: teaching });
 
+const ownRule = 'the name of a file in rules/ that ends with `.mjs`, such as `reading-time.mjs`';
+
 const margins = z.strictObject(
   { margin, bad: margin, reply: margin, equal: margin },
   { error: 'a list of margins, such as `margin: 0.8`, one a line' },
@@ -55,6 +57,16 @@ const schema = z.strictObject(
         { error: 'a list of rule ids, each with `error`, `warning` or `off`' },
       )
       .default({}),
+    'own-rules': z
+      .array(
+        z
+          .string({ error: ownRule })
+          .regex(/^[\p{L}\p{N}][\p{L}\p{N}._-]*\.mjs$/u, { error: ownRule }),
+        {
+          error: 'a list of files in rules/, each on a line of its own behind `- `',
+        },
+      )
+      .optional(),
     notation: notationSetting.default('figurines'),
     begins: text('the name of a position, as `:here[…]` gives it').optional(),
     cover: text('the name of a position, as `:here[…]` gives it').optional(),
@@ -78,6 +90,7 @@ const fallback: CourseSettings = {
   side: 'both',
   language: 'en',
   rules: {},
+  ownRules: [],
   notation: 'figurines',
 };
 
@@ -92,9 +105,17 @@ export function readSettings(written: SourceFile): SettingsDraft {
   for (const problem of [...yaml.problems, ...lostRule(yaml)]) {
     problems.push({ rule: 'course-setting', ...problem });
   }
-  const settings: CourseSettings = { ...fallback, ...withoutUndefined(yaml.sound) };
+  const { 'own-rules': ownRules = [], ...sound } = yaml.sound;
+  const settings: CourseSettings = {
+    ...fallback,
+    ...withoutUndefined(sound),
+    ownRules: [...new Set(ownRules)],
+  };
   const places: Record<string, Place> = {};
   for (const key of Object.keys(settings)) places[key] = yaml.placeOf(key);
+  for (const [at, file] of ownRules.entries()) {
+    places[`own-rules.${file}`] = yaml.placeOf('own-rules', at);
+  }
   for (const rule of Object.keys(settings.rules)) {
     places[`rules.${rule}`] = yaml.keyPlaceOf('rules', rule);
   }

@@ -58,6 +58,8 @@ export interface CourseFiles {
   readonly news?: readonly SourceFile[];
   /** The files of `pages/`. */
   readonly pages?: readonly SourceFile[];
+  /** The files of `rules/`, code of the author's own; absent where nobody looked for code. */
+  readonly rules?: readonly SourceFile[];
   /** What an engine said of its positions: `facts/engine.tsv`, and what is kept elsewhere. */
   readonly facts?: readonly SourceFile[];
   readonly translations?: readonly TranslationFiles[];
@@ -126,6 +128,8 @@ export interface CourseSettings {
   readonly site?: string;
   readonly licence?: string;
   readonly rules: Readonly<Record<string, 'error' | 'warning' | 'off'>>;
+  /** Files of `rules/` that are run: rules and claims of the author's own. */
+  readonly ownRules: readonly string[];
   /** How moves are written: with the letters of the course's language, with the English ones, with figurines. */
   readonly notation: 'letters' | 'english' | 'figurines';
   /** The name of the position where the course's subject starts. */
@@ -166,7 +170,8 @@ export interface CourseProblem {
     | 'news-link'
     | 'translation-differs'
     | 'translation-open'
-    | 'translation-stale';
+    | 'translation-stale'
+    | 'own-rule';
   readonly place: Place;
   readonly message: string;
   readonly hint: string;

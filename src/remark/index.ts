@@ -98,7 +98,7 @@ export function remarkLinewright(this: Processor, options: RemarkLinewrightOptio
     const chapter = { ...parsed, id, title };
     const course = own < 0 ? [...others, chapter] : others.with(own, chapter);
     const built = buildCourse({
-      settings: { title: chapter.title, side, language, rules: {}, notation },
+      settings: { title: chapter.title, side, language, rules: {}, ownRules: [], notation },
       settingPlaces: {},
       chapters: course,
       problems: [],

@@ -1,3 +1,4 @@
+import type { OwnChecks } from '../check/index.ts';
 import type { PlayedChapter } from '../model/index.ts';
 import {
   type ChapterOptions,
@@ -10,6 +11,10 @@ import type { KeptSyntax, ReadChapter } from './kept-syntax.ts';
 import { type AskedOfFiles, hashOfFile, noteQuestions, printAnswer } from './questions.ts';
 
 export interface UpdateOptions extends Pick<ChapterOptions, 'frontMatter'> {
+  /** Runs the rules and claims of the course's own; where it is not given, nobody does. */
+  readonly ownChecks?:
+    | ((files: readonly SourceFile[], named: readonly string[]) => OwnChecks)
+    | undefined;
   /** Chapters that another process has read. */
   readonly syntaxes?: KeptSyntax | undefined;
   /** Is told how many chapters are checked, of those that have to be. */

@@ -1,8 +1,10 @@
 import {
   type ChapterSummary,
   type CheckedChapter,
+  type CheckOptions,
   checkOptions,
   makeCourseIndex,
+  type OwnChecks,
   passCourse,
   readFacts,
   reportFindings,
@@ -65,9 +67,9 @@ export function updateCourse(
 ): Update {
   const beside = filesBeside(files);
   const read = readFrame(files, beside);
-  const check = checkOptions(read.settings);
-  const { side, language, margins } = check;
-  const settings = [side, language, ...[...check.off].sort(), JSON.stringify(margins)].join(' ');
+  const check = checkOptions(read.settings, ownChecks(read.settings, files, options));
+  const { side, own } = check;
+  const settings = printSettings(check);
   const { facts, problems } = readFacts(files.facts);
   const chapters = documentsOf(files).map(
     (source) => new ChapterNow(source, before.get(source.path), settings, beside, options),
@@ -89,7 +91,7 @@ export function updateCourse(
   const diagnostics = () => {
     found ??= reportFindings(
       checks.all().flatMap(({ findings }) => findings),
-      { ...joinFrame(frame, unsought), summaries, index },
+      { ...joinFrame(frame, unsought), summaries, index, own },
     );
     return found;
   };
@@ -174,6 +176,22 @@ function joinProblems(
   more: readonly CourseProblem[],
 ): CourseFrame {
   return { ...read, ...(siblings && { siblings }), problems: [...read.problems, ...more] };
+}
+
+/** A print of the settings that what is found in a chapter depends on. */
+function printSettings({ side, language, margins, own, off }: CheckOptions): string {
+  const code = own.print === '' ? [] : [own.print];
+  return [side, language, ...[...off].sort(), JSON.stringify(margins), ...code].join(' ');
+}
+
+/** The rules and claims of the course's own, where its settings name files that are there and somebody runs them. */
+function ownChecks(
+  { ownRules }: Course['settings'],
+  { rules }: CourseFiles,
+  options: UpdateOptions,
+): OwnChecks | undefined {
+  if (ownRules.length === 0 || rules === undefined) return undefined;
+  return options.ownChecks?.(rules, ownRules);
 }
 
 /** So many chapters are played one by one; whoever looks at more will look at all. */

@@ -22,6 +22,8 @@ export interface ClaimFault {
   readonly offset: number;
   readonly length: number;
   readonly hint?: string;
+  /** Whether no claim has such a name. */
+  readonly isUnknown?: true;
 }
 
 /** Thrown by the reader and caught by `parseClaim` alone, so that a parser is one expression. */
@@ -204,6 +206,13 @@ export class ArgumentReader {
       return this.fail(word, reason);
     }
     return { ...line, between: way };
+  }
+
+  /** Leaves what is not read yet to somebody else, who adds the names among it to `labels`. */
+  handOver(): { readonly words: readonly Word[]; readonly end: number } {
+    const words = this.words.slice(this.at);
+    this.at = this.words.length;
+    return { words, end: this.end };
   }
 
   /** Refuses what is left over. */

@@ -1,4 +1,4 @@
-export type { ClaimFault } from './argument-reader.ts';
+export { type ClaimFault, UnreadableClaim, type Word } from './argument-reader.ts';
 export { claimKinds } from './claim-kinds.ts';
 export { type ClaimsWanted, claimsThatHold, leftOut } from './claims-that-hold.ts';
 export type {

@@ -33,13 +33,14 @@ export interface Claim {
 /**
  * Reads a claim. `not` denies the one claim that follows it; `and` joins claims more closely than `or`;
  * `after` and its moves speak for all that follows, up to another `after`.
+ * @param own claims of the course's own.
  */
-export function parseClaim(text: string): Claim | ClaimFault {
+export function parseClaim(text: string, own: readonly ClaimKind[] = []): Claim | ClaimFault {
   const words = [...text.matchAll(/\S+/g)].map(
     (match): Word => ({ text: match[0], offset: match.index }),
   );
   try {
-    return readClaim(words, text);
+    return readClaim(words, text, own.length === 0 ? claimKinds : [...claimKinds, ...own]);
   } catch (error) {
     if (error instanceof UnreadableClaim) return error.fault;
     throw error;
@@ -50,14 +51,14 @@ export function isClaimFault(result: Claim | ClaimFault): result is ClaimFault {
   return 'reason' in result;
 }
 
-function readClaim(words: readonly Word[], text: string): Claim {
+function readClaim(words: readonly Word[], text: string, kinds: readonly ClaimKind[]): Claim {
   const alternatives: ClaimPart[][] = [[]];
   let after: AfterMoves | undefined;
   for (const { part, joint, end } of splitAtJoints(words, text)) {
     if (joint === 'or') alternatives.push([]);
     const lead = afterMoves(part, end);
     after = lead?.after ?? after;
-    alternatives.at(-1)?.push(parsePart(lead?.rest ?? part, end, after));
+    alternatives.at(-1)?.push(parsePart(lead?.rest ?? part, { end, after, kinds }));
   }
   const offset = words[0]?.offset ?? 0;
   const last = words.at(-1);
@@ -107,7 +108,18 @@ function nothingThere(next: Word | undefined, joint: Word | undefined, text: str
   return { reason, offset: text.length, length: 0 };
 }
 
-function parsePart(words: readonly Word[], end: number, after: AfterMoves | undefined): ClaimPart {
+function parsePart(
+  words: readonly Word[],
+  {
+    end,
+    after,
+    kinds,
+  }: {
+    readonly end: number;
+    readonly after: AfterMoves | undefined;
+    readonly kinds: readonly ClaimKind[];
+  },
+): ClaimPart {
   const denied = words[0]?.text === 'not';
   const [first, ...rest] = denied ? words.slice(1) : words;
   if (!first) {
@@ -123,10 +135,10 @@ function parsePart(words: readonly Word[], end: number, after: AfterMoves | unde
     });
   }
   // `mate in 2` is a claim of its own beside `mate`.
-  const double =
-    rest[0] && claimKinds.find(({ name }) => name === `${first.text} ${rest[0]?.text}`);
-  const kind = double ?? claimKinds.find(({ name }) => name === first.text);
-  if (!kind) throw new UnreadableClaim(unknownName([first, ...rest]));
+  const double = rest[0] && kinds.find(({ name }) => name === `${first.text} ${rest[0]?.text}`);
+  const kind = double ?? kinds.find(({ name }) => name === first.text);
+  if (!kind)
+    throw new UnreadableClaim({ ...unknownName([first, ...rest], kinds), isUnknown: true });
   const reader = new ArgumentReader(double ? rest.slice(1) : rest, end);
   const offset = words[0]?.offset ?? 0;
   const judge = readArguments(kind, reader);

@@ -2,6 +2,7 @@
 import { nearestName } from '../../diagnostics/index.ts';
 import type { ClaimFault, Word } from './argument-reader.ts';
 import { claimKinds } from './claim-kinds.ts';
+import type { ClaimKind } from './define-claim.ts';
 
 /** Words of the trade and the claims that say the same; words of one name are joined by hyphens. */
 export const synonyms: Readonly<Record<string, string>> = {
@@ -92,8 +93,8 @@ const longest = 4;
 /** So many words of a sentence are looked at. */
 const mostWords = 12;
 
-export function unknownName(words: readonly Word[]): ClaimFault {
-  const names = claimKinds.map(({ name }) => name);
+export function unknownName(words: readonly Word[], kinds: readonly ClaimKind[]): ClaimFault {
+  const names = kinds.map(({ name }) => name);
   const known = new Set([...names, ...Object.keys(synonyms)]);
   const [first] = words;
   const offset = first?.offset ?? 0;

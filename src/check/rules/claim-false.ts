@@ -145,7 +145,7 @@ without an answer; that is reported too, since nothing unproved is published as 
   *inChapter({ chapter, course }) {
     const budget = { left: chapterBudget };
     for (const { statement, where, context, placeOf } of claimsOf(chapter, course, budget)) {
-      const claim = parseClaim(statement.argument);
+      const claim = parseClaim(statement.argument, course.own.claims);
       // What cannot be read has a finding of its own, and so has a position that is not reached.
       if (!context || isClaimFault(claim)) continue;
       const named = claim.parts.flatMap(({ labels }) => labels);

@@ -115,7 +115,7 @@ export function makeCourseSetting(allRules: () => readonly CourseRule[]) {
     finds: 'A setting in `course.yaml` that is missing, misspelt or of the wrong type.',
     documentation: `
 \`course.yaml\` needs \`title\` and \`side\`. It may have \`id\`, \`author\`, \`summary\`, \`language\`, \`site\`,
-\`licence\`, \`rules\`, \`notation\`, \`begins\`, \`cover\`, \`for\`, \`teaches\`, \`certified\` and \`engine\`; nothing else. Under \`rules\` a rule is set to \`error\`, \`warning\`
+\`licence\`, \`rules\`, \`own-rules\`, \`notation\`, \`begins\`, \`cover\`, \`for\`, \`teaches\`, \`certified\` and \`engine\`; nothing else. Under \`rules\` a rule is set to \`error\`, \`warning\`
 or \`off\`; rules without which a course cannot be built cannot be changed.
 `,
     examples,
@@ -123,7 +123,7 @@ or \`off\`; rules without which a course cannot be built cannot be changed.
       yield* problemsOf('course-setting', course);
       yield* unknownPosition(course, 'begins', 'where the subject starts');
       yield* unknownPosition(course, 'cover', 'that the course is known by');
-      yield* wrongRules(course, allRules());
+      yield* wrongRules(course, [...allRules(), ...course.course.own.rules]);
     },
   });
 }
@@ -148,8 +148,8 @@ function* unknownPosition(
 }
 
 function* wrongRules(
-  { settings, settingPlaces }: CourseScope,
-  all: readonly CourseRule[],
+  { settings, settingPlaces, course }: CourseScope,
+  all: readonly Pick<CourseRule, 'id' | 'always'>[],
 ): Generator<Finding> {
   for (const rule of Object.keys(settings.rules)) {
     const place = settingPlaces[`rules.${rule}`];
@@ -162,7 +162,8 @@ function* wrongRules(
         hint: 'Leave this line out.',
       };
     }
-    if (known) continue;
+    // What is not run here may be a rule of the course's own.
+    if (known || course.own.leftOut) continue;
     const names = all.filter(({ always }) => !always).map(({ id }) => id);
     const near = nearestName(rule, names);
     yield {

@@ -67,6 +67,7 @@ export function runExample(files: readonly SourceFile[], rule: string): Diagnost
       }),
     ),
     news: files.filter(({ path }) => path.startsWith('news/')),
+    rules: files.filter(({ path }) => path.startsWith('rules/')),
     translations: translationsIn(files),
     problems,
   };

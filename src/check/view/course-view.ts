@@ -1,4 +1,5 @@
 import type { EngineMargins, Side } from '../../model/index.ts';
+import type { OwnChecks } from '../own-checks.ts';
 import type { CourseIndex, Occurrence } from './course-index.ts';
 import { type AnswerTo, answerQuestion, type LineEnd, type QuestionKind } from './questions.ts';
 
@@ -12,6 +13,8 @@ export interface CourseView {
   readonly margins: EngineMargins;
   /** The course's language, as BCP 47. */
   readonly language: string;
+  /** Rules and claims of the course's own. */
+  readonly own: OwnChecks;
   ask<Kind extends QuestionKind>(kind: Kind, about: string): AnswerTo<Kind>;
   /**
    * The nodes of the block that an answer of `ends` names. It is no question of its own: what leads to
@@ -23,7 +26,7 @@ export interface CourseView {
 /** A view of a course, and all that has been asked of it so far. */
 export function createCourseView(
   index: CourseIndex,
-  { side, language, margins }: Pick<CourseView, 'side' | 'language' | 'margins'>,
+  { side, language, margins, own }: Pick<CourseView, 'side' | 'language' | 'margins' | 'own'>,
 ): { readonly view: CourseView; readonly asked: () => readonly Asked[] } {
   const known = new Map<string, { readonly answer: unknown; readonly asked: Asked }>();
   return {
@@ -32,6 +35,7 @@ export function createCourseView(
       side,
       margins,
       language,
+      own,
       nodesOf: ({ chapter, block }) => index.blocks.get(`${chapter} ${block}`) ?? new Map(),
       ask(kind, about) {
         const name = `${kind} ${about}`;

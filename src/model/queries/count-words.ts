@@ -5,6 +5,14 @@ import { walkTexts } from './walk-chapter.ts';
 const word =
   /[\p{sc=Han}\p{sc=Hiragana}\p{sc=Katakana}\p{sc=Thai}]{1,2}|\p{L}[\p{L}\p{M}\p{N}\u2019'-]*/gu;
 
+/** Words that a reader reads in a minute who plays the moves on a board: common practice, no source. */
+const wordsInMinute = 130;
+
+/** How long a chapter takes its reader, in minutes. */
+export function minutesToRead(chapter: Chapter): number {
+  return Math.max(1, Math.round(countWords(chapter) / wordsInMinute));
+}
+
 /** How many words a chapter has, in its text and in the comments on its moves; the moves are none. */
 export function countWords(chapter: Chapter): number {
   let count = 0;

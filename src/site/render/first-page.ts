@@ -1,13 +1,10 @@
 import { repeatedTitle } from '../../addresses/index.ts';
 import { describePosition, sideToMove } from '../../chess/index.ts';
 import { drawBoardInPage } from '../../draw/index.ts';
-import { type Chapter, countWords } from '../../model/index.ts';
+import { type Chapter, minutesToRead } from '../../model/index.ts';
 import { askOf, coverPosition, type PartMaker, positionInWords } from '../../render/index.ts';
 import type { ChapterWork, KeyPosition } from '../site-data.ts';
 import type { SiteContext } from './site-context.ts';
-
-/** Words that a reader reads in a minute who plays the moves on a board: common practice, no source. */
-const wordsInMinute = 130;
 
 /** The position on the first page, as it stands before anything is played. */
 export function keyPosition({ course, addresses, strings }: SiteContext): KeyPosition | undefined {
@@ -36,7 +33,7 @@ export const workPart: PartMaker<ChapterWork> = {
   kind: 'work',
   inputs: '',
   make: ({ chapter }) => ({
-    minutes: Math.max(1, Math.round(countWords(chapter) / wordsInMinute)),
+    minutes: minutesToRead(chapter),
     sections: sectionsIn(chapter),
     exercises: chapter.blocks.filter(({ kind }) => kind === 'exercise').length,
   }),

@@ -1,0 +1,1 @@
+export { createOwnChecks } from './create-own-checks.ts';
