@@ -3,6 +3,7 @@ import { fromMarkdown } from 'mdast-util-from-markdown';
 import { describe, expect, test } from 'vitest';
 import { makeClaimsPage } from '../scripts/handbook/claims-page.ts';
 import { makeJsonPage } from '../scripts/handbook/json-page.ts';
+import { fillTables } from '../scripts/handbook/looks-tables.ts';
 import { makeRulesPage } from '../scripts/handbook/rules-page.ts';
 import { rules } from '../src/check/index.ts';
 import { filesOfExample, runExample } from '../src/check/testing/run-example.ts';
@@ -27,6 +28,8 @@ describe('the pages that are made from the code are fresh', () => {
   const hint = 'renew them with: node scripts/make-handbook-pages.ts';
   test('rules', () => expect(page('08-rules.md'), hint).toBe(makeRulesPage()));
   test('claims', () => expect(page('09-claims.md'), hint).toBe(makeClaimsPage()));
+  test('tables of looks', () =>
+    expect(page('07-looks.md'), hint).toBe(fillTables(page('07-looks.md'))));
   test('output for programs', () => expect(page('11-json.md'), hint).toBe(makeJsonPage()));
 });
 

@@ -50,6 +50,10 @@ import { shelfAdviceConflict } from './rules/shelf-advice-conflict.ts';
 import { shelfLink } from './rules/shelf-link.ts';
 import { shelfSetting } from './rules/shelf-setting.ts';
 import { tagInvalid } from './rules/tag-invalid.ts';
+import { themeContrast } from './rules/theme-contrast.ts';
+import { themeOneMode } from './rules/theme-one-mode.ts';
+import { themeSigns } from './rules/theme-signs.ts';
+import { themeUnreadable } from './rules/theme-unreadable.ts';
 import { todoOpen } from './rules/todo-open.ts';
 import { translationDiffers } from './rules/translation-differs.ts';
 import { translationOpen } from './rules/translation-open.ts';
@@ -102,6 +106,10 @@ export const rules: readonly CourseRule[] = [
   todoOpen,
   newsLink,
   ownRule,
+  themeUnreadable,
+  themeContrast,
+  themeSigns,
+  themeOneMode,
   engineAdvice,
   engineVerdict,
   engineSign,

@@ -12,7 +12,16 @@ import {
   positionOfLabel,
   rasterize,
 } from '../publish/diagram/index.ts';
-import { arrowProblem, parseArrow, parseList, squareProblem } from '../read/index.ts';
+import {
+  arrowProblem,
+  filesBeside,
+  findFiles,
+  NoCourseError,
+  parseArrow,
+  parseList,
+  readFrame,
+  squareProblem,
+} from '../read/index.ts';
 import { exitCodes, stderr, stdout } from './console.ts';
 import type { formats } from './diagram-command.ts';
 import { loadCourse } from './load-course.ts';
@@ -37,7 +46,7 @@ export interface DiagramOptions extends Readonly<Partial<Record<ArrowMeaning, st
 }
 
 /** What the position brings with it. */
-type Subject = Pick<DiagramRequest, 'position' | 'lastMove' | 'view' | 'language'>;
+type Subject = Pick<DiagramRequest, 'position' | 'lastMove' | 'view' | 'language' | 'look'>;
 
 /** `linewright diagram`: one position as a picture file. */
 export async function diagram(folder: string, options: DiagramOptions): Promise<number> {
@@ -107,8 +116,9 @@ async function subjectOf(
   { at, fen, after, language }: DiagramOptions,
 ): Promise<Subject | undefined> {
   const plain = { view: 'white', language: language ?? 'en' } as const;
-  if (fen !== undefined) return { ...plain, ...positionOfFen(fen) };
-  if (after !== undefined) return { ...plain, ...positionAfter(after) };
+  if (fen !== undefined) return { ...plain, ...positionOfFen(fen), look: await lookIn(folder) };
+  if (after !== undefined)
+    return { ...plain, ...positionAfter(after), look: await lookIn(folder) };
   if (at === undefined) {
     throw new UserError(
       'a diagram needs a position',
@@ -121,10 +131,20 @@ async function subjectOf(
     stderr.print`Nothing was drawn: the course has errors.\n`;
     return undefined;
   }
-  const { settings } = loaded.course;
+  const { settings, theme } = loaded.course;
   return {
+    look: theme?.look,
     view: settings.side === 'black' ? 'black' : 'white',
     language: settings.language,
     ...positionOfLabel(loaded.checked, at),
   };
+}
+
+/** The look of the course in a folder; a position that is given as such needs no course. */
+async function lookIn(folder: string): Promise<DiagramRequest['look']> {
+  const files = await findFiles(folder, { lookIntoMedia: false }).catch((error: unknown) => {
+    if (error instanceof NoCourseError) return undefined;
+    throw error;
+  });
+  return files && readFrame(files, filesBeside(files)).theme?.look;
 }

@@ -38,5 +38,6 @@ export { type Counted, counted, fill, joinSentences, withStop } from './sentence
 export { shelfFolders } from './shelf-folders.ts';
 export type * from './shelf-table.ts';
 export { splitMoves, type TextPart } from './split-moves.ts';
+export * from './theme-sheet.ts';
 export { wordFolder, wordFolders } from './word-folders.ts';
 export * from './words.ts';

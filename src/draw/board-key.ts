@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import { drawBoard } from './board.ts';
+import type { Inks } from './paint.ts';
 import type { BoardPicture } from './picture.ts';
 import { specimens } from './tiled-board.ts';
 
@@ -9,12 +10,13 @@ let looks: string | undefined;
  * Names what a board shows and how boards are drawn: another picture has another key. To draw it for that would
  * take longer than to keep it.
  */
-export function boardKey(picture: BoardPicture): string {
+export function boardKey(picture: BoardPicture, inks?: Inks): string {
   const { view = 'white', coordinates = true, marks = [], arrows = [], lastMove, turn } = picture;
   const [placement = ''] = picture.placement.trim().split(/\s+/, 1);
   const move = lastMove && [lastMove.from, lastMove.to];
   looks ??= hashLooks();
-  return JSON.stringify([looks, placement, view, coordinates, marks, arrows, move, turn]);
+  const shown = [looks, placement, view, coordinates, marks, arrows, move, turn];
+  return JSON.stringify(inks === undefined ? shown : [...shown, inks]);
 }
 
 /** Of all that a board can show, as this program draws it. */

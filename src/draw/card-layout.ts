@@ -1,7 +1,7 @@
 import { fitTitle, type SetLine, setLines } from './card-title.ts';
 import type { Words } from './collage.ts';
 import type { Box } from './geometry.ts';
-import { palettes } from './paint.ts';
+import type { Inks } from './paint.ts';
 import { textBox } from './set-text.ts';
 
 /** The lines of a card from top to bottom; an empty one is not set. */
@@ -10,8 +10,6 @@ export interface CardWords {
   readonly title: string;
   readonly below: string;
 }
-
-const { ink, 'board-coordinate': quiet } = palettes.cloth;
 
 /** The part of the height that the title may take. */
 const titlePart = 0.55;
@@ -25,11 +23,18 @@ const lineSize = 29;
 const shareAbove = 1 / 2.4;
 
 /** The words of a card in outlines, laid out in a box of pixels. */
-export async function layOutCard(words: CardWords, language: string, box: Box): Promise<Words[]> {
+export async function layOutCard(
+  words: CardWords,
+  {
+    language,
+    inks: { ink, 'board-coordinate': quiet },
+  }: { readonly language: string; readonly inks: Inks },
+  box: Box,
+): Promise<Words[]> {
   const { x, y, width, height } = box;
-  const above = await setLine(words.above, { width, language, isItalic: true });
-  const below = await setLine(words.below, { width, language });
-  const title = await fitTitle(words.title, { width, height: height * titlePart, language });
+  const above = await setLine(words.above, { width, language, ink, isItalic: true });
+  const below = await setLine(words.below, { width, language, ink });
+  const title = await fitTitle(words.title, { width, height: height * titlePart, language, ink });
   const used = above.height + title.height + rulesHeight + below.height;
   const titleY = y + Math.round(above.height + Math.max(0, height - used) * shareAbove);
   const rulesY = Math.round(titleY + title.height) + rules.before;
@@ -38,20 +43,22 @@ export async function layOutCard(words: CardWords, language: string, box: Box): 
     // First, so that its overhang hides none of the others where they come close.
     { svg: title.svg, x, y: titleY - title.overhang, width },
     { svg: above.svg, x, y: y - above.overhang, width, recur: true },
-    { svg: rulesSvg, x, y: rulesY, width: rules.width, recur: true },
+    { svg: rulesSvg(quiet), x, y: rulesY, width: rules.width, recur: true },
     { svg: below.svg, x, y: belowY - below.overhang, width, recur: true },
   ].filter(({ svg }) => svg !== '');
 }
 
-const rulesSvg = [
-  `<svg xmlns="http://www.w3.org/2000/svg" width="${rules.width}" height="12">`,
-  `<path fill="${quiet}" d="M0 0h${rules.width}v${rules.thick}h-${rules.width}z`,
-  `M0 ${rules.thick + rules.gap}h${rules.width}v${rules.thin}h-${rules.width}z"/></svg>`,
-].join('');
+const rulesSvg = (quiet: string) =>
+  [
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${rules.width}" height="12">`,
+    `<path fill="${quiet}" d="M0 0h${rules.width}v${rules.thick}h-${rules.width}z`,
+    `M0 ${rules.thick + rules.gap}h${rules.width}v${rules.thin}h-${rules.width}z"/></svg>`,
+  ].join('');
 
 interface LineStyle {
   readonly width: number;
   readonly language: string;
+  readonly ink: string;
   readonly isItalic?: boolean;
 }
 
@@ -64,7 +71,7 @@ async function setLine(text: string, style: LineStyle): Promise<SetLine> {
   const key = JSON.stringify([text, style]);
   const known = keptLines.get(key);
   if (known) return known;
-  const { width, language, isItalic } = style;
+  const { width, language, ink, isItalic } = style;
   const font = {
     fontSize: lineSize,
     lineHeight: 1.3,

@@ -1,4 +1,3 @@
-import { palettes } from './paint.ts';
 import { setText, type TextBox, textBox } from './set-text.ts';
 
 /** Text as an SVG document, and how high its lines are. */
@@ -15,8 +14,6 @@ interface Title {
   readonly size: number;
 }
 
-const { ink } = palettes.cloth;
-
 /** The first size at which the title fits is taken. */
 const titleSizes = [74, 66, 58, 51, 45, 40, 35];
 const smallest = 35;
@@ -28,6 +25,7 @@ interface TitleSpace {
   readonly width: number;
   readonly height: number;
   readonly language: string;
+  readonly ink: string;
 }
 
 /** The title at the largest size that fits, or cut with an ellipsis at the smallest. */
@@ -69,7 +67,10 @@ async function setIfFitting(title: Title, space: TitleSpace): Promise<SetLine | 
   return set.height <= space.height ? set : undefined;
 }
 
-async function setTitle({ text, size }: Title, { width, language }: TitleSpace): Promise<SetLine> {
+async function setTitle(
+  { text, size }: Title,
+  { width, language, ink }: TitleSpace,
+): Promise<SetLine> {
   // A word that is too long even in the smallest size is broken.
   const wrap = { wordBreak: size === smallest ? 'break-word' : 'normal', textWrap: 'balance' };
   const style = { display: 'block', color: ink, ...titleFont(size), ...wrap };

@@ -2,7 +2,7 @@ import type { Color } from '../chess/index.ts';
 import { boardKey } from './board-key.ts';
 import { type CardWords, layOutCard } from './card-layout.ts';
 import { type Collage, drawCollage, pastedSize } from './collage.ts';
-import { palettes } from './paint.ts';
+import { type Inks, palettes } from './paint.ts';
 import { makePng } from './png.ts';
 import type { PngJob } from './pngs.ts';
 import { showable } from './showable.ts';
@@ -19,6 +19,8 @@ export interface Card {
   readonly view: Color;
   /** BCP 47 language of the words; `en` unless said. */
   readonly language?: string | undefined;
+  /** A course's own; those of `cloth` unless said. */
+  readonly inks?: Inks | undefined;
 }
 
 /** Pixels of a card: the size that sites which show links ask for (common practice, no source). */
@@ -65,7 +67,7 @@ export async function drawCard(card: Card, onLoss?: (message: string) => void): 
  * @throws RangeError for a placement that cannot be drawn.
  */
 async function composeCard(
-  { course, chapter, author, placement, view, language = 'en' }: Card,
+  { course, chapter, author, placement, view, language = 'en', inks = palettes.cloth }: Card,
   onLoss: (message: string) => void = () => {},
 ): Promise<Collage> {
   const title = await showable(chapter || course, onLoss);
@@ -77,9 +79,9 @@ async function composeCard(
   const x = alone ? Math.floor((width - pastedSize) / 2) : margin - 6;
   return {
     ...cardSize,
-    ground: palettes.cloth.paper,
+    inks,
     board: { placement, view, x, y: margin },
-    words: alone ? [] : await layOutCard(words, language, wordsBox(x + pastedSize)),
+    words: alone ? [] : await layOutCard(words, { language, inks }, wordsBox(x + pastedSize)),
   };
 }
 

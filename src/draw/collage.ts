@@ -2,6 +2,7 @@ import type { Color } from '../chess/index.ts';
 import { drawBoard } from './board.ts';
 import { boardBox } from './geometry.ts';
 import { type Indexed, indexRaster, paste } from './indexed.ts';
+import type { Inks } from './paint.ts';
 import { choosePalette, type Palette } from './palette.ts';
 import { pixelOf, rasterOf } from './raster.ts';
 import { readSvg } from './read-svg.ts';
@@ -25,8 +26,8 @@ export const pastedSize = boardBox(true).width * 6;
 export interface Collage {
   readonly width: number;
   readonly height: number;
-  /** Such as `#fdfbf6`. */
-  readonly ground: string;
+  /** Of the board and of the words; its paper is the ground of all. */
+  readonly inks: Inks;
   readonly board: PastedBoard;
   readonly words: readonly Words[];
 }
@@ -49,9 +50,10 @@ const mostKept = 16;
 let sheet: Indexed | undefined;
 
 /** The collage as an image, until the next one: only the words that do not recur are drawn anew. */
-export function renderCollage({ width, height, ground, board, words }: Collage): Indexed {
+export function renderCollage({ width, height, inks, board, words }: Collage): Indexed {
+  const ground = inks.paper;
   const fits = sheet?.width === width && sheet.height === height;
-  const { palette, drawTiled } = cardsOn(ground);
+  const { palette, drawTiled } = cardsOn(inks);
   const indices = fits && sheet ? sheet.indices : new Uint8Array(width * height);
   const image = { width, height, indices: indices.fill(palette.indexOf(pixelOf(ground))) };
   sheet = image;
@@ -79,15 +81,15 @@ interface Shared {
 
 const shared = new Map<string, Shared>();
 
-function cardsOn(ground: string): Shared {
-  const known = shared.get(ground);
+function cardsOn(inks: Inks): Shared {
+  const key = JSON.stringify(inks);
+  const known = shared.get(key);
   if (known) return known;
-  const theme = 'cloth';
-  const svg = drawBoard({ placement: specimens, theme });
-  const palette = choosePalette(rasterOf(readSvg(svg, pastedSize, ground).render()).pixels);
-  const drawTiled = tiledBoards({ theme, width: pastedSize, palette });
+  const svg = drawBoard({ placement: specimens, theme: inks });
+  const palette = choosePalette(rasterOf(readSvg(svg, pastedSize, inks.paper).render()).pixels);
+  const drawTiled = tiledBoards({ theme: inks, width: pastedSize, palette });
   const made = { palette, drawTiled };
-  shared.set(ground, made);
+  shared.set(key, made);
   return made;
 }
 
@@ -95,18 +97,18 @@ function cardsOn(ground: string): Shared {
  * The colours of all collages on a ground, chosen once: a board with every piece has each blend of the
  * inks that words and pieces are drawn in.
  */
-export function collagePalette({ ground }: Pick<Collage, 'ground'>): Palette {
-  return cardsOn(ground).palette;
+export function collagePalette({ inks }: Pick<Collage, 'inks'>): Palette {
+  return cardsOn(inks).palette;
 }
 
 /** The collage as an SVG document. */
-export function drawCollage({ width, height, ground, board, words }: Collage): string {
+export function drawCollage({ width, height, inks, board, words }: Collage): string {
   const place = (svg: string, { x, y }: { readonly x: number; readonly y: number }) =>
     svg.replace('<svg ', `<svg x="${x}" y="${y}" `);
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}">`,
-    `<rect width="${width}" height="${height}" fill="${ground}"/>`,
-    place(drawBoard({ ...board, size: pastedSize, theme: 'cloth' }), board),
+    `<rect width="${width}" height="${height}" fill="${inks.paper}"/>`,
+    place(drawBoard({ ...board, size: pastedSize, theme: inks }), board),
     ...words.map((each) => place(each.svg, each)),
     '</svg>',
   ].join('');

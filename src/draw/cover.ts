@@ -33,18 +33,20 @@ export async function drawCover({
   placement,
   view,
   language = 'en',
+  inks = palettes.cloth,
 }: Omit<Card, 'chapter'>): Promise<string> {
   const ignore = () => {};
   const title = await showable(course, ignore);
   const below = author ? await showable(author, ignore) : '';
   const boardY = height - margin - boardSide + 12;
   const box = { x: margin, y: margin, width: width - 2 * margin, height: boardY - margin - 24 };
-  const words = title || below ? await layOutCard({ above: '', title, below }, language, box) : [];
+  const words =
+    title || below ? await layOutCard({ above: '', title, below }, { language, inks }, box) : [];
   const placed = words.map(({ svg, x, y }) => svg.replace('<svg ', `<svg x="${x}" y="${y}" `));
-  const board = drawBoard({ placement, view, size: boardSide, theme: 'cloth' }).replace(
+  const board = drawBoard({ placement, view, size: boardSide, theme: inks }).replace(
     '<svg ',
     `<svg x="${margin - 12}" y="${boardY}" `,
   );
-  const sheet = `<rect width="${width}" height="${height}" fill="${palettes.cloth.paper}"/>`;
+  const sheet = `<rect width="${width}" height="${height}" fill="${inks.paper}"/>`;
   return `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}">${sheet}${board}${placed.join('')}</svg>`;
 }

@@ -9,7 +9,15 @@ export { coverJob, drawCover } from './cover.ts';
 export type { LastMove } from './marks.ts';
 export { makeOnePng } from './one-png.ts';
 export { drawBoardInPage, pieceSprite } from './page-board.ts';
-export { type ColourIn, type Inks, inksOf, palettes, type Theme, themes } from './paint.ts';
+export {
+  type ColourIn,
+  type Inks,
+  inks as embedInks,
+  inksOf,
+  palettes,
+  type Theme,
+  themes,
+} from './paint.ts';
 export type { BoardPicture } from './picture.ts';
 export { makePng, type PngSize } from './png.ts';
 export { makePngs, type PngJob, type PngsOptions } from './pngs.ts';

@@ -40,19 +40,20 @@ export function makePng(picture: Picture, size: PngSize): Uint8Array {
   const isDense = scale >= 2;
   if (typeof picture === 'string')
     return encodePng(render(picture, width), { limit, isDense, level });
-  const isCollage = 'ground' in picture;
+  const isCollage = 'words' in picture;
   const image = isCollage ? renderCollage(picture) : drawTiled(picture, width, isDense);
   if (image.width !== width) throw new RangeError(`this picture is ${image.width} pixels wide`);
-  const palette = isCollage ? collagePalette(picture) : boardPalette(width, isDense);
+  const palette = isCollage ? collagePalette(picture) : boardPalette(width, isDense, picture.inks);
   return encodeIndexed(image, palette.colours, level);
 }
 
 const tiled = new Map<string, ReturnType<typeof tiledBoards>>();
 
 function drawTiled(picture: TiledPicture, width: number, isDense: boolean): Indexed {
-  const size = `${width} ${isDense}`;
-  const palette = boardPalette(width, isDense);
-  const draw = tiled.get(size) ?? tiledBoards({ theme: 'two-tone', width, palette });
+  const { inks } = picture;
+  const size = JSON.stringify([width, isDense, inks]);
+  const palette = boardPalette(width, isDense, inks);
+  const draw = tiled.get(size) ?? tiledBoards({ theme: inks ?? 'two-tone', width, palette });
   tiled.set(size, draw);
   return draw(picture);
 }

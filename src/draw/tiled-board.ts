@@ -3,7 +3,7 @@ import { type BoardFile, drawBoard } from './board.ts';
 import { boardBox, side, squareCorner } from './geometry.ts';
 import { type Indexed, indexRaster, pasteOver, seeThrough } from './indexed.ts';
 import type { LastMove } from './marks.ts';
-import type { Theme } from './paint.ts';
+import type { Inks, Theme } from './paint.ts';
 import type { Palette } from './palette.ts';
 import type { BoardPicture } from './picture.ts';
 import { readPlacement } from './placement.ts';
@@ -11,10 +11,13 @@ import { rasterOf } from './raster.ts';
 import { readSvg } from './read-svg.ts';
 
 /** A board that is put together; an arrow goes over several squares, so one with arrows is not. */
-export type TiledPicture = Omit<BoardPicture, 'arrows'>;
+export type TiledPicture = Omit<BoardPicture, 'arrows'> & {
+  /** A course's own; those of the theme for picture files unless said. */
+  readonly inks?: Inks | undefined;
+};
 
 export interface TiledBoardsOptions {
-  readonly theme: Theme;
+  readonly theme: Theme | Inks;
   /** In image pixels; see `narrowest`. */
   readonly width: number;
   readonly palette: Palette;

@@ -47,13 +47,14 @@ export function defaultColour(name: ColourName, mode: Mode): string {
   return colours[name][modes.indexOf(mode)] ?? colours[name][0];
 }
 
-/** What follows every face that a course names: letters and signs that it may lack. */
-export const fallbackFaces =
-  'Georgia, "STIX Two Math", "Cambria Math", "Noto Sans Math", "Noto Sans Symbols 2", serif';
+/** What follows every face that a course names: letters that it may lack. */
+export const fallbackFaces = 'Georgia';
+/** Those that have the signs of chess. */
+export const signFaces = '"STIX Two Math", "Cambria Math", "Noto Sans Math", "Noto Sans Symbols 2"';
 
 /** Sizes and type faces: on screens, and on paper where that differs. */
 export const measures = {
-  'text-face': [`"Source Serif 4", "Source Serif fallback", ${fallbackFaces}`],
+  'text-face': [`"Source Serif 4", "Source Serif fallback", ${fallbackFaces}, ${signFaces}, serif`],
   'title-face': ['var(--text-face)'],
   'code-face': ['ui-monospace, Menlo, Consolas, monospace'],
   'text-size': ['1.1875rem', '10pt'],

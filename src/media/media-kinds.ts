@@ -40,4 +40,9 @@ export const mediaKinds: Readonly<Record<string, MediaKind>> = {
   '.opus': bytes('audio/ogg; codecs=opus'),
   '.wav': bytes('audio/wav'),
   '.webm': bytes('video/webm'),
+  // For a theme.
+  '.otf': bytes('font/otf'),
+  '.ttf': bytes('font/ttf'),
+  '.woff': bytes('font/woff'),
+  '.woff2': bytes('font/woff2'),
 };

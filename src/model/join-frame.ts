@@ -5,7 +5,7 @@ import type { Course, CourseProblem } from './types.ts';
 /** What a course has beside its chapters. */
 export type CourseAround = Pick<
   Course,
-  'settings' | 'settingPlaces' | 'missingId' | 'news' | 'siblings' | 'problems'
+  'settings' | 'settingPlaces' | 'missingId' | 'news' | 'siblings' | 'theme' | 'problems'
 >;
 
 /**
@@ -13,13 +13,14 @@ export type CourseAround = Pick<
  * @param unsought what `findUnsought` reports of the chapters.
  */
 export function joinFrame(frame: CourseFrame, unsought: readonly CourseProblem[]): CourseAround {
-  const { settings, settingPlaces, missingId, news = [], siblings, problems } = frame;
+  const { settings, settingPlaces, missingId, news = [], siblings, theme, problems } = frame;
   const shown = news.map((entry) => showBoards(entry, settings.side));
   return {
     settings,
     settingPlaces,
     ...(missingId && { missingId }),
     ...(siblings && { siblings }),
+    ...(theme && { theme }),
     news: shown
       .map(({ news }) => news)
       .sort((a, b) => (b.date + b.name > a.date + a.name ? 1 : -1)),

@@ -14,6 +14,7 @@ import type {
   NodeRef,
   PageFront,
   PlaceOnShelf,
+  Theme,
   WrittenNode,
 } from '../read/index.ts';
 
@@ -35,6 +36,7 @@ export type {
   ProseMovesNode,
   Range,
   Side,
+  Theme,
   VariationNode,
   WrittenInFile,
   WrittenNode,
@@ -52,6 +54,8 @@ export interface Course {
   /** Where each setting stands in `course.yaml`, by its path such as `rules.move-number`. */
   readonly settingPlaces: Readonly<Record<string, Place>>;
   readonly missingId?: MissingId;
+  /** The course's own look, where it has one. */
+  readonly theme?: Theme;
   /** The graph of positions over all `moves` blocks of its chapters, by `Position.key`. */
   readonly graph: Readonly<Record<string, GraphPosition>>;
   /** Where its links into other courses of its shelf lead, by `course/label`. */

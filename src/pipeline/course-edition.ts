@@ -8,9 +8,15 @@ import { type CurrentCourse, hashOfFile } from '../workspace/index.ts';
  * @param siblings where its links into other courses lead.
  */
 export function courseEdition(files: CourseFiles, siblings: CurrentCourse['siblings'] = {}) {
-  const { settings, games, news = [], media, unfit, translation } = files;
+  const { settings, theme, games, news = [], media, unfit, translation } = files;
   const hash = createHash('sha256');
-  for (const file of [...(settings ? [settings] : []), ...documentsOf(files), ...games, ...news]) {
+  for (const file of [
+    ...(settings ? [settings] : []),
+    ...(theme ? [theme] : []),
+    ...documentsOf(files),
+    ...games,
+    ...news,
+  ]) {
     hash.update(JSON.stringify([file.path, hashOfFile(file)]));
   }
   hash.update(JSON.stringify([media, [...(unfit?.keys() ?? [])], siblings]));

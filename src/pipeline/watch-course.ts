@@ -5,7 +5,16 @@ import { lookAgain } from './watch/look-again.ts';
 import { watchFolder } from './watch/watch-folder.ts';
 
 /** What a course is read from. */
-const watched = new Set(['course.yaml', 'chapters', 'pages', 'games', 'media', 'news', 'facts']);
+const watched = new Set([
+  'course.yaml',
+  'theme.css',
+  'chapters',
+  'pages',
+  'games',
+  'media',
+  'news',
+  'facts',
+]);
 
 export interface CourseWatch {
   /** Settles when no file has changed for so long that what an editor was writing is written. */

@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import type { Element } from 'hast';
-import { type BoardPicture, boardJob, makePngs } from '../draw/index.ts';
+import { type BoardPicture, boardJob, type Inks, makePngs } from '../draw/index.ts';
 import { element } from '../render/index.ts';
 
 /** The boards that a text shows, as picture files. */
@@ -27,11 +27,12 @@ const level = 7;
 /**
  * Collects boards. Their files are named by what they show, so that a picture which a mail program
  * has kept, or a reader's service has stored, never shows another position after a revision.
+ * @param inks a course's own.
  */
-export function collectPictures(folder: string): Pictures {
+export function collectPictures(folder: string, inks?: Inks): Pictures {
   const jobs = new Map<string, ReturnType<typeof boardJob>>();
   const board = ({ title, desc, ...picture }: BoardPicture): Element => {
-    const job = boardJob(picture, { width, scale, level });
+    const job = boardJob(picture, { width, scale, level, inks });
     const name = createHash('sha256').update(job.key).digest('hex').slice(0, 12);
     const src = `${folder}/board-${name}.png`;
     jobs.set(src, job);

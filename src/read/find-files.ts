@@ -13,6 +13,9 @@ import { topOf } from './read-chapter.ts';
 import { readTextFile } from './read-text-file.ts';
 import type { CourseFiles, CourseProblem, SourceFile } from './types.ts';
 
+/** The course's own look. */
+export const themeFile = 'theme.css';
+
 /** Where a course keeps what an engine said of its positions. */
 export const engineFile = 'facts/engine.tsv';
 
@@ -89,6 +92,7 @@ export async function findFiles(
   const facts = await readAll(results, 'facts-unreadable');
   const code = lookForCode ? await list('rules', '.mjs', reportAs('own-rule')) : [];
   const rules = await readAll(code, 'own-rule');
+  const [theme] = await readAll(entries.includes(themeFile) ? [themeFile] : [], 'theme-unreadable');
   const media = entries.includes('media') ? (await listMedia(folder, 'media', report)).sort() : [];
   const translations = entries.includes('translations')
     ? await findTranslations(folder, {
@@ -100,6 +104,7 @@ export async function findFiles(
   const isFile = (file: SourceFile | undefined) => file !== undefined;
   return {
     ...(settings ? { settings } : {}),
+    ...(theme ? { theme } : {}),
     games: games.filter(isFile),
     chapters: chapters.filter(isFile),
     news: news.filter(isFile),

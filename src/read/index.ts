@@ -2,7 +2,7 @@ export { bodyTexts } from './body-texts.ts';
 export type { Choices } from './choices.ts';
 export { documentsOf, isPageFile, type WithPages } from './documents.ts';
 export { fileAddress, fileOfAddress } from './file-address.ts';
-export { engineFile, type FindOptions, findFiles, NoCourseError } from './find-files.ts';
+export { engineFile, type FindOptions, findFiles, NoCourseError, themeFile } from './find-files.ts';
 export { learnWords } from './learn.ts';
 export { leaveOutDrafts } from './leave-out-drafts.ts';
 export { idLine } from './missing-id.ts';

@@ -1,5 +1,7 @@
 import { nearestName } from '../diagnostics/index.ts';
+import { readTheme, type ThemeSyntax } from '../look/index.ts';
 import { isPageFile } from './documents.ts';
+import { findUnfitSigns } from './find-unfit-signs.ts';
 import { topOf } from './read-chapter.ts';
 import type { FilesBeside } from './read-course.ts';
 import { readNews } from './read-news.ts';
@@ -10,6 +12,7 @@ import type {
   CourseProblem,
   CourseSettings,
   CourseSyntax,
+  Theme,
 } from './types.ts';
 
 /** Everything of a course but its chapters and pages. */
@@ -19,6 +22,7 @@ export function readFrame(files: CourseFiles, beside: FilesBeside): CourseFrame 
   const { settings, places, problems, missingId } = files.settings
     ? readSettings(files.settings)
     : missingSettings();
+  const theme = files.theme && readTheme(files.theme, beside);
   const { translation } = files;
   if (translation) {
     const { tag, id, words } = translation;
@@ -33,6 +37,7 @@ export function readFrame(files: CourseFiles, beside: FilesBeside): CourseFrame 
       },
       settingPlaces: places,
       news: (files.news ?? []).map((file) => readNews(file, beside)),
+      ...(theme && { theme: themeOf(theme) }),
       problems: [...files.problems, ...problems],
     };
   }
@@ -41,12 +46,22 @@ export function readFrame(files: CourseFiles, beside: FilesBeside): CourseFrame 
     settingPlaces: places,
     ...(missingId && { missingId }),
     news: (files.news ?? []).map((file) => readNews(file, beside)),
+    ...(theme && { theme: themeOf(theme) }),
     problems: [
       ...problemsOfFiles(files, settings),
       ...problems,
       ...missingRules(files, settings, places),
+      ...findUnfitSigns(settings, places, beside),
+      ...(theme?.problems ?? []).map((problem) => ({
+        rule: 'theme-unreadable' as const,
+        ...problem,
+      })),
     ],
   };
+}
+
+function themeOf({ look, places, partColours }: ThemeSyntax): Theme {
+  return { look, places, partColours };
 }
 
 /** What is wrong in `rules/` is nobody's concern while nothing there is run. */

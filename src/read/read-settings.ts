@@ -40,6 +40,18 @@ const margins = z.strictObject(
   { error: 'a list of margins, such as `margin: 0.8`, one a line' },
 );
 
+const picture = 'the name of a picture, such as `media/logo.svg`';
+
+const mediaName = text(picture).transform((name) => name.replace(/^(?:\.\/)+/, ''));
+
+const logoWords =
+  'the name of a picture, such as `media/logo.svg`, or a list of `light`, `dark` and `cover` with one each';
+
+const logos = z.strictObject(
+  { light: mediaName, dark: mediaName.optional(), cover: mediaName.optional() },
+  { error: logoWords },
+);
+
 const schema = z.strictObject(
   {
     title: titleText('a text, the title of the course'),
@@ -72,6 +84,14 @@ const schema = z.strictObject(
     cover: text('the name of a position, as `:here[…]` gives it').optional(),
     for: text('a text').optional(),
     teaches: teachings.optional(),
+    logo: z
+      .union([mediaName, logos], { error: logoWords })
+      .transform((logo) =>
+        typeof logo === 'string' ? { light: logo } : (withoutUndefined(logo) as typeof logo),
+      )
+      .optional(),
+    icon: mediaName.optional(),
+    card: mediaName.optional(),
     certified: text('the name of whoever has looked at the e-book').optional(),
     engine: margins.optional(),
   },

@@ -30,6 +30,13 @@ function kindOf(file: string): TextKind {
       hint: 'Let `linewright engine --prune` take out what the course does not need any more.',
     };
   }
+  if (file.endsWith('.css')) {
+    return {
+      limit: chapterLimit,
+      what: 'a theme',
+      hint: 'A theme sets properties and gives rules to parts: type faces and pictures belong in media/.',
+    };
+  }
   return {
     limit: chapterLimit,
     what: 'a chapter',

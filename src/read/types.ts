@@ -5,6 +5,7 @@
 import type { PhrasingContent, Root } from 'mdast';
 import type { Color, PieceKind, Square } from '../chess/index.ts';
 import type { Fix, Place, RelatedPlace } from '../diagnostics/index.ts';
+import type { ThemeSyntax } from '../look/index.ts';
 import type { MediaFault } from '../media/index.ts';
 import type { PageFront } from './page-front.ts';
 
@@ -67,6 +68,8 @@ export interface CourseFiles {
   readonly translation?: InTranslation;
   /** The shelf that it stands on; `none` where it stands on none, absent where nobody looked for one. */
   readonly shelf?: ShelfAround | 'none';
+  /** `theme.css`: the course's own look. */
+  readonly theme?: SourceFile;
   readonly problems: readonly CourseProblem[];
 }
 
@@ -140,10 +143,24 @@ export interface CourseSettings {
   readonly for?: string;
   /** What a student knows in the end, a sentence each. */
   readonly teaches?: readonly string[];
+  /** The author's sign, from `media/`; where no other is given, the same on every ground. */
+  readonly logo?: Logo;
+  /** A square picture from `media/`, SVG or PNG: the icon of tabs and start pages. */
+  readonly icon?: string;
+  /** A picture from `media/` that stands beside links to the course. */
+  readonly card?: string;
   /** Who vouches that the e-book meets EPUB Accessibility 1.1, at WCAG 2.2 AA. */
   readonly certified?: string;
   /** From when on what an engine says is told; where one is not given, the check has its own. */
   readonly engine?: Partial<EngineMargins>;
+}
+
+/** Pictures of `media/`, by the ground that they stand on. */
+export interface Logo {
+  readonly light: string;
+  readonly dark?: string;
+  /** On the cover of the first page. */
+  readonly cover?: string;
 }
 
 /** Differences between moves, in pawns. */
@@ -168,6 +185,7 @@ export interface CourseProblem {
     | 'media-unfit'
     | 'move-unreadable'
     | 'news-link'
+    | 'theme-unreadable'
     | 'translation-differs'
     | 'translation-open'
     | 'translation-stale'
@@ -187,6 +205,9 @@ export interface MissingId {
   readonly gap?: { readonly place: Place; readonly before: string; readonly after: string };
 }
 
+/** What `theme.css` gives to a course, and where. */
+export type Theme = Omit<ThemeSyntax, 'problems'>;
+
 export interface CourseSyntax {
   readonly settings: CourseSettings;
   readonly settingPlaces: Readonly<Record<string, Place>>;
@@ -196,6 +217,7 @@ export interface CourseSyntax {
   readonly news?: readonly NewsSyntax[];
   /** Where its links into other courses lead, by `course/label`; absent where it has none that leads anywhere. */
   readonly siblings?: Readonly<Record<string, PlaceOnShelf>>;
+  readonly theme?: Theme;
   readonly problems: readonly CourseProblem[];
 }
 

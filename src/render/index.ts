@@ -15,6 +15,7 @@ export {
   type RenderContext,
   type SharedContext,
 } from './context.ts';
+export { courseInks } from './course-inks.ts';
 export { type CoverPosition, coverPosition } from './cover-position.ts';
 export { cardPath, diagramNames, imagePath, pictureOf } from './diagram-images.ts';
 export { diagramNumbers } from './diagram-numbers.ts';

@@ -17,6 +17,7 @@ import { stringsFor } from '../strings/index.ts';
 import { copyAssets, readAssets } from './build/assets.ts';
 import { embedScriptFile } from './build/embed-script.ts';
 import { courseIcons, coursePictures, writeImages } from './build/images.ts';
+import { readOwnIcon } from './build/own-icon.ts';
 import { renderPage } from './build/render-page.ts';
 import { openRecord } from './build/site-record.ts';
 import { type SiteWriter, siteWriter, writerBelow } from './build/site-writer.ts';
@@ -226,10 +227,11 @@ async function makeSite(course: Course, made: string, writer: SiteWriter, option
     offline: options.offline ?? true,
     shelf: options.shelf,
     ...(options.languages && { languages: options.languages }),
+    icon: await readOwnIcon(course, folder),
   };
   const site = renderSite(course, place, options.parts, options.memory);
   const { frame } = site;
-  const drawing = writePictures(course, site, writer, options);
+  const drawing = writePictures(course, site, writer, { ...options, icon: place.icon });
   // Waited for below; a fault that comes before is none that nobody hears of.
   drawing.catch(() => {});
   const keep = options.keep ?? ((_kind, _inputs, make) => make());
@@ -240,7 +242,11 @@ async function makeSite(course: Course, made: string, writer: SiteWriter, option
   indexing.catch(() => {});
   for (const group of site.files) await writeGroup(group, writer);
   await copyAssets(made, frame.assets);
-  const script = await embedScriptFile(frame.assets, stringsFor(frame.language, frame.notation));
+  const script = await embedScriptFile(
+    frame.assets,
+    stringsFor(frame.language, frame.notation),
+    course.theme?.look,
+  );
   await writer.write(script.path, script.content);
   if (folder !== undefined) await copyMedia(media, folder, made);
   for (const { path, make, print } of options.downloads ?? []) {
@@ -267,12 +273,12 @@ async function writePictures(
   course: Course,
   { embeds, print }: RenderedSite,
   writer: SiteWriter,
-  { cacheDir, onProgress }: MakeOptions,
+  { cacheDir, onProgress, icon }: MakeOptions & Pick<SitePlace, 'icon'>,
 ): Promise<number> {
   const group = print === undefined ? '' : `pictures ${print}`;
   const kept = writer.keepsGroup(group);
   const pictures = kept === undefined ? coursePictures(course, embeds()) : [];
-  await writeImages([...pictures, ...courseIcons(course)], writer, {
+  await writeImages([...pictures, ...courseIcons(course, icon)], writer, {
     cacheDir,
     onDone: (done, all) => onProgress?.({ stage: 'images', done, all }),
   });

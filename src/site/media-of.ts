@@ -2,9 +2,16 @@ import { findMediaFault } from '../media/index.ts';
 import { type Course, documentsOf } from '../model/index.ts';
 import { SiteError } from './site-error.ts';
 
-/** The files of `media/` that chapters, pages and news show or hand out. */
+/** The files of `media/` that chapters, pages and news show or hand out, and those of the course's own look. */
 export function mediaOf(course: Course): ReadonlySet<string> {
-  return new Set([...documentsOf(course), ...course.news].flatMap(({ media }) => media));
+  const { logo, card } = course.settings;
+  const faces = course.theme?.look.faces ?? [];
+  return new Set([
+    ...[...documentsOf(course), ...course.news].flatMap(({ media }) => media),
+    ...faces.flatMap(({ files }) => files.map(({ file }) => file)),
+    ...Object.values(logo ?? {}),
+    ...(card === undefined ? [] : [card]),
+  ]);
 }
 
 /**

@@ -10,6 +10,7 @@ import { stringsFor } from '../strings/index.ts';
 import { readAssets } from './build/assets.ts';
 import { embedScriptFile } from './build/embed-script.ts';
 import { courseIcons, coursePictures } from './build/images.ts';
+import { readOwnIcon } from './build/own-icon.ts';
 import { loadPages, renderPage } from './build/render-page.ts';
 import { type IndexFile, NoWordIndex } from './build/word-index.ts';
 import { wordIndexes } from './build/word-indexes.ts';
@@ -58,6 +59,7 @@ export async function previewSite(
     site: course.settings.site,
     downloads: downloads.map(({ make: _, ...download }) => download),
     offline: false,
+    icon: await readOwnIcon(course, options.folder),
   };
   const site = renderSite(
     course,
@@ -71,7 +73,11 @@ export async function previewSite(
     makerOf(
       embedScript,
       once(async () => [
-        await embedScriptFile(frame.assets, stringsFor(frame.language, frame.notation)),
+        await embedScriptFile(
+          frame.assets,
+          stringsFor(frame.language, frame.notation),
+          course.theme?.look,
+        ),
       ]),
     ),
     ...downloads.map(({ path, make }) =>
@@ -84,7 +90,10 @@ export async function previewSite(
       `${wordFolder}/`,
       once(() => indexAll(site, pages.values(), course.chapters.length)),
     ),
-    { beginning: 'images/', find: pictures(course, site, options.cacheDir) },
+    {
+      beginning: 'images/',
+      find: pictures(course, site, { cacheDir: options.cacheDir, icon: place.icon }),
+    },
   ];
   const media = mediaOf(course);
   const copies = new Map<string, Promise<void>>();
@@ -179,14 +188,17 @@ async function indexAll(
 }
 
 /** Draws the picture at a path. */
-function pictures(course: Course, site: RenderedSite, cacheDir: string | undefined) {
+function pictures(
+  course: Course,
+  site: RenderedSite,
+  { cacheDir, icon }: Pick<PreviewOptions, 'cacheDir'> & { readonly icon: string | undefined },
+) {
   const all = once(
     () =>
       new Map(
-        [...coursePictures(course, site.embeds()), ...courseIcons(course)].map(({ path, job }) => [
-          path,
-          job,
-        ]),
+        [...coursePictures(course, site.embeds()), ...courseIcons(course, icon)].map(
+          ({ path, job }) => [path, job],
+        ),
       ),
   );
   return async (path: string): Promise<Found> => {

@@ -38,6 +38,14 @@ export interface SiteFrame {
   readonly sheet: { readonly light: string; readonly dark: string };
   /** Colours of the cover, likewise. */
   readonly cloth: { readonly light: string; readonly dark: string };
+  /** Path of the style sheet of the course's own look, where it has one. */
+  readonly themeSheet?: string;
+  /** The files of type that the first lines need, where the course has a look of its own; else those of the package. */
+  readonly firstFonts?: readonly string[];
+  /** The author's sign, by the ground that it stands on. */
+  readonly logo?: { readonly light: string; readonly dark: string; readonly cover: string };
+  /** Whether the course's card is a picture of the author's, whose size is not known. */
+  readonly hasOwnCard?: true;
   /** The symbols of all boards, and of a reader's states. */
   readonly sprite: string;
   /** Path of the script with the words of the reader's settings. */

@@ -7,7 +7,7 @@ import { fillDrawn } from '../drawn-markup.ts';
 import { make } from '../element.ts';
 import { describe } from '../words.ts';
 import { embedCss } from './embed-css.ts';
-import { embedWords } from './embed-words.ts';
+import { embedLook, embedWords } from './embed-words.ts';
 import { type EmbeddedLine, readLine } from './read-line.ts';
 
 /** Tells which position of its line a board shows, by how many moves lead to it. */
@@ -138,11 +138,11 @@ function glideOf({ positions }: EmbeddedLine, before: number, at: number) {
 function addStyle(root: ShadowRoot): void {
   try {
     const sheet = new CSSStyleSheet();
-    sheet.replaceSync(embedCss);
+    sheet.replaceSync(embedCss + embedLook);
     root.adoptedStyleSheets = [sheet];
   } catch {
     const style = document.createElement('style');
-    style.textContent = embedCss;
+    style.textContent = embedCss + embedLook;
     root.append(style);
   }
 }

@@ -52,7 +52,7 @@ have a *plain* SVG among the kinds they save.
           end: '1:40',
           message:
             'media/games.shtml is not published: files that end with .shtml are none of the kinds that a course hands out.',
-          hint: 'Files of these kinds are published: avif, gif, jpeg, jpg, png, svg, webp, csv, docx, epub, odp, ods, odt, pdf, pgn, pptx, txt, xlsx, zip, flac, m4a, mp3, mp4, ogg, opus, wav, webm. Put others into a zip file.',
+          hint: 'Files of these kinds are published: avif, gif, jpeg, jpg, png, svg, webp, csv, docx, epub, odp, ods, odt, pdf, pgn, pptx, txt, xlsx, zip, flac, m4a, mp3, mp4, ogg, opus, wav, webm, otf, ttf, woff, woff2. Put others into a zip file.',
         },
       ],
     },

@@ -54,9 +54,11 @@ export function runExample(files: readonly SourceFile[], rule: string): Diagnost
   if (shelf) return runShelf(files, shelf).filter((diagnostic) => diagnostic.rule === rule);
   const media = files.filter(({ path }) => path.startsWith('media/'));
   const settings = files.find(({ path }) => path === 'course.yaml');
+  const theme = files.find(({ path }) => path === 'theme.css');
   const { facts, problems } = readFacts(files.filter(({ path }) => path.startsWith('facts/')));
   const course = {
     ...(settings ? { settings } : {}),
+    ...(theme ? { theme } : {}),
     chapters: files.filter(({ path }) => path.startsWith('chapters/')),
     games: files.filter(({ path }) => path.startsWith('games/')),
     media: media.map(({ path }) => path),

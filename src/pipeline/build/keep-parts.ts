@@ -169,10 +169,10 @@ function ownPrints(course: Course, print: (file: string) => string): ReadonlyMap
 }
 
 function faceOf(
-  { settings, news, siblings = {} }: Course,
+  { settings, news, siblings = {}, theme }: Course,
   faces: ReadonlyMap<string, string>,
 ): string {
-  return printPart(JSON.stringify([settings, news, siblings, [...faces]]));
+  return printPart(JSON.stringify([settings, news, siblings, theme?.look, [...faces]]));
 }
 
 function printAdded({ blocks }: Chapter): string {

@@ -1,6 +1,6 @@
 import type { Element, ElementContent, Nodes, Root } from 'hast';
 import { visit } from 'unist-util-visit';
-import type { BoardPicture } from '../../draw/index.ts';
+import type { BoardPicture, Inks } from '../../draw/index.ts';
 import { type Chapter, fileOfAddress } from '../../model/index.ts';
 import {
   type Ask,
@@ -40,15 +40,17 @@ interface BookSetting {
   readonly site: string | undefined;
   /** Where the book has the author's pictures, by their files. */
   readonly pictures: ReadonlyMap<string, { readonly path: string }>;
+  /** Of its boards, where the course has its own. */
+  readonly inks?: Inks | undefined;
 }
 
 /** What a link leads to is in the book, on the web, or nowhere. */
-export function bookPart({ site, pictures }: BookSetting): PartMaker<BookPart> {
+export function bookPart({ site, pictures, inks }: BookSetting): PartMaker<BookPart> {
   const paths = new Map([...pictures].map(([file, { path }]) => [file, path]));
   return {
     kind: 'book',
-    inputs: JSON.stringify([site ?? null, ...paths]),
-    make: (context) => makePart(context, site, paths),
+    inputs: JSON.stringify([site ?? null, inks ?? null, ...paths]),
+    make: (context) => makePart(context, site, paths, inks),
   };
 }
 
@@ -56,10 +58,11 @@ function makePart(
   context: RenderContext,
   site: string | undefined,
   pictures: ReadonlyMap<string, string>,
+  inks: Inks | undefined,
 ): BookPart {
   const { ask, chapter, settings, strings } = context;
   const boards: BoardPicture[] = [];
-  const { board } = collectPictures(boardFolder);
+  const { board } = collectPictures(boardFolder, inks);
   const document = chapterDocument(context);
   const medium = {
     isLive: false,

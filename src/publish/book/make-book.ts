@@ -6,6 +6,7 @@ import { coverJob, makeOnePng } from '../../draw/index.ts';
 import { type Course, courseId, documentsInBook } from '../../model/index.ts';
 import {
   contextOf,
+  courseInks,
   coverPosition,
   freshParts,
   type PartMaker,
@@ -17,6 +18,7 @@ import { collectPictures } from '../pictures.ts';
 import { bookCss } from './book-css.ts';
 import { bookPages } from './book-pages.ts';
 import { type BookPart, boardFolder, bookPart } from './chapter-part.ts';
+import { faceStyles, readFaces } from './faces.ts';
 import { bookPictures, picturePaths, readPictures } from './media.ts';
 import { type BookItem, makePackage } from './package-document.ts';
 import { nameUuid } from './uuid.ts';
@@ -54,7 +56,7 @@ export async function makeBook(
   options: BookOptions,
 ): Promise<Uint8Array> {
   const { settings } = course;
-  const boards = collectPictures(boardFolder);
+  const boards = collectPictures(boardFolder, courseInks(course, 'two-tone'));
   const site = options.site ?? settings.site;
   const context = contextOf(course);
   const { of: partOf } = options.parts ?? freshParts(context);
@@ -65,7 +67,10 @@ export async function makeBook(
     part: partOf(maker, document),
   }));
   const parts = documents.map(({ part }) => part);
-  const media = await readPictures(course, options.folder);
+  const media = [
+    ...(await readPictures(course, options.folder)),
+    ...(await readFaces(course, options.folder)),
+  ];
   const pages = bookPages(course, documents, site);
   for (const picture of parts.flatMap(({ boards }) => boards)) boards.board(picture);
 
@@ -107,7 +112,7 @@ export async function makeBook(
   const files = [
     plain('package.opf', packageDocument),
     ...pages.map(({ path, content }) => ({ path, key: hashOf(content), content: () => content })),
-    plain('book.css', bookCss),
+    plain('book.css', bookCss + faceStyles(course)),
     plain(cover.path, await coverOf(course, options)),
     ...pictures,
     ...media.map(({ path, bytes }) => plain(path, bytes)),
@@ -125,7 +130,11 @@ function unmade(key: string): never {
 
 /** The chapters of a course as pages of its book. @param site address of the site; else the course's own setting. */
 export function coursePart(course: Course, site: string | undefined): PartMaker<BookPart> {
-  return bookPart({ site: site ?? course.settings.site, pictures: picturePaths(course) });
+  return bookPart({
+    site: site ?? course.settings.site,
+    pictures: picturePaths(course),
+    inks: courseInks(course, 'two-tone'),
+  });
 }
 
 /** What a reader of the book would miss: pictures of a kind that it cannot have. */
@@ -143,9 +152,10 @@ async function coverOf(
   { cacheDir, recall = (_name, make) => make() }: BookOptions,
 ): Promise<Uint8Array> {
   const { title, author, language } = course.settings;
+  const inks = courseInks(course, 'cloth');
   // Looked for among all positions, so the whole course would be played for it.
   const board = recall('cover of the book', () => coverBoard(course));
-  return makeOnePng(coverJob({ course: title, author, language, ...board }), cacheDir);
+  return makeOnePng(coverJob({ course: title, author, language, inks, ...board }), cacheDir);
 }
 
 function coverBoard(course: Course): Pick<Parameters<typeof coverJob>[0], 'placement' | 'view'> {

@@ -3,9 +3,11 @@ import {
   type BoardArrow,
   drawBoard,
   drawCaptionedBoard,
+  inksOf,
   makePng,
   type Theme,
 } from '../../draw/index.ts';
+import { colourIn, type Look } from '../../look/index.ts';
 import { stringsFor } from '../../strings/index.ts';
 import type { FoundPosition } from './find-position.ts';
 
@@ -19,6 +21,8 @@ export interface DiagramRequest extends FoundPosition {
   /** BCP 47 language of caption and alternative text. */
   readonly language: string;
   readonly theme: Theme;
+  /** That of the course that it is drawn in. */
+  readonly look?: Look | undefined;
   /** Width in CSS pixels. */
   readonly size: number;
 }
@@ -33,14 +37,17 @@ export interface Diagram {
 
 /** One position as a picture that stands alone. @throws RangeError for a size out of bounds. */
 export async function makeDiagram(request: DiagramRequest): Promise<Diagram> {
-  const { position, caption, language, ...picture } = request;
+  const { position, caption, language, look, ...picture } = request;
+  const theme = look
+    ? inksOf(picture.theme, (name, mode) => colourIn(look, name, mode))
+    : picture.theme;
   const turn = sideToMove(position);
   const strings = stringsFor(language);
   const desc = describePosition(position, strings.position);
   const alt = caption ? `${sentence(caption)} ${desc}` : desc;
   // Within a page an SVG is named by its title; `desc` only adds to it (SVG-AAM).
   const title = caption ? caption : strings.toMove[turn];
-  const board = { ...picture, placement: position.fen, turn, title, desc };
+  const board = { ...picture, theme, placement: position.fen, turn, title, desc };
   if (!caption) return { svg: drawBoard(board), alt, losses: [] };
   const losses: string[] = [];
   const text = `${sentence(caption)} ${strings.toMove[turn]}.`;

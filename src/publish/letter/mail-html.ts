@@ -1,13 +1,11 @@
 import type { ElementContent, Root } from 'hast';
 import { toHtml } from 'hast-util-to-html';
 import juice from 'juice';
-import { palettes } from '../../draw/index.ts';
 import { element } from '../../render/index.ts';
 import { directionOf } from '../../strings/index.ts';
 import type { LetterFrame } from './letter-frame.ts';
-import { mailCss, mailSheet } from './mail-css.ts';
+import { type MailColours, mailCss, mailSheet } from './mail-css.ts';
 
-const { paper: sheet, ink } = palettes.light;
 /** Sizes of pictures stand in their attributes already, for programs that know no others. */
 const sizesStay = { applyWidthAttributes: false, applyHeightAttributes: false };
 const type =
@@ -18,11 +16,17 @@ const type =
  * the elements. `preview` is what mail programs show beside the subject.
  */
 export function makeMailHtml(
-  letter: { readonly language: string; readonly subject: string; readonly preview: string },
+  letter: {
+    readonly language: string;
+    readonly subject: string;
+    readonly preview: string;
+    readonly colours: MailColours;
+  },
   { head, foot }: LetterFrame,
   body: readonly ElementContent[],
 ): string {
-  const { language, subject, preview } = letter;
+  const { language, subject, preview, colours } = letter;
+  const { paper: sheet, ink, rule } = colours.light;
   const direction = directionOf(language);
   const start = direction === 'ltr' ? 'left' : 'right';
   const cell = (className: string, style: string, content: readonly ElementContent[]) =>
@@ -32,7 +36,7 @@ export function makeMailHtml(
       ...head,
       ...body,
     ]),
-    cell('foot', `padding: 16px 24px 40px; ${type}; border-top: 1px solid #b9b0a0`, foot),
+    cell('foot', `padding: 16px 24px 40px; ${type}; border-top: 1px solid ${rule}`, foot),
   ]);
   const page = layoutTable(
     { width: '100%', className: ['paper'], style: `background-color: ${sheet}` },
@@ -59,10 +63,10 @@ export function makeMailHtml(
     '<meta name="color-scheme" content="light dark">',
     '<meta name="supported-color-schemes" content="light dark">',
     title,
-    `<style>${mailSheet}</style>`,
+    `<style>${mailSheet(colours)}</style>`,
     '</head>',
     `<body style="margin: 0; padding: 0; background-color: ${sheet}">`,
-    juice.inlineContent(toHtml(content), mailCss(start), sizesStay),
+    juice.inlineContent(toHtml(content), mailCss(start, colours), sizesStay),
     '</body>',
     '</html>',
     '',

@@ -4,7 +4,7 @@ import type { CheckedCourse } from '../../check/index.ts';
 import type { Diagnostic } from '../../diagnostics/index.ts';
 import type { BoardPicture } from '../../draw/index.ts';
 import { fileOfAddress } from '../../model/index.ts';
-import type { Medium } from '../../render/index.ts';
+import { courseInks, type Medium } from '../../render/index.ts';
 import { stringsFor } from '../../strings/index.ts';
 import { pictureFindings } from '../picture-findings.ts';
 import { collectPictures } from '../pictures.ts';
@@ -12,6 +12,7 @@ import { checkAddresses, checkUnsubscribe } from './check-addresses.ts';
 import { chooseText, type LetterChoice } from './choose-text.ts';
 import { letterLong } from './letter-findings.ts';
 import { letterFrame } from './letter-frame.ts';
+import { mailColours } from './mail-css.ts';
 import { makeMailHtml } from './mail-html.ts';
 import { type MailPicture, mailTree } from './mail-tree.ts';
 import { contentIdOf, makeMessage } from './message.ts';
@@ -87,7 +88,7 @@ export async function makeLetter(
   });
   const subject = options.subject ?? `${settings.title}: ${text.title}`;
 
-  const boards = collectPictures('images');
+  const boards = collectPictures('images', courseInks(course, 'two-tone'));
   const media = await readMedia(shown, options.folder);
   const { content, pages } = render(boards.board);
   const drawn = await boards.draw(options.cacheDir);
@@ -101,7 +102,8 @@ export async function makeLetter(
       const size = drawn.has(url) ? { path: url, ...boards.size } : media.get(fileOfAddress(url));
       return size && { src: addressOf(size.path), width: size.width, height: size.height };
     };
-    const letter = { language: settings.language, subject, preview };
+    const colours = mailColours(course.theme?.look);
+    const letter = { language: settings.language, subject, preview, colours };
     const fit = (nodes: readonly RootContent[]) => mailTree(nodes, pictureAt);
     return makeMailHtml(letter, withPages(frame, pages, fit), fit(content));
   };

@@ -1,4 +1,6 @@
 import { writeWords } from '../../contract/index.ts';
+import { embedInks } from '../../draw/index.ts';
+import { hostCss, type Look } from '../../look/index.ts';
 import type { Strings } from '../../strings/index.ts';
 import { embedWords } from '../page-words.ts';
 import { embedScript } from '../render/embed/embed-elements.ts';
@@ -9,8 +11,16 @@ import { readAsset } from './assets.ts';
  * The script that other sites include, under a name that stays, with the words of the course's
  * language. The package's own copy of it is not published beside it.
  */
-export async function embedScriptFile(assets: AssetPaths, strings: Strings): Promise<SiteFile> {
+export async function embedScriptFile(
+  assets: AssetPaths,
+  strings: Strings,
+  look: Look | undefined,
+): Promise<SiteFile> {
   const code = await readAsset(assets.scripts.embed ?? '');
   const words = writeWords('embed', embedWords(strings));
-  return { path: embedScript, content: `(function(courseBoardWords){${code}})(${words});\n` };
+  const rules = JSON.stringify(look ? hostCss(look, embedInks) : '');
+  return {
+    path: embedScript,
+    content: `(function(courseBoardWords,courseBoardLook){${code}})(${words},${rules});\n`,
+  };
 }

@@ -3,6 +3,7 @@ import { boardJob, cardJob, makePngs, type PngJob } from '../../draw/index.ts';
 import { blockAt, type Chapter, type Course, documentsOf } from '../../model/index.ts';
 import {
   cardPath,
+  courseInks,
   coverPosition,
   diagramNames,
   emblematic,
@@ -35,12 +36,12 @@ export interface SiteImage {
  * sites show beside a link to the course or a chapter.
  */
 export function coursePictures(course: Course, embeds: readonly Embed[]): SiteImage[] {
-  return [...diagrams(course), ...positions(embeds), ...inNews(course), ...cards(course)];
+  return [...diagrams(course), ...positions(course, embeds), ...inNews(course), ...cards(course)];
 }
 
 /** The course's icons. */
-export function courseIcons(course: Course): SiteImage[] {
-  return courseIconJobs(course).map(({ path, job }) => ({
+export function courseIcons(course: Course, own: string | undefined): SiteImage[] {
+  return courseIconJobs(course, own).map(({ path, job }) => ({
     path,
     job: () => job,
     print: () => printPart(JSON.stringify(job)),
@@ -81,6 +82,7 @@ function jobOf<About extends readonly unknown[]>(
 }
 
 function diagrams(course: Course): SiteImage[] {
+  const inks = courseInks(course, 'two-tone');
   return documentsOf(course).flatMap((chapter) =>
     [...diagramNames(chapter)].flatMap(([key, name]) => {
       const block = blockAt(course, { chapter: chapter.file, block: key });
@@ -88,7 +90,7 @@ function diagrams(course: Course): SiteImage[] {
       if (picture === undefined) return [];
       return ([1, 2] as const).map((scale) => ({
         path: decodeURIComponent(imagePath(name, scale)),
-        ...jobOf(boardJob, picture, { width: diagramWidth, scale }),
+        ...jobOf(boardJob, picture, { width: diagramWidth, scale, inks }),
       }));
     }),
   );
@@ -96,26 +98,29 @@ function diagrams(course: Course): SiteImage[] {
 
 /** Boards of news, for those who read it in a feed. */
 function inNews(course: Course): SiteImage[] {
+  const inks = courseInks(course, 'two-tone');
   return course.news.flatMap((news) =>
     newsBoards(news, course)
       .flatMap((block) => pictureOf(block) ?? [])
       .map((picture, index) => ({
         path: decodeURIComponent(newsPicture(news, index + 1)),
-        ...jobOf(boardJob, picture, { width: newsPictureSize }),
+        ...jobOf(boardJob, picture, { width: newsPictureSize, inks }),
       })),
   );
 }
 
 /** Named positions, which other sites may show with a link. */
-function positions(embeds: readonly Embed[]): SiteImage[] {
+function positions(course: Course, embeds: readonly Embed[]): SiteImage[] {
+  const inks = courseInks(course, 'two-tone');
   return embeds.map((embed) => ({
     path: decodeURIComponent(positionPicture(embed)),
-    ...jobOf(boardJob, embed.picture, { width: positionPictureSize }),
+    ...jobOf(boardJob, embed.picture, { width: positionPictureSize, inks }),
   }));
 }
 
 function cards(course: Course): SiteImage[] {
-  const { title, author, language, side } = course.settings;
+  const { title, author, language, side, card: ownCard } = course.settings;
+  const inks = courseInks(course, 'cloth');
   const startView: Color = side === 'black' ? 'black' : 'white';
   const card = (chapter?: Chapter): SiteImage => {
     const emblem = chapter && emblematic(chapter);
@@ -129,8 +134,13 @@ function cards(course: Course): SiteImage[] {
       placement: position.fen,
       view,
       language,
+      ...(inks && { inks }),
     };
     return { path: decodeURIComponent(cardPath(chapter)), ...jobOf(cardJob, about) };
   };
-  return [card(), ...course.chapters.map((chapter) => card(chapter))];
+  // Where the author has a card, it stands in the place of the course's own.
+  return [
+    ...(ownCard === undefined ? [card()] : []),
+    ...course.chapters.map((chapter) => card(chapter)),
+  ];
 }

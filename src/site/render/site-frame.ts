@@ -1,6 +1,5 @@
 import type { ShelfLink } from '../../contract/index.ts';
-import { palettes, pieceSprite, stateSprite } from '../../draw/index.ts';
-import { defaultColour } from '../../look/index.ts';
+import { pieceSprite, stateSprite } from '../../draw/index.ts';
 import { type Course, courseId } from '../../model/index.ts';
 import { cardPath } from '../../render/index.ts';
 import { stringsFor } from '../../strings/index.ts';
@@ -10,6 +9,7 @@ import { splitTitle } from '../split-title.ts';
 import { iconPath, touchIcon } from '../web-app/icons.ts';
 import { readerWordsScript } from './data-scripts.ts';
 import { feedPath } from './feed.ts';
+import { lookOfPages } from './look-files.ts';
 import { linksToPages } from './own-pages.ts';
 
 /** Where a site will stand, and what stands in it beside its pages. */
@@ -23,6 +23,8 @@ export interface SitePlace {
   readonly shelf?: ShelfLink | undefined;
   /** As in the frame of its pages. */
   readonly languages?: readonly SiteLanguage[] | undefined;
+  /** The author's own icon, as an address that holds it. */
+  readonly icon?: string | undefined;
 }
 
 /** Every page lists the chapters, so a course of more would be made of lists. */
@@ -49,10 +51,10 @@ export function siteFrame(course: Course, place: SitePlace, has: CourseContents)
     ...(place.base !== undefined && { base: place.base }),
     offline: place.offline,
     assets: place.assets,
-    card: cardPath(),
+    card: settings.card ?? cardPath(),
+    ...(settings.card !== undefined && { hasOwnCard: true as const }),
     icons: { tab: iconPath('icon.svg'), touch: iconPath(touchIcon.name) },
-    cloth: { light: defaultColour('cover', 'light'), dark: defaultColour('cover', 'dark') },
-    sheet: { light: palettes.light.paper, dark: palettes.dark.paper },
+    ...lookOfPages(course, place.assets),
     sprite: pieceSprite() + stateSprite(),
     readerWords: readerWordsScript(strings).path,
     pages: coursePages(has, strings),

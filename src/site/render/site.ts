@@ -37,6 +37,7 @@ import { documentsOnPaper, joinHandout } from './handout/handout.ts';
 import { pageHeads } from './handout/page-heads.ts';
 import { paperPart } from './handout/paper-part.ts';
 import { hasTranspositions } from './has-transpositions.ts';
+import { lookSheet } from './look-files.ts';
 import { renderNews } from './news.ts';
 import { pagesOfAuthor } from './own-pages.ts';
 import { headOf, pagesOfChapters } from './pages-of-chapters.ts';
@@ -215,14 +216,19 @@ function filesOf(made: Makings): FileGroup[] {
     {
       beginning: 'boards/',
       make: () => [
-        ...makeEmbedPages(course, embeds(), { assets: place.assets, site }),
+        ...makeEmbedPages(course, embeds(), {
+          assets: place.assets,
+          site,
+          themeSheet: frame.themeSheet,
+        }),
         ...(site === undefined ? [] : oEmbedFiles(course, embeds(), site)),
       ],
     },
     { beginning: frame.readerWords, make: () => [readerWordsScript(stringsFor(frame.language))] },
     { beginning: 'page-heads.', make: () => [headsOnPaper()] },
     { beginning: 'course.webmanifest', make: () => [appManifest(course)] },
-    { beginning: iconPath('icon.svg'), make: () => [tabIcon(course)] },
+    { beginning: 'theme.', make: () => [lookSheet(course) ?? []].flat() },
+    { beginning: iconPath('icon.svg'), make: () => [tabIcon(course, place.icon)] },
   ];
 }
 

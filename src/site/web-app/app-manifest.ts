@@ -1,4 +1,4 @@
-import { palettes } from '../../draw/index.ts';
+import { colourIn, defaultColour } from '../../look/index.ts';
 import type { Course } from '../../model/index.ts';
 import { directionOf } from '../../strings/index.ts';
 import type { SiteFile } from '../site-data.ts';
@@ -8,20 +8,23 @@ import { iconPath, iconSizes } from './icons.ts';
 const shortName = 14;
 
 /** What makes the course a thing that can be installed (W3C Web Application Manifest). */
-export function appManifest({ settings }: Course): SiteFile {
-  return manifestOf(settings);
+export function appManifest({ settings, theme }: Course): SiteFile {
+  return manifestOf(settings, colourIn(theme?.look, 'paper', 'light'));
 }
 
 /** The same for whatever has a title; its first page and its icons stand where those of a course do. */
-export function manifestOf({
-  title,
-  summary,
-  language,
-}: {
-  readonly title: string;
-  readonly summary?: string | undefined;
-  readonly language: string;
-}): SiteFile {
+export function manifestOf(
+  {
+    title,
+    summary,
+    language,
+  }: {
+    readonly title: string;
+    readonly summary?: string | undefined;
+    readonly language: string;
+  },
+  paper = defaultColour('paper', 'light'),
+): SiteFile {
   const manifest = {
     name: title,
     short_name: shorten(title),
@@ -32,8 +35,8 @@ export function manifestOf({
     start_url: './index.html',
     scope: './',
     display: 'minimal-ui',
-    background_color: palettes.light.paper,
-    theme_color: palettes.light.paper,
+    background_color: paper,
+    theme_color: paper,
     icons: [
       { src: iconPath('icon.svg'), type: 'image/svg+xml', sizes: 'any' },
       ...iconSizes.map(({ name, size, purpose }) => ({

@@ -1,7 +1,9 @@
 import type { Color } from '../../chess/index.ts';
-import { drawIcon } from '../../draw/icon.ts';
+import { drawIcon, frameIcon, type OwnIcon } from '../../draw/icon.ts';
 import type { PngJob } from '../../draw/pngs.ts';
+import { colourIn } from '../../look/index.ts';
 import type { Course } from '../../model/index.ts';
+import { courseInks } from '../../render/index.ts';
 import type { SiteFile } from '../site-data.ts';
 
 interface Icon {
@@ -26,21 +28,33 @@ export function iconPath(name: string): string {
   return `images/icons/${name}`;
 }
 
-/** The course's icons as jobs for drawing: the king of the side that is taught. */
-export function courseIconJobs(course: Course) {
-  return iconJobs(kingOf(course));
+/** The course's icons as jobs for drawing: the author's own, or the king of the side that is taught. */
+export function courseIconJobs(course: Course, own: OwnIcon | undefined) {
+  return jobsOf((isMaskable) => courseIcon(course, own, isMaskable));
 }
 
-export function iconJobs(king: Color): { readonly path: string; readonly job: PngJob }[] {
+export function iconJobs(king: Color) {
+  return jobsOf((isMaskable) => drawIcon(king, isMaskable));
+}
+
+function jobsOf(
+  svgOf: (isMaskable: boolean) => string,
+): { readonly path: string; readonly job: PngJob }[] {
   return [...iconSizes, touchIcon].map(({ name, size, purpose }) => ({
     path: iconPath(name),
-    job: { svg: drawIcon(king, purpose === 'maskable'), width: size },
+    job: { svg: svgOf(purpose === 'maskable'), width: size },
   }));
 }
 
 /** The icon of a browser's tab. */
-export function tabIcon(course: Course): SiteFile {
-  return { path: iconPath('icon.svg'), content: drawIcon(kingOf(course), false) };
+export function tabIcon(course: Course, own: OwnIcon | undefined): SiteFile {
+  return { path: iconPath('icon.svg'), content: courseIcon(course, own, false) };
+}
+
+function courseIcon(course: Course, own: OwnIcon | undefined, isMaskable: boolean): string {
+  const inks = courseInks(course, 'light');
+  if (own === undefined) return drawIcon(kingOf(course), isMaskable, inks);
+  return frameIcon(own, isMaskable, colourIn(course.theme?.look, 'paper', 'light'));
 }
 
 function kingOf({ settings: { side } }: Course): Color {

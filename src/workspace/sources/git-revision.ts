@@ -4,7 +4,8 @@ import path from 'node:path';
 import { gamesLimit, NoCourseError } from '../../read/index.ts';
 
 /** What a course is read from; all else in the folder is left where it is. */
-const courseFiles = /^(?:course\.ya?ml|(?:chapters|pages|games|media|news|facts)(?:\/[^\n]+)?)$/;
+const courseFiles =
+  /^(?:course\.ya?ml|theme\.css|(?:chapters|pages|games|media|news|facts)(?:\/[^\n]+)?)$/;
 
 /**
  * Writes the files that a course had in a git revision into an empty folder. Pictures are written

@@ -1,5 +1,5 @@
 import { compareNames } from '../../diagnostics/index.ts';
-import type { CourseFiles, SourceFile } from '../../read/index.ts';
+import { type CourseFiles, type SourceFile, themeFile } from '../../read/index.ts';
 
 /**
  * The files of a course as an editor has them: a text that is not saved yet stands for what is on the disk, and a
@@ -9,8 +9,10 @@ import type { CourseFiles, SourceFile } from '../../read/index.ts';
 export function withUnsaved(files: CourseFiles, unsaved: ReadonlyMap<string, string>): CourseFiles {
   if (unsaved.size === 0) return files;
   const settings = unsaved.get('course.yaml') ?? files.settings?.text;
+  const theme = unsaved.get(themeFile) ?? files.theme?.text;
   return {
     ...files,
+    ...(theme === undefined ? {} : { theme: sourceOf(themeFile, theme) }),
     ...(settings === undefined ? {} : { settings: sourceOf('course.yaml', settings) }),
     chapters: joined(files.chapters, unsaved, /^chapters\/[^/]+\.md$/),
     pages: joined(files.pages ?? [], unsaved, /^pages\/[^/]+\.md$/),

@@ -1,6 +1,7 @@
 import type { Course } from '../../../src/model/index.ts';
 import { chooseText } from '../../../src/publish/letter/choose-text.ts';
 import { letterFrame } from '../../../src/publish/letter/letter-frame.ts';
+import { mailColours } from '../../../src/publish/letter/mail-css.ts';
 import { makeMailHtml } from '../../../src/publish/letter/mail-html.ts';
 import { mailTree } from '../../../src/publish/letter/mail-tree.ts';
 import { makePlainText } from '../../../src/publish/letter/plain-text.ts';
@@ -22,12 +23,13 @@ export const soundLetters: Oracle<CourseRun> = {
     if (checked === undefined) return;
     const { course } = checked;
     const { language, title } = course.settings;
+    const colours = mailColours(course.theme?.look);
     for (const choice of choicesOf(course)) {
       const text = chooseText(course, choice);
       const frame = letterFrame(course, text, { site: undefined, page: undefined });
       const body = renderText(course, text, board, 'https://example.org/course');
       const tree = mailTree(body, () => ({ src: 'images/board.png', width: 10, height: 10 }));
-      const html = makeMailHtml({ language, subject: title, preview: '' }, frame, tree);
+      const html = makeMailHtml({ language, subject: title, preview: '', colours }, frame, tree);
       // The style sheet of the letter itself stands in its head.
       yield* readHtml(html.replace(/<style>.*?<\/style>/s, ''), true).faults;
       const plain = makePlainText(frame, undefined, body);

@@ -15,7 +15,15 @@ const policy = "default-src 'none'; script-src 'self'; style-src 'self'; img-src
 export function makeEmbedPages(
   course: Course,
   embeds: readonly Embed[],
-  { assets, site }: { readonly assets: AssetPaths; readonly site?: string | undefined },
+  {
+    assets,
+    site,
+    themeSheet,
+  }: {
+    readonly assets: AssetPaths;
+    readonly site?: string | undefined;
+    readonly themeSheet?: string | undefined;
+  },
 ): SiteFile[] {
   const { language, title } = course.settings;
   return embeds.map((embed) => {
@@ -32,6 +40,9 @@ export function makeEmbedPages(
       // Browsers ask a host for an icon unless they are given one.
       element('link', { rel: ['icon'], href: `../${iconPath('icon.svg')}` }, []),
       element('link', { rel: ['stylesheet'], href: `../${assets.styles.embed ?? ''}` }, []),
+      ...(themeSheet === undefined
+        ? []
+        : [element('link', { rel: ['stylesheet'], href: `../${themeSheet}` }, [])]),
       ...(site === undefined
         ? []
         : [
