@@ -40,7 +40,8 @@ const png = Buffer.from(
 
 /**
  * How a file of each kind begins: by the MIME Sniffing Standard (section 6: pictures, sound, films,
- * archives), EPUB 3.3 and OpenDocument 1.3 (the entry `mimetype`), Office Open XML (content types).
+ * archives), EPUB 3.3 and OpenDocument 1.3 (the entry `mimetype`), Office Open XML (content types), OpenType 1.9
+ * ("Table directory"), WOFF 1.0 and 2.0 (their headers).
  */
 const sound: Readonly<Record<string, string | Uint8Array>> = {
   'a.avif': box('avif'),
@@ -70,6 +71,10 @@ const sound: Readonly<Record<string, string | Uint8Array>> = {
   'a.opus': ogg('OpusHead'),
   'a.wav': latin1('RIFF\x24\0\0\0WAVEfmt '),
   'a.webm': webm,
+  'a.otf': latin1('OTTO\0\x0b\0\x80'),
+  'a.ttf': latin1('\0\x01\0\0\0\x0f\0\x80'),
+  'a.woff': latin1('wOFF\0\x01\0\0'),
+  'a.woff2': latin1('wOF2\0\x01\0\0'),
 };
 
 describe('a file of a kind that is handed out', () => {
