@@ -117,8 +117,7 @@ async function subjectOf(
 ): Promise<Subject | undefined> {
   const plain = { view: 'white', language: language ?? 'en' } as const;
   if (fen !== undefined) return { ...plain, ...positionOfFen(fen), look: await lookIn(folder) };
-  if (after !== undefined)
-    return { ...plain, ...positionAfter(after), look: await lookIn(folder) };
+  if (after !== undefined) return { ...plain, ...positionAfter(after), look: await lookIn(folder) };
   if (at === undefined) {
     throw new UserError(
       'a diagram needs a position',
