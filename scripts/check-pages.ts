@@ -36,6 +36,8 @@ const config = {
     rootDir: root,
     rootDirs: [path.join(root, 'src'), folder],
     types: ['node', 'astro/astro-jsx'],
+    // As a site finds it once the package is built.
+    paths: { 'linewright/astro': [path.join(root, 'src/astro/index.ts')] },
     // What is made for the check declares more than it uses.
     noUnusedLocals: false,
     noUnusedParameters: false,

@@ -70,6 +70,8 @@ test('ships neither tests nor what only tests use', () => {
     /^dist\/editor\/linewright\.vsix$/,
     /^dist\/(?:cli|remark)\/licences\.txt$/,
     /^dist\/site\/pages\/(?:licence\.txt|(?:chunks\/)?[\w.-]+\.mjs)$/,
+    // For Astro to compile.
+    /^src\/astro\/components\/\w+\.(?:astro|ts)$/,
     /^content\/(?:handbook|readme|starter)\//,
     /^src\/draw\/PIECES-LICENCE\.txt$/,
     /^(?:LICENSE|README\.md|package\.json)$/,

@@ -148,7 +148,19 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
     'site',
   ],
   // Courses in an Astro site.
-  astro: ['dev', 'diagnostics', 'pipeline', 'site'],
+  astro: [
+    'check',
+    'chess',
+    'dev',
+    'diagnostics',
+    'draw',
+    'model',
+    'pipeline',
+    'read',
+    'render',
+    'site',
+    'strings',
+  ],
   // The command line.
   cli: [
     'addresses',
@@ -342,6 +354,8 @@ describe('some things have one door', () => {
     );
     const others: Readonly<Record<string, string>> = {
       'astro/build.ts': 'the site that was built',
+      'astro/components-of-site.ts': 'of this package',
+      'astro/locate-component.ts': 'the pages of the site',
       'cli/compared-games.ts': 'the games that the command line names',
       'dev/desk-files.ts': 'of this package',
       'cli/new.ts': 'the starter of this package',

@@ -3,6 +3,7 @@ import { copyFile, mkdir, readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegrationLogger } from 'astro';
+import type { Course } from '../model/index.ts';
 import { loadLazilyToPublish } from '../pipeline/index.ts';
 import { findingsError, tellFindings } from './findings.ts';
 import type { PlaceInSite } from './place.ts';
@@ -11,6 +12,7 @@ import { siteError } from './site-error.ts';
 /** The pages of a course, made and not yet put into the site. */
 export interface BuiltCourse {
   readonly place: PlaceInSite;
+  readonly course: Course;
   /** Relative to the course, with `/`. */
   readonly files: readonly string[];
   readonly pages: number;
@@ -38,7 +40,13 @@ export async function buildBeside(
     { out: work, folder, base: root, site, offline: layout === undefined },
   );
   const chapters = loaded.course.chapters.map(({ id }) => `${id}.html`);
-  return { place, files, pages, hosted: layout === undefined ? [] : ['index.html', ...chapters] };
+  return {
+    place,
+    course: loaded.course,
+    files,
+    pages,
+    hosted: layout === undefined ? [] : ['index.html', ...chapters],
+  };
 }
 
 /** A page as it was made. */

@@ -2,13 +2,18 @@ import path from 'node:path';
 import type { AstroIntegrationLogger } from 'astro';
 import { printableLines, reportText } from '../diagnostics/index.ts';
 import type { LoadedCourse } from '../pipeline/index.ts';
-import type { CourseInSite } from './options.ts';
 import { siteError } from './site-error.ts';
+
+/** A course by its folder, and as its author named that. */
+interface ReadCourse {
+  readonly folder: string;
+  readonly given: { readonly course: string };
+}
 
 type Found = Pick<LoadedCourse, 'diagnostics' | 'textOf'>;
 
 /** One error for all findings of a course, at the place of the first that stops it. */
-export function findingsError({ folder, given }: CourseInSite, found: Found): Error {
+export function findingsError({ folder, given }: ReadCourse, found: Found): Error {
   const [first] = found.diagnostics.filter(({ severity }) => severity === 'error');
   return siteError(
     `the course in ${given.course} cannot be published as it stands.\n\n${report(found)}`,

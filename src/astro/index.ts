@@ -1,4 +1,7 @@
 /** Courses in an Astro site. Astro itself is the site's: this is loaded by nothing else of the package. */
-export { hostedPage, hostedPaths } from './hosted.ts';
+export type { ChapterData, MoveData } from './chapter-schema.ts';
+export { chapterSchema } from './chapter-schema.ts';
+export { type CourseLoaderOptions, courseLoader } from './course-loader.ts';
+export { hostedPage, hostedPaths, renderComponent } from './hosted.ts';
 export { default } from './integration.ts';
 export type { CourseOptions } from './options.ts';

@@ -1,11 +1,18 @@
-import type { AstroConfig, AstroIntegration, AstroIntegrationLogger } from 'astro';
+import type {
+  AstroConfig,
+  AstroIntegration,
+  AstroIntegrationLogger,
+  IntegrationResolvedRoute,
+} from 'astro';
 import { readAssets } from '../site/index.ts';
 import { openBridge } from './bridge.ts';
 import { type BuiltCourse, buildBeside, builtPage, putInto } from './build.ts';
+import { componentsOf, type SiteComponents } from './components-of-site.ts';
 import { type CourseInSite, type CourseOptions, readOptions } from './options.ts';
 import { type PlaceInSite, placeIn } from './place.ts';
 import { type PreviewInSite, previewIn } from './preview.ts';
 import { rehouse } from './rehouse.ts';
+import type { ComponentSite } from './render-component.ts';
 import { siteError } from './site-error.ts';
 import { writeRoute } from './write-route.ts';
 
@@ -23,6 +30,7 @@ export default function linewright(
   let places: readonly PlaceInSite[] = [];
   let previews: readonly PreviewInSite[] = [];
   let built: readonly BuiltCourse[] = [];
+  let components: SiteComponents | undefined;
   let routes = new URL('file:///');
   return {
     name,
@@ -38,9 +46,14 @@ export default function linewright(
         }
         updateConfig({ vite: { plugins: [loadedByNode] } });
       },
-      'astro:config:done'({ config, buildOutput, logger }) {
+      async 'astro:config:done'({ config, buildOutput, logger }) {
+        const parts = await componentsOf(config);
+        components = parts;
         places = courses.map((course) => placeIn(config, course));
         openBridge({
+          rootOf: (folder) => places.find((place) => place.folder === folder)?.root,
+          component: async (name, props, page) =>
+            parts.render(name, props, page, await allCourses()),
           pages: async (course) => (await hostedBy(course)).map(nameOf),
           page: (course, page) =>
             hostedPage(course, page === undefined ? 'index.html' : `${page}.html`),
@@ -48,17 +61,7 @@ export default function linewright(
         tellOfServer(buildOutput, logger);
       },
       'astro:routes:resolved'({ routes }) {
-        for (const { path, given } of courses) {
-          const page = routes.find(
-            ({ origin, pathname }) =>
-              origin === 'project' && pathname?.replaceAll(/^\/+|\/+$/g, '') === path,
-          );
-          if (page === undefined) continue;
-          throw siteError(
-            `the site has a page at /${path} of its own, ${page.entrypoint}, where the course in \`${given.course}\` would stand`,
-            'move the page, or give the course another `path`',
-          );
-        }
+        refuseTaken(courses, routes);
       },
       'astro:server:setup'({ server, logger }) {
         previews = places.map((place, index) =>
@@ -68,6 +71,7 @@ export default function linewright(
           }),
         );
         for (const { answer } of previews) server.middlewares.use(answer);
+        if (components) server.middlewares.use(components.answer);
       },
       async 'astro:server:done'() {
         await Promise.all(previews.map((preview) => preview.close()));
@@ -79,9 +83,21 @@ export default function linewright(
       },
       async 'astro:build:done'({ dir, logger }) {
         for (const course of built) await putInto(course, dir, logger);
+        await components?.putInto(dir);
       },
     },
   };
+
+  async function allCourses(): Promise<ComponentSite['courses']> {
+    const all = await Promise.all(
+      places.map(async ({ root, path, folder }, index) => {
+        const course = built[index]?.course ?? (await previews[index]?.course());
+        const names = [path, places[index]?.given.course.replaceAll(/^[./]+|\/+$/g, '') ?? folder];
+        return course && { names, root, course };
+      }),
+    );
+    return all.filter((each) => each !== undefined);
+  }
 
   async function hostedBy(course: number): Promise<readonly string[]> {
     return built[course]?.hosted ?? (await previews[course]?.hosted()) ?? [];
@@ -125,5 +141,23 @@ function refuseTwice({ integrations }: AstroConfig): void {
 function tellOfServer(output: 'static' | 'server', logger: AstroIntegrationLogger): void {
   if (output === 'server') {
     logger.info('Courses are files, which the host must serve beside the server.');
+  }
+}
+
+/** @throws AstroUserError where a page of the site stands at the path of a course. */
+function refuseTaken(
+  courses: readonly CourseInSite[],
+  routes: readonly Pick<IntegrationResolvedRoute, 'origin' | 'pathname' | 'entrypoint'>[],
+): void {
+  for (const { path, given } of courses) {
+    const page = routes.find(
+      ({ origin, pathname }) =>
+        origin === 'project' && pathname?.replaceAll(/^\/+|\/+$/g, '') === path,
+    );
+    if (page === undefined) continue;
+    throw siteError(
+      `the site has a page at /${path} of its own, ${page.entrypoint}, where the course in \`${given.course}\` would stand`,
+      'move the page, or give the course another `path`',
+    );
   }
 }

@@ -1,12 +1,13 @@
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import type { AstroIntegrationLogger } from 'astro';
 import { type CoursePreview, openPreview } from '../dev/index.ts';
+import type { Course } from '../model/index.ts';
 import { courseIn, type LoadedCourse } from '../pipeline/index.ts';
 import { tellFindings } from './findings.ts';
 import type { PlaceInSite } from './place.ts';
 
 /** What Vite hands on; the whole address as it was asked for. */
-type ConnectRequest = IncomingMessage & { readonly originalUrl?: string | undefined };
+export type ConnectRequest = IncomingMessage & { readonly originalUrl?: string | undefined };
 
 export interface PreviewInSite {
   /** Answers for the pages of the course, and leaves all others to the next. */
@@ -15,6 +16,8 @@ export interface PreviewInSite {
   readonly hosted: () => Promise<readonly string[]>;
   /** A page as `linewright dev` serves it. */
   readonly page: (file: string) => Promise<string | undefined>;
+  /** The course as it was read last. */
+  readonly course: () => Promise<Course | undefined>;
   close(): Promise<void>;
 }
 
@@ -88,6 +91,7 @@ export function previewIn(
     },
     hosted,
     page: async (file) => (await open()).page(file),
+    course: async () => (await open()).loaded()?.course,
     close: async () => (await opened)?.close(),
   };
 }

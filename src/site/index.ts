@@ -38,7 +38,9 @@ import { sitemapFiles } from './sitemap.ts';
 
 export { assetsFolder, readAssets } from './build/assets.ts';
 export { deskFindings } from './desk/desk-findings.ts';
+export { hostedWords, lineScriptFile } from './hosted.ts';
 export { previewSite, type SitePreview } from './preview.ts';
+export { type Embed, findEmbeds } from './render/embed/embeds.ts';
 export type { SiteMemory } from './render/rendered-site.ts';
 export { describeBuilt } from './shelf/describe-built.ts';
 export { writeShelfPages } from './shelf/write-shelf-pages.ts';

@@ -5,12 +5,18 @@ import { EmbeddedBoard, lineShown } from './embedded-board.ts';
  * `data-line-moves`, `data-line-sans` and how many of those lead to it, `data-line-at`, as `readLine` takes them.
  */
 export function followMoves(): void {
-  addEventListener('click', ({ target }) => {
+  const follow = (event: Event) => {
+    const { target } = event;
     const move = target instanceof Element ? target.closest<HTMLElement>('[data-line-at]') : null;
     const board = move?.closest('.course-line-text')?.querySelector('course-line');
     if (!move || !(board instanceof EmbeddedBoard)) return;
     const { lineMoves = '', lineSans = '', lineAt = '0' } = move.dataset;
+    event.preventDefault();
     board.follow({ moves: lineMoves, sans: lineSans, at: lineAt });
+  };
+  addEventListener('click', follow);
+  addEventListener('keydown', (event) => {
+    if (event.key === 'Enter' || event.key === ' ') follow(event);
   });
   addEventListener(lineShown, (event) => {
     const board = event.target;
