@@ -48,8 +48,11 @@ export interface BuiltCourse {
         readonly words?: string | undefined;
       }
     | undefined;
-  /** Colours of its cover, which its theme may have changed: CSS colours. */
-  readonly cloth: { readonly light: string; readonly dark: string };
+  /** How its cover looks, where the course has a look of its own: values of custom properties, by their names. */
+  readonly cloth: {
+    readonly light: Readonly<Record<string, string>>;
+    readonly dark: Readonly<Record<string, string>>;
+  };
   /** What its author tells of new editions, the latest first. */
   readonly news: readonly ShelfNews[];
   /** Every file of its site, relative to its folder, with `/`: its pages and its data are found among them. */

@@ -1,7 +1,7 @@
 import { describePosition } from '../../chess/index.ts';
 import type { BuiltCourse, ShelfNews } from '../../contract/index.ts';
 import { drawBoardInPage } from '../../draw/index.ts';
-import { defaultColour } from '../../look/index.ts';
+import { colourIn } from '../../look/index.ts';
 import { type Course, courseId, practisedIn } from '../../model/index.ts';
 import {
   askOf,
@@ -18,6 +18,7 @@ import { feedEntries } from '../render/feed.ts';
 import { workPart } from '../render/first-page.ts';
 import type { SiteMemory } from '../render/rendered-site.ts';
 import type { SiteContext } from '../render/site-context.ts';
+import { clothOf } from './cloth-sheet.ts';
 
 /** What tells of a course that was built for a shelf. */
 export interface BuiltFor {
@@ -53,7 +54,7 @@ export function describeBuilt(course: Course, built: BuiltFor): BuiltCourse {
       moves: practisedIn(course).asked.size,
       cover: coverOf(context),
     })),
-    cloth: { light: defaultColour('cover', 'light'), dark: defaultColour('cover', 'dark') },
+    cloth: clothOf((name, mode) => colourIn(course.theme?.look, name, mode)),
     news: newsOf(context, built.site?.replace(/\/+$/, '')),
     files: built.files,
   };
