@@ -171,7 +171,14 @@ function readComponent({ text, from }: ComponentSource, { language }: ComponentS
   const file = 'chapters/component.md';
   const syntax = readChapter({ path: file, text }, { media: new Set(), frontMatter: 'optional' });
   const course = buildCourse({
-    settings: { title: 'A component', side: 'both', language, rules: {}, notation: 'letters' },
+    settings: {
+      title: 'A component',
+      side: 'both',
+      language,
+      rules: {},
+      ownRules: [],
+      notation: 'letters',
+    },
     settingPlaces: {},
     chapters: [syntax],
     problems: [],
