@@ -1,6 +1,6 @@
 import { availableParallelism, tmpdir } from 'node:os';
 import path from 'node:path';
-import { defineConfig } from 'vitest/config';
+import { defineConfig, type Plugin } from 'vitest/config';
 import { multiple } from './tests/setup/runs.ts';
 
 /** What the tests of the program and the pages need before the first of them runs. */
@@ -10,14 +10,29 @@ const globalSetup = [
   'tests/setup/run-folder.ts',
 ];
 
+/**
+ * Packages are loaded as users load them. Vitest would have those that read Markdown check themselves all the while,
+ * an eighth of what reading and checking take: at night they do.
+ */
+const asPublished: Plugin = {
+  name: 'as-published',
+  configEnvironment(_name, options) {
+    if (multiple > 1 || options.resolve?.conditions === undefined) return;
+    options.resolve.conditions = options.resolve.conditions.filter(
+      (condition) => condition !== 'development|production',
+    );
+  },
+};
+
 export default defineConfig({
+  plugins: [asPublished],
   test: {
     // Not the cache of whoever runs them.
     env: { LINEWRIGHT_CACHE: path.join(tmpdir(), 'linewright-tests-cache') },
     reporters: ['default', './tests/setup/closing-line.ts'],
-    // By default one core is left idle, which on two is half the machine; one more worker than
-    // cores, since pages and programs that tests wait for leave them idle too.
-    maxWorkers: availableParallelism() + 1,
+    // By default one core is left idle, which on two is half the machine; two more workers than
+    // cores, since a browser file takes half of its time waiting, and so do those that run programs.
+    maxWorkers: availableParallelism() + 2,
     // Files share modules: none changes what others import, and loading them anew for each file
     // takes longer than most files do.
     isolate: false,
