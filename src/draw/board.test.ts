@@ -22,8 +22,10 @@ const tile = 64;
 const left = (6 * width) / 87.5;
 const top = (1.5 * width) / 87.5;
 
+/** Pressed as little as can be: the pixels are the same. */
 function pixels(board: BoardFile): PNG {
-  return PNG.sync.read(Buffer.from(makePng(drawBoard({ ...board, size: width }), { width })));
+  const png = makePng(drawBoard({ ...board, size: width }), { width, level: 1 });
+  return PNG.sync.read(Buffer.from(png));
 }
 
 /** The luminance of a tile's pixels, 0 to 255, without its outermost pixels. */

@@ -42,7 +42,10 @@ describe('beside the moves of the perft tables', () => {
           pieceKinds.flatMap((kind) => board.movesTo(square, kind)),
         );
         expect(again.sort(byNumber)).toEqual(moves.sort(byNumber));
-        for (const move of moves) expect(board.takes(move)).toBe('taken' in board.describe(move));
+        // An expectation for each of a million moves would take longer than the moves.
+        expect(
+          moves.filter((move) => board.takes(move) !== 'taken' in board.describe(move)),
+        ).toEqual([]);
         const key = board.key();
         const pieces = key.split(' ', 2).join(' ');
         expect(board.signature()).toBe(boardOf(`${key} 0 1`).signature());

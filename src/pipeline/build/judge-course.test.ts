@@ -33,19 +33,19 @@ function linesOf(count: number) {
   return courseOf(`---\ntitle: One\n---\n\n${blocks.join('\n\n')}\n`);
 }
 
-const judge = (count: number, course = '/course') =>
-  judgeCourse(linesOf(count), { cache: folder, folder: course, print: () => String(count) });
+/** Which lines are asked counts here, and not what the second judge says of them: that has tests of its own. */
+const findsNothing = async () => undefined;
+const judge = (count: number, course = '/course') => {
+  const options = { cache: folder, folder: course, print: () => String(count) };
+  return judgeCourse(linesOf(count), options, findsNothing);
+};
 const record = () => path.join(folder, readdirSync(folder)[0] ?? '');
 
 test('new lines are all judged, old ones one in 32, others each time until all were', async () => {
   // Only which lines are asked counts here, and one course is as good as another that is equal.
   const ninety = linesOf(90);
   const ask = () =>
-    judgeCourse(
-      ninety,
-      { cache: folder, folder: '/course', print: () => '90' },
-      async () => undefined,
-    );
+    judgeCourse(ninety, { cache: folder, folder: '/course', print: () => '90' }, findsNothing);
   expect(await ask()).toBe(90);
   let again = 0;
   for (let build = 1; build <= 32; build++) {
@@ -55,6 +55,11 @@ test('new lines are all judged, old ones one in 32, others each time until all w
   }
   expect(again).toBe(90);
   expect(await judge(100)).toBeGreaterThanOrEqual(10);
+});
+
+test('the second judge itself finds nothing in lines that can be played', async () => {
+  const options = { cache: folder, folder: '/course', print: () => '' };
+  expect(await judgeCourse(linesOf(20), options)).toBe(20);
 });
 
 test('of two courses with the same title each is known', async () => {

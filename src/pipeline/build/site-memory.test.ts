@@ -10,6 +10,7 @@ import { afterAll, expect, test } from 'vitest';
 import { runs } from '../../../tests/setup/runs.ts';
 import { documentsOf } from '../../model/index.ts';
 import { coursePart } from '../../publish/book/index.ts';
+import { coverBoard } from '../../publish/book/make-book.ts';
 import { pgnPart } from '../../publish/pgn/index.ts';
 import type { CourseFiles } from '../../read/index.ts';
 import { coursePictures } from '../../site/build/images.ts';
@@ -65,6 +66,12 @@ async function siteOf(files: CourseFiles, folder: string) {
     add(`moves of ${chapter.id}`, parts.print(moves, chapter), parts.of(moves, chapter));
     add(`${chapter.id} in the book`, parts.print(book, chapter), parts.of(book, chapter));
   }
+  // A difference from what is made now is an error: the tests compare.
+  add(
+    'the cover of the book',
+    memory.face,
+    memory.recall('cover', () => coverBoard(course)),
+  );
   await parts.save();
   await memory.save();
   return all;

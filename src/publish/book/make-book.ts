@@ -158,7 +158,10 @@ async function coverOf(
   return makeOnePng(coverJob({ course: title, author, language, inks, ...board }), cacheDir);
 }
 
-function coverBoard(course: Course): Pick<Parameters<typeof coverJob>[0], 'placement' | 'view'> {
+/** The board on the cover: the course's own position, else the one that it begins with. */
+export function coverBoard(
+  course: Course,
+): Pick<Parameters<typeof coverJob>[0], 'placement' | 'view'> {
   const { side } = course.settings;
   const shown = coverPosition(course);
   return {
