@@ -47,7 +47,7 @@ const squares = ['board-light-square', 'board-dark-square'] as const;
 export const pairs: readonly Pair[] = [
   pair('ink', 'paper', 'text', 'text'),
   pair('ink', 'wash', 'text', 'text beside the board', { modes: screens }),
-  pair('ink', 'paper', 'text', 'variations, which are paler', { share: 0.78 }),
+  pair('ink', 'paper', 'text', 'the paler text of variations', { share: 0.78 }),
   pair('quiet', 'paper', 'text', 'quiet text'),
   pair('quiet', 'wash', 'text', 'quiet text beside the board', { modes: screens }),
   pair('on-accent', 'accent', 'text', 'the main button', { modes: screens }),

@@ -1,3 +1,4 @@
+import { isThemeSheet } from '../../contract/theme-sheet.ts';
 import { alignLists } from './align-lists.ts';
 
 /**
@@ -29,6 +30,7 @@ export function servedPage(): ServedPage {
       const patch = new Patch(living);
       if (!patch.children(served.body, fresh.body)) return undefined;
       document.title = fresh.title;
+      changeTheme(fresh);
       served = fresh;
       return patch.added;
     },
@@ -43,12 +45,37 @@ function isOtherPage(served: Document, fresh: Document): boolean {
     );
   // The reader's settings may have brought others.
   const has = new Set(needs(served));
+  // A theme is put in without a new page.
+  const isMissing = (each: string | null) => each !== null && !has.has(each) && !isThemeSheet(each);
   const hasBoard = (page: Document) => page.querySelector(left) !== null;
   return (
-    needs(fresh).some((each) => !has.has(each)) ||
+    needs(fresh).some(isMissing) ||
     hasBoard(served) !== hasBoard(fresh) ||
     served.body.className !== fresh.body.className
   );
+}
+
+/** The sheet of the author's own look as it is now; the one before goes when the new one is there, so nothing flashes. */
+function changeTheme(fresh: Document): void {
+  const themesOf = (page: Document) =>
+    [...page.querySelectorAll<HTMLLinkElement>('link[rel="stylesheet"]')].filter((link) =>
+      isThemeSheet(link.getAttribute('href') ?? ''),
+    );
+  const before = themesOf(document);
+  const [now] = themesOf(fresh);
+  const leave = () => {
+    for (const link of before) link.remove();
+  };
+  const href = now?.getAttribute('href');
+  if (now === undefined) {
+    leave();
+    return;
+  }
+  if (before.some((link) => link.getAttribute('href') === href)) return;
+  const link = document.importNode(now, true);
+  link.addEventListener('load', leave, { once: true });
+  const sheets = document.querySelectorAll('link[rel="stylesheet"]');
+  (sheets[sheets.length - 1] ?? document.head.lastChild)?.after(link);
 }
 
 /** Two trees of the same nodes, one beside the other. */
