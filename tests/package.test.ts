@@ -72,7 +72,7 @@ test('ships neither tests nor what only tests use', () => {
     /^dist\/site\/pages\/(?:licence\.txt|(?:chunks\/)?[\w.-]+\.mjs)$/,
     // For Astro to compile.
     /^src\/astro\/components\/\w+\.(?:astro|ts)$/,
-    /^content\/(?:handbook|readme|starter)\//,
+    /^content\/(?:handbook|looks|readme|starter)\//,
     /^src\/draw\/PIECES-LICENCE\.txt$/,
     /^(?:LICENSE|README\.md|package\.json)$/,
   ];

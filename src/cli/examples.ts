@@ -4,7 +4,10 @@ import type { Command } from 'commander';
 export const examples: Readonly<
   Record<string, readonly (readonly [line: string, does: string])[]>
 > = {
-  new: [['linewright new my-course', 'a small course that builds, with an id of its own']],
+  new: [
+    ['linewright new my-course', 'a small course that builds, with an id of its own'],
+    ['linewright new --look library my-course', 'the same in bottle green and an old-style face'],
+  ],
   check: [
     ['linewright check my-course', 'all findings of a course'],
     ['linewright check my-course --fix', 'makes the safe repairs, and tells what is left'],

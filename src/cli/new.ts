@@ -6,11 +6,15 @@ import { makeNewFolder } from '../output/index.ts';
 import { idLine, NoCourseError } from '../read/index.ts';
 import { command } from './called-as.ts';
 import { exitCodes, stdout } from './console.ts';
+import { type LookName, lookFolder } from './looks.ts';
 
 const starter = fileURLToPath(new URL('../../content/starter', import.meta.url));
 
-/** `linewright new`: a small course that builds, to start from. */
-export async function makeNew(folder: string): Promise<number> {
+/**
+ * `linewright new`: a small course that builds, to start from.
+ * @param look a finished look that it gets.
+ */
+export async function makeNew(folder: string, look?: LookName): Promise<number> {
   const entries = await readdir(folder).catch((error: NodeJS.ErrnoException) => {
     if (error.code === 'ENOENT') return [];
     if (error.code === 'ENOTDIR') throw new NoCourseError(`${folder} is a file, not a folder.`);
@@ -23,6 +27,7 @@ export async function makeNew(folder: string): Promise<number> {
   }
   await makeNewFolder(folder, async (work) => {
     await cp(starter, work, { recursive: true });
+    if (look !== undefined) await cp(lookFolder(look), work, { recursive: true });
     // npm leaves files named .gitignore out of a package.
     await rename(path.join(work, 'gitignore'), path.join(work, '.gitignore'));
     await giveId(work, folder);

@@ -14,6 +14,7 @@ import { type GapsOptions, gapsFormats } from './gaps-options.ts';
 import { defineGuideCommands } from './guide-commands.ts';
 import type { ImportOptions } from './import.ts';
 import type { LetterOptions } from './letter.ts';
+import { type LookName, lookNames } from './looks.ts';
 import { packageVersion } from './package-version.ts';
 import { resultPlaces } from './result-places.ts';
 import type { TranslateOptions } from './translate.ts';
@@ -37,9 +38,10 @@ program
   .command('new')
   .description('make a course that builds, to start from')
   .argument('<dir>', 'a folder that does not exist yet')
-  .action(async (folder: string) => {
+  .addOption(new Option('--look <look>', 'a finished look for it').choices(lookNames))
+  .action(async (folder: string, { look }: { look?: LookName }) => {
     const { makeNew } = await import('./new.ts');
-    process.exitCode = await makeNew(folder);
+    process.exitCode = await makeNew(folder, look);
   });
 
 program
