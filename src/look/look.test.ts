@@ -206,6 +206,7 @@ describe('the style sheet of a theme', () => {
     );
     expect(css).toContain('font-display:swap');
     expect(css).toContain('--text-face: "Club", Georgia');
+    expect(css).toContain('@top-left{font-family:"Club", Georgia');
     expect(css).toContain('--title-face: "Club", sans-serif, "STIX Two Math"');
     expect(firstFontFiles(read(text).look)).toEqual(['media/a.woff2']);
   });

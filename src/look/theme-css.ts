@@ -20,6 +20,7 @@ export function themeCss(look: Look, addressOf: (file: string) => string): strin
     ...look.faces.map((face) => faceCss(face, addressOf)),
     lookBlocks(namesSetIn(look), (name, mode) => valueIn(look, name, mode)),
     paperCss(look),
+    pageHeadCss(look),
     ...look.parts.map(partCss),
     '',
   ]
@@ -59,6 +60,15 @@ function paperCss(look: Look): string {
     return value === undefined ? [] : [`--${name}:${value}`];
   });
   return sizes.length === 0 ? '' : `:root.measuring{${sizes.join(';')}}`;
+}
+
+/** The heads of printed pages stand outside of the page, where its properties are not known. */
+function pageHeadCss(look: Look): string {
+  const face = look.measures.screen['text-face'];
+  const value = measureIn(look, 'text-face', 'light');
+  if (face === undefined || face.startsWith('var(') || value === undefined) return '';
+  const boxes = ['top-left', 'top-center', 'top-right', 'bottom-center'];
+  return `@page{${boxes.map((box) => `@${box}{font-family:${value}}`).join('')}}`;
 }
 
 export function faceCss(

@@ -8,8 +8,9 @@ import { boardElement, pageOf, picture } from './embed-elements.ts';
 import type { Embed } from './embeds.ts';
 import { oEmbedLink } from './oembed.ts';
 
-/** Nothing but the page's own script and picture; it may be framed by any site. */
-const policy = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'";
+/** Nothing but the page's own script, picture and type; it may be framed by any site. */
+const policy =
+  "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; font-src 'self'";
 
 /** The pages for frames, one a named position. */
 export function makeEmbedPages(
