@@ -10,8 +10,8 @@ const scope = '.linewright:not(#_)';
 /** What the pieces and the bare board are made of, once in a page. */
 const drawn = /^\.(?:board-(?:paper|tint|rule|coordinate|turn-\w+)|(?:white|black)-piece-\w+)$/;
 
-/** Drawings are styled by attributes, which `revert` would take back too. */
-const reset = `${scope} :where(:not(svg, svg *, img)) { all: revert; }`;
+/** Drawings are styled by attributes, and what is hidden is so by one: `revert` would take that back too. */
+const reset = `${scope} :where(:not(svg, svg *, img, [hidden])) { all: revert; }`;
 
 /** @param css of all sheets of a page, in the order of the cascade. */
 export function hostSheet(css) {

@@ -119,6 +119,8 @@ test('pages of the site list its chapters, and show boards, moves and exercises'
   expect(own).toContain('href="/club/courses/italian/the-main-line.html">The main line</a>');
   expect(own).toMatch(/<course-line fen="[^"]+" moves="e2e4 e7e5/);
   expect(own.match(/class="board-sprite"/g)).toHaveLength(2);
+  const line = /"\/club\/([^"]+\/line\.\w+\.js)"/.exec(own)?.[1] ?? '';
+  expect(page(line)).toMatch(/^\(function\(courseBoardWords,courseBoardLook\)/);
   for (const [, file = ''] of own.matchAll(/"\/club\/(_astro\/[^"]+)"/g)) {
     expect(existsSync(path.join(work, 'dist', file))).toBe(true);
   }

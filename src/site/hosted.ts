@@ -1,8 +1,8 @@
 import { createHash } from 'node:crypto';
 import { writeWords } from '../contract/index.ts';
 import type { Strings } from '../strings/index.ts';
-import { readAsset } from './build/assets.ts';
-import { chapterWords, embedWords } from './page-words.ts';
+import { embedCode } from './build/embed-script.ts';
+import { chapterWords } from './page-words.ts';
 import type { AssetPaths, SiteFile } from './site-data.ts';
 
 /** What parts of a chapter say on the page of another site, for their scripts. */
@@ -12,8 +12,7 @@ export function hostedWords(strings: Strings): string {
 
 /** The script of `<course-line>`, with the words of a language. */
 export async function lineScriptFile(assets: AssetPaths, strings: Strings): Promise<SiteFile> {
-  const code = await readAsset(assets.scripts.line ?? '');
-  const content = `(function(courseBoardWords){${code}})(${writeWords('embed', embedWords(strings))});\n`;
+  const content = await embedCode(assets.scripts.line, strings);
   const hash = createHash('sha256').update(content).digest('hex').slice(0, 10);
   return { path: `line.${hash}.js`, content };
 }

@@ -16,11 +16,18 @@ export async function embedScriptFile(
   strings: Strings,
   look: Look | undefined,
 ): Promise<SiteFile> {
-  const code = await readAsset(assets.scripts.embed ?? '');
+  const content = await embedCode(assets.scripts.embed, strings, look);
+  return { path: embedScript, content };
+}
+
+/** The code of a script with such boards, which gets words and look from around it. @param script its path. */
+export async function embedCode(
+  script: string | undefined,
+  strings: Strings,
+  look?: Look,
+): Promise<string> {
+  const code = await readAsset(script ?? '');
   const words = writeWords('embed', embedWords(strings));
   const rules = JSON.stringify(look ? hostCss(look, embedInks) : '');
-  return {
-    path: embedScript,
-    content: `(function(courseBoardWords,courseBoardLook){${code}})(${words},${rules});\n`,
-  };
+  return `(function(courseBoardWords,courseBoardLook){${code}})(${words},${rules});\n`;
 }
