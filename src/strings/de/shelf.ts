@@ -10,7 +10,7 @@ export const shelf: typeof english = {
   news: 'Was neu ist',
   newsIn: (course) => `in „${course}“`,
   feed: (title) => `${title}: Was neu ist`,
-  also: 'Über alle Kurse',
+  also: 'Alle Kurse zusammen',
   offlineLead:
     'Diese Seiten bleiben auf Ihrem Gerät, sobald Sie eine davon geöffnet haben, und ebenso jeder Kurs, den Sie öffnen.',
   about: {

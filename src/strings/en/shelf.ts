@@ -10,7 +10,7 @@ export const shelf = {
   news: 'What is new',
   newsIn: (course: string) => `in “${course}”`,
   feed: (title: string) => `${title}: what is new`,
-  also: 'Over all courses',
+  also: 'Across all courses',
   offlineLead:
     'These pages stay on your device once you have opened one of them, and so does each course that you open.',
   about: {

@@ -10,7 +10,7 @@ export const shelf: typeof english = {
   news: 'Novedades',
   newsIn: (course) => `en «${course}»`,
   feed: (title) => `${title}: novedades`,
-  also: 'Sobre todos los cursos',
+  also: 'Todos los cursos juntos',
   offlineLead:
     'Estas páginas se quedan en su dispositivo en cuanto ha abierto una de ellas, y también cada curso que abra.',
   about: {
