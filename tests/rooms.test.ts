@@ -114,7 +114,18 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   import: ['chess', 'diagnostics', 'edit', 'model', 'movetext'],
   changes: ['check', 'chess', 'contract', 'model', 'movetext', 'render', 'strings'],
   // Serves an editor: asks what the stages before it know of a course.
-  lsp: ['check', 'chess', 'diagnostics', 'edit', 'facts', 'model', 'movetext', 'read', 'workspace'],
+  lsp: [
+    'check',
+    'chess',
+    'diagnostics',
+    'edit',
+    'facts',
+    'model',
+    'movetext',
+    'read',
+    'translation',
+    'workspace',
+  ],
   // The stages one after the other, for whatever starts them.
   pipeline: [
     'check',

@@ -18,9 +18,16 @@ export function uriOf(file: string): string {
 /** The nearest folder above a file that is a course. */
 export function courseFolderOf(file: string): string | undefined {
   for (let folder = path.dirname(file); ; folder = path.dirname(folder)) {
-    if (existsSync(path.join(folder, 'course.yaml'))) return folder;
+    if (existsSync(path.join(folder, 'course.yaml')) && !isTranslation(folder)) return folder;
     if (folder === path.dirname(folder)) return undefined;
   }
+}
+
+/** A translation has settings of its own, and belongs to the course around it. */
+export function isTranslation(folder: string): boolean {
+  const parent = path.dirname(folder);
+  const around = path.join(path.dirname(parent), 'course.yaml');
+  return path.basename(parent) === 'translations' && existsSync(around);
 }
 
 /** The path of a file in a course, with `/`. */

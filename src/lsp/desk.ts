@@ -2,6 +2,7 @@ import path from 'node:path';
 import type { Diagnostic, Place } from '../diagnostics/index.ts';
 import { type Chapter, type Course, chapterAt } from '../model/index.ts';
 import { type CourseFiles, documentsOf, NoCourseError, type SourceFile } from '../read/index.ts';
+import { filesOfTranslation, withTranslationProblems } from '../translation/index.ts';
 import { type CurrentCourse, type Workspace, withUnsaved } from '../workspace/index.ts';
 import { pathInCourse, uriOf } from './addresses.ts';
 import { type OpenText, openText, textOf } from './open-text.ts';
@@ -96,7 +97,7 @@ export class Desk {
       if (!file.startsWith('..')) unsaved.set(file, textOf(text));
     }
     this.files = withUnsaved(this.disk, unsaved);
-    this.found = this.workspace.update(this.files);
+    this.found = this.workspace.update(withTranslationProblems(this.files));
     this.isStale = false;
     return this.found;
   }
@@ -137,7 +138,8 @@ export class Desk {
     if (open) return open;
     const { settings, games = [], news = [], facts = [] } = this.files ?? {};
     const documents = this.files ? documentsOf(this.files) : [];
-    const others = [...games, ...news, ...facts, ...(settings ? [settings] : [])];
+    const translated = (this.files?.translations ?? []).flatMap(filesOfTranslation);
+    const others = [...games, ...news, ...facts, ...translated, ...(settings ? [settings] : [])];
     const source = [...documents, ...others].find((one) => one.path === file);
     const uri = uriOf(this.fullPath(file));
     if (!source) return openText(uri, null, '');

@@ -1,5 +1,6 @@
 import { readdir } from 'node:fs/promises';
 import path from 'node:path';
+import { isTranslation } from './addresses.ts';
 
 /** So many folders are looked through, and so deep: an editor may be open on a whole home folder. */
 const mostFolders = 300;
@@ -13,7 +14,7 @@ export async function findCourses(root: string): Promise<string[]> {
     const next = open.shift();
     if (!next) break;
     const entries = await readdir(next.folder, { withFileTypes: true }).catch(() => []);
-    if (entries.some((entry) => entry.name === 'course.yaml')) {
+    if (entries.some((entry) => entry.name === 'course.yaml') && !isTranslation(next.folder)) {
       found.push(next.folder);
       continue;
     }

@@ -109,6 +109,7 @@ async function begin(
       '**/{chapters,pages,news}/*.md',
       '**/games/*.pgn',
       '**/facts/*.tsv',
+      '**/translations/*/origin.json',
       '**/media/**',
     ];
     await connection.sendRequest(RegistrationRequest.type, {

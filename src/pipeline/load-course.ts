@@ -11,10 +11,12 @@ import {
   type SourceFile,
 } from '../read/index.ts';
 import {
+  filesOfTranslation,
   findingsInTranslation,
   inTranslation,
   readTranslations,
   type Translation,
+  type TranslationOptions,
 } from '../translation/index.ts';
 import {
   type CurrentCourse,
@@ -28,6 +30,7 @@ import {
 } from '../workspace/index.ts';
 import { cacheFolder } from './cache-folder.ts';
 import { courseEdition } from './course-edition.ts';
+import { keepComparisons } from './keep-comparisons.ts';
 import { withKeptResults } from './kept-results.ts';
 import { type LookAround, lookAbove } from './shelf/look-around.ts';
 
@@ -322,7 +325,9 @@ async function openFiles(
   const kept = await loadKept(cache, as);
   const ownChecks = createOwnChecks({ onRun: (code) => progress?.runsCode?.(code) });
   const workspace = createWorkspace({ kept, syntaxes, drafts, onProgress, ownChecks });
-  const opened = updateWith(files, workspace);
+  const comparisons = files.translations && (await keepComparisons(cache, as));
+  const opened = updateWith(files, workspace, comparisons?.recall);
+  await comparisons?.save();
   const { read, checked } = opened.current.work;
   progress?.clear();
   if (read.length + checked.length > 0) await saveKept(cache, as, workspace.kept());
@@ -343,8 +348,12 @@ interface OpenedCourse extends Pick<LoadedCourse, 'facts' | 'textOf' | 'edition'
   readonly current: CurrentCourse;
 }
 
-function updateWith(found: CourseFiles, workspace: Workspace): OpenedCourse {
-  const translations = readTranslations(found);
+function updateWith(
+  found: CourseFiles,
+  workspace: Workspace,
+  recall?: TranslationOptions['recall'],
+): OpenedCourse {
+  const translations = readTranslations(found, { recall });
   const files = {
     ...found,
     problems: [...found.problems, ...translations.flatMap(({ problems }) => problems)],
@@ -353,8 +362,8 @@ function updateWith(found: CourseFiles, workspace: Workspace): OpenedCourse {
   const texts = new Map<string, SourceFile>();
   const documents = documentsOf(files);
   const besides = [...games, ...news, ...facts, ...rules, ...(settings ? [settings] : [])];
-  const inOriginal = [...documents, ...besides];
-  for (const file of [...inOriginal, ...translations.flatMap(filesInTranslation)]) {
+  const translated = translations.flatMap((each) => filesOfTranslation(each.files));
+  for (const file of [...documents, ...besides, ...translated]) {
     texts.set(file.path, file);
   }
   const current = workspace.update(files);
@@ -365,14 +374,4 @@ function updateWith(found: CourseFiles, workspace: Workspace): OpenedCourse {
     edition: () => courseEdition(current.files, current.siblings),
     translations,
   };
-}
-
-function filesInTranslation({ files }: Translation): readonly SourceFile[] {
-  const { news, settings, origin } = files;
-  return [
-    ...documentsOf(files),
-    ...news,
-    ...(settings ? [settings] : []),
-    ...(origin ? [origin] : []),
-  ];
 }

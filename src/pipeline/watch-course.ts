@@ -14,6 +14,7 @@ const watched = new Set([
   'media',
   'news',
   'facts',
+  'translations',
 ]);
 
 export interface CourseWatch {

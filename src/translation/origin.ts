@@ -44,6 +44,11 @@ export function hash(text: string): string {
   return createHash('sha256').update(text).digest('base64url').slice(0, 8);
 }
 
+/** Of all that something is made of, for whoever keeps it. */
+export function printOf(inputs: unknown): string {
+  return createHash('sha256').update(JSON.stringify(inputs)).digest('base64url');
+}
+
 /** One line a part, so that two people who translate meet in few lines. */
 export function writeOrigin(origin: Origin): string {
   const files = [...origin].map(([file, parts]) => {

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import type { CourseFiles } from '../read/index.ts';
 import { partsOf } from './chapter-parts.ts';
 import { originOf, readOrigin, writeOrigin } from './origin.ts';
-import { chapterReader, readTranslations } from './read-translations.ts';
+import { type ComparedFile, chapterReader, readTranslations } from './read-translations.ts';
 
 const front = (title: string) => `---\ntitle: ${title}\n---\n\n`;
 
@@ -196,4 +196,24 @@ test('an origin is read as it was written; what is none is told', () => {
     '1:1 differs This is not what `linewright translate` writes, so it is not read.',
     '1:1 stale Nothing says which edition of the original this was made of.',
   ]);
+});
+
+test('a file that is as it was is taken as it was compared', () => {
+  const kept = new Map<string, ComparedFile>();
+  const made: string[] = [];
+  const recall = (file: string, print: string, make: () => ComparedFile) => {
+    if (!kept.has(print)) made.push(file);
+    const value = kept.get(print) ?? make();
+    kept.set(print, value);
+    return value;
+  };
+  const look = (files: CourseFiles) => readTranslations(files, { recall });
+  const first = look(course(original, translated, originFor(original)));
+  expect(look(course(original, translated, originFor(original)))).toEqual(first);
+  expect(made).toHaveLength(1);
+  // Each of the three that it depends on.
+  look(course(`${original}\nMore.\n`, translated, originFor(original)));
+  look(course(original, `${translated}\nMehr.\n`, originFor(original)));
+  look(course(original, translated));
+  expect(made).toHaveLength(4);
 });

@@ -14,7 +14,7 @@ import {
 } from '../read/index.ts';
 import { headingsOf, type Part, partsOf } from './chapter-parts.ts';
 import { type Comparison, compareChapter, type Names } from './compare-chapter.ts';
-import { type Origin, readOrigin } from './origin.ts';
+import { type Origin, printOf, readOrigin } from './origin.ts';
 import { movedTo } from './places.ts';
 import { settingsParts } from './settings-parts.ts';
 import { wordsOfSettings } from './words-of-settings.ts';
@@ -38,6 +38,18 @@ export interface TranslatedChapter extends Omit<Comparison, 'problems'> {
   readonly headings: readonly string[];
 }
 
+/** A file as it was compared: plain data. */
+export interface ComparedFile extends Comparison {
+  readonly headings: readonly string[];
+}
+
+export interface TranslationOptions extends Pick<ChapterOptions, 'frontMatter'> {
+  /** What was kept of a file with the same print, else what `make` gives. */
+  readonly recall?:
+    | ((file: string, print: string, make: () => ComparedFile) => ComparedFile)
+    | undefined;
+}
+
 /** A chapter of the original and what became of it in a translation. */
 export interface ChapterPair {
   readonly original: ReadPart;
@@ -52,18 +64,53 @@ export interface ReadPart {
 /** Reads the translations of a course and holds each chapter against its original. */
 export function readTranslations(
   files: CourseFiles,
-  options: Pick<ChapterOptions, 'frontMatter'> = {},
+  { recall = (_file, _print, make) => make(), ...options }: TranslationOptions = {},
 ): Translation[] {
   const { translations = [] } = files;
   if (translations.length === 0) return [];
   const language = languageOf(files);
   const reader = chapterReader(files, language, options);
-  return translations.map((translation) => readTranslation(files, translation, language, reader));
+  return translations.map((translation) => {
+    const { tag } = translation;
+    const compare = (original: SourceFile, source: SourceFile, origin: Origin): ComparedFile => {
+      const was = origin.get(original.path);
+      const print = printOf([tag, language, original.text, source.text, was ?? null]);
+      return recall(source.path, print, () => {
+        const pair = { original: reader(original), translated: reader(source, original.path) };
+        const compared = compareFile(pair, was, namesOf(tag, language));
+        return { ...compared, headings: headingsOf(pair.original.syntax) };
+      });
+    };
+    return readTranslation(files, translation, language, compare);
+  });
 }
 
 export function languageOf({ settings }: CourseFiles): string {
   return settings ? readSettings(settings).settings.language : 'en';
 }
+
+/** The same files with all that is to be told of the translations. */
+export function withTranslationProblems(files: CourseFiles): CourseFiles {
+  const found = readTranslations(files).flatMap(({ problems }) => problems);
+  return found.length === 0 ? files : { ...files, problems: [...files.problems, ...found] };
+}
+
+/** All files of a translation. */
+export function filesOfTranslation(files: TranslationFiles): readonly SourceFile[] {
+  const { news, settings, origin } = files;
+  return [
+    ...documentsOf(files),
+    ...news,
+    ...(settings ? [settings] : []),
+    ...(origin ? [origin] : []),
+  ];
+}
+
+/** What was read of a file that an editor or a preview holds: its parts depend on its text and the language alone. */
+const knownParts = new WeakMap<
+  SourceFile,
+  { readonly language: string; readonly read: ReadPart }
+>();
 
 /** Reads chapters as the course does, each once. */
 export function chapterReader(
@@ -72,13 +119,12 @@ export function chapterReader(
   options: Pick<ChapterOptions, 'frontMatter'> = {},
 ) {
   const beside = filesBeside(files);
-  const known = new Map<SourceFile, ReadPart>();
   return (source: SourceFile, as = source.path): ReadPart => {
-    const found = known.get(source);
-    if (found) return found;
+    const found = knownParts.get(source);
+    if (found?.language === language) return found.read;
     const syntax = readChapter({ ...source, path: as }, { ...options, ...beside });
     const made = { syntax, parts: partsOf(syntax, source.text, language) };
-    known.set(source, made);
+    knownParts.set(source, { language, read: made });
     return made;
   };
 }
@@ -87,10 +133,10 @@ function readTranslation(
   files: CourseFiles,
   translation: TranslationFiles,
   language: string,
-  read: ReturnType<typeof chapterReader>,
+  compare: (original: SourceFile, source: SourceFile, origin: Origin) => ComparedFile,
 ): Translation {
   const { tag, folder, settings } = translation;
-  const names = { source: languageName(language), command: `linewright translate ${tag}` };
+  const names = namesOf(tag, language);
   const origin = originIn(translation);
   const problems: CourseProblem[] = [...origin.problems];
   if (tag.toLowerCase() === language.toLowerCase()) {
@@ -111,15 +157,13 @@ function readTranslation(
       problems.push(noOriginal(source.path, path));
       continue;
     }
-    const pair = { original: read(original), translated: read(source, path) };
-    const compared = compareFile(pair, origin.of.get(path), names);
+    const compared = compare(original, source, origin.of);
     const moved = (problem: CourseProblem): CourseProblem => ({
       ...problem,
       place: movedTo(folder, problem.place),
     });
     problems.push(...compared.problems.map(moved));
-    const { open, isReady } = compared;
-    const headings = headingsOf(pair.original.syntax);
+    const { open, isReady, headings } = compared;
     chapters.set(path, { source, open, isReady, headings });
   }
   if (settings && files.settings) {
@@ -221,6 +265,10 @@ function missingProblems(
     });
   }
   return problems;
+}
+
+function namesOf(tag: string, language: string): Names {
+  return { source: languageName(language), command: `linewright translate ${tag}` };
 }
 
 /** The English name of a language. */

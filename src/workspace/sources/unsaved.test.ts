@@ -48,3 +48,11 @@ test('settings that are not saved count', () => {
   );
   expect(now.diagnostics.map(({ rule }) => rule)).toEqual(['course-setting']);
 });
+
+test('a translation that is not saved counts as well', () => {
+  const path = 'translations/de/chapters/1.md';
+  const translation = { tag: 'de', folder: 'translations/de', pages: [], news: [] };
+  const saved = { ...files, translations: [{ ...translation, chapters: [{ path, text: 'x' }] }] };
+  const { translations = [] } = withUnsaved(saved, new Map([[path, 'y']]));
+  expect(translations[0]?.chapters).toEqual([{ path, text: 'y' }]);
+});

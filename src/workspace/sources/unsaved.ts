@@ -1,5 +1,10 @@
 import { compareNames } from '../../diagnostics/index.ts';
-import { type CourseFiles, type SourceFile, themeFile } from '../../read/index.ts';
+import {
+  type CourseFiles,
+  type SourceFile,
+  type TranslationFiles,
+  themeFile,
+} from '../../read/index.ts';
 
 /**
  * The files of a course as an editor has them: a text that is not saved yet stands for what is on the disk, and a
@@ -18,6 +23,28 @@ export function withUnsaved(files: CourseFiles, unsaved: ReadonlyMap<string, str
     pages: joined(files.pages ?? [], unsaved, /^pages\/[^/]+\.md$/),
     games: joined(files.games, unsaved, /^games\/[^/]+\.pgn$/),
     news: joined(files.news ?? [], unsaved, /^news\/[^/]+\.md$/),
+    ...(files.translations && {
+      translations: files.translations.map((each) => unsavedIn(each, unsaved)),
+    }),
+  };
+}
+
+/** A translation's files keep their places, so only those that are on the disk already are looked for. */
+function unsavedIn(
+  translation: TranslationFiles,
+  unsaved: ReadonlyMap<string, string>,
+): TranslationFiles {
+  const now = (file: SourceFile): SourceFile => {
+    const text = unsaved.get(file.path);
+    return text === undefined ? file : sourceOf(file.path, text);
+  };
+  const { chapters, pages, news, settings } = translation;
+  return {
+    ...translation,
+    chapters: chapters.map(now),
+    pages: pages.map(now),
+    news: news.map(now),
+    ...(settings && { settings: now(settings) }),
   };
 }
 
