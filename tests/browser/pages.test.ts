@@ -4,8 +4,9 @@ import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
+import { parts } from '../../src/look/parts.ts';
 import { violations } from './axe.ts';
-import { openPage, pageFiles, useDemo, windows } from './browser.ts';
+import { onPage, openPage, pageFiles, useDemo, windows } from './browser.ts';
 
 const demo = useDemo();
 
@@ -113,4 +114,21 @@ test('a page of the author’s is led to from every page, and text alone loads n
   expect(await page.locator('.chapter-end, .number').count()).toBe(0);
   expect(faults.list).toEqual([]);
   await page.context().close();
+});
+
+test('every part that a theme may name is on some page', async () => {
+  await onPage(demo().browser, async (page) => {
+    // The demo quotes nobody and shows no code: what they are named by is that of Markdown itself.
+    const left = new Map(parts.map(({ name, selector }) => [name, selector]));
+    for (const name of ['quotation', 'code']) left.delete(name);
+    for (const file of ['index.html', 'isolated-pawn.html']) {
+      await page.goto(demo().address + file);
+      const found = await page.evaluate(
+        (all) => all.filter(([, selector]) => document.querySelector(selector)),
+        [...left],
+      );
+      for (const [name] of found) left.delete(name);
+    }
+    expect([...left.keys()]).toEqual([]);
+  });
 });
