@@ -112,6 +112,19 @@ const cases: Readonly<Record<string, Files>> = {
     'course.yaml': `${settings}own-rules:\n  - a.mjs\n`,
     'rules/a.mjs': `import { defineCourseRule } from 'linewright/rules';\nexport default defineCourseRule({ id: 'a', severity: 'error', finds: 'x',\n  inChapter: ({ chapter }) => chapter.lines.length });\n`,
   },
+  'a theme with a type face that is none': {
+    ...course(chapter('Text.')),
+    'theme.css': '@font-face {\n  font-family: A;\n  src: url(media/a.woff2);\n}\n',
+    'media/a.woff2': 'no type face',
+  },
+  'a theme that fetches': {
+    ...course(chapter('Text.')),
+    'theme.css': '@import url(https://x.example/a.css);\n:root {\n  --measure: 30rem;\n}\n',
+  },
+  'a theme that cannot be read on paper': {
+    ...course(chapter('Text.')),
+    'theme.css': '@media print {\n  :root {\n    --quiet: #aaaaaa;\n  }\n}\n',
+  },
   'a link to a chapter that is none': course(chapter('[There](2.md).')),
   'a directive without brackets': course(moves('1. e4 e5 {:end} 2. Nf3')),
   'a directive with two colons': course(`${moves('1. e4 e5 2. Nf3')}\n::claim[mate]\n`),
