@@ -62,7 +62,7 @@ test('ships neither tests nor what only tests use', () => {
   expect(shipped.filter((file) => ofTests.test(file))).toEqual([]);
   // The program and its types; what Astro made of the pages; the course that `new` copies.
   const known = [
-    /^dist\/(?:addresses|changes|check|chess|cli|contract|diagnostics|draw|edit|engine|facts|files|gaps|import|look|lookup|lsp)\/.*\.(?:js|d\.ts)$/,
+    /^dist\/(?:addresses|changes|check|chess|cli|contract|diagnostics|draw|edit|engine|facts|files|gaps|import|look|lookup|lsp|own-rules|translation)\/.*\.(?:js|d\.ts)$/,
     /^dist\/(?:astro|dev|media|model|movetext|output|pipeline|publish|read|remark|render|site|strings|workspace)\/.*\.(?:js|d\.ts)$/,
     /^dist\/(?:code-hash\.txt|dependencies\.json|index\.(?:js|d\.ts))$/,
     /^dist\/(?:assets|live|offline)\/[\w.-]+$/,
