@@ -1,5 +1,6 @@
 import { setFlagsFromString } from 'node:v8';
 import { sideOfPlayer } from '../lookup/games/index.ts';
+import { isShelf } from '../read/index.ts';
 import { assignAddresses } from '../render/index.ts';
 import { makeCourseTable } from '../site/render/course-table.ts';
 import type { CompareOptions } from './compare-formats.ts';
@@ -17,8 +18,13 @@ import { loadForReaders } from './load-course.ts';
 export async function compare(
   file: string,
   folder: string,
-  { format, player = '', all }: CompareOptions,
+  options: CompareOptions,
 ): Promise<number> {
+  if (await isShelf(folder)) {
+    const { compareOnShelf } = await import('./shelf/compare-on-shelf.ts');
+    return compareOnShelf(file, folder, options, compare);
+  }
+  const { format, player = '', all } = options;
   // Games live for a moment. V8 would take 130 MB for what is new, and gain no time by it.
   setFlagsFromString('--semi-space-growth-factor=1');
   const loaded = await loadForReaders(folder);

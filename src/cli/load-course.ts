@@ -25,7 +25,8 @@ export const loadFiles: typeof pipeline.loadFiles = (files, options) =>
 export const openCourse: typeof pipeline.openCourse = (folder, _progress, lookAround) =>
   pipeline.openCourse(folder, progress, lookAround);
 
-export const courseIn: typeof pipeline.courseIn = (folder) => pipeline.courseIn(folder, progress);
+export const courseIn: typeof pipeline.courseIn = (folder, _progress, lookAround) =>
+  pipeline.courseIn(folder, progress, lookAround);
 
 export const openToCheck: typeof pipeline.openToCheck = (folder, _progress, lookAround) =>
   pipeline.openToCheck(folder, progress, lookAround);

@@ -1,6 +1,6 @@
 import { Command, InvalidArgumentError, Option } from 'commander';
 import { today } from '../pipeline/told-date.ts';
-import { isDay, isLanguageTag, webAddressFault } from '../read/index.ts';
+import { isDay, isLanguageTag, isShelf, webAddressFault } from '../read/index.ts';
 import type { BuildOptions } from './build-options.ts';
 import type { ChangesOptions } from './changes.ts';
 import { type CheckOptions, check, checkFormats } from './check.ts';
@@ -325,6 +325,10 @@ program
     'what opens a file at a line, such as "code -g {file}:{line}:{column}" (default: $LINEWRIGHT_EDITOR)',
   )
   .action(async (folder: string, options: { port: number; editor?: string }) => {
+    if (await isShelf(folder)) {
+      const { devShelf } = await import('./shelf/dev-shelf.ts');
+      return devShelf(folder, options);
+    }
     const { dev } = await import('./dev.ts');
     await dev(folder, options);
   });

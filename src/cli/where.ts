@@ -7,6 +7,7 @@ import {
   searchPositions,
 } from '../lookup/search/index.ts';
 import { nodeAt } from '../model/index.ts';
+import { isShelf } from '../read/index.ts';
 import { assignAddresses } from '../render/index.ts';
 import { makeCourseTable } from '../site/render/course-table.ts';
 import { stringsFor } from '../strings/index.ts';
@@ -28,6 +29,32 @@ const near = { limit: 3, most: 6 };
  * @throws UserError where it is none of them.
  */
 export async function where(asked: string, folder: string, options: WhereOptions): Promise<number> {
+  if (await isShelf(folder)) {
+    const { whereOnShelf } = await import('./shelf/where-on-shelf.ts');
+    return whereOnShelf(asked, folder, options);
+  }
+  const { answer, errors } = await findWhere(asked, folder, options);
+  stdout.printLines(
+    options.format === 'json'
+      ? writeJson({ version: jsonVersion, ...answer })
+      : reportWhere(answer),
+  );
+  if (errors > 0) {
+    stderr.print`The course has ${count(errors, 'error')}, which \`${command('check', folder)}\` tells.\n`;
+  }
+  return answer.found.length > 0 ? exitCodes.clean : exitCodes.findings;
+}
+
+/**
+ * Looks for a position in the course in a folder.
+ * @returns what is known of it, and how many errors the course has.
+ * @throws UserError as `where` does.
+ */
+export async function findWhere(
+  asked: string,
+  folder: string,
+  options: Pick<WhereOptions, 'site'>,
+): Promise<{ readonly answer: Answer; readonly errors: number }> {
   const { course, diagnostics } = await loadCourse(folder);
   const { settings } = course;
   const table = makeCourseTable(course, assignAddresses(course));
@@ -44,17 +71,8 @@ export async function where(asked: string, folder: string, options: WhereOptions
       .filter(({ position }) => keyOf(position) !== initialPosition.key)
       .map(({ position, squares }) => ({ squares, ...tell(position) }));
 
-  const answer = answerOf(found);
-  stdout.printLines(
-    options.format === 'json'
-      ? writeJson({ version: jsonVersion, ...answer })
-      : reportWhere(answer),
-  );
   const errors = diagnostics.filter(({ severity }) => severity === 'error').length;
-  if (errors > 0) {
-    stderr.print`The course has ${count(errors, 'error')}, which \`${command('check', folder)}\` tells.\n`;
-  }
-  return answer.found.length > 0 ? exitCodes.clean : exitCodes.findings;
+  return { answer: answerOf(found), errors };
 
   function answerOf(search: PositionSearch): Answer {
     switch (search.kind) {

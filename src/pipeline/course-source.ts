@@ -6,6 +6,7 @@ import {
   type Progress,
   readCurrent,
 } from './load-course.ts';
+import type { LookAround } from './shelf/look-around.ts';
 
 /** A course that is asked for again and again while its files change. */
 export interface CourseSource {
@@ -17,12 +18,17 @@ export interface CourseSource {
 }
 
 /** The course in a folder. What a change does not touch is kept from one time to the next. */
-export function courseIn(folder: string, progress?: Progress): CourseSource {
+export function courseIn(
+  folder: string,
+  progress?: Progress,
+  lookAround?: LookAround,
+): CourseSource {
   let workspace: Workspace | undefined;
   return {
     async current() {
-      if (workspace !== undefined) return loadedFrom(await readCurrent(folder, workspace));
-      const opened = await openCourse(folder, progress);
+      if (workspace !== undefined)
+        return loadedFrom(await readCurrent(folder, workspace, { lookAround }));
+      const opened = await openCourse(folder, progress, lookAround);
       workspace = opened.workspace;
       return loadedFrom(opened);
     },

@@ -16,6 +16,7 @@ import { benchFindings } from './parts/findings.ts';
 import { benchLsp } from './parts/lsp.ts';
 import { benchReading } from './parts/reading.ts';
 import { benchRules } from './parts/rules.ts';
+import { benchShelf } from './parts/shelf.ts';
 import { sayMissed } from './report.ts';
 
 const parts = new Map([
@@ -25,6 +26,7 @@ const parts = new Map([
   ['dev', benchDev],
   ['lsp', benchLsp],
   ['build', benchBuild],
+  ['shelf', benchShelf],
   ['compare', benchCompare],
   ['cards', benchCards],
   ['reading', benchReading],

@@ -19,6 +19,10 @@ export interface CourseSize {
   readonly chapters: number;
   readonly movesPerChapter: number;
   readonly wordsPerChapter: number;
+  /** Of another one the moves and words are others; 1 unless said. */
+  readonly seed?: number;
+  /** `made` unless said. */
+  readonly id?: string;
 }
 
 /** A generator of numbers in [0, 1): mulberry32, public domain; the same course every time. */
@@ -38,13 +42,14 @@ function createRandom(seed: number): () => number {
  * played moves gains little.
  */
 export async function makeCourse(folder: string, size: CourseSize): Promise<MadeCourse> {
-  const random = createRandom(1);
+  const { seed = 1, id = 'made' } = size;
+  const random = createRandom(seed);
   const lines: MadeLine[] = [];
   let count = 0;
   await mkdir(path.join(folder, 'chapters'), { recursive: true });
   await writeFile(
     path.join(folder, 'course.yaml'), // Random lines meet untold now and then: a warning costs the same work and stops nothing.
-    'title: A made course\nid: made\nside: both\nrules:\n  transposition-untold: warning\n',
+    `title: A made course\nid: ${id}\nside: both\nrules:\n  transposition-untold: warning\n`,
   );
   for (let chapter = 0; chapter < size.chapters; chapter++) {
     const main = playRandom([], Math.ceil(size.movesPerChapter / 2), random);

@@ -1,0 +1,56 @@
+import { UserError } from '../../diagnostics/index.ts';
+import { openShelf, type ShelvedCourse } from '../../pipeline/shelf/index.ts';
+import { command } from '../called-as.ts';
+import { count, exitCodes, stderr, stdout } from '../console.ts';
+import { findWhere } from '../where.ts';
+import type { WhereOptions } from '../where-options.ts';
+import { type Answer, reportWhere } from '../where-report.ts';
+import { readableShelf } from './readable-shelf.ts';
+
+/** `linewright where` of a shelf: every course that has the position; where none has, the one that has the most of its moves. */
+export async function whereOnShelf(
+  asked: string,
+  folder: string,
+  { format, site }: WhereOptions,
+): Promise<number> {
+  if (format === 'json') {
+    throw new UserError('a shelf is answered for as text', 'name one of its courses for JSON');
+  }
+  const shelf = readableShelf(await openShelf(folder));
+  const found: { course: ShelvedCourse; answer: Answer }[] = [];
+  let fault: unknown;
+  let errors = 0;
+  for (const course of shelf.courses) {
+    try {
+      // Each course has an address of its own below that of the shelf.
+      const at = site ?? shelf.files.settings.site;
+      const below = at && `${at.replace(/\/+$/, '')}/${encodeURIComponent(course.id)}`;
+      const one = await findWhere(asked, shelf.folderOf(course), { ...(below && { site: below }) });
+      found.push({ course, answer: one.answer });
+      errors += one.errors;
+    } catch (error) {
+      // A name may be another course's.
+      if (!(error instanceof UserError)) throw error;
+      fault ??= error;
+    }
+  }
+  if (found.length === 0 && fault !== undefined) throw fault;
+  const having = found.filter(({ answer }) => answer.found.length > 0);
+  const furthest = found.reduce<(typeof found)[number] | undefined>(
+    (best, each) => (pliesOf(each) > (best ? pliesOf(best) : 0) ? each : best),
+    undefined,
+  );
+  if (having.length === 0) stdout.print`No course of the shelf has this position.\n`;
+  for (const { course, answer } of having.length > 0 ? having : furthest ? [furthest] : []) {
+    stdout.print`\nIn ${course.path}:\n`;
+    stdout.printLines(reportWhere(answer));
+  }
+  if (errors > 0) {
+    stderr.print`The courses have ${count(errors, 'error')}, which \`${command('check', folder)}\` tells.\n`;
+  }
+  return having.length > 0 ? exitCodes.clean : exitCodes.findings;
+}
+
+function pliesOf({ answer }: { readonly answer: Answer }): number {
+  return answer.known?.plies ?? 0;
+}
