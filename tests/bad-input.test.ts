@@ -64,6 +64,19 @@ const cases: Readonly<Record<string, Files>> = {
     'pages/about.md': '---\ntitle: About\nin: top\n---\n',
   }),
   'pages that are a file': course(chapter('Text.'), { pages: 'About us.' }),
+  'a folder that is both a course and a shelf': course(chapter('Text.'), {
+    'shelf.yaml': 'title: All\ncourses: [slav]\n',
+  }),
+  'several folders of a shelf that are no courses': {
+    'shelf.yaml':
+      'title: All\nauther: A. Coach\ncourses:\n  - slav\n  - ./slav/\n  - .\n  - ../slav\n  - slaw\n  - slav/deeper\n  - twin\n  - notes\n',
+    'slav/course.yaml': settings,
+    'slav/chapters/1.md': chapter('Text.'),
+    'slav/deeper/course.yaml': settings,
+    'twin/course.yaml': settings,
+    'twin/chapters/1.md': chapter('Text.'),
+    'notes/1.md': 'Text.',
+  },
   'a page that is called a picture': course(chapter('![x](media/x.png)'), {
     'media/x.png': '<!doctype html><script>1</script>',
   }),

@@ -7,7 +7,7 @@ import {
   reportSarif,
   UserError,
 } from '../diagnostics/index.ts';
-import type { LookAround } from '../pipeline/index.ts';
+import type { FolderOptions } from '../pipeline/index.ts';
 import { documentsOf, isShelf, leaveOutDrafts } from '../read/index.ts';
 import type { CurrentCourse } from '../workspace/index.ts';
 import { command } from './called-as.ts';
@@ -66,10 +66,10 @@ export async function check(
 export async function examine(
   folder: string,
   { fix, claims }: Pick<CheckOptions, 'fix' | 'claims'>,
-  lookAround?: LookAround,
+  { files, lookAround }: Pick<FolderOptions, 'files' | 'lookAround'> = {},
 ) {
-  const open = () => openToCheck(folder, undefined, lookAround);
-  let loaded = await open();
+  const open = () => openToCheck(folder, { lookAround });
+  let loaded = await openToCheck(folder, { files, lookAround });
   let mended = 0;
   if (fix) {
     const { textOf, current } = loaded;

@@ -28,8 +28,8 @@ export const openCourse: typeof pipeline.openCourse = (folder, _progress, lookAr
 export const courseIn: typeof pipeline.courseIn = (folder, _progress, lookAround) =>
   pipeline.courseIn(folder, progress, lookAround);
 
-export const openToCheck: typeof pipeline.openToCheck = (folder, _progress, lookAround) =>
-  pipeline.openToCheck(folder, progress, lookAround);
+export const openToCheck: typeof pipeline.openToCheck = (folder, options) =>
+  pipeline.openToCheck(folder, { progress, ...options });
 
 /** Where the pages of a course in another language stand, where the command line names an address for the course. */
 export function siteBelow(

@@ -20,6 +20,12 @@ export interface Replacement {
    */
   put(made: string, path: string, unchanged?: Iterable<string>): Promise<void>;
   /**
+   * Gives it files of the old output that belong there as they are.
+   * @param path relative to both outputs, with `/`.
+   * @param unchanged relative to that.
+   */
+  carry(path: string, unchanged: Iterable<string>): Promise<void>;
+  /**
    * Exchanges the two by two moves. If one fails the old output stands again, and if the process dies between them the
    * next run puts it back (`settleLeftovers`).
    * @returns the paths of what was kept of the old output, since no run wrote it.
@@ -49,6 +55,10 @@ export async function beginReplacement(out: string): Promise<Replacement> {
       await mkdir(dirname(place), { recursive: true });
       await moveFolder(made, place);
       linkFiles(join(out, path), place, unchanged);
+    },
+    async carry(path, unchanged) {
+      await mkdir(join(fresh, path), { recursive: true });
+      linkFiles(join(out, path), join(fresh, path), unchanged);
     },
     async replace() {
       await writeMarker(fresh);

@@ -7,4 +7,5 @@ export { OutputError } from './output-error.ts';
 export { prepareOutput } from './prepare-output.ts';
 export { replaceFolder } from './replace-folder.ts';
 export { settleOutput } from './settle-output.ts';
+export { isStanding, noteStanding, type Standing } from './standing.ts';
 export { makeTemporaryFolder, type TemporaryFolder } from './temporary-folder.ts';

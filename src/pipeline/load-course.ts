@@ -67,13 +67,16 @@ export interface FolderOptions extends FindOptions {
   readonly progress?: Progress | undefined;
   /** Tells it of its shelf; unless given, a `shelf.yaml` above it does. */
   readonly lookAround?: LookAround | undefined;
+  /** Its files, where they have been read already, by `filesIn`. */
+  readonly files?: CourseFiles | undefined;
 }
 
 /** The files of the course in a folder, with what it may know of its shelf. */
 export async function filesIn(
   folder: string,
-  { lookAround = lookAbove, ...find }: Omit<FolderOptions, 'progress'> = {},
+  { lookAround = lookAbove, files: given, ...find }: Omit<FolderOptions, 'progress'> = {},
 ): Promise<CourseFiles> {
+  if (given) return given;
   // Somebody named this folder: code of its own is run.
   const files = await findFiles(folder, { lookForCode: true, ...find });
   const shelf = await lookAround(folder, files);
@@ -291,8 +294,8 @@ export async function openCourse(folder: string, progress?: Progress, lookAround
 }
 
 /** The same with what was found in its translations. */
-export async function openToCheck(folder: string, progress?: Progress, lookAround?: LookAround) {
-  const files = await filesIn(folder, { lookAround });
+export async function openToCheck(folder: string, { progress, ...find }: FolderOptions = {}) {
+  const files = await filesIn(folder, find);
   const options = { as: path.resolve(folder), progress };
   const opened = await openFiles(files, options);
   if (opened.translations.length === 0) return opened;

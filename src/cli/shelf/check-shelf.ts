@@ -1,7 +1,24 @@
+import path from 'node:path';
 import type { CourseEntry } from '../../check/index.ts';
-import { type CourseSeen, lookWithin, openShelf, textsOf } from '../../pipeline/shelf/index.ts';
+import { cacheFolder, filesIn, readKeptResults } from '../../pipeline/index.ts';
+import {
+  type CourseSeen,
+  keepCourse,
+  lookWithin,
+  openShelf,
+  textsOf,
+} from '../../pipeline/shelf/index.ts';
 import { areInDrafts, type CheckOptions, examine, tell } from '../check.ts';
 import { count } from '../console.ts';
+
+/** What is known of a course when it has been checked. */
+interface Examined extends Omit<CourseSeen, 'course'> {
+  readonly chapters: number;
+  readonly positions: number;
+  readonly mended: number;
+  readonly added: number;
+  readonly inDrafts: boolean;
+}
 
 /** `linewright check` of a shelf: each course by itself, then what they say of each other. */
 export async function checkShelf(folder: string, options: CheckOptions): Promise<number> {
@@ -12,20 +29,15 @@ export async function checkShelf(folder: string, options: CheckOptions): Promise
   const entries = new Map<string, CourseEntry>();
   const lookAround = lookWithin(shelf, entries);
   for (const course of shelf.courses) {
-    const { current, mended, added } = await examine(shelf.folderOf(course), options, lookAround);
-    const { diagnostics, chapters, positions } = current;
-    const entry = current.entry();
-    entries.set(course.path, entry);
-    seen.push({ course, entry, diagnostics });
-    const hasError = diagnostics.some(({ severity }) => severity === 'error');
-    if (hasError && !areInDrafts(current)) errorsElsewhere = true;
-    sums.chapters += chapters;
-    sums.positions += positions;
-    sums.mended += mended;
-    sums.added += added;
+    const found = await examineOnShelf(shelf.folderOf(course), options, lookAround);
+    entries.set(course.path, found.entry);
+    seen.push({ course, entry: found.entry, diagnostics: found.diagnostics });
+    if (found.diagnostics.some(isError) && !found.inDrafts) errorsElsewhere = true;
+    for (const each of ['chapters', 'positions', 'mended', 'added'] as const) {
+      sums[each] += found[each];
+    }
   }
   const { ofShelf, all: diagnostics } = shelf.findings(seen);
-  const isError = ({ severity }: { readonly severity: string }) => severity === 'error';
   const inDrafts = diagnostics.some(isError) && !errorsElsewhere && !ofShelf.some(isError);
   const textOf = await textsOf(folder, diagnostics);
   const size = [
@@ -38,4 +50,29 @@ export async function checkShelf(folder: string, options: CheckOptions): Promise
     { ...options, folder },
     size.join(', '),
   );
+}
+
+/** A course that has not changed since it was checked last is not even opened. */
+async function examineOnShelf(
+  folder: string,
+  options: CheckOptions,
+  lookAround: ReturnType<typeof lookWithin>,
+): Promise<Examined> {
+  const files = await filesIn(folder, { lookAround });
+  const facts = await readKeptResults(cacheFolder(), path.resolve(folder));
+  const keeper = await keepCourse<Examined>('check', folder, files, [facts]);
+  const mayMend = options.fix || options.claims;
+  const kept = mayMend ? undefined : await keeper.read();
+  if (kept) return kept;
+  const { current, mended, added } = await examine(folder, options, { files, lookAround });
+  const { diagnostics, chapters, positions } = current;
+  const inDrafts = areInDrafts(current);
+  const found = { entry: current.entry(), diagnostics, chapters, positions, inDrafts };
+  // What was mended is of other files than those that were read.
+  if (!mayMend) await keeper.write({ ...found, mended: 0, added: 0 });
+  return { ...found, mended, added };
+}
+
+function isError({ severity }: { readonly severity: string }): boolean {
+  return severity === 'error';
 }

@@ -2,12 +2,14 @@ import { mkdir } from 'node:fs/promises';
 import path from 'node:path';
 import type { CourseEntry } from '../../check/index.ts';
 import type { BuiltCourse, Shelf } from '../../contract/index.ts';
-import { beginReplacement, type Replacement } from '../../output/index.ts';
+import { beginReplacement, isStanding, noteStanding, type Standing } from '../../output/index.ts';
 import type { ShelvedFolder } from '../../read/index.ts';
 import type { SiteOptions } from '../../site/index.ts';
-import type { CourseBuild } from '../build/index.ts';
+import type { CourseBuild, CourseBuildOptions } from '../build/index.ts';
 import { cacheFolder } from '../cache-folder.ts';
-import { type LazyCourse, loadLazilyToPublish, type Progress } from '../load-course.ts';
+import { readKeptResults } from '../kept-results.ts';
+import { filesIn, type LazyCourse, loadLazilyToPublish, type Progress } from '../load-course.ts';
+import { keepCourse } from './keep-course.ts';
 import { lookWithin } from './look-around.ts';
 import type { CourseSeen, OpenShelf, ShelfFindings } from './open-shelf.ts';
 
@@ -59,20 +61,40 @@ export async function buildShelf(shelf: OpenShelf, given: ShelfBuildOptions): Pr
     let isSound = problems.length === 0;
     for (const course of courses) {
       const folder = shelf.folderOf(course);
-      const loaded = await loadLazilyToPublish(folder, { progress: options.progress, lookAround });
-      const entry = loaded.entry();
-      entries.set(course.path, entry);
-      seen.push({ course, entry, diagnostics: loaded.diagnostics });
-      chapters += loaded.course.chapters.length;
-      isSound &&= loaded.checked !== undefined && !built.has(entry.id);
+      const files = await filesIn(folder, { lookAround });
+      const place = placeOf(course.id, shelf, options);
+      const facts = await readKeptResults(cacheFolder(), path.resolve(folder));
+      const told = [facts, place, process.env.SOURCE_DATE_EPOCH];
+      const keeper = await keepCourse<KeptBuild>('build', folder, files, told);
+      const kept = await keeper.read();
+      if (kept && isSound && !built.has(course.id) && isStanding(place.out, kept.standing)) {
+        const { seen: before, build } = kept;
+        seen.push({ course, ...before });
+        entries.set(course.path, before.entry);
+        chapters += before.chapters;
+        await replacement.carry(course.id, build.files);
+        const again = { ...build, remember: async () => {} };
+        built.set(course.id, { course, id: course.id, build: again });
+        continue;
+      }
+      const loaded = await loadLazilyToPublish(folder, { progress: options.progress, files });
+      const now = { entry: loaded.entry(), diagnostics: loaded.diagnostics };
+      entries.set(course.path, now.entry);
+      seen.push({ course, ...now });
+      const ofCourse = loaded.course.chapters.length;
+      chapters += ofCourse;
+      isSound &&= loaded.checked !== undefined && !built.has(course.id);
       if (!isSound) continue;
-      const build = await buildPart(loaded, shelf, {
-        ...options,
-        folder,
-        id: entry.id,
-        replacement,
-      });
-      built.set(entry.id, { course, id: entry.id, build });
+      const within = { site: replacement, path: course.id };
+      const build = await buildPart(loaded, { ...options, ...place, folder, within });
+      const { remember, ...plain } = build;
+      const keep = async () => {
+        await remember();
+        const standing = noteStanding(place.out, build.files);
+        const value = { seen: { ...now, chapters: ofCourse }, build: plain };
+        if (standing) await keeper.write({ ...value, standing });
+      };
+      built.set(course.id, { course, id: course.id, build: { ...build, remember: keep } });
     }
     const findings = shelf.findings(seen);
     const hasError = findings.all.some(({ severity }) => severity === 'error');
@@ -87,42 +109,39 @@ export async function buildShelf(shelf: OpenShelf, given: ShelfBuildOptions): Pr
   }
 }
 
-interface PartOptions extends ShelfBuildOptions {
-  readonly folder: string;
-  readonly id: string;
-  readonly replacement: Replacement;
+/** What is kept of the build of a course, for as long as nothing of it changes. */
+interface KeptBuild {
+  readonly seen: Pick<CourseSeen, 'entry' | 'diagnostics'> & { readonly chapters: number };
+  readonly build: Omit<CourseBuild, 'remember'>;
+  readonly standing: Standing;
 }
 
-async function buildPart(
-  loaded: LazyCourse,
-  { files: { settings } }: OpenShelf,
-  { folder, id, out, replacement, base, site, onProgress }: PartOptions,
-): Promise<CourseBuild> {
-  const { checked } = loaded;
-  if (checked === undefined) throw new Error(`${folder} has not passed the check`);
-  // It takes a while to load, and a shelf with an error needs none of it.
-  const { buildCourse } = await import('../build/index.ts');
+/** Where a course stands in the site of its shelf, and the way back. */
+function placeOf(id: string, { files: { settings } }: OpenShelf, options: ShelfBuildOptions) {
+  const { out, base, site } = options;
   const name = encodeURIComponent(id);
   const { title, language } = settings;
-  return buildCourse(
-    { ...loaded, checked },
-    {
-      folder,
-      out: path.join(out, id),
-      within: { site: replacement, path: id },
-      shelf: { id, link: { title, language, href: '../index.html' } },
-      ...(base !== undefined && { base: `${base.replace(/\/*$/, '/')}${name}/` }),
-      ...(site !== undefined && { site: `${site}/${name}` }),
-      onProgress,
-    },
-  );
+  return {
+    out: path.join(out, id),
+    shelf: { id, link: { title, language, href: '../index.html' } },
+    ...(base !== undefined && { base: `${base.replace(/\/*$/, '/')}${name}/` }),
+    ...(site !== undefined && { site: `${site}/${name}` }),
+  };
+}
+
+async function buildPart(loaded: LazyCourse, options: CourseBuildOptions): Promise<CourseBuild> {
+  const { checked } = loaded;
+  if (checked === undefined) throw new Error(`${options.folder} has not passed the check`);
+  // It takes a while to load, and a shelf with an error needs none of it.
+  const { buildCourse } = await import('../build/index.ts');
+  return buildCourse({ ...loaded, checked }, options);
 }
 
 /** Writes what stands beside the courses. */
 async function writeOwn(
   { files: { settings } }: OpenShelf,
   parts: readonly BuiltPart[],
-  { folder, base, site }: Pick<PartOptions, 'folder' | 'base' | 'site'>,
+  { folder, base, site }: Pick<ShelfBuildOptions, 'base' | 'site'> & { readonly folder: string },
 ): Promise<readonly string[]> {
   const { writeShelfPages } = await import('../../site/index.ts');
   const { title, language, notation, author, summary, licence } = settings;

@@ -1,9 +1,10 @@
 import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { loadCourse, loadForReaders } from '../load-course.ts';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import { filesIn, loadCourse, loadForReaders } from '../load-course.ts';
 import { type CourseSeen, lookWithin, openShelf } from './index.ts';
+import { keepCourse } from './keep-course.ts';
 import { coursesNamedIn } from './links-in.ts';
 
 const work = mkdtempSync(path.join(tmpdir(), 'linewright-shelf-'));
@@ -131,4 +132,21 @@ test('courses that are named are seen in the text', () => {
     ['slav', 'the one', 'а', 'e'],
   );
   expect(named('[a](pos:x) http://pos/y')).toEqual([]);
+});
+
+test('what is kept of a course holds while none of its files changes, pictures and those beside it too', async () => {
+  // All other tests compare what is kept with what is made anew.
+  vi.stubEnv('LINEWRIGHT_COMPARE_FRESH', '');
+  const folder = path.join(shelfOf('kept', slav), 'slav');
+  const keeper = async (...inputs: string[]) =>
+    keepCourse<number>('test', folder, await filesIn(folder), inputs);
+  await (await keeper()).write(1);
+  expect(await (await keeper()).read()).toBe(1);
+  expect(await (await keeper('other')).read()).toBeUndefined();
+  for (const file of ['chapters/1.md', 'media/a.txt', 'theme.css', 'rules/own.mjs']) {
+    await (await keeper()).write(2);
+    shelfOf('kept', { [`slav/${file}`]: `---\ntitle: ${file}\n---\n` });
+    expect([file, await (await keeper()).read()]).toEqual([file, undefined]);
+  }
+  vi.unstubAllEnvs();
 });
