@@ -22,6 +22,7 @@ const listeners: Readonly<Record<string, KeyPlace | 'not told'>> = {
   'search/start-search.ts': 'search',
   'tree/tree-keys.ts': 'tree',
   // A board on another site, which has no page of signs; it names its arrows.
+  'embed/embedded-board.ts': 'not told',
   'embed/follow-moves.ts': 'not told',
   // Escape closes a list that opens, as a browser's own.
   'all-pages.ts': 'not told',
