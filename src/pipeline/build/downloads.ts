@@ -99,10 +99,12 @@ function printsOf({ face, print }: SiteMemory, all: readonly Chapter[]) {
 /** In bytes: a book can have no larger picture. */
 const largest = 50_000_000;
 
-/** A hash of the pictures that a book shows; what cannot be read is told by whoever makes it. */
+/** A hash of the pictures and type faces in a book; what cannot be read is told by whoever makes it. */
 async function mediaHash({ course }: CheckedCourse, folder: string): Promise<string> {
   const hash = createHash('sha256');
-  for (const file of new Set(documentsInBook(course).flatMap(({ media }) => media))) {
+  const pictures = documentsInBook(course).flatMap(({ media }) => media);
+  const faces = course.theme?.look.faces.flatMap(({ files }) => files.map(({ file }) => file));
+  for (const file of new Set([...pictures, ...(faces ?? [])])) {
     const read = await readPlainFile(folder, file, largest).catch(() => undefined);
     hash.update(JSON.stringify([file, read?.size])).update(read?.bytes ?? '');
   }
