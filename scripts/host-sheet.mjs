@@ -33,7 +33,7 @@ export function hostSheet(css) {
       else node.prelude = { type: 'Raw', value: selectors.join(',') };
     },
   });
-  return `${reset}\n${byContainer(generate(tree))}`;
+  return `${reset}\n${byContainer(generate(tree)).replace(/(?<=\d)vw\b/g, 'cqi')}`;
 }
 
 /** A selector as it holds within the scope; none for what only a whole page has. */
@@ -52,6 +52,8 @@ function scoped(selector) {
   if (/^(?:html|body):has/.test(own)) return [];
   if (/^(?:html|body|:root)$/.test(own)) return [scope + behind];
   if (/^(?:html|:root)/.test(own)) return [`${own} ${scope}${behind}`];
+  // The kind of the page, which stands on its body elsewhere.
+  if (own === '.contents') return [scope + own + behind];
   return [`${scope} ${own}${behind}`];
 }
 

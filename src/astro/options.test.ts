@@ -1,3 +1,6 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { expect, test } from 'vitest';
 import { type CourseOptions, readOptions } from './options.ts';
@@ -15,8 +18,8 @@ const read =
     );
 
 test('a course is found from the root of the project, with or without slashes around its path', () => {
-  for (const path of ['/courses/demo/', 'courses/demo', '/courses/demo']) {
-    const [found] = read({ ...demo, path })();
+  for (const at of ['/courses/demo/', 'courses/demo', '/courses/demo']) {
+    const [found] = read({ ...demo, path: at })();
     expect(found).toMatchObject({ folder: `${process.cwd()}/demo-course`, path: 'courses/demo' });
   }
 });
@@ -36,6 +39,20 @@ test.each([
   ['the second of two', [demo, { ...demo, path: 7 }], /`path` of course 2/],
 ])('%s is refused', (_, options, message) => {
   expect(read(...options)).toThrow(message);
+});
+
+test('a shelf is refused, with what to write for its courses', () => {
+  const folder = mkdtempSync(path.join(tmpdir(), 'linewright-astro-shelf-'));
+  writeFileSync(path.join(folder, 'shelf.yaml'), 'title: All\ncourses: [slav]\n');
+  const options = { course: folder, path: '/courses' };
+  try {
+    expect(read(options)).toThrow(/is a shelf of several courses/);
+    expect(read(options)).toThrow(
+      expect.objectContaining({ hint: expect.stringContaining('a `path` of its own') }),
+    );
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
 });
 
 test.each([

@@ -2,6 +2,7 @@ import { existsSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import * as z from 'zod';
+import { shelfFile } from '../read/index.ts';
 import { siteError } from './site-error.ts';
 
 /** A course in an Astro site. */
@@ -61,6 +62,12 @@ export function readOptions(
     }
     const folder = path.resolve(fileURLToPath(root), read.data.course);
     if (!existsSync(path.join(folder, 'course.yaml'))) {
+      if (existsSync(path.join(folder, shelfFile))) {
+        throw siteError(
+          `\`${read.data.course}\` is a shelf of several courses, not a course: ${folder}`,
+          `give each course that its ${shelfFile} names a \`path\` of its own: \`linewright([{ course: '${read.data.course.replace(/\/+$/, '')}/…', path: '/courses/…' }, …])\``,
+        );
+      }
       const what = existsSync(folder) ? 'has no `course.yaml`' : 'is not there';
       throw siteError(
         `the course in \`${read.data.course}\` cannot be read: ${folder} ${what}`,

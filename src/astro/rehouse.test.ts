@@ -5,7 +5,8 @@ const page = `<!doctype html><html lang="de" dir="ltr"><head><title>One – All<
 <meta name="description" content="Said &quot;so&quot;.">
 <link rel="stylesheet" href="assets/course.css"><script src="assets/begin.js" data-settings="assets/s.js"></script></head>
 <body class="chapter" data-course="italian"><svg class="board-sprite"></svg>
-<header class="top"><nav class="few"><a href="index.html">Contents</a><a href="practice.html">Practice</a></nav></header>
+<header class="top"><nav class="few"><a href="index.html">Contents</a><a href="practice.html">Practice</a></nav>
+<nav class="languages" aria-label="Languages"><a href="de/one.html" lang="de" hreflang="de">Deutsch</a></nav></header>
 <main class="reading" id="page-text" data-solver="assets/x.js"><h1>One &amp; only</h1>
 <a href="two.html#knight">two</a><a href="#here">here</a><a href="https://a.example/">out</a><img src="media/a.png">
 <i data-also="two.html#x"></i></main></body></html>`;
@@ -28,7 +29,8 @@ test('text, boards, scripts and pages of the course stand in one element, and no
   );
   expect(html).toContain('<div class="reading course-main" id="page-text"');
   expect(html).toContain('<svg class="board-sprite">');
-  expect(html).toContain('<nav class="pages-of-course"><a href="/club/italian/">Contents</a>');
+  expect(html).toContain('<div class="pages-of-course"><nav><a href="/club/italian/">Contents</a>');
+  expect(html).toMatch(/<nav class="languages"[^>]*><a href="\/club\/italian\/de\/one\.html"/);
   expect(html).not.toMatch(/<(?:main|header|html|body|title|meta)\b|course\.css/);
 });
 

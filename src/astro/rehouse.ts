@@ -56,6 +56,9 @@ export function rehouse(page: string, { root, file, sheet, address }: House): Ho
   const few = all
     .filter((each) => each.tagName === 'nav' && attribute(each, 'class') === 'few')
     .flatMap((nav) => nav.childNodes);
+  const languages = all.filter(
+    (each) => each.tagName === 'nav' && attribute(each, 'class') === 'languages',
+  );
   const description = one(
     ({ tagName, attrs }) =>
       tagName === 'meta' && attrs.some(({ value }) => value === 'description'),
@@ -75,7 +78,7 @@ export function rehouse(page: string, { root, file, sheet, address }: House): Ho
       write(desk),
       write(scripts),
       write(sprites),
-      `<nav class="pages-of-course">${write(few)}</nav>`,
+      `<div class="pages-of-course"><nav>${write(few)}</nav>${write(languages)}</div>`,
       serializeOuter(main),
       '</div>',
     ].join(''),

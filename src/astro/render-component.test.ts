@@ -40,7 +40,9 @@ test('a named position has the line of the course, and leads there', () => {
   const html = render('Board', { at: 'knight', course: './my-course' });
   expect(html).toContain('plan="f3-e5"');
   expect(html).toMatch(/href="\/courses\/one\/1\.html#/);
-  expect(render('Diagram', { at: 'knight' })).toContain('<svg class="board"');
+  const diagram = render('Diagram', { at: 'knight' });
+  expect(diagram).toContain('<svg class="board"');
+  expect(diagram, 'no picture is made of it').not.toContain('images/');
 });
 
 test('moves as text lead to their own lines, and have no ids that a page may have twice', () => {

@@ -94,7 +94,18 @@ export function renderComponent(
 
   function documentOf(): Root {
     const medium = pageMedium(assignAddresses(course), chapter.file);
-    return resolve(chapterDocument(context), { ...medium, numbersDiagrams: false }, strings);
+    const document = resolve(
+      chapterDocument(context),
+      { ...medium, numbersDiagrams: false },
+      strings,
+    );
+    // No picture is made of a diagram in a page of the site.
+    for (const each of elementsIn(document)) {
+      each.children = each.children.filter(
+        (child) => child.type !== 'element' || !hasClass(child, 'pictures'),
+      );
+    }
+    return document;
   }
 }
 
@@ -266,9 +277,13 @@ function movesText(chapter: Chapter, tree: Root, strings: Strings): Root {
   return tree;
 }
 
-function isMove({ tagName, properties }: Element): boolean {
+function isMove(element: Element): boolean {
+  return element.tagName === 'a' && hasClass(element, 'move');
+}
+
+function hasClass({ properties }: Element, name: string): boolean {
   const names = [properties.className ?? properties.class ?? []].flat().join(' ');
-  return tagName === 'a' && names.split(' ').includes('move');
+  return names.split(' ').includes(name);
 }
 
 function escapeHtml(text: string): string {

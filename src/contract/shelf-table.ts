@@ -48,6 +48,8 @@ export interface BuiltCourse {
         readonly words?: string | undefined;
       }
     | undefined;
+  /** The other languages that it is published in, each below its tag; absent where it has one. */
+  readonly languages?: readonly CourseLanguage[] | undefined;
   /** How its cover looks, where the course has a look of its own: values of custom properties, by their names. */
   readonly cloth: {
     readonly light: Readonly<Record<string, string>>;
@@ -57,6 +59,14 @@ export interface BuiltCourse {
   readonly news: readonly ShelfNews[];
   /** Every file of its site, relative to its folder, with `/`: its pages and its data are found among them. */
   readonly files: readonly string[];
+}
+
+/** Another language of a course. */
+export interface CourseLanguage {
+  /** BCP 47, and the name of its folder in that of the course. */
+  readonly tag: string;
+  /** As its readers call it: `Deutsch`. */
+  readonly name: string;
 }
 
 /** News of a course, as a feed has it. */

@@ -22,7 +22,7 @@ export function siteLanguages(
 }
 
 /** As its readers call a language: `Deutsch`. */
-function ownName(tag: string): string {
+export function ownName(tag: string): string {
   const name = new Intl.DisplayNames([tag], { type: 'language' }).of(tag) ?? tag;
   return name.charAt(0).toLocaleUpperCase(tag) + name.slice(1);
 }

@@ -69,7 +69,10 @@ export async function buildCourse(
   const { parts, memory } = main;
   const onShelf =
     shelf &&
-    describeBuilt(loaded.course, { id: shelf.id, files: summary.files, site, parts, memory });
+    describeBuilt(loaded.course, {
+      ...{ id: shelf.id, files: summary.files, site, parts, memory },
+      languages: languages.map(({ tag }) => tag),
+    });
   for (const { save } of [main, ...languages]) await save();
   return { ...summary, ...(onShelf && { onShelf }) };
 }

@@ -14,6 +14,7 @@ import {
   type Parts,
   positionInWords,
 } from '../../render/index.ts';
+import { ownName } from '../languages.ts';
 import { feedEntries } from '../render/feed.ts';
 import { workPart } from '../render/first-page.ts';
 import type { SiteMemory } from '../render/rendered-site.ts';
@@ -28,6 +29,8 @@ export interface BuiltFor {
   readonly files: readonly string[];
   /** Address of the course's own site, where the shelf has one. */
   readonly site?: string | undefined;
+  /** Tags of the other languages that its site has. */
+  readonly languages?: readonly string[] | undefined;
   /** As the build of its site was given them. */
   readonly parts?: Parts | undefined;
   readonly memory?: SiteMemory | undefined;
@@ -54,6 +57,10 @@ export function describeBuilt(course: Course, built: BuiltFor): BuiltCourse {
       moves: practisedIn(course).asked.size,
       cover: coverOf(context),
     })),
+    ...(built.languages &&
+      built.languages.length > 0 && {
+        languages: built.languages.map((tag) => ({ tag, name: ownName(tag) })),
+      }),
     cloth: clothOf((name, mode) => colourIn(course.theme?.look, name, mode)),
     news: newsOf(context, built.site?.replace(/\/+$/, '')),
     files: built.files,

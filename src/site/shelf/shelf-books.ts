@@ -22,6 +22,7 @@ export function booksOf(built: readonly BuiltCourse[]): ShelfBook[] {
       minutes: course.minutes,
       moves: course.moves,
       ...(cover !== undefined && { board: cover.board }),
+      languages: course.languages ?? [],
       cloth: `cloth-${index + 1}`,
       pages: files.filter((file) => /^[\w-]+\.html$/.test(file)),
     };

@@ -1,4 +1,4 @@
-import type { ShelfTable } from '../../contract/index.ts';
+import type { CourseLanguage, ShelfTable } from '../../contract/index.ts';
 
 /** What each page of a shelf is given beside the frame, by the name of its file in `pages/`. */
 export interface ShelfPageData {
@@ -38,6 +38,8 @@ export interface ShelfBook {
   readonly moves: number;
   /** The position that it is known by, drawn. */
   readonly board?: string;
+  /** The other languages that it can be read in. */
+  readonly languages: readonly CourseLanguage[];
   /** The class that gives it its cloth. */
   readonly cloth: string;
   /** The pages that it has, by the names that a shelf has for its own. */

@@ -106,6 +106,9 @@ test('a course for both sides and a page that it lacks are told as they are', ()
     course('a', { side: 'both', files: ['index.html', 'de/practice.html'] }),
   ]);
   expect(book).toMatchObject({ side: 'both', pages: ['index.html'], subtitle: 'with a subtitle' });
+  expect(book?.languages).toEqual([]);
+  const languages = [{ tag: 'de', name: 'Deutsch' }];
+  expect(booksOf([course('a', { languages })])[0]).toMatchObject({ languages });
   const quiet = shelfFrame(shelf, [course('a', { moves: 0 })], {
     scripts: {},
     styles: {},
