@@ -2,6 +2,7 @@
 import * as pipeline from '../pipeline/index.ts';
 import { stderr } from './console.ts';
 import { createProgressLine } from './progress-line.ts';
+import { spareMemory } from './spare-memory.ts';
 
 export type { LoadedCourse } from '../pipeline/index.ts';
 
@@ -17,7 +18,10 @@ export const loadToPublish: typeof pipeline.loadToPublish = (folder, options) =>
   pipeline.loadToPublish(folder, { progress, ...options });
 
 export const loadLazilyToPublish: typeof pipeline.loadLazilyToPublish = (folder, options) =>
-  pipeline.loadLazilyToPublish(folder, { progress, ...options });
+  pipeline.loadLazilyToPublish(folder, {
+    progress: { ...progress, reads: spareMemory },
+    ...options,
+  });
 
 export const loadFiles: typeof pipeline.loadFiles = (files, options) =>
   pipeline.loadFiles(files, { progress, ...options });

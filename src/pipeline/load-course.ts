@@ -58,6 +58,8 @@ export interface LoadedCourse extends CheckResult {
 export interface Progress {
   show(stage: string, done: number, all: number): void;
   clear(): void;
+  /** Is told how many chapters are about to be read. */
+  reads?(chapters: number): void;
   /** Is told which files of the course are run as code, before they are. */
   runsCode?(files: readonly string[]): void;
 }
@@ -326,6 +328,7 @@ async function openFiles(
     if (all >= manyChapters) progress?.show(`checking chapters: ${done}/${all}`, 0, 0);
   };
   const kept = await loadKept(cache, as);
+  progress?.reads?.(length);
   const ownChecks = createOwnChecks({ onRun: (code) => progress?.runsCode?.(code) });
   const workspace = createWorkspace({ kept, syntaxes, drafts, onProgress, ownChecks });
   const comparisons = files.translations && (await keepComparisons(cache, as));
