@@ -1,5 +1,5 @@
 import { constants, existsSync } from 'node:fs';
-import { copyFile, mkdir, readFile } from 'node:fs/promises';
+import { copyFile, mkdir, readFile, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegrationLogger } from 'astro';
@@ -34,16 +34,19 @@ export async function buildBeside(
   if (!checked) throw findingsError(place, loaded);
   tellFindings(loaded, logger);
   const { buildCourse } = await import('../pipeline/build/index.ts');
+  const { hostedLookSheet } = await import('../site/index.ts');
   const { files, pages } = await buildCourse(
     { ...loaded, checked },
     // A page of the site changes without the course, and would be kept as it was.
     { out: work, folder, base: root, site, offline: layout === undefined },
   );
+  const look = layout === undefined ? undefined : hostedLookSheet(loaded.course);
+  if (look) await writeFile(path.join(work, look.path), look.content);
   const chapters = loaded.course.chapters.map(({ id }) => `${id}.html`);
   return {
     place,
     course: loaded.course,
-    files,
+    files: look ? [...files, look.path] : files,
     pages,
     hosted: layout === undefined ? [] : ['index.html', ...chapters],
   };

@@ -3,6 +3,7 @@ import type { AstroIntegrationLogger } from 'astro';
 import { type CoursePreview, openPreview } from '../dev/index.ts';
 import type { Course } from '../model/index.ts';
 import { courseIn, type LoadedCourse } from '../pipeline/index.ts';
+import { hostedLookSheet } from '../site/index.ts';
 import { tellFindings } from './findings.ts';
 import type { PlaceInSite } from './place.ts';
 
@@ -81,6 +82,13 @@ export function previewIn(
     if (page !== undefined) {
       request.url = page + query;
       return next();
+    }
+    const { course } = (await open()).loaded() ?? {};
+    const look = course && hostedLookSheet(course);
+    if (look && asked === root + look.path) {
+      response.writeHead(200, { 'content-type': 'text/css', 'cache-control': 'no-store' });
+      response.end(look.content);
+      return;
     }
     request.url = originalUrl.slice(root.length - 1);
     (await open()).answer(request, response);

@@ -3,7 +3,7 @@ import { rehouse } from './rehouse.ts';
 
 const page = `<!doctype html><html lang="de" dir="ltr"><head><title>One – All</title>
 <meta name="description" content="Said &quot;so&quot;.">
-<link rel="stylesheet" href="assets/course.css"><script src="assets/begin.js" data-settings="assets/s.js"></script></head>
+<link rel="stylesheet" href="assets/course.css"><link rel="stylesheet" href="theme.0a1b.css"><script src="assets/begin.js" data-settings="assets/s.js"></script></head>
 <body class="chapter" data-course="italian"><svg class="board-sprite"></svg>
 <header class="top"><nav class="few"><a href="index.html">Contents</a><a href="practice.html">Practice</a></nav>
 <nav class="languages" aria-label="Languages"><a href="de/one.html" lang="de" hreflang="de">Deutsch</a></nav></header>
@@ -30,6 +30,7 @@ test('text, boards, scripts and pages of the course stand in one element, and no
   expect(html).toContain('<div class="reading course-main" id="page-text"');
   expect(html).toContain('<svg class="board-sprite">');
   expect(html).toContain('<div class="pages-of-course"><nav><a href="/club/italian/">Contents</a>');
+  expect(html).toContain('<link rel="stylesheet" href="/club/italian/theme-hosted.0a1b.css">');
   expect(html).toMatch(/<nav class="languages"[^>]*><a href="\/club\/italian\/de\/one\.html"/);
   expect(html).not.toMatch(/<(?:main|header|html|body|title|meta)\b|course\.css/);
 });

@@ -4,6 +4,7 @@ import {
   serializeOuter,
   type DefaultTreeAdapterTypes as Tree,
 } from 'parse5';
+import { hostedThemeSheet, isThemeSheet } from '../site/index.ts';
 
 /** What a page of a course is on the page of a site that has a layout of its own. */
 export interface HostedPage {
@@ -59,6 +60,10 @@ export function rehouse(page: string, { root, file, sheet, address }: House): Ho
   const languages = all.filter(
     (each) => each.tagName === 'nav' && attribute(each, 'class') === 'languages',
   );
+  const looks = all
+    .filter(({ tagName }) => tagName === 'link')
+    .flatMap((each) => attribute(each, 'href') ?? [])
+    .filter(isThemeSheet);
   const description = one(
     ({ tagName, attrs }) =>
       tagName === 'meta' && attrs.some(({ value }) => value === 'description'),
@@ -74,6 +79,7 @@ export function rehouse(page: string, { root, file, sheet, address }: House): Ho
     html: [
       `<div class="linewright ${own('class') ?? ''}" lang="${own('lang') ?? 'en'}" dir="${own('dir') ?? 'ltr'}" data-course="${escapeHtml(own('data-course') ?? '')}">`,
       `<link rel="stylesheet" href="${root}${sheet}">`,
+      ...looks.map((href) => `<link rel="stylesheet" href="${hostedThemeSheet(href)}">`),
       `<script src="${root}${address}" data-page="${escapeHtml(root + (file === 'index.html' ? '' : file))}"></script>`,
       write(desk),
       write(scripts),

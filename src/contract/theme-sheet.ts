@@ -7,3 +7,8 @@ export function themeSheet(edition: string): string {
 export function isThemeSheet(address: string): boolean {
   return /(?:^|\/)theme\.[0-9a-f]+\.css$/.test(address);
 }
+
+/** Where the same stands for pages in the layout of another site. */
+export function hostedThemeSheet(sheet: string): string {
+  return sheet.replace(/theme(?=\.[0-9a-f]+\.css$)/, 'theme-hosted');
+}

@@ -15,5 +15,12 @@ export { asked, type PairKind, pairs } from './pairs.ts';
 export { type Part, parts } from './parts.ts';
 export { type Group, groups, type Property, properties, type ValueType } from './properties.ts';
 export { readTheme } from './read-theme.ts';
-export { faceCss, firstFamily, firstFontFiles, hostCss, themeCss } from './theme-css.ts';
+export {
+  faceCss,
+  firstFamily,
+  firstFontFiles,
+  hostCss,
+  hostedThemeCss,
+  themeCss,
+} from './theme-css.ts';
 export type * from './types.ts';

@@ -5,7 +5,7 @@ import { colourNames, defaultColour, modes } from './defaults.ts';
 import { faultOf, findLowContrasts } from './find-contrast.ts';
 import { pairs } from './pairs.ts';
 import { readTheme } from './read-theme.ts';
-import { firstFontFiles, themeCss } from './theme-css.ts';
+import { firstFontFiles, hostedThemeCss, themeCss } from './theme-css.ts';
 
 const files = {
   media: new Set(['media/a.woff2', 'media/b.otf', 'media/none.woff2', 'media/photo.png']),
@@ -220,4 +220,15 @@ describe('the style sheet of a theme', () => {
       ':root[data-theme="dark"] :is(main :is(h2, h3, h4)):not(#_)::before{content:"§";color:#fff}',
     );
   });
+});
+
+test('in the layout of another site nothing of a look holds outside of the course', () => {
+  const { look } = read(
+    ':root{--paper:#fff;--ink:#111}@media (prefers-color-scheme:dark){:root{--paper:#000;--ink:#eee}}::part(heading){letter-spacing:0.02em}',
+  );
+  const css = hostedThemeCss(look, (file) => file);
+  const selectors = [...css.matchAll(/([^{}]+)\{(?=[^{}]*\})/g)].map(([, one = '']) => one);
+  expect(selectors.length).toBeGreaterThan(3);
+  for (const one of selectors) expect(one).toContain('.linewright:not(#_)');
+  expect(css).toContain('.linewright:not(#_) :is(.course-main');
 });

@@ -10,7 +10,7 @@ import {
   type PropertyName,
 } from './defaults.ts';
 import { colourIn, isColour, measureIn } from './effective.ts';
-import { lookBlocks } from './look-blocks.ts';
+import { hostedScope, lookBlocks } from './look-blocks.ts';
 import { findPart } from './parts.ts';
 import type { Declaration, FontFace, Look, PartRule } from './types.ts';
 
@@ -21,10 +21,21 @@ export function themeCss(look: Look, addressOf: (file: string) => string): strin
     lookBlocks(namesSetIn(look), (name, mode) => valueIn(look, name, mode)),
     paperCss(look),
     pageHeadCss(look),
-    ...look.parts.map(partCss),
+    ...look.parts.map((part) => partCss(part)),
     '',
   ]
     .filter((text, at, all) => text !== '' || at === all.length - 1)
+    .join('\n');
+}
+
+/** The same for a course in the layout of another site: nothing in it holds outside of the course. */
+export function hostedThemeCss(look: Look, addressOf: (file: string) => string): string {
+  return [
+    ...look.faces.map((face) => faceCss(face, addressOf)),
+    lookBlocks(namesSetIn(look), (name, mode) => valueIn(look, name, mode), 'hosted'),
+    ...look.parts.map((part) => partCss(part, `${hostedScope} `)),
+  ]
+    .filter((text) => text !== '')
     .join('\n');
 }
 
@@ -93,11 +104,13 @@ function write([name, value]: Declaration): string {
 
 const isColoured = /color|background|shadow|border/;
 
-function partCss({ part, pseudo, when, declarations }: PartRule): string {
-  const selector = findPart(part)?.selector;
-  if (selector === undefined || declarations.length === 0) return '';
+/** @param within what the part stands in, where that is not all of the page. */
+function partCss({ part, pseudo, when, declarations }: PartRule, within = ''): string {
+  const inPage = findPart(part)?.selector;
+  if (inPage === undefined || declarations.length === 0) return '';
+  const selector = within === '' ? inPage : inPage.replaceAll(/\bmain\b(?!-)/g, '.course-main');
   // No rule of ours has an id, so whatever is said of a part holds.
-  const own = (root: string) => `${root}:is(${selector}):not(#_)${pseudo}`;
+  const own = (root: string) => `${root}${within}:is(${selector}):not(#_)${pseudo}`;
   const rule = (selector: string, said: readonly Declaration[]) =>
     said.length === 0 ? '' : `${selector}{${said.map(write).join(';')}}`;
   if (when !== undefined && 'mode' in when) {

@@ -36,11 +36,13 @@ import type { SitePlace } from './render/site-frame.ts';
 import type { Download } from './site-data.ts';
 import { sitemapFiles } from './sitemap.ts';
 
+export { hostedThemeSheet, isThemeSheet } from '../contract/index.ts';
 export { assetsFolder, readAssets } from './build/assets.ts';
 export { deskFindings } from './desk/desk-findings.ts';
 export { hostedWords, lineScriptFile } from './hosted.ts';
 export { previewSite, type SitePreview } from './preview.ts';
 export { type Embed, findEmbeds } from './render/embed/embeds.ts';
+export { hostedLookSheet } from './render/look-files.ts';
 export type { SiteMemory } from './render/rendered-site.ts';
 export { describeBuilt } from './shelf/describe-built.ts';
 export { writeShelfPages } from './shelf/write-shelf-pages.ts';

@@ -1,6 +1,13 @@
 import { createHash } from 'node:crypto';
-import { themeSheet } from '../../contract/index.ts';
-import { colourIn, firstFamily, firstFontFiles, type Look, themeCss } from '../../look/index.ts';
+import { hostedThemeSheet, themeSheet } from '../../contract/index.ts';
+import {
+  colourIn,
+  firstFamily,
+  firstFontFiles,
+  hostedThemeCss,
+  type Look,
+  themeCss,
+} from '../../look/index.ts';
 import type { Course } from '../../model/index.ts';
 import type { AssetPaths, SiteFile, SiteFrame } from '../site-data.ts';
 
@@ -10,6 +17,14 @@ export function lookSheet({ theme }: Course): SiteFile | undefined {
   const content = themeCss(theme.look, addressOf);
   const edition = createHash('sha256').update(content).digest('hex').slice(0, 12);
   return { path: themeSheet(edition), content };
+}
+
+/** The same for pages of the course in the layout of another site. */
+export function hostedLookSheet(course: Course): SiteFile | undefined {
+  const sheet = lookSheet(course);
+  if (sheet === undefined || course.theme === undefined) return undefined;
+  const content = hostedThemeCss(course.theme.look, addressOf);
+  return { path: hostedThemeSheet(sheet.path), content };
 }
 
 /** What every page must know of the look. */
