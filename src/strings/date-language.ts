@@ -6,8 +6,9 @@ export function dateLanguage(language: string): string {
   return language === 'en' ? 'en-GB' : language;
 }
 
-/** `25 November 2026` for `2026-11-25`. */
+/** `25 November 2026` for `2026-11-25`; nothing for a day that could not be read, which a preview shows all the same. */
 export function dayInWords(date: string, language: string): string {
+  if (date === '') return '';
   const format = new Intl.DateTimeFormat(dateLanguage(language), {
     dateStyle: 'long',
     timeZone: 'UTC',
