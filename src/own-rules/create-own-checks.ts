@@ -158,6 +158,7 @@ class OwnCode {
         this.faults.push({
           place: topOfFile(file),
           message: `Something that ${file} defines is left out: ${wrong}.`,
+          ...('wrong' in read ? {} : { hint: 'Give it a name of its own.' }),
         });
     }
   }

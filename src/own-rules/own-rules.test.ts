@@ -164,6 +164,7 @@ describe('code that goes wrong is named, and the rest goes on', () => {
       {
         'throws.mjs': rule('thrower', 'null.x;'),
         'gives.mjs': rule('giver', 'yield 5;'),
+        'returns.mjs': rule('returner', 'return 42;').replace('*inChapter', 'inChapter'),
         'points.mjs': rule(
           'pointer',
           "yield { message: 'x', place: { ...chapter.place, file: 'a' } };",
@@ -178,6 +179,7 @@ describe('code that goes wrong is named, and the rest goes on', () => {
         named: [
           'throws.mjs',
           'gives.mjs',
+          'returns.mjs',
           'points.mjs',
           'takes.mjs',
           'parse.mjs',
@@ -190,12 +192,13 @@ describe('code that goes wrong is named, and the rest goes on', () => {
     );
     expect(findingsIn(files)).toEqual([
       rest,
-      'course.yaml:12:5 error own-rule: There is no file rules/gone.mjs.',
-      'rules/empty.mjs:1:1 error own-rule: rules/empty.mjs failed: Error: rules/empty.mjs has no default export.',
+      'course.yaml:13:5 error own-rule: There is no file rules/gone.mjs.',
+      'rules/empty.mjs:1:1 error own-rule: rules/empty.mjs failed: Error: rules/empty.mjs has no default export, such as `export default defineCourseRule({ … })`.',
       'rules/gives.mjs:1:1 error own-rule: `giver` does not do what a rule does: it gave 5, which is no finding: one has a `message`, and a `place` that the rule was given.',
       "rules/parse.mjs:2:11 error own-rule: rules/parse.mjs failed: SyntaxError: Unexpected token ';'.",
       'rules/points.mjs:1:1 error own-rule: `pointer` does not do what a rule does: it gave a finding with a place in a file that it was not given.',
       'rules/reaches.mjs:1:1 error own-rule: rules/reaches.mjs failed: Error: `../../x.mjs` cannot be imported: only `linewright/rules`, modules of Node and `.mjs` files of rules/ can.',
+      'rules/returns.mjs:1:1 error own-rule: `returner` does not do what a rule does: it gave 42, which is no finding: one has a `message`, and a `place` that the rule was given.',
       'rules/takes.mjs:1:1 error own-rule: Something that rules/takes.mjs defines is left out: there is a rule `move-illegal` already.',
       "rules/throws.mjs:3:34 error own-rule: `thrower` failed: TypeError: Cannot read properties of null (reading 'x').",
     ]);

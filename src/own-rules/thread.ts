@@ -64,7 +64,11 @@ async function answer(call: Call): Promise<unknown> {
 
 function load(file: string, module: { readonly default?: unknown }): Loaded {
   const given = module.default;
-  if (given === undefined) throw new Error(`${file} has no default export`);
+  if (given === undefined) {
+    throw new Error(
+      `${file} has no default export, such as \`export default defineCourseRule({ … })\``,
+    );
+  }
   const all: unknown[] = Array.isArray(given) ? given : [given];
   return { defined: all.map(remember) };
 }
@@ -105,16 +109,25 @@ async function runRule({ id, side, language, about }: Extract<Call, { does: 'rul
     covered: (key) => ask('covered', key) as readonly string[],
     named: (name) => ask('named', name) as Position | undefined,
   };
-  const found =
-    'chapter' in about
-      ? rule?.inChapter?.({ ...about, course })
-      : rule?.inCourse?.({ ...about, course });
+  const found: unknown = await ('chapter' in about
+    ? rule?.inChapter?.({ ...about, course })
+    : rule?.inCourse?.({ ...about, course }));
   const all: unknown[] = [];
-  for await (const one of found ?? []) {
+  for await (const one of listOf(found)) {
     all.push(one);
     if (all.length > mostFindings) break;
   }
   return all;
+}
+
+/** A rule that gave one thing in place of a list has given that: whoever reads it says what it is. */
+function listOf(found: unknown): Iterable<unknown> | AsyncIterable<unknown> {
+  const isList =
+    typeof found === 'object' &&
+    found !== null &&
+    (Symbol.iterator in found || Symbol.asyncIterator in found);
+  if (isList) return found as Iterable<unknown> | AsyncIterable<unknown>;
+  return found === undefined || found === null ? [] : [found];
 }
 
 /** One more than is taken, so that whoever counts sees that there are too many. */

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { readSettings } from './read-settings.ts';
+import { readTranslationSettings } from './read-translation-settings.ts';
 import { webAddressFault } from './web-address.ts';
 
 function read(line: string) {
@@ -68,4 +69,15 @@ test.each([
   ['author:', 'Write it behind `author: `, or take the line out.'],
   ['licence: [a]', 'Write a text behind `licence: `.'],
   ['notation: russian', 'Write it like this: `notation: letters`.'],
+  ['own-rules: a.mjs', 'Put each on a line of its own below `own-rules:`, behind `- `.'],
+  ['own-rules: [../a.mjs]', 'Write it like this: `- reading-time.mjs`.'],
+  ['logo: { light: media/a.svg, drak: media/b.svg }', 'Did you mean `dark`?'],
+  ['logo: { light: media/a.svg, paper: media/b.svg }', 'The names are `light`, `dark`, `cover`.'],
+  ['engine: { marjin: 1 }', 'Did you mean `margin`?'],
 ])('%s: %s', (line, hint) => expect(read(line).hints).toEqual([hint]));
+
+test('a file of a folder of the course is named as it is written', () => {
+  const path = 'translations/de/course.yaml';
+  const { problems } = readTranslationSettings({ path, text: 'title: T\nside: white\n' });
+  expect(problems[0]?.message).toBe(`${path} has no \`side\`.`);
+});

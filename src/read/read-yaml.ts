@@ -198,7 +198,7 @@ function describeIssue(
   const path = issue.path.filter((step) => typeof step !== 'symbol');
   const name = path.join('.');
   if (issue.code === 'unrecognized_keys') {
-    const keys = Object.keys(schema.shape);
+    const keys = keysAt(schema, path);
     return issue.keys.map((key) => {
       const near = nearestName(key, keys);
       const list = keys.map((known) => `\`${known}\``).join(', ');
@@ -242,8 +242,31 @@ function describeIssue(
             wanted: issue.message,
             known,
           })
-        : 'Write it behind the hyphen of its item.';
+        : itemHint(issue.message);
   return [{ place: placeOf(...path), message: `\`${name}\` must be ${issue.message}.`, hint }];
+}
+
+/** The names that a list of settings within others may have. */
+function keysAt(schema: z.core.$ZodType, path: Path): string[] {
+  const { def } = schema._zod;
+  if ('innerType' in def) return keysAt(def.innerType as z.core.$ZodType, path);
+  if (def.type === 'pipe' && 'in' in def) return keysAt(def.in as z.core.$ZodType, path);
+  if (def.type === 'union' && 'options' in def) {
+    return (def.options as z.core.$ZodType[]).flatMap((option) => keysAt(option, path));
+  }
+  if (def.type !== 'object' || !('shape' in def)) return [];
+  const shape = def.shape as Readonly<Record<string, z.core.$ZodType>>;
+  const [next, ...rest] = path;
+  if (next === undefined) return Object.keys(shape);
+  const inner = shape[next];
+  return inner ? keysAt(inner, rest) : [];
+}
+
+function itemHint(wanted: string): string {
+  const [, sample] = /such as `([^`\n]+)`/.exec(wanted) ?? [];
+  return sample === undefined
+    ? 'Write it behind the hyphen of its item.'
+    : `Write it like this: \`- ${sample}\`.`;
 }
 
 /** `this exercise` has no setting at all under such a name, and neither has any other. */
@@ -254,5 +277,7 @@ function noSetting(name: string): string {
 }
 
 function capital(text: string): string {
-  return /^(?:course|shelf)\.yaml/.test(text) ? text : text.charAt(0).toUpperCase() + text.slice(1);
+  return /^(?:translations\/.+\/course|course|shelf)\.yaml/.test(text)
+    ? text
+    : text.charAt(0).toUpperCase() + text.slice(1);
 }

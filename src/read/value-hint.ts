@@ -21,6 +21,9 @@ export function valueHint(
   if (written === null || written === undefined || written === '') {
     return `Write it behind \`${key}: \`, or take the line out.`;
   }
+  if (wanted.endsWith('behind `- `')) {
+    return `Put each on a line of its own below \`${key}:\`, behind \`- \`.`;
+  }
   const sample = known[0] ?? /`([^`\n]+)`/.exec(wanted)?.[1];
   if (sample === undefined || sample.includes(': ')) return `Write ${wanted} behind \`${key}: \`.`;
   return `Write it like this: \`${key}: ${sample}\`.`;

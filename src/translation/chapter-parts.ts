@@ -81,9 +81,13 @@ export function partsOf(chapter: ChapterSyntax, text: string, source: string): r
 /** What the front matter says that is no words. */
 function settingsIn({ learn, page }: ChapterSyntax): string[] {
   return [
-    ...(learn ? [`learn ${learn}`] : []),
+    ...(learn ? [`\`learn: ${learn}\``] : []),
     ...(page
-      ? [`in ${page.in}`, ...(page.letter ? ['letter'] : []), ...(page.book ? ['book'] : [])]
+      ? [
+          `\`in: ${page.in}\``,
+          ...(page.letter ? ['`letter`'] : []),
+          ...(page.book ? ['`book`'] : []),
+        ]
       : []),
   ];
 }

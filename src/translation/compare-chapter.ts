@@ -180,7 +180,7 @@ function openProblem(place: Place, texts: number, words: number, { source }: Nam
     rule: 'translation-open',
     place,
     message: `${count} of this file (${words} words) ${texts === 1 ? 'waits' : 'wait'} for a translation.`,
-    hint: `Write each anew and take the mark before it out; until then readers get it in ${source}.`,
+    hint: `Write ${texts === 1 ? 'it' : 'each'} anew and take the mark before it out; until then readers get it in ${source}.`,
   };
 }
 

@@ -120,6 +120,11 @@ test.each([
     '',
     'differs The original has wrong:, and the translation lacks it.',
   ],
+  [
+    '---\n',
+    '---\nlearn: main\n',
+    '1:1 differs The translation has `learn: main`, and the original does not.',
+  ],
   ['## Die', '### Die', '5:1 differs The original has level 2 where the translation has level 3.'],
   ['(pos:open)', '(pos:other)', '12:24 differs The original has a link to `pos:open`'],
 ])('a translation with %s made %s is named', (from, to, message) => {

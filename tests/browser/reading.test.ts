@@ -89,6 +89,9 @@ describe('the address', () => {
     reading(`isolated-pawn.html#${unnamed}`, async (page) => {
       await settled(page);
       await expect.poll(() => caption(page)).toBe('after 5...Nc6');
+      // In a flex box the words around a figurine would be columns beside it.
+      const line = page.locator('.board-caption');
+      expect(await line.evaluate((each) => getComputedStyle(each).display)).toBe('block');
       expect(await inSight(page, unnamed)).toBe(true);
     }));
 
