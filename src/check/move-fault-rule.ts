@@ -1,5 +1,6 @@
-import type { MoveFault } from '../chess/index.ts';
-import { movesOf } from '../model/index.ts';
+import { isMoveFault, type MoveFault, playMove } from '../chess/index.ts';
+import { type Chapter, type MoveNode, movesOf } from '../model/index.ts';
+import { inLettersOf, listLetters } from '../read/index.ts';
 import { type CourseRule, defineCourseRule } from './course-rule.ts';
 import { moveName } from './move-name.ts';
 
@@ -20,8 +21,8 @@ export function makeMoveFaultRule(
         // Games have a rule of their own.
         if (block.kind === 'game') continue;
         if (node.fault?.kind !== kind || !node.written) continue;
-        const { reason, meant } = node.fault;
-        const hint = meantHint(meant);
+        const reason = reasonFor(chapter, node.fault);
+        const hint = hintFor(chapter, node, parent);
         yield {
           place: node.written.place,
           message: `${moveName(node, parent)} ${verb[kind]}: ${reason}.`,
@@ -42,4 +43,31 @@ const verb: Readonly<Record<MoveFault['kind'], string>> = {
 export function meantHint(meant: readonly string[]): string | undefined {
   if (meant.length === 0) return undefined;
   return `Did you mean ${meant.join(', ').replace(/, ([^,]*)$/, ' or $1')}?`;
+}
+
+/** The reason, with the letters that this chapter is written in. */
+function reasonFor({ pieces }: Chapter, { reason }: MoveFault): string {
+  if (pieces === undefined) return reason;
+  return reason.replace(
+    'the English letters are K, Q, R, B and N',
+    `with \`pieces: ${pieces}\` the letters are ${listLetters(pieces)}`,
+  );
+}
+
+function hintFor(
+  { pieces }: Chapter,
+  { written, fault }: MoveNode,
+  parent: MoveNode | undefined,
+): string | undefined {
+  const asWritten = inLettersOf(pieces, written?.san ?? '');
+  if (parent?.position && asWritten !== written?.san) {
+    // A letter with two meanings, as R in Spanish.
+    const inEnglish = playMove(parent.position, asWritten);
+    if (!isMoveFault(inEnglish)) {
+      return `In English letters this would be a move, but with \`pieces: ${pieces}\` it is written ${inLettersOf(pieces, inEnglish.san)}.`;
+    }
+  }
+  return meantHint(
+    (fault && 'meant' in fault ? fault.meant : []).map((san) => inLettersOf(pieces, san)),
+  );
 }

@@ -26,6 +26,11 @@ export { makeFen } from './make-fen.ts';
 export { listed, nameOf, nameSquares, sideName } from './names.ts';
 export { whyNeverFrom } from './never-from.ts';
 export { passMove } from './pass.ts';
+export {
+  type PiecesLanguage,
+  pieceLettersOf,
+  piecesLanguages,
+} from './piece-letters.ts';
 export { isMoveFault, playMove } from './play.ts';
 export { playForgiving } from './play-forgiving.ts';
 export { createReplay, type Replay } from './replay.ts';

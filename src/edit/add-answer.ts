@@ -25,7 +25,7 @@ export function addAnswer(
       'load the page again, and play the moves once more',
     );
   }
-  const line = movesText(exercise.position, moves, ' ');
+  const line = movesText(exercise.position, moves, { gap: ' ', pieces: chapter.pieces });
   const [first] = moves;
   const has = first && linesOf(exercise).find((each) => each[1]?.move?.san === first.san);
   if (has !== undefined) {

@@ -39,7 +39,7 @@ export function addLine(
       'mend that move first',
     );
   }
-  const text = movesText(position, rest, block.gap);
+  const text = movesText(position, rest, { gap: block.gap, pieces: written.chapter.pieces });
   const next = first === undefined ? undefined : block.nodes[first];
   return next === undefined ? goOn(block, node, text) : addVariation(block, next, text);
 }

@@ -1,15 +1,28 @@
-import { numberSign, type PlayedMove, type Position, playSan } from '../chess/index.ts';
+import {
+  numberSign,
+  type PiecesLanguage,
+  type PlayedMove,
+  type Position,
+  playSan,
+} from '../chess/index.ts';
 import { glyphSign, isAssessment, isMoveSuffix } from '../movetext/index.ts';
+import { inLettersOf } from '../read/index.ts';
 import { EditRefusedError, type NewMove } from './types.ts';
 import { wordsText } from './words.ts';
 
 /**
  * Moves as movetext: `7. Bg2 {…} 7... Be7 8. O-O`.
  * @param from the position that the first is played in.
- * @param gap what stands between a number and its move: a space, or nothing.
+ * @param style.gap what stands between a number and its move: a space, or nothing.
+ * @param style.pieces the language of its letters; English unless given.
  * @throws EditRefusedError for a move that cannot be played.
  */
-export function movesText(from: Position, moves: readonly NewMove[], gap: string): string {
+export function movesText(
+  from: Position,
+  moves: readonly NewMove[],
+  style: { readonly gap: string; readonly pieces?: PiecesLanguage | undefined },
+): string {
+  const { gap, pieces } = style;
   const parts: string[] = [];
   let position = from;
   // A move by Black has its number where no move stands right before it.
@@ -17,11 +30,12 @@ export function movesText(from: Position, moves: readonly NewMove[], gap: string
   for (const move of moves) {
     const played = playIn(position, move.san);
     const numbered = interrupted || played.color === 'white';
-    parts.push(`${numbered ? `${numberSign(played)}${gap}` : ''}${played.san}${glyphsText(move)}`);
+    const san = inLettersOf(pieces, played.san);
+    parts.push(`${numbered ? `${numberSign(played)}${gap}` : ''}${san}${glyphsText(move)}`);
     const words = wordsText(move);
     if (words !== '') parts.push(`{${words}}`);
     const variations = move.variations ?? [];
-    for (const each of variations) parts.push(`( ${movesText(position, each, gap)} )`);
+    for (const each of variations) parts.push(`( ${movesText(position, each, style)} )`);
     interrupted = words !== '' || variations.length > 0;
     position = played.after;
   }

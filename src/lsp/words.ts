@@ -50,6 +50,7 @@ export const settingWords: Readonly<Record<string, string>> = {
   licence: 'What others may do with it.',
   rules: 'How strict each rule is: its id with `error`, `warning` or `off`.',
   notation: 'How moves are written for readers.',
+  pieces: 'The language of the piece letters in your files; English without it.',
   begins: 'The name of the position where the course’s subject starts.',
   cover: 'The name of the position on the first page.',
   for: 'Whom the course is for.',

@@ -11,7 +11,7 @@ import type { Block, Chapter, Course, CourseProblem, Label, Page } from './types
 /** What is known of a chapter before it is on the board. */
 export type ChapterFront = Pick<
   Chapter,
-  'id' | 'title' | 'summary' | 'learn' | 'draft' | 'page' | 'language' | 'file' | 'media'
+  'id' | 'title' | 'summary' | 'learn' | 'draft' | 'page' | 'language' | 'pieces' | 'file' | 'media'
 >;
 
 /** A chapter for a course: what stands in it is asked for once, when somebody looks. */
@@ -23,7 +23,7 @@ export interface ChapterToJoin {
 }
 
 export function frontOf(chapter: Chapter): ChapterFront {
-  const { id, title, summary, learn, draft, page, language, file, media } = chapter;
+  const { id, title, summary, learn, draft, page, language, pieces, file, media } = chapter;
   return {
     id,
     title,
@@ -32,6 +32,7 @@ export function frontOf(chapter: Chapter): ChapterFront {
     ...(draft && { draft }),
     ...(page && { page }),
     ...(language !== undefined && { language }),
+    ...(pieces && { pieces }),
     file,
     media,
   };

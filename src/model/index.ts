@@ -4,6 +4,7 @@ export {
   fileAddress,
   fileOfAddress,
   readJudgement,
+  writeLetters,
 } from '../read/index.ts';
 export { assembleCourse, type ChapterFront, frontOf, saidByChapter } from './assemble-course.ts';
 export { buildCourse } from './build-course.ts';

@@ -3,7 +3,15 @@
  * only this; nothing after it opens a Markdown file.
  */
 import type { PhrasingContent, Root } from 'mdast';
-import type { Color, MoveFault, PieceKind, PlayedMove, Position, Square } from '../chess/index.ts';
+import type {
+  Color,
+  MoveFault,
+  PieceKind,
+  PiecesLanguage,
+  PlayedMove,
+  Position,
+  Square,
+} from '../chess/index.ts';
 import type { Place } from '../diagnostics/index.ts';
 import type {
   CourseProblem,
@@ -77,6 +85,8 @@ export interface Chapter {
   readonly page?: PageFront;
   /** Of its words, where the course is in another one. */
   readonly language?: string;
+  /** The letters that its moves are written in, where they are not those of SAN. */
+  readonly pieces?: PiecesLanguage;
   /** Path relative to the course folder, with `/`: what references name the chapter by. */
   readonly file: string;
   /** The Markdown tree, blocks and directives replaced by the nodes of `read/nodes.ts`. */

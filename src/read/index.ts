@@ -3,6 +3,7 @@ export type { Choices } from './choices.ts';
 export { documentsOf, isPageFile, type WithPages } from './documents.ts';
 export { fileAddress, fileOfAddress } from './file-address.ts';
 export { engineFile, type FindOptions, findFiles, NoCourseError, themeFile } from './find-files.ts';
+export { inLettersOf, listLetters } from './in-san.ts';
 export { learnWords } from './learn.ts';
 export { leaveOutDrafts } from './leave-out-drafts.ts';
 export { idLine } from './missing-id.ts';
@@ -34,4 +35,5 @@ export { type FolderSeen, placeCourses, type ShelvedFolder } from './shelf/place
 export { readShelfSettings, type ShelfSettings, shelfFile } from './shelf/read-shelf-settings.ts';
 export type * from './types.ts';
 export { webAddressFault } from './web-address.ts';
+export { writeLetters } from './write-letters.ts';
 export { type YamlText, yamlTexts } from './yaml-texts.ts';

@@ -2,6 +2,7 @@ import type { PhrasingContent } from 'mdast';
 import * as z from 'zod';
 import type { BlockContext } from './block-context.ts';
 import type { Fence } from './fence.ts';
+import { noteLetters, wordsInSan } from './in-san.ts';
 import { arrowProblem, parseList, squareProblem } from './names.ts';
 import { readInlineText } from './read-text-nodes.ts';
 import { readYaml, type YamlResult } from './read-yaml.ts';
@@ -46,6 +47,34 @@ export function itemsOf(value: ListValue, key: string, yaml: YamlResult<unknown>
   if (value === undefined) return [];
   if (typeof value === 'string') return [{ text: value, place: yaml.placeOf(key) }];
   return value.map((text, index) => ({ text, place: yaml.placeOf(key, index) }));
+}
+
+/** The same with its moves and pieces in the letters of SAN. */
+export function itemsInSan(
+  value: ListValue,
+  key: string,
+  yaml: YamlResult<unknown>,
+  context: BlockContext,
+): PlacedText[] {
+  return itemsOf(value, key, yaml).map(({ text, place }, index) => {
+    const pointAt = typeof value === 'string' ? yaml.locatorOf(key) : yaml.locatorOf(key, index);
+    noteLetters(text, pointAt, context);
+    return { text: wordsInSan(text, context.pieces), place };
+  });
+}
+
+/** The names in such a value with their pieces in the letters of SAN. */
+export function namesInSan(
+  value: ListValue,
+  key: string,
+  yaml: YamlResult<unknown>,
+  context: BlockContext,
+): PlacedText[] {
+  const { pointAt } = context.source;
+  return namesOf(value, key, yaml).map(({ text, place }) => {
+    noteLetters(text, (at) => pointAt(place.start.offset + at), context);
+    return { text: wordsInSan(text, context.pieces), place };
+  });
 }
 
 /** The names in such a value, in one string or in several, each with its own place. */

@@ -1,5 +1,6 @@
 import type { Code, Definition, Parent, Root, RootContent } from 'mdast';
 import * as z from 'zod';
+import type { PieceKind, PiecesLanguage } from '../chess/index.ts';
 import { createLocator, lineStarts, type Place } from '../diagnostics/index.ts';
 import type { MediaFault } from '../media/index.ts';
 import type { BlockContext } from './block-context.ts';
@@ -84,6 +85,10 @@ export interface ChapterOptions {
   readonly chapters?: ReadonlySet<string>;
   /** The PGN files of `games/`, by their path. */
   readonly games?: ReadonlyMap<string, SourceFile>;
+  /** The letters that moves are written in; default: those of SAN. What the file says of itself comes first. */
+  readonly pieces?: PiecesLanguage | undefined;
+  /** Is told of every letter of a piece in moves and claims, by its offset in the file. */
+  readonly onLetter?: ((offset: number, kind: PieceKind) => void) | undefined;
   /** Without front matter the title is the file's name; default: front matter is required. */
   readonly frontMatter?: 'required' | 'optional';
 }
@@ -96,6 +101,8 @@ export function readChapter(
     unfit = new Map(),
     chapters,
     games = new Map(),
+    pieces: ofCourse = 'en',
+    onLetter,
     frontMatter = 'required',
   }: ChapterOptions,
   tree?: Root,
@@ -113,6 +120,7 @@ export function readChapter(
   const body = tree ?? parseMarkdown(source.text);
   limitTree(body, { source: file, report });
   const usedMedia = new Set<string>();
+  const language = written.pieces ?? ofCourse;
   const context: BlockContext = {
     source: file,
     definitions: takeDefinitions(body),
@@ -120,6 +128,7 @@ export function readChapter(
     unfit,
     chapters,
     usedMedia,
+    pieces: language === 'en' && !onLetter ? undefined : { language, onLetter },
     games,
     shownGames: { size: 0 },
     nextId: createCounter(),
@@ -142,6 +151,7 @@ export function readChapter(
     ...(front.draft && { draft: true }),
     ...(front.page && { page: front.page }),
     ...(written.language === undefined ? {} : { language: written.language }),
+    ...(language !== 'en' && { pieces: language }),
     file: source.path,
     body,
     blocks,

@@ -1,7 +1,9 @@
+import type { PiecesLanguage } from '../chess/index.ts';
 import type { MediaFault } from '../media/index.ts';
 import { documentsOf } from './documents.ts';
 import { type ChapterOptions, readChapter } from './read-chapter.ts';
 import { readFrame, repeatedIds } from './read-frame.ts';
+import { piecesOf } from './read-settings.ts';
 import type { CourseFiles, CourseSyntax, SourceFile } from './types.ts';
 
 /** Reads the files of a course; pure, so that tests and editors can read what is not on a disk. */
@@ -23,14 +25,17 @@ export interface FilesBeside {
   /** The chapters, and the pages beside them. */
   readonly chapters: ReadonlySet<string>;
   readonly games: ReadonlyMap<string, SourceFile>;
+  /** The letters that moves are written in, where they are not those of SAN. */
+  readonly pieces?: PiecesLanguage | undefined;
 }
 
 export function filesBeside(files: CourseFiles): FilesBeside {
-  const { games, media, unfit = new Map() } = files;
+  const { games, media, settings, unfit = new Map() } = files;
   return {
     media: new Set(media),
     unfit,
     chapters: new Set(documentsOf(files).map(({ path }) => path)),
     games: new Map(games.map((game) => [game.path, game])),
+    pieces: settings && piecesOf(settings),
   };
 }

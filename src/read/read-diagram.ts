@@ -4,7 +4,7 @@ import { choicesOf } from './choices.ts';
 import type { Fence } from './fence.ts';
 import {
   arrowList,
-  itemsOf,
+  itemsInSan,
   listOf,
   readBody,
   readBodyText,
@@ -43,6 +43,6 @@ export function readDiagram(fence: Fence, context: BlockContext) {
     caption: readBodyText(body.caption, 'caption', yaml, context),
     ...(body.alt === undefined ? {} : { alt: body.alt }),
     ...readDrawn(body, yaml, context),
-    claims: itemsOf(body.claim, 'claim', yaml),
+    claims: itemsInSan(body.claim, 'claim', yaml, context),
   };
 }

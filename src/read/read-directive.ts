@@ -1,6 +1,7 @@
 import type { PhrasingContent } from 'mdast';
 import type { TextDirective } from 'mdast-util-directive';
 import { nearestName } from '../diagnostics/index.ts';
+import { noteLetters, wordsInSan } from './in-san.ts';
 import { isLearnWord, learnHint } from './learn.ts';
 import { arrowProblem, isLabel, labelHint, squareProblem } from './names.ts';
 import { type DirectiveName, type DirectiveNode, directiveNames } from './nodes.ts';
@@ -57,7 +58,8 @@ export function readDirective(
     return { ...asText, value: '' };
   }
   const written = raw.slice(opening + 1, -1);
-  const argument = written.replace(/\s+/g, ' ').trim();
+  const oneLine = written.replace(/\s+/g, ' ').trim();
+  const argument = name === 'claim' ? wordsInSan(oneLine, context.pieces) : oneLine;
   if (name === 'here')
     return readName(node, written, opening + 1, context) ?? { ...asText, value: '' };
   const problem = argumentProblem(name, argument);
@@ -65,7 +67,11 @@ export function readDirective(
     context.report({ place, ...problem });
     return { ...asText, value: '' };
   }
-  const { pointAt } = context.source;
+  const { pointAt, text } = context.source;
+  if (name === 'claim') {
+    const first = place.start.offset + opening + 1;
+    noteLetters(text.slice(first, place.end.offset - 1), (at) => pointAt(first + at), context);
+  }
   return {
     type: 'courseDirective',
     name,

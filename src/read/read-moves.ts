@@ -3,6 +3,7 @@ import type { Movetext } from '../movetext/index.ts';
 import { parseMovetext } from '../movetext/index.ts';
 import type { BlockContext } from './block-context.ts';
 import { flattenMovetext } from './flatten-movetext.ts';
+import { movetextInSan } from './in-san.ts';
 import { readInlineText } from './read-text-nodes.ts';
 import type { TreeSyntax } from './types.ts';
 
@@ -12,7 +13,8 @@ export function readMoves(
   pointAt: (offset: number) => Point,
   context: BlockContext,
 ): TreeSyntax {
-  return readMovetext(parseMovetext(text), pointAt, context);
+  const san = movetextInSan(text, pointAt, context);
+  return readMovetext(parseMovetext(san), pointAt, context);
 }
 
 /** Whether movetext has no move, and nothing that could be meant as one. */

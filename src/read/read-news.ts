@@ -9,6 +9,7 @@ import { titleText } from './front-texts.ts';
 import { limitTree } from './limits/index.ts';
 import { blockNames, readBlock } from './read-block.ts';
 import { takeDefinitions } from './read-chapter.ts';
+import type { FilesBeside } from './read-course.ts';
 import { readFrontMatter } from './read-front-matter.ts';
 import { readTextNodes } from './read-text-nodes.ts';
 import { parseMarkdown } from './remark-course.ts';
@@ -41,7 +42,7 @@ export function isDay(text: string): boolean {
  */
 export function readNews(
   written: SourceFile,
-  targets: LinkTargets & Pick<TextContext, 'unfit'>,
+  targets: LinkTargets & Pick<FilesBeside, 'unfit' | 'pieces'>,
 ): NewsSyntax {
   const problems: CourseProblem[] = [];
   const report: TextContext['report'] = (problem) =>
@@ -56,6 +57,7 @@ export function readNews(
   const body: Root = parseMarkdown(source.text);
   limitTree(body, { source: file, report });
   const usedMedia = new Set<string>();
+  const language = written.pieces ?? targets.pieces ?? 'en';
   const context: BlockContext = {
     source: file,
     definitions: takeDefinitions(body),
@@ -63,6 +65,7 @@ export function readNews(
     unfit: targets.unfit,
     chapters: undefined,
     usedMedia,
+    pieces: language === 'en' ? undefined : { language },
     nextId: createCounter(),
     games: new Map(),
     shownGames: { size: 0 },

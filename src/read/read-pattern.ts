@@ -3,7 +3,15 @@ import type { BlockContext } from './block-context.ts';
 import { choicesOf } from './choices.ts';
 import type { Fence } from './fence.ts';
 import { isLabel, labelHint, piecePlace } from './names.ts';
-import { itemsOf, listOf, namesOf, readBody, readBodyText, textValue } from './read-body.ts';
+import {
+  itemsInSan,
+  listOf,
+  namesInSan,
+  namesOf,
+  readBody,
+  readBodyText,
+  textValue,
+} from './read-body.ts';
 import type { PatternPiece, PlacedText } from './types.ts';
 
 const pieces = listOf('squares and pieces such as `d4 e3 Bd3 Nf3`').optional();
@@ -31,7 +39,7 @@ export const patternChoices = choicesOf(schema);
 export function readPattern(fence: Fence, context: BlockContext) {
   const { body, yaml } = readBody('pattern', fence, schema, context);
   const placed = (['white', 'black'] as const).flatMap((color) =>
-    namesOf(body[color], color, yaml).flatMap((item): PatternPiece[] => {
+    namesInSan(body[color], color, yaml, context).flatMap((item): PatternPiece[] => {
       const piece = piecePlace(item.text);
       if (piece) return [{ ...piece, color, place: item.place }];
       context.report({
@@ -69,8 +77,8 @@ export function readPattern(fence: Fence, context: BlockContext) {
     empty,
     at: labels('at'),
     reversed: body.reversed ?? false,
-    advice: namesOf(body.advice, 'advice', yaml),
-    claims: itemsOf(body.claim, 'claim', yaml),
+    advice: namesInSan(body.advice, 'advice', yaml, context),
+    claims: itemsInSan(body.claim, 'claim', yaml, context),
     text: readBodyText(body.text, 'text', yaml, context),
     except: labels('except'),
   };

@@ -1,11 +1,19 @@
 import * as z from 'zod';
+import type { PiecesLanguage } from '../chess/index.ts';
 import { createLocator, type Place, severities } from '../diagnostics/index.ts';
 import { choicesOf } from './choices.ts';
 import { cleanText } from './clean-text.ts';
 import { titleText } from './front-texts.ts';
 import { findMissingId } from './missing-id.ts';
 import { readYaml, type YamlProblem, type YamlResult } from './read-yaml.ts';
-import { courseId, languageTag, notationSetting, siteAddress, text } from './setting-fields.ts';
+import {
+  courseId,
+  languageTag,
+  notationSetting,
+  piecesSetting,
+  siteAddress,
+  text,
+} from './setting-fields.ts';
 import type { CourseProblem, CourseSettings, MissingId, SourceFile } from './types.ts';
 
 export interface SettingsDraft {
@@ -80,6 +88,7 @@ const schema = z.strictObject(
       )
       .optional(),
     notation: notationSetting.default('figurines'),
+    pieces: piecesSetting.optional(),
     begins: text('the name of a position, as `:here[…]` gives it').optional(),
     cover: text('the name of a position, as `:here[…]` gives it').optional(),
     for: text('a text').optional(),
@@ -156,6 +165,18 @@ function lostRule({ hasKey, keyPlaceOf }: YamlResult<unknown>): YamlProblem[] {
       hint: 'Take this line out.',
     },
   ];
+}
+
+const knownPieces = new WeakMap<SourceFile, PiecesLanguage | undefined>();
+
+/** The one setting that reading a chapter asks for. */
+export function piecesOf(settings: SourceFile): PiecesLanguage | undefined {
+  // Few courses have it, and a file is asked again and again.
+  if (!settings.text.includes('pieces')) return undefined;
+  if (!knownPieces.has(settings)) {
+    knownPieces.set(settings, readSettings(settings).settings.pieces);
+  }
+  return knownPieces.get(settings);
 }
 
 /** The settings of a folder that has no `course.yaml`. */

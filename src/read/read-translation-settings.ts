@@ -4,7 +4,7 @@ import { cleanText } from './clean-text.ts';
 import { titleText } from './front-texts.ts';
 import { teachings } from './read-settings.ts';
 import { readYaml } from './read-yaml.ts';
-import { notationSetting, text } from './setting-fields.ts';
+import { notationSetting, piecesSetting, text } from './setting-fields.ts';
 import type { CourseProblem, CourseSettings, SourceFile } from './types.ts';
 
 const schema = z.strictObject(
@@ -16,6 +16,7 @@ const schema = z.strictObject(
     teaches: teachings.optional(),
     licence: text('a text').optional(),
     notation: notationSetting.optional(),
+    pieces: piecesSetting.optional(),
   },
   { error: 'a list of `name: value` lines' },
 );

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { piecesLanguages } from '../chess/index.ts';
 import { isLongId } from './front-texts.ts';
 import { webAddressFault } from './web-address.ts';
 
@@ -30,6 +31,10 @@ export const siteAddress = z
 export const notationSetting = z.enum(['letters', 'english', 'figurines'], {
   error: '`letters`, `english` or `figurines`',
 });
+
+const piecesWords = `the language of the letters: ${piecesLanguages.map((tag) => `\`${tag}\``).join(', ')}`;
+
+export const piecesSetting = z.enum(piecesLanguages, { error: piecesWords });
 
 /** Whether a text is a BCP 47 tag whose language is in use. */
 export function isLanguageTag(tag: string): boolean {

@@ -2,6 +2,7 @@ import type { Definition, Node } from 'mdast';
 import type { Place } from '../diagnostics/index.ts';
 import { findNameFault, type MediaFault } from '../media/index.ts';
 import type { FileText } from './fence.ts';
+import type { PiecesOfFile } from './in-san.ts';
 import type { CourseProblem } from './types.ts';
 
 /** What a chapter's text is read with. */
@@ -15,6 +16,8 @@ export interface TextContext {
   /** The paths of all chapters; absent where they are not known, and links stay as they are. */
   readonly chapters: ReadonlySet<string> | undefined;
   readonly usedMedia: Set<string>;
+  /** The letters that its moves are written in; absent for those of SAN. */
+  readonly pieces?: PiecesOfFile | undefined;
   /** Numbers the directives and moves of the file's texts, in the order in which they are read. */
   readonly nextId: () => number;
   /** The rule is `chapter-unreadable` unless said. */

@@ -3,7 +3,7 @@
  * places, nothing played or judged yet.
  */
 import type { PhrasingContent, Root } from 'mdast';
-import type { Color, PieceKind, Square } from '../chess/index.ts';
+import type { Color, PieceKind, PiecesLanguage, Square } from '../chess/index.ts';
 import type { Fix, Place, RelatedPlace } from '../diagnostics/index.ts';
 import type { ThemeSyntax } from '../look/index.ts';
 import type { MediaFault } from '../media/index.ts';
@@ -20,6 +20,8 @@ export interface SourceFile {
   readonly language?: string;
   /** Of a translated chapter: the original's headings in order, of which the addresses of its page are made. */
   readonly headings?: readonly string[];
+  /** The letters that its moves are written in, where they are others than the course's. */
+  readonly pieces?: PiecesLanguage;
 }
 
 /** The files of `translations/TAG/`; their paths begin with that. */
@@ -135,6 +137,8 @@ export interface CourseSettings {
   readonly ownRules: readonly string[];
   /** How moves are written: with the letters of the course's language, with the English ones, with figurines. */
   readonly notation: 'letters' | 'english' | 'figurines';
+  /** The language of the letters that moves are written with in its files; English unless given. */
+  readonly pieces?: PiecesLanguage;
   /** The name of the position where the course's subject starts. */
   readonly begins?: string;
   /** The name of the position on the first page, on cards and on the cover of the book. */
@@ -233,6 +237,8 @@ export interface ChapterSyntax {
   readonly page?: PageFront;
   /** Of its words, where the course is in another one. */
   readonly language?: string;
+  /** The letters that its moves are written in, where they are not those of SAN. */
+  readonly pieces?: PiecesLanguage;
   readonly file: string;
   readonly body: Root;
   readonly blocks: readonly BlockSyntax[];
@@ -319,7 +325,7 @@ export interface WrittenNode {
   readonly after: readonly (CommentNode | VariationNode)[];
 }
 
-/** The author's spelling of a move and where it stands. */
+/** The author's spelling of a move, in the letters of SAN, and where it stands. */
 export interface WrittenInFile {
   readonly san: string;
   readonly place: Place;

@@ -1,6 +1,6 @@
 import { courseId } from '../model/index.ts';
 import { type CourseFiles, readSettings, type SourceFile } from '../read/index.ts';
-import { languageOf, type Translation } from './read-translations.ts';
+import { languageOf, piecesOf, type Translation } from './read-translations.ts';
 import { wordsOfSettings } from './words-of-settings.ts';
 
 /**
@@ -15,15 +15,21 @@ export function inTranslation(
 ): CourseFiles {
   const language = languageOf(files);
   const { translations: _, facts: __, ...course } = files;
+  const pieces = piecesOf(files, translated);
   const settings = files.settings && readSettings(files.settings).settings;
   const news = new Map(translated.news.map((file) => [file.path.slice(folder.length + 1), file]));
   const inLanguage = (original: SourceFile): SourceFile => {
     const chapter = chapters.get(original.path);
     if (chapter === undefined || (which === 'ready' && !chapter.isReady)) {
-      return { ...original, language };
+      return { ...original, language, ...(pieces.original && { pieces: pieces.original }) };
     }
     const { source, headings } = chapter;
-    return { path: original.path, text: source.text, headings };
+    return {
+      path: original.path,
+      text: source.text,
+      headings,
+      ...(pieces.here && { pieces: pieces.here }),
+    };
   };
   return {
     ...course,
@@ -36,7 +42,9 @@ export function inTranslation(
     ...(files.pages && { pages: files.pages.map(inLanguage) }),
     news: (files.news ?? []).map((original) => {
       const text = news.get(original.path)?.text;
-      return text === undefined ? original : { path: original.path, text };
+      return text === undefined
+        ? original
+        : { path: original.path, text, ...(pieces.here && { pieces: pieces.here }) };
     }),
     problems: [],
   };

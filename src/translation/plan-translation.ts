@@ -1,11 +1,11 @@
-import { type CourseFiles, documentsOf, type SourceFile } from '../read/index.ts';
+import { type CourseFiles, documentsOf, type SourceFile, writeLetters } from '../read/index.ts';
 import { type BroughtUp, bringUp, type DocumentInParts } from './bring-up.ts';
 import type { Part } from './chapter-parts.ts';
 import { compareChapter, countWords } from './compare-chapter.ts';
 import { markWords, textsIn } from './mark-words.ts';
 import { languageTag } from './marks.ts';
 import { type OriginPart, originFile, originOf, readOrigin, writeOrigin } from './origin.ts';
-import { chapterReader, languageOf } from './read-translations.ts';
+import { chapterReader, languageOf, piecesOf } from './read-translations.ts';
 import { newSettings, settingsParts } from './settings-parts.ts';
 
 /** What is to be done so that a translation follows its original, a file each; nothing is written. */
@@ -32,6 +32,8 @@ export interface PlannedFile {
 interface Pair {
   readonly path: string;
   readonly original: SourceFile;
+  /** The original's text in the letters of the translation. */
+  readonly text: string;
   readonly translated: SourceFile | undefined;
   /** Reads one of the two. */
   readonly parts: (source: SourceFile) => readonly Part[];
@@ -75,13 +77,16 @@ function pairsOf(
     (translation ? documentsOf(translation) : []).map((file) => [file.path, file]),
   );
   const read = chapterReader(files, source);
+  const pieces = piecesOf(files, translation ?? {});
   const documents = documentsOf(files).map((original): Pair => {
-    const { path, text } = original;
+    const { path } = original;
+    const text = writeLetters(original, pieces.original, pieces.here);
     return {
       path,
       original,
+      text,
       translated: translated.get(`${folder}/${path}`),
-      parts: (file) => read(file, path).parts,
+      parts: (file) => read(file, path, file === original ? pieces.original : pieces.here).parts,
       begin: (parts) => markWords(text, parts, source),
     };
   });
@@ -91,6 +96,7 @@ function pairsOf(
     {
       path: settings.path,
       original: settings,
+      text: settings.text,
       translated: translation?.settings,
       parts: (file) => settingsParts(file, source),
       begin: () => newSettings(settings, languageTag(source).open),
@@ -103,7 +109,7 @@ type Made = Omit<BroughtUp, 'origin'> & { readonly origin?: readonly OriginPart[
 
 /** Leaves a file as it is where it cannot be followed without making it worse. */
 function followFile(
-  { original, translated, parts, begin }: Pair,
+  { original, text, translated, parts, begin }: Pair,
   was: readonly OriginPart[] | undefined,
   source: string,
 ): Made {
@@ -123,7 +129,7 @@ function followFile(
   if (was === undefined) {
     return wrong === 0 ? { ...as, origin: made, left: [] } : { ...as, left: [] };
   }
-  const brought = bringUp({ text: original.text, parts: now }, here, was, source);
+  const brought = bringUp({ text, parts: now }, here, was, source);
   if (brought.text === here.text) return brought;
   const again = parts({ path: translated.path, text: brought.text });
   const keepsWords = wordsAreThere(here.parts, again);

@@ -4,6 +4,7 @@ import {
   type ChapterSyntax,
   type CourseFiles,
   type CourseProblem,
+  type CourseSettings,
   documentsOf,
   filesBeside,
   readChapter,
@@ -72,11 +73,15 @@ export function readTranslations(
   const reader = chapterReader(files, language, options);
   return translations.map((translation) => {
     const { tag } = translation;
+    const pieces = piecesOf(files, translation);
     const compare = (original: SourceFile, source: SourceFile, origin: Origin): ComparedFile => {
       const was = origin.get(original.path);
-      const print = printOf([tag, language, original.text, source.text, was ?? null]);
+      const print = printOf([tag, language, pieces, original.text, source.text, was ?? null]);
       return recall(source.path, print, () => {
-        const pair = { original: reader(original), translated: reader(source, original.path) };
+        const pair = {
+          original: reader(original),
+          translated: reader(source, original.path, pieces.here),
+        };
         const compared = compareFile(pair, was, namesOf(tag, language));
         return { ...compared, headings: headingsOf(pair.original.syntax) };
       });
@@ -109,8 +114,19 @@ export function filesOfTranslation(files: TranslationFiles): readonly SourceFile
 /** What was read of a file that an editor or a preview holds: its parts depend on its text and the language alone. */
 const knownParts = new WeakMap<
   SourceFile,
-  { readonly language: string; readonly read: ReadPart }
+  {
+    readonly language: string;
+    readonly pieces: CourseSettings['pieces'];
+    readonly read: ReadPart;
+  }
 >();
+
+/** The letters that moves are written in: the original's, and the translation's, which has the same unless it says so. */
+export function piecesOf(files: CourseFiles, { settings }: Pick<TranslationFiles, 'settings'>) {
+  const { pieces } = filesBeside(files);
+  const said = settings && readTranslationSettings(settings).words.pieces;
+  return { original: pieces, here: said ?? pieces };
+}
 
 /** Reads chapters as the course does, each once. */
 export function chapterReader(
@@ -119,12 +135,12 @@ export function chapterReader(
   options: Pick<ChapterOptions, 'frontMatter'> = {},
 ) {
   const beside = filesBeside(files);
-  return (source: SourceFile, as = source.path): ReadPart => {
+  return (source: SourceFile, as = source.path, pieces = beside.pieces): ReadPart => {
     const found = knownParts.get(source);
-    if (found?.language === language) return found.read;
-    const syntax = readChapter({ ...source, path: as }, { ...options, ...beside });
+    if (found?.language === language && found.pieces === pieces) return found.read;
+    const syntax = readChapter({ ...source, path: as }, { ...options, ...beside, pieces });
     const made = { syntax, parts: partsOf(syntax, source.text, language) };
-    knownParts.set(source, { language, read: made });
+    knownParts.set(source, { language, pieces, read: made });
     return made;
   };
 }

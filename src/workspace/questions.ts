@@ -44,6 +44,10 @@ export function noteQuestions(files: FilesBeside): {
       unfit: noting('unfit', files.unfit),
       chapters: noting('chapters', files.chapters),
       games: noting('games', files.games),
+      get pieces() {
+        note('pieces', '');
+        return files.pieces;
+      },
     },
     asked: () => [...asked.values()],
   };
@@ -51,6 +55,7 @@ export function noteQuestions(files: FilesBeside): {
 
 /** What is kept of an answer; "not there" is one. */
 export function printAnswer(files: FilesBeside, kind: keyof FilesBeside, about: string): string {
+  if (kind === 'pieces') return files.pieces ?? '';
   const names = files[kind];
   if (about === all) return hashOf([...names.keys()].join('\n'));
   if (kind === 'media' || kind === 'chapters') return names.has(about) ? 'there' : '';
@@ -69,9 +74,9 @@ export function hashOfFile(file: SourceFile): string {
 }
 
 /** What is read of a file beside its text counts as well. */
-function contentOf({ text, language, headings }: SourceFile): string {
-  if (language === undefined && headings === undefined) return text;
-  return JSON.stringify([text, language, headings]);
+function contentOf({ text, language, headings, pieces }: SourceFile): string {
+  if (language === undefined && headings === undefined && pieces === undefined) return text;
+  return JSON.stringify([text, language, headings, pieces]);
 }
 
 export function hashOf(text: string): string {

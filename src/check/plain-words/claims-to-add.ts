@@ -1,6 +1,7 @@
 /** Claims that say what true sentences say: for `check --fix --claims`. */
 import type { Fix } from '../../diagnostics/index.ts';
 import type { Chapter, MoveNode } from '../../model/index.ts';
+import { inLettersOf } from '../../read/index.ts';
 import type { CourseView } from '../view/index.ts';
 import { judge, makeBudget } from './judge.ts';
 import { vocabularyFor } from './languages/index.ts';
@@ -37,7 +38,8 @@ export function* claimsToAdd(chapter: Chapter, course: CourseView): Generator<Cl
     }
     for (const [end, claims] of byEnd) {
       const place = placeIn(text, end, end);
-      const fix = { place, text: ` :claim[${claims.join(' and ')}]` };
+      const claim = inLettersOf(chapter.pieces, claims.join(' and '));
+      const fix = { place, text: ` :claim[${claim}]` };
       const behind = /\S*$/.exec(text.text.slice(Math.max(0, end - most), end))?.[0] ?? '';
       yield { fix, behind };
     }

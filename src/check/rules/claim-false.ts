@@ -1,3 +1,4 @@
+import { inLettersOf } from '../../read/index.ts';
 import { chapterBudget, isClaimFault, judgeClaim, parseClaim } from '../claims/index.ts';
 import { claimsOf } from '../claims-of.ts';
 import { defineCourseRule } from '../course-rule.ts';
@@ -144,6 +145,7 @@ without an answer; that is reported too, since nothing unproved is published as 
   ],
   *inChapter({ chapter, course }) {
     const budget = { left: chapterBudget };
+    const spelled = (claim: string) => inLettersOf(chapter.pieces, claim);
     for (const { statement, where, context, placeOf } of claimsOf(chapter, course, budget)) {
       const claim = parseClaim(statement.argument, course.own.claims);
       // What cannot be read has a finding of its own, and so has a position that is not reached.
@@ -153,8 +155,8 @@ without an answer; that is reported too, since nothing unproved is published as 
       for (const { part, undecided, because, instead } of judgeClaim(claim, context)) {
         yield {
           place: placeOf(part.offset, part.length),
-          message: `\`${part.text}\` ${undecided ? 'could not be decided' : 'is false'} ${where}: ${because}.`,
-          ...(instead === undefined ? {} : { hint: `Here \`${instead}\` is true.` }),
+          message: `\`${spelled(part.text)}\` ${undecided ? 'could not be decided' : 'is false'} ${where}: ${because}.`,
+          ...(instead === undefined ? {} : { hint: `Here \`${spelled(instead)}\` is true.` }),
         };
       }
     }

@@ -115,7 +115,7 @@ export function makeCourseSetting(allRules: () => readonly CourseRule[]) {
     finds: 'A setting in `course.yaml` that is missing, misspelt or of the wrong type.',
     documentation: `
 \`course.yaml\` needs \`title\` and \`side\`. It may have \`id\`, \`author\`, \`summary\`, \`language\`, \`site\`,
-\`licence\`, \`rules\`, \`own-rules\`, \`notation\`, \`begins\`, \`cover\`, \`for\`, \`teaches\`, \`logo\`, \`icon\`, \`card\`,
+\`licence\`, \`rules\`, \`own-rules\`, \`notation\`, \`pieces\`, \`begins\`, \`cover\`, \`for\`, \`teaches\`, \`logo\`, \`icon\`, \`card\`,
 \`certified\` and \`engine\`; nothing else. Under \`rules\` a rule is set to \`error\`, \`warning\`
 or \`off\`; rules without which a course cannot be built cannot be changed.
 `,

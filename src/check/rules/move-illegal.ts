@@ -39,6 +39,22 @@ Variations that branch off before it are judged all the same.
       ],
     },
     {
+      title: 'R is the king in Spanish letters, and what was meant is written T',
+      course: {
+        'course.yaml': 'title: Test\nid: test\nside: both\npieces: es\n',
+        'chapters/1.md': '```moves\n1. e4 e5 2. Cf3 Cc6 3. Ab5 a6 4. O-O Cf6 5. Re1\n```',
+      },
+      findings: [
+        {
+          start: '2:45',
+          end: '2:48',
+          message:
+            '5.Ke1 cannot be played: the king on g1 moves one square only, and e1 is further away.',
+          hint: 'In English letters this would be a move, but with `pieces: es` it is written Te1.',
+        },
+      ],
+    },
+    {
       title: 'A variation on a broken line is judged all the same',
       course: '```moves\n1. e4 e5 2. Nf3 Nc6 (2... Nf6 3. Nxe5) 3. Bb5 a6\n```',
       findings: [],

@@ -1,4 +1,5 @@
 import { movesOf } from '../../model/index.ts';
+import { inLettersOf } from '../../read/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { moveName } from '../move-name.ts';
 
@@ -30,6 +31,17 @@ go to e2 (a pinned knight does not count), \`0-0\` with zeros, \`e8Q\` without \
       ],
       fixed: '```moves\n1. e4 e5 2. Nf3 Nf6 3. Bc4 Bc5 4. O-O\n```',
     },
+    {
+      title: 'In the letters that `pieces` names',
+      course: {
+        'course.yaml': 'title: Test\nid: test\nside: both\npieces: de\n',
+        'chapters/1.md': '```moves\n1. Sg1-f3\n```',
+      },
+      findings: [
+        { start: '2:4', end: '2:10', message: '1.Nf3 is written as Sg1-f3.', hint: 'Write Sf3.' },
+      ],
+      fixed: '```moves\n1. Sf3\n```',
+    },
   ],
   *inChapter({ chapter }) {
     for (const { node, parent } of movesOf(chapter)) {
@@ -40,6 +52,8 @@ go to e2 (a pinned knight does not count), \`0-0\` with zeros, \`e8Q\` without \
       if (written === right) continue;
       // The sign is the affair of move-suffix: each rule mends its own part.
       const { start, end, file } = node.written.place;
+      const spelled = (san: string) =>
+        inLettersOf(file === chapter.file ? chapter.pieces : undefined, san);
       const place = {
         file,
         start,
@@ -47,9 +61,9 @@ go to e2 (a pinned knight does not count), \`0-0\` with zeros, \`e8Q\` without \
       };
       yield {
         place,
-        message: `${moveName(node, parent)} is written as ${written.replace(/\.$/, '')}.`,
-        hint: `Write ${right}.`,
-        fixes: [{ place, text: right }],
+        message: `${moveName(node, parent)} is written as ${spelled(written).replace(/\.$/, '')}.`,
+        hint: `Write ${spelled(right)}.`,
+        fixes: [{ place, text: spelled(right) }],
       };
     }
   },

@@ -1,4 +1,5 @@
 import { movesOf } from '../../model/index.ts';
+import { inLettersOf } from '../../read/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { moveName } from '../move-name.ts';
 
@@ -45,6 +46,22 @@ false sign misleads the reader, and a missing one hides a forcing move.
       ],
       fixed: '```moves\n1. f3 e5 2. g4 Qh4#\n```',
     },
+    {
+      title: 'In the letters that `pieces` names',
+      course: {
+        'course.yaml': 'title: Test\nid: test\nside: both\npieces: de\n',
+        'chapters/1.md': '```moves\n1. e4 e5 2. Dh5 Sc6 3. Dxf7\n```',
+      },
+      findings: [
+        {
+          start: '2:24',
+          end: '2:28',
+          message: '3.Qxf7+ gives check, and its sign is missing.',
+          hint: 'Write Dxf7+.',
+        },
+      ],
+      fixed: '```moves\n1. e4 e5 2. Dh5 Sc6 3. Dxf7+\n```',
+    },
   ],
   *inChapter({ chapter }) {
     for (const { node, parent } of movesOf(chapter)) {
@@ -67,7 +84,7 @@ false sign misleads the reader, and a missing one hides a forcing move.
       yield {
         place,
         message: `${moveName(node, parent)} ${sentence(written, right)}.`,
-        hint: `Write ${san}.`,
+        hint: `Write ${inLettersOf(chapter.pieces, san)}.`,
         // Only the sign: the letters before it are the affair of move-overwritten.
         fixes: [{ place: sign, text: right }],
       };

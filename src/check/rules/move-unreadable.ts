@@ -11,6 +11,8 @@ read as such is told at its place, and all the rest of the block is read neverth
 one sign away from a move, such as \`Rel\` for \`Re1\`, counts as a move that cannot be played: what
 follows it in its line is not judged.
 
+Where \`pieces\` in course.yaml names a language, its letters alone are read, save in files of games/.
+
 Comments do not nest: the first \`}\` ends a comment. A variation stands behind the move that it
 replaces.
 `,
@@ -25,6 +27,29 @@ export const moveUnreadable = defineCourseRule({
   },
   inCourse: (course) => problemsOf('move-unreadable', course),
   examples: [
+    {
+      title: 'Letters that the setting `pieces` does not have: English ones, and those of nobody',
+      course: {
+        'course.yaml': 'title: Test\nid: test\nside: both\npieces: de\n',
+        'chapters/1.md': '```moves\n1. Sf3 Nf6 2. Cc3\n```',
+      },
+      findings: [
+        {
+          start: '2:8',
+          end: '2:9',
+          message: 'N is the English letter of the knight, and `pieces: de` is set.',
+          hint: 'Write S; a game in English letters may stand in a file of games/.',
+        },
+        {
+          start: '2:15',
+          end: '2:18',
+          message:
+            '2.Cc3 is no move: C stands for no piece: with `pieces: de` the letters are K, D, T, L and S.',
+          hint: 'Did you mean c3 or Sc3?',
+        },
+      ],
+      fixed: '```moves\n1. Sf3 Sf6 2. Cc3\n```',
+    },
     {
       title: 'A letter that looks like a digit',
       course: '```moves\n1. e4 e5 2. Nf3 Nc6 3. Bb5 a6 4. O-O Nf6 5. Rel! Be7 6. c3\n```',

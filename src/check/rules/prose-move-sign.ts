@@ -10,6 +10,7 @@ import {
   placeOfNode,
   walkTexts,
 } from '../../model/index.ts';
+import { inLettersOf } from '../../read/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
 
 export const proseMoveSign = defineCourseRule({
@@ -48,6 +49,17 @@ A move in the text is the move of the block that it links to, and reads like it:
         '```moves\n1. e4 e5 2. Qh5 Nc6 3. Qxf7+ Kxf7\n```\n\nAfter `2.Qh5` comes `3.Qxf7+`, and `3.Qxf7+` is the same.',
     },
     {
+      title: 'In the letters that `pieces` names',
+      course: {
+        'course.yaml': 'title: Test\nid: test\nside: both\npieces: de\n',
+        'chapters/1.md': '```moves\n1. e4 e5 2. Dh5\n```\n\nAfter `2.Dxh5` he defends.',
+      },
+      findings: [
+        { start: '5:7', end: '5:15', message: '2.Qh5 takes nothing.', hint: 'Write 2.Dh5.' },
+      ],
+      fixed: '```moves\n1. e4 e5 2. Dh5\n```\n\nAfter `2.Dh5` he defends.',
+    },
+    {
       title: 'As the block has it',
       course:
         '```moves\n1. e4 d5 2. exd5 Qxd5 {not `2...Nf6`} (2... Nf6)\n```\n\n`1.e4 d5 2.exd5 Qxd5`',
@@ -68,11 +80,12 @@ A move in the text is the move of the block that it links to, and reads like it:
         const number = numberSign(played);
         const place = placeOfNode(node, chapter.file);
         const san = placeOfSan(node, move, place);
+        const right = inLettersOf(chapter.pieces, played.san);
         found.push({
           place,
           message: `${number}${played.san} ${fault}.`,
-          hint: `Write ${number}${played.san}.`,
-          ...(san && { fixes: [{ place: san, text: played.san }] }),
+          hint: `Write ${number}${right}.`,
+          ...(san && { fixes: [{ place: san, text: right }] }),
         });
       }
     });

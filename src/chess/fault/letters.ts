@@ -1,25 +1,14 @@
 /**
- * The letters of the pieces in other languages, from the PGN standard, 8.2.3.2 (written down
- * from memory), with the Cyrillic capitals of Russian print (common practice, no source).
+ * The letters of the pieces in other languages, with the Cyrillic capitals of Russian print (common practice, no source).
  */
+import { lettersByLanguage } from '../piece-letters.ts';
 import type { PieceKind } from '../types.ts';
 
 const kinds: readonly PieceKind[] = ['knight', 'bishop', 'rook', 'queen', 'king'];
 
-/** Knight, bishop, rook, queen, king; the languages most written in come first. */
+/** Knight, bishop, rook, queen, king. */
 const languages: readonly string[] = [
-  'SLTDK', // German, Danish, Norwegian, Swedish
-  'CATDR', // Spanish, Italian
-  'CFTDR', // French
-  'PLTDK', // Dutch
-  'CBTDR', // Portuguese
-  'SGWHK', // Polish
-  'JSVDK', // Czech
-  'HFBVK', // Hungarian
-  'CNTDR', // Romanian
-  'RLTDK', // Finnish
-  'ROVLK', // Estonian
-  'RBHDK', // Icelandic
+  ...Object.values(lettersByLanguage),
   'КСЛФК', // Russian: the king is written Кр
 ];
 

@@ -1,10 +1,11 @@
 import { claimsAt } from '../../check/index.ts';
 import { playSan } from '../../chess/index.ts';
+import { inLettersOf } from '../../read/index.ts';
 import type { PlaceInCourse } from './find-place.ts';
 
 /** The claims that are true at a place after some more moves, the most telling first. */
 export function claimsAfter(
-  { course, block, node }: PlaceInCourse,
+  { course, chapter, block, node }: PlaceInCourse,
   moves: readonly string[],
 ): string[] {
   let before = block.nodes[node?.parent ?? -1]?.position;
@@ -21,5 +22,6 @@ export function claimsAfter(
     node && moves.length === 0
       ? { nodes: block.nodes, castled: block.castled, index: node.index }
       : undefined;
-  return claimsAt({ position, before, tree }, course);
+  const claims = claimsAt({ position, before, tree }, course);
+  return claims.map((claim) => inLettersOf(chapter.pieces, claim));
 }

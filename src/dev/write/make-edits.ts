@@ -68,7 +68,10 @@ function newWords({ comment, name, title, same, claims = [], drawn = [] }: Words
 export function editedText({ chapter, text, block }: PlaceInCourse, edits: Edits, added: number) {
   const now = applyFixes(text, edits);
   const read = (content: string) =>
-    readChapter({ path: chapter.file, text: content }, { media: new Set() });
+    readChapter(
+      { path: chapter.file, text: content },
+      { media: new Set(), pieces: chapter.pieces },
+    );
   const [before, after] = [read(text), read(now)];
   const [fresh] = after.problems.slice(before.problems.length);
   if (fresh !== undefined) {

@@ -2,6 +2,7 @@ import { rules } from '../../check/index.ts';
 import type { Diagnostic, Fix } from '../../diagnostics/index.ts';
 import { EditRefusedError, type NewDirective, sayAt } from '../../edit/index.ts';
 import { documentsOf, standsAt } from '../../model/index.ts';
+import { inLettersOf } from '../../read/index.ts';
 import type { Asked } from '../asked.ts';
 
 /** What mends a finding, with what it does in a few words. */
@@ -24,7 +25,8 @@ export function mends(diagnostic: Diagnostic, asked: Asked): Mend[] {
   const here = chapter && standsAt(chapter, place.start.offset);
   const node = here?.kind === 'move' ? here.node : undefined;
   if (node?.fault && 'meant' in node.fault && diagnostic.rule.startsWith('move-')) {
-    for (const san of node.fault.meant) {
+    for (const meant of node.fault.meant) {
+      const san = inLettersOf(chapter?.pieces, meant);
       found.push({ title: `Play ${san} instead`, fixes: [{ place, text: san }] });
     }
   }

@@ -1,6 +1,6 @@
 import { claimKinds, claimsAt, rules } from '../../check/index.ts';
 import { type Course, documentsOf } from '../../model/index.ts';
-import { directiveNames, learnWords } from '../../read/index.ts';
+import { directiveNames, inLettersOf, learnWords } from '../../read/index.ts';
 import type { Asked } from '../asked.ts';
 import { directiveWords } from '../words.ts';
 import { CompletionItemKind, type Offer, type Offers } from './item.ts';
@@ -162,8 +162,8 @@ export function claimOffers(
     start: offset - typed.length,
     offers: [
       ...holding.map(
-        (label): Offer => ({
-          label,
+        (claim): Offer => ({
+          label: inLettersOf(course.settings.pieces, claim),
           kind: CompletionItemKind.Value,
           detail: 'true here',
           rank: 0,

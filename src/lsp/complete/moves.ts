@@ -1,5 +1,6 @@
 import { listMoves, numberSign, type Position, sideToMove } from '../../chess/index.ts';
 import { adviceOf, type Course } from '../../model/index.ts';
+import { inLettersOf } from '../../read/index.ts';
 import { CompletionItemKind, type Offer, type Offers } from './item.ts';
 
 /** The word of a move that is being typed, without its number. */
@@ -30,9 +31,9 @@ export function moveOffers(
     const isAdvice = advised.has(san);
     const isPlayed = played.has(san);
     return {
-      label: san,
+      label: inLettersOf(course.settings.pieces, san),
       kind: CompletionItemKind.Function,
-      text: number + san,
+      text: number + inLettersOf(course.settings.pieces, san),
       detail: isAdvice ? 'the course’s advice' : isPlayed ? 'in the course' : undefined,
       rank: isAdvice ? 0 : isPlayed ? 1 : 5,
     };

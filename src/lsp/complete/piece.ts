@@ -18,7 +18,7 @@ export function lastCourse({ desk, course }: Asked): Course | undefined {
 export function playPiece(text: string, course: Course): Chapter | undefined {
   const syntax = readChapter(
     { path: 'piece.md', text },
-    { media: new Set(), frontMatter: 'optional' },
+    { media: new Set(), frontMatter: 'optional', pieces: course.settings.pieces },
   );
   const known = documentsOf(course).map(({ file, names }) => ({ file, names }));
   const { side } = course.settings;

@@ -106,6 +106,7 @@ function finishChapter(
       ...(syntax.draft && { draft: true }),
       ...(syntax.page && { page: syntax.page }),
       ...(syntax.language !== undefined && { language: syntax.language }),
+      ...(syntax.pieces && { pieces: syntax.pieces }),
       file: syntax.file,
       body: syntax.body,
       media: syntax.media,

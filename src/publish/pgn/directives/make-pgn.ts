@@ -1,5 +1,5 @@
 import type { CheckedCourse } from '../../../check/index.ts';
-import type { Block, Chapter, Course } from '../../../model/index.ts';
+import { type Block, type Chapter, type Course, writeLetters } from '../../../model/index.ts';
 import {
   makeMovetext,
   type PlainComment,
@@ -25,7 +25,8 @@ export interface DirectivesOptions {
  * is: `course`, `chapter` (the front matter), `moves`, `game`, `exercise`, `diagram`, or `text` behind
  * the last of them. A comment holds the source as `packText` writes it; what stands before a block in the text
  * is the first comment of its game. Patterns, and blocks within lists and quotes, stay in the text. Moves are
- * in canonical SAN, so that any program can play them.
+ * in canonical SAN, so that any program can play them; all else that names pieces has English letters too, and the
+ * setting `pieces` stays behind.
  * @throws PublishError for a chapter that the course does not have.
  */
 export function makePgnWithDirectives(
@@ -33,9 +34,16 @@ export function makePgnWithDirectives(
   { textOf, chapter }: DirectivesOptions,
 ): string {
   const chapters = chapter === undefined ? course.chapters : [chapterOf(course, chapter)];
-  const settings = textOf('course.yaml') ?? '';
+  const settings = (textOf('course.yaml') ?? '').replace(/^pieces:.*(?:\r?\n|$)/m, '');
   const head = { kind: 'course', line: wordsAlone([packText(settings)]) } as const;
-  const games = chapters.flatMap((each) => gamesOfChapter(course, each, textOf(each.file) ?? ''));
+  const games = chapters.flatMap((each) => {
+    const text = writeLetters(
+      { path: each.file, text: textOf(each.file) ?? '' },
+      each.pieces,
+      'en',
+    );
+    return gamesOfChapter(course, each, text);
+  });
   return [gameText(course, undefined, head, '0'), ...games].join('\n');
 }
 
