@@ -28,10 +28,10 @@ export const moveUnreadable = defineCourseRule({
   inCourse: (course) => problemsOf('move-unreadable', course),
   examples: [
     {
-      title: 'Letters that the setting `pieces` does not have: English ones, and those of nobody',
+      title: 'An English letter that the language of `pieces` does not have',
       course: {
         'course.yaml': 'title: Test\nid: test\nside: both\npieces: de\n',
-        'chapters/1.md': '```moves\n1. Sf3 Nf6 2. Cc3\n```',
+        'chapters/1.md': '```moves\n1. Sf3 Nf6\n```',
       },
       findings: [
         {
@@ -40,6 +40,16 @@ export const moveUnreadable = defineCourseRule({
           message: 'N is the English letter of the knight, and `pieces: de` is set.',
           hint: 'Write S; a game in English letters may stand in a file of games/.',
         },
+      ],
+      fixed: '```moves\n1. Sf3 Sf6\n```',
+    },
+    {
+      title: 'A letter of no piece in the language that `pieces` names',
+      course: {
+        'course.yaml': 'title: Test\nid: test\nside: both\npieces: de\n',
+        'chapters/1.md': '```moves\n1. Sf3 Sf6 2. Cc3\n```',
+      },
+      findings: [
         {
           start: '2:15',
           end: '2:18',
@@ -48,7 +58,6 @@ export const moveUnreadable = defineCourseRule({
           hint: 'Did you mean c3 or Sc3?',
         },
       ],
-      fixed: '```moves\n1. Sf3 Sf6 2. Cc3\n```',
     },
     {
       title: 'A letter that looks like a digit',
