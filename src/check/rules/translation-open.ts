@@ -25,7 +25,7 @@ published: readers get that of the original, with a note that it is not translat
           start: '1:1',
           end: '1:28',
           message: '1 text of this file (4 words) waits for a translation.',
-          hint: 'Write each anew and take the mark before it out; until then readers get it in English.',
+          hint: 'Write it anew and take the mark before it out; until then readers get it in English.',
         },
       ],
     },
