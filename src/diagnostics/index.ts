@@ -23,4 +23,5 @@ export { reportText } from './report-text.ts';
 export { readHandbookAddress, ruleAddress } from './rule-address.ts';
 export { sentence } from './sentence.ts';
 export { sortDiagnostics } from './sort-diagnostics.ts';
+export { topOf } from './top-of.ts';
 export { UserError } from './user-error.ts';

@@ -1,7 +1,7 @@
 import { toString as plainText } from 'mdast-util-to-string';
 import type { ChapterSummary } from '../check/index.ts';
 import { numberSign } from '../chess/index.ts';
-import type { Place } from '../diagnostics/index.ts';
+import { topOf } from '../diagnostics/index.ts';
 import {
   type Block,
   type Chapter,
@@ -13,13 +13,6 @@ import {
 } from '../model/index.ts';
 import type { ChapterInShort, RuleBlock, RuleChapter, RuleMove, RuleText } from './types.ts';
 
-const start = { line: 1, column: 1, offset: 0 };
-
-/** The first sign of a file. */
-export function topOfFile(file: string): Place {
-  return { file, start, end: start };
-}
-
 /** A chapter as rules of a course's own see it. */
 export function chapterForRules(chapter: Chapter): RuleChapter {
   const { file, id, title, summary, draft = false, learn, body, blocks, names } = chapter;
@@ -30,7 +23,7 @@ export function chapterForRules(chapter: Chapter): RuleChapter {
     ...(summary !== undefined && { summary }),
     draft,
     ...(learn && { learn }),
-    place: topOfFile(file),
+    place: topOf(file),
     words: countWords(chapter),
     minutes: minutesToRead(chapter),
     headings: body.children.flatMap((node) =>
@@ -111,7 +104,7 @@ export function chapterInShort({ file, id, names, blocks }: ChapterSummary): Cha
   return {
     file,
     id,
-    place: topOfFile(file),
+    place: topOf(file),
     names: names.map(({ name, title, place }) => ({
       name,
       place,

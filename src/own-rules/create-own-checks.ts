@@ -13,9 +13,9 @@ import {
   type Verdict,
 } from '../check/index.ts';
 import { isFenFault, parseFen } from '../chess/index.ts';
-import type { Finding, Place } from '../diagnostics/index.ts';
+import { type Finding, type Place, topOf } from '../diagnostics/index.ts';
 import type { SourceFile } from '../read/index.ts';
-import { chapterForRules, chapterInShort, topOfFile } from './chapter-for-rules.ts';
+import { chapterForRules, chapterInShort } from './chapter-for-rules.ts';
 import { faultPlace } from './fault-place.ts';
 import { CodeHost, type Outcome } from './host.ts';
 import type { Call, Loaded, Question } from './protocol.ts';
@@ -126,14 +126,12 @@ class OwnCode {
         const asked = rules.filter(({ inChapter }) => inChapter).filter(isOn(off));
         if (asked.length === 0) return [];
         const about = { chapter: chapterForRules(chapter) };
-        return asked.flatMap((rule) =>
-          this.run(rule, { course, about, top: topOfFile(chapter.file) }),
-        );
+        return asked.flatMap((rule) => this.run(rule, { course, about, top: topOf(chapter.file) }));
       },
       inCourse: (summaries, { course }, off) => {
         const asked = rules.filter(({ inCourse }) => inCourse).filter(isOn(off));
         const about = { chapters: asked.length === 0 ? [] : summaries.map(chapterInShort) };
-        const top = topOfFile('course.yaml');
+        const top = topOf('course.yaml');
         const found = asked.flatMap((rule) => this.run(rule, { course, about, top }));
         const said = [...this.faults, ...this.stopped.values()].filter(
           (each) => each !== undefined,
@@ -156,7 +154,7 @@ class OwnCode {
       if (wrong === undefined && !('wrong' in read)) this.defined.push({ ...read, file });
       else
         this.faults.push({
-          place: topOfFile(file),
+          place: topOf(file),
           message: `Something that ${file} defines is left out: ${wrong}.`,
           ...('wrong' in read ? {} : { hint: 'Give it a name of its own.' }),
         });
@@ -227,7 +225,7 @@ class OwnCode {
         ? []
         : [
             fault({
-              place: topOfFile(file),
+              place: topOf(file),
               message: `\`${id}\` does not do what a rule does: ${wrong}.`,
             }),
           ]),
@@ -286,7 +284,7 @@ class OwnCode {
     }
     const seconds = (top ? this.limits.call : this.limits.load) / 1000;
     return {
-      place: topOfFile(file),
+      place: topOf(file),
       message: `${what} gave no answer within ${seconds} seconds and was stopped.`,
       hint: 'Look for a loop without an end in it.',
       ...related,
@@ -301,7 +299,7 @@ class OwnCode {
         const wrong = wrongIn(example, claims);
         if (wrong === undefined) continue;
         this.faults.push({
-          place: topOfFile(file ?? ''),
+          place: topOf(file ?? ''),
           message: `The example \`${example.claim}\` of the claim \`${name}\` is not as it says: ${wrong}.`,
         });
       }

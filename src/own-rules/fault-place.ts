@@ -1,6 +1,5 @@
-import { createLocator, type Place } from '../diagnostics/index.ts';
+import { createLocator, lineStarts, type Place, topOf } from '../diagnostics/index.ts';
 import type { SourceFile } from '../read/index.ts';
-import { topOfFile } from './chapter-for-rules.ts';
 import { scheme } from './import-from.ts';
 import type { CodeFault } from './protocol.ts';
 import { syntaxPlace } from './syntax-place.ts';
@@ -22,12 +21,11 @@ export function faultPlace(
   for (const [, path = '', line = '1', column = '1'] of stack.matchAll(places)) {
     const source = files.find((each) => each.path === decodeURI(path));
     if (source === undefined) continue;
-    const before = source.text.split('\n').slice(0, Number(line) - 1);
-    const offset = before.reduce((sum, { length }) => sum + length + 1, 0) + Number(column) - 1;
+    const offset = (lineStarts(source.text)[Number(line) - 1] ?? 0) + Number(column) - 1;
     const at = createLocator(source.text)(Math.min(offset, source.text.length));
     return { file: source.path, start: at, end: at };
   }
-  return topOfFile(file);
+  return topOf(file);
 }
 
 const places = new RegExp(`${scheme}([^\\s:()]+):(\\d+)(?::(\\d+))?`, 'g');

@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import type { Point } from '../diagnostics/index.ts';
+import { lineStarts, type Point } from '../diagnostics/index.ts';
 import type { SourceFile } from '../read/index.ts';
 
 /**
@@ -16,7 +16,6 @@ export function syntaxPlace({ text }: SourceFile): Point | undefined {
   const [, line, spaces] = /^\[stdin\]:(\d+)\n.*\n( *)\^/.exec(stderr) ?? [];
   if (line === undefined) return undefined;
   const column = (spaces?.length ?? 0) + 1;
-  const before = text.split('\n').slice(0, Number(line) - 1);
-  const offset = before.reduce((sum, { length }) => sum + length + 1, 0) + column - 1;
+  const offset = (lineStarts(text)[Number(line) - 1] ?? 0) + column - 1;
   return { line: Number(line), column, offset };
 }

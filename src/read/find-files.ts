@@ -1,5 +1,5 @@
 import { readdir } from 'node:fs/promises';
-import { compareNames } from '../diagnostics/index.ts';
+import { compareNames, topOf } from '../diagnostics/index.ts';
 import {
   FileRefusedError,
   type ListedFile,
@@ -9,7 +9,6 @@ import {
 } from '../files/index.ts';
 import { findMediaFault, type MediaFault } from '../media/index.ts';
 import { findTranslations } from './find-translations.ts';
-import { topOf } from './read-chapter.ts';
 import { readTextFile } from './read-text-file.ts';
 import type { CourseFiles, CourseProblem, SourceFile } from './types.ts';
 

@@ -1,7 +1,7 @@
-import { createLocator, lineStarts } from '../diagnostics/index.ts';
+import { createLocator, lineStarts, topOf } from '../diagnostics/index.ts';
 import { cleanText } from './clean-text.ts';
 import { documentsOf } from './documents.ts';
-import { readFront, topOf } from './read-chapter.ts';
+import { readFront } from './read-chapter.ts';
 import { parseMarkdown } from './remark-course.ts';
 import type { CourseFiles, SourceFile } from './types.ts';
 

@@ -1,7 +1,7 @@
 import type { Code, Definition, Parent, Root, RootContent } from 'mdast';
 import * as z from 'zod';
 import type { PieceKind, PiecesLanguage } from '../chess/index.ts';
-import { createLocator, lineStarts, type Place } from '../diagnostics/index.ts';
+import { createLocator, lineStarts, topOf } from '../diagnostics/index.ts';
 import type { MediaFault } from '../media/index.ts';
 import type { BlockContext } from './block-context.ts';
 import { createBlockKeys } from './block-key.ts';
@@ -266,10 +266,4 @@ function nameOfFile(file: string): string {
       .replace(/[^\p{L}\p{N}]+/gu, '-')
       .replace(/^-|-$/g, '');
   return plain(name.replace(/^\d+[\s._-]*/, '')) || plain(name) || 'chapter';
-}
-
-/** The place of a whole file's beginning. */
-export function topOf(file: string): Place {
-  const top = { line: 1, column: 1, offset: 0 };
-  return { file, start: top, end: top };
 }

@@ -1,8 +1,7 @@
-import { nearestName } from '../diagnostics/index.ts';
+import { nearestName, topOf } from '../diagnostics/index.ts';
 import { readTheme, type ThemeSyntax } from '../look/index.ts';
 import { isPageFile } from './documents.ts';
 import { findUnfitSigns } from './find-unfit-signs.ts';
-import { topOf } from './read-chapter.ts';
 import type { FilesBeside } from './read-course.ts';
 import { readNews } from './read-news.ts';
 import { missingSettings, readSettings } from './read-settings.ts';

@@ -1,6 +1,6 @@
 import type { Heading, PhrasingContent, RootContent } from 'mdast';
 import { toString as headingText } from 'mdast-util-to-string';
-import { createLocator, type Place } from '../diagnostics/index.ts';
+import { createLocator, type Place, topOf } from '../diagnostics/index.ts';
 import type { BlockSyntax, ChapterSyntax, TreeSyntax } from '../read/index.ts';
 import { type BoardItem, boardItems, itemsIn } from './board-items.ts';
 import { frontTexts } from './front-texts.ts';
@@ -39,11 +39,11 @@ export function partsOf(chapter: ChapterSyntax, text: string, source: string): r
   const begin = (part: Omit<Part, 'prose'>) => {
     parts.push({ ...part, prose: { board: [], texts: [] } });
   };
-  const top = { line: 1, column: 1, offset: 0 };
+  const top = topOf(file);
   begin({
     kind: 'front',
-    place: { file, start: top, end: top },
-    board: settingsIn(chapter).map((says) => ({ says, place: { file, start: top, end: top } })),
+    place: top,
+    board: settingsIn(chapter).map((says) => ({ says, place: top })),
     texts: frontTexts(file, text, source),
   });
   const walk = (nodes: readonly TextNode[]): void => {

@@ -1,4 +1,4 @@
-import type { Place } from '../diagnostics/index.ts';
+import { topOf } from '../diagnostics/index.ts';
 import {
   type ChapterOptions,
   type ChapterSyntax,
@@ -290,9 +290,4 @@ function namesOf(tag: string, language: string): Names {
 /** The English name of a language. */
 export function languageName(tag: string): string {
   return new Intl.DisplayNames(['en'], { type: 'language' }).of(tag) ?? tag;
-}
-
-function topOf(file: string): Place {
-  const top = { line: 1, column: 1, offset: 0 };
-  return { file, start: top, end: top };
 }

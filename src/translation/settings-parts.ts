@@ -1,4 +1,4 @@
-import { createLocator } from '../diagnostics/index.ts';
+import { createLocator, topOf } from '../diagnostics/index.ts';
 import { type SourceFile, yamlTexts } from '../read/index.ts';
 import type { Part } from './chapter-parts.ts';
 import { plainText } from './texts.ts';
@@ -13,11 +13,10 @@ export function settingsParts({ path: file, text }: SourceFile, source: string):
     const place = { file, start: pointAt(said.start), end: pointAt(said.end) };
     return plainText(said.text, place, source) ?? [];
   });
-  const top = { line: 1, column: 1, offset: 0 };
   return [
     {
       kind: 'front',
-      place: { file, start: top, end: top },
+      place: topOf(file),
       board: [],
       texts,
       prose: { board: [], texts: [] },
