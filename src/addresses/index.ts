@@ -1,6 +1,6 @@
 /** Where everything of a chapter stands on its page: the ids of moves, boards and headings. */
-export { type ChapterIds, chapterIds, type LineKind, lineKinds } from './chapter-ids.ts';
-export { type GameMoves, gameMoves } from './game-moves.ts';
+export { chapterIds, lineKinds } from './chapter-ids.ts';
+export { gameMoves } from './game-moves.ts';
 export type { IdGiver } from './id-giver.ts';
 export { isTarget, type LinkTargets, linkTargets } from './link-targets.ts';
 export { idOfName, repeatedTitle } from './named-ids.ts';

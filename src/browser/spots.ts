@@ -37,7 +37,7 @@ export interface SpotMove {
 const meanings = ['plan', 'threat', 'guard'] as const;
 
 /** Those that are read in the text; an exercise's lines are its own. */
-export const blocksInText = '.moves:not(.exercise .moves, .answers .moves)';
+const blocksInText = '.moves:not(.exercise .moves, .answers .moves)';
 
 /** Reads blocks of moves in the page; the attributes are those that `site/render` writes. */
 export function readSpots(root: ParentNode, blocks = blocksInText): Map<Element, Spot> {

@@ -1,4 +1,4 @@
-export { type Advice, adviceOf, isMarkedBad } from '../model/index.ts';
+export { adviceOf, isMarkedBad } from '../model/index.ts';
 export { type ChapterSummary, summariseChapter } from './chapter-summary.ts';
 export {
   type CheckedChapter,
@@ -27,11 +27,11 @@ export {
   type Verdict,
   type Word,
 } from './claims/index.ts';
-export { type ClaimPlace, claimsAt } from './claims-at.ts';
+export { claimsAt } from './claims-at.ts';
 export type { CourseRule } from './course-rule.ts';
 export { engineOf, lineText, nameOfMove, scoreText, sideText } from './engine-words.ts';
 export { namesInClaims } from './names-in-claims.ts';
-export { type OwnChecks, type OwnRule, withoutOwnChecks } from './own-checks.ts';
+export type { OwnChecks, OwnRule } from './own-checks.ts';
 export { type PreviewedCourse, previewCourse } from './previewed-course.ts';
 export { readFacts } from './read-facts.ts';
 export { rules } from './rules.ts';
@@ -39,5 +39,4 @@ export { type CourseEntry, linksOf, makeCourseEntry } from './shelf/course-entry
 export { placesOnShelf } from './shelf/places-on-shelf.ts';
 export { inShelf, reportShelf, rulesOfShelf } from './shelf/report-shelf.ts';
 export { shelfAround } from './shelf/shelf-around.ts';
-export type { ShelfScope, ShelvedCourse } from './shelf/shelf-scope.ts';
 export { makeCourseIndex } from './view/index.ts';

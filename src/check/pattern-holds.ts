@@ -46,7 +46,7 @@ export function isMove(san: string): boolean {
 }
 
 /** A position of a pattern; its counters are not known, and no claim speaks of them. */
-export function positionOfPlace({ key }: Pick<PatternPlace, 'key'>): Position {
+function positionOfPlace({ key }: Pick<PatternPlace, 'key'>): Position {
   return { key, fen: `${key} 0 1` };
 }
 

@@ -5,13 +5,13 @@ import type { Color, Piece, Position, Square } from './types.ts';
 
 type Step = readonly [right: number, up: number];
 
-export const straight: readonly Step[] = [
+const straight: readonly Step[] = [
   [0, 1],
   [1, 0],
   [0, -1],
   [-1, 0],
 ];
-export const diagonal: readonly Step[] = [
+const diagonal: readonly Step[] = [
   [1, 1],
   [1, -1],
   [-1, -1],

@@ -34,7 +34,6 @@ test('the public names', () => {
     'listMoves',
     'listed',
     'lossAfter',
-    'makeFen',
     'nameMoves',
     'nameOf',
     'nameSquares',

@@ -22,7 +22,6 @@ export {
   type PieceLetters,
   sanIn,
 } from './letters.ts';
-export { makeFen } from './make-fen.ts';
 export { listed, nameOf, nameSquares, sideName } from './names.ts';
 export { whyNeverFrom } from './never-from.ts';
 export { passMove } from './pass.ts';

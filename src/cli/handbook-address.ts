@@ -2,7 +2,7 @@ import { readHandbookAddress, UserError } from '../diagnostics/index.ts';
 import { packageFile } from './package-version.ts';
 
 /** The variable of the environment that names a published handbook. */
-export const handbookVariable = 'LINEWRIGHT_HANDBOOK';
+const handbookVariable = 'LINEWRIGHT_HANDBOOK';
 
 /**
  * The address that the handbook is published at, which ends with `/`: as the environment names it, else the

@@ -1,5 +1,5 @@
 import { numberSign, type Position, playSan } from '../chess/index.ts';
-import { type Laid, type NewNode, type PastEnd, placeOf } from '../import/index.ts';
+import { branchPoint, type Laid, type NewNode, type PastEnd } from '../import/index.ts';
 import { blockAt, type Course, nodeAt } from '../model/index.ts';
 import { count } from './console.ts';
 import type { Plan } from './import-into.ts';
@@ -106,7 +106,7 @@ function whereOf(course: Course, position: Position): string {
 }
 
 function lineOf(course: Course, { key }: Position): { file: string; line: number } | undefined {
-  const ref = placeOf(course, key);
+  const ref = branchPoint(course, key);
   const place = ref && (nodeAt(course, ref)?.written?.place ?? blockAt(course, ref)?.place);
   return place && { file: place.file, line: place.start.line };
 }

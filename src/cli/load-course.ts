@@ -1,4 +1,4 @@
-/** What loads a course, for commands: how far it is shows on the terminal. */
+/** Loads courses for the commands, with progress on the terminal. */
 import * as pipeline from '../pipeline/index.ts';
 import { stderr } from './console.ts';
 import { createProgressLine } from './progress-line.ts';
@@ -25,9 +25,6 @@ export const loadLazilyToPublish: typeof pipeline.loadLazilyToPublish = (folder,
 
 export const loadFiles: typeof pipeline.loadFiles = (files, options) =>
   pipeline.loadFiles(files, { progress, ...options });
-
-export const openCourse: typeof pipeline.openCourse = (folder, _progress, lookAround) =>
-  pipeline.openCourse(folder, progress, lookAround);
 
 export const courseIn: typeof pipeline.courseIn = (folder, _progress, lookAround) =>
   pipeline.courseIn(folder, progress, lookAround);

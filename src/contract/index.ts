@@ -2,14 +2,7 @@
  * What the build writes into pages and the reader's browser reads there: addresses, words, attributes, the table of
  * positions. The browser loads the files that it uses.
  */
-export {
-  type BoardPart,
-  boardParts,
-  type DataAttributes,
-  dataAttributes,
-  dataOf,
-  dataProperties,
-} from './attributes.ts';
+export { boardParts, type DataAttributes, dataAttributes, dataProperties } from './attributes.ts';
 export type * from './course-exercises.ts';
 export type * from './course-notes.ts';
 export * from './course-table.ts';
@@ -21,14 +14,11 @@ export * from './forecast.ts';
 export * from './free-play.ts';
 export * from './kept-reading.ts';
 export {
-  type AddressedPosition,
-  type EarlierAddress,
   positionAddress,
   readEarlierAddress,
   readPositionAddress,
   repeatedAddress,
   sanInEarlierAddress,
-  squaresApart,
 } from './position-address.ts';
 export * from './practice-address.ts';
 export * from './reader-keys.ts';
@@ -37,7 +27,7 @@ export * from './renewed-text.ts';
 export { type Counted, counted, fill, joinSentences, withStop } from './sentence.ts';
 export { shelfFolders } from './shelf-folders.ts';
 export type * from './shelf-table.ts';
-export { splitMoves, type TextPart } from './split-moves.ts';
+export { splitMoves } from './split-moves.ts';
 export * from './theme-sheet.ts';
 export { wordFolder, wordFolders } from './word-folders.ts';
 export * from './words.ts';

@@ -1,7 +1,2 @@
 /** The preview of a course that its author works on: its pages with the scripts of the desk, served while files change. */
-export {
-  type CoursePreview,
-  type CoursePreviewOptions,
-  openPreview,
-  type PreviewReport,
-} from './preview-course.ts';
+export { type CoursePreview, openPreview } from './preview-course.ts';

@@ -1,11 +1,6 @@
 export { applyFixes } from './apply-fixes.ts';
 export { onOneLine, unprintable, withoutControls } from './controls.ts';
-export type {
-  Example,
-  ExpectedFinding,
-  Finding,
-  Rule,
-} from './define-rule.ts';
+export type { Example, Finding, Rule } from './define-rule.ts';
 export { makeDiagnostic } from './define-rule.ts';
 export type { Diagnostic, Fix, RelatedPlace, Severity } from './diagnostic.ts';
 export { severities } from './diagnostic.ts';
@@ -14,7 +9,7 @@ export { jsonVersion } from './json-version.ts';
 export { createLocator, lineStarts } from './locate.ts';
 export { compareNames } from './natural-order.ts';
 export { createSuggester, nearestName } from './nearest-name.ts';
-export type { Place, Point, Range } from './place.ts';
+export type { Place, Point } from './place.ts';
 export { printable, printableLines, writeJson, writeJsonLine } from './printable.ts';
 export { reportGithub } from './report-github.ts';
 export { reportJson } from './report-json.ts';

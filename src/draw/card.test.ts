@@ -1,7 +1,7 @@
 import { PNG } from 'pngjs';
 import { describe, expect, test } from 'vitest';
 import { drawCaptionedBoard } from './caption.ts';
-import { cardSize, drawCard, makeCard } from './card.ts';
+import { type Card, cardJob, cardSize, drawCard } from './card.ts';
 import { makePng } from './png.ts';
 import { setText, textBox } from './set-text.ts';
 import { showable } from './showable.ts';
@@ -23,6 +23,12 @@ function inkOfText(png: Uint8Array) {
     }
   }
   return { width, height, right, bottom, inked };
+}
+
+async function makeCard(card: Card, onLoss?: (message: string) => void): Promise<Uint8Array> {
+  const job = cardJob(card, onLoss);
+  if (!('draw' in job)) throw new Error('a card is drawn late');
+  return makePng(await job.draw(), job);
 }
 
 test.each([

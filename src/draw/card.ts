@@ -3,7 +3,6 @@ import { boardKey } from './board-key.ts';
 import { type CardWords, layOutCard } from './card-layout.ts';
 import { type Collage, drawCollage, pastedSize } from './collage.ts';
 import { type Inks, palettes } from './paint.ts';
-import { makePng } from './png.ts';
 import type { PngJob } from './pngs.ts';
 import { showable } from './showable.ts';
 
@@ -42,14 +41,6 @@ export function cardJob(card: Card, onLoss?: (message: string) => void): PngJob 
   const { placement, view } = card;
   const key = `card ${layoutVersion} ${JSON.stringify(card)} ${boardKey({ placement, view })}`;
   return { ...format, key, draw: () => composeCard(card, onLoss) };
-}
-
-/** A card as `drawCard` draws it, as a PNG. For many cards see `cardJob`. */
-export async function makeCard(
-  card: Card,
-  onLoss?: (message: string) => void,
-): Promise<Uint8Array> {
-  return makePng(await composeCard(card, onLoss), format);
 }
 
 /** A card as an SVG of 1200 by 630 that needs no font. */

@@ -1,11 +1,10 @@
 /** Changes of a chapter's text by range: what is to be written, and where, as edits that leave all the rest alone. */
-export { type AnswerKey, addAnswer } from './add-answer.ts';
+export { addAnswer } from './add-answer.ts';
 export { addLine } from './add-line.ts';
 export { drawAt } from './draw-at.ts';
 export { sayAt } from './say-at.ts';
 export { setGlyph } from './set-glyph.ts';
 export {
-  type DrawnKind,
   EditRefusedError,
   type Edits,
   type NewDirective,

@@ -50,7 +50,7 @@ export function playIn(position: Position, san: string): PlayedMove {
 }
 
 /** Glyphs behind a move: `?!`, ` ⩲`, ` $140`. */
-export function glyphsText({ glyphs = [] }: Pick<NewMove, 'glyphs'>): string {
+function glyphsText({ glyphs = [] }: Pick<NewMove, 'glyphs'>): string {
   const suffixes = glyphs.filter(isMoveSuffix);
   const others = glyphs.filter((nag) => !isMoveSuffix(nag));
   return [...suffixes.map(glyphText), ...others.map((nag) => ` ${glyphText(nag)}`)].join('');

@@ -39,7 +39,7 @@ export function sayOf(block: BlockText, node: MoveNode, text: string): Edits {
 }
 
 /** The first comment in braces that speaks of a node, and stands before any variation. */
-export function ownComment({ text }: BlockText, { after }: MoveNode): CommentNode | undefined {
+function ownComment({ text }: BlockText, { after }: MoveNode): CommentNode | undefined {
   const end = after.findIndex(({ type }) => type === 'variation');
   return after
     .slice(0, end < 0 ? after.length : end)

@@ -8,7 +8,7 @@ const opening = new RegExp(
 );
 
 /** Makes words fit for a comment: they stay on one line, end no comment and begin no directive. */
-export function commentText(words: string): string {
+function commentText(words: string): string {
   const isEscaped = (backslashes: string) => backslashes.length % 2 === 1;
   return (
     words

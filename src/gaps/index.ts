@@ -1,2 +1,2 @@
 /** The replies that a course lacks. */
-export { type EngineVoice, findGaps, type Gap, type GapOptions } from './find-gaps.ts';
+export { findGaps, type Gap } from './find-gaps.ts';

@@ -3,5 +3,4 @@
 export * from './into/index.ts';
 export { type Draft, type DraftOptions, makeDraft } from './make-draft.ts';
 export { readArchive } from './read-archive.ts';
-export type { ImportNote } from './types.ts';
 export { writeNotes } from './write-notes.ts';

@@ -20,7 +20,7 @@ const others = [
   'font-variation-settings',
 ] as const;
 
-export const fontFormats: Readonly<Record<string, FontFormat>> = {
+const fontFormats: Readonly<Record<string, FontFormat>> = {
   '.woff2': 'woff2',
   '.woff': 'woff',
   '.ttf': 'truetype',

@@ -111,6 +111,6 @@ export function familiesIn(text: string): string[] {
     .filter((name) => name !== '');
 }
 
-export function quote(name: string): string {
+function quote(name: string): string {
   return `"${name.replaceAll(/["\\\n\r\f<>]/g, '')}"`;
 }

@@ -1,2 +1,1 @@
-export type { Host } from './desk.ts';
-export { type ServeOptions, serveLanguage } from './serve.ts';
+export { serveLanguage } from './serve.ts';

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { blockIndex, nodeAt } from './queries/node-at.ts';
-import { problemsIn } from './queries/problems-in.ts';
 import { movesSpokenOf } from './queries/spoken-of.ts';
 import { courseOf } from './testing/course-of.ts';
 import { misplaced } from './testing/misplaced.ts';
+import { problemsIn } from './testing/problems-in.ts';
 import type { Course } from './types.ts';
 
 const moves = (text: string, attributes = '') => `\`\`\`moves${attributes}\n${text}\n\`\`\`\n\n`;

@@ -1,8 +1,8 @@
 /** Games, exercises and patterns: what is computed from the whole course. */
 import { describe, expect, test } from 'vitest';
 import { nodeAt } from './queries/node-at.ts';
-import { problemsIn } from './queries/problems-in.ts';
 import { courseOf } from './testing/course-of.ts';
+import { problemsIn } from './testing/problems-in.ts';
 import type { Course, GameBlock, PatternBlock } from './types.ts';
 
 const moves = (text: string) => `\`\`\`moves\n${text}\n\`\`\`\n\n`;

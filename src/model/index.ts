@@ -17,51 +17,30 @@ export { type CourseAround, joinFrame } from './join-frame.ts';
 export { mainLine } from './main-line.ts';
 export { matchPattern } from './match-pattern.ts';
 export { mergeSaid } from './merge-said.ts';
-export { type ModelLimits, modelLimits } from './model-limits.ts';
+export { modelLimits } from './model-limits.ts';
 export { placeOfNode } from './place-of-node.ts';
 export { bareSan } from './play/find-moves.ts';
-export { type ChapterToPlay, type PlayedChapter, playChapters } from './play/play-chapters.ts';
+export { type PlayedChapter, playChapters } from './play/play-chapters.ts';
 export type { SaidElsewhere } from './play/work.ts';
-export {
-  type Advice,
-  adviceIn,
-  adviceOf,
-  isAdvice,
-  isBadSign,
-  isMarkedBad,
-} from './queries/advice.ts';
+export { adviceIn, adviceOf, isAdvice, isBadSign, isMarkedBad } from './queries/advice.ts';
 export { countWords, minutesToRead } from './queries/count-words.ts';
 export { documentsInBook } from './queries/documents-in-book.ts';
 export { faceOfChapter } from './queries/face-of-chapter.ts';
 export { type Judgement, judgementsOf } from './queries/judgements.ts';
-export { nameUses, type UseOfName } from './queries/name-uses.ts';
-export { namesWritten, type WrittenName } from './queries/names-written.ts';
-export {
-  blockAt,
-  blockIndex,
-  chapterAt,
-  chapterIndex,
-  inCourseOrder,
-  nodeAt,
-} from './queries/node-at.ts';
+export { nameUses } from './queries/name-uses.ts';
+export { namesWritten } from './queries/names-written.ts';
+export { blockAt, chapterAt, chapterIndex, inCourseOrder, nodeAt } from './queries/node-at.ts';
 export { playedTreesIn } from './queries/played-trees.ts';
 export { positionsBefore } from './queries/positions-before.ts';
-export { type Practised, practisedIn } from './queries/practised.ts';
-export { problemsIn } from './queries/problems-in.ts';
+export { practisedIn } from './queries/practised.ts';
 export { type ShownAt, shownAt } from './queries/shown-at.ts';
 export { movesSpokenOf, speaksOf } from './queries/spoken-of.ts';
-export { type StandsAt, standsAt } from './queries/stands-at.ts';
+export { standsAt } from './queries/stands-at.ts';
 export { taughtInCourse, taughtNodes } from './queries/taught-nodes.ts';
-export {
-  type MoveInChapter,
-  movesAndStarts,
-  movesOf,
-  treesOf,
-  walkTexts,
-} from './queries/walk-chapter.ts';
+export { movesAndStarts, movesOf, treesOf, walkTexts } from './queries/walk-chapter.ts';
 export { wayTo } from './queries/way-to.ts';
 export { type WayStep, waysInto } from './queries/ways-into.ts';
 export { slug } from './slug.ts';
 export type * from './types.ts';
-export { arrowMeanings, statementNames } from './types.ts';
+export { arrowMeanings } from './types.ts';
 export { walkText } from './walk-text.ts';

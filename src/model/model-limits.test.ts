@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { readCourse } from '../read/index.ts';
 import { buildCourse } from './build-course.ts';
 import { modelLimits } from './model-limits.ts';
-import { problemsIn } from './queries/problems-in.ts';
+import { problemsIn } from './testing/problems-in.ts';
 
 const moves = (text: string, attributes = '') => `\`\`\`moves${attributes}\n${text}\n\`\`\`\n`;
 

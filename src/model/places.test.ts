@@ -1,8 +1,8 @@
 /** Places are exact to the character, wherever moves stand and whatever ends their lines. */
 import { describe, expect, test } from 'vitest';
-import { problemsIn } from './queries/problems-in.ts';
 import { courseOf } from './testing/course-of.ts';
 import { misplaced } from './testing/misplaced.ts';
+import { problemsIn } from './testing/problems-in.ts';
 import type { Course, MoveNode } from './types.ts';
 
 const movesText =

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { glyphMeaning, glyphSign, isAssessment, isMoveSuffix, isStandardGlyph } from './glyphs.ts';
+import { glyphMeaning, glyphSign, isAssessment, isMoveSuffix } from './glyphs.ts';
 
 describe('glyphs', () => {
   // PGN standard (1994-03-12), section 10.
@@ -51,10 +51,9 @@ describe('glyphs', () => {
     }
   });
 
-  test('suffixes are 1 to 6, assessments 10 to 21, the standard ends at 139', () => {
+  test('suffixes are 1 to 6, assessments 10 to 21', () => {
     const numbers = Array.from({ length: 256 }, (_, nag) => nag);
     expect(numbers.filter(isMoveSuffix)).toEqual([1, 2, 3, 4, 5, 6]);
     expect(numbers.filter(isAssessment)).toEqual([10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20, 21]);
-    expect(numbers.filter(isStandardGlyph)).toEqual(numbers.slice(0, 140));
   });
 });

@@ -138,11 +138,6 @@ export function glyphsWithSigns(): number[] {
   return [...table].flatMap(([nag, { sign }]) => (sign === undefined ? [] : [nag]));
 }
 
-/** Whether the PGN standard gives the number a meaning: 0 to 139. Those from 140 are de facto. */
-export function isStandardGlyph(nag: number): boolean {
-  return Number.isInteger(nag) && nag >= 0 && nag < 140;
-}
-
 /** Whether the glyph judges who stands better, and by how much: 10 to 21. */
 export function isAssessment(nag: number): boolean {
   return Number.isInteger(nag) && nag >= 10 && nag <= 21;

@@ -1,19 +1,10 @@
-export { type ArchiveGame, type ArchiveReader, createArchiveReader } from './archive-reader.ts';
+export { type ArchiveGame, createArchiveReader } from './archive-reader.ts';
 export { decodeGame, utf16Of } from './encoding.ts';
-export {
-  glyphMeaning,
-  glyphSign,
-  glyphsWithSigns,
-  isAssessment,
-  isMoveSuffix,
-  isStandardGlyph,
-} from './glyphs.ts';
-export type { MakeMovetextOptions } from './make-movetext.ts';
+export { glyphMeaning, glyphSign, glyphsWithSigns, isAssessment, isMoveSuffix } from './glyphs.ts';
 export { makeMovetext } from './make-movetext.ts';
 export { isOtherVariant } from './other-variant.ts';
 export {
   type CommentPart,
-  type PartName,
   packText,
   partCommand,
   partsOfComment,
@@ -29,18 +20,5 @@ export type {
   PlainTag,
   PlainVariation,
 } from './plain.ts';
-export { type MainLine, type MainLineStep, readMainLine } from './read-main-line.ts';
-export type {
-  Comment,
-  Glyph,
-  Line,
-  Movetext,
-  MovetextProblem,
-  Span,
-  Tag,
-  Token,
-  Variation,
-  WrittenMove,
-  WrittenNumber,
-} from './types.ts';
-export { problemKinds } from './types.ts';
+export { type MainLine, readMainLine } from './read-main-line.ts';
+export type { Comment, Line, Movetext, Span, Tag, Variation, WrittenMove } from './types.ts';

@@ -7,7 +7,7 @@
  */
 
 /** Commands that part a comment: what follows one is of its kind, up to the next. */
-export const partNames = [
+const partNames = [
   'text',
   'block',
   'body',

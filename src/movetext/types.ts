@@ -87,7 +87,7 @@ export interface Variation {
   readonly span: Span;
 }
 
-export const problemKinds = [
+const problemKinds = [
   'comment-unclosed',
   'variation-unclosed',
   'variation-unopened',

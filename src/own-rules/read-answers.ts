@@ -6,7 +6,7 @@ import type { DefinedInFile, ReadClaim } from './protocol.ts';
 import type { FoundByRule } from './types.ts';
 
 /** So many findings of one rule in one chapter are taken. */
-export const mostFindings = 1000;
+const mostFindings = 1000;
 
 const id = /^[a-z][a-z0-9]*(?:-[a-z0-9]+)*$/;
 const sentence = z.string().trim().min(1).max(2000);

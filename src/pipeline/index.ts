@@ -15,7 +15,6 @@ export {
   loadForReaders,
   loadLazilyToPublish,
   loadToPublish,
-  openCourse,
   openToCheck,
   type Progress,
 } from './load-course.ts';

@@ -19,7 +19,7 @@ interface NodeInWork extends WrittenNode {
 }
 
 /** Browsers flatten HTML that is nested too deep, and no reader can follow variations so far. */
-export const deepestVariation = 40;
+const deepestVariation = 40;
 
 /** Where movetext stands, and how its comments are read. */
 export interface MovetextPlace {

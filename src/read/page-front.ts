@@ -3,7 +3,7 @@ import { type Choices, choicesOf } from './choices.ts';
 import { titleText } from './front-texts.ts';
 
 /** Where every page of the site leads to a page of the author's: above its text, below it, or nowhere. */
-export const pageLinks = ['head', 'foot', 'nowhere'] as const;
+const pageLinks = ['head', 'foot', 'nowhere'] as const;
 
 /** What the front matter of a page says of where it is published, beside what a chapter may say. */
 export interface PageFront {

@@ -21,9 +21,6 @@ const schema = z.strictObject(
   { error: 'a list of `name: value` lines' },
 );
 
-/** What the settings of a translation may say: the words; all else is as the course has it. */
-export const translatedSettings: readonly string[] = Object.keys(schema.shape);
-
 /** Reads `translations/TAG/course.yaml`. */
 export function readTranslationSettings(written: SourceFile): {
   readonly words: Partial<CourseSettings>;

@@ -16,10 +16,9 @@ export {
   type SharedContext,
 } from './context.ts';
 export { courseInks } from './course-inks.ts';
-export { type CoverPosition, coverPosition } from './cover-position.ts';
+export { coverPosition } from './cover-position.ts';
 export { cardPath, diagramNames, imagePath, pictureOf } from './diagram-images.ts';
-export { diagramNumbers } from './diagram-numbers.ts';
-export type { LinkKind, Role, Target } from './document.ts';
+export type { Target } from './document.ts';
 export { emblematic } from './emblematic.ts';
 export { exerciseNumber } from './exercise.ts';
 export type { AnswersNode } from './exercise-answers.ts';

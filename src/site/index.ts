@@ -46,7 +46,6 @@ export { hostedLookSheet } from './render/look-files.ts';
 export type { SiteMemory } from './render/rendered-site.ts';
 export { describeBuilt } from './shelf/describe-built.ts';
 export { writeShelfPages } from './shelf/write-shelf-pages.ts';
-export { SiteError } from './site-error.ts';
 
 /** What a site is made of, chapter by chapter. */
 export const siteParts: readonly PartMaker<unknown>[] = [

@@ -18,7 +18,7 @@ import type {
 import type { Strings } from '../strings/index.ts';
 
 /** What each page sends to its scripts, in the language of the course. */
-export function boardWords(strings: Strings): BoardWords {
+function boardWords(strings: Strings): BoardWords {
   const { board, toMove, letter } = strings;
   const { marked, arrows } = letter;
   return { ...board, ...pieceWords(strings), toMove, marked, arrows };

@@ -67,7 +67,7 @@ interface Change {
 }
 
 /** What changed in the words of parts that are in the original, in the translation, and were there before. */
-export function changesOf(
+function changesOf(
   original: readonly Part[],
   translated: readonly Part[],
   origin: readonly OriginPart[],

@@ -1,7 +1,6 @@
 export { inTranslation } from './in-translation.ts';
-export { originFile } from './origin.ts';
 export { findingsInTranslation } from './places.ts';
-export { type PlannedFile, planTranslation, type TranslationPlan } from './plan-translation.ts';
+export { type PlannedFile, planTranslation } from './plan-translation.ts';
 export {
   type ComparedFile,
   filesOfTranslation,

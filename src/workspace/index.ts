@@ -8,7 +8,6 @@ export { withUnsaved } from './sources/unsaved.ts';
 export {
   type CurrentCourse,
   createWorkspace,
-  type Work,
   type Workspace,
   type WorkspaceOptions,
 } from './workspace.ts';

@@ -73,7 +73,7 @@ export function sentenceOf(game: ComparedGame, context: GameListContext): HTMLEl
   }
 }
 
-export function metSentence({ exit }: MetGame, context: GameListContext): (Node | string)[] {
+function metSentence({ exit }: MetGame, context: GameListContext): (Node | string)[] {
   const { table, speech, places } = context;
   const { words } = speech;
   const { leaving, by, moves } = partingOf(table, exit);
@@ -88,7 +88,7 @@ export function metSentence({ exit }: MetGame, context: GameListContext): (Node 
 }
 
 /** A game may go on in the course after a move that its side is not advised to play. */
-export function asideSentence({ aside }: MetGame, context: GameListContext): (Node | string)[] {
+function asideSentence({ aside }: MetGame, context: GameListContext): (Node | string)[] {
   const { table, speech, places } = context;
   const here = aside && table.positions[aside.position];
   if (aside === undefined || here === undefined) return [];

@@ -1,4 +1,4 @@
-import type { Color, PlayedMove, Position } from '../../chess/index.ts';
+import type { PlayedMove, Position } from '../../chess/index.ts';
 import { isMate, isStalemate, listMoves, playSan } from '../../chess/rules.ts';
 import { type Loss, lossAfter } from '../../chess/search/loss.ts';
 import type { CourseTable, TableMoveKind, TablePosition } from '../../contract/course-table.ts';
@@ -149,9 +149,4 @@ function boardAnswer(before: Position, move: PlayedMove): BoardAnswer | undefine
   if (mate !== undefined) return { kind: 'mates', move: mate };
   const loss = lossAfter(before, move, { least, budget: { left: most } });
   return loss && { kind: 'wins', ...loss };
-}
-
-/** Whose moves the course advises. */
-export function isOwnSide(side: CourseTable['side'], color: Color): boolean {
-  return side === 'both' || side === color;
 }

@@ -73,7 +73,7 @@ function moveButtons(
 }
 
 /** Its moves in a row. */
-export function textOf({ moves }: OwnLine, page: ChapterWords): string {
+function textOf({ moves }: OwnLine, page: ChapterWords): string {
   return namesOf(moves, page).join(' ');
 }
 

@@ -12,7 +12,7 @@ const apart = 0.55;
  * What the reader drew, as SVG: hollow throughout, where the author's arrows and brackets are solid, so that the
  * two are told apart without colour. An arrow is a double line from a ring to an open head; a mark is a lozenge.
  */
-export function ownMarkup(
+function ownMarkup(
   { marks = [], arrows = [] }: Pick<OwnEntry, 'marks' | 'arrows'>,
   view: Color,
 ): string {

@@ -1,6 +1,6 @@
 export { type ClaimFault, UnreadableClaim, type Word } from './argument-reader.ts';
 export { claimKinds } from './claim-kinds.ts';
-export { type ClaimsWanted, claimsThatHold, leftOut } from './claims-that-hold.ts';
+export { type ClaimsWanted, claimsThatHold } from './claims-that-hold.ts';
 export type {
   ClaimContext,
   ClaimExample,
@@ -9,5 +9,5 @@ export type {
   Verdict,
 } from './define-claim.ts';
 export { judgeClaim, type Refutation } from './judge-claim.ts';
-export { type Claim, type ClaimPart, isClaimFault, parseClaim } from './parse-claim.ts';
+export { isClaimFault, parseClaim } from './parse-claim.ts';
 export { chapterBudget } from './search-limit.ts';

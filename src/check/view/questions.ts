@@ -105,7 +105,7 @@ function question<Answer>(
 
 const json = (answer: unknown): string => JSON.stringify(answer) ?? '';
 
-export const questions = {
+const questions = {
   /** The position of a name; null where it is given and its move cannot be played. */
   name: question<Position | null | undefined>(
     ({ names }, name) => {

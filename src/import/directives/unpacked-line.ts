@@ -49,7 +49,7 @@ function itemsOf(after: DraftMove['after'], form: CommentForm): (PlainComment | 
   ];
 }
 
-export function partsOf({ text }: DraftComment, form: CommentForm): CommentPart[] {
+function partsOf({ text }: DraftComment, form: CommentForm): CommentPart[] {
   return form === 'packed' ? partsOfComment(text) : [{ count: 0, text }];
 }
 

@@ -12,4 +12,4 @@ export type {
   SaidOnly,
   SourceGame,
 } from './types.ts';
-export { placeOf, type WrittenBranches, writeBranches } from './write-branches.ts';
+export { branchPoint, type WrittenBranches, writeBranches } from './write-branches.ts';

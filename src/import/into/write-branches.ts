@@ -75,7 +75,7 @@ function editsOf(
   { position, root, games }: NewBranch,
   { texts, from }: Pick<WriteOptions, 'texts' | 'from'>,
 ): { file: string; made: Edits } {
-  const ref = placeOf(course, position.key);
+  const ref = branchPoint(course, position.key);
   const chapter = ref && chapterAt(course, ref);
   const text = chapter && texts.get(chapter.file);
   if (!ref || !chapter || text === undefined) {
@@ -90,7 +90,7 @@ function editsOf(
 }
 
 /** Where a branch belongs: a place that is taught, and one where the course goes on, before others. */
-export function placeOf(course: Course, key: string): NodeRef | undefined {
+export function branchPoint(course: Course, key: string): NodeRef | undefined {
   const taught = taughtInCourse(course);
   const worth = (ref: NodeRef) => {
     const node = nodeAt(course, ref);

@@ -6,7 +6,7 @@ import type { LetterText } from './choose-text.ts';
  * another page. Told as 102 KB by its senders' guides, not by Gmail; read as the smaller of its two
  * meanings. Pictures do not count.
  */
-export const clipSize = 102_000;
+const clipSize = 102_000;
 
 /** A letter that will not arrive whole. */
 export function letterLong(html: string, text: LetterText): Diagnostic[] {
