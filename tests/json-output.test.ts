@@ -140,6 +140,54 @@ test('compare, with games of every kind', async () => {
   }
 });
 
+test('compare and where of a shelf; one course with errors is left out', async () => {
+  const shelf = write('shelf', {
+    'shelf.yaml': 'title: All\ncourses: [one, wrong, two]\n',
+    'one/course.yaml': 'title: One\nid: one\nside: white\n',
+    'one/chapters/1.md': chapter('```moves\n1. e4 e5 2. Nf3 {:here[knight]} Nc6 3. Bc4\n```'),
+    'wrong/course.yaml': 'title: Wrong\nid: wrong\nside: white\n',
+    'wrong/chapters/1.md': chapter('```moves\n1. e4 e5 2. Ke3\n```'),
+    'two/course.yaml': 'title: Two\nid: the-other\nside: white\n',
+    'two/chapters/1.md': chapter('```moves\n1. e4 e5 2. Bc4 Nc6 3. Nf3\n```'),
+  });
+  const folders = (output: unknown) =>
+    (output as { courses: { folder: string }[] }).courses.map(({ folder }) => folder);
+  await compare(pgn, shelf, { format: 'json', all: false });
+  expect(folders(described('compareShelf'))).toEqual(['one', 'two']);
+  expect(printed).toContain('"kind":"apart"');
+  printed = '';
+  await where('1. e4 e5 2. Nf3 Nc6 3. Bc4', shelf, { format: 'json' });
+  expect(folders(described('whereOnShelf'))).toEqual(['one', 'wrong', 'two']);
+  expect(printed).toMatch(/"known": \{/);
+
+  const asText = async (asked: string) => {
+    printed = '';
+    await where(asked, shelf, { format: 'text' });
+    return printed.match(/^In .*|^No .*|^chapters.*/gm);
+  };
+  expect(await asText('1. e4 e5 2. Nf3 Nc6 3. Bc4')).toEqual([
+    'In one:',
+    'chapters/1.md:7:40  after 3.Bc4',
+    'In two:',
+    'chapters/1.md:7:24  after 3.Nf3',
+  ]);
+  expect((await asText('1. e4 c5'))?.slice(0, 2)).toEqual([
+    'No course of the shelf has this position.',
+    'In one:',
+  ]);
+  expect(await asText('one/knight')).toEqual(await asText('knight'));
+  await expect(where('the-othr/x', shelf, { format: 'text' })).rejects.toThrow('no course');
+  printed = '';
+  await compare(pgn, shelf, { format: 'text', all: false });
+  expect(printed.match(/^\w+:$|^\d+ games:.*/gm)).toEqual([
+    'one:',
+    '10 games: 6 meet the course, 1 never enter it.',
+    'wrong:',
+    'two:',
+    '10 games: 6 meet the course, 1 never enter it.',
+  ]);
+});
+
 test('import --into', async () => {
   const file = path.join(write('into', { 'a.pgn': lines }), 'a.pgn');
   await importPgn(file, { by: 'game', side: 'white', into: now, format: 'json' });

@@ -3,6 +3,8 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync }
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, expect, test, vi } from 'vitest';
+import { serve } from '../src/cli/serve.ts';
+import { previewShelf } from '../src/cli/shelf/preview-shelf.ts';
 import { buildShelf, openShelf } from '../src/pipeline/shelf/index.ts';
 
 const work = mkdtempSync(path.join(tmpdir(), 'linewright-shelf-'));
@@ -54,4 +56,32 @@ test('courses stand below their ids and lead to each other; with one error nothi
   expect(page('french/1.html')).toContain('Much as in <a href="../slav/1.html#tabiya">');
   expect(inode('slav/1.html')).toBe(before[0]);
   expect(inode('french/1.html')).not.toBe(before[1]);
+});
+
+test('dev leads to each course, opens it when it is looked at, and finds one that was added', async () => {
+  const preview = previewShelf(folder);
+  const { server, address } = await serve((request, response) => {
+    void preview.answer(request, response);
+  }, 4390);
+  vi.spyOn(process.stdout, 'write').mockReturnValue(true);
+  const asked = async (path: string) => {
+    const answer = await fetch(address + path);
+    return `${answer.status} ${new URL(answer.url).pathname} ${await answer.text()}`;
+  };
+  try {
+    expect(await asked('')).toMatch(/^200 \/ .*href="\/slav\/".*href="\/french\/"/s);
+    expect(await asked('nowhere/')).toMatch(/^404 .*href="\/slav\/"/s);
+    expect(await asked('slav')).toMatch(/^200 \/slav\/ .*<title>Slav/s);
+    expect(await asked('slav/1.html')).toMatch(/^200 .*id="tabiya"/s);
+    expect(await asked('slav/no.html')).toMatch(/^404 /);
+    write('shelf.yaml', 'title: All\ncourses: [first, black/second, third]\n');
+    write('third/course.yaml', 'title: [Third\n');
+    write('third/chapters/1.md', chapter('1. c4'));
+    expect(await asked('')).toContain('href="/third/"');
+    expect(await asked('third/')).toMatch(/^200 .*course\.yaml/s);
+  } finally {
+    server.close();
+    await preview.close();
+    vi.restoreAllMocks();
+  }
 });

@@ -258,6 +258,65 @@ const laidAt = {
   games: list(z.int()).describe('their numbers in the file'),
 };
 
+const comparison = {
+  course: z
+    .strictObject({
+      title: z.string(),
+      side,
+      edition: z.string().describe('another one for every change of the course'),
+    })
+    .meta({ id: 'compared course', description: 'What the games were held against.' }),
+  games: list(game).describe('one a line, as they are read'),
+  positions: list(row).describe('that of most games first'),
+  sums: z
+    .strictObject({
+      games: count,
+      met: count,
+      apart: count,
+      empty: count,
+      broken: count,
+      variant: count,
+      otherSide: count.describe('games of `--player` with the side that is not taught'),
+    })
+    .meta({ id: 'sums of games', description: 'How many games there were of each kind.' }),
+};
+
+const answer = {
+  found: list(
+    z.strictObject(whereabouts).meta({
+      id: 'position of a course',
+      description: 'Where it stands, and what is played.',
+    }),
+  ).describe('what was asked for; none where the course has it not'),
+  alike: list(
+    z
+      .strictObject({
+        differs: list(z.enum(['turn', 'castling', 'en-passant'])),
+        ...whereabouts,
+      })
+      .meta({ id: 'like position', description: 'The same pieces, and another position.' }),
+  ),
+  nearest: list(
+    z
+      .strictObject({ squares: count.describe('on which they differ'), ...whereabouts })
+      .meta({ id: 'near position', description: 'A position that differs on few squares.' }),
+  ),
+  known: z
+    .strictObject({
+      plies: count.describe('so many of the moves lead there'),
+      next: z.string().optional().describe('the move that was given then'),
+      ...whereabouts,
+    })
+    .meta({ id: 'known moves', description: 'How far the course has the moves.' })
+    .optional(),
+  stopped: z
+    .strictObject({ move: z.string(), reason: z.string() })
+    .meta({ id: 'stop', description: 'The first move that cannot be played.' })
+    .optional(),
+};
+
+const folderOnShelf = z.string().describe('from the folder of `shelf.yaml`');
+
 /** What a command prints; a field that is not named here is a fault. */
 export const jsonOutputs = {
   check: {
@@ -275,28 +334,17 @@ export const jsonOutputs = {
   },
   compare: {
     command: 'linewright compare GAMES.pgn --format json',
+    schema: z.strictObject({ version, ...comparison }),
+  },
+  compareShelf: {
+    command: 'linewright compare GAMES.pgn SHELF --format json',
     schema: z.strictObject({
       version,
-      course: z
-        .strictObject({
-          title: z.string(),
-          side,
-          edition: z.string().describe('another one for every change of the course'),
-        })
-        .meta({ id: 'compared course', description: 'What the games were held against.' }),
-      games: list(game).describe('one a line, as they are read'),
-      positions: list(row).describe('that of most games first'),
-      sums: z
-        .strictObject({
-          games: count,
-          met: count,
-          apart: count,
-          empty: count,
-          broken: count,
-          variant: count,
-          otherSide: count.describe('games of `--player` with the side that is not taught'),
-        })
-        .meta({ id: 'sums of games', description: 'How many games there were of each kind.' }),
+      courses: list(
+        z
+          .strictObject({ folder: folderOnShelf, ...comparison })
+          .meta({ id: 'course compared', description: 'The games against a course of a shelf.' }),
+      ).describe('in the order of the shelf; one that has errors is left out'),
     }),
   },
   import: {
@@ -418,39 +466,19 @@ export const jsonOutputs = {
   },
   where: {
     command: 'linewright where POSITION --format json',
+    schema: z.strictObject({ version, ...answer }),
+  },
+  whereOnShelf: {
+    command: 'linewright where POSITION SHELF --format json',
     schema: z.strictObject({
       version,
-      found: list(
-        z.strictObject(whereabouts).meta({
-          id: 'position of a course',
-          description: 'Where it stands, and what is played.',
-        }),
-      ).describe('what was asked for; none where the course has it not'),
-      alike: list(
+      courses: list(
         z
-          .strictObject({
-            differs: list(z.enum(['turn', 'castling', 'en-passant'])),
-            ...whereabouts,
-          })
-          .meta({ id: 'like position', description: 'The same pieces, and another position.' }),
+          .strictObject({ folder: folderOnShelf, ...answer })
+          .meta({ id: 'answer of a course', description: 'What a course of a shelf has of it.' }),
+      ).describe(
+        'in the order of the shelf; of a name, those that have it, and of `COURSE/NAME` that course',
       ),
-      nearest: list(
-        z
-          .strictObject({ squares: count.describe('on which they differ'), ...whereabouts })
-          .meta({ id: 'near position', description: 'A position that differs on few squares.' }),
-      ),
-      known: z
-        .strictObject({
-          plies: count.describe('so many of the moves lead there'),
-          next: z.string().optional().describe('the move that was given then'),
-          ...whereabouts,
-        })
-        .meta({ id: 'known moves', description: 'How far the course has the moves.' })
-        .optional(),
-      stopped: z
-        .strictObject({ move: z.string(), reason: z.string() })
-        .meta({ id: 'stop', description: 'The first move that cannot be played.' })
-        .optional(),
     }),
   },
   changes: {

@@ -7,9 +7,10 @@ import {
   makeNews,
   writeChanges,
 } from '../changes/index.ts';
-import { jsonVersion, printable, writeJson } from '../diagnostics/index.ts';
+import { jsonVersion, printable, UserError, writeJson } from '../diagnostics/index.ts';
 import { listFolder } from '../files/index.ts';
 import type { Course } from '../model/index.ts';
+import { isShelf } from '../read/index.ts';
 import { readRevision } from '../workspace/index.ts';
 import { count, exitCodes, stderr, stdout } from './console.ts';
 import { judgementData, printJudgement } from './judgements.ts';
@@ -33,6 +34,13 @@ export async function changes(
   given: string | undefined,
   options: ChangesOptions,
 ): Promise<number> {
+  for (const edition of [after, before, given ?? '']) {
+    if (edition === '' || !(await isShelf(edition))) continue;
+    throw new UserError(
+      `${edition} is a shelf, and what changed is told of one course`,
+      'name the folder of the course instead',
+    );
+  }
   // `changes v1.0 my-course` speaks of that course's own revision.
   const folder = given ?? (await firstCourse([after, before])) ?? '.';
   const [old, now] = await Promise.all([

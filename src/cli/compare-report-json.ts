@@ -20,13 +20,16 @@ import {
  * Moves are canonical SAN, positions the first four fields of a FEN. Games come first and on a line
  * each, so that none needs to be kept.
  */
-export function createJsonReport({ course, table }: ComparedCourse): ComparisonReport {
+export function createJsonReport(
+  { course, table }: ComparedCourse,
+  beginning = `{\n  "version": ${jsonVersion},`,
+): ComparisonReport {
   const lineOf = linesOf(table);
   const keyOf = (index: number) => table.positions[index]?.key ?? '';
   const count = countPositions(table, { keep: ({ number }) => number });
   const { add: addToSums, sums } = countGames();
   const { title, side, edition } = table;
-  const head = `{\n  "version": ${jsonVersion},\n  "course": ${writeJsonLine({ title, side, edition })},\n  "games": [`;
+  const head = `${beginning}\n  "course": ${writeJsonLine({ title, side, edition })},\n  "games": [`;
   const gameOf = (game: ComparedGame) => {
     if (game.kind !== 'met') return game;
     const { exit, aside, ...rest } = game;

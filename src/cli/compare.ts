@@ -11,6 +11,16 @@ import type { ComparedCourse } from './comparison.ts';
 import { exitCodes, stderr, stdout } from './console.ts';
 import { loadForReaders } from './load-course.ts';
 
+/** What became of a comparison; after `no-game` another course would not help. */
+export type Compared = 'sound' | 'broken-games' | 'course-errors' | 'no-game';
+
+export const codeOf: Readonly<Record<Compared, number>> = {
+  sound: exitCodes.clean,
+  'broken-games': exitCodes.findings,
+  'course-errors': exitCodes.findings,
+  'no-game': exitCodes.failed,
+};
+
 /**
  * `linewright compare`: where the games of a PGN file, or of the standard input (`-`), leave the
  * course, and how often. Games that cannot be read are named, and the others count.
@@ -22,21 +32,33 @@ export async function compare(
 ): Promise<number> {
   if (await isShelf(folder)) {
     const { compareOnShelf } = await import('./shelf/compare-on-shelf.ts');
-    return compareOnShelf(file, folder, options, compare);
+    return compareOnShelf(file, folder, options);
   }
-  const { format, player = '', all } = options;
+  return codeOf[await compareCourse(file, folder, options)];
+}
+
+/**
+ * The same with one course.
+ * @param beginning of its JSON, up to its first field; by default that of JSON which stands by itself.
+ */
+export async function compareCourse(
+  file: string,
+  folder: string,
+  { format, player = '', all }: CompareOptions,
+  beginning?: string,
+): Promise<Compared> {
   // Games live for a moment. V8 would take 130 MB for what is new, and gain no time by it.
   setFlagsFromString('--semi-space-growth-factor=1');
   const loaded = await loadForReaders(folder);
   if (!loaded.checked) {
     stderr.printFindings(loaded);
     stderr.print`Nothing was compared: the course has errors.\n`;
-    return exitCodes.findings;
+    return 'course-errors';
   }
   const table = makeCourseTable(loaded.course, assignAddresses(loaded.course));
   const compared: ComparedCourse = { table, course: loaded.course, player };
   const report =
-    format === 'json' ? createJsonReport(compared) : createTextReport(compared, { all });
+    format === 'json' ? createJsonReport(compared, beginning) : createTextReport(compared, { all });
   const sideOf = sideOfPlayer(table, player);
   const seen = { games: 0, mine: 0, otherSide: 0, broken: 0 };
   for await (const games of comparedGames(file, table)) {
@@ -56,12 +78,12 @@ export async function compare(
   const name = file === '-' ? 'the standard input' : file;
   if (seen.games === 0) {
     stderr.print`No game was found in ${name}. It should be PGN: tags such as [White "…"] and moves.\n`;
-    return exitCodes.failed;
+    return 'no-game';
   }
   if (player !== '' && seen.mine + seen.otherSide === 0) {
     stderr.print`No game in ${name} has a player named ${player}.\n`;
-    return exitCodes.failed;
+    return 'no-game';
   }
   stdout.printLines(report.end(seen.otherSide));
-  return seen.broken > 0 ? exitCodes.findings : exitCodes.clean;
+  return seen.broken > 0 ? 'broken-games' : 'sound';
 }

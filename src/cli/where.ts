@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import { initialPosition, numberSign, type PlayedMove } from '../chess/index.ts';
 import { jsonVersion, UserError, writeJson } from '../diagnostics/index.ts';
 import {
@@ -29,6 +30,12 @@ const near = { limit: 3, most: 6 };
  * @throws UserError where it is none of them.
  */
 export async function where(asked: string, folder: string, options: WhereOptions): Promise<number> {
+  if (!existsSync(folder) && existsSync(asked)) {
+    throw new UserError(
+      `“${asked}” is a folder, and the position comes before the folder`,
+      `write \`${command('where', folder, asked)}\``,
+    );
+  }
   if (await isShelf(folder)) {
     const { whereOnShelf } = await import('./shelf/where-on-shelf.ts');
     return whereOnShelf(asked, folder, options);

@@ -236,13 +236,13 @@ function describeIssue(
   const hint = near
     ? `Did you mean \`${near}\`?`
     : asText && issue.code === 'invalid_type' && issue.expected === 'string'
-      ? `To use it as a text, put it in quotes: \`${path.at(-1)}: "${written}"\`.`
+      ? `To use it as a text, put it in quotes: \`${typeof path.at(-1) === 'number' ? '-' : `${path.at(-1)}:`} "${written}"\`.`
       : typeof path.at(-1) === 'string'
         ? valueHint(String(path.at(-1)), isScalar(node) ? value : node, {
             wanted: issue.message,
             known,
           })
-        : itemHint(issue.message);
+        : itemHint(issue.message, node);
   return [{ place: placeOf(...path), message: `\`${name}\` must be ${issue.message}.`, hint }];
 }
 
@@ -262,7 +262,11 @@ function keysAt(schema: z.core.$ZodType, path: Path): string[] {
   return inner ? keysAt(inner, rest) : [];
 }
 
-function itemHint(wanted: string): string {
+function itemHint(wanted: string, written: unknown): string {
+  const [only, other] = isMap(written) ? written.items : [];
+  if (only && !other && isScalar(only.key) && !(isScalar(only.value) && only.value.value)) {
+    return `Take the colon out: \`- ${only.key.value}\`.`;
+  }
   const [, sample] = /such as `([^`\n]+)`/.exec(wanted) ?? [];
   return sample === undefined
     ? 'Write it behind the hyphen of its item.'

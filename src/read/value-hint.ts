@@ -18,11 +18,15 @@ export function valueHint(
 ): string {
   const meant = meantValue(key, written, wanted.includes('`true`'));
   if (meant !== undefined) return `Did you mean \`${key}: ${meant}\`?`;
+  if (wanted.endsWith('behind `- `')) {
+    // A name or several, not a text with a comma.
+    if (typeof written === 'string' && /^\S+(?:, *\S+)*$/.test(written)) {
+      return `Did you mean \`${key}: [${written.split(/, */).join(', ')}]\`?`;
+    }
+    return `Put each on a line of its own below \`${key}:\`, behind \`- \`.`;
+  }
   if (written === null || written === undefined || written === '') {
     return `Write it behind \`${key}: \`, or take the line out.`;
-  }
-  if (wanted.endsWith('behind `- `')) {
-    return `Put each on a line of its own below \`${key}:\`, behind \`- \`.`;
   }
   const sample = known[0] ?? /`([^`\n]+)`/.exec(wanted)?.[1];
   if (sample === undefined || sample.includes(': ')) return `Write ${wanted} behind \`${key}: \`.`;

@@ -1,7 +1,8 @@
-import { UserError } from '../../diagnostics/index.ts';
+import { jsonVersion, UserError, writeJsonLine } from '../../diagnostics/index.ts';
 import { openShelf } from '../../pipeline/shelf/index.ts';
+import { codeOf, compareCourse } from '../compare.ts';
 import type { CompareOptions } from '../compare-formats.ts';
-import { stdout } from '../console.ts';
+import { stderr, stdout } from '../console.ts';
 import { readableShelf } from './readable-shelf.ts';
 
 /** `linewright compare` of a shelf: the games against each course, one after the other. */
@@ -9,11 +10,7 @@ export async function compareOnShelf(
   file: string,
   folder: string,
   options: CompareOptions,
-  compare: (file: string, folder: string, options: CompareOptions) => Promise<number>,
 ): Promise<number> {
-  if (options.format === 'json') {
-    throw new UserError('a shelf is compared as text', 'name one of its courses for JSON');
-  }
   if (file === '-') {
     throw new UserError(
       'the games are read once for each course, and the standard input can be read only once',
@@ -21,11 +18,23 @@ export async function compareOnShelf(
     );
   }
   const shelf = readableShelf(await openShelf(folder));
+  const asJson = options.format === 'json';
   let code = 0;
+  let isFirst = true;
   for (const [index, course] of shelf.courses.entries()) {
-    if (index > 0) stdout.print`\n`;
-    stdout.print`${course.path}:\n\n`;
-    code = Math.max(code, await compare(file, shelf.folderOf(course), options));
+    if (index > 0 && !asJson) stdout.print`\n`;
+    if (!asJson) stdout.print`${course.path}:\n\n`;
+    const before = isFirst ? `{\n"version": ${jsonVersion},\n"courses": [\n` : ',\n';
+    const beginning = `${before}{\n  "folder": ${writeJsonLine(course.path)},`;
+    const compared = await compareCourse(file, shelf.folderOf(course), options, beginning);
+    code = Math.max(code, codeOf[compared]);
+    if (compared === 'no-game') return code;
+    if (compared === 'course-errors') {
+      if (asJson) stderr.print`The course ${course.path} was left out.\n`;
+    } else isFirst = false;
+  }
+  if (asJson) {
+    stdout.printLines(isFirst ? `{\n"version": ${jsonVersion},\n"courses": []\n}\n` : ']\n}\n');
   }
   return code;
 }

@@ -1,5 +1,5 @@
-import { UserError } from '../../diagnostics/index.ts';
-import { openShelf, type ShelvedCourse } from '../../pipeline/shelf/index.ts';
+import { jsonVersion, nearestName, UserError, writeJson } from '../../diagnostics/index.ts';
+import { type OpenShelf, openShelf, type ShelvedCourse } from '../../pipeline/shelf/index.ts';
 import { command } from '../called-as.ts';
 import { count, exitCodes, stderr, stdout } from '../console.ts';
 import { findWhere } from '../where.ts';
@@ -13,19 +13,17 @@ export async function whereOnShelf(
   folder: string,
   { format, site }: WhereOptions,
 ): Promise<number> {
-  if (format === 'json') {
-    throw new UserError('a shelf is answered for as text', 'name one of its courses for JSON');
-  }
   const shelf = readableShelf(await openShelf(folder));
   const found: { course: ShelvedCourse; answer: Answer }[] = [];
   let fault: unknown;
   let errors = 0;
-  for (const course of shelf.courses) {
+  const { courses, words } = askedOf(shelf, asked);
+  for (const course of courses) {
     try {
       // Each course has an address of its own below that of the shelf.
       const at = site ?? shelf.files.settings.site;
       const below = at && `${at.replace(/\/+$/, '')}/${encodeURIComponent(course.id)}`;
-      const one = await findWhere(asked, shelf.folderOf(course), { ...(below && { site: below }) });
+      const one = await findWhere(words, shelf.folderOf(course), { ...(below && { site: below }) });
       found.push({ course, answer: one.answer });
       errors += one.errors;
     } catch (error) {
@@ -40,15 +38,34 @@ export async function whereOnShelf(
     (best, each) => (pliesOf(each) > (best ? pliesOf(best) : 0) ? each : best),
     undefined,
   );
-  if (having.length === 0) stdout.print`No course of the shelf has this position.\n`;
-  for (const { course, answer } of having.length > 0 ? having : furthest ? [furthest] : []) {
-    stdout.print`\nIn ${course.path}:\n`;
-    stdout.printLines(reportWhere(answer));
+  if (format === 'json') {
+    const all = found.map(({ course, answer }) => ({ folder: course.path, ...answer }));
+    stdout.printLines(writeJson({ version: jsonVersion, courses: all }));
+  } else {
+    if (having.length === 0) stdout.print`No course of the shelf has this position.\n`;
+    for (const { course, answer } of having.length > 0 ? having : furthest ? [furthest] : []) {
+      stdout.print`\nIn ${course.path}:\n`;
+      stdout.printLines(reportWhere(answer));
+    }
   }
   if (errors > 0) {
     stderr.print`The courses have ${count(errors, 'error')}, which \`${command('check', folder)}\` tells.\n`;
   }
   return having.length > 0 ? exitCodes.clean : exitCodes.findings;
+}
+
+/** A name may stand behind the id of its course, as links to it have it: `slav/tabiya`. */
+function askedOf({ courses }: OpenShelf, asked: string) {
+  const [, id, words] = /^([^\s/]+)\/([^\s/]+)$/.exec(asked) ?? [];
+  if (id === undefined || words === undefined) return { courses, words: asked };
+  const named = courses.find((course) => course.id === id);
+  if (named) return { courses: [named], words };
+  const ids = courses.map((course) => course.id);
+  const near = nearestName(id, ids);
+  throw new UserError(
+    `no course of the shelf has the id “${id}”`,
+    near ? `did you mean “${near}/${words}”?` : `it has ${ids.join(', ')}`,
+  );
 }
 
 function pliesOf({ answer }: { readonly answer: Answer }): number {

@@ -32,6 +32,9 @@ export function lookWithin(
     const named = coursesNamedIn(files);
     const course = shelf.courses.find((each) => shelf.folderOf(each) === folder);
     if (named.size === 0 || course === undefined) return undefined;
+    // Which of two courses of one id is meant, nobody knows; the id has a finding, and the links need none.
+    const isClear = (id: string) => shelf.courses.filter((each) => each.id === id).length < 2;
+    if (![...named].every(isClear)) return undefined;
     return aroundOf(shelf, course, named, {
       together: true,
       site,

@@ -82,6 +82,20 @@ test('what the other course takes back is missed at once, though nothing has cha
   expect((await loadCourse(own)).diagnostics.map(({ rule }) => rule)).toEqual(['label-unknown']);
 });
 
+test('two courses of one id have one finding', async () => {
+  const twin = french('[There](pos:slav/tabiya).');
+  twin['french/course.yaml'] = 'title: The other\nid: slav\nside: black\n';
+  const yaml = 'title: All\ncourses: [french, slav]\n';
+  const shelf = await openShelf(shelfOf('twins', { 'shelf.yaml': yaml, ...slav, ...twin }));
+  const lookAround = lookWithin(shelf, new Map());
+  const seen: CourseSeen[] = [];
+  for (const one of shelf.courses) {
+    const loaded = await loadCourse(shelf.folderOf(one), { lookAround });
+    seen.push({ course: one, entry: loaded.entry(), diagnostics: loaded.diagnostics });
+  }
+  expect(shelf.findings(seen).all.map(({ rule }) => rule)).toEqual(['shelf-setting']);
+});
+
 test('advice in drafts and before the subject is no conflict', async () => {
   const folder = shelfOf('drafts', {
     'shelf.yaml': 'title: All\ncourses: [slav, french]\n',

@@ -1,0 +1,96 @@
+import type { IncomingMessage, ServerResponse } from 'node:http';
+import sirv from 'sirv';
+import { inShelf } from '../../check/index.ts';
+import { type CoursePreview, openPreview } from '../../dev/index.ts';
+import { lookWithin, openShelf, type ShelvedCourse } from '../../pipeline/shelf/index.ts';
+import { assetsFolder } from '../../site/index.ts';
+import { stderr, stdout } from '../console.ts';
+import { courseIn, type LoadedCourse } from '../load-course.ts';
+import { shelfPage } from './shelf-page.ts';
+
+/** The previews of the courses of a shelf, each below its id, as it is published. */
+export interface ShelfPreview {
+  readonly answer: (request: IncomingMessage, response: ServerResponse) => Promise<void>;
+  /** Follows the files no more. */
+  close(): Promise<void>;
+}
+
+/** A course is opened when one of its pages is first asked for, and then follows its files. */
+export function previewShelf(folder: string, editor?: string): ShelfPreview {
+  const opened = new Map<string, Promise<CoursePreview>>();
+  const open = (course: ShelvedCourse, shelf: Awaited<ReturnType<typeof openShelf>>) => {
+    const at = shelf.folderOf(course);
+    const told = ({ diagnostics, textOf }: LoadedCourse) => ({
+      diagnostics: diagnostics.map((finding) => inShelf(finding, course.path)),
+      textOf: (file: string) => textOf(file.slice(course.path.length + 1)),
+    });
+    return openPreview({
+      folder: at,
+      source: courseIn(at, undefined, lookWithin(shelf, new Map())),
+      root: `/${encodeURIComponent(course.id)}/`,
+      editor,
+      report: {
+        read: (loaded) => stdout.printFindings(told(loaded)),
+        shown: () =>
+          stdout.print`${new Date().toLocaleTimeString()}  ${course.path}: the pages are up to date.\n`,
+        unshown: (why) => stdout.print`${course.path}: ${why}\n`,
+        failed: (message) => stderr.printLines(`${course.path}: ${message}\n`),
+      },
+    });
+  };
+
+  const assets = sirv(assetsFolder, { dev: true });
+  const answer = async (request: IncomingMessage, response: ServerResponse): Promise<void> => {
+    const [, name = '', rest] = /^\/([^/?#]*)([/?#].*)?$/s.exec(request.url ?? '/') ?? [];
+    if (name === 'assets' && rest !== undefined) {
+      request.url = rest;
+      assets(request, response, () => send(response, 404, 'There is no such file.', 'text/plain'));
+      return;
+    }
+    const shelf = await openShelf(folder);
+    if (name === '' || name === 'index.html') return send(response, 200, await shelfPage(shelf));
+    const course = shelf.courses.find(({ id }) => id === decoded(name));
+    if (course === undefined) return send(response, 404, await shelfPage(shelf));
+    if (!rest?.startsWith('/')) {
+      response.writeHead(302, { location: `/${name}/${rest ?? ''}` }).end();
+      return;
+    }
+    const preview = opened.get(course.path) ?? open(course, shelf);
+    opened.set(course.path, preview);
+    // A course that could not be opened is tried again.
+    preview.catch(() => opened.delete(course.path));
+    const { answer } = await preview;
+    request.url = rest;
+    answer(request, response);
+  };
+  return {
+    answer,
+    async close() {
+      const closing = [...opened.values()].map(async (preview) => (await preview).close());
+      await Promise.allSettled(closing);
+    },
+  };
+}
+
+export function send(
+  response: ServerResponse,
+  status: number,
+  content: string,
+  type = 'text/html',
+): void {
+  if (response.headersSent) return;
+  response.writeHead(status, {
+    'content-type': `${type}; charset=utf-8`,
+    'cache-control': 'no-store',
+    'x-frame-options': 'SAMEORIGIN',
+  });
+  response.end(content);
+}
+
+function decoded(text: string): string {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    return text;
+  }
+}
