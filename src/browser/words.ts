@@ -1,4 +1,4 @@
-import { numberSign } from '../chess/letters.ts';
+import { numberedSan } from '../chess/letters.ts';
 import type { PieceKind } from '../chess/types.ts';
 import { fill } from '../contract/sentence.ts';
 import type { BoardWords, ChapterWords, PieceWords } from '../contract/words.ts';
@@ -8,8 +8,7 @@ import type { Spot } from './spots.ts';
 
 /** `7...Be7`: a move with its number, as the page prints it. */
 export function numbered({ move }: Spot): string {
-  if (move === undefined) return '';
-  return numberSign(move) + move.san;
+  return move === undefined ? '' : numberedSan(move);
 }
 
 /** Another place of the position: `after 5.e3 in “White has other ideas”`. */

@@ -1,11 +1,10 @@
 import type { Code, List, Paragraph, PhrasingContent, Root, RootContent } from 'mdast';
 import { type Options, toMarkdown } from 'mdast-util-to-markdown';
 import { toString as plainText } from 'mdast-util-to-string';
-import { numberSign } from '../chess/index.ts';
 import { type Counted, counted } from '../contract/index.ts';
 import { fileAddress } from '../model/index.ts';
 import { glyphSign } from '../movetext/index.ts';
-import { sanText } from '../render/index.ts';
+import { numberedMove } from '../render/index.ts';
 import { type Strings, stringsFor } from '../strings/index.ts';
 import type { AdviceChange, Change, ChapterChanges, CourseChanges, Move, Spot } from './types.ts';
 
@@ -63,7 +62,7 @@ function chapterTree(chapter: ChapterChanges, strings: Strings): RootContent[] {
 function describeChange(change: Change, strings: Strings): PhrasingContent[] {
   const words = strings.changes;
   const at = link(change.at, positionWords(change.at, strings));
-  const move = (given: Move | undefined) => (given ? moveWords(given, strings) : '');
+  const move = (given: Move | undefined) => (given ? numberedMove(given, strings) : '');
   switch (change.kind) {
     case 'advice': {
       const pattern = change.old
@@ -125,7 +124,7 @@ function describeChange(change: Change, strings: Strings): PhrasingContent[] {
 function why({ mistake, old, reason }: AdviceChange, strings: Strings): PhrasingContent[] {
   const words = strings.changes;
   const said = reason === undefined ? undefined : shorten(reason);
-  if (mistake && old) return [text(` ${words.mistake(moveWords(old, strings), said)}`)];
+  if (mistake && old) return [text(` ${words.mistake(numberedMove(old, strings), said)}`)];
   return said === undefined ? [] : [text(` ${words.why(said)}`)];
 }
 
@@ -152,11 +151,7 @@ function capital(words: string): string {
 }
 
 function positionWords({ after }: Spot, strings: Strings): string {
-  return after === undefined ? strings.startPosition : strings.after(moveWords(after, strings));
-}
-
-function moveWords(move: Move, strings: Strings): string {
-  return numberSign(move) + sanText(move.san, strings);
+  return after === undefined ? strings.startPosition : strings.after(numberedMove(after, strings));
 }
 
 /** A link to the place, by its name where it has one, since a name lasts; else plain words. */

@@ -1,4 +1,4 @@
-import { type Color, numberSign, type Position, sideToMove } from '../chess/index.ts';
+import { type Color, numberedSan, numberSign, type Position, sideToMove } from '../chess/index.ts';
 import {
   type EngineFact,
   type EngineLine,
@@ -21,7 +21,7 @@ export function scoreText(score: Score): string {
 /** A move of a position with its number, such as `7...Be7`. */
 export function nameOfMove(position: Position, san: string): string {
   const number = Number(position.fen.slice(position.fen.lastIndexOf(' ') + 1));
-  return numberSign({ number, color: sideToMove(position) }) + san;
+  return numberedSan({ san, number, color: sideToMove(position) });
 }
 
 /** What one move is worse than another, in pawns. */

@@ -28,6 +28,8 @@ test.each([
   ['4r1k1/8/8/8/8/8/4N3/4K3 w - - 0 1', 'e2', 'c3', 'pinned rook e8'],
   ['4r1k1/8/8/8/8/8/3N4/4K3 w - - 0 1', 'd2', 'b3', 'stays-in-check rook e8'],
   ['4k3/8/8/8/8/8/r7/4K3 w - - 0 1', 'e1', 'e2', 'into-check rook a2'],
+  // Both pawns leave the rank, so the one that takes is not pinned.
+  ['4k3/8/8/KPp4r/8/8/8/8 w - c6 0 1', 'b5', 'c6', 'opens-king rook h5'],
   // FIDE Laws, 3.8: castling.
   ['4k3/8/8/8/8/8/8/4K2R w - - 0 1', 'e1', 'g1', 'castling-lost'],
   ['4k3/8/8/8/8/8/8/4K1NR w K - 0 1', 'e1', 'c1', 'castling-lost'],

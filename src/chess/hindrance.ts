@@ -2,8 +2,9 @@
  * Why a piece may not go from one square to another, as data: FIDE Laws, 3.1 to 3.9. The sentences are
  * those of whoever asks; `fault/` says the same to authors, in English, of moves that are written.
  */
-import { attackersOn, attacksOf, slides } from './attacks.ts';
-import { type Board, kingOf, moved, otherColor, readBoard } from './board.ts';
+import { attacksOf, slides } from './attacks.ts';
+import { type Board, readBoard } from './board.ts';
+import { castlingBar, kingDanger } from './king-danger.ts';
 import { between, fileOf, rankOf, relativeRank, step } from './squares.ts';
 import type { Color, Piece, Position, Square } from './types.ts';
 
@@ -94,22 +95,9 @@ function pawnHindrance(position: Position, from: Square, to: Square): Hindrance 
 
 /** What the own king's safety has against the move. */
 function kingHindrance(board: Board, from: Square, to: Square): Hindrance | undefined {
-  const piece = board.get(from);
-  if (piece === undefined) return undefined;
-  const other = otherColor(piece.color);
-  const after = moved(board, from, to);
-  const king = kingOf(after, piece.color);
-  if (king === undefined) return undefined;
-  const attackers = attackersOn(after, king, other);
-  const [first] = attackers;
-  const by = standingOn(after, first);
-  if (by === undefined) return undefined;
-  if (piece.kind === 'king') return { kind: 'into-check', by };
-  const before = attackersOn(board, king, other);
-  const staying = attackers.find((square) => before.includes(square));
-  const stays = standingOn(board, staying);
-  if (stays !== undefined) return { kind: 'stays-in-check', by: stays };
-  return { kind: between(by.square, king)?.includes(from) ? 'pinned' : 'opens-king', by };
+  const danger = kingDanger(board, from, to);
+  const by = standingOn(board, danger?.attackers[0]);
+  return danger && by && { kind: danger.kind, by };
 }
 
 function isCastling(from: Square, to: Square, color: Color): boolean {
@@ -123,26 +111,11 @@ function castlingHindrance(
   color: Color,
   to: Square,
 ): Hindrance | undefined {
-  const rank = color === 'white' ? '1' : '8';
-  const short = to.startsWith('g');
-  const letter = short ? 'K' : 'Q';
-  const rights = position.key.split(' ')[2] ?? '';
-  if (!rights.includes(color === 'white' ? letter : letter.toLowerCase())) {
-    return { kind: 'castling-lost' };
-  }
-  const home = `e${rank}`;
-  const blocker = between(home, `${short ? 'h' : 'a'}${rank}`)?.find((square) => board.has(square));
-  const blocking = standingOn(board, blocker);
-  if (blocking !== undefined) return { kind: 'blocked', by: blocking };
-  const attackerOf = (square: Square) => {
-    const [first] = attackersOn(board, square, otherColor(color));
-    return standingOn(board, first);
-  };
-  const checking = attackerOf(home);
-  if (checking !== undefined) return { kind: 'castling-out-of-check', by: checking };
-  const over = `${short ? 'f' : 'd'}${rank}`;
-  const passing = attackerOf(over);
-  if (passing !== undefined) return { kind: 'castling-through-check', over, by: passing };
-  const reached = attackerOf(to);
-  return reached && { kind: 'into-check', by: reached };
+  const bar = castlingBar(position, color, to.startsWith('g') ? 'king' : 'queen');
+  if (bar === undefined || bar.kind === 'castling-lost') return bar;
+  const by = standingOn(board, bar.kind === 'blocked' ? bar.by : bar.attackers[0]);
+  if (by === undefined) return undefined;
+  return bar.kind === 'castling-through-check'
+    ? { kind: bar.kind, over: bar.at, by }
+    : { kind: bar.kind, by };
 }

@@ -38,6 +38,7 @@ test('the public names', () => {
     'nameOf',
     'nameSquares',
     'numberSign',
+    'numberedSan',
     'otherColor',
     'parseFen',
     'passMove',

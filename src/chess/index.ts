@@ -18,6 +18,7 @@ export {
   englishLetters,
   kindOfSanLetter,
   nameMoves,
+  numberedSan,
   numberSign,
   type PieceLetters,
   sanIn,

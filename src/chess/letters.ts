@@ -39,11 +39,20 @@ export function numberSign({
   return `${number}${color === 'white' ? '.' : '...'}`;
 }
 
-/** Moves one after another as a book prints them: `1.d4 d5 2.c4`. */
-export function nameMoves(
-  moves: readonly { readonly san: string; readonly number: number; readonly color: Color }[],
-): string {
+interface NumberedMove {
+  readonly san: string;
+  readonly number: number;
+  readonly color: Color;
+}
+
+/** A move with its number, as a book prints it: `7.dxc5`, `7...Nf6`. */
+export function numberedSan(move: NumberedMove, letters?: PieceLetters): string {
+  return numberSign(move) + (letters ? sanIn(letters, move.san) : move.san);
+}
+
+/** Moves one after another, as a book prints them: `1.d4 d5 2.c4`. */
+export function nameMoves(moves: readonly NumberedMove[]): string {
   return moves
-    .map((move, at) => (at === 0 || move.color === 'white' ? numberSign(move) : '') + move.san)
+    .map((move, at) => (at === 0 || move.color === 'white' ? numberedSan(move) : move.san))
     .join(' ');
 }

@@ -1,4 +1,4 @@
-import { numberSign } from '../chess/index.ts';
+import { numberedSan } from '../chess/index.ts';
 import { jsonVersion, writeJson } from '../diagnostics/index.ts';
 import { type Course, documentsOf, type Judgement, judgementsOf, nodeAt } from '../model/index.ts';
 import { command } from './called-as.ts';
@@ -59,5 +59,5 @@ function moveOf(
   course: Course,
 ): string | undefined {
   const move = of && nodeAt(course, of)?.move;
-  return move && numberSign(move) + move.san;
+  return move && numberedSan(move);
 }

@@ -1,5 +1,5 @@
 import { existsSync } from 'node:fs';
-import { initialPosition, numberSign, type PlayedMove } from '../chess/index.ts';
+import { initialPosition, numberedSan, type PlayedMove } from '../chess/index.ts';
 import { jsonVersion, UserError, writeJson } from '../diagnostics/index.ts';
 import {
   type FollowedMoves,
@@ -146,5 +146,5 @@ export async function findWhere(
 }
 
 function nextName(move: PlayedMove | undefined): string | undefined {
-  return move && numberSign(move) + move.san;
+  return move && numberedSan(move);
 }

@@ -1,4 +1,4 @@
-import { nameMoves, numberSign } from '../chess/index.ts';
+import { nameMoves, numberedSan } from '../chess/index.ts';
 import type { CourseTable, TableMoveKind } from '../contract/index.ts';
 import { placeHref, positionOf } from '../lookup/index.ts';
 import {
@@ -94,7 +94,7 @@ function placeOf(
     chapter: chapter.title,
     ...(chapter.draft && { draft: true }),
     block: block.kind,
-    ...(node?.move && { after: numberSign(node.move) + node.move.san }),
+    ...(node?.move && { after: numberedSan(node.move) }),
     names: own ? (node?.labels ?? []) : [],
     address,
   };
@@ -117,7 +117,7 @@ function nameIn(course: Course, key: string, san: string): string {
 
 function moveAt(course: Course, ref: NodeRef): string | undefined {
   const move = nodeAt(course, ref)?.move;
-  return move && numberSign(move) + move.san;
+  return move && numberedSan(move);
 }
 
 function wayText(course: Course, way: readonly WayStep[]): string {

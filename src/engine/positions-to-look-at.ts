@@ -1,4 +1,4 @@
-import { isMate, isStalemate, numberSign, type Position } from '../chess/index.ts';
+import { isMate, isStalemate, numberedSan, type Position } from '../chess/index.ts';
 import {
   type Block,
   type Course,
@@ -30,7 +30,7 @@ export function positionsToLookAt(course: Course): PositionToLookAt[] {
     const position = node?.position;
     if (!position || found.has(position.key) || isMate(position) || isStalemate(position)) return;
     const { file, start } = node.written?.place ?? block.place;
-    const after = node.move ? numberSign(node.move) + node.move.san : '';
+    const after = node.move ? numberedSan(node.move) : '';
     found.set(position.key, { position, place: `${file}:${start.line}`, after });
   };
   const taught = taughtInCourse(course);

@@ -1,6 +1,7 @@
 import {
   isMoveFault,
   legalMoves,
+  numberedSan,
   numberSign,
   type Position,
   playMove,
@@ -179,7 +180,7 @@ function writingPlace(course: Course, { at }: GraphPosition) {
   );
   const last = block.nodes[node.children.at(-1) ?? ref.node];
   const { file, start } = last?.written?.place ?? block.place;
-  const behind = last?.move ? numberSign(last.move) + last.move.san : '';
+  const behind = last?.move ? numberedSan(last.move) : '';
   return {
     place: { file, line: start.line, column: start.column, behind },
     way: wayTo(course, ref),

@@ -1,9 +1,10 @@
-import { numberSign, type PieceLetters, sanIn } from '../chess/letters.ts';
+import { numberedSan, type PieceLetters, sanIn } from '../chess/letters.ts';
 import type { WayMove } from './ways.ts';
 
 /** `9.b3` or `7...Be7`; without its number only where White's move stands before it. */
 export function moveText(step: WayMove, letters: PieceLetters, bare = false): string {
-  return (bare ? '' : numberSign(step)) + sanIn(letters, step.move.san);
+  const { san } = step.move;
+  return bare ? sanIn(letters, san) : numberedSan({ ...step, san }, letters);
 }
 
 /** Moves one after another: `3...c5 4.cxd5 exd5`. */

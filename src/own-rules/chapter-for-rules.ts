@@ -1,6 +1,6 @@
 import { toString as plainText } from 'mdast-util-to-string';
 import type { ChapterSummary } from '../check/index.ts';
-import { numberSign } from '../chess/index.ts';
+import { numberedSan } from '../chess/index.ts';
 import { topOf } from '../diagnostics/index.ts';
 import {
   type Block,
@@ -85,7 +85,7 @@ function moveForRules(node: MoveNode): RuleMove {
     children,
     depth,
     ...(move && { san: move.san, color: move.color, from: move.from, to: move.to }),
-    ...(move && { name: numberSign(move) + move.san }),
+    ...(move && { name: numberedSan(move) }),
     ...(position && { position }),
     glyphs,
     comment: commentsOf(node)

@@ -173,7 +173,8 @@ export async function loadLazilyToPublish(
   folder: string,
   { progress, ...find }: FolderOptions = {},
 ): Promise<LazyCourse> {
-  const options = { as: path.resolve(folder), drafts: 'left out', progress } as const;
+  const ownChecks = ownChecksFor(progress);
+  const options = { as: path.resolve(folder), drafts: 'left out', progress, ownChecks } as const;
   const files = await filesIn(folder, find);
   return withLanguages(unlessOpen(await loadFilesLazily(files, options)), files, options);
 }
@@ -246,6 +247,14 @@ export interface LoadOptions {
   /** What it is kept by. */
   readonly as: string;
   readonly progress?: Progress | undefined;
+  /** Runs the course's own rules; its languages share one. */
+  readonly ownChecks?: OwnChecksMaker | undefined;
+}
+
+type OwnChecksMaker = ReturnType<typeof createOwnChecks>;
+
+function ownChecksFor(progress: Progress | undefined): OwnChecksMaker {
+  return createOwnChecks({ onRun: (code) => progress?.runsCode?.(code) });
 }
 
 /** Builds and checks a course from wherever its files come. */
@@ -298,13 +307,17 @@ export async function openCourse(folder: string, progress?: Progress, lookAround
 /** The same with what was found in its translations. */
 export async function openToCheck(folder: string, { progress, ...find }: FolderOptions = {}) {
   const files = await filesIn(folder, find);
-  const options = { as: path.resolve(folder), progress };
+  const ownChecks = ownChecksFor(progress);
+  const options = { as: path.resolve(folder), progress, ownChecks };
   const opened = await openFiles(files, options);
   if (opened.translations.length === 0) return opened;
   const found: Diagnostic[] = [];
   for (const translation of opened.translations) {
     const as = path.join(options.as, translation.folder);
-    const { current } = await openFiles(inTranslation(files, translation, 'written'), { as });
+    const { current } = await openFiles(inTranslation(files, translation, 'written'), {
+      as,
+      ownChecks,
+    });
     const own = filesOf(translation, 'written');
     found.push(...findingsInTranslation(current.diagnostics, translation.folder, own));
   }
@@ -317,7 +330,7 @@ export async function openToCheck(folder: string, { progress, ...find }: FolderO
 
 async function openFiles(
   found: CourseFiles,
-  { as, drafts, progress }: LoadOptions,
+  { as, drafts, progress, ownChecks = ownChecksFor(progress) }: LoadOptions,
   syntaxes?: KeptSyntax,
 ) {
   const cache = cacheFolder();
@@ -329,7 +342,6 @@ async function openFiles(
   };
   const kept = await loadKept(cache, as);
   progress?.reads?.(length);
-  const ownChecks = createOwnChecks({ onRun: (code) => progress?.runsCode?.(code) });
   const workspace = createWorkspace({ kept, syntaxes, drafts, onProgress, ownChecks });
   const comparisons = files.translations && (await keepComparisons(cache, as));
   const opened = updateWith(files, workspace, comparisons?.recall);

@@ -1,11 +1,11 @@
 import * as z from 'zod';
 import type { PiecesLanguage } from '../chess/index.ts';
-import { createLocator, type Place, severities } from '../diagnostics/index.ts';
+import { type Place, severities } from '../diagnostics/index.ts';
 import { choicesOf } from './choices.ts';
-import { cleanText } from './clean-text.ts';
 import { titleText } from './front-texts.ts';
 import { findMissingId } from './missing-id.ts';
-import { readYaml, type YamlProblem, type YamlResult } from './read-yaml.ts';
+import type { YamlProblem, YamlResult } from './read-yaml.ts';
+import { readYamlFile } from './read-yaml-file.ts';
 import {
   courseId,
   languageTag,
@@ -125,15 +125,10 @@ const fallback: CourseSettings = {
 
 /** Reads `course.yaml`. */
 export function readSettings(written: SourceFile): SettingsDraft {
-  const problems: CourseProblem[] = [];
-  const file = cleanText(written, (problem) =>
-    problems.push({ rule: 'course-setting', ...problem }),
+  const { yaml, file, pointAt, problems } = readYamlFile(written, schema, 'course-setting');
+  problems.push(
+    ...lostRule(yaml).map((problem) => ({ rule: 'course-setting' as const, ...problem })),
   );
-  const pointAt = createLocator(file.text);
-  const yaml = readYaml({ file: file.path, text: file.text, pointAt, name: 'course.yaml' }, schema);
-  for (const problem of [...yaml.problems, ...lostRule(yaml)]) {
-    problems.push({ rule: 'course-setting', ...problem });
-  }
   const { 'own-rules': ownRules = [], ...sound } = yaml.sound;
   const settings: CourseSettings = {
     ...fallback,

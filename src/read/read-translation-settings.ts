@@ -1,9 +1,7 @@
 import * as z from 'zod';
-import { createLocator } from '../diagnostics/index.ts';
-import { cleanText } from './clean-text.ts';
 import { titleText } from './front-texts.ts';
 import { teachings } from './read-settings.ts';
-import { readYaml } from './read-yaml.ts';
+import { readYamlFile } from './read-yaml-file.ts';
 import { notationSetting, piecesSetting, text } from './setting-fields.ts';
 import type { CourseProblem, CourseSettings, SourceFile } from './types.ts';
 
@@ -26,13 +24,7 @@ export function readTranslationSettings(written: SourceFile): {
   readonly words: Partial<CourseSettings>;
   readonly problems: readonly CourseProblem[];
 } {
-  const problems: CourseProblem[] = [];
-  const report = (problem: Omit<CourseProblem, 'rule'>) =>
-    problems.push({ rule: 'course-setting', ...problem });
-  const file = cleanText(written, report);
-  const pointAt = createLocator(file.text);
-  const yaml = readYaml({ file: file.path, text: file.text, pointAt, name: file.path }, schema);
-  for (const problem of yaml.problems) report(problem);
+  const { yaml, problems } = readYamlFile(written, schema, 'course-setting');
   const said = Object.entries(yaml.sound).filter(([, value]) => value !== undefined);
   return { words: Object.fromEntries(said), problems };
 }

@@ -1,4 +1,4 @@
-import { numberSign, sanIn } from '../../chess/letters.ts';
+import { numberedSan, sanIn } from '../../chess/letters.ts';
 import type { CourseTable, TableMove, TablePlace } from '../../contract/course-table.ts';
 import { fill } from '../../contract/sentence.ts';
 import type { CompareWords } from '../../contract/words.ts';
@@ -28,7 +28,7 @@ export interface Places {
 export function placesOf(table: CourseTable, words: CompareWords): Places {
   const lineOf = linesOf(table);
   const local = (san: string) => sanIn(words.letters, san);
-  const numbered = (move: GameMove) => numberSign(move) + local(move.san);
+  const numbered = (move: GameMove) => numberedSan(move, words.letters);
   const here = (exit: GameExit): string => {
     // The course's own way there names the position alike for all games; else the game's does.
     const last = lineOf(exit.position)?.at(-1) ?? exit.last;

@@ -1,4 +1,4 @@
-import { numberSign, sanIn } from '../../chess/letters.ts';
+import { numberedSan, sanIn } from '../../chess/letters.ts';
 import type { PlayedMove } from '../../chess/types.ts';
 import { fill } from '../../contract/sentence.ts';
 import type { ChapterWords, FreeWords } from '../../contract/words.ts';
@@ -80,6 +80,6 @@ function textOf({ moves }: OwnLine, page: ChapterWords): string {
 function namesOf(moves: readonly PlayedMove[], { letters }: ChapterWords): string[] {
   return moves.map((move, index) => {
     const bare = index > 0 && move.color === 'black';
-    return (bare ? '' : numberSign(move)) + sanIn(letters, move.san);
+    return bare ? sanIn(letters, move.san) : numberedSan(move, letters);
   });
 }

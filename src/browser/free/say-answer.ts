@@ -1,4 +1,4 @@
-import { numberSign, sanIn } from '../../chess/letters.ts';
+import { numberedSan } from '../../chess/letters.ts';
 import type { PlayedMove } from '../../chess/types.ts';
 import type { CourseTable } from '../../contract/course-table.ts';
 import { fill } from '../../contract/sentence.ts';
@@ -31,7 +31,7 @@ export function sayAnswer(answer: MoveAnswer, move: PlayedMove, saying: Saying):
 
 /** A move that was played, with its number, in the letters of the page. */
 export function nameOf(move: PlayedMove, { letters }: ChapterWords): string {
-  return numberSign(move) + sanIn(letters, move.san);
+  return numberedSan(move, letters);
 }
 
 function sayCourse(answer: CourseAnswer, played: PlayedMove, saying: Saying): Part[][] {

@@ -1,4 +1,4 @@
-import { numberSign, type PieceLetters, sanIn } from '../../chess/letters.ts';
+import { numberedSan, sanIn } from '../../chess/letters.ts';
 import type { CourseTable } from '../../contract/course-table.ts';
 import { fill } from '../../contract/sentence.ts';
 import type { SearchWords } from '../../contract/words.ts';
@@ -21,16 +21,18 @@ export function answerMoves(
   if (stopped !== undefined) told.push(...cannotPlay(stopped, last, words), ' ');
   if (known === undefined || knownPlies === undefined) {
     const next = played[0];
-    told.push(next ? fill(words.knowsNot, { next: text(next, words.letters) }) : words.hasNot);
+    told.push(
+      next ? fill(words.knowsNot, { next: numberedSan(next, words.letters) }) : words.hasNot,
+    );
     return { status: told, found: [] };
   }
   const next = played[knownPlies];
   const move = played[knownPlies - 1];
   if (next === undefined) told.push(fill(words.has, { where: where(table, known, words) }));
   else if (move === undefined) {
-    told.push(fill(words.knowsNot, { next: text(next, words.letters) }));
+    told.push(fill(words.knowsNot, { next: numberedSan(next, words.letters) }));
   } else {
-    const gaps = { move: text(move, words.letters), next: text(next, words.letters) };
+    const gaps = { move: numberedSan(move, words.letters), next: numberedSan(next, words.letters) };
     told.push(fill(words.knowsUpTo, gaps));
   }
   return { status: told, found: [positionCard(table, known, words)] };
@@ -41,7 +43,7 @@ function cannotPlay(
   last: Played | undefined,
   words: SearchWords,
 ): (Node | string)[] {
-  const gaps = { move: written, last: last === undefined ? '' : text(last, words.letters) };
+  const gaps = { move: written, last: last === undefined ? '' : numberedSan(last, words.letters) };
   const told: (Node | string)[] = [
     fill(last === undefined ? words.cannotPlay : words.cannotPlayAfter, gaps),
     ' ',
@@ -58,8 +60,4 @@ function cannotPlay(
 export function reasonIn(reason: string, words: SearchWords): (Node | string)[] {
   const [before = '', after = ''] = words.reason.split('{reason}');
   return [before, element('span', { lang: words.reasonLanguage }, reason), after];
-}
-
-function text(move: Played, letters: PieceLetters): string {
-  return numberSign(move) + sanIn(letters, move.san);
 }

@@ -1,4 +1,4 @@
-import { numberSign, sideName } from '../../chess/index.ts';
+import { numberedSan, sideName } from '../../chess/index.ts';
 import { castlingRights, wingName, wings } from './castling.ts';
 import { defineClaim, no, yes } from './define-claim.ts';
 
@@ -57,7 +57,7 @@ the rights are known. Castling that is only prevented for the moment is not lost
     }
     const castled = castlings().find((move) => move.color === color);
     if (castled) {
-      return no(`${side} has castled, with ${numberSign(castled)}${castled.san}`);
+      return no(`${side} has castled, with ${numberedSan(castled)}`);
     }
     return yes(
       `${side} has no right to castle ${wing ? wingName(wing) : 'left'}${wing ? ' any more' : ''}`,

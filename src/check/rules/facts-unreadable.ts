@@ -1,4 +1,4 @@
-import { legalMoves, numberSign } from '../../chess/index.ts';
+import { legalMoves, numberedSan } from '../../chess/index.ts';
 import { movesAndStarts } from '../../model/index.ts';
 import { placeOf } from '../chapter-summary.ts';
 import { defineCourseRule } from '../course-rule.ts';
@@ -59,7 +59,7 @@ a merge, is left out; the others count. Take it out, and the next run looks at t
         .map(({ moves }) => moves[0] ?? '')
         .find((san) => !legal.includes(san));
       if (wrong === undefined) continue;
-      const where = node.move ? `after ${numberSign(node.move)}${node.move.san}` : 'at the start';
+      const where = node.move ? `after ${numberedSan(node.move)}` : 'at the start';
       yield {
         place: placeOf(node, block),
         message: `The kept results of an engine name ${wrong} ${where}, and it cannot be played.`,

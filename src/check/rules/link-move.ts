@@ -1,5 +1,5 @@
 import type { PhrasingContent } from 'mdast';
-import { numberSign } from '../../chess/index.ts';
+import { numberedSan } from '../../chess/index.ts';
 import type { Finding } from '../../diagnostics/index.ts';
 import { type PositionLinkNode, placeOfNode, walkTexts } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
@@ -74,12 +74,12 @@ function moveOf({ children }: PositionLinkNode): string | undefined {
   const code = first?.type === 'text' && lead.test(`${first.value.trim()} `) ? second : first;
   if (code?.type === 'proseMoves' && children.at(-1) === code) {
     const move = code.moves.at(-1);
-    return move && numberSign(move) + move.san;
+    return move && numberedSan(move);
   }
   if (first?.type !== 'text' || second) return undefined;
   const [, number, dots, san] = written.exec(first.value.trim().replace(lead, '')) ?? [];
   if (!number || !san) return undefined;
-  return numberSign({ number: Number(number), color: dots === '.' ? 'white' : 'black' }) + san;
+  return numberedSan({ san, number: Number(number), color: dots === '.' ? 'white' : 'black' });
 }
 
 function isBlank(node: PhrasingContent): boolean {

@@ -2,7 +2,7 @@ import {
   type Loss,
   lossAfter,
   type MaterialBudget,
-  numberSign,
+  numberedSan,
   sideName,
 } from '../../chess/index.ts';
 import type { Finding } from '../../diagnostics/index.ts';
@@ -93,7 +93,7 @@ const tooMany = {
 };
 
 function describe(node: MoveNode, parent: MoveNode, { capture, lost }: Loss) {
-  const name = numberSign(capture) + capture.san;
+  const name = numberedSan(capture);
   const isMate = capture.san.endsWith('#');
   const what = isMate ? `mates with ${name}` : `wins ${lost} pawns’ worth with ${name}`;
   return {

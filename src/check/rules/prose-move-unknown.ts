@@ -1,4 +1,4 @@
-import { numberSign } from '../../chess/index.ts';
+import { numberedSan } from '../../chess/index.ts';
 import type { Place } from '../../diagnostics/index.ts';
 import {
   bareSan,
@@ -68,7 +68,7 @@ Inline code without a move number, such as \`Nf3\`, is left alone.
       if (move) found.push({ move, place: placeOfNode(node, chapter.file) });
     });
     for (const { move, place } of found) {
-      const name = numberSign(move) + move.san;
+      const name = numberedSan(move);
       const there = movesAt(chapter, move);
       yield {
         place,

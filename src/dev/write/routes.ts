@@ -1,4 +1,4 @@
-import { numberSign, playSan } from '../../chess/index.ts';
+import { numberedSan, playSan } from '../../chess/index.ts';
 import type {
   ChangeToWrite,
   LookAnswer,
@@ -78,7 +78,7 @@ function nextIn({ block, node }: PlaceInCourse): string[] {
       ? [...block.answer, ...block.also, ...block.wrong].map((line) => line[1])
       : (node?.children ?? []).map((index) => block.nodes[index]);
   return nodes.flatMap((next) =>
-    next?.move === undefined ? (next?.written?.san ?? []) : numberSign(next.move) + next.move.san,
+    next?.move === undefined ? (next?.written?.san ?? []) : numberedSan(next.move),
   );
 }
 

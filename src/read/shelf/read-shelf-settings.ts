@@ -1,8 +1,7 @@
 import * as z from 'zod';
-import { createLocator, type Place } from '../../diagnostics/index.ts';
-import { cleanText } from '../clean-text.ts';
+import type { Place } from '../../diagnostics/index.ts';
 import { titleText } from '../front-texts.ts';
-import { readYaml } from '../read-yaml.ts';
+import { readYamlFile } from '../read-yaml-file.ts';
 import { courseId, languageTag, notationSetting, siteAddress, text } from '../setting-fields.ts';
 import type { CourseProblem, CourseSettings, SourceFile } from '../types.ts';
 
@@ -69,13 +68,7 @@ const schema = z.strictObject(
 
 /** Reads `shelf.yaml`; pure. Whether its folders are courses is another's to see. */
 export function readShelfSettings(written: SourceFile): ShelfDraft {
-  const problems: CourseProblem[] = [];
-  const file = cleanText(written, (problem) =>
-    problems.push({ rule: 'shelf-setting', ...problem }),
-  );
-  const pointAt = createLocator(file.text);
-  const yaml = readYaml({ file: file.path, text: file.text, pointAt, name: shelfFile }, schema);
-  for (const problem of yaml.problems) problems.push({ rule: 'shelf-setting', ...problem });
+  const { yaml, problems } = readYamlFile(written, schema, 'shelf-setting');
   const { courses = [], ...sound } = yaml.sound;
   const given = Object.fromEntries(
     Object.entries(sound).filter(([, entry]) => entry !== undefined),

@@ -1,4 +1,4 @@
-import { numberSign, sanIn } from '../../../chess/letters.ts';
+import { numberedSan, sanIn } from '../../../chess/letters.ts';
 import type { PlayedMove } from '../../../chess/types.ts';
 import type { ChangeToWrite, LookAnswer } from '../../../contract/desk-write.ts';
 import { fill } from '../../../contract/sentence.ts';
@@ -171,7 +171,7 @@ export class Sheet {
     title.append(before);
     for (const [index, move] of moves.entries()) {
       const bare = index > 0 && move.color === 'black';
-      const name = (bare ? '' : numberSign(move)) + sanIn(this.#page.letters, move.san);
+      const name = bare ? sanIn(this.#page.letters, move.san) : this.#name(move);
       const button = makeButton(name, () => this.#events.onGo(index + 1), 'write-move');
       if (index + 1 === place.shown) button.setAttribute('aria-current', 'true');
       button.classList.toggle(
@@ -289,7 +289,7 @@ export class Sheet {
   }
 
   #name(move: PlayedMove): string {
-    return numberSign(move) + sanIn(this.#page.letters, move.san);
+    return numberedSan(move, this.#page.letters);
   }
 }
 

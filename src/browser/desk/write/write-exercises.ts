@@ -1,4 +1,4 @@
-import { numberSign, sanIn } from '../../../chess/letters.ts';
+import { numberedSan } from '../../../chess/letters.ts';
 import { listMoves, playSan } from '../../../chess/rules.ts';
 import type { PlayedMove } from '../../../chess/types.ts';
 import { dataOf } from '../../../contract/attributes.ts';
@@ -68,7 +68,7 @@ async function offer(
   }
   if (seen.next.some((known) => known.replace(/^\d+\.+/, '') === move.san)) return;
   const { letters } = wordsOf(section, 'chapter');
-  const name = numberSign({ ...move, number: seen.number }) + sanIn(letters, move.san);
+  const name = numberedSan({ ...move, number: seen.number }, letters);
   const choice = element('fieldset', { class: 'write-as' });
   choice.append(make('legend', '', fill(words.as, { move: name })));
   let list: List = 'wrong';
