@@ -61,9 +61,9 @@ export function compareCourses(before: Course, { course }: CheckedCourse): Cours
 
 function findAssessmentChanges(old: Edition, now: Edition): AssessmentChange[] {
   return Object.keys(now.graph).flatMap((key): AssessmentChange[] => {
-    const before = old.verdict(key);
-    const after = now.verdict(key);
-    const at = now.spotOf(key);
+    const before = old.assessment(key);
+    const after = now.assessment(key);
+    const at = now.placeAt(key);
     if (before === undefined || after === undefined || before === after || !at) return [];
     return [{ kind: 'assessment', at, old: before, new: after }];
   });

@@ -4,7 +4,7 @@ import { sideToMove } from '../chess/index.ts';
 import { type Course, chapterAt, type MoveNode, type NodeRef, nodeAt } from '../model/index.ts';
 import { isAssessment } from '../movetext/index.ts';
 import { assignAddresses } from '../render/index.ts';
-import type { Move, Spot } from './types.ts';
+import type { EditionPlace, Move } from './types.ts';
 
 /** An edition of a course with what comparing asks of it. */
 export interface Edition {
@@ -20,18 +20,18 @@ export interface Edition {
   refOf(key: string, san: string): NodeRef | undefined;
   isBad(key: string, san: string): boolean;
   /** The assessment of a position; the three glyphs for equal chances are one. */
-  verdict(key: string): number | undefined;
+  assessment(key: string): number | undefined;
   /** A move with its number, as it stands where the course has it first. */
   move(key: string, san: string): Move;
   /** The squares of a move, `e2-e4`. */
   arrow(key: string, san: string): string | undefined;
   /** What the author says right behind a move, in plain words; empty where nothing. */
   comment(key: string, san: string): string;
-  spot(ref: NodeRef): Spot;
+  place(ref: NodeRef): EditionPlace;
   /** The position before a move, at the place where the move stands. */
-  spotBefore(key: string, ref: NodeRef): Spot;
+  placeBefore(key: string, ref: NodeRef): EditionPlace;
   /** The first place of a position; one that has a name before others. */
-  spotOf(key: string): Spot | undefined;
+  placeAt(key: string): EditionPlace | undefined;
 }
 
 /** @param stands whether this is the new edition, whose places can be linked to. */
@@ -45,7 +45,7 @@ export function makeEdition(course: Course, stands: boolean): Edition {
   const nodes = (key: string, san: string) =>
     refs(key, san).flatMap((ref) => nodeAt(course, ref) ?? []);
 
-  const spot = (ref: NodeRef): Spot => {
+  const place = (ref: NodeRef): EditionPlace => {
     const chapter = chapterAt(course, ref);
     const { move, labels = [] } = nodeAt(course, ref) ?? {};
     const [label] = labels;
@@ -59,12 +59,12 @@ export function makeEdition(course: Course, stands: boolean): Edition {
     };
   };
 
-  const spotOf = (key: string): Spot | undefined => {
+  const placeAt = (key: string): EditionPlace | undefined => {
     const at = graph[key]?.at ?? [];
     const named = at.find((ref) => (nodeAt(course, ref)?.labels.length ?? 0) > 0);
     // A block that starts from a name repeats the position; the move that leads there is shown.
     const ref = named ?? at.find(({ node }) => node > 0) ?? at[0];
-    return ref && spot(ref);
+    return ref && place(ref);
   };
 
   return {
@@ -75,7 +75,7 @@ export function makeEdition(course: Course, stands: boolean): Edition {
     nodes,
     refOf: (key, san) => refs(key, san)[0],
     isBad: (key, san) => nodes(key, san).some(isMarkedBad),
-    verdict(key) {
+    assessment(key) {
       for (const ref of graph[key]?.at ?? []) {
         const nag = nodeAt(course, ref)?.glyphs.findLast(isAssessment);
         if (nag !== undefined) return nag === 11 || nag === 12 ? 10 : nag;
@@ -95,15 +95,15 @@ export function makeEdition(course: Course, stands: boolean): Edition {
       nodes(key, san)
         .map(commentOf)
         .find((text) => text !== '') ?? '',
-    spot,
-    spotOf,
-    spotBefore(key, ref) {
-      const { label, after: _, ...place } = spot(ref);
-      const before = spotOf(key);
+    place,
+    placeAt,
+    placeBefore(key, ref) {
+      const { label, after: _, ...rest } = place(ref);
+      const before = placeAt(key);
       // The position's own name lasts longer than the address of a move.
       const name = before?.label ?? label;
       return {
-        ...place,
+        ...rest,
         ...(before?.after && { after: before.after }),
         ...(name !== undefined && { label: name }),
       };

@@ -18,7 +18,7 @@ export function findAdviceChanges(old: Edition, now: Edition): ChangeAt<AdviceCh
     if (before === after || old.graph[key]?.moves.length === 0) return [];
     const ref = now.refOf(key, after ?? before ?? '');
     if (ref === undefined) return [];
-    const at = now.spotBefore(key, ref);
+    const at = now.placeBefore(key, ref);
     const reason = reasonOf(now, key, before);
     const isMistake = before !== undefined && now.isBad(key, before);
     const change: AdviceChange = {
@@ -44,7 +44,7 @@ export function findJudgedChanges(old: Edition, now: Edition): ChangeAt<JudgedCh
       const had = old.nodes(key, san).length > 0;
       const bad = now.isBad(key, san);
       if (!ref || !had || advised.includes(san) || old.isBad(key, san) === bad) return [];
-      const at = now.spotBefore(key, ref);
+      const at = now.placeBefore(key, ref);
       const reason = bad ? now.comment(key, san) : '';
       const change: JudgedChange = {
         kind: 'judged',

@@ -35,7 +35,7 @@ function describe(
   what: ExerciseChange['what'],
   { block, number, edition }: Placed,
 ): ExerciseChange {
-  const at = edition.spot({ chapter: block.chapter, block: block.key, node: 0 });
+  const at = edition.place({ chapter: block.chapter, block: block.key, node: 0 });
   return { kind: 'exercise', what, number, at };
 }
 

@@ -64,5 +64,5 @@ function shown(key: string, edition: Edition): string {
   const moves = (edition.graph[key]?.moves ?? []).map(
     ({ san }) => `${san}${edition.isBad(key, san) ? '?' : ''}`,
   );
-  return JSON.stringify([moves.sort(), edition.advice(key), edition.verdict(key)]);
+  return JSON.stringify([moves.sort(), edition.advice(key), edition.assessment(key)]);
 }

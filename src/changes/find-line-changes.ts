@@ -13,10 +13,10 @@ export function describeGrowth(
     const block = blockAt(now.course, ref);
     const { move } = block?.nodes[1] ?? {};
     const first = move && { san: move.san, number: move.number, color: move.color };
-    return { kind: 'start', at: now.spot(ref), ...(first && { move: first }), positions };
+    return { kind: 'start', at: now.place(ref), ...(first && { move: first }), positions };
   }
   const { key, san } = from;
-  const at = now.spotBefore(key, ref);
+  const at = now.placeBefore(key, ref);
   const move = now.move(key, san);
   if (old.graph[key]?.moves.length === 0) return { kind: 'extended', at, move, positions };
   if (now.isOurs(key)) return { kind: 'option', at, move, positions };
@@ -32,8 +32,8 @@ export function describeFall(
   old: Edition,
   now: Edition,
 ): DroppedChange {
-  if (from === undefined) return { kind: 'dropped', at: old.spot(ref), positions };
-  const stands = now.spotOf(from.key) ?? old.spot(ref);
+  if (from === undefined) return { kind: 'dropped', at: old.place(ref), positions };
+  const stands = now.placeAt(from.key) ?? old.place(ref);
   const home = now.course.chapters.find(({ id }) => id === chapterOf(old, ref))?.id;
   const at = { ...stands, chapter: home ?? stands.chapter };
   return { kind: 'dropped', at, move: old.move(from.key, from.san), positions };

@@ -30,7 +30,7 @@ function describe(
   { title, chapter, key }: PatternBlock,
   edition: Edition,
 ): PatternChange {
-  return { kind: 'pattern', what, title, at: edition.spot({ chapter, block: key, node: 0 }) };
+  return { kind: 'pattern', what, title, at: edition.place({ chapter, block: key, node: 0 }) };
 }
 
 function patternsOf({ course }: Edition): PatternBlock[] {

@@ -46,7 +46,7 @@ export type Change =
 /** Another move is advised: at least one of `old` and `new` is there. */
 export interface AdviceChange {
   readonly kind: 'advice';
-  readonly at: Spot;
+  readonly at: EditionPlace;
   readonly old?: Move;
   readonly new?: Move;
   /** Whether the old move is called bad now: it was a mistake. */
@@ -61,7 +61,7 @@ export interface AdviceChange {
 /** A move of the other side, or of either in a course for both, that the old edition did not have. */
 export interface ReplyChange {
   readonly kind: 'reply';
-  readonly at: Spot;
+  readonly at: EditionPlace;
   readonly move: Move;
   /** What the course advises against it. */
   readonly answer?: Move;
@@ -74,7 +74,7 @@ export interface ReplyChange {
  */
 export interface LineChange {
   readonly kind: 'extended' | 'option' | 'start';
-  readonly at: Spot;
+  readonly at: EditionPlace;
   readonly move?: Move;
   readonly positions: number;
 }
@@ -82,7 +82,7 @@ export interface LineChange {
 /** A move of the course's side, advised in neither edition, is called bad now, or no longer. */
 export interface JudgedChange {
   readonly kind: 'judged';
-  readonly at: Spot;
+  readonly at: EditionPlace;
   readonly move: Move;
   readonly bad: boolean;
   /** The author's comment at a move that is called bad. */
@@ -100,7 +100,7 @@ export interface ChangeBoard {
 /** A position has another assessment. */
 export interface AssessmentChange {
   readonly kind: 'assessment';
-  readonly at: Spot;
+  readonly at: EditionPlace;
   /** Numeric annotation glyphs. */
   readonly old: number;
   readonly new: number;
@@ -109,7 +109,7 @@ export interface AssessmentChange {
 /** Moves that the new edition has nowhere, told at the first of them. */
 export interface DroppedChange {
   readonly kind: 'dropped';
-  readonly at: Spot;
+  readonly at: EditionPlace;
   /** Absent where the position that the line started from is gone as well. */
   readonly move?: Move;
   /** Positions that are gone with it. */
@@ -122,7 +122,7 @@ export interface ExerciseChange {
   readonly what: 'new' | 'changed' | 'dropped';
   /** Its number within its chapter, in the edition that has it. */
   readonly number: number;
-  readonly at: Spot;
+  readonly at: EditionPlace;
 }
 
 export interface PatternChange {
@@ -130,7 +130,7 @@ export interface PatternChange {
   /** `said`: the same pieces, but other advice or claims. */
   readonly what: 'new' | 'changed' | 'said' | 'dropped';
   readonly title: string;
-  readonly at: Spot;
+  readonly at: EditionPlace;
 }
 
 /** A move with its number; `san` is canonical, in English letters. */
@@ -141,7 +141,7 @@ export interface Move {
 }
 
 /** A place in an edition of the course. */
-export interface Spot {
+export interface EditionPlace {
   /** Id and file of the chapter. */
   readonly chapter: string;
   readonly file: string;

@@ -6,7 +6,14 @@ import { fileAddress } from '../model/index.ts';
 import { glyphSign } from '../movetext/index.ts';
 import { numberedMove } from '../render/index.ts';
 import { type Strings, stringsFor } from '../strings/index.ts';
-import type { AdviceChange, Change, ChapterChanges, CourseChanges, Move, Spot } from './types.ts';
+import type {
+  AdviceChange,
+  Change,
+  ChapterChanges,
+  CourseChanges,
+  EditionPlace,
+  Move,
+} from './types.ts';
 
 /** Longer reasons end with an ellipsis: the whole stands at the move. */
 const longestReason = 240;
@@ -150,12 +157,12 @@ function capital(words: string): string {
   return first.toUpperCase() + words.slice(first.length);
 }
 
-function positionWords({ after }: Spot, strings: Strings): string {
+function positionWords({ after }: EditionPlace, strings: Strings): string {
   return after === undefined ? strings.startPosition : strings.after(numberedMove(after, strings));
 }
 
 /** A link to the place, by its name where it has one, since a name lasts; else plain words. */
-function link({ stands, label, file, id }: Spot, words: string): PhrasingContent {
+function link({ stands, label, file, id }: EditionPlace, words: string): PhrasingContent {
   if (!stands) return text(words);
   const url =
     label === undefined ? `../${fileAddress(file)}#${encodeURIComponent(id)}` : `pos:${label}`;

@@ -11,7 +11,7 @@ import {
   type ComparisonReport,
   countGames,
   endsOnPurpose,
-  placeOf,
+  whereOf,
 } from './comparison.ts';
 
 /**
@@ -47,7 +47,7 @@ export function createJsonReport(
   const rowOf = (row: PositionRow<number>) => ({
     position: keyOf(row.position),
     line: lineOf(row.position)?.map(({ san }) => san),
-    place: placeOf(course, keyOf(row.position)),
+    place: whereOf(course, keyOf(row.position)),
     leaving: row.leaving,
     onPurpose: row.leaving === 'ended' ? endsOnPurpose(course, keyOf(row.position)) : undefined,
     by: row.by,

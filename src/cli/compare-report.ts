@@ -12,7 +12,7 @@ import {
   countGames,
   endsOnPurpose,
   type GameSums,
-  placeOf,
+  whereOf,
 } from './comparison.ts';
 import { count } from './console.ts';
 
@@ -152,7 +152,7 @@ function rowText(
   { course, table }: ComparedCourse,
   line: readonly GameMove[] | undefined,
 ): string {
-  const place = placeOf(course, table.positions[row.position]?.key ?? '');
+  const place = whereOf(course, table.positions[row.position]?.key ?? '');
   const games = String(row.games.length).padStart(6);
   const { next, last } = row.exit;
   const where = line

@@ -31,7 +31,7 @@ export function countGames(): { add: (game: ComparedGame) => void; sums: GameSum
 }
 
 /** Where the course first shows a position, as `file:line`. */
-export function placeOf(course: Course, key: string): string | undefined {
+export function whereOf(course: Course, key: string): string | undefined {
   const [ref] = course.graph[key]?.at ?? [];
   const block = ref && blockAt(course, ref);
   const place = (ref && block?.nodes[ref.node]?.written?.place) ?? block?.place;

@@ -71,7 +71,7 @@ export function whereaboutsOf(
   };
   return {
     position: key,
-    places: shownAt(course, key).map((place) => placeOf(place, addressOf(place))),
+    places: shownAt(course, key).map((place) => wherePlace(place, addressOf(place))),
     moves: (entry?.moves ?? []).map(({ san, kind }) => ({
       san,
       kind,
@@ -83,7 +83,7 @@ export function whereaboutsOf(
   };
 }
 
-function placeOf(
+function wherePlace(
   { chapter, block, place: { file, start }, node, own }: ShownAt,
   address: string,
 ): WherePlace {

@@ -3,8 +3,8 @@ import { FileRefusedError, listFolder, type Refusal } from '../files/index.ts';
 import { isLanguageTag } from './setting-fields.ts';
 import type { SourceFile, TranslationFiles } from './types.ts';
 
-/** What `findFiles` lends for it. */
-export interface Finding {
+/** How `findFiles` looks into the course. */
+export interface CourseFolder {
   /** Tells of a file that is not read. */
   readonly report: (file: string, refusal: Refusal) => void;
   /** The files of a folder that end with `.md`, in order. */
@@ -17,7 +17,7 @@ const folderName = 'translations';
 /** The translations of a course: a folder each, named by the tag of its language. */
 export async function findTranslations(
   course: string,
-  { report, list, read }: Finding,
+  { report, list, read }: CourseFolder,
 ): Promise<TranslationFiles[]> {
   const inFolder = async (folder: string) => {
     try {

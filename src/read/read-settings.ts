@@ -16,7 +16,7 @@ import {
 } from './setting-fields.ts';
 import type { CourseProblem, CourseSettings, MissingId, SourceFile } from './types.ts';
 
-export interface SettingsDraft {
+export interface ParsedSettings {
   readonly settings: CourseSettings;
   /** Whether the two that every course must have could be read. */
   readonly isWhole: boolean;
@@ -124,7 +124,7 @@ const fallback: CourseSettings = {
 };
 
 /** Reads `course.yaml`. */
-export function readSettings(written: SourceFile): SettingsDraft {
+export function readSettings(written: SourceFile): ParsedSettings {
   const { yaml, file, pointAt, problems } = readYamlFile(written, schema, 'course-setting');
   problems.push(
     ...lostRule(yaml).map((problem) => ({ rule: 'course-setting' as const, ...problem })),
@@ -175,7 +175,7 @@ export function piecesOf(settings: SourceFile): PiecesLanguage | undefined {
 }
 
 /** The settings of a folder that has no `course.yaml`. */
-export function missingSettings(): SettingsDraft {
+export function missingSettings(): ParsedSettings {
   return { settings: fallback, isWhole: false, places: {}, problems: [] };
 }
 

@@ -93,8 +93,7 @@ export function useFigurines(tree: Parents, notation: Notation): void {
 }
 
 function isMove(node: Parents): boolean {
-  const { className } = node.type === 'element' ? node.properties : {};
-  return Array.isArray(className) && className.includes('move');
+  return node.type === 'element' && node.data?.role === 'move';
 }
 
 /** Cuts a text between two pieces into what goes with the first, the words, and what goes with the second. */

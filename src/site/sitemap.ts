@@ -19,7 +19,7 @@ export function sitemapFiles(
   files: readonly string[],
   languages: readonly SiteLanguage[] = [],
 ): SiteFile[] {
-  const places = files.map((file) => placeOf(file, languages));
+  const places = files.map((file) => pageOfFile(file, languages));
   const isTranslated = ({ page, language }: PageOfLanguage) =>
     !(language?.lacks.includes(page) ?? false);
   const pages = places.filter(
@@ -67,7 +67,7 @@ interface PageOfLanguage {
   readonly language: SiteLanguage | undefined;
 }
 
-function placeOf(file: string, languages: readonly SiteLanguage[]): PageOfLanguage {
+function pageOfFile(file: string, languages: readonly SiteLanguage[]): PageOfLanguage {
   const language = languages.find(({ folder }) => folder !== '' && file.startsWith(folder));
   return { file, page: language ? file.slice(language.folder.length) : file, language };
 }

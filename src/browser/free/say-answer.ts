@@ -41,7 +41,7 @@ function sayCourse(answer: CourseAnswer, played: PlayedMove, saying: Saying): Pa
     case 'known':
       return sayKnown(answer, move, saying);
     case 'meets':
-      return [compose(words.meets, { place: placeOf(answer.position, answer.last, saying) })];
+      return [compose(words.meets, { place: linkToPlace(answer.position, answer.last, saying) })];
     case 'not-mine': {
       const said = [compose(words.notMine, { move })];
       if (answer.plays.length === 0) return said;
@@ -100,7 +100,7 @@ function readOn({ move }: WayMove, { table, words }: Saying): Node | undefined {
   return element('a', { href: placeHref(table, move.to, place) }, fill(words.read, { chapter }));
 }
 
-function placeOf(position: number, last: WayMove | undefined, { table, page }: Saying): Part {
+function linkToPlace(position: number, last: WayMove | undefined, { table, page }: Saying): Part {
   const [place] = table.positions[position]?.at ?? [];
   const where = last === undefined ? page.start : `${page.after} ${moveText(last, page.letters)}`;
   if (place === undefined) return where;

@@ -43,9 +43,9 @@ export function renderSession(
   parts.heading.replaceChildren(...right, said.heading);
   parts.before.textContent = said.before === '' ? '' : ` ${said.before} `;
   const wrong = said.mark === 'wrong' ? [markSign('wrong')] : [];
-  parts.verdict.className = `practice-verdict ${said.mark ?? ''}`;
-  parts.verdict.replaceChildren(...wrong, make('span', '', said.text));
-  parts.verdict.hidden = said.text === '';
+  parts.feedback.className = `practice-verdict ${said.mark ?? ''}`;
+  parts.feedback.replaceChildren(...wrong, make('span', '', said.text));
+  parts.feedback.hidden = said.text === '';
   parts.line.replaceChildren(...lineText(session, words));
   parts.line.hidden = parts.line.textContent === '';
   parts.comment.replaceChildren(...(comment ? [comment] : []));

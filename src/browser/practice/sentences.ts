@@ -24,14 +24,14 @@ export function sayOf(session: Session, words: PracticeWords): Said {
 }
 
 function ofShowing(session: Session, words: PracticeWords): Said {
-  const { stage, verdict } = session;
+  const { stage, feedback } = session;
   const { practice } = words;
   const turn = turnAfter(session, session.line.length);
   const move = inWords(turn, adviceAt(session), words);
   const isChanged = stage.kind === 'show' && stage.task.show === 'changed';
   const heading = isChanged ? practice.changedMove : practice.newMove;
   const help = isChanged ? practice.changedMoveHelp : practice.newMoveHelp;
-  const wrong = verdict?.kind === 'not-shown';
+  const wrong = feedback?.kind === 'not-shown';
   return {
     heading: fill(heading, { side: words.practice.sides[turn.color], move }),
     before: replyBefore(session, words),
@@ -41,21 +41,21 @@ function ofShowing(session: Session, words: PracticeWords): Said {
 }
 
 function ofAsking(session: Session, words: PracticeWords): Said {
-  const { stage, verdict } = session;
+  const { stage, feedback } = session;
   const { practice } = words;
   const turn = turnAfter(session, session.line.length);
   const heading = fill(practice.question, { side: practice.sides[turn.color] });
   const before = replyBefore(session, words);
-  switch (verdict?.kind) {
+  switch (feedback?.kind) {
     case 'option':
     case 'bad':
     case 'other': {
-      const move = inWords(turn, verdict.san, words);
+      const move = inWords(turn, feedback.san, words);
       return {
-        heading: verdict.kind === 'option' ? practice.alsoGood : practice.tryAgain,
+        heading: feedback.kind === 'option' ? practice.alsoGood : practice.tryAgain,
         before: '',
-        text: fill(practice[verdict.kind], { move }),
-        mark: verdict.kind === 'option' ? undefined : 'wrong',
+        text: fill(practice[feedback.kind], { move }),
+        mark: feedback.kind === 'option' ? undefined : 'wrong',
       };
     }
     case undefined: {
@@ -71,24 +71,24 @@ function ofAsking(session: Session, words: PracticeWords): Said {
 
 /** Of the move that was found just before, where the line went on at once. */
 function ofLast(session: Session, words: PracticeWords): string {
-  const { verdict, line } = session;
-  if (verdict?.kind === 'shown') return words.practice.shown;
-  if (verdict?.kind !== 'right') return '';
-  const at = line.findLastIndex(({ found, move }) => found && move.san === verdict.san);
+  const { feedback, line } = session;
+  if (feedback?.kind === 'shown') return words.practice.shown;
+  if (feedback?.kind !== 'right') return '';
+  const at = line.findLastIndex(({ found, move }) => found && move.san === feedback.san);
   const move =
-    at < 0 ? printed(verdict.san, words) : inWords(turnAfter(session, at), verdict.san, words);
+    at < 0 ? printed(feedback.san, words) : inWords(turnAfter(session, at), feedback.san, words);
   return fill(words.practice.wasRight, { move });
 }
 
 function ofReading(session: Session, words: PracticeWords): Said {
-  const { verdict, line } = session;
+  const { feedback, line } = session;
   const { practice } = words;
-  const move = inWords(turnAfter(session, line.length - 1), verdict?.san ?? '', words);
-  const isGiven = verdict?.kind === 'given';
+  const move = inWords(turnAfter(session, line.length - 1), feedback?.san ?? '', words);
+  const isGiven = feedback?.kind === 'given';
   return {
     heading: fill(isGiven ? practice.given : practice.right, { move }),
     before: '',
-    text: isGiven ? practice.givenHelp : verdict?.kind === 'shown' ? practice.shown : '',
+    text: isGiven ? practice.givenHelp : feedback?.kind === 'shown' ? practice.shown : '',
     mark: isGiven ? undefined : 'right',
   };
 }

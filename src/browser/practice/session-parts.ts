@@ -18,7 +18,7 @@ export interface SessionParts {
   readonly home: HTMLElement;
   /** The other side's move, for who does not see it. */
   readonly before: HTMLElement;
-  readonly verdict: HTMLElement;
+  readonly feedback: HTMLElement;
   readonly line: HTMLElement;
   /** The author's comment. */
   readonly comment: HTMLElement;
@@ -54,7 +54,7 @@ export function makeSessionParts(
   const heading = focusable(make('h1', ''));
   const home = make('span', 'unseen');
   const before = make('span', 'unseen');
-  const verdict = make('p', 'practice-verdict');
+  const feedback = make('p', 'practice-verdict');
   const comment = make('p', 'practice-said');
   // Read out as a whole whenever something of it changes.
   const status = element(
@@ -63,7 +63,7 @@ export function makeSessionParts(
     home,
     heading,
     before,
-    verdict,
+    feedback,
     comment,
   );
   const line = make('p', 'practice-line');
@@ -83,7 +83,7 @@ export function makeSessionParts(
     heading,
     home,
     before,
-    verdict,
+    feedback,
     line,
     comment,
     board,

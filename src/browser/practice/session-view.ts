@@ -59,7 +59,7 @@ export function makeSessionView(
     onShow: () => act(showMove(session)),
     onGoOn: () => act(goOn(session)),
   });
-  const { element, board, verdict } = parts;
+  const { element, board, feedback } = parts;
   const movesHere = () => movesAt(session.course, positionNow(session), words);
   const render = (moved: boolean) =>
     renderSession(parts, session, { title, words, moved, comment: commentIn(session) });
@@ -75,8 +75,8 @@ export function makeSessionView(
   });
 
   function say(message: string): void {
-    verdict.replaceChildren(message);
-    verdict.hidden = false;
+    feedback.replaceChildren(message);
+    feedback.hidden = false;
   }
 
   /** `stays`: what the reader holds in his hand is the same question still. */
@@ -127,12 +127,12 @@ export function makeSessionView(
 
 /** What the author says of the move that is read, or of one that was tried and is not the one to find. */
 function commentIn(session: Session): HTMLElement | undefined {
-  const { verdict, course, stage, line } = session;
+  const { feedback, course, stage, line } = session;
   const last = line.at(-1);
   if (stage.kind === 'read') return last && noteOf(session, last);
-  if (verdict?.kind !== 'bad' && verdict?.kind !== 'option') return undefined;
+  if (feedback?.kind !== 'bad' && feedback?.kind !== 'option') return undefined;
   const from = positionNow(session);
   const position = course.table.positions[from];
-  const move = position && moveOf(position, verdict.san);
+  const move = position && moveOf(position, feedback.san);
   return move && noteOf(session, { from, move });
 }

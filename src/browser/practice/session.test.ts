@@ -41,7 +41,7 @@ describe('the other side', () => {
   test('answers at once where there is nothing to read, and begins another line where none is left', () => {
     let session = play(start(tasks()), 'e4');
     expect(line(session)).toBe('e4 e5');
-    expect(session.verdict).toEqual({ kind: 'right', san: 'e4' });
+    expect(session.feedback).toEqual({ kind: 'right', san: 'e4' });
     session = play(session, 'Nf3');
     expect(line(session)).toBe('e4 e5 Nf3 Nc6');
     session = play(session, 'Bb5');
@@ -67,7 +67,7 @@ describe('the other side', () => {
 describe('a tried move', () => {
   test('that the course mentions costs nothing', () => {
     let session = play(start(tasks()), 'e4', 'Bc4');
-    expect(session.verdict).toEqual({ kind: 'option', san: 'Bc4' });
+    expect(session.feedback).toEqual({ kind: 'option', san: 'Bc4' });
     expect(session.outcome).toBeUndefined();
     session = play(session, 'Nf3');
     expect(session.outcome?.how).toBe('known');
@@ -78,7 +78,7 @@ describe('a tried move', () => {
     ['d4', 'other'],
   ])('that is wrong counts at once and comes back: %s', (san, kind) => {
     let session = play(start(only('e4', 'Nf3', 'Bb5')), 'e4', san);
-    expect(session.verdict?.kind).toBe(kind);
+    expect(session.feedback?.kind).toBe(kind);
     expect(session.outcome?.how).toBe('wrong');
     const { position } = session.outcome ?? {};
     session = play(session, 'Nf3');
@@ -113,7 +113,7 @@ describe('a new move', () => {
   test('is told, played by the reader, and asked later in the session', () => {
     let session = start(tasks({ show: 'new' }).slice(0, 3));
     expect(session.stage.kind).toBe('show');
-    expect(play(session, 'd4').verdict).toEqual({ kind: 'not-shown', san: 'e4' });
+    expect(play(session, 'd4').feedback).toEqual({ kind: 'not-shown', san: 'e4' });
     session = play(session, 'e4');
     expect(session.outcome).toBeUndefined();
     expect(session.tasks).toHaveLength(3);

@@ -18,7 +18,7 @@ export interface Task {
 }
 
 /** What a tried move was. */
-export interface Verdict {
+export interface Feedback {
   readonly kind: 'right' | 'option' | 'bad' | 'other' | 'shown' | 'not-shown' | 'given';
   /** Canonical SAN of the move that is spoken of. */
   readonly san: string;
@@ -69,7 +69,7 @@ export interface Session {
   readonly line: readonly Ply[];
   readonly stage: Stage;
   /** Of the last try. */
-  readonly verdict?: Verdict | undefined;
+  readonly feedback?: Feedback | undefined;
   /** Of the last act; to be kept. */
   readonly outcome?: Outcome | undefined;
   readonly outcomes: readonly Outcome[];
@@ -125,14 +125,14 @@ export function tryMove(before: Session, san: string, slow: boolean): Session {
   if (move?.kind === 'advice') return found(session, stage, move, slow);
   if (move?.kind === 'option') return say(session, { kind: 'option', san });
   const missed = { ...stage, misses: [...stage.misses, san] };
-  const verdict = { kind: move?.kind === 'bad' ? 'bad' : 'other', san } as const;
-  return grade({ ...session, stage: missed, verdict }, 'wrong');
+  const feedback = { kind: move?.kind === 'bad' ? 'bad' : 'other', san } as const;
+  return grade({ ...session, stage: missed, feedback }, 'wrong');
 }
 
 export function giveHint(session: Session): Session {
   const { stage } = session;
   if (stage.kind !== 'ask') return session;
-  return { ...session, stage: { ...stage, hinted: true }, verdict: undefined, outcome: undefined };
+  return { ...session, stage: { ...stage, hinted: true }, feedback: undefined, outcome: undefined };
 }
 
 /** The reader wants to see the move. */
@@ -141,13 +141,13 @@ export function showMove(session: Session): Session {
   const move = adviceMove(session);
   if (stage.kind !== 'ask' || move === undefined) return session;
   const again = putOff(grade(session, 'shown'));
-  return { ...again, ...rest(again, move), verdict: { kind: 'given', san: move.san } };
+  return { ...again, ...rest(again, move), feedback: { kind: 'given', san: move.san } };
 }
 
 /** What was said has been read. */
 export function goOn(session: Session): Session {
   if (session.stage.kind !== 'read') return session;
-  return advance({ ...session, verdict: undefined, outcome: undefined });
+  return advance({ ...session, feedback: undefined, outcome: undefined });
 }
 
 /** Leaves out what has been answered elsewhere; what is on the board stays. */
@@ -170,8 +170,8 @@ function adviceMove({ stage, course }: Session): TableMove | undefined {
   return moves.find(({ kind }) => kind === 'advice');
 }
 
-function say(session: Session, verdict: Verdict): Session {
-  return { ...session, verdict, outcome: undefined };
+function say(session: Session, feedback: Feedback): Session {
+  return { ...session, feedback, outcome: undefined };
 }
 
 function found(
@@ -180,11 +180,11 @@ function found(
   move: TableMove,
   slow: boolean,
 ): Session {
-  const verdict = { kind: 'right', san: move.san } as const;
-  if (stage.misses.length > 0) return played(putOff(session), move, verdict);
+  const feedback = { kind: 'right', san: move.san } as const;
+  if (stage.misses.length > 0) return played(putOff(session), move, feedback);
   const graded = grade(session, slow || stage.hinted ? 'slow' : 'known');
   const tasks = graded.tasks.filter(({ position }) => position !== stage.task.position);
-  return played({ ...graded, tasks }, move, verdict);
+  return played({ ...graded, tasks }, move, feedback);
 }
 
 /** The first answer of a task counts. */
@@ -214,12 +214,12 @@ function replace(session: Session, task: Task): Session {
 }
 
 /** A move of the reader stands on the board. Without anything to read, the line goes on at once. */
-function played(session: Session, move: TableMove, verdict: Verdict): Session {
+function played(session: Session, move: TableMove, feedback: Feedback): Session {
   const from = positionNow(session);
-  const after = { ...session, ...rest(session, move), verdict };
+  const after = { ...session, ...rest(session, move), feedback };
   const hasNote = session.course.notes.notes[noteName(from, move.san)] !== undefined;
   if (hasNote || after.stage.next !== 'on') return after;
-  return { ...advance(after), verdict, outcome: after.outcome };
+  return { ...advance(after), feedback, outcome: after.outcome };
 }
 
 function rest(session: Session, move: TableMove) {

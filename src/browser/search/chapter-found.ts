@@ -42,7 +42,7 @@ function partFound(
   title: string,
   table: CourseTable,
 ): HTMLElement {
-  const { link, placement } = placeOf(found, part, table);
+  const { link, placement } = bestPlace(found, part, table);
   const href = pageHref(table, found.raw_url + link);
   const told = element('div');
   if (part.title === title)
@@ -64,7 +64,7 @@ function partFound(
  * that have one of the words it is where most stand together, as in the excerpt. The board is that of the last
  * position before, within the part, else of the first behind.
  */
-function placeOf({ anchors, sub_results }: ChapterFound, part: PartFound, table: CourseTable) {
+function bestPlace({ anchors, sub_results }: ChapterFound, part: PartFound, table: CourseTable) {
   const { locations } = part;
   const together = (start: number) =>
     locations.filter((at) => at >= start && at < start + excerptWords).length;

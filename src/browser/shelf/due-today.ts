@@ -55,7 +55,7 @@ function planIn(
 export function placesOf(
   position: number,
   { twins }: DueToday,
-  { placeOf }: MergedCourse,
-): ReturnType<MergedCourse['placeOf']>[] {
-  return [position, ...(twins.get(position) ?? [])].map(placeOf);
+  { courseAt }: MergedCourse,
+): ReturnType<MergedCourse['courseAt']>[] {
+  return [position, ...(twins.get(position) ?? [])].map(courseAt);
 }

@@ -22,7 +22,7 @@ export interface MergedCourse {
   readonly course: PracticeCourse;
   readonly parts: readonly MergedPart[];
   /** The part that a position is of, and its index there. */
-  readonly placeOf: (position: number) => { readonly part: MergedPart; readonly position: number };
+  readonly courseAt: (position: number) => { readonly part: MergedPart; readonly position: number };
 }
 
 /**
@@ -84,7 +84,7 @@ export function mergeCourses(
       aside: new Set(notes.flatMap(({ aside }) => aside)),
       homeOf: (position) => partOf(position).shelved,
     },
-    placeOf(position) {
+    courseAt(position) {
       const part = partOf(position);
       return { part, position: position - part.first };
     },

@@ -62,7 +62,7 @@ export async function buildShelf(shelf: OpenShelf, given: ShelfBuildOptions): Pr
     for (const course of courses) {
       const folder = shelf.folderOf(course);
       const files = await filesIn(folder, { lookAround });
-      const place = placeOf(course.id, shelf, options);
+      const place = whereBuilt(course.id, shelf, options);
       const facts = await readKeptResults(cacheFolder(), path.resolve(folder));
       const told = [facts, place, process.env.SOURCE_DATE_EPOCH];
       const keeper = await keepCourse<KeptBuild>('build', folder, files, told);
@@ -117,7 +117,7 @@ interface KeptBuild {
 }
 
 /** Where a course stands in the site of its shelf, and the way back. */
-function placeOf(id: string, { files: { settings } }: OpenShelf, options: ShelfBuildOptions) {
+function whereBuilt(id: string, { files: { settings } }: OpenShelf, options: ShelfBuildOptions) {
   const { out, base, site } = options;
   const name = encodeURIComponent(id);
   const { title, language } = settings;

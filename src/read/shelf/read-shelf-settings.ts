@@ -30,7 +30,7 @@ export interface FolderNamed {
   readonly place: Place;
 }
 
-export interface ShelfDraft {
+export interface ParsedShelfSettings {
   readonly settings: ShelfSettings;
   /** Whether title and courses could be read. */
   readonly isWhole: boolean;
@@ -67,7 +67,7 @@ const schema = z.strictObject(
 );
 
 /** Reads `shelf.yaml`; pure. Whether its folders are courses is another's to see. */
-export function readShelfSettings(written: SourceFile): ShelfDraft {
+export function readShelfSettings(written: SourceFile): ParsedShelfSettings {
   const { yaml, problems } = readYamlFile(written, schema, 'shelf-setting');
   const { courses = [], ...sound } = yaml.sound;
   const given = Object.fromEntries(

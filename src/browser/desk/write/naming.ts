@@ -1,5 +1,5 @@
 import { element, make } from '../../element.ts';
-import type { Said } from './draft.ts';
+import type { Said } from './said.ts';
 import { words } from './words.ts';
 
 /**

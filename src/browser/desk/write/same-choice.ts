@@ -1,7 +1,7 @@
 import type { LookAnswer, NamedMeeting } from '../../../contract/desk-write.ts';
 import { fill } from '../../../contract/sentence.ts';
 import { element, make } from '../../element.ts';
-import type { Said } from './draft.ts';
+import type { Said } from './said.ts';
 import { words } from './words.ts';
 
 /**

@@ -4,6 +4,8 @@ import type { ChangeToWrite, LookAnswer } from '../../../contract/desk-write.ts'
 import { fill } from '../../../contract/sentence.ts';
 import type { ChapterWords } from '../../../contract/words.ts';
 import { element, make, makeButton } from '../../element.ts';
+import { focusIn } from './keep-focus.ts';
+import { makeNaming } from './naming.ts';
 import {
   isNothing,
   movesToWrite,
@@ -14,9 +16,7 @@ import {
   waysFor,
   withGlyph,
   wordsToWrite,
-} from './draft.ts';
-import { focusIn } from './keep-focus.ts';
-import { makeNaming } from './naming.ts';
+} from './said.ts';
 import { makeSameChoice, sameAt } from './same-choice.ts';
 import { makeSigns } from './signs.ts';
 import { makeTypedHelp } from './typed-directive.ts';

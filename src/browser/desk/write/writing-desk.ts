@@ -14,9 +14,9 @@ import type { CourseBoard } from '../../board/course-board.ts';
 import { make, makeButton } from '../../element.ts';
 import { keepLineFor } from '../../free/line-to-show.ts';
 import { askServer, Refused } from '../ask-server.ts';
-import { type Said, toggled } from './draft.ts';
 import { type DrawMode, makeDrawMode } from './draw-mode.ts';
-import { keep, takeKept } from './kept-draft.ts';
+import { keep, takeKept } from './keep-said.ts';
+import { type Said, toggled } from './said.ts';
 import { Sheet, type SheetPlace } from './sheet.ts';
 import { SheetFoot } from './sheet-foot.ts';
 import { words } from './words.ts';
@@ -174,7 +174,7 @@ export class WritingDesk {
 
   async #look(line: BoardLine): Promise<void> {
     const asked = ++this.#asked;
-    const at = placeOf(line.at);
+    const at = idOfPlace(line.at);
     const played = line.moves.map(({ san }) => san);
     try {
       const asks = { ...this.#page, at, moves: played, shown: line.shown };
@@ -273,7 +273,7 @@ function isSame(one: BoardLine, other: BoardLine | undefined): boolean {
 }
 
 /** A diagram is no place in the moves; the move that leads to its position is. */
-function placeOf(at: HTMLElement): string {
+function idOfPlace(at: HTMLElement): string {
   return dataOf('diagram', at).at || at.id;
 }
 

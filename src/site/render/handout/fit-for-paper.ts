@@ -2,14 +2,14 @@ import type { Element, ElementContent, Properties, Root, RootContent } from 'has
 import { toString as plainText } from 'mdast-util-to-string';
 import { dataProperties } from '../../../contract/index.ts';
 import { element, type Target, text } from '../../../render/index.ts';
-import type { Place } from './places.ts';
+import type { PlaceOnPaper } from './places.ts';
 
 /** How a chapter's tree is changed to stand on one page with all others. */
 export interface Fit {
   /** The id that an id of the chapter's own page gets. */
   readonly id: (id: string) => string;
   /** Where a link leads, in words, where they help on paper. */
-  readonly place: (target: Target, words: string) => Place | undefined;
+  readonly place: (target: Target, words: string) => PlaceOnPaper | undefined;
 }
 
 /** A chapter that only shows becomes a part of the handout: its headings go down by one. */

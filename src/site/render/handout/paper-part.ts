@@ -35,7 +35,7 @@ export const paperPart: PartMaker<PaperPart> = { kind: 'paper', inputs: '', make
 function paperOf(context: RenderContext): PaperPart {
   const { ask, chapter, strings } = context;
   const addresses = assignAddresses(ask);
-  const placeOf = placeTeller(ask, strings);
+  const tellPlace = placeTeller(ask, strings);
   const used = new Set<string>();
   const idIn = (file: string, id?: string): string => {
     const number = ask('chapter', file)?.number ?? 0;
@@ -65,7 +65,7 @@ function paperOf(context: RenderContext): PaperPart {
   };
   const tree = fitForPaper(resolve(chapterDocument(context), medium, strings), {
     id: (id) => idIn(chapter.file, id),
-    place: (target, words) => placeOf(target, chapter.file, words),
+    place: (target, words) => tellPlace(target, chapter.file, words),
   });
   const answers = takeAnswers(tree);
   const sections = sectionsOf(tree);

@@ -2,7 +2,7 @@ import { type Ask, numberedMove, type Target } from '../../../render/index.ts';
 import type { Strings } from '../../../strings/index.ts';
 
 /** Where a target is, in words; they may name a diagram by its number. */
-export interface Place {
+export interface PlaceOnPaper {
   readonly words: string;
   readonly diagram?: number;
 }
@@ -13,7 +13,7 @@ export interface Place {
  */
 export function placeTeller(ask: Ask, strings: Strings) {
   const { handout } = strings;
-  return (target: Target, from: string, words: string): Place | undefined => {
+  return (target: Target, from: string, words: string): PlaceOnPaper | undefined => {
     if (target.to !== 'place' && target.to !== 'chapter') return undefined;
     const chapter = target.to === 'place' ? target.ref.chapter : target.chapter;
     const id = target.to === 'place' ? ask('id', target.ref) : target.id;

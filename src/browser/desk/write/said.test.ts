@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { PlayedMove } from '../../../chess/types.ts';
-import { isNothing, movesToWrite, nothingSaid, toggled, waysFor, withGlyph } from './draft.ts';
+import { isNothing, movesToWrite, nothingSaid, toggled, waysFor, withGlyph } from './said.ts';
 import { sameAt } from './same-choice.ts';
 
 test('the ways offered are those that make sense for the side and the place', () => {
