@@ -46,8 +46,8 @@ export interface PlayedTree {
     readonly parent: number;
     /** Canonical SAN. */
     readonly san: string;
-    /** `Position.key` after the move. */
-    readonly key: string;
+    /** `Position.fen` after the move. */
+    readonly fen: string;
   }[];
 }
 

@@ -1,6 +1,7 @@
-import { appendFileSync, existsSync, mkdirSync, writeFileSync } from 'node:fs';
+import { appendFileSync, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
-import { makeCourse } from './make-course.ts';
+import { Chess } from 'chess.js';
+import { type MadeLine, makeCourse } from './make-course.ts';
 
 export interface BenchCourse {
   readonly folder: string;
@@ -23,11 +24,27 @@ export async function courseOf(chapters: number, work: string): Promise<BenchCou
 let edits = 0;
 
 /** Adds a sentence to a chapter in the middle, another one each time; returns a word of it. */
-export function editChapter({ folder }: BenchCourse, chapters: number): string {
+export function editChapter({ folder }: Pick<BenchCourse, 'folder'>, chapters: number): string {
   edits += 1;
   const word = `edit${edits}x`;
   appendFileSync(path.join(folder, 'chapters', middleChapter(chapters)), `\nThis is ${word}.\n`);
   return word;
+}
+
+/** Has a main line in the middle of the course end with another legal move than it did. */
+export function editMove({ folder, lines }: BenchCourse, chapters: number): void {
+  const file = path.join(folder, 'chapters', middleChapter(chapters));
+  const made = JSON.parse(readFileSync(lines, 'utf8')) as MadeLine[];
+  const main = made.filter(({ fen }) => fen === '')[Math.ceil(chapters / 2) - 1];
+  const chess = new Chess();
+  for (const move of main?.moves.slice(0, -1) ?? []) chess.move(move);
+  const legal = chess.moves();
+  const text = readFileSync(file, 'utf8').replace(/(\S+)(?=\n```\n)/, (last) => {
+    const at = legal.indexOf(last);
+    if (at < 0 || legal.length < 2) throw new Error(`${file}: ${last} is not the line's last move`);
+    return legal[(at + 1) % legal.length] as string;
+  });
+  writeFileSync(file, text);
 }
 
 export function middleChapter(chapters: number): string {

@@ -25,23 +25,11 @@ export interface RunOptions {
   readonly work: string;
   /** The folder of what is kept; `cache` in `work` unless said. */
   readonly cache?: string;
-  /** The median of so many runs by processor time; 1 unless said. */
-  readonly runs?: number;
-  /** Done before each run. */
+  /** Done before it runs. */
   readonly prepare?: () => void;
   readonly cwd?: string;
   /** Exit codes that are no failure; 0 unless said. */
   readonly codes?: readonly number[];
-}
-
-/** Runs a script of Node and measures it. @throws Error where it fails. */
-export function measure(args: readonly string[], options: RunOptions): Cost {
-  const { runs = 1, prepare } = options;
-  const costs = Array.from({ length: runs }, () => {
-    prepare?.();
-    return runOnce(args, options);
-  });
-  return costs.sort((a, b) => a.processor - b.processor)[Math.floor(runs / 2)] as Cost;
 }
 
 /** The variables that a measured process runs with. */
@@ -55,8 +43,10 @@ export function environment({ work, cache = path.join(work, 'cache') }: RunOptio
   };
 }
 
-function runOnce(args: readonly string[], options: RunOptions): Cost {
-  const { work, cwd = work, codes = [0] } = options;
+/** Runs a script of Node and measures it. @throws Error where it fails. */
+export function measure(args: readonly string[], options: RunOptions): Cost {
+  const { work, cwd = work, codes = [0], prepare } = options;
+  prepare?.();
   const usage = path.join(work, 'usage');
   rmSync(usage, { force: true });
   const start = performance.now();
@@ -92,5 +82,12 @@ function ofEnded(): number | undefined {
 }
 
 export function median(values: readonly number[]): number {
-  return [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0;
+  return medianBy(values, (value) => value);
+}
+
+/** The one in the middle; of an even number, the larger of the two. */
+export function medianBy<Value>(values: readonly Value[], by: (value: Value) => number): Value {
+  const sorted = [...values].sort((one, other) => by(one) - by(other));
+  if (sorted.length === 0) throw new Error('nothing was measured');
+  return sorted[Math.floor(sorted.length / 2)] as Value;
 }

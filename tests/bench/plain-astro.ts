@@ -2,16 +2,8 @@ import { mkdirSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSyn
 import path from 'node:path';
 import { type Cost, measure, root } from './measure.ts';
 
-const known = new Map<string, Cost>();
-
-/** The same Markdown with its blocks as code, built in full by Astro alone with one layout. */
-export function plainAstro(course: string, work: string, runs: number): Cost {
-  const found = known.get(course) ?? build(course, work, runs);
-  known.set(course, found);
-  return found;
-}
-
-function build(course: string, work: string, runs: number): Cost {
+/** The same Markdown with its blocks as code, to be built in full by Astro alone with one layout. */
+export function plainAstro(course: string, work: string): () => Cost {
   const folder = path.join(work, 'plain-astro');
   rmSync(folder, { recursive: true, force: true });
   mkdirSync(path.join(folder, 'src/pages'), { recursive: true });
@@ -32,5 +24,5 @@ function build(course: string, work: string, runs: number): Cost {
   );
   const astro = path.join(root, 'node_modules/astro/bin/astro.mjs');
   const clean = () => rmSync(path.join(folder, 'dist'), { recursive: true, force: true });
-  return measure([astro, 'build', '--silent'], { work, cwd: folder, runs, prepare: clean });
+  return () => measure([astro, 'build', '--silent'], { work, cwd: folder, prepare: clean });
 }

@@ -16,7 +16,7 @@ function treeOf(...lines: readonly (readonly [parent: number, moves: string])[])
       const position = positions.get(parent);
       const played = position && playMove(position, move);
       if (!played || isMoveFault(played)) throw new Error(move);
-      moves.push({ parent, san: played.san, key: played.after.key });
+      moves.push({ parent, san: played.san, fen: played.after.fen });
       parent = moves.length - 1;
       positions.set(parent, played.after);
     }
@@ -57,10 +57,46 @@ test.each([
   ['a move in a variation that is illegal there', 9, { san: 'e6' }, /^leads to /],
   ['a spelling that names too much', 6, { san: 'Ngf3' }, 'is no legal move'],
   ['a check that is none', 8, { san: 'Nd2+' }, 'is Nd2'],
-  ['another position', 4, { key: initialPosition.key }, /^leads to rnbqkb1r/],
+  ['another position', 4, { fen: initialPosition.fen }, /^leads to rnbqkb1r/],
 ] as const)('%s is found', (_, index, fault, verdict) => {
   const expected = typeof verdict === 'string' ? verdict : expect.stringMatching(verdict);
   expect(judgeTree(withFault(index, fault))).toMatchObject({ verdict: expected });
+});
+
+test('each field of a position is held against the second judge', () => {
+  // Castling is lost by one side, a pawn can be taken in passing, and no clock stands at its start.
+  const line = treeOf([-1, 'e4 Nf6 Nf3 Rg8 e5 d5']);
+  const fields = line.moves.at(-1)?.fen.split(' ') ?? [];
+  const others = ['8/8/8/8/8/8/8/8', 'b', 'KQkq', '-', '1', '3'];
+  const unseen = others.filter((other, at) => {
+    const fen = fields.with(at, other).join(' ');
+    const moves = line.moves.with(-1, { parent: 4, san: 'd5', fen });
+    return judgeTree({ ...line, moves }) === undefined;
+  });
+  expect(fields).toEqual([expect.any(String), 'w', 'KQq', 'd6', '0', '4']);
+  expect(unseen).toEqual([]);
+});
+
+test.each([
+  ['a pinned piece that moves', '4k3/4r3/8/8/8/8/4N3/4K3 w - - 0 1', 'Nc3', 'is no legal move'],
+  ['castling through a check', '4kr2/8/8/8/8/8/8/4K2R w K - 0 1', 'O-O', 'is no legal move'],
+  ['castling without the right', '4k3/8/8/8/8/8/8/4K2R w - - 0 1', 'O-O', 'is no legal move'],
+  ['taking in passing too late', '4k3/8/8/3pP3/8/8/8/4K3 w - - 0 1', 'exd6', 'is no legal move'],
+  ['a check without its sign', '4k3/8/8/8/8/8/8/R3K3 w - - 0 1', 'Ra8', 'is Ra8+'],
+  ['a mate that is called a check', '4k3/7R/8/8/8/8/8/R3K3 w - - 0 1', 'Ra8+', 'is Ra8#'],
+  ['a piece that may be another', '4k3/8/8/8/8/N7/8/N3K3 w - - 0 1', 'Nc2', 'is no legal move'],
+  [
+    'a file that the pin makes needless',
+    '4k3/8/8/8/1b6/2N5/4N3/4K3 w - - 0 1',
+    'Ned4',
+    'is no legal move',
+  ],
+  ['a capture without its sign', '4k3/8/3p4/8/8/8/8/3RK3 w - - 0 1', 'Rd6', 'is no legal move'],
+  ['a promotion to nothing', '8/P3k3/8/8/8/8/8/4K3 w - - 0 1', 'a8', 'is no legal move'],
+  ['another king', '4k3/8/8/8/8/8/8/4K3 w - - 0 1', 'Ke8', 'is no legal move'],
+])('%s is found', (_, start, san, verdict) => {
+  const tree = { start, moves: [{ parent: -1, san, fen: start }] };
+  expect(judgeTree(tree)).toEqual({ fen: start, san, verdict });
 });
 
 test('it names the position in which the move was played', () => {

@@ -18,7 +18,7 @@ function played(nodes: readonly MoveNode[]): PlayedTree {
     const at = places.get(parent);
     if (move === undefined || at === undefined) continue;
     places.set(index, moves.length);
-    moves.push({ parent: at, san: move.san, key: move.after.key });
+    moves.push({ parent: at, san: move.san, fen: move.after.fen });
   }
   return { start, moves };
 }

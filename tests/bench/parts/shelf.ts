@@ -1,12 +1,15 @@
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { editChapter } from '../courses.ts';
+import { inTurn, ratio, typical } from '../in-turn.ts';
 import { makeCourse } from '../make-course.ts';
 import { type Cost, cli, measure } from '../measure.ts';
 import { heading, row } from '../report.ts';
 
 const courses = 5;
-const chapters = 200;
+/** Of each course: what a process costs to start is a small part of what it does. */
+const chapters = 60;
+const rounds = 3;
 
 /** A shelf of five courses against the five one by one: `check` and `build`, with nothing kept and after one edit. */
 export async function benchShelf(work: string): Promise<void> {
@@ -20,49 +23,61 @@ export async function benchShelf(work: string): Promise<void> {
     await makeCourse(path.join(folder, id), size);
   }
   for (const command of ['check', 'build'] as const) {
-    const options = (name: string) => ({
-      work,
-      cache: path.join(work, `cache-${command}-${name}`),
-    });
-    const argsOf = (at: string, name: string) => [
-      cli,
-      command,
-      at,
-      ...(command === 'build' ? ['--out', path.join(work, `out-${name}`)] : []),
-    ];
-    const alone = names.map((name) => argsOf(path.join(folder, name), name));
-    const whole = argsOf(folder, 'shelf');
-    // Each alone in a cache of all, as an author has it.
-    const each = alone.map((args) => measure(args, options('alone')));
-    const sum = sumOf(each);
-    const largest = Math.max(...each.map(({ megabytes }) => megabytes));
-    row(`${command}, the five one by one, nothing kept`, sum);
-    const fresh = measure(whole, options('shelf'));
-    row(`${command}, the shelf, nothing kept`, fresh, [
-      { value: fresh.processor / sum.processor, unit: '× the sum', goal: 1 },
-      { value: fresh.megabytes / largest, unit: '× the memory of one', goal: 2 },
+    const { each, whole, one, again } = shelfInTurn(command, { work, folder, names });
+    row(`${command}, the five one by one, nothing kept`, typical(each));
+    row(`${command}, the shelf, nothing kept`, typical(whole), [
+      { ...ratio(whole, each), unit: '× the sum', goal: 1 },
+      { ...ratio(whole, each, ({ megabytes }) => megabytes), unit: '× the memory of one', goal: 2 },
     ]);
-    const first = { folder: path.join(folder, names[0] ?? ''), lines: '' };
-    const prepare = () => {
-      editChapter(first, chapters);
-    };
-    const [one = []] = alone;
-    const edit = measure(one, { ...options('alone'), runs: 3, prepare });
-    row(`${command}, one course after one edit`, edit);
-    const again = measure(whole, { ...options('shelf'), runs: 3, prepare });
-    row(`${command}, the shelf after one edit`, again, [
-      { value: again.processor / edit.processor, unit: '× one course', goal: 1.5 },
+    row(`${command}, one course after one edit`, typical(one));
+    row(`${command}, the shelf after one edit`, typical(again), [
+      { ...ratio(again, one), unit: '× one course', goal: 1.5 },
     ]);
-    for (const name of ['shelf', ...names]) {
-      rmSync(path.join(work, `out-${name}`), { recursive: true, force: true });
-    }
   }
 }
 
-function sumOf(costs: readonly Cost[]): Pick<Cost, 'processor' | 'wall' | 'megabytes'> {
+function shelfInTurn(
+  command: 'check' | 'build',
+  { work, folder, names }: { work: string; folder: string; names: readonly string[] },
+) {
+  const out = (name: string) => path.join(work, `out-${name}`);
+  /** The courses alone have one cache between them, as an author has it. */
+  const cacheOf = (name: string) => path.join(work, `cache-${command}-${name}`);
+  const run = (at: string, name: string, cache: string) => {
+    const args = [cli, command, at, ...(command === 'build' ? ['--out', out(name)] : [])];
+    return measure(args, { work, cache });
+  };
+  const alone = (name: string) => run(path.join(folder, name), name, cacheOf('alone'));
+  const shelf = () => run(folder, 'shelf', cacheOf('shelf'));
+  const forget = (name: string) => rmSync(cacheOf(name), { recursive: true, force: true });
+  const first = names[0] ?? '';
+  const edited = (measured: () => Cost) => () => {
+    editChapter({ folder: path.join(folder, first) }, chapters);
+    return measured();
+  };
+  const costs = inTurn(rounds, {
+    each: () => {
+      forget('alone');
+      return sumOf(names.map(alone));
+    },
+    whole: () => {
+      forget('shelf');
+      return shelf();
+    },
+    one: edited(() => alone(first)),
+    again: edited(shelf),
+  });
+  for (const name of ['shelf', ...names]) rmSync(out(name), { recursive: true, force: true });
+  return costs;
+}
+
+function sumOf(costs: readonly Cost[]): Cost {
+  const sum = (of: (cost: Cost) => number) => costs.reduce((all, cost) => all + of(cost), 0);
   return {
-    processor: costs.reduce((sum, { processor }) => sum + processor, 0),
-    wall: costs.reduce((sum, { wall }) => sum + wall, 0),
+    processor: sum(({ processor }) => processor),
+    whole: undefined,
+    wall: sum(({ wall }) => wall),
     megabytes: Math.max(...costs.map(({ megabytes }) => megabytes)),
+    output: '',
   };
 }
