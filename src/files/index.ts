@@ -3,7 +3,7 @@
 export { codeHash } from './code-hash.ts';
 export { copyPlainFile } from './copy-plain-file.ts';
 export { dropOldest } from './drop-oldest.ts';
-export { openLineStore } from './line-store.ts';
+export { type LineStore, openLineStore } from './line-store.ts';
 export { type ListedFile, listFolder } from './list-folder.ts';
 export { isAt, openPlainFile, plainFlags } from './open-plain-file.ts';
 export { readPlainFile, readUpTo } from './read-plain-file.ts';

@@ -4,12 +4,16 @@ import { crc32 } from 'node:zlib';
 import { dropOldest } from './drop-oldest.ts';
 import { plainFlags } from './open-plain-file.ts';
 import { unsealed, writeSealed } from './sealed-file.ts';
+import { openSpill } from './spill.ts';
 
 /** Lines of bytes that are kept in a cache by their names, such as one of each chapter. */
 export interface LineStore {
   /** What is kept by a name; reads no more of the store than it must. */
   get(name: string): Buffer | undefined;
-  /** @param line has no line break; as a function it is made when its file is written, so that not all lie here at once. */
+  /**
+   * @param line has no line break. It is put aside on the disk until its file is written; as a function it is made then,
+   *   so that in either way not all lie in memory at once.
+   */
   set(name: string, line: Line): void;
   /**
    * Writes what was set; a cache that cannot be written costs time, nothing else.
@@ -47,6 +51,7 @@ export function openLineStore(
   const folder = `${name}.lines`;
   const loaded = new Map<number, Map<string, Line>>();
   const changed = new Set<number>();
+  const spill = openSpill(cache);
   const fileOf = (shelf: number) => `${folder}/${String(shelf).padStart(2, '0')}`;
   const sealOf = (shelf: number) => `${fileOf(shelf)} ${sealedFor}`;
   const shelfOf = (shelf: number): Map<string, Line> => {
@@ -61,7 +66,7 @@ export function openLineStore(
     },
     set(name, line) {
       const shelf = shelfFor(name);
-      shelfOf(shelf).set(name, line);
+      shelfOf(shelf).set(name, typeof line === 'function' ? line : spill.put(line));
       changed.add(shelf);
     },
     async save(names) {
@@ -79,6 +84,7 @@ export function openLineStore(
           loaded.delete(shelf);
         }
         changed.clear();
+        spill.close();
         await dropOldest(cache, name.slice(0, name.indexOf('-') + 1), mostStores);
       } catch {
         // What cannot be kept is made again next time.

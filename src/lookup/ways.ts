@@ -41,7 +41,7 @@ export function waysOf(table: CourseTable): Ways {
 
 function makeWays({ positions }: CourseTable): Ways {
   const lasts: (WayMove | undefined)[] = [];
-  const incoming: number[][] = positions.map(() => []);
+  const incoming: (readonly number[] | undefined)[] = positions.map(() => undefined);
   /** The full-move number in each position, once it is reached. */
   const numbers: number[] = [];
   const roots: number[] = [];
@@ -59,7 +59,7 @@ function makeWays({ positions }: CourseTable): Ways {
     const queue = [root];
     for (const from of queue) {
       for (const move of positions[from]?.moves ?? []) {
-        incoming[move.to]?.push(from);
+        incoming[move.to] = [...(incoming[move.to] ?? []), from];
         if (numbers[move.to] !== undefined) continue;
         const taken = step(from, move);
         lasts[move.to] = taken;

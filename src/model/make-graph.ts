@@ -13,15 +13,17 @@ export function makeGraph(chapters: readonly Chapter[]): Record<string, GraphPos
         if (!node.position) continue;
         const ref = { chapter: chapter.file, block: block.key, node: node.index };
         const { key, fen } = node.position;
-        graph[key] ??= { key, fen, at: [], moves: [] };
-        graph[key].at.push(ref);
+        const there = graph[key];
+        // Most have one place and one move: a list that grows by `push` takes room for seventeen.
+        if (there) there.at.push(ref);
+        else graph[key] = { key, fen, at: [ref], moves: [] };
         const before = node.parent === undefined ? undefined : block.nodes[node.parent]?.position;
         if (!before || !node.move) continue;
         const { san } = node.move;
-        const moves = graph[before.key]?.moves;
-        const known = moves?.find((move) => move.san === san);
+        const from = graph[before.key];
+        const known = from?.moves.find((move) => move.san === san);
         if (known) known.at.push(ref);
-        else moves?.push({ san, to: key, at: [ref] });
+        else if (from) from.moves = [...from.moves, { san, to: key, at: [ref] }];
       }
     }
   }

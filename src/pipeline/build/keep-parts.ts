@@ -1,5 +1,5 @@
 import path from 'node:path';
-import { codeHash, openLineStore } from '../../files/index.ts';
+import { codeHash, type LineStore, openLineStore } from '../../files/index.ts';
 import { type Chapter, type Course, documentsOf } from '../../model/index.ts';
 import {
   type AskedOfCourse,
@@ -58,8 +58,8 @@ interface Head {
 }
 
 interface Kept extends Head {
-  /** All that follows the head. */
-  readonly rest: Buffer;
+  /** Gives all that follows the head: what a long course shows would fill the memory. */
+  readonly rest: () => Buffer;
 }
 
 /** So many courses are kept. */
@@ -100,11 +100,10 @@ export async function keepParts(course: Course, options: KeepPartsOptions): Prom
         ? Buffer.from(begin + rest)
         : Buffer.concat([Buffer.from(begin), rest]);
     store.set(file, line);
-    // The same bytes, not a copy: all that a long course shows lies here.
-    return { ...head, rest: line.subarray(Buffer.byteLength(begin)) };
+    return { ...head, rest: restIn(store, file, Buffer.byteLength(begin)) };
   };
   const heldNow = (file: string, { rest, ...head }: Kept): Kept =>
-    keep(file, { ...head, heldFor: face }, rest);
+    keep(file, { ...head, heldFor: face }, rest());
   const make = (chapter: Chapter, own: string, earlier: Kept | undefined): Kept => {
     const answers = earlier?.heldFor === face ? askedIn(earlier) : [];
     const { context, asked } = recordAsked(shared, chapter, edition, answers);
@@ -186,7 +185,15 @@ function printAdded({ blocks }: Chapter): string {
 function readLine(line: Buffer): Kept {
   const tab = line.indexOf('\t');
   const head = JSON.parse(line.toString('utf8', 0, tab)) as Head;
-  return { ...head, rest: line.subarray(tab + 1) };
+  return { ...head, rest: () => line.subarray(tab + 1) };
+}
+
+function restIn(store: LineStore, file: string, start: number) {
+  return (): Buffer => {
+    const line = store.get(file);
+    if (line === undefined) throw new Error(`the parts of ${file} are gone`);
+    return line.subarray(start);
+  };
 }
 
 /** Which of the parts it is; -1 where it was made of something else. */
@@ -195,12 +202,12 @@ function indexOf({ parts }: Head, maker: PartMaker<unknown>): number {
 }
 
 function askedIn({ rest }: Kept): readonly AskedOfCourse[] {
-  return JSON.parse(valueIn(rest, 0)) as AskedOfCourse[];
+  return JSON.parse(valueIn(rest(), 0)) as AskedOfCourse[];
 }
 
 function partIn({ rest }: Kept, index: number): string {
   if (index < 0) throw new Error('a part was asked for that nobody makes');
-  return valueIn(rest, index + 1);
+  return valueIn(rest(), index + 1);
 }
 
 function valueIn(line: Buffer, index: number): string {

@@ -18,6 +18,21 @@ test('writes files into folders that it makes', async () => {
   }
 });
 
+test('several who write at the same time leave few files waiting', async () => {
+  const writer = siteWriter(work);
+  let most = 0;
+  const fill = async (name: string) => {
+    for (let index = 0; index < 100; index++) {
+      await writer.write(`${name}-${index}`, 'x');
+      const waiting = process.getActiveResourcesInfo().filter((kind) => kind === 'FSReqPromise');
+      most = Math.max(most, waiting.length);
+    }
+  };
+  await Promise.all(['c', 'd', 'e', 'f'].map(fill));
+  await writer.finish();
+  expect(most).toBeLessThan(40);
+});
+
 test('what goes wrong with one file is told by the next one, and in the end', async () => {
   writeFileSync(path.join(work, 'file'), '');
   const writer = siteWriter(work);

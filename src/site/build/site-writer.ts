@@ -84,7 +84,8 @@ export function siteWriter(folder: string, record?: SiteRecord): SiteWriter {
         })
         .finally(() => running.delete(writing));
       running.add(writing);
-      if (running.size >= mostAtOnce) await Promise.race(running);
+      // Pages and pictures are written at the same time: where one file makes room, both wake up.
+      while (running.size >= mostAtOnce) await Promise.race(running);
       failIfAny();
     },
     async finish() {
