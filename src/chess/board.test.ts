@@ -32,11 +32,6 @@ test('castling takes the rook along, en passant takes the pawn beside', () => {
   expect([...taken.keys()].sort()).toEqual(['d6', 'e1', 'e8']);
 });
 
-test('a promoted pawn is another piece', () => {
-  const after = moved(readBoard(at('7k/P7/8/8/8/8/8/4K3 w - -')), 'a7', 'a8', 'rook');
-  expect(after.get('a8')).toEqual({ color: 'white', kind: 'rook' });
-});
-
 // FIDE Laws, 3.1: "a piece attacks ... even if [it] is constrained from moving".
 test('a pinned piece attacks too', () => {
   const position = at('8/6k1/5r2/4B3/8/8/8/4K2R w K -');

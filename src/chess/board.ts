@@ -84,7 +84,7 @@ export function kingOf(board: Board, color: Color): Square | undefined {
  * takes its rook along, and a pawn that goes to an empty square of another file takes the pawn
  * beside it en passant.
  */
-export function moved(board: Board, from: Square, to: Square, promotion?: PieceKind): Board {
+export function moved(board: Board, from: Square, to: Square): Board {
   const after = new Map(board);
   const piece = board.get(from);
   if (piece === undefined) return after;
@@ -104,6 +104,6 @@ export function moved(board: Board, from: Square, to: Square, promotion?: PieceK
     }
   }
   after.delete(from);
-  after.set(to, promotion === undefined ? piece : { color: piece.color, kind: promotion });
+  after.set(to, piece);
   return after;
 }

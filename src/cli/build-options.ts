@@ -6,7 +6,7 @@ export interface BuildOptions {
   readonly site?: string;
 }
 
-/** Where a course or a shelf is published to unless `--out` says otherwise. */
+/** The output folder unless `--out` names one. */
 export function defaultOutput(folder: string): string {
   return path.join(folder, 'site');
 }

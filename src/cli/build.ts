@@ -8,7 +8,7 @@ import { printCarried } from './print-carried.ts';
 import { createProgressLine } from './progress-line.ts';
 import { tellLack, tellWeight } from './tell-built.ts';
 
-/** `linewright build`: checks the course and, if it has no error, publishes its site. */
+/** `linewright build`: checks the course and publishes its site if there is no error. */
 export async function build(folder: string, options: BuildOptions): Promise<number> {
   if (await isShelf(folder)) {
     const { publishShelf } = await import('./shelf/build-shelf.ts');
@@ -16,9 +16,9 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
   }
   const start = performance.now();
   const out = options.out ?? defaultOutput(folder);
-  // First of all: what an earlier build that was killed left is mended even if the course has errors.
+  // First: cleans up after a killed build, even if this course has errors.
   await prepareOutput(out, folder, options.out === undefined);
-  // It loads while files are waited for.
+  // Loads while the files are read.
   const building = import('../pipeline/build/index.ts');
   const loaded = await loadLazilyToPublish(folder);
   stderr.printFindings(loaded);

@@ -1,7 +1,7 @@
 import { realpathSync } from 'node:fs';
 import path from 'node:path';
 
-/** How the program was started, as the system tells it. */
+/** How the program was started. */
 export interface Call {
   /** The program's file as it was named, `process.argv[1]`. */
   readonly script: string;
@@ -9,10 +9,7 @@ export interface Call {
   readonly folder: string;
 }
 
-/**
- * A command of this program as its user can type it: in the form in which the program itself was called, be that
- * `linewright`, `npx linewright`, or the path of a file that is installed nowhere.
- */
+/** A command as the user can type it, called as this process was: `linewright`, `npx linewright` or a path. */
 export function command(...words: readonly string[]): string {
   return [calledAs(), ...words.map(shellWord)].join(' ');
 }
@@ -28,14 +25,14 @@ export function calledAs(
   const { npm_command: npm, npm_config_package: from } = env;
   if (npm === 'exec') return from ? `npx --package ${shellWord(from)} ${name}` : `npx ${name}`;
   const isInBin = path.basename(path.dirname(script)) === '.bin';
-  // A script of package.json finds what a shell does not.
+  // Scripts of package.json find programs that a shell does not.
   if (npm === 'run-script' && isInBin) return `npx ${name}`;
   if (isOnPath(name, script, env.PATH ?? '')) return name;
   const shown = shellWord(relativeName(script, folder));
   return path.extname(script) === '' ? shown : `node ${shown}`;
 }
 
-/** Whether a shell starts this very file by a name. */
+/** Whether a name on the PATH leads to this very file. */
 function isOnPath(name: string, script: string, folders: string): boolean {
   const file = real(script);
   const found = folders
@@ -50,7 +47,7 @@ function real(file: string): string | undefined {
   try {
     return realpathSync(file);
   } catch {
-    // What is not there is not what was called.
+    // A missing file is not the one that was called.
     return undefined;
   }
 }
@@ -61,7 +58,7 @@ function relativeName(script: string, folder: string): string {
   return found.includes(path.sep) ? found : `.${path.sep}${found}`;
 }
 
-/** A word of a command line, in quotes where a POSIX shell would take it apart. */
+/** A word of a command line, quoted where a POSIX shell would split it. */
 export function shellWord(word: string): string {
   return /^[\w@%+=:,./-]+$/.test(word) ? word : `'${word.replaceAll("'", "'\\''")}'`;
 }

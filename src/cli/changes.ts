@@ -41,7 +41,7 @@ export async function changes(
       'name the folder of the course instead',
     );
   }
-  // `changes v1.0 my-course` speaks of that course's own revision.
+  // `changes v1.0 my-course` means a revision of that course.
   const folder = given ?? (await firstCourse([after, before])) ?? '.';
   const [old, now] = await Promise.all([
     load(before, folder, { lookForCode: false }),
@@ -79,7 +79,7 @@ export async function changes(
   return exitCodes.clean;
 }
 
-/** Judgements are the author's business: they are told beside what is written for students. */
+/** Judgements to ask again: for the author, so apart from what students read. */
 function askAgain(toAsk: readonly JudgementToAsk[], course: Course): void {
   if (toAsk.length === 0) return;
   stderr.print`\nFor you alone: is this still your judgement? If so, date it anew.\n`;
@@ -94,7 +94,7 @@ const reasons: Readonly<Record<JudgementToAsk['why'], string>> = {
   old: '(older than the previous edition)',
 };
 
-/** The older edition may come from anywhere: no code of it is run. */
+/** Runs no code of the older edition, which may come from anywhere. */
 async function load(
   edition: string,
   course: string,
@@ -123,7 +123,7 @@ function isCourse(folder: string): Promise<boolean> {
 /** Writes a file that does not exist yet: `2026-11-25.md`, else `2026-11-25-2.md`, … */
 async function addNews(folder: string, date: string, text: string): Promise<string> {
   await mkdir(path.join(folder, 'news'), { recursive: true });
-  // Not through a link that stands there: it may lead out of the course.
+  // Refuses a link, which may lead out of the course.
   await listFolder(folder, 'news');
   for (let number = 1; ; number++) {
     const file = path.join(folder, 'news', `${date}${number === 1 ? '' : `-${number}`}.md`);

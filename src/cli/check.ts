@@ -25,7 +25,7 @@ export interface CheckOptions {
   readonly fix: boolean;
   /** Lists the judgements of the course instead of its findings. */
   readonly judgements?: boolean;
-  /** With `fix`: puts claims behind the sentences that state what they prove. */
+  /** With `fix`: adds claims that prove what sentences state. */
   readonly claims?: boolean;
 }
 
@@ -62,7 +62,7 @@ export async function check(
   );
 }
 
-/** Opens a course, and mends its files if that is asked for. */
+/** Checks a course, and repairs its files if asked to. */
 export async function examine(
   folder: string,
   { fix, claims }: Pick<CheckOptions, 'fix' | 'claims'>,
@@ -86,13 +86,13 @@ export async function examine(
   return { current, textOf, mended, added };
 }
 
-/** What was found in a course or in a shelf, and what was mended before. */
+/** Findings of a course or shelf, and how much was repaired. */
 export interface Found {
   readonly diagnostics: readonly Diagnostic[];
   readonly textOf: (file: string) => string | undefined;
   readonly mended: number;
   readonly added: number;
-  /** Whether there are errors, and all of them in chapters that are not published. */
+  /** Whether all errors stand in chapters that are not published; false without errors. */
   readonly inDrafts: boolean;
 }
 
@@ -122,7 +122,7 @@ export function tell(
   return hasError ? exitCodes.findings : exitCodes.clean;
 }
 
-/** Whether a course has errors, and all of them in chapters that are not published. */
+/** Whether all errors stand in chapters that are not published; false without errors. */
 export function areInDrafts({ diagnostics, files }: CurrentCourse): boolean {
   const published = new Set(documentsOf(leaveOutDrafts(files)));
   const drafts = new Set(
@@ -149,7 +149,7 @@ function report(
   }
 }
 
-/** The path of a folder as seen from where the program runs; of one elsewhere nothing, so that its files stand alone. */
+/** A folder relative to the working directory; empty if it lies outside. */
 function seenFromHere(folder: string): string {
   const found = path.relative(process.cwd(), path.resolve(folder)).replaceAll('\\', '/');
   return /^\.\.(?:\/|$)|^[a-z]:/i.test(found) ? '' : found;

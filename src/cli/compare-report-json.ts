@@ -15,10 +15,9 @@ import {
 } from './comparison.ts';
 
 /**
- * The comparison for programs: all games, then all positions in which games leave the course, most
- * games first; `aside` is where a game's side first played what the course has beside its advice.
- * Moves are canonical SAN, positions the first four fields of a FEN. Games come first and on a line
- * each, so that none needs to be kept.
+ * The report for programs: the games, then the positions where games leave the course, most games first; `aside` is
+ * where a game first has a move of the course that is not its advice. Moves are canonical SAN, positions the first
+ * four fields of a FEN. Games come first, a line each, so that none is held in memory.
  */
 export function createJsonReport(
   { course, table }: ComparedCourse,

@@ -16,7 +16,7 @@ import {
 } from './comparison.ts';
 import { count } from './console.ts';
 
-/** So many positions of each kind, and of broken games, are shown unless all are asked for. */
+/** Positions of each kind, and broken games, that are shown without `--all`. */
 const most = 10;
 
 const headings = {
@@ -28,10 +28,10 @@ const headings = {
   within: 'Where games ended within the course',
 } as const;
 
-/** What authors want most comes first: the replies that their course lacks. */
+/** First the replies that the course lacks: authors want those most. */
 const order = ['covered', 'advised', 'aside', 'known', 'ended', 'within'] as const;
 
-/** The comparison as a person reads it in a terminal: sums, then positions, most games first. */
+/** The report for a terminal: sums, then positions, most games first. */
 export function createTextReport(
   compared: ComparedCourse,
   { all }: { readonly all: boolean },
@@ -103,13 +103,13 @@ function summary(
   return `${lines.join('\n')}\n`;
 }
 
-/** Games that left where the course means to end: nothing is missing there. */
+/** Games that left where a line ends on purpose: the course lacks nothing there. */
 function gamesOutside(games: number): string {
   if (games === 0) return '';
   return `${count(games, 'game')} went on where a line ends on purpose, by \`:end\`.\n`;
 }
 
-/** @param shown the lines of those that are told; `all` of them are counted. */
+/** @param shown a line for each that is shown, of `all`. */
 function brokenGames(shown: readonly string[], all: number): string {
   if (all === 0) return '';
   const rest = all - shown.length;
@@ -180,7 +180,7 @@ function rowText(
   return `${games}  ${where}${place ? `   ${printable(place)}` : ''}\n${facts.map((fact) => `        ${fact}\n`).join('')}`;
 }
 
-/** `1.d4`, `d5`: the moves of Black with their number only at the start of a line. */
+/** `1.d4`, `d5`: a move of Black has its number only at the start of a line. */
 function numbered({ san, color, number }: GameMove, first: boolean): string {
   if (color === 'white') return `${number}.${san}`;
   return first ? `${number}...${san}` : san;

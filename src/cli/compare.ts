@@ -22,8 +22,8 @@ export const codeOf: Readonly<Record<Compared, number>> = {
 };
 
 /**
- * `linewright compare`: where the games of a PGN file, or of the standard input (`-`), leave the
- * course, and how often. Games that cannot be read are named, and the others count.
+ * `linewright compare`: where games of a PGN file, or of the standard input (`-`), leave the course, and how
+ * often. Unreadable games are listed and not counted.
  */
 export async function compare(
   file: string,
@@ -47,7 +47,7 @@ export async function compareCourse(
   { format, player = '', all }: CompareOptions,
   beginning?: string,
 ): Promise<Compared> {
-  // Games live for a moment. V8 would take 130 MB for what is new, and gain no time by it.
+  // Games are short-lived: V8 would take 130 MB for new objects and be no faster.
   setFlagsFromString('--semi-space-growth-factor=1');
   const loaded = await loadForReaders(folder);
   if (!loaded.checked) {

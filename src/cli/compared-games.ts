@@ -4,7 +4,7 @@ import { type ComparedGame, compareGames } from '../lookup/games/index.ts';
 import { stderr } from './console.ts';
 import { createProgressLine } from './progress-line.ts';
 
-/** The games of a file, compared as they are asked for, by the pieces in which the file is read. */
+/** The games of a file, each compared as it is read. */
 export async function* comparedGames(
   file: string,
   table: CourseTable,
@@ -26,7 +26,7 @@ export async function* comparedGames(
   }
 }
 
-/** A file or a pipe, always in the same memory: each piece is used before the next is read. */
+/** Reads a file or a pipe into one buffer: use each piece before asking for the next. */
 async function* readPieces(file: string): AsyncGenerator<Uint8Array> {
   const buffer = new Uint8Array(1 << 18);
   const handle = await open(file);

@@ -2,19 +2,19 @@ import type { CourseTable } from '../contract/index.ts';
 import type { ComparedGame } from '../lookup/games/index.ts';
 import { blockAt, type Course } from '../model/index.ts';
 
-/** What games are compared with, and whose. */
+/** The course that games are compared with, and the player. */
 export interface ComparedCourse {
   readonly course: Course;
   readonly table: CourseTable;
-  /** The name that was asked for, or nothing. */
+  /** The name that was asked for; empty for any. */
   readonly player: string;
 }
 
-/** A report of games that are compared one after another and not kept. */
+/** A report that is fed game by game and keeps none. */
 export interface ComparisonReport {
-  /** Takes in a game that counts; returns what can be printed by now. */
+  /** Takes a game; returns what can be printed now. */
   readonly add: (game: ComparedGame) => string;
-  /** The rest. @param otherSide games of the player with the side that the course does not teach. */
+  /** Returns the rest. @param otherSide games in which the player had the other side. */
   readonly end: (otherSide: number) => string;
 }
 

@@ -3,7 +3,7 @@ import type { Command } from 'commander';
 import { exitCodes, stdout } from './console.ts';
 import { ruleIds } from './explain.ts';
 
-/** `linewright completion`: prints the script that makes a shell complete our command lines. */
+/** `linewright completion`: prints the completion script for a shell. */
 export async function printCompletion(shell: SupportedShell): Promise<number> {
   const { default: tabtab } = await import('@pnpm/tabtab');
   const names = { name: 'linewright', completer: 'linewright' };
@@ -12,8 +12,8 @@ export async function printCompletion(shell: SupportedShell): Promise<number> {
 }
 
 /**
- * Answers a shell's script: what may stand at the cursor, one a line. Nothing is said where files may, since then
- * bash and zsh complete their names; fish is told so by a word of the library.
+ * Answers a completion script: the words that may stand at the cursor, one a line. Where files may, nothing, so that
+ * bash and zsh complete file names; fish needs a word of the library for that.
  */
 export async function serveCompletion(
   program: Command,
@@ -35,13 +35,13 @@ export async function serveCompletion(
   return exitCodes.clean;
 }
 
-/** Which word the cursor stands in; behind the last one where a new one begins. */
+/** Index of the word at the cursor; the number of words where a new one begins. */
 export function cursorIn(
   words: readonly string[],
   env: Readonly<Record<string, string | undefined>>,
 ): number {
   const { SHELL: shell, COMP_CWORD: at, COMP_LINE: line = '', COMP_POINT: point } = env;
-  // fish gives the number of words for it, whether or not a new one begins.
+  // fish passes the number of words, whether or not a new one begins.
   if (shell === 'fish') {
     return line.slice(0, Number(point)).endsWith(' ') ? words.length : words.length - 1;
   }
@@ -53,7 +53,7 @@ interface Candidate {
   readonly description?: string;
 }
 
-/** What may stand behind `before`, beginning with `begun`. */
+/** Words that may follow `before` and begin with `begun`. */
 export function candidates(
   program: Command,
   before: readonly string[],
@@ -81,7 +81,7 @@ function optionOf(command: Command, word: string) {
   return command.options.find(({ long, short }) => word === long || word === short);
 }
 
-/** Whether the word at a place is the value of the option before it. */
+/** Whether the word at `at` is the value of the option before it. */
 function takesNext(command: Command, words: readonly string[], at: number): boolean {
   const before = at === 0 ? undefined : optionOf(command, words[at - 1] ?? '');
   return before !== undefined && (before.required || before.optional);

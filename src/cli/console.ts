@@ -7,19 +7,19 @@ import type { LoadedCourse } from './load-course.ts';
 export const exitCodes = { clean: 0, findings: 1, failed: 2 } as const;
 
 /**
- * One of the two streams that a command prints to. Nothing else in the program writes to them, so
- * that no text of a file, an argument or another program acts on the terminal (`printable`).
+ * One of the two streams of a command. Nothing else writes to them, so that no text from a file, an argument or
+ * another program can act on the terminal (`printable`).
  */
 export interface Output {
-  /** A text of our own with values in it, each of which stays on its line. */
+  /** Text of ours; each value in it is kept on its line. */
   readonly print: (text: TemplateStringsArray, ...values: readonly (string | number)[]) => void;
   /** A text of several lines, such as a report. */
   readonly printLines: (text: string) => void;
-  /** Until others have taken what was printed, so that it does not pile up in memory. */
+  /** Resolves when the reader has caught up, so that output does not pile up in memory. */
   readonly drained: () => Promise<void>;
   /** The findings of a course, if it has any, with their source lines. */
   readonly printFindings: (found: Pick<LoadedCourse, 'diagnostics' | 'textOf'>) => void;
-  /** A line that the next one takes the place of; nothing clears it. Silent where no terminal is. */
+  /** Replaces the line of progress; an empty text clears it. Only on a terminal. */
   readonly showProgress: (text: string) => void;
   /** A file's content as it is, for another program to read. */
   readonly writeFile: (content: string | Uint8Array) => void;
@@ -29,7 +29,7 @@ export interface Output {
 export const stdout = createOutput(process.stdout);
 export const stderr = createOutput(process.stderr);
 
-/** The streams of a protocol that a command speaks with another program; nothing is printed beside it. */
+/** The raw streams, for a command that speaks a protocol and prints nothing. */
 export function standardStreams() {
   return { input: process.stdin, output: process.stdout };
 }
@@ -61,7 +61,7 @@ function createOutput(stream: NodeJS.WriteStream): Output {
   };
 }
 
-/** Whoever reads the output may close it early, as `head` does: that is no fault. */
+/** Ends quietly when the reader closes the output early, as `head` does. */
 export function endWhenClosed(): void {
   for (const stream of [process.stdout, process.stderr]) {
     stream.on('error', (error: NodeJS.ErrnoException) => {

@@ -10,7 +10,7 @@ export interface DevOptions {
   readonly editor?: string | undefined;
 }
 
-/** `linewright dev`: serves the course and follows its files; what is wrong is marked on the pages, and printed. */
+/** `linewright dev`: serves the course and follows its files; findings are marked on the pages and printed. */
 export async function dev(
   folder: string,
   { port, editor }: DevOptions,

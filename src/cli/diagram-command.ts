@@ -3,7 +3,7 @@ import { colors } from '../chess/types.ts';
 import { themes } from '../draw/paint.ts';
 import type { DiagramOptions } from './diagram.ts';
 
-/** Widths that a board can be drawn at, in pixels. */
+/** Limits of a board's width, in pixels. */
 const smallest = 32;
 const largest = 4096;
 

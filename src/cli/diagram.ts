@@ -45,7 +45,7 @@ export interface DiagramOptions extends Readonly<Partial<Record<ArrowMeaning, st
   readonly alt: boolean;
 }
 
-/** What the position brings with it. */
+/** What comes with the position. */
 type Subject = Pick<DiagramRequest, 'position' | 'lastMove' | 'view' | 'language' | 'look'>;
 
 /** `linewright diagram`: one position as a picture file. */
@@ -95,7 +95,7 @@ function formatOf({ out, format, scale }: DiagramOptions): Format {
   return chosen;
 }
 
-/** Marks and arrows, in the words of a chapter. */
+/** Marks and arrows, written as in a chapter. */
 function drawnOn(options: DiagramOptions): Pick<DiagramRequest, 'marks' | 'arrows'> {
   const refuse = (option: string, problem: ReturnType<typeof squareProblem>) => {
     if (problem) throw new UserError(`\`--${option}\`: ${problem.message}`, problem.hint);
@@ -110,7 +110,7 @@ function drawnOn(options: DiagramOptions): Pick<DiagramRequest, 'marks' | 'arrow
   return { marks: parseList(options.mark ?? ''), arrows };
 }
 
-/** The position that is asked for; undefined where its course has errors, which are printed. */
+/** The requested position; undefined if its course has errors, which it prints. */
 async function subjectOf(
   folder: string,
   { at, fen, after, language }: DiagramOptions,
@@ -139,7 +139,7 @@ async function subjectOf(
   };
 }
 
-/** The look of the course in a folder; a position that is given as such needs no course. */
+/** The look of the course in a folder, if there is one: a FEN needs no course. */
 async function lookIn(folder: string): Promise<DiagramRequest['look']> {
   const files = await findFiles(folder, { lookIntoMedia: false }).catch((error: unknown) => {
     if (error instanceof NoCourseError) return undefined;

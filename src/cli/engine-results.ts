@@ -12,14 +12,14 @@ import { cacheFolder, readKeptResults, writeKeptResults } from '../pipeline/inde
 import { engineFile, gamesLimit } from '../read/index.ts';
 import type { ResultPlace } from './result-places.ts';
 
-/** What an engine said of a course, where it is kept. */
+/** Where an engine's results for a course are kept. */
 export interface EngineResults {
-  /** How its place is named to people. */
+  /** The place in words. */
   readonly place: string;
   readonly known: readonly EngineFact[];
   /**
-   * Adds results, with what others have added meanwhile.
-   * @param isNeeded leaves out those of positions for which it says no.
+   * Adds results to the file as it stands now.
+   * @param isNeeded drops results of other positions.
    */
   readonly save: (
     facts: readonly EngineFact[],
@@ -29,7 +29,7 @@ export interface EngineResults {
 
 /**
  * Opens the results of a course.
- * @throws UserError where some of what is kept cannot be read, so that nothing of it is lost.
+ * @throws UserError if a line cannot be read: saving would lose it.
  * @throws FileRefusedError for a link, or what is no file.
  */
 export async function openResults(folder: string, keep: ResultPlace): Promise<EngineResults> {
@@ -70,7 +70,7 @@ function inCourse(folder: string): Place {
     place: path.join(folder, engineFile),
     async read() {
       try {
-        // A link in its place would lead what is written out of the course.
+        // Refuses a link, which may lead out of the course.
         await listFolder(folder, path.posix.dirname(engineFile));
         const { bytes, size } = await readPlainFile(folder, engineFile, gamesLimit);
         if (size <= gamesLimit) return Buffer.from(bytes).toString('utf8');

@@ -35,19 +35,19 @@ export interface EngineCommandOptions {
   /** In seconds. */
   readonly patience: number;
   readonly prune: boolean;
-  /** Only where `check` tells something by what is known already. */
+  /** Only positions for which the kept results give a finding. */
   readonly doubtful?: boolean;
 }
 
-/** What a position is searched by unless the author says otherwise: a second or two of one core. */
+/** Default search of a position: a second or two of one core. */
 const defaultNodes = 1_000_000;
 
-/** How often results are written, in milliseconds: so much work is lost at most by a kill. */
+/** Milliseconds between writes: at most this much work is lost by a kill. */
 const saving = 5000;
 
 /**
- * `linewright engine`: has a UCI engine look at what a course says, and keeps what it said. `check` reads it. It
- * changes no chapter.
+ * `linewright engine`: has a UCI engine search positions of a course and keeps the results, which `check`
+ * reads. Changes no chapter.
  */
 export async function engine(folder: string, options: EngineCommandOptions): Promise<number> {
   const { course, diagnostics } = await loadCourse(folder);
@@ -90,7 +90,7 @@ function limitOf({ depth, nodes, time }: EngineCommandOptions): SearchLimit {
   return { by: 'nodes', number: nodes ?? defaultNodes };
 }
 
-/** What results are told apart by, beside the engine. */
+/** Settings that results depend on, beside the engine. */
 function settingsText({ limit, lines, hash, own }: EngineOptions): string {
   const searched =
     limit.by === 'time' ? `time ${limit.number / 1000} s` : `${limit.by} ${limit.number}`;
@@ -98,7 +98,7 @@ function settingsText({ limit, lines, hash, own }: EngineOptions): string {
   return [searched, `lines ${lines}`, `hash ${hash}`, ...others].join(', ');
 }
 
-/** One core is left to whoever is working at the machine. */
+/** Leaves one core to the user. */
 function jobsOf({ jobs }: EngineCommandOptions): number {
   return jobs ?? Math.max(1, availableParallelism() - 1);
 }
@@ -127,7 +127,7 @@ interface Run {
   readonly looked: number;
   /** Where the engine failed twice. */
   readonly left: readonly { readonly at: PositionToLookAt; readonly reason: string }[];
-  /** What was not come to. */
+  /** Positions that the run did not reach. */
   readonly unseen: number;
   readonly wasStopped: boolean;
 }
@@ -139,7 +139,7 @@ async function look(
   const progress = createProgressLine(stderr);
   const started = performance.now();
   const left: Run['left'][number][] = [];
-  /** All of this run are written each time: whatever becomes of the file meanwhile, none is lost. */
+  /** All results of the run: each write has them all, whatever happened to the file. */
   const found: EngineFact[] = [];
   let saved = started;
   let writing: Promise<void> = Promise.resolve();
@@ -156,7 +156,7 @@ async function look(
   const stopping = new AbortController();
   const stop = () => stopping.abort();
   const signals = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
-  // A second one ends the program as ever.
+  // A second signal ends the program at once.
   for (const signal of signals) process.once(signal, stop);
   try {
     show();

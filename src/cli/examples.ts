@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
 
-/** Command lines to copy, each with what it does, by the command that they are of. */
+/** Command lines to copy and what each does, by command. */
 export const examples: Readonly<
   Record<string, readonly (readonly [line: string, does: string])[]>
 > = {
@@ -96,7 +96,7 @@ export const examples: Readonly<
   ],
 };
 
-/** Puts its examples below the help of each command. */
+/** Adds the examples to the help of each command. */
 export function addExamples(program: Command): void {
   for (const command of program.commands) {
     const lines = (examples[command.name()] ?? []).map(([line, does]) => `  # ${does}\n  ${line}`);

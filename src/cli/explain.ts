@@ -6,7 +6,7 @@ import { handbookAddress } from './handbook-address.ts';
 /** The ids of all rules, in the order of the handbook. */
 export const ruleIds: readonly string[] = rules.map(({ id }) => id);
 
-/** `linewright explain`: what the handbook says of a rule, or all rules in a line each. It needs no network. */
+/** `linewright explain`: prints the handbook's section on a rule, or a line for each rule. */
 export function explain(id: string | undefined): number {
   if (id === undefined) {
     const width = Math.max(...ruleIds.map((each) => each.length));

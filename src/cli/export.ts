@@ -11,7 +11,7 @@ import { loadCourse, loadToPublish, siteBelow } from './load-course.ts';
 /** `linewright export`: checks the course and, if it has no error, writes it as one file. */
 export async function exportCourse(folder: string, options: ExportOptions): Promise<number> {
   const format = formatOf(options);
-  // What goes to a co-author goes with its drafts and with what is left to do.
+  // A co-author gets drafts and to-dos as well.
   const loaded = await (options.withDirectives
     ? loadCourse(folder)
     : loadToPublish(folder, { language: options.language }));

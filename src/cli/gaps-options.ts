@@ -4,7 +4,7 @@ export interface GapsOptions {
   readonly format: (typeof gapsFormats)[number];
   /** PGN files; `-` is the standard input. */
   readonly games?: readonly string[];
-  /** In so many games a reply must have been played. */
+  /** Games in which a reply must have been played. */
   readonly atLeast: number;
   /** Every reply instead of the first. */
   readonly all: boolean;

@@ -5,7 +5,7 @@ import type { Gap } from '../gaps/index.ts';
 import type { Course, MoveNode } from '../model/index.ts';
 import { count } from './console.ts';
 
-/** So many replies are shown unless all are asked for. */
+/** Replies that are shown without `--all`. */
 const most = 20;
 
 export interface GapsReport {
@@ -18,7 +18,7 @@ export interface GapsReport {
   readonly all: boolean;
 }
 
-/** The gaps as a person reads them in a terminal. */
+/** The report for a terminal. */
 export function reportGapsAsText({ gaps, engine, games, all }: GapsReport): string {
   const sources = [
     'replies that lead back into the course',
@@ -67,7 +67,7 @@ function wayText(way: readonly MoveNode[]): string {
 }
 
 /**
- * The gaps as data: moves in canonical SAN, positions as the first four fields of a FEN, scores in pawns for the side
+ * The report for programs: moves in canonical SAN, positions as the first four fields of a FEN, scores in pawns for the side
  * to move (`#3` is mate in three), places counted from 1.
  */
 export function reportGapsAsJson({ course, gaps, engine, games }: GapsReport): string {

@@ -12,14 +12,14 @@ import { reportGapsAsJson, reportGapsAsText } from './gaps-report.ts';
 import { loadCourse } from './load-course.ts';
 
 /**
- * `linewright gaps`: the replies that a course lacks, the most wanted first, each with the place to write it. Games
- * that cannot be read are counted, and the others count.
+ * `linewright gaps`: the replies that a course lacks, the most wanted first, each with the place to write it.
+ * Unreadable games are counted and skipped.
  */
 export async function gaps(
   folder: string,
   { format, games = [], atLeast, all }: GapsOptions,
 ): Promise<number> {
-  // Games live for a moment. V8 would take 130 MB for what is new, and gain no time by it.
+  // Games are short-lived: V8 would take 130 MB for new objects and be no faster.
   setFlagsFromString('--semi-space-growth-factor=1');
   const loaded = await loadCourse(folder);
   if (!loaded.checked) {
@@ -51,7 +51,7 @@ export async function gaps(
   return counted.broken > 0 ? exitCodes.findings : exitCodes.clean;
 }
 
-/** How often games left a course by each move, by the key of the position where they did. */
+/** How often games left the course by each move, by position key. */
 async function countReplies(course: Course, files: readonly string[]) {
   const table = makeCourseTable(course, assignAddresses(course));
   const replies = new Map<string, Map<string, number>>();

@@ -1,9 +1,9 @@
 import { Argument, type Command } from 'commander';
 
-/** The shells whose command lines are completed. */
+/** Shells with completion. */
 const shells = ['bash', 'zsh', 'fish'] as const;
 
-/** The commands that tell of the program itself. */
+/** The commands about the program itself. */
 export function defineGuideCommands(program: Command): void {
   program
     .command('explain')
@@ -32,7 +32,7 @@ export function defineGuideCommands(program: Command): void {
       process.exitCode = await printCompletion(shell);
     });
 
-  // The script of a shell asks it; its name is the one that the library writes there.
+  // Called by the completion scripts; the library fixes its name.
   program
     .command('completion-server', { hidden: true })
     .argument('[words...]')

@@ -1,13 +1,13 @@
 import { readHandbookAddress, UserError } from '../diagnostics/index.ts';
 import { packageFile } from './package-version.ts';
 
-/** The variable of the environment that names a published handbook. */
+/** Environment variable with the address of a published handbook. */
 const handbookVariable = 'LINEWRIGHT_HANDBOOK';
 
 /**
- * The address that the handbook is published at, which ends with `/`: as the environment names it, else the
- * `homepage` of this package. Undefined where there is none, since no address is made up.
- * @throws UserError for one that is no address.
+ * The address of the published handbook, ending with `/`: from the environment, else the `homepage` of this package.
+ * Undefined without either: no address is made up.
+ * @throws UserError for an invalid address.
  */
 export function handbookAddress(
   named: string | undefined = process.env[handbookVariable],

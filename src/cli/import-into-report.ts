@@ -14,7 +14,7 @@ export interface LaidFacts {
   readonly isWritten: boolean;
 }
 
-/** What a PGN file has for a course, position by position, as text. */
+/** The report of a PGN file laid against a course, position by position, as text. */
 export function reportLaid({ file, folder, course, laid, plan, isWritten }: LaidFacts): string {
   const { branches, against, past, said, played, apart } = laid;
   const refused = new Set(plan.refused.map(({ branch }) => branch));
@@ -132,7 +132,7 @@ function movesOf(start: Position, root: NewNode): string {
   return parts.join(' ');
 }
 
-/** The same as data: positions by their FEN, places by file and line. */
+/** The same as JSON: positions as FEN, places as file and line. */
 export function laidAsJson({ file, course, laid, plan, isWritten }: LaidFacts) {
   const at = ({ position, way, games }: Pick<PastEnd, 'position' | 'way' | 'games'>) => {
     const where = lineOf(course, position);

@@ -20,9 +20,9 @@ import { loadFiles } from './load-course.ts';
 import { makeFixes } from './mend-files.ts';
 
 /**
- * `linewright import --into`: lays the games of a PGN file against a course and tells what is new by position, what
- * disagrees with the advice and what is there already. With `--write` the new lines are written where they belong, by
- * range, and whole games into a chapter of their own, all for the author to finish.
+ * `linewright import --into`: lays the games of a PGN file against a course and reports what is new, what disagrees with
+ * the advice and what is there already. `--write` adds the new lines at their positions and whole games in a chapter of
+ * their own, for the author to finish.
  */
 export async function importInto(
   file: string,
@@ -60,7 +60,7 @@ export async function importInto(
 }
 
 /**
- * What stands behind a move that cannot be played is in no position, so it would be written a second time.
+ * Moves behind an unplayable one have no position, so a second import would write them again.
  * @throws UserError where something is to be written.
  */
 function checkMoves(
@@ -83,13 +83,13 @@ function checkMoves(
   );
 }
 
-/** So many notes are told in the terminal. */
+/** Notes shown in the terminal. */
 const toldNotes = 12;
 
 /** What would be written. */
 export interface Plan {
   readonly fixes: readonly Fix[];
-  /** Branches that no place can take. */
+  /** Branches that could not be written. */
   readonly refused: ReturnType<typeof writeBranches>['refused'];
   /** A chapter for whole games. */
   readonly chapter?: { readonly path: string; readonly text: string };
@@ -141,7 +141,7 @@ function changeOf(file: string, before: string, after: string): Fix {
 /** Behind the last chapter, under a name that no file has. */
 function freePath({ chapters }: CourseFiles, name: string): string {
   const numbers = chapters.flatMap((each) => /^chapters\/(\d+)/.exec(each.path)?.[1] ?? []);
-  // As many digits as the others have, so that it stands behind them where names are sorted.
+  // As many digits as the others, so that it sorts behind them.
   const digits = Math.max(0, ...numbers.map((each) => each.length));
   const first = String(Math.max(0, ...numbers.map(Number)) + 1).padStart(digits, '0');
   const base = slug(`games from ${name.replace(/\.pgn$/i, '')}`);
@@ -159,7 +159,7 @@ async function writePlan(
 ): Promise<void> {
   await makeFixes(folder, { fixes, textOf });
   if (chapter === undefined) return;
-  // It is refused where somebody has made the file meanwhile.
+  // Fails if the file has been made meanwhile.
   await writeFile(path.join(folder, chapter.path), chapter.text, { flag: 'wx' });
 }
 

@@ -11,7 +11,7 @@ import { loadCourse } from './load-course.ts';
 export interface ImportOptions extends Pick<DraftOptions, 'by' | 'side'> {
   readonly out?: string;
   readonly without?: 'clocks';
-  /** A course that the file is laid against; nothing else is made. */
+  /** A course to lay the file against, instead of making one. */
   readonly into?: string;
   readonly write?: boolean;
   readonly pastEnds?: boolean;
@@ -19,13 +19,13 @@ export interface ImportOptions extends Pick<DraftOptions, 'by' | 'side'> {
   readonly as?: 'lines' | 'games';
 }
 
-/** So many notes are told in the terminal; all stand in the file. */
+/** Notes shown in the terminal; the file has all. */
 const toldNotes = 12;
 
-/** A draft of so many signs is checked at once; a longer one takes many times its size in memory. */
+/** Characters of the longest draft that is checked at once: the check takes many times that in memory. */
 const mostChecked = 2_000_000;
 
-/** `linewright import`: the draft of a course from a PGN file, in a folder of its own. */
+/** `linewright import`: makes the draft of a course from a PGN file, in a new folder. */
 export async function importPgn(file: string, options: ImportOptions): Promise<number> {
   const name = path.basename(file).replace(/\.pgn$/i, '');
   const folder = options.out ?? name;

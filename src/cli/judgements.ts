@@ -5,7 +5,7 @@ import { command } from './called-as.ts';
 import { count, exitCodes, type Output, stderr, stdout } from './console.ts';
 import { loadCourse } from './load-course.ts';
 
-/** `linewright check --judgements`: what the author judges and no board decides, in the order of the course. */
+/** `linewright check --judgements`: lists what the author judges and no board decides, in the order of the course. */
 export async function listJudgements(folder: string, format: 'text' | 'json'): Promise<number> {
   const { course, diagnostics } = await loadCourse(folder);
   const all = documentsOf(course).flatMap(judgementsOf);
@@ -53,7 +53,7 @@ export function judgementData({ place, date, text, of }: Judgement, course: Cour
   };
 }
 
-/** The move behind which it stands, as print names it. */
+/** The move that it follows, with its number. */
 function moveOf(
   { of }: { readonly of?: Judgement['of'] | undefined },
   course: Course,

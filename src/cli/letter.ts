@@ -46,8 +46,8 @@ export async function letter(
   }
   const { images, subject, from, to, sender, unsubscribe, oneClick } = options;
   const { site } = siteBelow(loaded, options);
-  // By the day, so that a letter which is made again is the same. Its beginning, since mail that
-  // comes from the future is taken for spam (common practice, no source).
+  // The start of the day: the same letter if made again, and not from the future, which looks like
+  // spam (common practice, no source).
   const date = options.date ? dayOf(options.date) : (toldDate() ?? dayOf(today()));
   const cacheDir = cacheFolder();
   const head = { subject, from, to, sender, unsubscribe, oneClick };

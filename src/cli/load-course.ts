@@ -32,7 +32,7 @@ export const courseIn: typeof pipeline.courseIn = (folder, _progress, lookAround
 export const openToCheck: typeof pipeline.openToCheck = (folder, options) =>
   pipeline.openToCheck(folder, { progress, ...options });
 
-/** Where the pages of a course in another language stand, where the command line names an address for the course. */
+/** The address of a translation's pages, where the command line gives that of the course. */
 export function siteBelow(
   { below }: pipeline.LoadedCourse,
   { site }: { readonly site?: string | undefined },

@@ -1,5 +1,5 @@
 #!/usr/bin/env node
-// Nothing but the version of Node is looked at before the program is loaded: an old one cannot read it.
+// Checks the version of Node before anything else is loaded: an old one cannot parse the program.
 import { nodeFault } from './node-version.ts';
 
 const fault = nodeFault(process.versions.node);

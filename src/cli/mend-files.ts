@@ -6,8 +6,8 @@ import { gamesLimit } from '../read/index.ts';
 import type { LoadedCourse } from './load-course.ts';
 
 /**
- * Makes the safe repairs in the author's files and returns how many they were.
- * @throws FileRefusedError for a file that is not any more what was checked.
+ * Makes the safe repairs in the author's files. @returns how many.
+ * @throws FileRefusedError for a file that has changed since the check.
  */
 export async function mendFiles(
   folder: string,
@@ -18,8 +18,8 @@ export async function mendFiles(
 }
 
 /**
- * Makes changes in the author's files and returns how many they were.
- * @throws FileRefusedError for a file that is not any more what was read.
+ * Edits the author's files. @returns how many edits.
+ * @throws FileRefusedError for a file that has changed since it was read.
  */
 export async function makeFixes(
   folder: string,
@@ -34,7 +34,7 @@ export async function makeFixes(
   for (const [file, fixes] of byFile) {
     const { bytes } = await readPlainFile(folder, file, gamesLimit);
     const { text, encode } = decode(bytes);
-    // The places count from behind a byte order mark.
+    // Places do not count a byte order mark.
     const mark = /^\uFEFF*/.exec(text)?.[0] ?? '';
     const read = utf16Of(bytes)
       ? text.slice(mark.length)
@@ -46,7 +46,7 @@ export async function makeFixes(
   return all.length;
 }
 
-/** The text of a file, and the way back into its encoding; old PGN files are ISO 8859-1, and stay so. */
+/** The text of a file and its encoding: old PGN files stay ISO 8859-1. */
 function decode(bytes: Uint8Array): { text: string; encode: (text: string) => Buffer } {
   const buffer = Buffer.from(bytes);
   const utf16 = utf16Of(bytes);

@@ -11,8 +11,8 @@ import { type LookName, lookFolder } from './looks.ts';
 const starter = fileURLToPath(new URL('../../content/starter', import.meta.url));
 
 /**
- * `linewright new`: a small course that builds, to start from.
- * @param look a finished look that it gets.
+ * `linewright new`: makes a small course that builds.
+ * @param look one of the finished looks.
  */
 export async function makeNew(folder: string, look?: LookName): Promise<number> {
   const entries = await readdir(folder).catch((error: NodeJS.ErrnoException) => {
@@ -28,7 +28,7 @@ export async function makeNew(folder: string, look?: LookName): Promise<number> 
   await makeNewFolder(folder, async (work) => {
     await cp(starter, work, { recursive: true });
     if (look !== undefined) await cp(lookFolder(look), work, { recursive: true });
-    // npm leaves files named .gitignore out of a package.
+    // npm packs no file named .gitignore.
     await rename(path.join(work, 'gitignore'), path.join(work, '.gitignore'));
     await giveId(work, folder);
   });
@@ -44,7 +44,7 @@ export async function makeNew(folder: string, look?: LookName): Promise<number> 
   return exitCodes.clean;
 }
 
-/** The course's own id: with the starter's, all courses of a host would share one progress. */
+/** Gives the course an id of its own: with the starter's, all courses of a host would share progress. */
 async function giveId(work: string, folder: string): Promise<void> {
   const file = path.join(work, 'course.yaml');
   const settings = await readFile(file, 'utf8');

@@ -1,9 +1,9 @@
-// Read by every Node there is, so written in what all of them understand: nothing newer than ES2018.
+// Any Node must be able to parse this file: nothing newer than ES2018.
 
 /** The oldest Node that the program runs on: `engines` in package.json says the same. */
 export const oldestNode = '22.12.0';
 
-/** Why a version of Node is too old, in a sentence; `undefined` for one that is not. */
+/** Why a version of Node is too old; `undefined` if it is not. */
 export function nodeFault(version: string): string | undefined {
   const found = version.split('.').map((part) => parseInt(part, 10));
   const needed = oldestNode.split('.').map((part) => parseInt(part, 10));

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 
-/** What the program asks of its own package.json; `src/cli` and `dist/cli` lie equally deep. */
+/** Our own package.json; `src/cli` and `dist/cli` lie equally deep. */
 export function packageFile(): { readonly version: string; readonly homepage?: string } {
   return JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8'));
 }

@@ -1,10 +1,10 @@
 import { isHostFile } from '../output/index.ts';
 import { count, stderr } from './console.ts';
 
-/** So many paths are named; who put them there knows the rest. */
+/** Paths that are named. */
 const named = 5;
 
-/** Says what an output keeps that no build wrote, but for what hosts and repositories keep there. */
+/** Lists files in the output that no build wrote, except those of hosts and repositories. */
 export function printCarried(out: string, carried: readonly string[]): void {
   const paths = carried.filter((path) => !isHostFile(path));
   if (paths.length === 0) return;

@@ -26,7 +26,7 @@ export const program = new Command('linewright')
   .configureOutput({
     writeOut: stdout.printLines,
     writeErr: stderr.printLines,
-    // An argument that it quotes may hold anything; only a suggestion has a line of its own.
+    // A quoted argument may hold anything; only a suggestion gets a line of its own.
     outputError: (text) => {
       for (const line of text.trimEnd().split(/\n(?=\(Did you mean )/)) stderr.print`${line}\n`;
     },
@@ -336,11 +336,11 @@ program
 program
   .command('lsp')
   .description('serve an editor by the Language Server Protocol, over the standard streams')
-  // Editors give it, though there is nothing else here.
+  // Editors pass it, though it is the only way.
   .option('--stdio', 'speak over the standard streams', true)
   .action(async () => {
     const { lsp } = await import('./lsp.ts');
-    // What the editor has left open is of no use any more.
+    // Whatever the editor left open would keep the process alive.
     process.exit(await lsp());
   });
 

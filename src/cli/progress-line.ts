@@ -7,7 +7,7 @@ const words: Readonly<Record<string, string>> = {
   done: 'done',
 };
 
-/** One line on a terminal that tells what is being done; silent where there is no terminal. */
+/** A line of progress, on a terminal only. */
 export function createProgressLine({ showProgress, print }: Output) {
   const told = new Set<string>();
   return {
@@ -18,7 +18,7 @@ export function createProgressLine({ showProgress, print }: Output) {
     clear(): void {
       showProgress('');
     },
-    /** Code of a course may do all that its author may: whoever checks a course of somebody else is to know. */
+    /** Whoever checks another's course should know that its code runs. */
     runsCode(files: readonly string[]): void {
       const list = files.join(', ');
       if (told.has(list)) return;
@@ -29,7 +29,7 @@ export function createProgressLine({ showProgress, print }: Output) {
   };
 }
 
-/** How much is done, twenty signs long. */
+/** A bar of twenty characters. */
 function bar(done: number, all: number): string {
   const full = all === 0 ? 0 : Math.floor((20 * done) / all);
   return `[${'='.repeat(full)}${' '.repeat(20 - full)}]`;

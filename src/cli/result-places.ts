@@ -1,3 +1,3 @@
-/** Where an author may keep what an engine said. */
+/** Where engine results may be kept. */
 export const resultPlaces = ['course', 'cache'] as const;
 export type ResultPlace = (typeof resultPlaces)[number];

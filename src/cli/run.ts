@@ -12,10 +12,10 @@ try {
   process.exitCode = explain(error);
 }
 
-/** Prints why a command could not run. What is our fault comes with its stack. */
+/** Prints why a command failed; a fault of ours with its stack. */
 function explain(error: unknown): number {
   if (error instanceof Error && 'code' in error && String(error.code).startsWith('commander.')) {
-    // Commander has said it already; help and version are no failures.
+    // Commander has printed it; help and version are no failures.
     return 'exitCode' in error && error.exitCode === 0 ? exitCodes.clean : exitCodes.failed;
   }
   if (error instanceof NoCourseError) stderr.print`${error.message}\n`;

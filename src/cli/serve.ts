@@ -3,14 +3,13 @@ import type { AddressInfo } from 'node:net';
 
 export type Handler = (request: IncomingMessage, response: ServerResponse) => void;
 
-/** What this machine calls itself. */
+/** Names of this machine. */
 const ownNames = ['localhost', '127.0.0.1', '[::1]'];
 
 /**
- * Serves on this machine only, and by its own names: a site elsewhere may let a name of its lead
- * here, and would then read the course in its visitor's browser (DNS rebinding). If the port is
- * taken the next free one is used.
- * @returns the server and the address that it answers at.
+ * Serves this machine only, under its own names: otherwise a site could point a name of its own here and read the
+ * course in a visitor's browser (DNS rebinding). If the port is taken, uses the next free one.
+ * @returns the server and its address.
  */
 export async function serve(
   handler: Handler,
@@ -20,7 +19,7 @@ export async function serve(
   const server = createServer((request, response) => {
     const { port: used } = server.address() as AddressInfo;
     const host = request.headers.host?.toLowerCase();
-    // A browser leaves out the port of http.
+    // Browsers leave out the default port.
     const isOwn = (name: string) => host === `${name}:${used}` || (used === 80 && host === name);
     if (ownNames.some(isOwn)) return handler(request, response);
     response.writeHead(403, { 'content-type': 'text/plain; charset=utf-8' });

@@ -1,11 +1,11 @@
 import { setFlagsFromString } from 'node:v8';
 
-/** From so many chapters on a course takes more memory than time. */
+/** Chapters from which memory matters more than time. */
 const longCourse = 500;
 
 /**
- * Holds down the memory of a process that publishes a course of so many chapters: of a thousand, 800 MB rather than
- * a thousand, for an eighth more of processor time. To be called when its files have been read.
+ * Limits the memory of a build: 800 MB rather than 1,000 for a thousand chapters, for an eighth more of processor time.
+ * Call it when the files have been read.
  */
 export function spareMemory(chapters: number): void {
   if (chapters < longCourse) return;

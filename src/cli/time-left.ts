@@ -1,4 +1,4 @@
-/** `about 3 min left`: what is left takes as long as what was done, each. Empty before anything was done. */
+/** `about 3 min left`: assumes that the rest goes at the same pace. Empty at the start. */
 export function timeLeft(elapsed: number, done: number, all: number): string {
   if (done === 0) return '';
   const seconds = Math.ceil(((elapsed / done) * (all - done)) / 1000);

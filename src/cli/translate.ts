@@ -7,16 +7,16 @@ import { count, exitCodes, stdout } from './console.ts';
 import { openToCheck } from './load-course.ts';
 
 export interface TranslateOptions {
-  /** Writes the files instead of telling what they would be. */
+  /** Writes the files instead of listing them. */
   readonly write: boolean;
 }
 
-/** In bytes: no chapter is read that is larger. */
+/** Bytes of the largest chapter that is read. */
 const largest = 1_000_000;
 
 /**
- * `linewright translate`: makes the files of a translation with moves in place and the words to be filled, and brings
- * them up to date when the original has changed. A translator's words are never replaced.
+ * `linewright translate`: makes the files of a translation, moves in place and words to fill in, and updates them when
+ * the original has changed. Never replaces a translator's words.
  */
 export async function translate(
   tag: string,

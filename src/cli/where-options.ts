@@ -2,6 +2,6 @@ export const whereFormats = ['text', 'json'] as const;
 
 export interface WhereOptions {
   readonly format: (typeof whereFormats)[number];
-  /** The address of the course; default: its setting `site`. */
+  /** Address of the course; default: its setting `site`. */
   readonly site?: string;
 }

@@ -11,7 +11,6 @@ export interface OwnStore {
   take(entries: readonly OwnEntry[]): number;
   /** Takes back the last change of this page; whether there was one. */
   undo(): boolean;
-  readonly canUndo: boolean;
   /** Calls `onChange` after each change, also of another tab. */
   follow(onChange: () => void): void;
 }
@@ -83,9 +82,6 @@ export function openOwnStore(course: string, keeper: Keeper | undefined): OwnSto
       write(...last);
       tell();
       return true;
-    },
-    get canUndo() {
-      return before.length > 0;
     },
     follow: (onChange) => void listeners.push(onChange),
   };

@@ -11,14 +11,17 @@ export interface Score {
 /** A week is seven days, the last of them today. */
 const week = 7;
 
+const weeksShown = 4;
+
+const mostShown = 5;
+
 /** The last weeks, this one first; each item remembers its last answers (`keptHistory`). */
 export function weeksOf(
   items: readonly CourseItem[],
   progress: Progress,
   today: number,
-  weeks = 4,
 ): readonly Score[] {
-  return Array.from({ length: weeks }, (_, index) =>
+  return Array.from({ length: weeksShown }, (_, index) =>
     scoreOf(items, progress, today - (index + 1) * week + 1, today - index * week),
   );
 }
@@ -49,11 +52,7 @@ export interface Mistaken {
 }
 
 /** The positions that were missed most often, of those that were missed more than once. */
-export function mostMissed(
-  items: readonly CourseItem[],
-  progress: Progress,
-  most = 5,
-): readonly Mistaken[] {
+export function mostMissed(items: readonly CourseItem[], progress: Progress): readonly Mistaken[] {
   const missed = items.flatMap((item): Mistaken[] => {
     const kept = progress.get(item.key);
     return kept !== undefined && kept.misses > 1 && item.advice.includes(kept.advice)
@@ -62,5 +61,5 @@ export function mostMissed(
   });
   return missed
     .sort((a, b) => b.kept.misses - a.kept.misses || b.kept.last - a.kept.last)
-    .slice(0, most);
+    .slice(0, mostShown);
 }

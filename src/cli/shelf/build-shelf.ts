@@ -6,7 +6,7 @@ import { printCarried } from '../print-carried.ts';
 import { createProgressLine } from '../progress-line.ts';
 import { tellLack, tellWeight } from '../tell-built.ts';
 
-/** `linewright build` of a shelf: its courses, each as it would be built alone, are published at once as one site. */
+/** `linewright build` of a shelf: builds each course as it would alone and publishes all as one site. */
 export async function publishShelf(folder: string, options: BuildOptions): Promise<number> {
   const start = performance.now();
   const out = options.out ?? defaultOutput(folder);
@@ -52,7 +52,7 @@ export async function publishShelf(folder: string, options: BuildOptions): Promi
       left: published.courses.flatMap(({ id, build }) =>
         build.kept.left.map((file) => `${id}/${file}`),
       ),
-      // A reader's browser keeps one course by itself.
+      // A browser keeps each course by itself.
       bytes: Math.max(...kept.map(({ bytes }) => bytes)),
     },
   });

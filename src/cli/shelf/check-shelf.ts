@@ -11,7 +11,7 @@ import {
 import { areInDrafts, type CheckOptions, examine, tell } from '../check.ts';
 import { count } from '../console.ts';
 
-/** What is known of a course when it has been checked. */
+/** Result of checking a course. */
 interface Examined extends Omit<CourseSeen, 'course'> {
   readonly chapters: number;
   readonly positions: number;
@@ -20,7 +20,7 @@ interface Examined extends Omit<CourseSeen, 'course'> {
   readonly inDrafts: boolean;
 }
 
-/** `linewright check` of a shelf: each course by itself, then what they say of each other. */
+/** `linewright check` of a shelf: checks each course, then what they say of each other. */
 export async function checkShelf(folder: string, options: CheckOptions): Promise<number> {
   const shelf = await openShelf(folder);
   const seen: CourseSeen[] = [];
@@ -52,7 +52,7 @@ export async function checkShelf(folder: string, options: CheckOptions): Promise
   );
 }
 
-/** A course that has not changed since it was checked last is not even opened. */
+/** Does not even open a course that has not changed since its last check. */
 async function examineOnShelf(
   folder: string,
   options: CheckOptions,
@@ -68,7 +68,7 @@ async function examineOnShelf(
   const { diagnostics, chapters, positions } = current;
   const inDrafts = areInDrafts(current);
   const found = { entry: current.entry(), diagnostics, chapters, positions, inDrafts };
-  // What was mended is of other files than those that were read.
+  // Repaired files are not the ones that were read.
   if (!mayMend) await keeper.write({ ...found, mended: 0, added: 0 });
   return { ...found, mended, added };
 }

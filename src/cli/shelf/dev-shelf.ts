@@ -4,7 +4,7 @@ import type { DevOptions } from '../dev.ts';
 import { serve } from '../serve.ts';
 import { previewShelf, send } from './preview-shelf.ts';
 
-/** `linewright dev` of a shelf: serves the previews of its courses, and a page that leads to them. */
+/** `linewright dev` of a shelf: serves previews of the courses and a page that lists them. */
 export async function devShelf(folder: string, { port, editor }: DevOptions): Promise<void> {
   const preview = previewShelf(folder, editor);
   const { files } = await openShelf(folder);

@@ -8,14 +8,14 @@ import { stderr, stdout } from '../console.ts';
 import { courseIn, type LoadedCourse } from '../load-course.ts';
 import { shelfPage } from './shelf-page.ts';
 
-/** The previews of the courses of a shelf, each below its id, as it is published. */
+/** Previews of a shelf's courses, each below its id, as when published. */
 export interface ShelfPreview {
   readonly answer: (request: IncomingMessage, response: ServerResponse) => Promise<void>;
-  /** Follows the files no more. */
+  /** Stops following the files. */
   close(): Promise<void>;
 }
 
-/** A course is opened when one of its pages is first asked for, and then follows its files. */
+/** Opens a course at the first request for one of its pages, then follows its files. */
 export function previewShelf(folder: string, editor?: string): ShelfPreview {
   const opened = new Map<string, Promise<CoursePreview>>();
   const open = (course: ShelvedCourse, shelf: Awaited<ReturnType<typeof openShelf>>) => {
@@ -57,7 +57,7 @@ export function previewShelf(folder: string, editor?: string): ShelfPreview {
     }
     const preview = opened.get(course.path) ?? open(course, shelf);
     opened.set(course.path, preview);
-    // A course that could not be opened is tried again.
+    // Tries again after a failure.
     preview.catch(() => opened.delete(course.path));
     const { answer } = await preview;
     request.url = rest;

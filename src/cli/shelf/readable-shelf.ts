@@ -3,8 +3,8 @@ import type { OpenShelf } from '../../pipeline/shelf/index.ts';
 import { command } from '../called-as.ts';
 
 /**
- * A shelf all of whose folders are courses.
- * @throws UserError where one is not: nobody should take the answer of a part for that of all.
+ * Refuses a shelf with a folder that is no course: nobody should take a part's answer for the whole.
+ * @throws UserError
  */
 export function readableShelf(shelf: OpenShelf): OpenShelf {
   const [problem] = shelf.files.problems;
