@@ -26,7 +26,11 @@ export function makeComment(comment: PlainComment, writer: LineWriter): void {
   }
 }
 
+/** What keeps a single space from being breakable somewhere in a text. */
+const unbreakable = /\s\s|[[`~%]/;
+
 function splitAtSpaces(text: string): string[] {
+  if (!unbreakable.test(text)) return text.split(' ');
   const pieces: string[] = [];
   let start = 0;
   for (const match of text.matchAll(breakable)) {

@@ -27,9 +27,12 @@ export function plainWords(nodes: readonly TextNode[], context: WordsContext): s
   return nodes
     .map((node) => wordsOf(node, context, nodes))
     .join('')
-    .replace(/\s+/g, ' ')
+    .replace(untidySpace, ' ')
     .trim();
 }
+
+/** All but a single space, which is nearly all white space that there is. */
+const untidySpace = /\s{2,}|[^\S ]/g;
 
 function wordsOf(node: TextNode, context: WordsContext, among: readonly TextNode[]): string {
   switch (node.type) {

@@ -48,8 +48,8 @@ function joined(comments: readonly PlainComment[]): PlainComment[] {
  */
 const notCommand = /\[%(?=[\w.-]*\])/g;
 
-/** Such as an address: it is taken apart rather than left out. */
-const longWord = /\S{201,}/gu;
+/** Such as an address: it is taken apart rather than left out. Looked for at the beginning of each word, not within. */
+const longWord = /(?<!\S)\S{201,}/gu;
 
 /** A value that its line has room for; a longer one is cut. */
 export function fitTag(name: string, value: string): string {

@@ -1,5 +1,4 @@
 import type { Root } from 'hast';
-import { toHtml } from 'hast-util-to-html';
 import { describePosition, sideToMove } from '../../chess/index.ts';
 import { drawBoardInPage } from '../../draw/index.ts';
 import type { Chapter } from '../../model/index.ts';
@@ -11,6 +10,7 @@ import {
   pageMedium,
   type RenderContext,
   resolve,
+  writeHtml,
 } from '../../render/index.ts';
 import type { Strings } from '../../strings/index.ts';
 import type { DocumentText } from '../site-data.ts';
@@ -33,7 +33,7 @@ export function chapterPage(context: RenderContext, change?: (tree: Root) => voi
   const exercise = firstExercise(tree);
   change?.(tree);
   return {
-    html: toHtml(tree, { allowDangerousHtml: true }),
+    html: writeHtml(tree.children),
     ...(board !== undefined && { board }),
     sections: sectionsOf(tree),
     ...(exercise !== undefined && { exercise }),

@@ -24,7 +24,8 @@ export const exercisePart: PartMaker<ExercisePart> = {
   kind: 'practice-exercises',
   inputs: '',
   make(context) {
-    const { ask, strings } = context;
+    const { ask, chapter, strings } = context;
+    if (!chapter.blocks.some(({ kind }) => kind === 'exercise')) return [];
     const medium = pageMedium(assignAddresses(ask));
     const sections = [...elementsIn(chapterDocument(context))].filter(
       ({ data }) => data?.role === 'exercise',

@@ -1,4 +1,3 @@
-import { toHtml } from 'hast-util-to-html';
 import { toHast } from 'mdast-util-to-hast';
 import type {
   CourseNotes,
@@ -23,6 +22,7 @@ import {
   type RenderContext,
   resolveAll,
   tidySpaces,
+  writeHtml,
 } from '../../render/index.ts';
 import type { SiteContext } from './site-context.ts';
 
@@ -103,7 +103,7 @@ function renderComment({ content }: CommentNode, context: ChapterContext): strin
     { handlers: proseHandlers(context, 0) },
   );
   if (paragraph.type !== 'element') return '';
-  return toHtml(resolveAll(paragraph.children, pageMedium(addresses), strings));
+  return writeHtml(resolveAll(paragraph.children, pageMedium(addresses), strings));
 }
 
 /** What practice leaves out, as indices in the table. */

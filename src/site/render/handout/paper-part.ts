@@ -1,17 +1,18 @@
-import type { Element, Root, RootContent } from 'hast';
-import { toHtml } from 'hast-util-to-html';
+import type { Element, Root } from 'hast';
 import { toString as plainText } from 'mdast-util-to-string';
 import {
   addressInSite,
   assignAddresses,
   chapterDocument,
   elementsIn,
+  escapeValue,
   type Medium,
   type PartMaker,
   pageMedium,
   type RenderContext,
   resolve,
   type Target,
+  writeInPieces,
 } from '../../../render/index.ts';
 import { fitForPaper } from './fit-for-paper.ts';
 import { placeTeller } from './places.ts';
@@ -76,10 +77,10 @@ function paperOf(context: RenderContext): PaperPart {
     }
   }
   return {
-    html: inPieces(tree.children),
-    ...(answers.length > 0 && { answers: inPieces(answers) }),
+    html: writeInPieces(tree.children),
+    ...(answers.length > 0 && { answers: writeInPieces(answers) }),
     sections,
-    used: [...used].map(asAttribute),
+    used: [...used].map(escapeValue),
   };
 }
 
@@ -102,29 +103,4 @@ function takeAnswers(tree: Root): Element[] {
     .flatMap(({ children }) => children)
     .filter((node) => node.type === 'element')
     .filter(({ data }) => data?.role !== 'answers-title');
-}
-
-/** No text of an author has this character, and HTML has it in this form alone. */
-const sign = { character: '\0', written: '&#x0;' };
-
-/** Writes HTML and cuts it at each `id`. */
-function inPieces(children: RootContent[]): PaperText {
-  const marked = (node: RootContent): RootContent => {
-    if (node.type !== 'element') return node;
-    const { id } = node.properties;
-    const properties =
-      typeof id === 'string' ? { ...node.properties, id: sign.character + id } : node.properties;
-    return { ...node, properties, children: node.children.map((child) => marked(child) as never) };
-  };
-  const html = toHtml(
-    { type: 'root', children: children.map(marked) },
-    { allowDangerousHtml: true },
-  );
-  return html.split(new RegExp(` id="${sign.written}([^"]*)"`));
-}
-
-/** An id as HTML has it between the quotes. */
-function asAttribute(id: string): string {
-  const html = toHtml({ type: 'element', tagName: 'p', properties: { id }, children: [] });
-  return html.slice('<p id="'.length, html.lastIndexOf('"'));
 }
