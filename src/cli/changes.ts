@@ -11,6 +11,7 @@ import { jsonVersion, printable, UserError, writeJson } from '../diagnostics/ind
 import { listFolder } from '../files/index.ts';
 import type { Course } from '../model/index.ts';
 import { isShelf } from '../read/index.ts';
+import { languageName } from '../translation/index.ts';
 import { readRevision } from '../workspace/index.ts';
 import { count, exitCodes, stderr, stdout } from './console.ts';
 import { judgementData, printJudgement } from './judgements.ts';
@@ -66,6 +67,10 @@ export async function changes(
       const news = makeNews(found, { language, date: options.date, from: printable(before) });
       const file = await addNews(folder, options.date, news);
       stdout.print`${file} is written. Edit it as you like; the next build publishes it.\n`;
+      for (const translation of now.translations) {
+        const there = `${translation.folder}/news/${path.basename(file)}`;
+        stdout.print`In ${languageName(translation.tag)} readers get it in these words until there is a ${there}.\n`;
+      }
     }
   } else if (options.format === 'json') {
     const judgements = toAsk.map(({ judgement, why }) => ({

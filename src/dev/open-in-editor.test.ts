@@ -21,7 +21,7 @@ test('a place is opened by the command, each value within its word, and no shell
   const opens = openInEditor(
     folder,
     `"${process.execPath}" "${editor}" -g {file}:{line}:{column} --wait`,
-    (each) => each === file,
+    (each) => (each === file ? file : undefined),
   );
   await opens?.routes.open({ file, line: 3, column: 7 });
   await expect
@@ -35,23 +35,23 @@ test.each([
   ['a column that is none', { file, line: 1, column: 0.5 }],
   ['no place at all', undefined],
 ])('%s is refused', async (_, asked) => {
-  const opens = openInEditor(folder, 'false {file}', (each) => each === file);
+  const opens = openInEditor(folder, 'false {file}', (each) => (each === file ? file : undefined));
   await expect(opens?.routes.open(asked)).rejects.toThrow(DeskRefusal);
 });
 
 test('an editor that is not there is told', async () => {
-  const opens = openInEditor(folder, './no-such-editor {file}', () => true);
+  const opens = openInEditor(folder, './no-such-editor {file}', () => file);
   await expect(opens?.routes.open({ file, line: 1, column: 1 })).rejects.toThrow(
     /The editor could not be started: .*ENOENT/,
   );
 });
 
 test('without a command there is no editor, unless the environment names one', () => {
-  expect(openInEditor(folder, undefined, () => true)).toBeUndefined();
+  expect(openInEditor(folder, undefined, () => file)).toBeUndefined();
   process.env[editorVariable] = 'edit {file}';
-  expect(openInEditor(folder, undefined, () => true)).toBeDefined();
+  expect(openInEditor(folder, undefined, () => file)).toBeDefined();
   delete process.env[editorVariable];
-  expect(() => openInEditor(folder, 'edit', () => true)).toThrow(
+  expect(() => openInEditor(folder, 'edit', () => file)).toThrow(
     'does not say where the file goes',
   );
 });

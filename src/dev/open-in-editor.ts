@@ -16,14 +16,14 @@ export interface EditorRoutes {
  * Opens files of a course in the author's own editor. No shell sees the command: it is split into words here, and
  * what is put into them stays within its word.
  * @param command such as `code -g {file}:{line}:{column}`; else what the environment variable says.
- * @param isOfCourse whether a path names a file of the course.
+ * @param fileOf the file that a page names, from the folder; nothing for what is no file of the course.
  * @returns nothing where no editor is set.
  * @throws UserError for a command that has no place for the file.
  */
 export function openInEditor(
   folder: string,
   command: string | undefined,
-  isOfCourse: (file: string) => boolean,
+  fileOf: (file: string) => string | undefined,
 ): EditorRoutes | undefined {
   const written = command ?? process.env[editorVariable] ?? '';
   const [program, ...words] = parseArguments(written);
@@ -38,8 +38,9 @@ export function openInEditor(
     routes: {
       async open(asked) {
         const { file, line, column } = readPlace(asked);
-        if (!isOfCourse(file)) throw new DeskRefusal('The course has no such file.', 404);
-        const values = { file: path.resolve(folder, file), line, column };
+        const found = fileOf(file);
+        if (found === undefined) throw new DeskRefusal('The course has no such file.', 404);
+        const values = { file: path.resolve(folder, found), line, column };
         await run(
           program,
           words.map((word) =>

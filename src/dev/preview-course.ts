@@ -1,4 +1,6 @@
+import path from 'node:path';
 import { previewCourse } from '../check/index.ts';
+import { documentsOf } from '../model/index.ts';
 import { makeTemporaryFolder } from '../output/index.ts';
 import { courseDownloads, keepMade } from '../pipeline/build/index.ts';
 import {
@@ -8,9 +10,10 @@ import {
   watchCourse,
 } from '../pipeline/index.ts';
 import { NoCourseError, readSettings } from '../read/index.ts';
-import { deskFindings, previewSite, type SitePreview } from '../site/index.ts';
+import { deskFindings, languagesOf, previewSite, type SitePreview } from '../site/index.ts';
 import { type DevServer, devServer } from './dev-server.ts';
 import { openInEditor } from './open-in-editor.ts';
+import { namesOfTranslation, openTranslations } from './translations.ts';
 import { type CourseOnPages, writeRoutes } from './write/index.ts';
 
 /** Where it is told how the course stands. */
@@ -33,6 +36,8 @@ export interface CoursePreviewOptions {
   /** A command that opens a file at a line, such as `code -g {file}:{line}:{column}`. */
   readonly editor?: string | undefined;
   readonly report: PreviewReport;
+  /** Of a translation: its language, and that of its original. */
+  readonly translated?: { readonly tag: string; readonly from: string } | undefined;
 }
 
 export interface CoursePreview extends Pick<DevServer, 'answer' | 'page'> {
@@ -44,17 +49,17 @@ export interface CoursePreview extends Pick<DevServer, 'answer' | 'page'> {
 
 /**
  * The preview of a course, which follows its files. A page is made when it is asked for, of the course as it stands:
- * what is wrong is marked on it. Settles when the course was read for the first time.
+ * what is wrong is marked on it. Below the tag of a language stands the preview of the translation. Settles when the
+ * course was read for the first time.
  */
-export async function openPreview({
-  folder,
-  source,
-  root,
-  editor,
-  report,
-}: CoursePreviewOptions): Promise<CoursePreview> {
+export async function openPreview(options: CoursePreviewOptions): Promise<CoursePreview> {
+  const { folder, root, editor, source, report, translated } = options;
   let loaded: LoadedCourse | undefined;
-  const opens = openInEditor(folder, editor, (file) => loaded?.textOf(file) !== undefined);
+  const names = translated && namesOfTranslation(translated.tag);
+  const fileOf = names?.fileOf ?? ((file: string) => file);
+  const opens = openInEditor(folder, editor, (file) =>
+    loaded?.textOf(fileOf(file)) === undefined ? undefined : fileOf(file),
+  );
   const work = await makeTemporaryFolder();
   let shown: SitePreview | undefined;
   let version = 0;
@@ -66,22 +71,24 @@ export async function openPreview({
     shown: () => shown,
     parts: [
       { name: 'desk', routes: opens?.routes ?? {} },
-      { name: 'write', routes: writeRoutes({ folder, shown: () => written }) },
+      // Moves are the original's: a translator writes words, in his editor.
+      ...(names ? [] : [{ name: 'write', routes: writeRoutes({ folder, shown: () => written }) }]),
     ],
     hasEditor: opens !== undefined,
   });
   const tell = (course: LoadedCourse | undefined, trouble?: string): void => {
     version++;
     written = trouble === undefined && course ? { loaded: course, version } : undefined;
-    server.tell({ version, findings: course ? deskFindings(course) : [], trouble });
+    server.tell({ version, findings: course ? deskFindings(course, fileOf) : [], trouble });
   };
 
-  const show = async (course: LoadedCourse): Promise<void> => {
+  const show = async (read: LoadedCourse): Promise<void> => {
+    report.read(read);
+    const course = names?.asOriginal(read) ?? read;
     loaded = course;
-    report.read(course);
     const trouble = whyUnshown(course);
     if (trouble === undefined) {
-      shown = await previewOf(course, folder);
+      shown = await previewOf(course, options, fileOf);
       report.shown(course);
     } else report.unshown(trouble);
     tell(course, trouble);
@@ -119,12 +126,15 @@ export async function openPreview({
   });
   running = follow();
   await running;
+  const translations = openTranslations(options, () => loaded);
   return {
-    answer: server.answer,
+    answer(request, response) {
+      translations.answer(request, response, () => server.answer(request, response));
+    },
     page: server.page,
     loaded: () => loaded,
     async close() {
-      await Promise.all([watching.close(), work.remove()]);
+      await Promise.all([watching.close(), work.remove(), translations.close()]);
     },
   };
 }
@@ -136,16 +146,27 @@ function whyUnshown({ course, textOf }: LoadedCourse): string | undefined {
   return settings.isWhole ? undefined : untilMended;
 }
 
-function previewOf(loaded: LoadedCourse, folder: string): Promise<SitePreview> {
-  const { checked, course, diagnostics } = loaded;
+function previewOf(
+  loaded: LoadedCourse,
+  { folder, translated }: CoursePreviewOptions,
+  fileOf: (file: string) => string,
+): Promise<SitePreview> {
+  const { checked, course, diagnostics, translations } = loaded;
+  const kept = translated ? path.join(folder, 'translations', translated.tag) : folder;
+  const others = translations.map(({ tag, chapters }) => ({
+    tag,
+    lacks: documentsOf(course).filter(({ file }) => !chapters.has(file)),
+  }));
   return previewSite(previewCourse(course, diagnostics), {
     folder,
     cacheDir: cacheFolder(),
+    languages: languagesOf(translated?.from ?? course.settings.language, others),
     textOf: loaded.textOf,
+    fileOf,
     // What is handed out is made of a sound course alone.
     downloads: checked
       ? courseDownloads(checked, folder, {
-          keep: keepMade(cacheFolder(), folder, loaded.edition()),
+          keep: keepMade(cacheFolder(), kept, loaded.edition()),
         })
       : [],
   });

@@ -1,10 +1,16 @@
+import path from 'node:path';
+import { sortDiagnostics } from '../diagnostics/index.ts';
+import { type CourseFiles, NoCourseError } from '../read/index.ts';
+import { findingsInTranslation, inTranslation } from '../translation/index.ts';
 import type { Workspace } from '../workspace/index.ts';
 import {
+  filesIn,
+  filesOf,
   type LoadedCourse,
   loadedFrom,
-  openCourse,
+  openFiles,
   type Progress,
-  readCurrent,
+  updateFiles,
 } from './load-course.ts';
 import type { LookAround } from './shelf/look-around.ts';
 
@@ -15,6 +21,11 @@ export interface CourseSource {
    * @throws NoCourseError where the folder is no course.
    */
   current(): Promise<LoadedCourse>;
+  /**
+   * The course in a language that it is translated into, as far as it is, ready or not. Its findings are those that its
+   * translator can mend, in his own files.
+   */
+  inLanguage(tag: string): Pick<CourseSource, 'current'>;
 }
 
 /** The course in a folder. What a change does not touch is kept from one time to the next. */
@@ -23,14 +34,48 @@ export function courseIn(
   progress?: Progress,
   lookAround?: LookAround,
 ): CourseSource {
-  let workspace: Workspace | undefined;
+  const find = () => filesIn(folder, { lookAround });
+  const as = path.resolve(folder);
+  const original = follow(as, progress);
   return {
-    async current() {
-      if (workspace !== undefined)
-        return loadedFrom(await readCurrent(folder, workspace, { lookAround }));
-      const opened = await openCourse(folder, progress, lookAround);
-      workspace = opened.workspace;
-      return loadedFrom(opened);
+    current: async () => original(await find()),
+    inLanguage(tag) {
+      const translated = follow(path.join(as, 'translations', tag), progress);
+      return {
+        async current() {
+          const files = await find();
+          const { diagnostics, translations, textOf } = await original(files);
+          const translation = translations.find((each) => each.tag === tag);
+          if (translation === undefined) {
+            throw new NoCourseError(`There is no translation into \`${tag}\` any more.`);
+          }
+          const loaded = await translated(inTranslation(files, translation, 'written'));
+          const own = filesOf(translation, 'written');
+          const inFolder = `${translation.folder}/`;
+          const found = [
+            ...diagnostics.filter(({ place }) => place.file.startsWith(inFolder)),
+            ...findingsInTranslation(loaded.diagnostics, translation.folder, own),
+          ];
+          return {
+            ...loaded,
+            below: tag,
+            translations,
+            diagnostics: sortDiagnostics(found),
+            textOf: (file) => (file.startsWith(inFolder) ? textOf(file) : loaded.textOf(file)),
+          };
+        },
+      };
     },
+  };
+}
+
+/** @param as what it is kept by. */
+function follow(as: string, progress: Progress | undefined) {
+  let workspace: Workspace | undefined;
+  return async (files: CourseFiles): Promise<LoadedCourse> => {
+    if (workspace !== undefined) return loadedFrom(await updateFiles(files, workspace, as));
+    const opened = await openFiles(files, { as, progress });
+    workspace = opened.workspace;
+    return loadedFrom(opened);
   };
 }

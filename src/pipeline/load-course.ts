@@ -214,7 +214,7 @@ async function withLanguages(
 }
 
 /** The original's names of what a translation has files of. */
-function filesOf(
+export function filesOf(
   { chapters, files, folder }: Translation,
   which: 'ready' | 'written',
 ): ReadonlySet<string> {
@@ -297,14 +297,10 @@ export function loadedFrom(opened: OpenedCourse): LoadedCourse {
 }
 
 /**
- * The course in a folder with what an earlier process kept of it, which is kept again for the next.
+ * The course in a folder with what an earlier process kept of it, which is kept again for the next, and what was found in
+ * its translations.
  * @throws NoCourseError where the folder is no course.
  */
-export async function openCourse(folder: string, progress?: Progress, lookAround?: LookAround) {
-  return openFiles(await filesIn(folder, { lookAround }), { as: path.resolve(folder), progress });
-}
-
-/** The same with what was found in its translations. */
 export async function openToCheck(folder: string, { progress, ...find }: FolderOptions = {}) {
   const files = await filesIn(folder, find);
   const ownChecks = ownChecksFor(progress);
@@ -328,7 +324,8 @@ export async function openToCheck(folder: string, { progress, ...find }: FolderO
   return { ...opened, current };
 }
 
-async function openFiles(
+/** Opens a course with what an earlier process kept of it, which is kept again for the next. */
+export async function openFiles(
   found: CourseFiles,
   { as, drafts, progress, ownChecks = ownChecksFor(progress) }: LoadOptions,
   syntaxes?: KeptSyntax,
@@ -352,14 +349,13 @@ async function openFiles(
   return { ...opened, workspace };
 }
 
-/** Makes a workspace current with the course in a folder. */
-export async function readCurrent(
-  folder: string,
+/** Makes a workspace current with a course. @param as what it is kept by. */
+export async function updateFiles(
+  files: CourseFiles,
   workspace: Workspace,
-  options?: Omit<FolderOptions, 'progress'>,
+  as: string,
 ): Promise<OpenedCourse> {
-  const files = await filesIn(folder, options);
-  return updateWith(await withKeptResults(files, cacheFolder(), path.resolve(folder)), workspace);
+  return updateWith(await withKeptResults(files, cacheFolder(), as), workspace);
 }
 
 interface OpenedCourse extends Pick<LoadedCourse, 'facts' | 'textOf' | 'edition' | 'translations'> {

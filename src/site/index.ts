@@ -40,6 +40,7 @@ export { hostedThemeSheet, isThemeSheet } from '../contract/index.ts';
 export { assetsFolder, readAssets } from './build/assets.ts';
 export { deskFindings } from './desk/desk-findings.ts';
 export { hostedWords, lineScriptFile } from './hosted.ts';
+export { languagesOf } from './languages.ts';
 export { previewSite, type SitePreview } from './preview.ts';
 export { type Embed, findEmbeds } from './render/embed/embeds.ts';
 export { hostedLookSheet } from './render/look-files.ts';

@@ -1,4 +1,5 @@
 import type { CheckedCourse } from '../check/index.ts';
+import { documentsOf } from '../model/index.ts';
 import type { SiteFrame, SiteLanguage } from './site-data.ts';
 
 /** The languages that a course is published in; nothing where it is in one. */
@@ -6,17 +7,31 @@ export function siteLanguages(
   original: CheckedCourse,
   others: readonly { readonly tag: string; readonly checked: CheckedCourse }[],
 ): readonly SiteLanguage[] | undefined {
+  return languagesOf(
+    original.course.settings.language,
+    others.map(({ tag, checked: { course } }) => ({
+      tag,
+      lacks: documentsOf(course).filter(({ language }) => language !== undefined),
+    })),
+  );
+}
+
+/**
+ * @param language of the original.
+ * @param others with what is not translated into them.
+ */
+export function languagesOf(
+  language: string,
+  others: readonly { readonly tag: string; readonly lacks: readonly { readonly id: string }[] }[],
+): readonly SiteLanguage[] | undefined {
   if (others.length === 0) return undefined;
-  const { language } = original.course.settings;
   return [
     { tag: language, name: ownName(language), folder: '', lacks: [] },
-    ...others.map(({ tag, checked: { course } }) => ({
+    ...others.map(({ tag, lacks }) => ({
       tag,
       name: ownName(tag),
       folder: `${tag}/`,
-      lacks: [...course.chapters, ...course.pages].flatMap(({ id, language: other }) =>
-        other === undefined ? [] : [`${id}.html`],
-      ),
+      lacks: lacks.map(({ id }) => `${id}.html`),
     })),
   ];
 }

@@ -21,6 +21,7 @@ import { once } from './once.ts';
 import { embedScript } from './render/embed/embed-elements.ts';
 import type { RenderedSite, SitePage } from './render/rendered-site.ts';
 import { renderSite } from './render/site.ts';
+import type { SitePlace } from './render/site-frame.ts';
 import type { PageData } from './site-data.ts';
 
 /** A site of which nothing is made before it is asked for, and that once. */
@@ -41,8 +42,12 @@ export interface PreviewOptions {
   /** Folder of finished images, kept between builds. */
   readonly cacheDir?: string | undefined;
   readonly downloads?: readonly SiteDownload[] | undefined;
+  /** The languages that the course is shown in, as `languagesOf` gives them. */
+  readonly languages?: SitePlace['languages'];
   /** The text of a file of the course: what cannot be shown is shown as it is written. */
   readonly textOf?: ((file: string) => string | undefined) | undefined;
+  /** As `deskFindings` takes it. */
+  readonly fileOf?: ((file: string) => string) | undefined;
 }
 
 /** The site of a course for its author's own browser, marked. Nothing is kept for reading offline. */
@@ -56,7 +61,8 @@ export async function previewSite(
   loadPages().catch(() => {});
   const place = {
     assets: await readAssets(),
-    site: course.settings.site,
+    site: siteOf(course, options),
+    languages: options.languages,
     downloads: downloads.map(({ make: _, ...download }) => download),
     offline: false,
     icon: await readOwnIcon(course, options.folder),
@@ -64,7 +70,7 @@ export async function previewSite(
   const site = renderSite(
     course,
     place,
-    markedParts(previewed, options.textOf ?? (() => undefined)),
+    markedParts(previewed, options.textOf ?? (() => undefined), options.fileOf),
   );
   const { frame } = site;
   const pages = shownOnce(site);
@@ -120,6 +126,12 @@ export async function previewSite(
       return undefined;
     },
   };
+}
+
+/** The address of a course in another language lies below the original's. */
+function siteOf({ settings }: Course, { languages = [] }: PreviewOptions): string | undefined {
+  const here = languages.find(({ tag }) => tag === settings.language);
+  return settings.site && here?.folder ? `${settings.site}/${here.tag}` : settings.site;
 }
 
 async function copyAnew(folder: string, file: string, to: string): Promise<void> {

@@ -318,3 +318,20 @@ test('the chapters, then the whole course, are moved away and come back', async 
   await writeFile(chapter, text('1. e4 e5 2. Qe2'));
   await expect.poll(() => lastMove().textContent(), { timeout: 12_000 }).toContain('Qe2');
 });
+
+test('a translation has pages of its own, with what its translator can mend, and follows his files', async () => {
+  await save(text('1. e4 e5 2. Nf3 {Quiet.}'), 'Quiet.');
+  const own = path.join(folder, 'translations', 'de', 'chapters', '1.md');
+  await mkdir(path.dirname(own), { recursive: true });
+  await writeFile(own, text('1. e4 e5 2. Nf3 {(en) Quiet.}'));
+  await page.getByRole('link', { name: 'Deutsch' }).click();
+  await page.waitForURL(({ pathname }) => pathname === '/de/1.html');
+  await page.getByText('waits for a translation').first().waitFor();
+  await page.getByRole('button', { name: 'Open' }).first().click();
+  await expect.poll(() => readFile(path.join(folder, 'opened.txt'), 'utf8')).toMatch(/de\S+1\.md,/);
+  await writeFile(own, text('1. e4 e5 2. Nf3 {Ruhig.}'));
+  await expect.poll(() => page.locator('body').textContent()).toContain('Ruhig.');
+  expect(await page.locator('html').getAttribute('lang')).toBe('de');
+  await page.getByRole('link', { name: 'English' }).click();
+  await page.waitForURL(({ pathname }) => pathname === '/1.html');
+});

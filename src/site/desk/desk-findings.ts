@@ -7,11 +7,12 @@ import { documentsOf } from '../../model/index.ts';
 /**
  * The findings of a course as the pages of `dev` list them. Their ids hold while other findings come and go, so that
  * a page keeps the notes that stay.
+ * @param fileOf the name of a file for its author, where the course has it under another.
  */
-export function deskFindings({
-  course,
-  diagnostics,
-}: Pick<PreviewedCourse, 'course' | 'diagnostics'>): DeskFinding[] {
+export function deskFindings(
+  { course, diagnostics }: Pick<PreviewedCourse, 'course' | 'diagnostics'>,
+  fileOf = (file: string) => file,
+): DeskFinding[] {
   const pages = new Map(documentsOf(course).map(({ file, id }) => [file, `${id}.html`]));
   const seen = new Map<string, number>();
   return diagnostics.map(({ rule, severity, message, hint, place }: Diagnostic): DeskFinding => {
@@ -24,7 +25,7 @@ export function deskFindings({
       rule,
       message,
       hint,
-      file: place.file,
+      file: fileOf(place.file),
       line: place.start.line,
       column: place.start.column,
       page: pages.get(place.file),

@@ -8,16 +8,17 @@ import { markFindings, type PlacedFinding } from './mark-findings.ts';
 export function markedParts(
   { course, diagnostics }: PreviewedCourse,
   textOf: (file: string) => string | undefined,
+  fileOf?: (file: string) => string,
 ): Parts {
   const shared = contextOf(course);
   const parts = freshParts(shared);
   const findings = new Map<string, PlacedFinding[]>();
-  for (const [index, finding] of deskFindings({ course, diagnostics }).entries()) {
+  for (const [index, finding] of deskFindings({ course, diagnostics }, fileOf).entries()) {
     const place = diagnostics[index]?.place;
     if (place === undefined) continue;
-    const known = findings.get(finding.file);
+    const known = findings.get(place.file);
     if (known) known.push({ finding, place });
-    else findings.set(finding.file, [{ finding, place }]);
+    else findings.set(place.file, [{ finding, place }]);
   }
   return {
     of<Part>(maker: PartMaker<Part>, chapter: PreviewedCourse['course']['chapters'][number]): Part {
