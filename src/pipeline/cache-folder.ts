@@ -1,7 +1,7 @@
 import { homedir } from 'node:os';
 import path from 'node:path';
 
-/** Where finished images are kept between builds: the user's cache folder of the system. */
+/** The folder of what is kept between runs, in the user's cache. */
 export function cacheFolder(): string {
   const { LINEWRIGHT_CACHE, XDG_CACHE_HOME, LOCALAPPDATA } = process.env;
   if (LINEWRIGHT_CACHE) return LINEWRIGHT_CACHE;

@@ -3,8 +3,8 @@ import { type CourseFiles, documentsOf } from '../read/index.ts';
 import { type CurrentCourse, hashOfFile } from '../workspace/index.ts';
 
 /**
- * A hash of all that a course is published from: two of the same edition have the same model. What an engine said
- * is published nowhere.
+ * A hash of all that a course is published from: equal editions have equal models. Engine results are not in it, since
+ * they are published nowhere.
  * @param siblings where its links into other courses lead.
  */
 export function courseEdition(files: CourseFiles, siblings: CurrentCourse['siblings'] = {}) {

@@ -14,10 +14,10 @@ import {
 } from './load-course.ts';
 import type { LookAround } from './shelf/look-around.ts';
 
-/** A course that is asked for again and again while its files change. */
+/** A course in a folder that changes. */
 export interface CourseSource {
   /**
-   * The course as its files stand now.
+   * The course as it stands now.
    * @throws NoCourseError where the folder is no course.
    */
   current(): Promise<LoadedCourse>;
@@ -28,7 +28,7 @@ export interface CourseSource {
   inLanguage(tag: string): Pick<CourseSource, 'current'>;
 }
 
-/** The course in a folder. What a change does not touch is kept from one time to the next. */
+/** The course in a folder; what a change does not touch is kept. */
 export function courseIn(
   folder: string,
   progress?: Progress,

@@ -1,4 +1,4 @@
-/** The stages one after the other: a folder becomes a checked course, and is followed as its files change. */
+/** Runs the stages: from a folder to a checked course, once or whenever its files change. */
 export { cacheFolder } from './cache-folder.ts';
 export { courseEdition } from './course-edition.ts';
 export { type CourseSource, courseIn } from './course-source.ts';

@@ -2,10 +2,10 @@ import { createHash } from 'node:crypto';
 import { codeHash, openLineStore } from '../files/index.ts';
 import type { ComparedFile } from '../translation/index.ts';
 
-/** So many courses are kept. */
+/** Courses that are kept. */
 const mostCourses = 50;
 
-/** Keeps how each translated file stands to its original, so that an edit costs one file in one language. */
+/** Keeps how each translated file compares with its original, so that an edit costs one file in one language. */
 export async function keepComparisons(cache: string, course: string) {
   const name = `translated-${createHash('sha256').update(course).digest('hex').slice(0, 16)}`;
   const store = openLineStore(cache, name, {

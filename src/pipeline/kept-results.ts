@@ -2,14 +2,14 @@ import { createHash } from 'node:crypto';
 import { readSealed, writeSealed } from '../files/index.ts';
 import type { CourseFiles, SourceFile } from '../read/index.ts';
 
-/** In bytes: what an engine says of fifty thousand positions. */
+/** Bytes: the results for fifty thousand positions. */
 const largest = 20_000_000;
 
 /**
- * What an engine said of a course, where its author keeps that in the cache; a damaged file is as good as none. It
- * outlives editions of this program, since it is the work of hours.
+ * The engine results of a course that are kept in the cache; a damaged file counts as missing. They outlive editions of
+ * this program, since they are the work of hours.
  * @param cache folder of the user's cache.
- * @param course what the course is known by: its folder.
+ * @param course its folder.
  */
 export async function readKeptResults(cache: string, course: string): Promise<string | undefined> {
   const name = nameOf(course);
@@ -23,7 +23,7 @@ export async function writeKeptResults(cache: string, course: string, text: stri
   await writeSealed(cache, name, { sealedFor: name, content: text });
 }
 
-/** The files of a course with the results that are kept in the cache. */
+/** Adds the results in the cache to the files of a course. */
 export async function withKeptResults(
   files: CourseFiles,
   cache: string,

@@ -36,9 +36,9 @@ import { type LookAround, lookAbove } from './shelf/look-around.ts';
 
 export interface LoadedCourse extends CheckResult {
   readonly course: Course;
-  /** What an engine said of it, in the course and in the cache. */
+  /** Files with engine results, of the course and of the cache. */
   readonly facts: readonly SourceFile[];
-  /** The text of a file of the course by its path. */
+  /** Text of a file of the course, by path. */
   readonly textOf: (file: string) => string | undefined;
   /** `CurrentCourse.print` */
   readonly print: (file: string) => string;
@@ -48,38 +48,38 @@ export interface LoadedCourse extends CheckResult {
   readonly entry: () => CourseEntry;
   /** A hash of all that it was read from. */
   readonly edition: () => string;
-  /** Where its pages stand, below those of the original: the tag of a language that it is translated into. */
+  /** Of a translation: the folder of its pages below those of the original, which is its language tag. */
   readonly below?: string;
-  /** The languages that it is translated into, as far as it is. */
+  /** Its translations, finished or not. */
   readonly translations: readonly Translation[];
 }
 
-/** Where it is shown how far a long piece of work is. */
+/** Shows the progress of long work. */
 export interface Progress {
   show(stage: string, done: number, all: number): void;
   clear(): void;
-  /** Is told how many chapters are about to be read. */
+  /** Called before the chapters are read. */
   reads?(chapters: number): void;
-  /** Is told which files of the course are run as code, before they are. */
+  /** Called before code of the course runs. */
   runsCode?(files: readonly string[]): void;
 }
 
 /** How a course in a folder is read. */
 export interface FolderOptions extends FindOptions {
   readonly progress?: Progress | undefined;
-  /** Tells it of its shelf; unless given, a `shelf.yaml` above it does. */
+  /** Finds its shelf; default: a `shelf.yaml` above it. */
   readonly lookAround?: LookAround | undefined;
-  /** Its files, where they have been read already, by `filesIn`. */
+  /** Its files, if `filesIn` has read them already. */
   readonly files?: CourseFiles | undefined;
 }
 
-/** The files of the course in a folder, with what it may know of its shelf. */
+/** Reads the files of the course in a folder, and what it may know of its shelf. */
 export async function filesIn(
   folder: string,
   { lookAround = lookAbove, files: given, ...find }: Omit<FolderOptions, 'progress'> = {},
 ): Promise<CourseFiles> {
   if (given) return given;
-  // Somebody named this folder: code of its own is run.
+  // The user named this folder, so its code may run.
   const files = await findFiles(folder, { lookForCode: true, ...find });
   const shelf = await lookAround(folder, files);
   return shelf === undefined ? files : { ...files, shelf };
@@ -100,12 +100,12 @@ export async function loadCourse(
   });
 }
 
-/** The course in a folder as its readers have it: without its drafts. */
+/** The course as readers have it: without drafts. */
 export function loadForReaders(folder: string, options?: FolderOptions): Promise<LoadedCourse> {
   return loadCourse(folder, { ...options, drafts: 'left out' });
 }
 
-/** The course in a folder as it is published: without its drafts, and not while there is something left to do. */
+/** The course as it is published: without drafts, and not while a to-do is open. */
 export async function loadToPublish(
   folder: string,
   options?: FolderOptions & { readonly language?: string | undefined },
@@ -117,8 +117,8 @@ export async function loadToPublish(
 }
 
 /**
- * A course in another language, as its readers get it.
- * @throws UserError where it is not published in that language.
+ * The course in another language, as readers have it.
+ * @throws UserError if it is not published in that language.
  */
 async function loadInLanguage(
   where: string,
@@ -151,24 +151,24 @@ async function loadInLanguage(
   };
 }
 
-/** A course of which no more is read and played than somebody looks at. */
+/** A course whose chapters are read and played when somebody looks at them. */
 export interface LazyCourse extends LoadedCourse {
-  /** Keeps for the next process what was read meanwhile. */
+  /** Keeps what has been read, for the next process. */
   keepRead(): Promise<void>;
-  /** The course in the other languages that it is published in. */
+  /** Its other published languages. */
   readonly languages: readonly LanguageEdition[];
 }
 
-/** A course in another language, as its readers get it. */
+/** The course in another language, as readers have it. */
 export interface LanguageEdition {
   /** BCP 47. */
   readonly tag: string;
-  /** What it is kept by, within what the course is kept by. */
+  /** Its folder, by which it is kept. */
   readonly as: string;
   readonly loaded: LazyCourse & { readonly checked: CheckedCourse };
 }
 
-/** The same as `loadToPublish`, of which chapters are played when somebody looks at them. */
+/** Like `loadToPublish`, but lazy, and in all published languages. */
 export async function loadLazilyToPublish(
   folder: string,
   { progress, ...find }: FolderOptions = {},
@@ -179,7 +179,7 @@ export async function loadLazilyToPublish(
   return withLanguages(unlessOpen(await loadFilesLazily(files, options)), files, options);
 }
 
-/** Loads the other languages that a course is published in. What stops one of them stops all. */
+/** Loads the other published languages. An error in one stops all. */
 async function withLanguages(
   course: LazyCourse,
   files: CourseFiles,
@@ -199,7 +199,7 @@ async function withLanguages(
     if (checked) languages.push({ tag, as, loaded: { ...loaded, checked } });
     else {
       isStopped = true;
-      // What is wrong in no file of its own is wrong in the original, or would be told by nobody.
+      // An error in none of its own files is one of the original, or else nobody would report it.
       const isTold = [...own, ...course.diagnostics].some(({ severity }) => severity === 'error');
       if (!isTold) found.push(...loaded.diagnostics);
     }
@@ -213,7 +213,7 @@ async function withLanguages(
   };
 }
 
-/** The original's names of what a translation has files of. */
+/** The files of a translation, by the names of their originals. */
 export function filesOf(
   { chapters, files, folder }: Translation,
   which: 'ready' | 'written',
@@ -239,12 +239,12 @@ function unlessOpen<Loaded extends LoadedCourse>({ checked, ...loaded }: Loaded)
   return { ...loaded, diagnostics, ...(checked && !isStopped && { checked }) };
 }
 
-/** What takes a while: of fewer one sees nothing but a flicker. */
+/** Chapters from which progress is shown: fewer would only flicker. */
 const manyChapters = 20;
 
 export interface LoadOptions {
   readonly drafts?: WorkspaceOptions['drafts'];
-  /** What it is kept by. */
+  /** The folder that it is kept by. */
   readonly as: string;
   readonly progress?: Progress | undefined;
   /** Runs the course's own rules; its languages share one. */
@@ -257,7 +257,7 @@ function ownChecksFor(progress: Progress | undefined): OwnChecksMaker {
   return createOwnChecks({ onRun: (code) => progress?.runsCode?.(code) });
 }
 
-/** Builds and checks a course from wherever its files come. */
+/** Plays and checks a course, wherever its files come from. */
 export async function loadFiles(files: CourseFiles, options: LoadOptions): Promise<LoadedCourse> {
   const { keepRead, languages: _, ...loaded } = await loadFilesLazily(files, options);
   lookAtAll(loaded.course);
@@ -265,7 +265,7 @@ export async function loadFiles(files: CourseFiles, options: LoadOptions): Promi
   return loaded;
 }
 
-/** The graph is made of all chapters: they are played at once, and not one by one. */
+/** Asking for the graph plays all chapters at once instead of one by one. */
 function lookAtAll({ graph: _ }: Course): void {}
 
 async function loadFilesLazily(files: CourseFiles, options: LoadOptions): Promise<LazyCourse> {
@@ -278,7 +278,7 @@ async function loadFilesLazily(files: CourseFiles, options: LoadOptions): Promis
   };
 }
 
-/** What was opened, with its model. */
+/** An opened course with its model. */
 export function loadedFrom(opened: OpenedCourse): LoadedCourse {
   const { current, facts, textOf, edition, translations } = opened;
   const checked = current.checked();
@@ -297,8 +297,7 @@ export function loadedFrom(opened: OpenedCourse): LoadedCourse {
 }
 
 /**
- * The course in a folder with what an earlier process kept of it, which is kept again for the next, and what was found in
- * its translations.
+ * Opens the course in a folder, using and renewing what is kept of it, with the findings of its translations.
  * @throws NoCourseError where the folder is no course.
  */
 export async function openToCheck(folder: string, { progress, ...find }: FolderOptions = {}) {

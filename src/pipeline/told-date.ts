@@ -1,8 +1,8 @@
 import { UserError } from '../diagnostics/index.ts';
 
 /**
- * The date that SOURCE_DATE_EPOCH tells in seconds since 1970, if it does (reproducible-builds.org).
- * @throws UserError for a value that is no such number, as its specification asks.
+ * The date in SOURCE_DATE_EPOCH, seconds since 1970, if it is set (reproducible-builds.org).
+ * @throws UserError for a malformed value, as its specification asks.
  */
 export function toldDate(): Date | undefined {
   const told = process.env.SOURCE_DATE_EPOCH ?? '';
@@ -14,12 +14,12 @@ export function toldDate(): Date | undefined {
   );
 }
 
-/** The beginning of a day that is written as `2026-11-25`. */
+/** The start of a day written as `2026-11-25`. */
 export function dayOf(date: string): Date {
   return new Date(`${date}T00:00:00Z`);
 }
 
-/** The day where the author is, as `2026-11-25`. */
+/** Today in the author's time zone, as `2026-11-25`. */
 export function today(): string {
   const now = new Date();
   const two = (number: number) => String(number).padStart(2, '0');

@@ -18,18 +18,17 @@ const watched = new Set([
 ]);
 
 export interface CourseWatch {
-  /** Settles when no file has changed for so long that what an editor was writing is written. */
+  /** Resolves when editors have finished writing. */
   readonly settled: () => Promise<void>;
-  /** Settles when the course is watched, or was not there. */
+  /** Resolves when the course is watched, or was not there. */
   readonly ready: Promise<void>;
   readonly close: () => Promise<void>;
 }
 
 /**
- * Reports every change to the files of a course, and goes on when the folder, or one in it, was
- * moved away and returns or another takes its place.
- * @param onChange is called once for changes that come together.
- * @param pace how often it is seen whether the folder is still there, in milliseconds.
+ * Reports changes to the files of a course, also after its folder was moved away and came back or was replaced.
+ * @param onChange called once for changes that come together.
+ * @param pace milliseconds between looks whether the folder is still there.
  */
 export function watchCourse(folder: string, onChange: () => void, pace = 1000): CourseWatch {
   let watcher: FSWatcher | undefined;
@@ -61,10 +60,10 @@ export function watchCourse(folder: string, onChange: () => void, pace = 1000): 
     await before?.close();
     seen = now;
     if (now !== undefined) watcher = await begin();
-    // The caller has just read what is there at first.
+    // The caller has just read what is there.
     if (first || closed) return;
     changes.add(folder);
-    // What was saved just when the watch began is now and then not noticed: once more, when it surely stands.
+    // The watcher may miss what is saved while it starts, so report once more.
     clearTimeout(later);
     later = setTimeout(() => changes.add(folder), pace);
   };
@@ -97,7 +96,7 @@ export function watchCourse(folder: string, onChange: () => void, pace = 1000): 
   };
 }
 
-/** Which folder stands there: another one of the same name is not the same. */
+/** Identity of the folder: another of the same name is another. */
 function identityOf(folder: string): Promise<string | undefined> {
   return stat(folder, { bigint: true }).then(
     ({ dev, ino }) => `${dev}:${ino}`,

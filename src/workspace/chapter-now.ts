@@ -11,30 +11,30 @@ import type { KeptSyntax, ReadChapter } from './kept-syntax.ts';
 import { type AskedOfFiles, hashOfFile, noteQuestions, printAnswer } from './questions.ts';
 
 export interface UpdateOptions extends Pick<ChapterOptions, 'frontMatter'> {
-  /** Runs the rules and claims of the course's own; where it is not given, nobody does. */
+  /** Runs the course's own rules and claims; without it they do not run. */
   readonly ownChecks?:
     | ((files: readonly SourceFile[], named: readonly string[]) => OwnChecks)
     | undefined;
-  /** Chapters that another process has read. */
+  /** Chapters that earlier processes have read. */
   readonly syntaxes?: KeptSyntax | undefined;
-  /** Is told how many chapters are checked, of those that have to be. */
+  /** Called as chapters are checked, with the number of those that have to be. */
   readonly onProgress?: ((done: number, all: number) => void) | undefined;
 }
 
-/** A chapter while its course is made current: the only mutable data of this room. */
+/** A chapter during an update: the only mutable data of this room. */
 export class ChapterNow {
   readonly file: string;
   /** Hash of its text. */
   readonly text: string;
-  /** What was kept of it before, where it has been read from the same text. */
+  /** What was kept of it before, if of the same text. */
   readonly before: KeptChapter | undefined;
-  /** What is kept of it and, as far as is known, still holds. */
+  /** What is kept of it and, as far as known, still valid. */
   kept: KeptChapter | undefined;
-  /** The chapter on the board, where this process has played it. */
+  /** The chapter as played by this process. */
   played: PlayedChapter | undefined;
-  /** Whether this process has read it from its text, now or before. */
+  /** Whether this process has parsed it, now or before. */
   wasRead = false;
-  /** Whether that was now. */
+  /** Whether this update has parsed it. */
   isRead = false;
   private source: SourceFile;
   private beside: FilesBeside;
@@ -68,7 +68,7 @@ export class ChapterNow {
     this.played = live?.played;
   }
 
-  /** Its syntax, and what reading it asked of the files beside it. */
+  /** Its syntax, and what parsing it asked of the other files. */
   syntax(): ReadChapter {
     if (this.read) return this.read;
     const before = this.syntaxes?.get(this.file, this.text);
@@ -88,13 +88,13 @@ export class ChapterNow {
     return asked.every(([kind, about, print]) => printAnswer(this.beside, kind, about) === print);
   }
 
-  /** Takes what is kept of it for stale; what was read stays. */
+  /** Drops what is kept of it, but not its syntax. */
   forget(): void {
     this.kept = undefined;
     this.played = undefined;
   }
 
-  /** What became of it on the board, as other chapters see it. */
+  /** Its play as other chapters see it. */
   play(): Pick<KeptPlay, 'names' | 'elsewhere' | 'isCircular'> {
     const play = this.played ?? this.kept?.played;
     if (play === undefined) throw new Error(`${this.file} has not been played`);

@@ -10,13 +10,13 @@ import { mergedChapter, type PlayedCourse, playWhere } from './play-current.ts';
 
 /** The results of checking a course's chapters, in their order. */
 export interface LaterChecks {
-  /** Checks, at the first call, what has changed or asked for what has changed. */
+  /** Checks at the first call what a change touches. */
   readonly all: () => readonly CheckedChapter[];
-  /** Undefined as long as nobody asked for all. */
+  /** Undefined until somebody has called `all`. */
   readonly soFar: () => readonly CheckedChapter[] | undefined;
 }
 
-/** Checks a course when somebody first asks for it, so that a question about its moves does not wait for that. */
+/** Checks a course at the first request, so that questions about moves do not wait for it. */
 export function checkLater(
   chapters: readonly ChapterNow[],
   course: PlayedCourse,

@@ -1,6 +1,6 @@
 import type { Update } from './update-course.ts';
 
-/** Name of the environment variable that has each update compared with one for which nothing was kept. */
+/** Environment variable: compare each update with a fresh one. */
 const compareFreshVariable = 'LINEWRIGHT_COMPARE_FRESH';
 
 export function comparesFresh(): boolean {
@@ -8,8 +8,8 @@ export function comparesFresh(): boolean {
 }
 
 /**
- * Compares what was kept with what a fresh run finds: a switch for tests, and for whoever doubts.
- * @throws Error with the first difference: it is a fault of this room.
+ * Compares an update with a fresh one: for tests, and for anyone in doubt.
+ * @throws Error with the first difference, which is a fault of this room.
  */
 export function compareFresh(kept: Update, fresh: Update): void {
   compare('findings', kept.current.diagnostics, fresh.current.diagnostics);

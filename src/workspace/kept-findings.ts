@@ -1,7 +1,7 @@
 import type { KeptChapter } from './kept-chapter.ts';
 import { loadLines, saveLines } from './kept-lines.ts';
 
-/** What another process has kept of a course: all but the chapters themselves. */
+/** What earlier processes kept of a course, except its syntax. */
 export async function loadKept(cache: string, course: string): Promise<readonly KeptChapter[]> {
   return (await loadLines(cache, course)).map(parseChapter);
 }
@@ -16,10 +16,10 @@ export async function saveKept(
 
 type Asked = KeptChapter['checked']['asked'][number];
 
-/** A question about a position of the chapter, which is most of them, as the number of its node. */
+/** A question with a position of the chapter, as most are, as the number of a node. */
 type ShortAsked = readonly [kind: Asked[0], about: string | number, print?: string];
 
-/** The lines of chapters that were loaded: most are kept again as they are. */
+/** Lines as loaded: most are written again unchanged. */
 const loaded = new WeakMap<KeptChapter, string>();
 
 function lineOf(chapter: KeptChapter): string {

@@ -1,17 +1,17 @@
 import { codeHash, dropOldest, readSealed, writeSealed } from '../files/index.ts';
 import { hashOf } from './questions.ts';
 
-/** In bytes: what is kept of ten thousand chapters. */
+/** Bytes: ten thousand chapters. */
 const largest = 1_000_000_000;
 
-/** So many courses are kept; what is older is hardly anybody's any more. */
+/** Courses that are kept; the oldest go first. */
 const mostCourses = 50;
 
 /**
- * Lines that another process has kept of a course; none where they were kept by other code, are damaged or were
- * sealed with another key.
- * @param cache the folder of the user's cache.
- * @param course what the course is known by, such as its folder.
+ * Lines that earlier processes kept of a course; none if other code kept them, or they are damaged or sealed with another
+ * key.
+ * @param cache folder of the user's cache.
+ * @param course its folder.
  */
 export async function loadLines(cache: string, course: string): Promise<string[]> {
   const name = nameOf(course);
@@ -19,7 +19,7 @@ export async function loadLines(cache: string, course: string): Promise<string[]
   return kept === undefined || kept.length === 0 ? [] : splitLines(kept);
 }
 
-/** A text of all lines could be longer than a string may be. */
+/** Splits bytes: all lines together may exceed the longest string. */
 function splitLines(bytes: Buffer): string[] {
   const lines: string[] = [];
   for (let start = 0; start <= bytes.length; ) {
@@ -31,21 +31,21 @@ function splitLines(bytes: Buffer): string[] {
   return lines;
 }
 
-/** Keeps lines for other processes. A cache that cannot be written costs time, nothing else. */
+/** Keeps lines for later processes. A cache that cannot be written costs only time. */
 export async function saveLines(
   cache: string,
   course: string,
   lines: readonly string[],
 ): Promise<void> {
   const name = nameOf(course);
-  // A text of all lines could be longer than a string may be.
+  // As bytes: all lines together may exceed the longest string.
   const content = lines.map((line, index) => Buffer.from(index === 0 ? line : `\n${line}`));
   await writeSealed(cache, name, { sealedFor: await sealedFor(name), content })
     .then(() => dropOldest(cache, `findings-`, mostCourses))
     .catch(() => {});
 }
 
-/** One file for each course, so that what is kept does not grow. */
+/** One file a course, so that the cache does not grow. */
 function nameOf(course: string): string {
   return `findings-${hashOf(course)}.jsonl`;
 }

@@ -3,24 +3,24 @@ import type { ChapterSyntax } from '../read/index.ts';
 import type { KeptChapter } from './kept-chapter.ts';
 import { type AskedOfFiles, hashOf } from './questions.ts';
 
-/** A chapter as it was read. */
+/** A parsed chapter. */
 export interface ReadChapter {
   readonly syntax: ChapterSyntax;
-  /** What reading it asked of the files beside it. */
+  /** What parsing it asked of the other files. */
   readonly asked: readonly AskedOfFiles[];
 }
 
-/** Chapters that were read before, by file and text. They are large, so each is read and parsed when it is asked for. */
+/** Chapters parsed before, by file and text. They are large, so each is loaded when asked for. */
 export interface KeptSyntax {
   get(file: string, text: string): ReadChapter | undefined;
-  /** Keeps the chapters that this process has read from their texts, beside what is kept of the others. */
+  /** Keeps the chapters that this process has parsed, and what is kept of the others. */
   save(chapters: Iterable<KeptChapter>): Promise<void>;
 }
 
-/** So many courses are kept; what is older is hardly anybody's any more. */
+/** Courses that are kept; the oldest go first. */
 const mostCourses = 50;
 
-/** Opens the chapters of a course as they were read; none of those that other code has read. */
+/** Opens the parsed chapters of a course; none that other code has parsed. */
 export async function openSyntax(cache: string, course: string): Promise<KeptSyntax> {
   const store = openLineStore(cache, `syntax-${hashOf(course)}`, {
     sealedFor: await codeHash(),

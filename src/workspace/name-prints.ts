@@ -1,8 +1,8 @@
 import type { NameInCourse } from '../model/index.ts';
 
 /**
- * What the playing of other chapters sees of a name: where it stands and what led there, but neither line nor
- * column. Empty for a name that nobody gives.
+ * What other chapters' play depends on in a name: its position and how it is reached, but neither line nor column. Empty
+ * for an unknown name.
  */
 export function printName(name: NameInCourse | undefined): string {
   if (name === undefined) return '';
@@ -17,7 +17,7 @@ export function printName(name: NameInCourse | undefined): string {
   ]);
 }
 
-/** Whether a name leads, from the name that its block starts from to the next, back to itself. */
+/** Whether following names to the names that their blocks start from leads in a circle. */
 export function hasCircle(first: ReadonlyMap<string, NameInCourse>): boolean {
   const sound = new Set<string>();
   for (const start of first.keys()) {

@@ -17,7 +17,7 @@ export interface OnShelf {
   readonly entry: () => CourseEntry;
 }
 
-/** @param drafts the files that are drafts, asked for late. */
+/** @param drafts gives the files that are drafts, called when needed. */
 export function onShelf(
   files: Pick<CourseFiles, 'shelf' | 'translation'>,
   { settings, news = [] }: Pick<CourseFrame, 'settings' | 'news'>,

@@ -17,13 +17,13 @@ import { hashOf } from './questions.ts';
 /** What the chapters of a course say of one another's positions. */
 export interface PlayedCourse {
   readonly names: ReadonlyMap<string, NameInCourse>;
-  /** What each chapter is said to have by others, by its file. */
+  /** What others say of each chapter's positions, by its file. */
   readonly said: ReadonlyMap<string, readonly SaidElsewhere[]>;
 }
 
 /**
- * Plays the chapters of which nothing is kept. What is kept of the others is taken for right first; where a name that
- * one asked for has come to mean something else, it is played anew, until all fit together.
+ * Plays the chapters of which nothing is kept, and first trusts what is kept of the others. A chapter is played again if
+ * a name that it used has changed, until all agree.
  */
 export function playCurrent(chapters: readonly ChapterNow[], side: Side): PlayedCourse {
   for (;;) {
@@ -32,7 +32,7 @@ export function playCurrent(chapters: readonly ChapterNow[], side: Side): Played
       chapters.map((chapter) => ({ file: chapter.file, ...chapter.play() })),
     );
     const said = saidByChapter(chapters.map((chapter) => chapter.play()));
-    // What is found of blocks that need themselves depends on where the circle is entered: then nothing counts.
+    // The findings of blocks in a circle depend on where it is entered, so nothing kept is valid.
     const isCircular = hasCircle(names) || chapters.some((chapter) => chapter.play().isCircular);
     const stale = chapters.filter(
       ({ kept, file }) =>
@@ -46,7 +46,7 @@ export function playCurrent(chapters: readonly ChapterNow[], side: Side): Played
   }
 }
 
-/** Plays some chapters with the names of the others as they stand. */
+/** Plays some chapters, with the names of the others as they are. */
 export function playWhere(
   chapters: readonly ChapterNow[],
   isToPlay: (chapter: ChapterNow, at: number) => boolean,

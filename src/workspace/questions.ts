@@ -1,13 +1,13 @@
 import { createHash } from 'node:crypto';
 import type { FilesBeside, SourceFile } from '../read/index.ts';
 
-/** A question that the reading of a chapter asked of the files beside it, and a print of the answer. */
+/** A question that parsing a chapter asked of the other files, with a print of the answer. */
 export type AskedOfFiles = readonly [kind: keyof FilesBeside, about: string, print: string];
 
-/** Asks for all names at once: what was meant by one that is not there depends on all that are. */
+/** Asks for all names: what an unknown one may have meant depends on all that exist. */
 const all = '*';
 
-/** Files that note what is asked of them: whether something is there, what it is, what else there is. */
+/** Wraps files so that each question to them is recorded. */
 export function noteQuestions(files: FilesBeside): {
   readonly files: FilesBeside;
   readonly asked: () => readonly AskedOfFiles[];
@@ -53,7 +53,7 @@ export function noteQuestions(files: FilesBeside): {
   };
 }
 
-/** What is kept of an answer; "not there" is one. */
+/** Print of an answer; "not there" is one. */
 export function printAnswer(files: FilesBeside, kind: keyof FilesBeside, about: string): string {
   if (kind === 'pieces') return files.pieces ?? '';
   const names = files[kind];
@@ -66,14 +66,14 @@ export function printAnswer(files: FilesBeside, kind: keyof FilesBeside, about: 
 
 const hashes = new WeakMap<SourceFile, string>();
 
-/** Hash of a file's text; a file of games is asked for by many chapters. */
+/** Hash of a file's text, memoised: many chapters ask for one file of games. */
 export function hashOfFile(file: SourceFile): string {
   const hash = hashes.get(file) ?? hashOf(contentOf(file));
   hashes.set(file, hash);
   return hash;
 }
 
-/** What is read of a file beside its text counts as well. */
+/** All that is read of a file, not its text alone. */
 function contentOf({ text, language, headings, pieces }: SourceFile): string {
   if (language === undefined && headings === undefined && pieces === undefined) return text;
   return JSON.stringify([text, language, headings, pieces]);

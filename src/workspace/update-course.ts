@@ -50,15 +50,15 @@ import type { CurrentCourse } from './workspace.ts';
 /** A course made current. */
 export interface Update {
   readonly current: CurrentCourse;
-  /** To be asked for late: what is read for the whole model is kept as well. All chapters are checked for it. */
+  /** Checks all chapters when asked. Ask late, so that what is read for the whole model is kept too. */
   readonly chapters: readonly KeptChapter[];
-  /** The same without checking any: of a chapter that is not checked yet there is what was kept before. */
+  /** The same without checking: a chapter not yet checked has what was kept before. */
   readonly soFar: readonly KeptChapter[];
 }
 
 /**
- * Makes a course current: reads and plays what has changed or asked for what has changed. It is checked when somebody
- * first asks for findings, so that a question about the moves does not wait for them.
+ * Makes a course current: parses and plays what a change touches. It is checked when findings are first asked for, so
+ * that questions about moves do not wait.
  */
 export function updateCourse(
   files: CourseFiles,
@@ -161,7 +161,7 @@ export function updateCourse(
   };
 }
 
-/** Those that chapters show; a page adds none. */
+/** Positions of chapters; pages add none. */
 function countPositions({ at }: ReturnType<typeof makeCourseIndex>): number {
   let count = 0;
   for (const places of at.values()) {
@@ -178,13 +178,13 @@ function joinProblems(
   return { ...read, ...(siblings && { siblings }), problems: [...read.problems, ...more] };
 }
 
-/** A print of the settings that what is found in a chapter depends on. */
+/** A print of the settings that findings depend on. */
 function printSettings({ side, language, margins, own, off }: CheckOptions): string {
   const code = own.print === '' ? [] : [own.print];
   return [side, language, ...[...off].sort(), JSON.stringify(margins), ...code].join(' ');
 }
 
-/** The rules and claims of the course's own, where its settings name files that are there and somebody runs them. */
+/** The course's own rules and claims, if its settings name existing files and the caller runs them. */
 function ownChecks(
   { ownRules }: Course['settings'],
   { rules }: CourseFiles,
@@ -194,10 +194,10 @@ function ownChecks(
   return options.ownChecks?.(rules, ownRules);
 }
 
-/** So many chapters are played one by one; whoever looks at more will look at all. */
+/** Share of the chapters that are played one by one: whoever needs more will need all. */
 const fewChapters = 1 / 8;
 
-/** Gives chapters on the board, each made when it is first asked for. */
+/** Gives played chapters, each made when first asked for. */
 function wholeChapters(
   chapters: readonly ChapterNow[],
   course: PlayedCourse,
@@ -271,7 +271,7 @@ function printChapters(
   chapters: readonly KeptChapter[],
   { names }: PlayedCourse,
 ): ReadonlyMap<string, string> {
-  // What is made of blocks that need themselves depends on where the circle is entered.
+  // The play of blocks in a circle depends on where it is entered.
   const isCircular = hasCircle(names) || chapters.some(({ played }) => played.isCircular);
   const all = isCircular ? chapters.map(({ file, text }) => [file, text]) : [];
   return new Map(

@@ -8,9 +8,8 @@ import type { WorkspaceOptions } from './workspace.ts';
 type Known = ReadonlyMap<string, KeptChapter>;
 
 /**
- * Makes a course current with its drafts, for its author, or without them, for its readers. With drafts it is
- * two courses, which agree: the author is told what would be wrong once the drafts are left out, and an
- * exception that the one needs is not called unused in the other.
+ * Makes a course current with its drafts, for the author, or without, for readers. The author's is checked both ways: it
+ * reports what would be wrong without the drafts, and calls an exception unused only if neither needs it.
  */
 export function withDrafts(
   drafts: NonNullable<WorkspaceOptions['drafts']>,
@@ -21,7 +20,7 @@ export function withDrafts(
   const finished = leaveOutDrafts(files);
   const whole = update(files, known);
   if (drafts === 'shown') {
-    // A course of drafts alone is one that has just been begun.
+    // A course of drafts alone has just been begun.
     if (finished === files || finished.chapters.length === 0) return whole;
     return withFindings(whole, () => [
       ...whole.current.diagnostics,
@@ -59,7 +58,7 @@ function byFile(chapters: readonly KeptChapter[]): Known {
   return new Map(chapters.map((chapter) => [chapter.file, chapter]));
 }
 
-/** The same course with other findings, which are made when they are first asked for. */
+/** The same course with other findings, made when first asked for. */
 function withFindings(update: Update, find: () => readonly Diagnostic[]): Update {
   const { current } = update;
   let found: readonly Diagnostic[] | undefined;
@@ -96,7 +95,7 @@ function withFindings(update: Update, find: () => readonly Diagnostic[]): Update
   };
 }
 
-/** The findings of a course for which another one has none of the same rule at that place. */
+/** Findings that another course has not at the same place by the same rule. */
 function onlyIn({ current }: Update, other: Update): Diagnostic[] {
   const known = new Set(other.current.diagnostics.map(siteOf));
   return current.diagnostics.filter((finding) => !known.has(siteOf(finding)));
@@ -106,7 +105,7 @@ function siteOf({ rule, place: { file, start, end } }: Diagnostic): string {
   return JSON.stringify([rule, file, start.offset, end.offset]);
 }
 
-/** A finding that the drafts would mend, as it is put to their author. Its repair may be wrong with them. */
+/** A finding that the drafts answer, worded for the author; without its repair, which may be wrong with them. */
 function withoutDrafts({ fixes: _, message, hint, ...finding }: Diagnostic): Diagnostic {
   const why = 'Chapters with `draft: true` are not published.';
   return {

@@ -10,37 +10,37 @@ import { withDrafts } from './with-drafts.ts';
 
 /** A course as it stands now. */
 export interface CurrentCourse {
-  /** All findings, in the order of the text, whether they were found now or kept. Chapters are checked for them. */
+  /** All findings, new or kept, in the order of the text. Asking checks the chapters. */
   readonly diagnostics: readonly Diagnostic[];
-  /** What it was made of: without its drafts where they were left out. */
+  /** Its files, without drafts if they were left out. */
   readonly files: CourseFiles;
-  /** How many chapters it has. */
+  /** Number of chapters. */
   readonly chapters: number;
-  /** How many different positions its blocks of moves have. */
+  /** Number of different positions in its blocks of moves. */
   readonly positions: number;
-  /** The whole model, of which each chapter is played when somebody first looks at it. */
+  /** The whole model; each chapter is played when first looked at. */
   course(): Course;
-  /** What the other courses of a shelf may know of it; nothing is checked for it. */
+  /** What other courses of a shelf may know of it; checks nothing. */
   entry(): CourseEntry;
   /** `Course.siblings` */
   readonly siblings: Course['siblings'];
-  /** The course for those who publish it; absent if a finding is an error. */
+  /** The course to publish; absent if a finding is an error. */
   checked(): CheckResult['checked'];
   /**
-   * A print of a chapter as it was read and played, with all that this depends on: its text, the files beside it, the
-   * side, and what other chapters say of its positions.
+   * A print of all that a chapter's syntax and play depend on: its text, the other files, the side, and what other
+   * chapters say of its positions.
    */
   print(file: string): string;
   /**
-   * A print of all that others may show of a chapter: not of its words outside of blocks, nor of where anything stands
-   * in its file. The chapter is played for it.
+   * A print of all that others may show of a chapter: not its words outside blocks, nor places in its file. Plays the
+   * chapter.
    */
   face(file: string): string;
-  /** What was done anew, for tests and for whoever wonders. */
+  /** What was done anew, for tests. */
   readonly work: Work;
 }
 
-/** The files of the chapters that were read, played and checked anew. */
+/** Files of the chapters that were parsed, played and checked anew. */
 export interface Work {
   readonly read: readonly string[];
   readonly played: readonly string[];
@@ -48,20 +48,20 @@ export interface Work {
 }
 
 export interface WorkspaceOptions extends UpdateOptions {
-  /** What an earlier process kept. */
+  /** What earlier processes kept. */
   readonly kept?: Iterable<KeptChapter> | undefined;
-  /** Whether drafts belong to the course, as for its author, or are left out, as for its readers; default `shown`. */
+  /** Whether drafts are part of the course, as for the author, or left out, as for readers; default `shown`. */
   readonly drafts?: 'shown' | 'left out' | undefined;
 }
 
 /**
- * A course that stays current: what has been read, played and found in a chapter is kept by its content and by
- * every answer that was used, so that a change costs the chapters that it touches.
+ * A course that stays current: what was parsed, played and found in a chapter is kept by its content and by every answer
+ * that it used, so that a change costs only the chapters that it touches.
  */
 export interface Workspace {
   /** Makes the course current with these files. */
   update(files: CourseFiles): CurrentCourse;
-  /** What is to be kept for another process. */
+  /** What later processes can use. */
   kept(): Iterable<KeptChapter>;
 }
 
@@ -75,7 +75,7 @@ export function createWorkspace({
   return {
     kept: () => latest.chapters,
     update(files) {
-      // What nobody asked the findings of is not checked for the sake of what comes next.
+      // A course whose findings nobody asked for is not checked just to be kept.
       const known = new Map(latest.soFar.map((chapter) => [chapter.file, chapter]));
       const update = (given: CourseFiles, from: ReadonlyMap<string, KeptChapter>) => {
         const now = updateCourse(given, from, options);

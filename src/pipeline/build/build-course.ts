@@ -30,19 +30,19 @@ export interface CourseBuildOptions
 }
 
 export interface CourseBuild extends SiteSummary {
-  /** What the shelf's own pages must know of it. */
+  /** What the shelf's own pages show of it. */
   readonly onShelf?: BuiltCourse;
 }
 
 /**
- * Publishes the site of a course, with all that earlier builds have kept of it, and keeps the same for the next.
- * @throws UserError for what the author can mend; an earlier site then stands as it was.
+ * Publishes the site of a course, using what earlier builds have kept, and keeps what the next can use.
+ * @throws UserError for what the author can mend; the earlier site then stands.
  */
 export async function buildCourse(
   loaded: SoundCourse,
   { folder, out, within, base, site, offline, shelf, onProgress }: CourseBuildOptions,
 ): Promise<CourseBuild> {
-  // Beside all other work; a fault that comes early is waited for all the same.
+  // Runs beside all other work; an early fault is still awaited.
   const judged = judgeCourse(loaded.course, { cache: cacheFolder(), folder, print: loaded.print });
   judged.catch(() => {});
   const main = await siteOf(loaded, { folder, as: folder, site });
@@ -77,7 +77,7 @@ export async function buildCourse(
   return { ...summary, ...(onShelf && { onShelf }) };
 }
 
-/** What a site is made with in one language, and what keeps that for the next build. */
+/** What makes the site in one language, and keeps that for the next build. */
 async function siteOf(
   loaded: SoundCourse,
   {
@@ -111,9 +111,9 @@ async function siteOf(
     }),
     parts,
     memory,
-    // What it keeps names all that it was made of.
+    // Its entries name all that they were made of.
     keep: keepMade(cache, as, ''),
-    /** One after the other: each has in memory what it is about to write. */
+    /** One after the other, since each holds in memory what it writes. */
     async save() {
       await parts.save();
       await memory.save();

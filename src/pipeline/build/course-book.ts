@@ -3,7 +3,7 @@ import type { BookOptions } from '../../publish/book/index.ts';
 import { cacheFolder } from '../cache-folder.ts';
 import { courseDate } from './course-date.ts';
 
-/** The e-book of a course in a folder; what makes it is loaded when it is asked for. */
+/** The e-book of a course in a folder; its code is loaded at need. */
 export async function courseBook(
   checked: CheckedCourse,
   folder: string,

@@ -8,13 +8,13 @@ import type { Keep, SiteDownload, SiteMemory } from '../../site/index.ts';
 import { courseBook } from './course-book.ts';
 import { courseDate } from './course-date.ts';
 
-/** What makes a chapter's part of each file. */
+/** Makers of a chapter's part of each file. */
 export interface FileMakers {
   readonly book: PartMaker<unknown>;
   readonly moves: PartMaker<unknown>;
 }
 
-/** What a site offers to take along: the course as an e-book, and its moves, also those of each chapter. */
+/** The downloads of a site: the e-book, and PGN of the course and of each chapter. */
 export function courseDownloads(
   checked: CheckedCourse,
   folder: string,
@@ -26,11 +26,11 @@ export function courseDownloads(
   }: {
     readonly site?: string | undefined;
     readonly parts?: Parts | undefined;
-    /** For a site that remembers: of what, and what the files are made by. */
+    /** The memory of earlier builds, and what the files are made by. */
     readonly remembered?: { readonly memory: SiteMemory; readonly makers: FileMakers } | undefined;
     /** Keeps the whole book. */
     readonly keep?: Keep | undefined;
-    /** Opens what is kept of the files in it. */
+    /** Opens the files in it as they were packed before. */
     readonly packed?: (() => Promise<PackedFiles>) | undefined;
   },
 ): SiteDownload[] {
@@ -83,12 +83,12 @@ export function courseDownloads(
   ];
 }
 
-/** A print of what is made of parts of chapters, of the rest of the course, and of more. */
+/** A print of a file made of parts of chapters, of the rest of the course, and of more. */
 function printsOf({ face, print }: SiteMemory, all: readonly Chapter[]) {
   return (maker: PartMaker<unknown>, chapters: readonly Chapter[], more: unknown = null): string =>
     printPart(
       JSON.stringify([
-        // A chapter's moves as a file are its part.
+        // The PGN file of a chapter is its part.
         chapters.length >= all.length ? face : '',
         more,
         chapters.map((chapter) => print(maker, chapter)),
@@ -96,10 +96,10 @@ function printsOf({ face, print }: SiteMemory, all: readonly Chapter[]) {
     );
 }
 
-/** In bytes: a book can have no larger picture. */
+/** Bytes of the largest picture in a book. */
 const largest = 50_000_000;
 
-/** A hash of the pictures and type faces in a book; what cannot be read is told by whoever makes it. */
+/** A hash of a book's pictures and typefaces; the maker of the book reports what cannot be read. */
 async function mediaHash({ course }: CheckedCourse, folder: string): Promise<string> {
   const hash = createHash('sha256');
   const pictures = documentsInBook(course).flatMap(({ media }) => media);

@@ -1,4 +1,4 @@
-/** What a course is published by. A door of its own: it loads what makes pages and books. */
+/** Publishes courses. A door of its own, since it loads what makes pages and books. */
 export {
   buildCourse,
   type CourseBuild,

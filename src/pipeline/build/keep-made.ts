@@ -3,12 +3,12 @@ import path from 'node:path';
 import { codeHash, readSealed, writeSealed } from '../../files/index.ts';
 import type { Keep } from '../../site/index.ts';
 
-/** In bytes: more than a book with all its pictures has. */
+/** Bytes: more than a book with all its pictures. */
 const largest = 500_000_000;
 
 /**
- * Keeps what is made of a whole course in the cache, one file a course and kind, so that what is kept does
- * not grow. A damaged file, or one of another edition of the course or of this program, is as good as none.
+ * Keeps what is made of a whole course in the cache: one file a course and kind, so that the cache does not grow. A file
+ * that is damaged, or of another edition of the course or of this program, counts as missing.
  * @param cache folder of the user's cache.
  * @param edition of the course, as `courseEdition` has it.
  */
@@ -20,7 +20,7 @@ export function keepMade(cache: string, folder: string, edition: string): Keep {
     const kept = await readSealed(cache, name, { sealedFor, largest });
     if (kept) return kept;
     const made = await make();
-    // What cannot be kept is made again next time.
+    // What could not be kept is made again next time.
     await writeSealed(cache, name, { sealedFor, content: made }).catch(() => {});
     return made;
   };

@@ -3,24 +3,24 @@ import path from 'node:path';
 import { codeHash, dropOldest, readSealed, writeSealed } from '../../files/index.ts';
 import type { PackedFile, PackedFiles } from '../../publish/book/index.ts';
 
-/** In bytes: more than a book with all its pictures has. */
+/** Bytes: more than a book with all its pictures. */
 const largest = 500_000_000;
 
-/** So many courses are kept. */
+/** Courses that are kept. */
 const mostCourses = 20;
 
-/** The files of a course's book as they were packed, most of them by an earlier build. */
+/** The packed files of a course's book, most of them of an earlier build. */
 export interface KeptPacked extends PackedFiles {
-  /** Keeps those that were asked for or set; no file where nothing has changed. */
+  /** Keeps those that were asked for or set; writes nothing if nothing has changed. */
   save(): Promise<void>;
 }
 
-/** A file in the line above the bytes of all. */
+/** A file, in the line above the bytes of all. */
 type Entry = readonly [key: string, crc: number, size: number, isDeflated: boolean, length: number];
 
 /**
- * Opens the files of a course's book as an earlier build has packed them: none where that is damaged, or another
- * edition of this program or of its compressor packed them.
+ * Opens the files of a course's book as an earlier build packed them; none if damaged, or packed by another edition of
+ * this program or of its compressor.
  * @param cache folder of the user's cache.
  */
 export async function openPacked(cache: string, folder: string): Promise<KeptPacked> {
@@ -39,7 +39,7 @@ export async function openPacked(cache: string, folder: string): Promise<KeptPac
       now.set(key, file);
     },
     async save() {
-      // Where the book itself was left as it is, nobody asks.
+      // Nobody asks if the book was left as it is.
       if (now.size === 0) return;
       if (now.size === before.size && [...now.keys()].every((key) => before.has(key))) return;
       const files = [...now];
@@ -52,7 +52,7 @@ export async function openPacked(cache: string, folder: string): Promise<KeptPac
       ];
       await writeSealed(cache, name, { sealedFor, content })
         .then(() => dropOldest(cache, 'packed-', mostCourses))
-        // What cannot be kept is packed again next time.
+        // What could not be kept is packed again next time.
         .catch(() => {});
     },
   };

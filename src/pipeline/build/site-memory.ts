@@ -4,20 +4,20 @@ import { codeHash, dropOldest, readSealed, writeSealed } from '../../files/index
 import type { SiteMemory } from '../../site/index.ts';
 import { comparesFresh } from '../../workspace/index.ts';
 
-/** In bytes: what is recalled of a course is small. */
+/** Bytes: what is recalled of a course is small. */
 const largest = 50_000_000;
 
-/** So many courses are remembered. */
+/** Courses that are remembered. */
 const mostCourses = 50;
 
-/** The memory of a course, which the end of a build keeps. */
+/** The memory of a course, saved at the end of a build. */
 export interface KeptMemory extends SiteMemory {
   save(): Promise<void>;
 }
 
 /**
- * Opens what an earlier build recalls of a course; nothing where the course had another face, or it was another
- * edition of this program.
+ * Opens what an earlier build recalls of a course; nothing if the course had another face or the program was another
+ * edition.
  * @param cache folder of the user's cache.
  */
 export async function openMemory(
@@ -41,7 +41,7 @@ export async function openMemory(
       }
       const value = kept ?? JSON.stringify(make());
       now.set(name, value);
-      // Also what is made now went through JSON, so that one is what the other is.
+      // What is made now goes through JSON too, so that kept and fresh are alike.
       return JSON.parse(value);
     },
     async save() {
@@ -49,7 +49,7 @@ export async function openMemory(
       const content = JSON.stringify([...before, ...now]);
       await writeSealed(cache, name, { sealedFor, content })
         .then(() => dropOldest(cache, 'recalled-', mostCourses))
-        // What cannot be kept is made again next time.
+        // What could not be kept is made again next time.
         .catch(() => {});
     },
   };

@@ -19,15 +19,15 @@ export interface ShelfBuildOptions extends Pick<SiteOptions, 'base' | 'site' | '
   readonly progress?: Progress | undefined;
 }
 
-/** What became of the courses of a shelf. */
+/** Result of building a shelf. */
 export interface ShelfBuild {
   readonly findings: ShelfFindings;
   readonly chapters: number;
-  /** Absent where nothing was published, since some finding is an error. */
+  /** Absent if an error kept it from being published. */
   readonly published?: ShelfPublished;
 }
 
-/** A course in the site of its shelf, in the folder of its id. */
+/** A course in the site of its shelf. */
 export interface BuiltPart {
   readonly course: ShelvedFolder;
   readonly id: string;
@@ -38,14 +38,14 @@ export interface ShelfPublished {
   readonly courses: readonly BuiltPart[];
   /** The files at the root of the site and beside the courses. */
   readonly own: readonly string[];
-  /** What stood in the output, was written by no build, and was kept. */
+  /** Files in the output that no build wrote, which were kept. */
   readonly carried: readonly string[];
 }
 
 /**
- * Publishes a shelf as one site: each course by the ordinary build, in the folder of its name, then the pages of the
- * shelf itself. Courses are opened, checked and built one after the other; after the first error the rest is only checked.
- * @throws UserError for what the author can mend; an earlier site then stands as it was.
+ * Publishes a shelf as one site: each course by the ordinary build, in the folder of its id, then the shelf's own pages.
+ * Courses are opened, checked and built one by one; after an error the rest are only checked.
+ * @throws UserError for what the author can mend; the earlier site then stands.
  */
 export async function buildShelf(shelf: OpenShelf, given: ShelfBuildOptions): Promise<ShelfBuild> {
   const { courses } = shelf;
@@ -109,7 +109,7 @@ export async function buildShelf(shelf: OpenShelf, given: ShelfBuildOptions): Pr
   }
 }
 
-/** What is kept of the build of a course, for as long as nothing of it changes. */
+/** What is kept of a course's build until the course changes. */
 interface KeptBuild {
   readonly seen: Pick<CourseSeen, 'entry' | 'diagnostics'> & { readonly chapters: number };
   readonly build: Omit<CourseBuild, 'remember'>;
@@ -132,12 +132,12 @@ function whereBuilt(id: string, { files: { settings } }: OpenShelf, options: She
 async function buildPart(loaded: LazyCourse, options: CourseBuildOptions): Promise<CourseBuild> {
   const { checked } = loaded;
   if (checked === undefined) throw new Error(`${options.folder} has not passed the check`);
-  // It takes a while to load, and a shelf with an error needs none of it.
+  // Slow to load, and not needed for a shelf with an error.
   const { buildCourse } = await import('../build/index.ts');
   return buildCourse({ ...loaded, checked }, options);
 }
 
-/** Writes what stands beside the courses. */
+/** Writes the files beside the courses. */
 async function writeOwn(
   { files: { settings } }: OpenShelf,
   parts: readonly BuiltPart[],

@@ -7,12 +7,12 @@ import { createWorkspace, loadKept } from '../../workspace/index.ts';
 import { cacheFolder } from '../cache-folder.ts';
 import { courseEdition } from '../course-edition.ts';
 
-/** In bytes: a hundred thousand names, and as many positions with advice. */
+/** Bytes: a hundred thousand names, and as many positions with advice. */
 const largest = 50_000_000;
 
 /**
- * What other courses of a shelf may know of the course in a folder, as an earlier process kept it where it is of the
- * same edition, else as it is read and played now. Nothing is checked.
+ * What other courses of a shelf may know of the course in a folder: as kept, if it is of the same edition, else read and
+ * played now. Checks nothing.
  */
 export async function entryOf(folder: string): Promise<CourseEntry> {
   const files = await findFiles(folder, { lookIntoMedia: false });
@@ -36,7 +36,7 @@ async function entryKeeper(course: string, edition: string) {
     },
     async write(entry: CourseEntry): Promise<void> {
       const content = JSON.stringify(entry);
-      // What cannot be kept is made again next time.
+      // What could not be kept is made again next time.
       await writeSealed(cacheFolder(), name, { sealedFor, content }).catch(() => {});
     },
   };

@@ -1,4 +1,4 @@
-/** Several courses that make one site, opened one after the other. */
+/** Several courses that make one site, opened one by one. */
 export { buildShelf } from './build-shelf.ts';
 export { keepCourse } from './keep-course.ts';
 export { lookWithin } from './look-around.ts';

@@ -7,13 +7,13 @@ import { comparesFresh } from '../../workspace/index.ts';
 import { cacheFolder } from '../cache-folder.ts';
 import { today } from '../told-date.ts';
 
-/** In bytes: a hundred thousand names, and as many positions with advice. */
+/** Bytes: a hundred thousand names, and as many positions with advice. */
 const largest = 50_000_000;
 
-/** So many are kept, of all shelves. */
+/** Courses kept, of all shelves. */
 const mostKept = 200;
 
-/** What was made of a course as a whole, for as long as nothing of it changes: then it need not even be opened. */
+/** Keeps what was made of a course until the course changes, so that it need not even be opened. */
 export interface CourseKeeper<Value> {
   read(): Promise<Value | undefined>;
   write(value: Value): Promise<void>;
@@ -47,13 +47,13 @@ export async function keepCourse<Value>(
       const content = JSON.stringify(value);
       await writeSealed(cacheFolder(), name, { sealedFor, content })
         .then(() => dropOldest(cacheFolder(), beginning, mostKept))
-        // What cannot be kept is made again next time.
+        // What could not be kept is made again next time.
         .catch(() => {});
     },
   };
 }
 
-/** What stands in the course's folder itself and in that of its own rules. */
+/** Names in the course's folder and in that of its own rules. */
 async function listBeside(course: string): Promise<string[]> {
   const list = async (folder: string) => {
     const entries = await readdir(path.join(course, folder), { withFileTypes: true }).catch(
@@ -69,7 +69,7 @@ function asData(_key: string, value: unknown): unknown {
   return value instanceof Map || value instanceof Set ? [...value] : value;
 }
 
-/** When a file was changed, as the file system has it. */
+/** When a file was changed, and its size. */
 async function stamp(file: string): Promise<readonly number[] | undefined> {
   const found = await lstat(file).catch(() => undefined);
   return found && [found.size, found.mtimeMs, found.ino];

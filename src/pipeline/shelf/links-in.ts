@@ -1,8 +1,7 @@
 import { type CourseFiles, documentsOf } from '../../read/index.ts';
 
 /**
- * The ids of the courses that a course may link to, seen without reading it: every `pos:…/` in its texts, be it a link
- * or not.
+ * The ids of the courses that a course may link to, found without parsing: every `pos:…/` in its texts, link or not.
  */
 export function coursesNamedIn(files: CourseFiles): ReadonlySet<string> {
   const found = new Set<string>();

@@ -6,10 +6,10 @@ import { entryOf } from './entry-of.ts';
 import { coursesNamedIn } from './links-in.ts';
 import { type OpenShelf, openShelf, type ShelvedCourse } from './open-shelf.ts';
 
-/** Tells a course of its shelf, as far as its links ask for it. */
+/** Finds what a course may know of its shelf: no more than its links ask for. */
 export type LookAround = (folder: string, files: CourseFiles) => Promise<CourseFiles['shelf']>;
 
-/** The shelf above a course that is opened by itself: what the others are is read when it links to them. */
+/** For a course opened by itself: the shelf above it, whose courses are read if it links to them. */
 export const lookAbove: LookAround = async (folder, files) => {
   const named = coursesNamedIn(files);
   if (named.size === 0) return undefined;
@@ -22,7 +22,7 @@ export const lookAbove: LookAround = async (folder, files) => {
   });
 };
 
-/** The same for a shelf whose courses are published together. @param known what was seen of them already, by folder. */
+/** The same for a shelf whose courses are published together. @param known entries of courses already opened, by folder. */
 export function lookWithin(
   shelf: OpenShelf,
   known: ReadonlyMap<string, CourseEntry>,
@@ -32,7 +32,7 @@ export function lookWithin(
     const named = coursesNamedIn(files);
     const course = shelf.courses.find((each) => shelf.folderOf(each) === folder);
     if (named.size === 0 || course === undefined) return undefined;
-    // Which of two courses of one id is meant, nobody knows; the id has a finding, and the links need none.
+    // Two courses of one id have a finding already; their links need none.
     const isClear = (id: string) => shelf.courses.filter((each) => each.id === id).length < 2;
     if (![...named].every(isClear)) return undefined;
     return aroundOf(shelf, course, named, {
@@ -44,7 +44,7 @@ export function lookWithin(
 }
 
 interface Around extends Pick<ShelfAround, 'together'> {
-  /** Address of the shelf, where it is not what shelf.yaml says. */
+  /** Address of the shelf; default: `site` in shelf.yaml. */
   readonly site?: string | undefined;
   readonly entryOf: (course: ShelvedCourse) => CourseEntry | Promise<CourseEntry>;
 }
@@ -58,7 +58,7 @@ async function aroundOf(
   const entries: Pick<CourseEntry, 'id' | 'title' | 'names'>[] = [];
   for (const course of courses) {
     const isAsked = course !== own && named.has(course.id);
-    // Of the others their ids are enough, for a hint.
+    // The ids of the others are enough for a hint.
     entries.push(isAsked ? await entryOf(course) : { id: course.id, title: course.id, names: {} });
   }
   return shelfAround(own.id, entries, { together, ...(site !== undefined && { site }) });
@@ -71,7 +71,7 @@ async function shelfAbove(
   const own = await realpath(folder);
   for (let at = path.dirname(own); ; at = path.dirname(at)) {
     if (await isShelf(at)) {
-      // One that cannot be read, or is a course too, names nothing.
+      // An unreadable shelf, or one that is a course too, names no courses.
       const shelf = await openShelf(at).catch(() => undefined);
       const course = shelf?.courses.find((each) => path.join(at, each.path) === own);
       if (shelf && course) return { shelf, course };

@@ -4,12 +4,12 @@ import { type Diagnostic, sortDiagnostics } from '../../diagnostics/index.ts';
 import { courseId } from '../../model/index.ts';
 import { findShelf, readSettings, type ShelfFiles, type ShelvedFolder } from '../../read/index.ts';
 
-/** A course of a shelf, before anything but its settings is read. */
+/** A course of a shelf, of which only the settings are read. */
 export interface ShelvedCourse extends ShelvedFolder {
   readonly id: string;
 }
 
-/** A course of a shelf that has been looked at: little enough to keep beside the next one. */
+/** What is held of a course that has been checked: little enough to hold for all. */
 export interface CourseSeen {
   readonly course: ShelvedFolder;
   readonly entry: CourseEntry;
@@ -19,13 +19,13 @@ export interface CourseSeen {
 
 /** Paths are relative to the shelf's folder. */
 export interface ShelfFindings {
-  /** What only the whole shelf shows. */
+  /** Findings about the shelf as a whole. */
   readonly ofShelf: readonly Diagnostic[];
-  /** That, and the findings of all courses, in the order of the shelf. */
+  /** These and the findings of all courses, in the order of the shelf. */
   readonly all: readonly Diagnostic[];
 }
 
-/** A shelf whose courses are opened one after the other: no more than one is held. */
+/** A shelf. Open its courses one by one, to hold no more than one. */
 export interface OpenShelf {
   readonly folder: string;
   readonly files: ShelfFiles;
@@ -58,7 +58,7 @@ export async function openShelf(folder: string): Promise<OpenShelf> {
       const ofCourses = seen.flatMap(({ course, diagnostics }) =>
         diagnostics.map((diagnostic) => inShelf(diagnostic, course.path)),
       );
-      // Sorting is stable: within a course the order stays.
+      // Sorting is stable, so the order within a course stays.
       const all = sortDiagnostics([...ofCourses, ...ofShelf]).sort((a, b) => rank(a) - rank(b));
       return { ofShelf, all };
     },
@@ -67,6 +67,6 @@ export async function openShelf(folder: string): Promise<OpenShelf> {
 
 function idOf({ path: folder, settings }: ShelvedFolder): string {
   const draft = settings && readSettings(settings);
-  // A course whose title cannot be read has an error that says so.
+  // A title that cannot be read has an error of its own.
   return draft?.isWhole ? courseId(draft) : folder;
 }

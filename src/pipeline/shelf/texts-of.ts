@@ -1,7 +1,7 @@
 import type { Diagnostic } from '../../diagnostics/index.ts';
 import { readTextFile } from '../../read/index.ts';
 
-/** The texts of the files that findings stand in: courses are let go before their findings are told. */
+/** Texts of the files with findings, read again: a course is released before its findings are printed. */
 export async function textsOf(
   folder: string,
   diagnostics: readonly Diagnostic[],
@@ -10,7 +10,7 @@ export async function textsOf(
   for (const diagnostic of diagnostics) {
     for (const { place } of [diagnostic, ...diagnostic.related]) {
       if (texts.has(place.file)) continue;
-      // What cannot be read has a finding that says so.
+      // An unreadable file has a finding of its own.
       texts.set(place.file, (await readTextFile(folder, place.file, () => {}))?.text);
     }
   }

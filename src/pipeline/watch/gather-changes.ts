@@ -1,22 +1,22 @@
 import type { Stats } from 'node:fs';
 import { setTimeout as wait } from 'node:timers/promises';
 
-/** In milliseconds: changes that come as close together as this are one. */
+/** Milliseconds: changes this close together are one. */
 const together = 15;
-/** An editor that empties a file before it writes it has written it after this time. */
+/** Milliseconds: an editor that empties a file before writing it is done by then. */
 const writing = 100;
 
 export interface GatheredChanges {
-  /** A file or folder has changed; without `stats` nothing is known of it, as when it is gone. */
+  /** A file or folder has changed; without `stats` if it is gone. */
   add(file: string, stats?: Stats): void;
-  /** Settles when no file has changed for so long that what an editor was writing is written. */
+  /** Resolves when editors have finished writing. */
   settled(): Promise<void>;
   close(): void;
 }
 
 /** Calls `onChange` once for changes that come together. */
 export function gatherChanges(onChange: () => void): GatheredChanges {
-  /** Files that were empty when they changed last, and folders, which are filled or watched only now. */
+  /** Files that were empty at their last change, and new folders. */
   const unfinished = new Set<string>();
   let last = Number.NEGATIVE_INFINITY;
   let timer: NodeJS.Timeout | undefined;

@@ -1,16 +1,16 @@
 import type { Stats } from 'node:fs';
 import { stat } from 'node:fs/promises';
 
-/** In milliseconds: the watcher drops what comes sooner than 50 after another change to the same file. */
+/** Milliseconds: the watcher drops a change within 50 of another to the same file. */
 const dropping = 60;
 
 export interface SecondLooks {
-  /** The watcher has reported a change to a file, which was then as `stats` say. */
+  /** The watcher has reported a change to a file, with these `stats`. */
   plan(file: string, stats: Stats): void;
   close(): void;
 }
 
-/** Looks at each file that changed once more, and reports a change that the watcher dropped. */
+/** Looks at each changed file once more, and reports changes that the watcher dropped. */
 export function lookAgain(onMissed: (file: string, stats: Stats) => void): SecondLooks {
   const planned = new Map<string, NodeJS.Timeout>();
   let closed = false;

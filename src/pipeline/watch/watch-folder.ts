@@ -3,16 +3,16 @@ import path from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { type FSWatcher, watch } from 'chokidar';
 
-/** What is watched of a folder, and what becomes of its changes. */
+/** What to watch in a folder, and whom to tell. */
 export interface FolderEvents {
-  /** Whether a file or folder at the top is watched, with all that it holds. */
+  /** Whether to watch a file or folder at the top, with all in it. */
   readonly isWatched: (name: string) => boolean;
   readonly onChange: (file: string, stats?: Stats) => void;
-  /** The folder itself is gone: nothing more is reported, even if it returns at once. */
+  /** The folder itself is gone; nothing follows, even if it returns. */
   readonly onGone: () => void;
 }
 
-/** Watches a folder that is there. Its name is a real one, without links. */
+/** Watches a folder. @param folder an existing real path, without links. */
 export async function watchFolder(
   root: string,
   { isWatched, onChange, onGone }: FolderEvents,
@@ -24,7 +24,7 @@ export async function watchFolder(
       const [top = ''] = path.relative(root, file).split(path.sep);
       return top !== '' && !isWatched(top);
     },
-    // A course is read without following links, and one may lead to a whole disk.
+    // Courses are read without following links, and one may lead to a whole disk.
     followSymlinks: false,
   });
   watcher.on('all', (event, file, stats) => {
@@ -32,7 +32,7 @@ export async function watchFolder(
     onChange(file, stats);
   });
   watcher.on('error', () => onChange(root));
-  // A folder that goes while it is being looked through may never be ready.
+  // A folder removed during the first scan may never be ready.
   await Promise.race([
     new Promise<void>((resolve) => watcher.on('ready', resolve)),
     wait(10_000, undefined, { ref: false }),

@@ -3,14 +3,13 @@ import { access, mkdir, symlink, truncate, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { gamesLimit, NoCourseError } from '../../read/index.ts';
 
-/** What a course is read from; all else in the folder is left where it is. */
+/** Paths that a course is read from. */
 const courseFiles =
   /^(?:course\.ya?ml|theme\.css|(?:chapters|pages|games|media|news|facts)(?:\/[^\n]+)?)$/;
 
 /**
- * Writes the files that a course had in a git revision into an empty folder. Pictures are written
- * empty: only their names matter to what is read.
- * @throws NoCourseError for a folder that is in no repository and a revision that does not exist.
+ * Writes a course as of a git revision into an empty folder. Pictures are left empty: only their names matter.
+ * @throws NoCourseError for a folder outside a repository, or an unknown revision.
  */
 export async function writeRevision(revision: string, course: string, into: string): Promise<void> {
   await access(course).catch(() => {
@@ -45,21 +44,21 @@ export async function writeRevision(revision: string, course: string, into: stri
       ({ name, isLink, size }) => !name.startsWith('media/') && !isLink && size <= gamesLimit,
     ),
   );
-  // Links come last, so that nothing is written through one.
+  // Links last, so that nothing is written through one.
   for (const entry of [...entries].sort((a, b) => Number(a.isLink) - Number(b.isLink))) {
     const file = path.join(into, ...entry.name.split('/'));
     await mkdir(path.dirname(file), { recursive: true });
     if (entry.isLink) await writeLink(file);
     else {
       await writeFile(file, contents.get(entry.name) ?? '');
-      // A hole as large as the file was: who reads the course tells of its size.
+      // A hole of the file's size: the reader of the course will complain of it.
       if (entry.size > gamesLimit && !entry.name.startsWith('media/'))
         await truncate(file, entry.size);
     }
   }
 }
 
-/** A file that a course had. */
+/** A file of the revision. */
 interface TreeEntry {
   readonly name: string;
   /** Of its content. */
@@ -69,8 +68,8 @@ interface TreeEntry {
 }
 
 /**
- * The files of a course in what `ls-tree -r -l -z` prints. A repository that somebody made by hand
- * may have names that lead out of a folder, such as `..`: those are no files of a course.
+ * Parses the output of `ls-tree -r -l -z`. Drops names that lead out of the folder, such as `..`, which a repository made
+ * by hand may have.
  */
 function readTree(output: string): TreeEntry[] {
   return output.split('\0').flatMap((line) => {
@@ -83,11 +82,11 @@ function readTree(output: string): TreeEntry[] {
 }
 
 /**
- * Puts a link in the place of one that the revision had, for the reader of the course to tell of.
- * It leads nowhere: a course is read without following links.
+ * Writes a link that leads nowhere in place of one of the revision: courses are read without following links, and the
+ * reader will complain of it.
  */
 async function writeLink(file: string): Promise<void> {
-  // On Windows a link needs a privilege; there git itself writes a file.
+  // Windows asks a privilege for links; git writes a file there.
   await symlink('a-link-of-that-revision', file).catch((error: NodeJS.ErrnoException) => {
     if (error.code !== 'EPERM') throw error;
     return writeFile(file, '');
@@ -96,7 +95,7 @@ async function writeLink(file: string): Promise<void> {
 
 type Git = (args: readonly string[], input?: string) => Promise<Answer>;
 
-/** The contents of files by their names, all by one process. */
+/** Contents of files by name, read by one process. */
 async function readBlobs(git: Git, entries: readonly TreeEntry[]): Promise<Map<string, Buffer>> {
   const asked = entries.map(({ id }) => `${id}\n`).join('');
   const { code, output, error } = await git(['cat-file', '--batch'], asked);
@@ -140,7 +139,7 @@ function runGit(folder: string, args: readonly string[], input = ''): Promise<An
         }
       },
     );
-    // A git that ended early takes no input; why it ended is told by its code.
+    // Ignored: a git that ended early takes no input; its exit code says why.
     child.stdin?.on('error', () => {});
     child.stdin?.end(input);
   });

@@ -3,9 +3,8 @@ import { type CourseFiles, findFiles } from '../../read/index.ts';
 import { writeRevision } from './git-revision.ts';
 
 /**
- * The files that a course had in a git revision. Its pictures are not looked into: only their names matter to
- * what is read.
- * @throws NoCourseError for a folder that is in no repository and a revision that does not exist.
+ * The files of a course as of a git revision, its pictures by name only.
+ * @throws NoCourseError for a folder outside a repository, or an unknown revision.
  */
 export async function readRevision(revision: string, course: string): Promise<CourseFiles> {
   const folder = await makeTemporaryFolder();

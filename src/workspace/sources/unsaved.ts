@@ -7,9 +7,8 @@ import {
 } from '../../read/index.ts';
 
 /**
- * The files of a course as an editor has them: a text that is not saved yet stands for what is on the disk, and a
- * file that is only in the editor is there.
- * @param unsaved texts by their path in the course, such as `chapters/02-main.md`.
+ * The files of a course as an editor has them: unsaved texts replace those on the disk or add to them.
+ * @param unsaved texts by path, such as `chapters/02-main.md`.
  */
 export function withUnsaved(files: CourseFiles, unsaved: ReadonlyMap<string, string>): CourseFiles {
   if (unsaved.size === 0) return files;
@@ -29,7 +28,7 @@ export function withUnsaved(files: CourseFiles, unsaved: ReadonlyMap<string, str
   };
 }
 
-/** A translation's files keep their places, so only those that are on the disk already are looked for. */
+/** Only files of a translation that are on the disk already can be replaced. */
 function unsavedIn(
   translation: TranslationFiles,
   unsaved: ReadonlyMap<string, string>,
@@ -55,7 +54,7 @@ function joined(
 ): SourceFile[] {
   const byPath = new Map(saved.map((file) => [file.path, file]));
   for (const [path, text] of unsaved) if (isOne.test(path)) byPath.set(path, sourceOf(path, text));
-  // As the files of a folder are ordered.
+  // In the order of a folder's files.
   return [...byPath.values()].sort((a, b) => compareNames(a.path, b.path));
 }
 
