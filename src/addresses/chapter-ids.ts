@@ -3,7 +3,7 @@ import { positionAddress, repeatedAddress } from '../contract/index.ts';
 import type { Block, Chapter, ExerciseBlock } from '../model/index.ts';
 import type { IdGiver } from './id-giver.ts';
 import { lineNames } from './line-names.ts';
-import { namedIds } from './named-ids.ts';
+import { namedIds, offsetOf } from './named-ids.ts';
 import { shownNodes } from './shown-nodes.ts';
 
 export type LineKind = 'answer' | 'also' | 'wrong';
@@ -56,7 +56,7 @@ function makeIds(chapter: Chapter): ChapterIds {
       return own?.[node] ?? own?.[0] ?? '';
     },
     ofLine: ({ key }, kind, line) => lines.get(key)?.[kind][line] ?? '',
-    ofHeading: (heading) => headings.get(heading),
+    ofHeading: (heading) => headings.get(offsetOf(heading)),
     positions,
     has: (id) => ids.has(id),
     more: () => ids.copy(),

@@ -8,7 +8,8 @@ import { shownNodes } from './shown-nodes.ts';
 export interface NamedIds {
   /** Of named positions, by their names. */
   readonly names: ReadonlyMap<string, string>;
-  readonly headings: ReadonlyMap<Heading, string>;
+  /** By the offset where they begin, since a body that is loaded again has other nodes. */
+  readonly headings: ReadonlyMap<number | undefined, string>;
   /** Those of the author's own HTML, as far as they are written plainly. */
   readonly inHtml: readonly string[];
   /** Gives the page's other ids. */
@@ -36,13 +37,13 @@ function giveIds(chapter: Chapter): NamedIds {
     // A name that stands twice is a finding; it has one id all the same.
     for (const name of node.labels) if (!names.has(name)) names.set(name, giver.give(name));
   }
-  const headings = new Map<Heading, string>();
+  const headings = new Map<number | undefined, string>();
   const inHtml: string[] = [];
   const title = repeatedTitle(chapter);
   const walk = (parent: Parents): void => {
     for (const node of parent.children) {
       if (node.type === 'heading' && node !== title) {
-        headings.set(node, giver.give(slug(node.data?.original ?? plainText(node))));
+        headings.set(offsetOf(node), giver.give(slug(node.data?.original ?? plainText(node))));
       } else if (node.type === 'html') {
         for (const [, quoted, single, bare] of node.value.matchAll(idAttribute)) {
           inHtml.push(quoted ?? single ?? bare ?? '');
@@ -52,6 +53,10 @@ function giveIds(chapter: Chapter): NamedIds {
   };
   walk(chapter.body);
   return { names, headings, inHtml, giver };
+}
+
+export function offsetOf({ position }: Heading): number | undefined {
+  return position?.start.offset;
 }
 
 const idAttribute = /\sid\s*=\s*(?:"([^"]*)"|'([^']*)'|([^\s"'>]+))/gi;

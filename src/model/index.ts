@@ -44,3 +44,4 @@ export { slug } from './slug.ts';
 export type * from './types.ts';
 export { arrowMeanings } from './types.ts';
 export { walkText } from './walk-text.ts';
+export { withLateBody } from './with-late-body.ts';

@@ -14,7 +14,11 @@ export function mergeSaid(chapter: Chapter, said: readonly SaidElsewhere[]): Cha
     const there = byBlock.get(block.key);
     return there ? ({ ...block, nodes: withSaid(block.nodes, there) } as Block) : block;
   });
-  return { ...chapter, blocks };
+  return Object.defineProperties({} as Chapter, {
+    // Descriptors, not values: a late body stays late.
+    ...Object.getOwnPropertyDescriptors(chapter),
+    blocks: { value: blocks, enumerable: true },
+  });
 }
 
 function withSaid(nodes: readonly MoveNode[], said: readonly SaidElsewhere[]): MoveNode[] {

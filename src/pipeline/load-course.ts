@@ -174,7 +174,10 @@ export async function loadLazilyToPublish(
   { progress, ...find }: FolderOptions = {},
 ): Promise<LazyCourse> {
   const ownChecks = ownChecksFor(progress);
-  const options = { as: path.resolve(folder), drafts: 'left out', progress, ownChecks } as const;
+  const options: LoadOptions = {
+    ...{ as: path.resolve(folder), drafts: 'left out', progress, ownChecks },
+    releaseSyntax: true,
+  };
   const files = await filesIn(folder, find);
   return withLanguages(unlessOpen(await loadFilesLazily(files, options)), files, options);
 }
@@ -244,6 +247,7 @@ const manyChapters = 20;
 
 export interface LoadOptions {
   readonly drafts?: WorkspaceOptions['drafts'];
+  readonly releaseSyntax?: WorkspaceOptions['releaseSyntax'];
   /** The folder that it is kept by. */
   readonly as: string;
   readonly progress?: Progress | undefined;
@@ -326,7 +330,7 @@ export async function openToCheck(folder: string, { progress, ...find }: FolderO
 /** Opens a course with what an earlier process kept of it, which is kept again for the next. */
 export async function openFiles(
   found: CourseFiles,
-  { as, drafts, progress, ownChecks = ownChecksFor(progress) }: LoadOptions,
+  { as, drafts, releaseSyntax, progress, ownChecks = ownChecksFor(progress) }: LoadOptions,
   syntaxes?: KeptSyntax,
 ) {
   const cache = cacheFolder();
@@ -338,7 +342,14 @@ export async function openFiles(
   };
   const kept = await loadKept(cache, as);
   progress?.reads?.(length);
-  const workspace = createWorkspace({ kept, syntaxes, drafts, onProgress, ownChecks });
+  const workspace = createWorkspace({
+    kept,
+    syntaxes,
+    releaseSyntax,
+    drafts,
+    onProgress,
+    ownChecks,
+  });
   const comparisons = files.translations && (await keepComparisons(cache, as));
   const opened = updateWith(files, workspace, comparisons?.recall);
   await comparisons?.save();

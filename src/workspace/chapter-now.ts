@@ -1,7 +1,8 @@
 import type { OwnChecks } from '../check/index.ts';
-import type { PlayedChapter } from '../model/index.ts';
+import { type PlayedChapter, withLateBody } from '../model/index.ts';
 import {
   type ChapterOptions,
+  type ChapterSyntax,
   type FilesBeside,
   readChapter,
   type SourceFile,
@@ -17,6 +18,8 @@ export interface UpdateOptions extends Pick<ChapterOptions, 'frontMatter'> {
     | undefined;
   /** Chapters that earlier processes have read. */
   readonly syntaxes?: KeptSyntax | undefined;
+  /** Releases the syntax tree of each chapter after its check. For a build, which needs it once more, chapter by chapter. */
+  readonly releaseSyntax?: boolean | undefined;
   /** Called as chapters are checked, with the number of those that have to be. */
   readonly onProgress?: ((done: number, all: number) => void) | undefined;
 }
@@ -40,14 +43,16 @@ export class ChapterNow {
   private beside: FilesBeside;
   private options: Pick<ChapterOptions, 'frontMatter'>;
   private syntaxes: KeptSyntax | undefined;
+  private releasesSyntax: boolean;
   private read: ReadChapter | undefined;
+  private askedOfFiles: readonly AskedOfFiles[] | undefined;
 
   constructor(
     source: SourceFile,
     before: KeptChapter | undefined,
     settings: string,
     beside: FilesBeside,
-    { syntaxes, ...options }: UpdateOptions,
+    { syntaxes, releaseSyntax = false, ...options }: UpdateOptions,
   ) {
     this.file = source.path;
     this.text = hashOfFile(source);
@@ -55,12 +60,14 @@ export class ChapterNow {
     this.beside = beside;
     this.options = options;
     this.syntaxes = syntaxes;
+    this.releasesSyntax = releaseSyntax;
     if (before === undefined || before.text !== this.text) return;
     const { asked, live } = before;
     if (!this.stillHolds(asked)) return;
     this.before = before;
     if (live) {
-      this.read = { syntax: live.syntax, asked };
+      this.askedOfFiles = asked;
+      if (live.syntax) this.read = { syntax: live.syntax, asked };
       this.wasRead = live.wasRead;
     }
     if (before.settings !== settings) return;
@@ -76,12 +83,31 @@ export class ChapterNow {
       this.read = before;
       return before;
     }
-    const { files, asked } = noteQuestions(this.beside);
-    const syntax = readChapter(this.source, { ...this.options, ...files });
-    this.read = { syntax, asked: asked() };
+    this.read = readFrom(this.source, this.beside, this.options);
     this.wasRead = true;
     this.isRead = true;
     return this.read;
+  }
+
+  /** Its syntax, unless that was released. */
+  syntaxHere(): ChapterSyntax | undefined {
+    return this.read?.syntax;
+  }
+
+  /** What reading it asked of the files beside it. */
+  asked(): readonly AskedOfFiles[] {
+    return this.askedOfFiles ?? this.syntax().asked;
+  }
+
+  /** Moves its syntax from memory to the disk, if `releaseSyntax` is set. */
+  release(): void {
+    const { file, text, source, beside, options, syntaxes, read, played } = this;
+    if (!this.releasesSyntax || !syntaxes || !read || !played) return;
+    if (this.wasRead) syntaxes.set(file, text, read);
+    this.askedOfFiles = read.asked;
+    this.read = undefined;
+    const again = () => syntaxes.get(file, text) ?? readFrom(source, beside, options);
+    this.played = { ...played, chapter: withLateBody(played.chapter, () => again().syntax.body) };
   }
 
   private stillHolds(asked: readonly AskedOfFiles[]): boolean {
@@ -100,4 +126,14 @@ export class ChapterNow {
     if (play === undefined) throw new Error(`${this.file} has not been played`);
     return play;
   }
+}
+
+function readFrom(
+  source: SourceFile,
+  beside: FilesBeside,
+  options: Pick<ChapterOptions, 'frontMatter'>,
+): ReadChapter {
+  const { files, asked } = noteQuestions(beside);
+  const syntax = readChapter(source, { ...options, ...files });
+  return { syntax, asked: asked() };
 }

@@ -40,7 +40,9 @@ export function checkLater(
     return chapters.map((chapter, at): CheckedChapter => {
       if (chapter.kept && holds[at]) return chapter.kept.checked;
       onProgress?.(done++, all);
-      return checkChapter(mergedChapter(chapter, course), index, check);
+      const checked = checkChapter(mergedChapter(chapter, course), index, check);
+      chapter.release();
+      return checked;
     });
   }
 }

@@ -37,6 +37,7 @@ export interface KeptPlay {
 export interface LiveChapter {
   /** Whether this process parsed it. */
   readonly wasRead: boolean;
-  readonly syntax: ChapterSyntax;
+  /** Absent if it was released: then `KeptSyntax` has it. */
+  readonly syntax?: ChapterSyntax;
   readonly played: PlayedChapter;
 }

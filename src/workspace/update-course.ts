@@ -242,8 +242,9 @@ function keep(
 ): KeptChapter {
   const { kept, played, file, text } = chapter;
   if (!summary) throw new Error(`${file} has not been summarised`);
+  const syntax = chapter.syntaxHere();
   const live = played && {
-    live: { syntax: chapter.syntax().syntax, played, wasRead: chapter.wasRead },
+    live: { ...(syntax && { syntax }), played, wasRead: chapter.wasRead },
   };
   if (kept)
     return kept.checked === checked && (kept.live || !live) ? kept : { ...kept, checked, ...live };
@@ -251,7 +252,7 @@ function keep(
   return {
     file,
     text,
-    asked: chapter.syntax().asked,
+    asked: chapter.asked(),
     settings,
     front: frontNow(chapter),
     played: {

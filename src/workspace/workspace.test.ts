@@ -20,17 +20,19 @@ function throughDisk(kept: Iterable<KeptChapter>): KeptChapter[] {
   return [...kept].map(({ live: _, ...plain }) => JSON.parse(JSON.stringify(plain)));
 }
 
-/** The chapters that one process has read, as another gets them. */
-function syntaxOf(kept: Iterable<KeptChapter>): KeptSyntax {
-  const chapters = [...kept].map(({ live, ...chapter }) => ({
-    ...chapter,
-    syntax: JSON.stringify(live?.syntax),
-  }));
+/** Chapters as they were read, kept as bytes: nothing of them is alive. */
+function keptSyntax(): KeptSyntax {
+  const lines = new Map<string, string>();
   return {
-    save: async () => {},
     get(file, text) {
-      const found = chapters.find((chapter) => chapter.file === file && chapter.text === text);
-      return found && { syntax: JSON.parse(found.syntax), asked: found.asked };
+      const line = lines.get(`${file} ${text}`);
+      return line === undefined ? undefined : JSON.parse(line);
+    },
+    set: (file, text, read) => lines.set(`${file} ${text}`, JSON.stringify(read)),
+    async save(chapters) {
+      for (const { file, text, asked, live } of chapters) {
+        if (live?.syntax) this.set(file, text, { syntax: live.syntax, asked });
+      }
     },
   };
 }
@@ -217,11 +219,32 @@ test('a diagram of a name of another chapter is known by that name, whether that
   expect(fresh(files).course.chapters[1]?.names).toMatchObject([{ name: 'd', from: 'a' }]);
 });
 
+test('a chapter whose syntax was released has its body for whoever looks, and can be played again', () => {
+  const syntaxes = keptSyntax();
+  const workspace = createWorkspace({ ...optional, syntaxes, releaseSyntax: true });
+  const files = filesOf(course);
+  const now = workspace.update(files);
+  expect(now.diagnostics).toEqual(fresh(files).diagnostics);
+  expect([...workspace.kept()].map(({ live }) => live?.syntax)).toEqual([
+    undefined,
+    undefined,
+    undefined,
+  ]);
+  expect(now.course()).toEqual(fresh(files).course);
+  // The second chapter starts from a name of the first, whose place becomes another.
+  const text = course['chapters/1.md'].replace('2. c4', '2. c3');
+  const changed = filesOf({ ...course, 'chapters/1.md': text });
+  const then = workspace.update(changed);
+  expect(then.course()).toEqual(fresh(changed).course);
+  expect(then.work.read).toEqual(['chapters/1.md']);
+});
+
 test('any mixture of kept and fresh chapters gives what a fresh run gives', () => {
   fc.assert(
     fc.property(fc.array(edit, { minLength: 1, maxLength: 8 }), (edits) => {
       const texts = new Map<string, string>();
       let workspace = createWorkspace(optional);
+      const syntaxes = keptSyntax();
       for (const { file, text, restart, media, side } of edits) {
         if (text === undefined) texts.delete(file);
         else texts.set(file, text);
@@ -232,10 +255,14 @@ test('any mixture of kept and fresh chapters gives what a fresh run gives', () =
         });
         if (restart) {
           const kept = [...workspace.kept()];
+          void syntaxes.save(kept);
+          // As in a build.
+          const releaseSyntax = true;
           workspace = createWorkspace({
             ...optional,
             kept: throughDisk(kept),
-            syntaxes: syntaxOf(kept),
+            syntaxes,
+            releaseSyntax,
           });
         }
         const now = workspace.update(files);
