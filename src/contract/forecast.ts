@@ -8,7 +8,7 @@ export function forecastKey(course: string): string {
   return `practice:${course}:forecast`;
 }
 
-/** The text that is left, of the days on which moves are due; days as `browser/practice/day.ts` counts them. */
+/** The text that is left, of the days on which moves are due; days as `browser/practice/session/day.ts` counts them. */
 export function writeForecast(days: Iterable<number>): string {
   const counts = new Map<number, number>();
   for (const day of days) counts.set(day, (counts.get(day) ?? 0) + 1);

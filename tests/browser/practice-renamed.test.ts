@@ -3,7 +3,7 @@ import { writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import type { Page } from 'playwright-core';
 import { expect, inject, test } from 'vitest';
-import type { Item } from '../../src/browser/practice/item.ts';
+import type { Item } from '../../src/browser/practice/store/item.ts';
 import { useDemo } from './browser.ts';
 import {
   button,

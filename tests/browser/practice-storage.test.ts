@@ -156,7 +156,7 @@ test('one that fails for a while is told, and tried again without a hand; then a
 async function storeScript(): Promise<string> {
   const { outputFiles } = await build({
     stdin: {
-      contents: "export { openStore } from './src/browser/practice/store.ts';",
+      contents: "export { openStore } from './src/browser/practice/store/store.ts';",
       resolveDir: path.resolve(import.meta.dirname, '../..'),
     },
     bundle: true,

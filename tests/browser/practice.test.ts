@@ -3,7 +3,7 @@ import { readdir, readFile, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { describe, expect, inject, test } from 'vitest';
-import { practiceCourse, wayTo } from '../../src/browser/practice/practice-course.ts';
+import { practiceCourse, wayTo } from '../../src/browser/practice/session/practice-course.ts';
 import {
   type CourseNotes,
   type CourseTable,

@@ -15,7 +15,7 @@ import { counted } from '../counted.ts';
 import { make } from '../element.ts';
 import { keptText } from '../kept-text.ts';
 import { loadScript } from '../load-script.ts';
-import { dayOf } from '../practice/day.ts';
+import { dayOf } from '../practice/session/day.ts';
 
 const main = document.querySelector<HTMLElement>('main');
 if (main !== null) startFirstPage(main);

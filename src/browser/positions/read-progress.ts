@@ -1,5 +1,5 @@
-import { databaseName } from '../practice/database-name.ts';
-import type { Item } from '../practice/item.ts';
+import { databaseName } from '../practice/store/database-name.ts';
+import type { Item } from '../practice/store/item.ts';
 
 /** As much of an item as is shown: what writes items looks at all of them (`practice/read-item.ts`). */
 export type Known = Pick<Item, 'key' | 'advice' | 'last' | 'due'>;

@@ -2,8 +2,8 @@ import { dataOf } from '../../contract/attributes.ts';
 import type { PageWords } from '../../contract/words.ts';
 import { stateMark } from '../../draw/state-marks.ts';
 import { element } from '../element.ts';
-import { dayOf } from '../practice/day.ts';
-import { isDue, standingOf } from '../practice/standing.ts';
+import { dayOf } from '../practice/session/day.ts';
+import { isDue, standingOf } from '../practice/session/standing.ts';
 import type { Known } from './read-progress.ts';
 
 /** Says on each plate what practice knows of its position; nothing where it was never asked. */

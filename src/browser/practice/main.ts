@@ -1,7 +1,7 @@
 /** The script of the practice page. */
 import { givenNotes, givenTable } from '../../lookup/index.ts';
 import { wordsOf } from '../board/board-words.ts';
-import { practiceCourse } from './practice-course.ts';
+import { practiceCourse } from './session/practice-course.ts';
 import { startPractice } from './start-practice.ts';
 
 const place = document.getElementById('practice');

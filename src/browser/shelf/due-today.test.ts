@@ -1,8 +1,8 @@
 /** Several courses practised as one: what is asked, where it counts, and that no line leaves its course. */
 import { expect, test } from 'vitest';
-import type { Item } from '../practice/item.ts';
-import type { PracticeCourse } from '../practice/practice-course.ts';
-import { begin, goOn, positionNow, type Session, tryMove } from '../practice/session.ts';
+import type { PracticeCourse } from '../practice/session/practice-course.ts';
+import { begin, goOn, positionNow, type Session, tryMove } from '../practice/session/session.ts';
+import type { Item } from '../practice/store/item.ts';
 import { smallCourse } from '../practice/testing/small-course.ts';
 import { dueToday, placesOf } from './due-today.ts';
 import { mergeCourses } from './merge-courses.ts';

@@ -1,7 +1,7 @@
-import type { Item } from '../practice/item.ts';
-import { type Plan, planOf } from '../practice/plan.ts';
-import type { PracticeCourse } from '../practice/practice-course.ts';
-import type { Task } from '../practice/session.ts';
+import { type Plan, planOf } from '../practice/session/plan.ts';
+import type { PracticeCourse } from '../practice/session/practice-course.ts';
+import type { Task } from '../practice/session/session.ts';
+import type { Item } from '../practice/store/item.ts';
 import type { MergedCourse, MergedPart } from './merge-courses.ts';
 
 /** What the reader knows of a course. */

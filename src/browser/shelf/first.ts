@@ -10,8 +10,8 @@ import { wordsOf } from '../board/board-words.ts';
 import { counted } from '../counted.ts';
 import { element, make } from '../element.ts';
 import { keptText } from '../kept-text.ts';
-import { dayOf } from '../practice/day.ts';
-import { whenSeenAgain } from '../practice/when-seen-again.ts';
+import { dayOf } from '../practice/session/day.ts';
+import { whenSeenAgain } from '../practice/view/when-seen-again.ts';
 
 const main = document.querySelector<HTMLElement>('main');
 if (main !== null) {

@@ -5,7 +5,7 @@ import {
   type CourseItem,
   type PracticeCourse,
   practiceCourse,
-} from '../practice/practice-course.ts';
+} from '../practice/session/practice-course.ts';
 
 /** A course of the shelf that is practised with others, and where its positions begin among theirs. */
 export interface MergedPart {

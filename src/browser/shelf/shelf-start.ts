@@ -5,13 +5,13 @@ import type { ShelfPracticeWords } from '../../contract/words.ts';
 import { counted } from '../counted.ts';
 import { element, make, makeButton } from '../element.ts';
 import { inLanguageOf } from '../in-language-of.ts';
-import { focusable } from '../practice/focusable.ts';
-import { type Coming, forecastOf } from '../practice/forecast.ts';
-import { forecastTable } from '../practice/forecast-table.ts';
-import { tallyOf } from '../practice/overview.ts';
-import { most } from '../practice/plan.ts';
-import type { Task } from '../practice/session.ts';
-import { bar } from '../practice/svg.ts';
+import { type Coming, forecastOf } from '../practice/session/forecast.ts';
+import { tallyOf } from '../practice/session/overview.ts';
+import { most } from '../practice/session/plan.ts';
+import type { Task } from '../practice/session/session.ts';
+import { focusable } from '../practice/view/focusable.ts';
+import { forecastTable } from '../practice/view/forecast-table.ts';
+import { bar } from '../practice/view/svg.ts';
 import type { ShelfStanding } from './shelf-practice.ts';
 
 /** The page between sessions: what is due over all courses, how each stands, when the rest comes back. */

@@ -3,14 +3,14 @@ import {
   type PracticeCourse,
   practiceCourse,
   wayTo,
-} from '../../../src/browser/practice/practice-course.ts';
+} from '../../../src/browser/practice/session/practice-course.ts';
 import {
   begin,
   goOn,
   type Session,
   showMove,
   tryMove,
-} from '../../../src/browser/practice/session.ts';
+} from '../../../src/browser/practice/session/session.ts';
 import { englishLetters } from '../../../src/chess/index.ts';
 import type { CourseNotes } from '../../../src/contract/course-notes.ts';
 import type { CourseTable } from '../../../src/contract/course-table.ts';

@@ -1,6 +1,6 @@
 import { initialPosition, isMoveFault, type Position, playMove } from '../../../chess/index.ts';
 import type { CourseTable, TableMove, TableMoveKind } from '../../../contract/course-table.ts';
-import { type PracticeCourse, practiceCourse } from '../practice-course.ts';
+import { type PracticeCourse, practiceCourse } from '../session/practice-course.ts';
 
 interface Draft {
   readonly key: string;
