@@ -9,6 +9,7 @@ import { claimFalse } from './rules/claim-false.ts';
 import { claimUnreadable } from './rules/claim-unreadable.ts';
 import { makeCourseSetting } from './rules/course-setting.ts';
 import { diagramAdvice } from './rules/diagram-advice.ts';
+import { endGoesOn } from './rules/end-goes-on.ts';
 import { engineAdvice } from './rules/engine-advice.ts';
 import { engineExercise } from './rules/engine-exercise.ts';
 import { engineReply } from './rules/engine-reply.ts';
@@ -86,6 +87,7 @@ export const rules: readonly CourseRule[] = [
   adviceConflict,
   materialEnPrise,
   replyUnanswered,
+  endGoesOn,
   sameNotSame,
   transpositionUntold,
   lineRepeated,

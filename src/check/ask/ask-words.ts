@@ -11,11 +11,18 @@ export const sidesToMove: readonly RegExp[] = [
   `(?<!(?:with|for|allow|allows|let|lets|want|wants|force|forces|help|helps|expect|expects) )(White|Black)(?: is)? to (?:move|play|mate)`,
   `(?:it is|it['’]s) (White|Black)['’]s (?:move|turn)`,
   `(?:what|which move) (?:does|should|must) (White|Black) play(?! (?:against|on|to)(?!\\p{L}))`,
+  `how (?:does|should|must|can) (White|Black) (?:continue|proceed|go on)`,
+  `(?:what is|find|which is) (White|Black)['’]s (?:best|strongest|only|right|correct) (?:move|reply|answer|continuation)`,
+  `(?:best|strongest|only|right|correct) (?:move|reply|continuation) for (White|Black)`,
   `(Weiß|Weiss|Schwarz)(?: ist)? am Zuge?`,
+  `wie (?:setzt|spielt|macht) (Weiß|Weiss|Schwarz) (?:fort|weiter)`,
+  `(?:beste|besten|stärkste|stärksten|einzige|einzigen|richtige|richtigen) (?:Zug|Antwort|Fortsetzung) (?:für|von) (Weiß|Weiss|Schwarz)`,
   `(Weiß|Weiss|Schwarz) zieht(?= und(?!\\p{L})| *[.!?:;,]| *$)`,
   `(?:was|welchen Zug) (?:spielt|zieht) (Weiß|Weiss|Schwarz)(?! (?:gegen|auf|um)(?!\\p{L}))`,
   `(?:juegan|mueven) (?:las )?(blancas|negras)`,
   `(blancas|negras) (?:juegan|mueven)(?= y(?!\\p{L})| *[.!?:;,]| *$)`,
+  `cómo (?:siguen|continúan) (?:las )?(blancas|negras)`,
+  `(?:mejor|única) (?:jugada|respuesta|continuación) (?:de|para) (?:las )?(blancas|negras)`,
   `turno de (?:las )?(blancas|negras)`,
 ].map(words);
 

@@ -24,7 +24,14 @@ describe('who is to move', () => {
     ['The centre is open. White is to move!', 'white'],
     ['What does Black play?', 'black'],
     ['Which move should White play here?', 'white'],
+    ['How does Black continue?', 'black'],
+    ['Find White’s best move.', 'white'],
+    ['Find the best move for Black.', 'black'],
     ['Weiß am Zug.', 'white'],
+    ['Wie setzt Schwarz fort?', 'black'],
+    ['Finde den besten Zug für Weiß.', 'white'],
+    ['¿Cómo siguen las negras?', 'black'],
+    ['La mejor jugada de las blancas.', 'white'],
     ['Schwarz ist am Zug und steht schlechter.', 'black'],
     ['Schwarz zieht und gewinnt.', 'black'],
     ['Was spielt Weiß?', 'white'],
@@ -35,6 +42,7 @@ describe('who is to move', () => {
   ])('%s', (text, color) => expect(read(text).toMove).toBe(color));
 
   test.each([
+    'What is the best plan for White?',
     'If it were White to move, he would take.',
     'After 5.Nf3 it is Black to move.',
     'What does White threaten?',

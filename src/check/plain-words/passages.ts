@@ -59,7 +59,7 @@ export function* passagesOf(chapter: Chapter, course: CourseView): Generator<Pas
       } else if (node.type === 'paragraph' || node.type === 'heading' || node.type === 'tableRow') {
         const text = plainText(node.children, file);
         const wide = isNote || node.type !== 'paragraph';
-        const before = shown;
+        const before = shown ?? (node.type === 'heading' ? inChapter(chapter, course) : undefined);
         const mentioned = mentionedIn(text, chapter, course);
         const [from, to] = wide ? [0, blocks.length] : [last - 1, last + 1];
         yield {
@@ -81,6 +81,15 @@ export function* passagesOf(chapter: Chapter, course: CourseView): Generator<Pas
     }
   }
   yield* visit(chapter.body.children, false);
+}
+
+/** A position of the chapter for a heading before its first block, which is false only where no position bears it out. */
+function inChapter({ blocks }: Chapter, course: CourseView): Shown | undefined {
+  for (const block of blocks) {
+    const shown = shownBy(block, course);
+    if (shown) return { ...shown, where: () => 'in any position of this chapter' };
+  }
+  return undefined;
 }
 
 function* passagesOfBlock(block: Block, chapter: Chapter, course: CourseView): Generator<Passage> {

@@ -28,6 +28,16 @@ another game is left alone, and so is a question. [Plain words](06-plain-words.m
       ],
     },
     {
+      title: 'A heading that nothing in its chapter bears out',
+      course: '## The knight on f4\n\n```moves\n1. e4 e5 2. Nf3 Nc6\n```\n\n## The knight on c6',
+      findings: [
+        {
+          start: '1:4',
+          message: '“The knight on f4” is not so in any position of this chapter: f4 is empty.',
+        },
+      ],
+    },
+    {
       title: 'A move that cannot be played, without code marks',
       course: '```moves\n1. e4 e5 2. Nf3 Nc6\n```\n\nBlack has answered with 2...Nf3.',
       findings: [
