@@ -17,10 +17,10 @@ import { createServer, type Server } from 'node:net';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, inject, test, vi } from 'vitest';
 import { changes } from '../src/cli/changes.ts';
-import { compare } from '../src/cli/compare.ts';
+import { compare } from '../src/cli/compare/compare.ts';
 import { diagram } from '../src/cli/diagram.ts';
 import { exportCourse } from '../src/cli/export.ts';
-import { gaps } from '../src/cli/gaps.ts';
+import { gaps } from '../src/cli/gaps/gaps.ts';
 import { letter } from '../src/cli/letter.ts';
 
 /** What no command may ever print or write; it stands outside the course. */

@@ -6,11 +6,11 @@ import { afterAll, afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { jsonOutputs } from '../scripts/handbook/json-outputs.ts';
 import { changes } from '../src/cli/changes.ts';
 import { check } from '../src/cli/check.ts';
-import { compare } from '../src/cli/compare.ts';
-import { gaps } from '../src/cli/gaps.ts';
-import { importPgn } from '../src/cli/import.ts';
+import { compare } from '../src/cli/compare/compare.ts';
+import { gaps } from '../src/cli/gaps/gaps.ts';
+import { importPgn } from '../src/cli/import/import.ts';
 import { program } from '../src/cli/program.ts';
-import { where } from '../src/cli/where.ts';
+import { where } from '../src/cli/where/where.ts';
 
 const work = mkdtempSync(path.join(tmpdir(), 'linewright-json-'));
 afterAll(() => rmSync(work, { recursive: true, force: true }));

@@ -367,7 +367,7 @@ describe('some things have one door', () => {
       'astro/build.ts': 'the site that was built',
       'astro/components-of-site.ts': 'of this package',
       'astro/locate-component.ts': 'the pages of the site',
-      'cli/compared-games.ts': 'the games that the command line names',
+      'cli/compare/compared-games.ts': 'the games that the command line names',
       'dev/desk-files.ts': 'of this package',
       'cli/new.ts': 'the starter of this package',
       'cli/package-version.ts': 'of this package',

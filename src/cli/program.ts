@@ -4,21 +4,21 @@ import { isDay, isLanguageTag, isShelf, webAddressFault } from '../read/index.ts
 import type { BuildOptions } from './build-options.ts';
 import type { ChangesOptions } from './changes.ts';
 import { type CheckOptions, check, checkFormats } from './check.ts';
-import { type CompareOptions, compareFormats } from './compare-formats.ts';
+import { type CompareOptions, compareFormats } from './compare/compare-formats.ts';
 import { stderr, stdout } from './console.ts';
 import { defineDiagram } from './diagram-command.ts';
-import type { EngineCommandOptions } from './engine.ts';
+import type { EngineCommandOptions } from './engine/engine.ts';
+import { resultPlaces } from './engine/result-places.ts';
 import { addExamples } from './examples.ts';
 import { type ExportOptions, exportFormats } from './export-formats.ts';
-import { type GapsOptions, gapsFormats } from './gaps-options.ts';
+import { type GapsOptions, gapsFormats } from './gaps/gaps-options.ts';
 import { defineGuideCommands } from './guide-commands.ts';
-import type { ImportOptions } from './import.ts';
+import type { ImportOptions } from './import/import.ts';
 import type { LetterOptions } from './letter.ts';
 import { type LookName, lookNames } from './looks.ts';
 import { packageVersion } from './package-version.ts';
-import { resultPlaces } from './result-places.ts';
 import type { TranslateOptions } from './translate.ts';
-import { type WhereOptions, whereFormats } from './where-options.ts';
+import { type WhereOptions, whereFormats } from './where/where-options.ts';
 
 export const program = new Command('linewright')
   .description('Proves an opening course and publishes it as a site.')
@@ -209,7 +209,7 @@ program
     ).choices(['lines', 'games']),
   )
   .action(async (file: string, options: ImportOptions) => {
-    const { importPgn } = await import('./import.ts');
+    const { importPgn } = await import('./import/import.ts');
     process.exitCode = await importPgn(file, options);
   });
 
@@ -226,7 +226,7 @@ program
   .option('--player <name>', 'only games in which this player has the side of the course')
   .option('--all', 'every position instead of the most frequent', false)
   .action(async (games: string, folder: string, options: CompareOptions) => {
-    const { compare } = await import('./compare.ts');
+    const { compare } = await import('./compare/compare.ts');
     process.exitCode = await compare(games, folder, options);
   });
 
@@ -278,7 +278,7 @@ program
   .option('--doubtful', 'look only where check tells something by the results so far', false)
   .option('--prune', 'take out results of positions that the course has no more', false)
   .action(async (folder: string, options: EngineCommandOptions) => {
-    const { engine } = await import('./engine.ts');
+    const { engine } = await import('./engine/engine.ts');
     process.exitCode = await engine(folder, options);
   });
 
@@ -297,7 +297,7 @@ program
   .option('--at-least <number>', 'games by which a reply is frequent', parseCount(1e9), 2)
   .option('--all', 'every reply instead of the first', false)
   .action(async (folder: string, options: GapsOptions) => {
-    const { gaps } = await import('./gaps.ts');
+    const { gaps } = await import('./gaps/gaps.ts');
     process.exitCode = await gaps(folder, options);
   });
 
@@ -311,7 +311,7 @@ program
   .addOption(new Option('--format <format>', 'of the answer').choices(whereFormats).default('text'))
   .option('--site <url>', 'address that the site has (default: the setting `site`)', parseSite)
   .action(async (position: string, folder: string, options: WhereOptions) => {
-    const { where } = await import('./where.ts');
+    const { where } = await import('./where/where.ts');
     process.exitCode = await where(position, folder, options);
   });
 

@@ -1,7 +1,7 @@
 import { jsonVersion, UserError, writeJsonLine } from '../../diagnostics/index.ts';
 import { openShelf } from '../../pipeline/shelf/index.ts';
-import { codeOf, compareCourse } from '../compare.ts';
-import type { CompareOptions } from '../compare-formats.ts';
+import { codeOf, compareCourse } from '../compare/compare.ts';
+import type { CompareOptions } from '../compare/compare-formats.ts';
 import { stderr, stdout } from '../console.ts';
 import { readableShelf } from './readable-shelf.ts';
 

@@ -2,9 +2,9 @@ import { jsonVersion, nearestName, UserError, writeJson } from '../../diagnostic
 import { type OpenShelf, openShelf, type ShelvedCourse } from '../../pipeline/shelf/index.ts';
 import { command } from '../called-as.ts';
 import { count, exitCodes, stderr, stdout } from '../console.ts';
-import { findWhere } from '../where.ts';
-import type { WhereOptions } from '../where-options.ts';
-import { type Answer, reportWhere } from '../where-report.ts';
+import { findWhere } from '../where/where.ts';
+import type { WhereOptions } from '../where/where-options.ts';
+import { type Answer, reportWhere } from '../where/where-report.ts';
 import { readableShelf } from './readable-shelf.ts';
 
 /** `linewright where` of a shelf: every course that has the position; where none has, the one that has the most of its moves. */

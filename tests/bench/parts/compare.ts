@@ -1,5 +1,5 @@
 import path from 'node:path';
-import { compareFormats } from '../../../src/cli/compare-formats.ts';
+import { compareFormats } from '../../../src/cli/compare/compare-formats.ts';
 import { inTurn, ratio, typical } from '../in-turn.ts';
 import { cli, measure, root } from '../measure.ts';
 import { heading, row } from '../report.ts';

@@ -1,8 +1,8 @@
 /** Oracles for PGN files of any bytes. */
 
-import { createTextReport } from '../../../src/cli/compare-report.ts';
-import { createJsonReport } from '../../../src/cli/compare-report-json.ts';
-import type { ComparisonReport } from '../../../src/cli/comparison.ts';
+import { createTextReport } from '../../../src/cli/compare/compare-report.ts';
+import { createJsonReport } from '../../../src/cli/compare/compare-report-json.ts';
+import type { ComparisonReport } from '../../../src/cli/compare/comparison.ts';
 import type { CourseTable } from '../../../src/contract/course-table.ts';
 import { makeDraft } from '../../../src/import/index.ts';
 import { compareGames } from '../../../src/lookup/games/index.ts';

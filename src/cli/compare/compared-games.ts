@@ -1,8 +1,8 @@
 import { open, stat } from 'node:fs/promises';
-import type { CourseTable } from '../contract/index.ts';
-import { type ComparedGame, compareGames } from '../lookup/games/index.ts';
-import { stderr } from './console.ts';
-import { createProgressLine } from './progress-line.ts';
+import type { CourseTable } from '../../contract/index.ts';
+import { type ComparedGame, compareGames } from '../../lookup/games/index.ts';
+import { stderr } from '../console.ts';
+import { createProgressLine } from '../progress-line.ts';
 
 /** The games of a file, each compared as it is read. */
 export async function* comparedGames(

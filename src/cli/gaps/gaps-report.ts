@@ -1,9 +1,9 @@
-import { nameMoves } from '../chess/index.ts';
-import { jsonVersion, printable, writeJsonLine } from '../diagnostics/index.ts';
-import { writeScore } from '../facts/index.ts';
-import type { Gap } from '../gaps/index.ts';
-import type { Course, MoveNode } from '../model/index.ts';
-import { count } from './console.ts';
+import { nameMoves } from '../../chess/index.ts';
+import { jsonVersion, printable, writeJsonLine } from '../../diagnostics/index.ts';
+import { writeScore } from '../../facts/index.ts';
+import type { Gap } from '../../gaps/index.ts';
+import type { Course, MoveNode } from '../../model/index.ts';
+import { count } from '../console.ts';
 
 /** Replies that are shown without `--all`. */
 const most = 20;

@@ -1,15 +1,15 @@
 import { setFlagsFromString } from 'node:v8';
-import { sideOfPlayer } from '../lookup/games/index.ts';
-import { isShelf } from '../read/index.ts';
-import { assignAddresses } from '../render/index.ts';
-import { makeCourseTable } from '../site/render/course-table.ts';
+import { sideOfPlayer } from '../../lookup/games/index.ts';
+import { isShelf } from '../../read/index.ts';
+import { assignAddresses } from '../../render/index.ts';
+import { makeCourseTable } from '../../site/render/course-table.ts';
+import { exitCodes, stderr, stdout } from '../console.ts';
+import { loadForReaders } from '../load-course.ts';
 import type { CompareOptions } from './compare-formats.ts';
 import { createTextReport } from './compare-report.ts';
 import { createJsonReport } from './compare-report-json.ts';
 import { comparedGames } from './compared-games.ts';
 import type { ComparedCourse } from './comparison.ts';
-import { exitCodes, stderr, stdout } from './console.ts';
-import { loadForReaders } from './load-course.ts';
 
 /** What became of a comparison; after `no-game` another course would not help. */
 export type Compared = 'sound' | 'broken-games' | 'course-errors' | 'no-game';
@@ -31,7 +31,7 @@ export async function compare(
   options: CompareOptions,
 ): Promise<number> {
   if (await isShelf(folder)) {
-    const { compareOnShelf } = await import('./shelf/compare-on-shelf.ts');
+    const { compareOnShelf } = await import('../shelf/compare-on-shelf.ts');
     return compareOnShelf(file, folder, options);
   }
   return codeOf[await compareCourse(file, folder, options)];

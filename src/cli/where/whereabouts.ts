@@ -1,6 +1,6 @@
-import { nameMoves, numberedSan } from '../chess/index.ts';
-import type { CourseTable, TableMoveKind } from '../contract/index.ts';
-import { placeHref, positionOf } from '../lookup/index.ts';
+import { nameMoves, numberedSan } from '../../chess/index.ts';
+import type { CourseTable, TableMoveKind } from '../../contract/index.ts';
+import { placeHref, positionOf } from '../../lookup/index.ts';
 import {
   type Course,
   type NodeRef,
@@ -9,7 +9,7 @@ import {
   shownAt,
   type WayStep,
   waysInto,
-} from '../model/index.ts';
+} from '../../model/index.ts';
 
 /** What a course has of one position. */
 export interface Whereabouts {

@@ -8,16 +8,22 @@ import {
   printable,
   UserError,
   writeJson,
-} from '../diagnostics/index.ts';
-import { gamesChapter, type Laid, layFile, readArchive, writeBranches } from '../import/index.ts';
-import { buildCourse, type Course, slug } from '../model/index.ts';
-import { type CourseFiles, findFiles, readCourse } from '../read/index.ts';
-import { command } from './called-as.ts';
-import { count, exitCodes, stderr, stdout } from './console.ts';
+} from '../../diagnostics/index.ts';
+import {
+  gamesChapter,
+  type Laid,
+  layFile,
+  readArchive,
+  writeBranches,
+} from '../../import/index.ts';
+import { buildCourse, type Course, slug } from '../../model/index.ts';
+import { type CourseFiles, findFiles, readCourse } from '../../read/index.ts';
+import { command } from '../called-as.ts';
+import { count, exitCodes, stderr, stdout } from '../console.ts';
+import { loadFiles } from '../load-course.ts';
+import { makeFixes } from '../mend-files.ts';
 import type { ImportOptions } from './import.ts';
 import { laidAsJson, reportLaid } from './import-into-report.ts';
-import { loadFiles } from './load-course.ts';
-import { makeFixes } from './mend-files.ts';
 
 /**
  * `linewright import --into`: lays the games of a PGN file against a course and reports what is new, what disagrees with

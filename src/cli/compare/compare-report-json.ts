@@ -1,11 +1,11 @@
-import { jsonVersion, writeJsonLine } from '../diagnostics/index.ts';
+import { jsonVersion, writeJsonLine } from '../../diagnostics/index.ts';
 import {
   type ComparedGame,
   countPositions,
   linesOf,
   type PositionRow,
   partingOf,
-} from '../lookup/games/index.ts';
+} from '../../lookup/games/index.ts';
 import {
   type ComparedCourse,
   type ComparisonReport,

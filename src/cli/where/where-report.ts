@@ -1,6 +1,6 @@
-import { printable } from '../diagnostics/index.ts';
-import type { Difference } from '../lookup/search/index.ts';
-import { count } from './console.ts';
+import { printable } from '../../diagnostics/index.ts';
+import type { Difference } from '../../lookup/search/index.ts';
+import { count } from '../console.ts';
 import type { Whereabouts, WherePlace } from './whereabouts.ts';
 
 /** What `linewright where` answers, as its JSON has it. */

@@ -1,5 +1,5 @@
 import { availableParallelism } from 'node:os';
-import { onOneLine, UserError } from '../diagnostics/index.ts';
+import { onOneLine, UserError } from '../../diagnostics/index.ts';
 import {
   doubtfulKeys,
   type Engine,
@@ -10,15 +10,15 @@ import {
   positionsToLookAt,
   type SearchLimit,
   startEngine,
-} from '../engine/index.ts';
-import { type EngineFact, factName } from '../facts/index.ts';
-import { command } from './called-as.ts';
-import { count, exitCodes, stderr, stdout } from './console.ts';
+} from '../../engine/index.ts';
+import { type EngineFact, factName } from '../../facts/index.ts';
+import { command } from '../called-as.ts';
+import { count, exitCodes, stderr, stdout } from '../console.ts';
+import { loadCourse } from '../load-course.ts';
+import { createProgressLine } from '../progress-line.ts';
+import { timeLeft } from '../time-left.ts';
 import { type EngineResults, openResults } from './engine-results.ts';
-import { loadCourse } from './load-course.ts';
-import { createProgressLine } from './progress-line.ts';
 import type { ResultPlace } from './result-places.ts';
-import { timeLeft } from './time-left.ts';
 
 export interface EngineCommandOptions {
   readonly engine: string;

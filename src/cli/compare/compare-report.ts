@@ -1,11 +1,12 @@
-import { printable } from '../diagnostics/index.ts';
+import { printable } from '../../diagnostics/index.ts';
 import {
   type ComparedGame,
   countPositions,
   type GameMove,
   linesOf,
   type PositionRow,
-} from '../lookup/games/index.ts';
+} from '../../lookup/games/index.ts';
+import { count } from '../console.ts';
 import {
   type ComparedCourse,
   type ComparisonReport,
@@ -14,7 +15,6 @@ import {
   type GameSums,
   whereOf,
 } from './comparison.ts';
-import { count } from './console.ts';
 
 /** Positions of each kind, and broken games, that are shown without `--all`. */
 const most = 10;

@@ -1,6 +1,6 @@
-import type { CourseTable } from '../contract/index.ts';
-import type { ComparedGame } from '../lookup/games/index.ts';
-import { blockAt, type Course } from '../model/index.ts';
+import type { CourseTable } from '../../contract/index.ts';
+import type { ComparedGame } from '../../lookup/games/index.ts';
+import { blockAt, type Course } from '../../model/index.ts';
 
 /** The course that games are compared with, and the player. */
 export interface ComparedCourse {

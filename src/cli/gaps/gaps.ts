@@ -1,15 +1,15 @@
 import { setFlagsFromString } from 'node:v8';
-import { checkOptions, readFacts } from '../check/index.ts';
-import { findGaps, type Gap } from '../gaps/index.ts';
-import { partingOf } from '../lookup/games/index.ts';
-import type { Course } from '../model/index.ts';
-import { assignAddresses } from '../render/index.ts';
-import { makeCourseTable } from '../site/render/course-table.ts';
-import { comparedGames } from './compared-games.ts';
-import { count, exitCodes, stderr, stdout } from './console.ts';
+import { checkOptions, readFacts } from '../../check/index.ts';
+import { findGaps, type Gap } from '../../gaps/index.ts';
+import { partingOf } from '../../lookup/games/index.ts';
+import type { Course } from '../../model/index.ts';
+import { assignAddresses } from '../../render/index.ts';
+import { makeCourseTable } from '../../site/render/course-table.ts';
+import { comparedGames } from '../compare/compared-games.ts';
+import { count, exitCodes, stderr, stdout } from '../console.ts';
+import { loadCourse } from '../load-course.ts';
 import type { GapsOptions } from './gaps-options.ts';
 import { reportGapsAsJson, reportGapsAsText } from './gaps-report.ts';
-import { loadCourse } from './load-course.ts';
 
 /**
  * `linewright gaps`: the replies that a course lacks, the most wanted first, each with the place to write it.

@@ -1,7 +1,7 @@
-import { numberSign, type Position, playSan } from '../chess/index.ts';
-import { branchPoint, type Laid, type NewNode, type PastEnd } from '../import/index.ts';
-import { blockAt, type Course, nodeAt } from '../model/index.ts';
-import { count } from './console.ts';
+import { numberSign, type Position, playSan } from '../../chess/index.ts';
+import { branchPoint, type Laid, type NewNode, type PastEnd } from '../../import/index.ts';
+import { blockAt, type Course, nodeAt } from '../../model/index.ts';
+import { count } from '../console.ts';
 import type { Plan } from './import-into.ts';
 
 export interface LaidFacts {

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import { nearestPositions } from '../lookup/search/index.ts';
-import { buildCourse, type Course, waysInto } from '../model/index.ts';
-import { readCourse } from '../read/index.ts';
-import { assignAddresses } from '../render/index.ts';
-import { makeCourseTable } from '../site/render/course-table.ts';
+import { nearestPositions } from '../../lookup/search/index.ts';
+import { buildCourse, type Course, waysInto } from '../../model/index.ts';
+import { readCourse } from '../../read/index.ts';
+import { assignAddresses } from '../../render/index.ts';
+import { makeCourseTable } from '../../site/render/course-table.ts';
 import { whereaboutsOf } from './whereabouts.ts';
 
 const text = `# One

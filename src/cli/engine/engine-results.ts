@@ -1,15 +1,15 @@
 import path from 'node:path';
-import { UserError } from '../diagnostics/index.ts';
-import { type EngineFact, factName, makeFactsFile, parseFactsFile } from '../facts/index.ts';
+import { UserError } from '../../diagnostics/index.ts';
+import { type EngineFact, factName, makeFactsFile, parseFactsFile } from '../../facts/index.ts';
 import {
   FileRefusedError,
   listFolder,
   readPlainFile,
   refusals,
   replaceFile,
-} from '../files/index.ts';
-import { cacheFolder, readKeptResults, writeKeptResults } from '../pipeline/index.ts';
-import { engineFile, gamesLimit } from '../read/index.ts';
+} from '../../files/index.ts';
+import { cacheFolder, readKeptResults, writeKeptResults } from '../../pipeline/index.ts';
+import { engineFile, gamesLimit } from '../../read/index.ts';
 import type { ResultPlace } from './result-places.ts';
 
 /** Where an engine's results for a course are kept. */

@@ -1,12 +1,12 @@
 import { mkdir, readdir, stat, writeFile } from 'node:fs/promises';
 import path from 'node:path';
-import { printable, UserError } from '../diagnostics/index.ts';
-import { type DraftOptions, makeDraft, readArchive, writeNotes } from '../import/index.ts';
-import { makeNewFolder } from '../output/index.ts';
-import { command } from './called-as.ts';
-import { count, exitCodes, stderr, stdout } from './console.ts';
+import { printable, UserError } from '../../diagnostics/index.ts';
+import { type DraftOptions, makeDraft, readArchive, writeNotes } from '../../import/index.ts';
+import { makeNewFolder } from '../../output/index.ts';
+import { command } from '../called-as.ts';
+import { count, exitCodes, stderr, stdout } from '../console.ts';
+import { loadCourse } from '../load-course.ts';
 import { checkIntoOptions, importInto } from './import-into.ts';
-import { loadCourse } from './load-course.ts';
 
 export interface ImportOptions extends Pick<DraftOptions, 'by' | 'side'> {
   readonly out?: string;

@@ -1,20 +1,20 @@
 import { existsSync } from 'node:fs';
-import { initialPosition, numberedSan, type PlayedMove } from '../chess/index.ts';
-import { jsonVersion, UserError, writeJson } from '../diagnostics/index.ts';
+import { initialPosition, numberedSan, type PlayedMove } from '../../chess/index.ts';
+import { jsonVersion, UserError, writeJson } from '../../diagnostics/index.ts';
 import {
   type FollowedMoves,
   nearestPositions,
   type PositionSearch,
   searchPositions,
-} from '../lookup/search/index.ts';
-import { nodeAt } from '../model/index.ts';
-import { isShelf } from '../read/index.ts';
-import { assignAddresses } from '../render/index.ts';
-import { makeCourseTable } from '../site/render/course-table.ts';
-import { stringsFor } from '../strings/index.ts';
-import { command } from './called-as.ts';
-import { count, exitCodes, stderr, stdout } from './console.ts';
-import { loadCourse } from './load-course.ts';
+} from '../../lookup/search/index.ts';
+import { nodeAt } from '../../model/index.ts';
+import { isShelf } from '../../read/index.ts';
+import { assignAddresses } from '../../render/index.ts';
+import { makeCourseTable } from '../../site/render/course-table.ts';
+import { stringsFor } from '../../strings/index.ts';
+import { command } from '../called-as.ts';
+import { count, exitCodes, stderr, stdout } from '../console.ts';
+import { loadCourse } from '../load-course.ts';
 import type { WhereOptions } from './where-options.ts';
 import { type Answer, reportWhere } from './where-report.ts';
 import { whereaboutsOf } from './whereabouts.ts';
@@ -37,7 +37,7 @@ export async function where(asked: string, folder: string, options: WhereOptions
     );
   }
   if (await isShelf(folder)) {
-    const { whereOnShelf } = await import('./shelf/where-on-shelf.ts');
+    const { whereOnShelf } = await import('../shelf/where-on-shelf.ts');
     return whereOnShelf(asked, folder, options);
   }
   const { answer, errors } = await findWhere(asked, folder, options);
