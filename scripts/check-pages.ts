@@ -54,7 +54,7 @@ const configFile = path.join(folder, 'tsconfig.json');
 writeFileSync(configFile, JSON.stringify(config));
 const { stdout, status } = spawnSync(
   path.join(root, 'node_modules/.bin/tsc'),
-  ['--noEmit', '--pretty', 'false', '-p', configFile],
+  ['--noEmit', '--pretty', 'false', '--checkers', '2', '-p', configFile],
   { cwd: root, encoding: 'utf8' },
 );
 process.stdout.write(stdout.replace(/^(\S+\.tsx)\((\d+),(\d+)\)/gm, inPage));

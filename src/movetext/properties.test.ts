@@ -97,9 +97,10 @@ describe('any text', () => {
   });
 });
 
-// A reader that takes more than linear time, or recurses, does not come back from these.
-describe('the worst, 100,000 characters of it', () => {
-  const size = 100_000;
+// A reader that recurses does not come back from these, at night five times as long; that the time grows no faster than
+// the text is what tests/growth counts.
+describe('the worst, and very long', () => {
+  const size = Math.min(runs(20_000), 100_000);
   test.each([
     '(',
     ')',
@@ -264,9 +265,8 @@ function checkLine(text: string, line: Line): void {
       ...move.after.map((item) => ('outer' in item ? item.outer : item.span)),
     );
   }
-  const contained = inner.filter(({ start }) => start >= line.span.start);
-  expect(contained).toEqual(inner);
-  expect(inner.filter(({ end }) => end > line.span.end)).toEqual([]);
+  const outside = inner.filter(({ start, end }) => start < line.span.start || end > line.span.end);
+  if (outside.length > 0) expect(outside).toEqual([]);
   checkOrder(
     text,
     line.moves.map((move) => move.san.span),
@@ -274,33 +274,33 @@ function checkLine(text: string, line: Line): void {
 }
 
 function checkMove(text: string, move: WrittenMove): void {
-  expect(text.slice(move.san.span.start, move.san.span.end)).toBe(move.san.text);
-  if (move.number) {
-    expect(text.slice(move.number.span.start, move.number.span.end)).toBe(move.number.text);
-    expect(move.number.span.end).toBeLessThanOrEqual(move.san.span.start);
+  const parts = [...(move.number ? [move.number] : []), move.san, ...move.glyphs];
+  for (const { span, text: own } of parts) {
+    const there = text.slice(span.start, span.end);
+    if (there !== own) expect(there).toBe(own);
   }
-  let end = move.san.span.end;
-  for (const glyph of move.glyphs) {
-    expect(text.slice(glyph.span.start, glyph.span.end)).toBe(glyph.text);
-    expect(glyph.span.start).toBeGreaterThanOrEqual(end);
-    end = glyph.span.end;
-  }
+  checkOrder(
+    text,
+    parts.map(({ span }) => span),
+  );
   for (const item of move.after) {
     if (item.type === 'comment') checkComment(text, item);
     else {
-      expect(text.charAt(item.span.start)).toBe('(');
-      expect(item.span.end).toBeGreaterThanOrEqual(item.line.span.end);
-      expect(item.line.span.start).toBe(item.span.start + 1);
-      checkLine(text, item.line);
+      const { span, line } = item;
+      const isWithin = line.span.start === span.start + 1 && line.span.end <= span.end;
+      if (text[span.start] !== '(' || !isWithin)
+        expect.fail(`no variation: ${JSON.stringify(span)}`);
+      checkLine(text, line);
     }
   }
 }
 
 function checkComment(text: string, comment: Comment): void {
-  expect(text.slice(comment.span.start, comment.span.end)).toBe(comment.text);
+  const inner = text.slice(comment.span.start, comment.span.end);
+  if (inner !== comment.text) expect(inner).toBe(comment.text);
   const outer = text.slice(comment.outer.start, comment.outer.end);
   const opened = `${comment.form === 'brace' ? '{' : ';'}${comment.text}`;
-  expect([opened, `${opened}}`]).toContain(outer);
+  if (outer !== opened && outer !== `${opened}}`) expect(outer).toBe(opened);
 }
 
 function checkOrder(text: string, spans: readonly Span[]): void {

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { anyString } from '../../tests/setup/any-string.ts';
 import { runs } from '../../tests/setup/runs.ts';
 import { buildCourse } from '../model/index.ts';
 import { readCourse } from './read-course.ts';
@@ -33,7 +34,7 @@ const course = (text: string) =>
 
 describe('any text can be read', () => {
   const anyText = fc.oneof(
-    fc.string({ unit: 'binary', maxLength: 400 }),
+    anyString(400),
     fc.array(fc.constantFrom(...pieces), { maxLength: 25 }).map((list) => list.join('')),
   );
 

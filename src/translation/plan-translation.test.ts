@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { multiple } from '../../tests/setup/runs.ts';
 import { compareNames } from '../diagnostics/index.ts';
 import type { CourseFiles, SourceFile } from '../read/index.ts';
 import { planTranslation } from './plan-translation.ts';
@@ -74,8 +75,13 @@ const rulesIn = (files: CourseFiles) =>
     problems.map(({ rule, place, message }) => `${rule} ${place.start.line} ${message}`),
   );
 
+/** The handbook's pages of rules and claims are longer than all others together: at night they are translated too. */
+const longest = multiple > 1 ? Number.POSITIVE_INFINITY : 30_000;
+
 describe.each(['demo-course', 'content/handbook', 'content/starter'])('%s', (folder) => {
-  const begun = written(courseIn(folder));
+  const whole = courseIn(folder);
+  const chapters = whole.chapters.filter(({ text }) => text.length < longest);
+  const begun = written({ ...whole, chapters });
 
   test('is begun with every text marked, and the board of the original', () => {
     expect(rulesIn(begun).filter((rule) => !rule.startsWith('translation-open'))).toEqual([]);

@@ -67,7 +67,7 @@ describe('a page', () => {
   test('costs itself alone when its words change', () => {
     const workspace = createWorkspace();
     const files = { 'chapters/1.md': chapter, 'pages/a.md': front('A'), 'pages/b.md': front('B') };
-    workspace.update(filesOf(files));
+    expect(workspace.update(filesOf(files)).diagnostics).toEqual([]);
     const { work } = workspace.update(filesOf({ ...files, 'pages/b.md': `${front('B')}Words.` }));
     const own = ['pages/b.md'];
     expect(work).toEqual({ read: own, played: own, checked: own });

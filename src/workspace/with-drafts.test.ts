@@ -70,6 +70,7 @@ test('a chapter that becomes a draft, and one that is finished, cost themselves'
   const finished = draft(moves('1. d4 d5 2. c4 c6 3. Nf3')).replace('draft: true\n', '');
   const workspace = createWorkspace();
   workspace.update(filesOf({ 'chapters/1.md': first, 'chapters/2.md': finished }));
+  expect([...workspace.kept()]).toHaveLength(2);
   const before = workspace.update(
     filesOf({
       'chapters/1.md': first,

@@ -79,7 +79,11 @@ export function createWorkspace({
       const known = new Map(latest.soFar.map((chapter) => [chapter.file, chapter]));
       const update = (given: CourseFiles, from: ReadonlyMap<string, KeptChapter>) => {
         const now = updateCourse(given, from, options);
-        if (comparesFresh()) compareFresh(now, updateCourse(given, new Map(), options));
+        const isFresh = from.size === 0 && options.syntaxes === undefined;
+        if (!isFresh && comparesFresh()) {
+          const { syntaxes: _, ...others } = options;
+          compareFresh(now, updateCourse(given, new Map(), others));
+        }
         return now;
       };
       const updated = withDrafts(drafts, files, known, update);

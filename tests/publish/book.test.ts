@@ -9,6 +9,7 @@ import { SaxesParser } from 'saxes';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
 import { loadCourse } from '../../src/cli/load-course.ts';
 import { makeBook } from '../../src/publish/book/index.ts';
+import { multiple } from '../setup/runs.ts';
 import { writeMixedCourse } from './mixed-course.ts';
 
 const work = mkdtempSync(path.join(tmpdir(), 'linewright-book-'));
@@ -45,9 +46,9 @@ describe.each(['mixed', 'demo'])('%s', (name) => {
     expect(valid).toBe(true);
   });
 
-  // The EPUBCheck of the W3C as Debian has it, 4.2.6: EPUB 3.2.
+  // The EPUBCheck of the W3C as Debian has it, 4.2.6: EPUB 3.2. By day it reads the course that has a bit of all.
   const jar = '/usr/share/java/epubcheck.jar';
-  test.skipIf(!existsSync(jar))(
+  test.skipIf(!existsSync(jar) || (name !== 'mixed' && multiple <= 1))(
     'EPUBCheck has nothing to say',
     () => {
       const file = path.join(work, `${name}.epub`);

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { anyString } from '../../../tests/setup/any-string.ts';
 import type { PlainComment, PlainLine, PlainMovetext } from '../plain.ts';
 
 /** SAN of the PGN standard, as other programs read it too. */
@@ -183,7 +184,7 @@ const fragments = [
 
 /** Texts that look like movetext gone wrong in every way. */
 export const arbitraryText: fc.Arbitrary<string> = fc
-  .array(fc.oneof(fc.constantFrom(...fragments), fc.string({ unit: 'binary', maxLength: 3 })), {
+  .array(fc.oneof(fc.constantFrom(...fragments), anyString(3)), {
     maxLength: 60,
   })
   .map((parts) => parts.join(''));

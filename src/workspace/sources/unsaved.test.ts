@@ -16,7 +16,7 @@ const files = {
 test('what an editor has not saved stands for what is on the disk', () => {
   const text = '\uFEFF---\ntitle: One\n---\n\n```moves\n1. e4 e4 =\n```\n';
   const workspace = createWorkspace();
-  workspace.update(files);
+  expect(workspace.update(files).diagnostics).toEqual([]);
   const now = workspace.update(withUnsaved(files, new Map([['chapters/1.md', text]])));
   expect(now.diagnostics.map(({ rule, place }) => `${rule} ${place.start.line}`)).toEqual([
     'move-illegal 6',
