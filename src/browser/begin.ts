@@ -1,6 +1,6 @@
 /**
- * Runs before the text of every page is parsed, which waits for it: so it is small. It sets what the reader
- * has chosen, before anything is painted, and decides how much of a chapter is laid out at first.
+ * Runs on every page before its text is parsed, so it is small. Applies the reader's settings before anything is painted,
+ * and decides how much of a chapter is laid out at first.
  */
 import { dataOf } from '../contract/attributes.ts';
 import { settingsAsked } from '../contract/reader-settings.ts';
@@ -12,7 +12,7 @@ const own = document.currentScript as HTMLScriptElement;
 const { settings = '', written = 'letters', chapter } = dataOf('begin', own);
 const loaded = new Map<string, Promise<unknown>>();
 
-/** Loads a script once. One that is needed for the first lines holds them up, where browsers can do that. */
+/** Loads a script once. One needed for the first lines blocks rendering, where browsers can. */
 function load(path: string, first = false): Promise<unknown> {
   const loading =
     loaded.get(path) ??

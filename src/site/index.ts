@@ -48,7 +48,7 @@ export type { SiteMemory } from './render/rendered-site.ts';
 export { describeBuilt } from './shelf/describe-built.ts';
 export { writeShelfPages } from './shelf/write-shelf-pages.ts';
 
-/** What a site is made of, chapter by chapter. */
+/** What a site takes from each chapter. */
 export const siteParts: readonly PartMaker<unknown>[] = [
   pagePart,
   paperPart,
@@ -60,38 +60,38 @@ export interface SiteOptions {
   /** Folder that the site replaces: missing, empty, or an earlier build. Never one around the course. */
   readonly out: string;
   /**
-   * The larger site that this one is a part of, and its path there: it is put into that and replaces nothing by itself.
-   * `out` is then the real path that it has in the earlier one.
+   * The larger site that this one is a part of, and its path there; it then replaces nothing by itself, and `out` is its
+   * real path in the earlier site.
    */
   readonly within?: { readonly site: Replacement; readonly path: string } | undefined;
   /** The course's folder, whose `media/` is copied. */
   readonly folder?: string | undefined;
   /** Path on the host, such as `/courses/tarrasch/`. Only the page for missing addresses needs it. */
   readonly base?: string | undefined;
-  /** Address of the site; else the course's own setting. */
+  /** Address of the site; default: the course's `site`. */
   readonly site?: string | undefined;
-  /** Whether readers keep the course for reading offline; so it is unless said. */
+  /** Whether readers can read offline; default true. */
   readonly offline?: boolean | undefined;
   /** The shelf that the course stands on, to which its pages lead back. */
   readonly shelf?: ShelfLink | undefined;
   /** Folder of finished images, kept between builds. */
   readonly cacheDir?: string | undefined;
-  /** Files that readers may take along; the contents page names them. */
+  /** Downloads, listed on the contents page. */
   readonly downloads?: readonly SiteDownload[] | undefined;
-  /** What is made of single chapters; made anew unless given. */
+  /** Parts of chapters; default: made anew. */
   readonly parts?: Parts | undefined;
-  /** What earlier builds have left: files of the output that would become the same again are not made anew. */
+  /** What earlier builds left: files that would be the same are not made again. */
   readonly memory?: SiteMemory | undefined;
-  /** What takes long is kept by this between builds, if it is given. */
+  /** Keeps slow results between builds. */
   readonly keep?: Keep | undefined;
   /** The course in other languages, each below its tag. */
   readonly languages?: readonly LanguageSite[] | undefined;
   readonly onProgress?: ((progress: SiteProgress) => void) | undefined;
-  /** Waited for when the site is whole: what it throws leaves the earlier one in its place. */
+  /** Awaited when the site is whole; if it throws, the earlier site stays. */
   readonly beforePublishing?: (() => Promise<unknown>) | undefined;
 }
 
-/** A course in another language, with what its pages are made by. */
+/** The course in another language, with what makes its pages. */
 export interface LanguageSite extends Pick<SiteOptions, 'downloads' | 'parts' | 'memory' | 'keep'> {
   /** BCP 47. */
   readonly tag: string;
@@ -99,7 +99,7 @@ export interface LanguageSite extends Pick<SiteOptions, 'downloads' | 'parts' | 
 }
 
 /**
- * What an earlier build of the course has made, else what `make` makes.
+ * Gives the result of an earlier build, else of `make`.
  * @param kind names it in the cache.
  * @param inputs all that it depends on beside this program's code.
  */
@@ -109,10 +109,10 @@ export type Keep = (
   make: () => Promise<Uint8Array>,
 ) => Promise<Uint8Array>;
 
-/** A file made of the whole course, for other programs and for reading elsewhere. */
+/** A file made of the whole course, for other programs or readers. */
 export interface SiteDownload extends Download {
   readonly make: () => Promise<Uint8Array>;
-  /** A print of all that it is made of, for a site that remembers. */
+  /** A print of all that it is made of. */
   readonly print?: (() => Promise<string>) | undefined;
 }
 
@@ -125,22 +125,21 @@ export interface SiteProgress {
 export interface SiteSummary {
   readonly pages: number;
   readonly images: number;
-  /** Why there is no index for the search by words; absent where there is one. */
+  /** Why there is no index of words, if there is none. */
   readonly noWordIndex?: string;
   /** Every file, relative to the output, with `/`, sorted. */
   readonly files: readonly string[];
-  /** What stood in the output, was written by no build, and was kept; relative to it, sorted. */
+  /** Files in the output that no build wrote, which were kept; relative to it, sorted. */
   readonly carried: readonly string[];
-  /** What a reader's browser keeps for reading offline, and the files too large for that. */
+  /** What browsers keep for reading offline, and the files too large for that. */
   readonly kept: { readonly bytes: number; readonly left: readonly string[] };
-  /** Notes what stands in the output, for the next build: to be called of a part when the whole stands. */
+  /** Records the output for the next build; for a part, call it when the whole stands. */
   readonly remember: () => Promise<void>;
 }
 
 /**
- * Builds the site of a course. The previous output stands untouched until the new one is whole,
- * and is then replaced in one step.
- * @throws UserError for what the author can mend; the message says what, the hint how.
+ * Builds the site of a course. The previous output stays until the new one is whole, then is replaced in one step.
+ * @throws UserError for what the author can mend.
  */
 export async function buildSite(
   original: CheckedCourse,
@@ -236,7 +235,7 @@ async function makeSite(course: Course, made: string, writer: SiteWriter, option
   const site = renderSite(course, place, options.parts, options.memory);
   const { frame } = site;
   const drawing = writePictures(course, site, writer, { ...options, icon: place.icon });
-  // Waited for below; a fault that comes before is none that nobody hears of.
+  // Awaited below; until then a fault must not count as unhandled.
   drawing.catch(() => {});
   const keep = options.keep ?? ((_kind, _inputs, make) => make());
   const words = wordIndexes(frame.language, course.chapters.length);

@@ -2,7 +2,7 @@ import type { CheckedCourse } from '../check/index.ts';
 import { documentsOf } from '../model/index.ts';
 import type { SiteFrame, SiteLanguage } from './site-data.ts';
 
-/** The languages that a course is published in; nothing where it is in one. */
+/** The languages that a course is published in; undefined for one alone. */
 export function siteLanguages(
   original: CheckedCourse,
   others: readonly { readonly tag: string; readonly checked: CheckedCourse }[],
@@ -36,7 +36,7 @@ export function languagesOf(
   ];
 }
 
-/** As its readers call a language: `Deutsch`. */
+/** A language's own name: `Deutsch`. */
 export function ownName(tag: string): string {
   const name = new Intl.DisplayNames([tag], { type: 'language' }).of(tag) ?? tag;
   return name.charAt(0).toLocaleUpperCase(tag) + name.slice(1);
@@ -46,7 +46,7 @@ export function ownName(tag: string): string {
 export interface PageInLanguage extends Pick<SiteLanguage, 'tag' | 'name'> {
   /** Relative to the page. */
   readonly href: string;
-  /** With the site's address, where that is known. */
+  /** Absolute, if the site's address is known. */
   readonly address: string;
   /** Whether it is the page itself. */
   readonly isHere: boolean;

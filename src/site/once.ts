@@ -1,4 +1,4 @@
-/** What takes long and is asked for by several, or by nobody: made at the first call. */
+/** Runs `make` at the first call only. */
 export function once<Value>(make: () => Value): () => Value {
   let made: { readonly value: Value } | undefined;
   return () => {

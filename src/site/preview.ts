@@ -24,9 +24,9 @@ import { renderSite } from './render/site.ts';
 import type { SitePlace } from './render/site-frame.ts';
 import type { PageData } from './site-data.ts';
 
-/** A site of which nothing is made before it is asked for, and that once. */
+/** A site whose files are made when asked for, once each. */
 export interface SitePreview {
-  /** A file as it would be published, but for `assets/` and `media/`; undefined where there is none. */
+  /** A file as published, but for `assets/` and `media/`; undefined if there is none. */
   find(path: string): Promise<Uint8Array | string | undefined>;
   /**
    * Copies a file of `media/` that the site would have into a folder, unless there is a copy of it as
@@ -50,14 +50,14 @@ export interface PreviewOptions {
   readonly fileOf?: ((file: string) => string) | undefined;
 }
 
-/** The site of a course for its author's own browser, marked. Nothing is kept for reading offline. */
+/** The site of a course with marked findings, for its author. Nothing is kept for reading offline. */
 export async function previewSite(
   previewed: PreviewedCourse,
   options: PreviewOptions,
 ): Promise<SitePreview> {
   const { course } = previewed;
   const downloads = options.downloads ?? [];
-  // They get ready beside the course; a page that needs them says what is wrong.
+  // Prepared beside the course; a page that needs them reports faults.
   loadPages().catch(() => {});
   const place = {
     assets: await readAssets(),
@@ -162,7 +162,7 @@ function makerOf(
   };
 }
 
-/** The pages by their paths. Whatever asks for what one shows, it is rendered once. */
+/** The pages by path, each rendered once. */
 function shownOnce({ pages }: RenderedSite): ReadonlyMap<string, SitePage> {
   return new Map(
     pages.map((page) => {
@@ -184,7 +184,7 @@ async function indexAll(
     const document = 'chapter' in shown ? shown.chapter : 'own' in shown ? shown.own : undefined;
     if (document === undefined) continue;
     words.add({ id: document.id, page: () => document, print: () => '' });
-    // Whoever asks for a page meanwhile gets it.
+    // Requests that come meanwhile get the same.
     await setImmediate();
   }
   const files: IndexFile[] = [];

@@ -11,7 +11,7 @@ export interface BoardMove {
   readonly promotion?: PieceKind | undefined;
 }
 
-/** What a board is told to show; of its parts only those are there that `data-parts` names. */
+/** What a board shows; only with the parts that `data-parts` names. */
 export interface BoardState extends BoardPicture {
   readonly view: Color;
   /** For readers who do not see the board: its pieces in words. */
@@ -20,9 +20,9 @@ export interface BoardState extends BoardPicture {
   readonly key?: string | undefined;
   /** Draws what lies over the board, whenever that is drawn. */
   readonly drawOver?: ((svg: Element, view: Color) => void) | undefined;
-  /** The moves that the reader may play here; without them the board is only looked at. */
+  /** Moves that the reader may play; without them the board is still. */
   readonly legal?: readonly BoardMove[] | undefined;
-  /** What stands under the board, and where in the page it leads. */
+  /** The caption, and where in the page it leads. */
   readonly caption?: { readonly text: string; readonly href: string } | undefined;
   /** What the author says of the move that led here; it is moved into the board. */
   readonly comment?: DocumentFragment | undefined;
@@ -30,19 +30,19 @@ export interface BoardState extends BoardPicture {
   readonly choices?: readonly string[] | undefined;
   /** Links to other places where this position is reached. */
   readonly also?: readonly { readonly text: string; readonly href: string }[] | undefined;
-  /** Whether there is a step to take. */
+  /** Whether there is a step back or on. */
   readonly canGoBack?: boolean | undefined;
   readonly canGoOn?: boolean | undefined;
   /** A piece glides from the first square to the second: a step of one move, either way. */
   readonly glide?: Glide | undefined;
 }
 
-/** What a reader asks of the board; `choice` counts from 0. */
+/** A request of the reader; `choice` counts from 0. */
 export type BoardWish =
   | { readonly go: 'back' | 'on' }
   | { readonly go: 'choice'; readonly choice: number };
 
-/** A try that is no legal move; without `to` it is a piece of the side that is not to move. */
+/** An illegal try; without `to`, a piece of the side not to move. */
 export interface BoardRefusal {
   readonly piece: Piece;
   readonly from: Square;
@@ -54,11 +54,11 @@ export interface BoardEdit {
   readonly placement: string;
 }
 
-/** What a board that is free to play on shows: a place of the text, and moves played from there. */
+/** What a board for free play shows: a place of the text, and moves from there. */
 export interface BoardLine {
   readonly at: HTMLElement;
   readonly moves: readonly PlayedMove[];
-  /** How many of them are on the board. */
+  /** Number of them on the board. */
   readonly shown: number;
 }
 
@@ -68,14 +68,14 @@ export interface BoardEvents {
   'course-board-wish': BoardWish;
   /** The reader touches the squares; comes before anything else. */
   'course-board-touch': undefined;
-  /** A legal move was made; the board shows it only when it is told to. */
+  /** A legal move was made; the board shows it when told to. */
   'course-board-move': BoardMove;
   'course-board-refuse': BoardRefusal;
   /** A piece was set, moved or taken off (`set-up.ts`); the board shows it only when told to. */
   'course-board-edit': BoardEdit;
   /** The reader asks for moves, notes and marks of his own. */
   'course-board-own': undefined;
-  /** Something else is on a board that is free to play on. */
+  /** A board for free play shows something else. */
   'course-board-line': BoardLine;
   /** The board was folded away, or came back. */
   'course-board-fold': undefined;

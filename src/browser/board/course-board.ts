@@ -14,12 +14,12 @@ import type { Hands } from './hands.ts';
 import { makePlaying, type Playing } from './playing.ts';
 import { listenForSwipes } from './swipe.ts';
 
-/** A window that a board above the text would fill: it is folded there until it is asked for (`reading-board.css`). */
+/** A window that a board above the text would fill, so it starts folded (`reading-board.css`). */
 const low = matchMedia('(max-height: 27rem)');
 
 /**
- * `<course-board>`: the one board of the site. Data go in by `show`, what the reader does comes
- * out as events (`BoardEvents`); it holds no moves, and only its orientation is its own.
+ * `<course-board>`: the one board of the site. Data come in by `show`, the reader's acts go out as events
+ * (`BoardEvents`); it holds no moves, and no state but its orientation.
  *
  *     <course-board data-parts="caption steps turn fold choices also voice" data-words="{…}">
  *       <div class="board-stand"><svg class="board">…</svg></div>
@@ -39,7 +39,7 @@ export class CourseBoard extends HTMLElement {
   #hands: Hands | undefined;
   #complete: (state: BoardState) => BoardState = (state) => state;
   #turned = false;
-  /** What it shows stays, whatever is read, until the reader asks for something else. */
+  /** Keeps what it shows while the reader scrolls. */
   held = false;
   readonly #caption = make('a', 'board-caption');
   readonly #comment = make('p', 'board-comment');
@@ -120,18 +120,18 @@ export class CourseBoard extends HTMLElement {
     this.#live.textContent = text;
   }
 
-  /** Makes a move that was named elsewhere; of several, the reader chooses what a pawn becomes. */
+  /** Makes a move given elsewhere; of several, asks for the promotion. */
   make(moves: readonly BoardMove[]): void {
     this.#playing?.make(moves);
   }
 
-  /** From now on `complete` adds to whatever the board is told to show. */
+  /** From now on `complete` extends every state shown. */
   completeWith(complete: (state: BoardState) => BoardState): void {
     this.#complete = complete;
     if (this.#state !== undefined) this.show({ ...this.#state, glide: undefined });
   }
 
-  /** Before the first `show`: the squares are for other acts than moves (`set-up.ts`). */
+  /** Call before the first `show`: the squares are not for moves (`set-up.ts`). */
   giveTo(makeHands: (svg: Element) => Hands): void {
     this.#makeHands = makeHands;
   }
@@ -243,7 +243,7 @@ function label(element: HTMLElement, sign: string, words: string): void {
   element.title = words;
 }
 
-/** Not `disabled`: a button that loses the focus under the reader's finger is a trap. */
+/** Not `disabled`, which would take the focus away. */
 function setDisabled(element: HTMLElement, disabled: boolean): void {
   element.setAttribute('aria-disabled', String(disabled));
 }

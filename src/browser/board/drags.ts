@@ -10,7 +10,7 @@ export interface DragEvents {
 /** Pixels that a pointer may stray in a tap. */
 const strayInTap = 6;
 
-/** Follows pointers that go down on an element, wherever they lead. The click after a drag is none. */
+/** Follows pointers from an element. Suppresses the click after a drag. */
 export function listenForDrags(element: HTMLElement, { onStart, onMove, onEnd }: DragEvents): void {
   let dragged = false;
   element.addEventListener(

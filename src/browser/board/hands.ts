@@ -1,7 +1,7 @@
 import type { Color } from '../../chess/types.ts';
 import type { BoardState } from './board-state.ts';
 
-/** What lies over a board's drawing and is acted on: moves are played there, or pieces are set. */
+/** What lies over a board's drawing and takes the reader's acts: plays moves, or sets pieces. */
 export interface Hands {
   /** They stand right behind the drawing, the first over it. */
   readonly elements: readonly HTMLElement[];

@@ -1,4 +1,4 @@
-/** Pixels that a finger passes over in a swipe. */
+/** Least pixels of a swipe. */
 const least = 40;
 
 /**

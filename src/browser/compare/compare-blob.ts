@@ -8,7 +8,7 @@ export interface Report {
   readonly bytes: number;
 }
 
-/** How often progress is told, in milliseconds: often enough to look alive, and to let others in. */
+/** Milliseconds between reports: often enough to look alive and to yield. */
 const pace = 50;
 
 /**

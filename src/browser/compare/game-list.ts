@@ -9,7 +9,7 @@ import type { Speech } from './compare-words.ts';
 import { compose } from './compose.ts';
 import type { Places } from './places.ts';
 
-/** So many games are shown at first, and so many more at a time. */
+/** Games shown at first, and added at a time. */
 const few = 20;
 const more = 100;
 

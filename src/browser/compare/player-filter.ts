@@ -5,7 +5,7 @@ import type { ComparedGame } from '../../lookup/games/types.ts';
 import { make } from '../element.ts';
 import type { Speech } from './compare-words.ts';
 
-/** So many names are proposed, those with most games. */
+/** Names that are proposed, those with most games first. */
 const mostNames = 300;
 
 /**

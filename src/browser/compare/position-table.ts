@@ -6,10 +6,10 @@ import { make, makeButton } from '../element.ts';
 import type { Speech } from './compare-words.ts';
 import type { Places } from './places.ts';
 
-/** So many positions are shown at first, and so many more at a time. */
+/** Positions shown at first, and added at a time. */
 const few = 8;
 const more = 24;
-/** So many of the moves that were played are named. */
+/** Played moves that are named. */
 const mostMoves = 4;
 
 /** What a table of positions is made with. */

@@ -13,7 +13,7 @@ import { placesOf } from './places.ts';
 import { makePlayerFilter } from './player-filter.ts';
 import { makePositionTable, type TableContext } from './position-table.ts';
 
-/** So many games stand one by one at once; more are folded. */
+/** Games listed at once; more are folded. */
 const shortList = 10;
 
 /** What students want most comes first: where they themselves left. */
@@ -47,7 +47,7 @@ export function makeResult(
   ]);
 }
 
-/** Of whom the games are, and how they are shown. */
+/** Whose games they are, and how to show them. */
 interface Looks {
   /** How many games with the other side do not count. */
   readonly otherSide: number;

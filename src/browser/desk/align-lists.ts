@@ -1,10 +1,9 @@
-/** Above so many comparisons, what is between the ends that two lists share is not looked through. */
+/** Comparisons at most: of longer lists only the common ends are aligned. */
 const mostCompared = 250_000;
 
 /**
- * Lays two lists against each other, as a comparison of lines does.
- * @returns for each item of the second the index of the same one in the first; undefined where there is none. The
- * indices rise.
+ * Aligns two lists, as a diff does.
+ * @returns for each item of the second the index of the same one in the first, rising; undefined if there is none.
  */
 export function alignLists(
   before: readonly string[],

@@ -1,9 +1,9 @@
 import { deskFolder, deskTokenHeader } from '../../contract/desk.ts';
 import { ownData, siteRoot } from './own-data.ts';
 
-/** What was asked for is not done; the message says why, in words for the author. */
+/** The server refused; the message tells the author why. */
 export class Refused extends Error {
-  /** Of HTTP; 0 where no answer came. */
+  /** HTTP status; 0 without an answer. */
   readonly status: number;
   /** The part of what was asked for that has to change, where the server names one. */
   readonly about: string | undefined;

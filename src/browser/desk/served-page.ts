@@ -2,14 +2,14 @@ import { isThemeSheet } from '../../contract/theme-sheet.ts';
 import { alignLists } from './align-lists.ts';
 
 /**
- * A page as it was served, beside what its scripts and its reader have made of it since. What the server sends anew is
- * compared with what it sent before, never with the living page: only what the author has changed is replaced there,
- * and all else keeps its elements, with their state, listeners and focus.
+ * The page as it was served, beside the living one. What the server sends anew is compared with what it sent before, never
+ * with the living page: only what the author has changed is replaced, all else keeps its elements, with their state,
+ * listeners and focus.
  */
 export interface ServedPage {
   /**
    * Makes the living page what the server sends now.
-   * @returns what was put in, or undefined where the page has to be loaded anew.
+   * @returns the new elements, or undefined if the page must be reloaded.
    */
   become(fresh: Document): readonly Element[] | undefined;
 }

@@ -8,7 +8,7 @@ import { siteRoot } from './own-data.ts';
 const mostListed = 300;
 const openKey = 'desk-slip';
 
-/** The list of what is to be mended: a slip at the edge of every page of `dev`. */
+/** The list of findings: a slip at the edge of every page of `dev`. */
 export interface Slip {
   show(state: DeskState): void;
   /** A line above the findings, until the next state. */

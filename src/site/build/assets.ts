@@ -6,7 +6,7 @@ import { packageRoot } from './package-root.ts';
 /** The folder of the package whose files are those of `assets/` in a site. */
 export const assetsFolder = join(packageRoot, 'dist', 'assets');
 
-/** What the package's own build made for browsers, by the paths that it has in a site. */
+/** Files for browsers, made by the package's build, by their paths in a site. */
 export async function readAssets(): Promise<AssetPaths> {
   const text = await readFile(join(assetsFolder, 'manifest.json'), 'utf8').catch(
     (cause: unknown) => {
@@ -27,7 +27,7 @@ export function readAsset(path: string): Promise<string> {
   return readFile(join(assetsFolder, basename(path)), 'utf8');
 }
 
-/** Copies them into a site, but for the script that it has under another name. */
+/** Copies them into a site, except the script that has another name there. */
 export async function copyAssets(out: string, { scripts }: AssetPaths): Promise<void> {
   const own = ['manifest.json', basename(scripts.embed ?? '')];
   await cp(assetsFolder, join(out, 'assets'), {

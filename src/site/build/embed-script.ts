@@ -8,8 +8,7 @@ import type { AssetPaths, SiteFile } from '../site-data.ts';
 import { readAsset } from './assets.ts';
 
 /**
- * The script that other sites include, under a name that stays, with the words of the course's
- * language. The package's own copy of it is not published beside it.
+ * The script for other sites, under a fixed name and with words in the course's language; replaces the package's copy.
  */
 export async function embedScriptFile(
   assets: AssetPaths,
@@ -20,7 +19,7 @@ export async function embedScriptFile(
   return { path: embedScript, content };
 }
 
-/** The code of a script with such boards, which gets words and look from around it. @param script its path. */
+/** The code of a script with such boards, in a function that gives it words and looks. @param script its path. */
 export async function embedCode(
   script: string | undefined,
   strings: Strings,

@@ -27,13 +27,13 @@ export interface SiteImage {
   /** Relative to the site, with `/`. */
   readonly path: string;
   readonly job: () => PngJob;
-  /** Of all that it shows. */
+  /** A print of all that it shows. */
   readonly print: () => string;
 }
 
 /**
- * The pictures of all diagrams, once and in double size, of named positions, and the cards that other
- * sites show beside a link to the course or a chapter.
+ * The pictures of diagrams, in single and double size, of named positions, and the cards that other sites show with links
+ * to the course or a chapter.
  */
 export function coursePictures(course: Course, embeds: readonly Embed[]): SiteImage[] {
   return [...diagrams(course), ...positions(course, embeds), ...inNews(course), ...cards(course)];
@@ -73,7 +73,7 @@ export async function writeImages(
   );
 }
 
-/** A picture is made of plain data, so that alone tells whether it is the same. */
+/** Prints the plain data that a picture is made of. */
 function jobOf<About extends readonly unknown[]>(
   make: (...about: About) => PngJob,
   ...about: About
@@ -96,7 +96,7 @@ function diagrams(course: Course): SiteImage[] {
   );
 }
 
-/** Boards of news, for those who read it in a feed. */
+/** Boards of news, for feeds. */
 function inNews(course: Course): SiteImage[] {
   const inks = courseInks(course, 'two-tone');
   return course.news.flatMap((news) =>
@@ -138,7 +138,7 @@ function cards(course: Course): SiteImage[] {
     };
     return { path: decodeURIComponent(cardPath(chapter)), ...jobOf(cardJob, about) };
   };
-  // Where the author has a card, it stands in the place of the course's own.
+  // An author's card replaces the course's own.
   return [
     ...(ownCard === undefined ? [card()] : []),
     ...course.chapters.map((chapter) => card(chapter)),

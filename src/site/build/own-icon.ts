@@ -3,12 +3,12 @@ import type { Course } from '../../model/index.ts';
 import { refuseUnfit } from '../media-of.ts';
 import { SiteError } from '../site-error.ts';
 
-/** In bytes: every page asks for it (a judgement, no source). */
+/** Bytes: every page loads it (our judgement, no source). */
 const largest = 300_000;
 
 /**
- * The author's icon as an address that holds it; nothing where the course has none.
- * @throws SiteError for what cannot be an icon.
+ * The author's icon as a data address, if the course has one.
+ * @throws SiteError if it cannot be an icon.
  */
 export async function readOwnIcon(
   { settings: { icon } }: Course,

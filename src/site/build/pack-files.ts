@@ -9,7 +9,7 @@ export function packFiles(files: readonly IndexFile[]): Uint8Array {
   ]);
 }
 
-/** The files of a pack, which is a whole one: whoever kept it has made sure of that. */
+/** Unpacks a pack, which its keeper has checked. */
 export function unpackFiles(pack: Uint8Array): IndexFile[] {
   let at = pack.indexOf(0x0a) + 1;
   const list = JSON.parse(Buffer.from(pack.subarray(0, at)).toString('utf8')) as [string, number][];

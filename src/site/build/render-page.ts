@@ -17,7 +17,7 @@ export async function renderPage(locals: PageLocals): Promise<Uint8Array> {
   return pages.renderPage(locals);
 }
 
-/** Loads the pages, which a build may do while it waits for something else. */
+/** Loads the pages ahead of need. */
 export function loadPages(): Promise<Pages> {
   pages ??= import(pathToFileURL(file).href).catch((cause: unknown) => {
     throw new Error(`${file} does not load: build the package with \`npm run build\``, { cause });

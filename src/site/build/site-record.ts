@@ -5,7 +5,7 @@ import { codeHash, dropOldest, readSealed, writeSealed } from '../../files/index
 
 /** A file that was written into a site. */
 export interface WrittenFile {
-  /** Of all that it was made of; empty where nobody says. */
+  /** A print of all that it was made of; empty if unknown. */
   readonly print: string;
   /** SHA-256 in base64. */
   readonly hash: string;
@@ -13,11 +13,11 @@ export interface WrittenFile {
   readonly size: number;
 }
 
-/** What the last build wrote into an output, and what of that still stands there as it was written. */
+/** What the last build wrote into an output, as far as it still stands unchanged. */
 export interface SiteRecord {
-  /** The file at a path, where it was made of the same and stands as it was written. */
+  /** The file at a path, if it was made of the same and is unchanged. */
   standing(path: string, print: string): WrittenFile | undefined;
-  /** The files that were made together of the same, where each of them stands as it was written. */
+  /** Files made together of the same, if all are unchanged. */
   standingGroup(print: string): ReadonlyMap<string, WrittenFile> | undefined;
   /** Notes what stands in the output now. */
   save(
@@ -26,7 +26,7 @@ export interface SiteRecord {
   ): Promise<void>;
 }
 
-/** A file as it was written, and when and where the file system says that was done. */
+/** A file as written, with its stamps in the file system. */
 type Entry = readonly [print: string, hash: string, size: number, time: number, inode: number];
 
 interface Content {
@@ -34,16 +34,15 @@ interface Content {
   readonly groups: Readonly<Record<string, readonly string[]>>;
 }
 
-/** In bytes: half a million files. */
+/** Bytes: half a million files. */
 const largest = 100_000_000;
 
-/** So many outputs are remembered. */
+/** Outputs that are remembered. */
 const mostOutputs = 50;
 
 /**
- * Opens what is known of an output: nothing where it is damaged, or was written by another edition of this program.
- * A file counts as it was written while it has its size, the time of its last change and its number in the file
- * system; who can forge those can also change the output afterwards.
+ * Opens the record of an output: empty if damaged, or written by another edition of this program. A file counts as
+ * unchanged while its size, time and inode are: whoever can forge those can change the output anyway.
  * @param out real path of the output.
  */
 export async function openRecord(cache: string, out: string): Promise<SiteRecord> {
@@ -88,13 +87,13 @@ export async function openRecord(cache: string, out: string): Promise<SiteRecord
       };
       await writeSealed(cache, name, { sealedFor, content: JSON.stringify(content) })
         .then(() => dropOldest(cache, 'written-', mostOutputs))
-        // What is not known is written again next time.
+        // An unknown file is written again next time.
         .catch(() => {});
     },
   };
 }
 
-/** Of a plain file; nothing for whatever else stands there. */
+/** Stamps of a plain file; nothing for anything else. */
 function statOf(path: string) {
   const found = lstatSync(path, { throwIfNoEntry: false });
   if (!found?.isFile()) return undefined;

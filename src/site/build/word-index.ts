@@ -1,17 +1,17 @@
 import { readFile } from 'node:fs/promises';
 import type { PagefindIndex } from 'pagefind';
 
-/** What is not the author's text, or stands a second time among the answers. */
+/** Elements that are not the author's text, or stand again among the answers. */
 const notText = ['svg', '.glyph', '.pictures', '.exercise details'];
 
-/** Ready-made controls that come with an index and that no page uses. */
+/** Controls that Pagefind adds and no page uses. */
 const unused = /^pagefind-(?:ui|modular-ui|component-ui|highlight)\./;
-/** What searches, which the first folder has for all. */
+/** The searching code, which the first folder has for all. */
 const searching = /^(?:pagefind(?:-worker)?\.js|wasm\..*)$/;
 
 /** A chapter for the index. */
 export interface TextPage {
-  /** Of its page, relative to the site. */
+  /** Path of its page in the site. */
   readonly url: string;
   /** An HTML document that has its text alone. */
   readonly content: string;
@@ -23,12 +23,12 @@ export interface IndexFile {
   readonly content: Uint8Array;
 }
 
-/** How many chapters the indexer, a process of its own, may be behind. */
+/** Chapters that may wait for the indexer, a process of its own. */
 const mostBehind = 64;
 
 /**
  * The files of an index for the search by words.
- * @param isFirst whether it comes with what searches.
+ * @param isFirst whether to include the searching code.
  * @throws NoWordIndex
  */
 export async function indexWords(
@@ -56,7 +56,7 @@ export async function indexWords(
   return filesOf(index, isFirst);
 }
 
-/** The indexer, a program for the machine that builds, cannot run there: `message` says why. */
+/** The indexer cannot run on this machine: `message` says why. */
 export class NoWordIndex extends Error {}
 
 async function openIndex(): Promise<PagefindIndex> {

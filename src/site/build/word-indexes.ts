@@ -7,28 +7,28 @@ import type { DocumentPage } from '../site-data.ts';
 import { packFiles, unpackFiles } from './pack-files.ts';
 import { type IndexFile, indexWords, type TextPage } from './word-index.ts';
 
-/** The index for the search by words, made of the chapters' text as the pages have it, in parts for a long course. */
+/** The index of words, made of the chapters' text as on their pages; in parts for a long course. */
 export interface WordIndexes {
   add(chapter: IndexedChapter): void;
-  /** The parts, when all chapters were added. */
+  /** The parts, once all chapters have been added. */
   parts(): readonly WordIndex[];
 }
 
 export interface IndexedChapter {
   readonly id: string;
-  /** The chapter as its page has it; asked for when it is indexed. */
+  /** Gives the chapter's page when it is indexed. */
   readonly page: () => Pick<DocumentPage, 'title' | 'summary' | 'html'>;
-  /** Of all that is indexed of it; made of its text unless given. */
+  /** A print of all that is indexed; default: of its text. */
   readonly print?: (() => string) | undefined;
 }
 
 export interface WordIndex {
   /** Names it among the parts. */
   readonly name: string;
-  /** Of all that it is made of. */
+  /** A print of all that it is made of. */
   readonly print: () => string;
   /**
-   * The files by their paths in the site: as an earlier build made them of the same chapters, else made now.
+   * The files by path in the site, of an earlier build if the chapters are the same.
    * @throws NoWordIndex
    */
   readonly files: (keep: Keep) => Promise<IndexFile[]>;
@@ -42,7 +42,7 @@ export function wordIndexes(language: string, chapters: number): WordIndexes {
   }));
   return {
     add(chapter) {
-      // By its own address, so that a chapter that is put in between moves no other to another part.
+      // By its address, so that a new chapter moves no other to another part.
       folders[numberOf(chapter.id) % folders.length]?.chapters.push(chapter);
     },
     parts: () =>

@@ -5,9 +5,9 @@ import type { Diagnostic } from '../../diagnostics/index.ts';
 import { documentsOf } from '../../model/index.ts';
 
 /**
- * The findings of a course as the pages of `dev` list them. Their ids hold while other findings come and go, so that
- * a page keeps the notes that stay.
- * @param fileOf the name of a file for its author, where the course has it under another.
+ * The findings of a course for the pages of `dev`. Their ids stay while other findings come and go, so that a page keeps
+ * its notes.
+ * @param fileOf the author's name of a file that the course has under another.
  */
 export function deskFindings(
   { course, diagnostics }: Pick<PreviewedCourse, 'course' | 'diagnostics'>,

@@ -9,7 +9,7 @@ declare module 'hast' {
   }
 }
 
-/** The sign in the text, which leads to the note. It has no words: what is read out or copied stays the author's. */
+/** The sign in the text that links to the note; without words, so that the text is read out and copied unchanged. */
 export function findingSign({ id, severity }: DeskFinding): Element {
   return element(
     'a',
@@ -23,7 +23,7 @@ export function findingSign({ id, severity }: DeskFinding): Element {
   );
 }
 
-/** What is found, beside its place: what is wrong, what to do, where it is written. */
+/** The note: what is wrong, what to do, where it is written. */
 export function findingNote(finding: DeskFinding): Element {
   const { id, severity, rule, message, hint, file, line, column } = finding;
   return element(
@@ -65,7 +65,7 @@ export function findingNote(finding: DeskFinding): Element {
   );
 }
 
-/** A block that could not be shown, as its author wrote it. */
+/** The source of a block that could not be shown. */
 export function unshownBlock(source: string, offset: number): Element {
   return {
     ...element('pre', { className: ['desk-unshown'], dir: 'ltr', tabIndex: 0 }, [
@@ -79,7 +79,7 @@ export function unshownBlock(source: string, offset: number): Element {
 export function mark(node: Element | Text, { severity }: DeskFinding): void {
   if (node.type !== 'element') return;
   const names = [node.properties.className ?? []].flat().map(String);
-  // The properties may be those of the document, which other media show.
+  // Copied: the properties may be shared with other media.
   const worst = names.includes('desk-error') ? 'error' : severity;
   const others = names.filter((name) => !name.startsWith('desk-'));
   node.properties = { ...node.properties, className: [...others, 'desk-at', `desk-${worst}`] };

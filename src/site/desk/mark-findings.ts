@@ -28,20 +28,20 @@ interface Written {
   readonly to: number;
 }
 
-/** A page with more would be a list of notes; the list of findings has them all. */
+/** Marks on a page; the list of findings has all. */
 const mostNotes = 200;
 
 /**
- * Marks the findings of a chapter in its text: the words that they are about get a sign, and a note stands behind the
- * paragraph. What a finding kept from the page altogether is shown as it is written.
- * @param tree is changed: its elements are its own, its texts and the properties of its elements may be shared.
+ * Marks findings in a chapter's text: a sign at the words, a note behind the paragraph. Shows the source of what is not
+ * on the page because of a finding.
+ * @param tree is changed: its elements are its own, but texts and properties may be shared.
  */
 export function markFindings(
   tree: Root,
   findings: readonly PlacedFinding[],
   text: MarkedText,
 ): void {
-  // From the end, so that nothing shifts what is still to be marked, and notes come to stand in order.
+  // From the end, so that marks do not shift later ones and notes keep their order.
   for (const { finding, place } of findings.slice(0, mostNotes).reverse()) {
     const written = allWritten(tree);
     const at = smallestAround(written, place.start.offset);
@@ -92,7 +92,7 @@ function markWritten(at: Written, written: readonly Written[], found: PlacedFind
     return;
   }
   if (at.node.type === 'text' || !isBlock(at.node)) {
-    // A sign is a link, and stands in no other.
+    // A sign is a link, and links do not nest.
     const whole = outOfLink(at);
     mark(whole.node, finding);
     putAfter(whole, [findingSign(finding)]);

@@ -4,7 +4,7 @@ import { chapterPage, pagePart } from '../render/chapter-page.ts';
 import { deskFindings } from './desk-findings.ts';
 import { markFindings, type PlacedFinding } from './mark-findings.ts';
 
-/** What single chapters give to a preview: as published, but for the marks of what is found in them. */
+/** Chapters' parts for a preview: as published, with marked findings. */
 export function markedParts(
   { course, diagnostics }: PreviewedCourse,
   textOf: (file: string) => string | undefined,

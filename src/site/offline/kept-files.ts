@@ -3,13 +3,13 @@ import { readFile, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileAddress } from '../../model/index.ts';
 
-/** A larger file, such as a film, is not fetched by a reader who only came to read a page. */
+/** Bytes of the largest file kept: no film is fetched for a reader who came for a page. */
 const largest = 8_000_000;
 
-/** Of more boards for other sites none is kept: each is a request of its own. */
+/** Boards for other sites that are kept; of more, none: each is a request. */
 const mostBoards = 300;
 
-/** What readers get without a word, for reading offline. */
+/** What browsers fetch unasked, for reading offline. */
 export interface KeptFiles {
   /** SHA-256 in base64 by the address within the site. */
   readonly hashes: Readonly<Record<string, string>>;
@@ -24,7 +24,7 @@ export interface KnownFile {
   readonly hash: string;
 }
 
-/** For other sites and for machines; pictures in double size yield to the single size. */
+/** Files for other sites and machines, and pictures in double size. */
 const forOthers = new RegExp(
   `^(?:${[
     'assets/embed\\..*',

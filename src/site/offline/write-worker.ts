@@ -6,7 +6,7 @@ import { type KeptFiles, type KnownFile, keptFiles } from './kept-files.ts';
 /** Name of the worker in a site: at its root, since a worker serves only what lies below it. */
 export const workerFile = 'offline.js';
 
-/** Writes the service worker with the list of all files; to be done when all others are written. */
+/** Writes the service worker with the list of all files; call it last. */
 export async function writeWorker(
   folder: string,
   files: readonly string[],

@@ -23,7 +23,7 @@ export const pagePart: PartMaker<DocumentText> = {
   make: (context) => chapterPage(context),
 };
 
-/** @param change what is done to the text before it becomes HTML; it has elements of its own. */
+/** @param change applied to the text before it becomes HTML; it owns its elements. */
 export function chapterPage(context: RenderContext, change?: (tree: Root) => void) {
   const { ask, chapter, strings } = context;
   const addresses = assignAddresses(ask);

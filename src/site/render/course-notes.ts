@@ -26,7 +26,7 @@ import {
 } from '../../render/index.ts';
 import type { SiteContext } from './site-context.ts';
 
-/** What the author says of the moves that a practising reader may try, and where lines begin. */
+/** The author's comments on moves that a reader may try in practice, and where lines begin. */
 export function makeCourseNotes(base: SiteContext, table: CourseTable): CourseNotes {
   const { course } = base;
   const notes: Record<string, MoveNote> = {};
@@ -75,7 +75,7 @@ function noteOf(places: readonly MovePlace[]): MoveNote | undefined {
   };
 }
 
-/** Those behind the move, and those that open the variation which it begins. */
+/** Comments behind the move, and those that open the variation it begins. */
 function commentsOn(node: MoveNode, block: MovesBlock): CommentNode[] {
   const opening = openingsOf(block).get(node.index) ?? [];
   return [...opening, ...node.after.filter((item) => item.type === 'comment')];
@@ -106,7 +106,7 @@ function renderComment({ content }: CommentNode, context: ChapterContext): strin
   return writeHtml(resolveAll(paragraph.children, pageMedium(addresses), strings));
 }
 
-/** What practice leaves out, as indices in the table. */
+/** Positions that practice leaves out, as indices of the table. */
 function leftOut(
   { course }: SiteContext,
   { positions }: CourseTable,

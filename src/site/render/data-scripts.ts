@@ -1,7 +1,6 @@
 /**
- * What pages are made of in the browser, as scripts: a page that was opened from a folder (file://) may
- * load scripts but not fetch, and so may a worker. They hold JSON as text, since parsing that is faster
- * than reading it as a literal.
+ * Data for pages, as scripts: a page opened from a folder (file://), or its worker, may load scripts but not fetch. They
+ * hold JSON as text, which parses faster than a literal.
  */
 import { createHash } from 'node:crypto';
 import {
@@ -28,7 +27,7 @@ export function tableScript(table: CourseTable): SiteFile {
   };
 }
 
-/** Brings the table to a page that does not name it. */
+/** A script of fixed name that loads the table. */
 export function tableLoaderScript({ path }: SiteFile): SiteFile {
   const content =
     `const table=document.createElement('script');` +
@@ -47,7 +46,7 @@ export function readerWordsScript(strings: Strings): SiteFile {
   };
 }
 
-/** Brings what plays freely to a chapter, at its reader's first act on the board. @throws if the package lacks a part of it. */
+/** The script that loads free play at the reader's first act on a chapter's board. @throws if the package lacks a part of it. */
 export function freePlayScript(free: FreePlay, { scripts, styles }: AssetPaths): SiteFile {
   const { free: script } = scripts;
   const { free: style } = styles;

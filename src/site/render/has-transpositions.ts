@@ -1,6 +1,6 @@
 import type { Course } from '../../model/index.ts';
 
-/** Whether `all`, the transpositions of a course, are any; for most courses known without finding them. */
+/** Whether a course has transpositions; for most known without finding `all` of them. */
 export function hasTranspositions({ graph }: Course, all: () => readonly unknown[]): boolean {
   const from = new Map<string, string>();
   let perhaps = false;

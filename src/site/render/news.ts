@@ -22,7 +22,7 @@ import type { SiteContext } from './site-context.ts';
 /** Width and height of a board in news that is read elsewhere, in pixels. */
 export const newsPictureSize = 400;
 
-/** What the author tells of new editions, the latest first, as the page shows it. */
+/** The news for its page, latest first. */
 export function renderNews(context: SiteContext): NewsEntry[] {
   const { language } = context.course.settings;
   return context.course.news.map((news) => {

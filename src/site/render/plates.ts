@@ -7,7 +7,7 @@ import type { SiteContext } from './site-context.ts';
 
 /** Makes plates: boards with their words, for pages that show many. */
 export interface PlateMaker {
-  /** Nothing where no position stands. `words` are of the move that leads there unless given. */
+  /** Undefined without a position. `words` default to the move that leads there. */
   readonly plate: (ref: NodeRef, said: PlateSaid) => Plate | undefined;
 }
 
@@ -19,8 +19,8 @@ interface PlateSaid {
 }
 
 /**
- * @param drawn so many boards of the page stand in it; the rest is drawn when it comes into view, since a page
- * with a thousand boards is megabytes.
+ * @param drawn boards that stand in the page; others are drawn when they come into view, since a thousand boards are
+ * megabytes.
  */
 export function makePlates(
   { course, ask, addresses, strings }: SiteContext,

@@ -5,12 +5,11 @@ import type { SiteContext } from './site-context.ts';
 import { type Meeting, meetingPlates } from './transpositions.ts';
 
 /**
- * So many boards stand in the page, some 50 KB compressed; the script of the page draws the others as they come
- * into view.
+ * Boards in the page, some 50 KB compressed; a script draws the others as they come into view.
  */
 const drawnBoards = 300;
 
-/** What the page of positions shows: those that have names, and those in which orders of moves meet. */
+/** The page of positions: those with names, and those where orders of moves meet. */
 export function positionsPage(
   base: SiteContext,
   meetings: readonly Meeting[],

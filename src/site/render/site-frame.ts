@@ -12,7 +12,7 @@ import { feedPath } from './feed.ts';
 import { lookOfPages } from './look-files.ts';
 import { linksToPages } from './own-pages.ts';
 
-/** Where a site will stand, and what stands in it beside its pages. */
+/** Where a site will stand, and what it has beside its pages. */
 export interface SitePlace {
   readonly assets: AssetPaths;
   readonly offline: boolean;
@@ -27,7 +27,7 @@ export interface SitePlace {
   readonly icon?: string | undefined;
 }
 
-/** Every page lists the chapters, so a course of more would be made of lists. */
+/** Chapters listed on every page; with more, pages would be mostly lists. */
 const mostListed = 40;
 
 /** What all pages of a site share. */

@@ -5,11 +5,11 @@ import { pagePart } from './chapter-page.ts';
 import type { SiteMemory } from './rendered-site.ts';
 import type { SitePlace } from './site-frame.ts';
 
-/** Short texts that are equal where all that a page or a file of a site is made of is. */
+/** Prints of all that the pages and files of a site are made of. */
 export interface SitePrints {
-  /** Of what shows all of a course but the words of its chapters. */
+  /** Of what shows the course without its chapters' words. */
   readonly whole: () => string;
-  /** Of what also shows a part of each chapter, and of pages of the author's. */
+  /** Of what also shows a part of each chapter and of the author's pages. */
   readonly withAll: (maker: PartMaker<unknown>, pages?: readonly Chapter[]) => () => string;
   /** Of a chapter's page. @param around plain data that the page shows beside the chapter. */
   readonly ofChapter: (chapter: Chapter, around: unknown) => () => string;
@@ -17,7 +17,7 @@ export interface SitePrints {
   readonly ofText: (chapter: Chapter) => () => string;
 }
 
-/** @returns nothing where nothing is remembered. */
+/** @returns nothing without a memory. */
 export function sitePrints({
   memory,
   frame,

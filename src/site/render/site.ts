@@ -56,12 +56,12 @@ import { type SitePrints, sitePrints } from './site-prints.ts';
 import { type Meeting, transpositions } from './transpositions.ts';
 import { downloadsIn, whatHelps } from './what-helps.ts';
 
-/** With more chapters the contents page shows no boards: it would grow too heavy. */
+/** Chapters whose boards the contents page can show; with more it would be too heavy. */
 const mostEmblems = 40;
 
 /**
  * All that a site shows, page by page.
- * @param given what is made of single chapters; made when it is asked for unless given.
+ * @param given parts of chapters; default: made when asked for.
  * @param memory of earlier builds.
  * @throws SiteError for what cannot be published.
  */
@@ -114,7 +114,7 @@ export function renderSite(
   return { frame, pages, embeds, files, documentPages: documents, ...printed };
 }
 
-/** What pages and files are made of; each thing is made when it is first asked for. */
+/** What pages and files are made of, each made when first asked for. */
 interface Makings {
   readonly base: SiteContext;
   readonly place: SitePlace;

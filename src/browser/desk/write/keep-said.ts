@@ -1,13 +1,13 @@
 import type { WriteHistory } from '../../../contract/desk-write.ts';
 import { keptText } from '../../kept-text.ts';
 
-/** What outlives the page when it is loaded anew: in this tab, until it is closed. */
+/** Survives a reload of the page, in this tab. */
 const name = `writing:${location.pathname}`;
 
 export interface Kept<Said> {
-  /** By what each is said of. */
+  /** By place. */
   readonly said: readonly (readonly [string, Said])[];
-  /** What the page tells when it is there again. */
+  /** A message to show after the reload. */
   readonly message?: string | undefined;
   readonly isOpen?: boolean | undefined;
   readonly history?: WriteHistory | undefined;
@@ -17,7 +17,7 @@ export function keep<Said>(kept: Kept<Said>): void {
   try {
     sessionStorage.setItem(name, JSON.stringify(kept));
   } catch {
-    // Then it is lost with the page, as anything that is not written.
+    // Then it is lost with the page.
   }
 }
 

@@ -4,7 +4,7 @@ import { dataProperties } from '../../../contract/index.ts';
 import { element, type Target, text } from '../../../render/index.ts';
 import type { PlaceOnPaper } from './places.ts';
 
-/** How a chapter's tree is changed to stand on one page with all others. */
+/** How to fit a chapter's tree into one page with all others. */
 export interface Fit {
   /** The id that an id of the chapter's own page gets. */
   readonly id: (id: string) => string;
@@ -12,7 +12,7 @@ export interface Fit {
   readonly place: (target: Target, words: string) => PlaceOnPaper | undefined;
 }
 
-/** A chapter that only shows becomes a part of the handout: its headings go down by one. */
+/** Makes a still chapter a part of the handout: its headings go down by one. */
 export function fitForPaper(tree: Root, fit: Fit): Root {
   return { ...tree, children: tree.children.flatMap((node): RootContent[] => fitNode(node, fit)) };
 }

@@ -17,7 +17,7 @@ import {
 import { fitForPaper } from './fit-for-paper.ts';
 import { placeTeller } from './places.ts';
 
-/** HTML in pieces, and between each two of them, where it stands, an id that the handout may do without. */
+/** HTML in pieces, and between them ids that the handout may drop. */
 export type PaperText = readonly string[];
 
 /** A chapter's part of the handout. */
@@ -27,7 +27,7 @@ export interface PaperPart {
   readonly answers?: PaperText;
   /** Its sections, for the contents. */
   readonly sections: readonly { readonly id: string; readonly title: string }[];
-  /** The ids that it leads to, its own and those of other chapters, as they stand in HTML. */
+  /** Ids that it links to, as in HTML. */
   readonly used: readonly string[];
 }
 
@@ -42,7 +42,7 @@ function paperOf(context: RenderContext): PaperPart {
     const number = ask('chapter', file)?.number ?? 0;
     return id === undefined ? `c${number}` : `c${number}-${id}`;
   };
-  /** Whether it leads to a page of the author's that the handout has not. */
+  /** Whether it leads to a page that the handout lacks. */
   const isOnSite = (target: Target): boolean => {
     const file =
       target.to === 'place' ? target.ref.chapter : target.to === 'chapter' && target.chapter;
@@ -93,7 +93,7 @@ function sectionsOf(tree: Root): PaperPart['sections'] {
   });
 }
 
-/** Takes the answers out of a chapter: what stands in their section below its title. */
+/** Takes the answers out of a chapter: the section's content below its title. */
 function takeAnswers(tree: Root): Element[] {
   const isAnswers = (node: Root['children'][number]): node is Element =>
     node.type === 'element' && node.data?.role === 'answers';

@@ -1,15 +1,15 @@
 import { type Ask, numberedMove, type Target } from '../../../render/index.ts';
 import type { Strings } from '../../../strings/index.ts';
 
-/** Where a target is, in words; they may name a diagram by its number. */
+/** Where a target is, in words; may name a diagram by number. */
 export interface PlaceOnPaper {
   readonly words: string;
   readonly diagram?: number;
 }
 
 /**
- * Tells a reader on paper where to look for a target: `diagram 12`, `chapter 3, after 7...Be7`.
- * What the link's own words say already is not said twice, and then there is nothing to tell.
+ * Says where to find a target on paper: `diagram 12`, `chapter 3, after 7...Be7`. Undefined if the link's own words say
+ * it all.
  */
 export function placeTeller(ask: Ask, strings: Strings) {
   const { handout } = strings;
