@@ -1,4 +1,4 @@
-/** What the browser has kept under a key; nothing where it keeps nothing, or does not let the page ask. */
+/** A text in the browser's storage, if there is one and the page may ask. */
 export function keptText(key: string, storage = () => localStorage): string | null {
   try {
     return storage().getItem(key);

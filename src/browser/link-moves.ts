@@ -3,10 +3,9 @@ import type { Spot } from './spots.ts';
 import { numbered } from './words.ts';
 
 /**
- * Makes the moves links to themselves, so that their addresses can be copied. A block of them is one stop of the
- * Tab key, and arrows go from move to move: else hundreds of stops lay before whatever comes next. Those whose
- * number stands before White's move alone get it in their name: out of their sentence, as in a list of links, nobody
- * could tell what they are.
+ * Makes moves links to themselves, so that their addresses can be copied. A block is one stop of the Tab key, with arrows
+ * from move to move, instead of hundreds. A move of Black without its number gets it in its accessible name, since a list
+ * of links shows it out of its sentence.
  */
 export function linkMoves(spots: ReadonlyMap<Element, Spot>): void {
   for (const [element, spot] of spots) {

@@ -7,7 +7,7 @@ export interface OwnArrow {
   readonly to: Square;
 }
 
-/** What a reader has kept at a position. */
+/** A reader's note, marks and arrows at a position. */
 export interface OwnEntry {
   /** `Position.key` */
   readonly key: string;
@@ -19,7 +19,7 @@ export interface OwnEntry {
   readonly changed: number;
   /** The moves of the reader's own that led there from the text, in SAN. */
   readonly line?: readonly string[] | undefined;
-  /** How the page called the position, `after 9.Bg5`, and where it leads back to. */
+  /** The page's words for the position, `after 9.Bg5`, and the link back. */
   readonly label: string;
   readonly href: string;
 }
@@ -29,14 +29,14 @@ export function isEmpty({ text = '', bookmark, marks = [], arrows = [] }: OwnEnt
   return text.trim() === '' && bookmark !== true && marks.length === 0 && arrows.length === 0;
 }
 
-/** The four fields of a key, as far as their characters go. */
+/** The four fields of a key, by their characters alone. */
 const keyForm =
   /^[KQRBNPkqrbnp1-8]+(?:\/[KQRBNPkqrbnp1-8]+){7} [wb] (?:-|[KQkq]{1,4}) (?:-|[a-h][36])$/;
-/** A page of the course and a place in it, and nothing that leads elsewhere. */
+/** A page of the course and a place in it: no address elsewhere. */
 const hrefForm = /^(?![a-z]+:)[\w.%-]*(?:#[\w.%-]*)?$/i;
 const longest = 20_000;
 
-/** Reads an entry from a file or a storage; undefined for what is none. */
+/** Reads an entry from a file or a storage; undefined if malformed. */
 export function readOwnEntry(value: unknown): OwnEntry | undefined {
   if (typeof value !== 'object' || value === null) return undefined;
   const { key, text, bookmark, marks, arrows, line, changed, label, href } = value as Partial<
@@ -85,7 +85,7 @@ export function withDrawn(entry: OwnEntry, from: Square, to: Square): OwnEntry {
   return { ...entry, arrows: others.length < arrows.length ? others : [...arrows, { from, to }] };
 }
 
-/** Of entries from elsewhere, those that are later than what is here. */
+/** Entries from elsewhere that are newer than ours. */
 export function laterOf(
   here: ReadonlyMap<string, OwnEntry>,
   others: readonly OwnEntry[],

@@ -4,7 +4,7 @@ import type { PlayedMove, Position } from '../../chess/types.ts';
 export interface OwnLine {
   readonly start: Position;
   readonly moves: readonly PlayedMove[];
-  /** How many of them are on the board; those after it can be played again. */
+  /** Number of them on the board; the others can be played again. */
   readonly at: number;
 }
 
@@ -29,7 +29,7 @@ export function playIn(line: OwnLine, move: PlayedMove): OwnLine {
   return { ...line, moves: [...moves.slice(0, at), move], at: at + 1 };
 }
 
-/** With so many moves on the board, as far as there are any. */
+/** Goes to a number of moves, or to the end. */
 export function goTo(line: OwnLine, at: number): OwnLine {
   return { ...line, at: Math.max(0, Math.min(line.moves.length, at)) };
 }

@@ -2,14 +2,14 @@ import { ownPrefix } from '../../contract/free-play.ts';
 import { parseJson } from '../../contract/parse-json.ts';
 import { isEmpty, laterOf, type OwnEntry, readOwnEntry } from './own-entry.ts';
 
-/** What a reader has kept at positions of a course. */
+/** A reader's entries in a course. */
 export interface OwnStore {
   readonly entries: ReadonlyMap<string, OwnEntry>;
-  /** Keeps an entry, or takes it out where nothing is left in it. @returns whether the browser keeps it. */
+  /** Keeps an entry, or removes an empty one. @returns whether the browser has kept it. */
   keep(entry: OwnEntry): boolean;
-  /** Takes in those that are later than what is here. @returns how many. */
+  /** Takes in entries that are newer than ours. @returns how many. */
   take(entries: readonly OwnEntry[]): number;
-  /** Takes back the last change of this page; whether there was one. */
+  /** Undoes the last change of this page. @returns whether there was one. */
   undo(): boolean;
   /** Calls `onChange` after each change, also of another tab. */
   follow(onChange: () => void): void;
@@ -19,8 +19,8 @@ export interface OwnStore {
 export type Keeper = Pick<Storage, 'getItem' | 'setItem' | 'removeItem' | 'key' | 'length'>;
 
 /**
- * Each position has an item of its own in the storage, so that two tabs never write over each other's. Where
- * the browser keeps nothing, what is written lasts as long as the page.
+ * Each position has an item of its own in the storage, so that tabs never overwrite each other's. Without storage,
+ * entries last as long as the page.
  */
 export function openOwnStore(course: string, keeper: Keeper | undefined): OwnStore {
   const prefix = `${ownPrefix}${course}:`;

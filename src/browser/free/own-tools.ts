@@ -17,7 +17,7 @@ export interface OwnPlace {
 }
 
 export interface OwnToolsEvents {
-  /** The reader draws by choosing squares from now on, or no more. */
+  /** Choosing squares draws from now on, or no longer. */
   readonly onDraw: (isOn: boolean) => void;
   readonly onSay: (message: string, offersUndo?: boolean) => void;
 }
@@ -26,11 +26,11 @@ export interface OwnToolsEvents {
 export interface OwnTools {
   /** Shown only when they were asked for. */
   readonly element: HTMLElement;
-  /** What is kept at the position; shown wherever there is something. */
+  /** The entry of the position, shown if there is one. */
   readonly shown: HTMLElement;
-  /** Follows what is on the board, and what is kept. */
+  /** Call when the board or the entries change. */
   update(place: OwnPlace | undefined): void;
-  /** Changes what is kept at the position. */
+  /** Changes the entry of the position. */
   change(how: (entry: OwnEntry) => OwnEntry): void;
   readonly entry: OwnEntry | undefined;
 }
@@ -131,7 +131,7 @@ function setState(button: HTMLElement, name: string, isOn: boolean): void {
   button.setAttribute(name, String(isOn));
 }
 
-/** What the reader drew, for those who do not see it; empty where there is nothing. */
+/** What the reader drew, in words for those who cannot see it. */
 export function drawingInWords({ marks = [], arrows = [] }: OwnEntry, words: FreeWords): string {
   const each = [
     ...arrows.map((arrow) => fill(words.arrowInWords, { ...arrow })),

@@ -17,18 +17,18 @@ export interface PlayerEvents {
 }
 
 /**
- * What is on the board of a chapter: a position of the text, or one of the reader's own line. The board asks it
- * to complete whatever it is told to show.
+ * What is on a chapter's board: a position of the text or of the reader's own line. The board asks it to complete every
+ * state that it shows.
  */
 export class Player {
-  /** The line that is on the board, or that was left last. */
+  /** The line on the board, or the last one. */
   line: OwnLine | undefined;
   /** Where that leaves the text. */
   base: Spot | undefined;
   isOwn = false;
   readonly #text: FreeText;
   readonly #events: PlayerEvents;
-  /** What the text last had on the board. */
+  /** What the text last showed on the board. */
   #told: BoardState | undefined;
   #isShowing = false;
 
@@ -52,7 +52,7 @@ export class Player {
     return `${words.after} ${nameOf(last, words)}`;
   }
 
-  /** Adds the legal moves to what the board is told; by the text, unless it was this that told it. */
+  /** Adds the legal moves to a state; leaves the own line unless the state is from here. */
   complete(state: BoardState): BoardState {
     if (!this.#isShowing) {
       this.#told = state;
@@ -108,7 +108,7 @@ export class Player {
     this.#events.onPlayed(position, move, spot);
   }
 
-  /** With so many moves of the own line on the board; with none it is left. */
+  /** Shows a number of moves of the own line; with none, leaves it. */
   go(at: number): void {
     const { line } = this;
     if (line === undefined) return;

@@ -6,11 +6,11 @@ import type { ChapterWords } from '../../contract/words.ts';
 import type { BoardMove } from '../board/board-state.ts';
 import type { Spot } from '../spots.ts';
 
-/** The position of a place in the text; absent where it shows a board that is none. */
+/** The position of a place in the text; absent for a board that is no legal position. */
 export function positionOf(spot: Spot, spots: ReadonlyMap<Element, Spot>): Position | undefined {
   const key = readPositionAddress(spot.address)?.key;
   if (key === undefined) return undefined;
-  // The clock is not known, and bears on no move.
+  // The half-move clock is unknown and affects no move.
   return { key, fen: `${key} 0 ${numberAfter(spot, spots)}` };
 }
 

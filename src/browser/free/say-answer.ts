@@ -13,7 +13,7 @@ import type { BoardAnswer, CourseAnswer, MoveAnswer } from './answer-move.ts';
 
 type Part = Node | string;
 
-/** What is needed to say it: the course, its words, and those of the page. */
+/** What the sentences need: the course, its words, and the page's. */
 export interface Saying {
   readonly table: CourseTable;
   readonly words: FreeWords;

@@ -10,8 +10,8 @@ import { answerMove, type CourseAnswer } from './answer-move.ts';
 import { sayAnswer } from './say-answer.ts';
 
 /**
- * What is to be said of a move that was played. A move of the text speaks for itself, unless the course distrusts
- * it: then it is told what it plays instead.
+ * What to say of a played move. A move of the text needs nothing, unless the course doubts it: then, what the course
+ * plays instead.
  */
 export async function whatIsSaid(
   before: Position,

@@ -6,7 +6,7 @@ import { keepSetting } from '../settings/keep-setting.ts';
 import { pageOf, whileMeasured } from './measure.ts';
 import { findReferences, type Reference, tellPage } from './references.ts';
 
-/** A longer reference may push what it leads to onto the next page; so often it is looked at again. */
+/** Passes at most: a longer reference may push its target onto the next page. */
 const mostPasses = 5;
 
 const main = document.querySelector<HTMLElement>('main');
@@ -71,7 +71,7 @@ function usePaper(main: HTMLElement, paper: string): void {
   }
 }
 
-/** As the reader has it, else as his country has it: letter in North America and the Philippines, A4 elsewhere. */
+/** The reader's choice, else that of his country: letter in North America and the Philippines, A4 elsewhere. */
 function paperOf(): string {
   const { paper } = document.documentElement.dataset;
   if (paper !== undefined) return paper;

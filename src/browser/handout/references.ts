@@ -1,7 +1,7 @@
 import { dataOf } from '../../contract/attributes.ts';
 import { make } from '../element.ts';
 
-/** A link of the handout to another place in it, and where its page is told. */
+/** A link within the handout, and the element for its page number. */
 export interface Reference {
   readonly link: Element;
   readonly target: Element;

@@ -2,8 +2,8 @@ import { coveredBy } from '../reading/covered.ts';
 import { idOfHash } from '../reading/follow.ts';
 
 /**
- * Marks in the lists of sections the one that is read, and folds a list away when one was chosen. The folded list
- * floats over the text once its own place is out of sight, so that sections can be reached from everywhere.
+ * Marks the section being read in the lists of sections, and folds a list after a choice. The folded list floats over the
+ * text when its own place is out of sight.
  */
 export function followSections(article: HTMLElement): void {
   const links = [...document.querySelectorAll<HTMLAnchorElement>('.sections a')];

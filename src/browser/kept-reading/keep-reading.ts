@@ -2,9 +2,9 @@ import { dataOf } from '../../contract/attributes.ts';
 import { type KeptReading, readingKey, readKeptReading } from '../../contract/kept-reading.ts';
 import { courseElement } from '../hosts.ts';
 
-/** Ms from a heading to the next in which nobody has read what stands between them. */
+/** Ms too short to read from one heading to the next. */
 const shortest = 3000;
-/** Ms after which one who has come to no second heading was reading all the same. */
+/** Ms after which a reader who has come to no second heading was reading too. */
 const aWhile = 30_000;
 
 /**
@@ -55,7 +55,7 @@ export function keepReading(article: HTMLElement): void {
       };
       localStorage.setItem(key, JSON.stringify(reading));
     } catch {
-      // A convenience: where nothing may be kept, the first page begins at the beginning.
+      // A convenience: without storage the first page begins at the beginning.
     }
   }
   addEventListener('pagehide', keep);

@@ -3,14 +3,13 @@ import { isLocalHost } from './local-host.ts';
 import { takeOver } from './take-over.ts';
 
 /**
- * How long the page is left alone once it is loaded, in ms: the whole site is then fetched and
- * hashed, which on a phone would hold up the first lines and the first scroll.
+ * Ms after the page's load: fetching and hashing the whole site would hold up the first lines and scrolls on a phone.
  */
 const quiet = 3000;
 
 /**
- * Keeps the course for reading offline, and tells when a newer edition is there. The page is never
- * loaded anew by itself: a reader may be in the middle of a line.
+ * Keeps the course for reading offline, and tells of a newer edition. Never reloads the page by itself: the reader may be in
+ * the middle of a line.
  * @param notice stands hidden in the page, and names the worker in `data-worker`.
  */
 export function followEditions(notice: HTMLElement): void {

@@ -1,10 +1,10 @@
 import { databaseName } from '../practice/store/database-name.ts';
 import type { Item } from '../practice/store/item.ts';
 
-/** As much of an item as is shown: what writes items looks at all of them (`practice/read-item.ts`). */
+/** The part of an item that is shown; `practice/store/read-item.ts` checks whole items. */
 export type Known = Pick<Item, 'key' | 'advice' | 'last' | 'due'>;
 
-/** What the reader knows of a course, by position; empty where he never practised, or nothing can be read. */
+/** What the reader knows of a course, by position; empty without readable progress. */
 export async function readProgress(course: string): Promise<ReadonlyMap<string, Known>> {
   const kept = await keptItems(databaseName(course)).catch((): readonly unknown[] => []);
   return new Map(kept.filter(isKnown).map((item) => [item.key, item]));
@@ -20,7 +20,7 @@ function isKnown(kept: unknown): kept is Known {
   );
 }
 
-/** A database that is not there is not made: a page that only reads leaves no trace. */
+/** Does not create a missing database: a page that only reads leaves no trace. */
 function keptItems(name: string): Promise<readonly unknown[]> {
   return new Promise((resolve, reject) => {
     const opening = indexedDB.open(name);

@@ -6,7 +6,7 @@ import { dayOf } from '../practice/session/day.ts';
 import { isDue, standingOf } from '../practice/session/standing.ts';
 import type { Known } from './read-progress.ts';
 
-/** Says on each plate what practice knows of its position; nothing where it was never asked. */
+/** Says on each plate what practice knows of its position, if it was ever asked. */
 export function tellKnown(
   plates: readonly HTMLElement[],
   progress: ReadonlyMap<string, Known>,

@@ -3,18 +3,18 @@ import type { PracticeWords } from '../../../contract/words.ts';
 import { lineText, positionOf, waysOf } from '../../../lookup/index.ts';
 import type { CourseItem, PracticeCourse } from './practice-course.ts';
 
-/** What a session may ask, and what the page calls it. */
+/** What a session may ask, and its title. */
 export interface Subject {
   /** A chapter's title, or the moves of a line; absent for the whole course. */
   readonly title?: string;
   readonly items: readonly CourseItem[];
-  /** Where its lines begin, if they can. */
+  /** Where its lines begin, if possible. */
   readonly chapters: ReadonlySet<number>;
-  /** Exactly these are asked, whatever is due. */
+  /** Asks exactly these, whatever is due. */
   readonly exact?: boolean;
 }
 
-/** What an address means in this course; nothing where it means the whole, or names what is not there. */
+/** What an address asks for in this course; undefined for all of it, or for something unknown. */
 export function subjectOf(
   course: PracticeCourse,
   aim: PracticeAim,
@@ -58,7 +58,7 @@ function missedIn(
   return { title: practice.missedInGames, items, chapters, exact: true };
 }
 
-/** All positions that the course's moves lead to from one, itself among them. */
+/** All positions reachable from one by moves of the course, itself included. */
 function reached({ table }: PracticeCourse, from: number): ReadonlySet<number> {
   const found = new Set([from]);
   // A set keeps its order, and grows while it is walked.

@@ -1,7 +1,7 @@
 import type { Progress } from './overview.ts';
 import type { PracticeCourse } from './practice-course.ts';
 
-/** Of some positions of the course, those that were answered on a day, in whichever tab. */
+/** The positions, of some, that were answered on a day, in any tab. */
 export function answeredOn(
   day: number,
   positions: ReadonlySet<number>,

@@ -7,16 +7,16 @@ import type { PracticeCourse } from './practice-course.ts';
 const leftOut = z.array(z.object({ page: z.string(), keys: z.array(z.string()) }));
 type LeftOut = z.output<typeof leftOut>[number];
 
-/** By so many of its positions a chapter is known. */
+/** Positions by which a chapter is recognised. */
 const keptKeys = 12;
 
-/** The chapters that are practised: all but those whose tick the reader has taken away. */
+/** The chapters that are practised: all but those that the reader has unticked. */
 export function chosenChapters(course: PracticeCourse): ReadonlySet<number> {
   const left = new Set(recall(course).map((entry) => chapterOf(entry, course)));
   return new Set([...course.table.chapters.keys()].filter((index) => !left.has(index)));
 }
 
-/** Remembers them; a chapter that this edition does not have stays left out for the next. */
+/** Remembers them; a chapter missing from this edition stays unticked for the next. */
 export function rememberChapters(course: PracticeCourse, chosen: ReadonlySet<number>): void {
   const gone = recall(course).filter((entry) => chapterOf(entry, course) === undefined);
   const left = course.table.chapters.flatMap(({ page }, index): LeftOut[] =>
@@ -25,7 +25,7 @@ export function rememberChapters(course: PracticeCourse, chosen: ReadonlySet<num
   try {
     localStorage.setItem(name(course), JSON.stringify([...gone, ...left]));
   } catch {
-    // A convenience: where nothing may be kept, all chapters have a tick the next time.
+    // A convenience: without storage all chapters have a tick next time.
   }
 }
 

@@ -1,6 +1,6 @@
 export const msOfDay = 86_400_000;
 
-/** A day begins at four: who practises after midnight is still in the evening before. */
+/** A day begins at four: after midnight is still the evening before. */
 const firstHour = 4;
 
 /** The reader's day as a number, days since 1970 by the local calendar. `now` in ms since 1970. */

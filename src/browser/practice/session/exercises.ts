@@ -8,20 +8,20 @@ declare global {
   var courseExercises: CourseExercises | undefined;
 }
 
-/** The exercises of the course; nothing where it has none, or their script cannot be loaded. */
+/** The exercises of the course, if it has any and their script loads. */
 export async function loadExercises(page: Element): Promise<CourseExercises | undefined> {
   const { exercises } = dataOf('page', page as HTMLElement);
   if (exercises === undefined) return undefined;
   try {
     if (globalThis.courseExercises === undefined) await loadScript(exercises);
   } catch {
-    // Without a connection the moves are practised all the same.
+    // Without a connection moves can still be practised.
     return undefined;
   }
   return globalThis.courseExercises;
 }
 
-/** Those of some chapters that the reader has not found at once so far. */
+/** Exercises of some chapters that the reader has not yet solved at once. */
 export function stillToFind(
   { exercises }: CourseExercises,
   chapters: ReadonlySet<number>,

@@ -8,10 +8,10 @@ export interface Kept extends DBSchema {
 }
 export type Database = IDBPDatabase<Kept>;
 
-/** So long the page waits for a browser to open a database, in ms; what is answered must not hang on it. */
+/** Ms that the page waits for a database to open: answers must not hang on it. */
 const patience = 4000;
 
-/** An item as it was kept, by whatever edition of this page; nothing if it is none. */
+/** An item as kept by any edition of this page; nothing if malformed. */
 export function soundItem(kept: unknown): Item | undefined {
   return readItem(kept, { today: dayOf(Date.now()), latest: endOfDays })?.item;
 }
@@ -21,7 +21,7 @@ export function soundItem(kept: unknown): Item | undefined {
  * closed or deleted it, or would not open it.
  */
 export class Connection {
-  /** Whether it was ever open: what fails after that may go well again. */
+  /** Whether it was ever open: later failures may pass. */
   wasOpen = false;
   readonly #name: string;
   #opening: Promise<Database> | undefined;
@@ -36,7 +36,7 @@ export class Connection {
     try {
       return await work(await this.#open());
     } catch (error) {
-      // These would only be met again.
+      // These would only fail again.
       if (isFull(error) || hasName(error, 'TimeoutError')) throw error;
       this.#drop(this.#opening);
       return work(await this.#open());

@@ -13,14 +13,14 @@ import { fillStrip, makeStrip } from './strip.ts';
 export interface EndEvents {
   /** Another session of these. */
   readonly onAgain: (tasks: readonly Task[]) => void;
-  /** A session of what else there is today. */
+  /** A session of what is left for today. */
   readonly onMore: (tasks: readonly Task[]) => void;
   readonly onBack: () => void;
   /** The exercises of what was practised. */
   readonly onExercises: () => void;
 }
 
-/** What came of a session: what was missed, why, and what one can do now. */
+/** The result of a session: what was missed, why, and what to do now. */
 export interface EndView {
   readonly element: HTMLElement;
   start(): void;

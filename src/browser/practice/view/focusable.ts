@@ -1,4 +1,4 @@
-/** Makes an element something that the page may put the focus on. */
+/** Lets the page put the focus on an element. */
 export function focusable<Found extends HTMLElement>(element: Found): Found {
   element.tabIndex = -1;
   return element;
