@@ -3,9 +3,10 @@ import type { Point } from './place.ts';
 /**
  * Makes a function from an offset in `text` (UTF-16 units) to its point. Lines end where
  * CommonMark ends them: at LF, CR or CR LF.
+ * @param known where they begin, if that has been asked already.
  */
-export function createLocator(text: string): (offset: number) => Point {
-  let starts: number[] | undefined;
+export function createLocator(text: string, known?: readonly number[]): (offset: number) => Point {
+  let starts = known;
   return (offset) => {
     starts ??= lineStarts(text);
     let low = 0;
@@ -22,6 +23,10 @@ export function createLocator(text: string): (offset: number) => Point {
 /** The offsets at which the lines of `text` begin. */
 export function lineStarts(text: string): number[] {
   const starts = [0];
+  if (!text.includes('\r')) {
+    for (let at = text.indexOf('\n'); at >= 0; at = text.indexOf('\n', at + 1)) starts.push(at + 1);
+    return starts;
+  }
   for (let at = 0; at < text.length; at++) {
     const code = text.charCodeAt(at);
     if (code === 10) starts.push(at + 1);

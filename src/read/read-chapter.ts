@@ -111,11 +111,12 @@ export function readChapter(
   const report: BlockContext['report'] = (problem) =>
     problems.push({ rule: 'chapter-unreadable', ...problem });
   const source = cleanText(written, report);
+  const starts = lineStarts(source.text);
   const file: FileText = {
     file: source.path,
     text: source.text,
-    lineStarts: lineStarts(source.text),
-    pointAt: createLocator(source.text),
+    lineStarts: starts,
+    pointAt: createLocator(source.text, starts),
   };
   const body = tree ?? parseMarkdown(source.text);
   limitTree(body, { source: file, report });

@@ -1,10 +1,10 @@
 import type { Place, Point } from '../diagnostics/index.ts';
-import type { Movetext } from '../movetext/index.ts';
-import { parseMovetext } from '../movetext/index.ts';
+import { type Comment, type Movetext, parseMovetext } from '../movetext/index.ts';
 import type { BlockContext } from './block-context.ts';
 import { flattenMovetext } from './flatten-movetext.ts';
 import { movetextInSan } from './in-san.ts';
-import { readInlineText } from './read-text-nodes.ts';
+import { readInlines } from './markdown.ts';
+import { readInlineNodes } from './read-text-nodes.ts';
 import type { TreeSyntax } from './types.ts';
 
 /** Reads movetext and the inline Markdown of its comments. */
@@ -45,16 +45,36 @@ export function readMovetext(
       hint: 'Mend the first ones: what follows them may be right then.',
     });
   }
+  const marked = comments === 'markdown' ? commentsOf(movetext) : [];
+  const read = readInlines(
+    marked.map(({ text, span }) => ({ text, pointAt: (offset) => pointAt(span.start + offset) })),
+  );
+  const nodesOf = new Map(marked.map((comment, at) => [comment, read[at] ?? []]));
   return flattenMovetext(movetext, {
     file: context.source.file,
     pointAt,
     report: context.reportMoves,
-    readComment({ text, span }) {
-      if (comments === 'markdown') {
-        return readInlineText(text, (offset) => pointAt(span.start + offset), context);
-      }
-      const value = text.trim().replace(/ {2,}/g, ' ');
+    readComment(comment) {
+      const nodes = nodesOf.get(comment);
+      if (nodes) return readInlineNodes(nodes, context);
+      const value = comment.text.trim().replace(/ {2,}/g, ' ');
       return value === '' ? [] : [{ type: 'text', value }];
     },
   });
+}
+
+/** All comments of movetext, at any depth. */
+function commentsOf({ line }: Movetext): Comment[] {
+  const comments: Comment[] = [];
+  const lines = [line];
+  for (let open = lines.pop(); open; open = lines.pop()) {
+    comments.push(...open.before);
+    for (const { after } of open.moves) {
+      for (const item of after) {
+        if (item.type === 'comment') comments.push(item);
+        else lines.push(item.line);
+      }
+    }
+  }
+  return comments;
 }

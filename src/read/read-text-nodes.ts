@@ -10,7 +10,7 @@ import type {
 } from 'mdast';
 import type { Point } from '../diagnostics/index.ts';
 import { type ExcessNode, limitNesting } from './limits/index.ts';
-import { readInline } from './markdown.ts';
+import { readInlines } from './markdown.ts';
 import { isLabel, labelHint, readCourseLabel } from './names.ts';
 import { type CourseLinkNode, directiveNames, type PositionLinkNode } from './nodes.ts';
 import { rangeIn } from './range-in.ts';
@@ -27,7 +27,13 @@ export function readInlineText(
   pointAt: (offset: number) => Point,
   context: TextContext,
 ): PhrasingContent[] {
-  const parent = { children: readInline(text, pointAt) };
+  const [nodes = []] = readInlines([{ text, pointAt }]);
+  return readInlineNodes(nodes, context);
+}
+
+/** Reads what means something in a course in a comment or a caption that is parsed. */
+export function readInlineNodes(nodes: PhrasingContent[], context: TextContext): PhrasingContent[] {
+  const parent = { children: nodes };
   limitNesting(parent, context);
   readTextNodes(parent, context);
   return parent.children;

@@ -3,7 +3,6 @@ import {
   isMap,
   isNode,
   isScalar,
-  LineCounter,
   parseDocument,
   visit,
   type YAMLMap,
@@ -67,7 +66,6 @@ export function readYaml<Schema extends z.ZodObject>(
     prettyErrors: false,
     logLevel: 'error',
     uniqueKeys: false,
-    lineCounter: new LineCounter(),
   });
   const places = createPlaces(source, document);
   const { placeOf, hasKey, keyPlaceOf, locatorOf } = places;
@@ -107,6 +105,7 @@ export function readYaml<Schema extends z.ZodObject>(
 /** In quotes YAML can write any character, as in `"\e"`: takes out those that no text has. */
 function takeEscapes(document: Document, source: YamlSource, { span }: Places): YamlProblem[] {
   const problems: YamlProblem[] = [];
+  if (!source.text.includes('\\') && source.text.search(unprintable) < 0) return problems;
   visit(document, {
     Scalar(_key, node) {
       if (typeof node.value !== 'string' || !node.range) return;

@@ -45,3 +45,21 @@ test('sentences stand where they are said to, one behind the other', () => {
     { numRuns: runs(100) },
   );
 });
+
+test('words without a point between them are not divided, whatever they are', () => {
+  const signs = fc.constantFrom(
+    ...['a', 'B', 'ß', 'Ñ', 'ё', '漢', '\u0301', ' ', ', ', '3', 'ⅷ', '\uE000', '\uE001'],
+  );
+  const words = fc.array(signs, { maxLength: 20 }).map((all) => all.join('').trim());
+  fc.assert(
+    fc.property(words, fc.constantFrom('', '.', '!', '?'), (text, end) => {
+      fc.pre(text !== '');
+      const segments = [
+        ...new Intl.Segmenter('de', { granularity: 'sentence' }).segment(text + end),
+      ];
+      expect(segments).toHaveLength(1);
+      expect(sentencesOf(text + end, 'de')).toEqual([{ start: 0, text: text + end }]);
+    }),
+    { numRuns: runs(500) },
+  );
+});

@@ -33,8 +33,15 @@ export function sentencesIn(
   return known;
 }
 
+/** Words and commas with one point at the end: no rule of any language divides them. */
+const oneSentence = /^[\p{L}\p{M}\p{N} ,\uE000\uE001]*[.!?]?$/u;
+
 /** Splits a text into sentences; a semicolon ends one too, since what follows it is said by itself. */
 export function sentencesOf(text: string, language: string): Sentence[] {
+  if (text.length <= longest && oneSentence.test(text)) {
+    const words = text.trim();
+    return words === '' ? [] : [{ start: text.length - text.trimStart().length, text: words }];
+  }
   const masked = text.replace(innerPoints, (match) => match.replace(/[.\s]/g, ','));
   const found: Sentence[] = [];
   for (const piece of piecesOf(masked)) {

@@ -22,6 +22,8 @@ export interface Stated {
 interface Compiled {
   /** Whether a text can hold any statement at all. */
   readonly quick: RegExp;
+  /** The same of one without digits, which names no square. */
+  readonly quickInWords: RegExp;
   readonly finders: readonly {
     readonly form: FormName;
     readonly key: RegExp;
@@ -50,8 +52,11 @@ function compile(vocabulary: Vocabulary): Compiled {
     NonNullable<Vocabulary['phrases'][FormName]>,
   ][];
   const san = sanSource(vocabulary);
+  const anyOf = (some: typeof phrases) =>
+    new RegExp([...new Set(some.map(([, { key }]) => key.source))].join('|'), 'iu');
   const made: Compiled = {
-    quick: new RegExp(phrases.map(([, { key }]) => key.source).join('|'), 'iu'),
+    quick: anyOf(phrases),
+    quickInWords: anyOf(phrases.filter(([form]) => form !== 'piece-on-square')),
     finders: phrases.map(([form, { key, forms: sources }]) => ({
       form,
       key,
@@ -77,12 +82,12 @@ export function* statementsIn(passage: Passage, vocabulary: Vocabulary): Generat
   const known = compiled.get(vocabulary) ?? compile(vocabulary);
   const { text } = passage.text;
   // A position in code is what such words speak of.
-  if (!known.quick.test(text) || passage.text.code.some((code) => /^(?:[^\s/]+\/){7}/.test(code)))
+  if (!mayState(text, known) || passage.text.code.some((code) => /^(?:[^\s/]+\/){7}/.test(code)))
     return;
   const sentences = sentencesIn(passage.text, vocabulary.language);
   const quotes = quotedIn(text);
   for (const [at, sentence] of sentences.entries()) {
-    if (!known.quick.test(sentence.text)) continue;
+    if (sentences.length > 1 && !mayState(sentence.text, known)) continue;
     const found: Stated[] = [];
     for (const { form, key, find } of known.finders) {
       if (!key.test(sentence.text)) continue;
@@ -112,6 +117,10 @@ export function* statementsIn(passage: Passage, vocabulary: Vocabulary): Generat
     }
     yield* found;
   }
+}
+
+function mayState(text: string, { quick, quickInWords }: Compiled): boolean {
+  return (/\d/.test(text) ? quick : quickInWords).test(text);
 }
 
 /** Where words are quoted: an author does not say them himself. */

@@ -14,7 +14,6 @@ export const otherSign = '\uE001';
 const whole = { from: 0, line: 0, lines: 0 };
 
 const lineEnd = /\r\n|\r|\n/g;
-const anyLineEnd = /[\r\n]/;
 
 /** A stretch of the text that a node of the tree is the source of. */
 interface Stretch {
@@ -54,15 +53,16 @@ export function plainText(nodes: readonly TextNode[], file: string): PlainText {
   const links: LinkInText[] = [];
   const directives: DirectiveNode[] = [];
   const code: string[] = [];
-  const add = (node: TextNode, words: string, inNode = whole): Stretch => {
-    const stretch = { start: text.length, end: text.length + words.length, node, ...inNode };
+  const add = (node: TextNode, words: string, { from, line, lines } = whole): Stretch => {
+    const end = text.length + words.length;
+    const stretch = { start: text.length, end, node, from, line, lines };
     text += words;
     stretches.push(stretch);
     return stretch;
   };
   const visit = (node: TextNode): void => {
     if (node.type === 'text') {
-      if (!anyLineEnd.test(node.value)) {
+      if (!node.value.includes('\n') && !node.value.includes('\r')) {
         add(node, node.value);
         return;
       }

@@ -63,10 +63,11 @@ Laws of Chess, articles 5.1 and 5.2). The result behind the moves must be the on
           hint: 'Correct one of the two.',
         };
       }
+      const said = result ?? tag;
+      if (said === undefined) continue;
       const last = mainLine(block.nodes).at(-1);
       const end = last && outcome(last);
-      const said = result ?? tag;
-      if (!end || said === undefined || said === end.result) continue;
+      if (!end || said === end.result) continue;
       yield {
         place: result === undefined && tagPlace ? tagPlace : placeOf(last, block),
         message: `The game ends in ${end.name}, so its result is ${end.result} and not ${said}.`,

@@ -67,8 +67,8 @@ false sign misleads the reader, and a missing one hides a forcing move.
     for (const { node, parent } of movesOf(chapter)) {
       if (!node.move || !node.written) continue;
       const { san } = node.move;
-      const written = /[+#]+$/.exec(node.written.san)?.[0] ?? '';
-      const right = /[+#]$/.exec(san)?.[0] ?? '';
+      const written = signOf(node.written.san);
+      const right = signOf(san);
       if (written === right) continue;
       const { place } = node.written;
       const { end } = place;
@@ -91,6 +91,13 @@ false sign misleads the reader, and a missing one hides a forcing move.
     }
   },
 });
+
+/** The signs of check and mate that a move ends with. */
+function signOf(san: string): string {
+  let start = san.length;
+  while (san[start - 1] === '+' || san[start - 1] === '#') start--;
+  return san.slice(start);
+}
 
 function sentence(written: string, right: string): string {
   if (right === '') return written === '#' ? 'is no mate, nor even check' : 'gives no check';

@@ -28,9 +28,10 @@ export function createCourseView(
   index: CourseIndex,
   { side, language, margins, own }: Pick<CourseView, 'side' | 'language' | 'margins' | 'own'>,
 ): { readonly view: CourseView; readonly asked: () => readonly Asked[] } {
-  const known = new Map<string, { readonly answer: unknown; readonly asked: Asked }>();
+  const known = new Map<QuestionKind, Map<string, unknown>>();
+  const asked: Asked[] = [];
   return {
-    asked: () => [...known.values()].map(({ asked }) => asked),
+    asked: () => asked,
     view: {
       side,
       margins,
@@ -38,11 +39,12 @@ export function createCourseView(
       own,
       nodesOf: ({ chapter, block }) => index.blocks.get(`${chapter} ${block}`) ?? new Map(),
       ask(kind, about) {
-        const name = `${kind} ${about}`;
-        const before = known.get(name);
-        if (before) return before.answer as never;
+        const before = known.get(kind) ?? new Map<string, unknown>();
+        if (before.has(about)) return before.get(about) as never;
+        known.set(kind, before);
         const { answer, print } = answerQuestion(index, kind, about);
-        known.set(name, { answer, asked: [kind, about, print] });
+        before.set(about, answer);
+        asked.push([kind, about, print]);
         return answer;
       },
     },

@@ -16,10 +16,12 @@ export interface MoveAt {
   readonly place: Place;
 }
 
+const none: readonly Untold[] = [];
+
 /** Where a position is reached in another way than at first, and neither place says so. */
 export function untoldMeetings(index: CourseIndex, key: string): readonly Untold[] {
   const at = index.at.get(key) ?? [];
-  if (at.length < 2) return [];
+  if (at.length < 2) return none;
   const [first, ...others] = waysTo(index, at).filter(
     (way) => !way.some((here) => isToldAt(index, here, mostLater)),
   );

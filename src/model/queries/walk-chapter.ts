@@ -2,6 +2,8 @@ import type { PhrasingContent, RootContent } from 'mdast';
 import type { Block, Chapter, MoveNode } from '../types.ts';
 import { walkText } from '../walk-text.ts';
 
+type TextNode = RootContent | PhrasingContent;
+
 /** A move of a chapter, the node it is played from and the block it stands in. */
 export interface MoveInChapter {
   readonly block: Block;
@@ -16,16 +18,18 @@ export function treesOf(block: Block): (readonly MoveNode[])[] {
 }
 
 /** Every move that an author wrote, in blocks of all kinds and in their attributes, in order. */
-export function* movesOf(chapter: Chapter): Generator<MoveInChapter> {
+export const movesOf = ofLatest((chapter): readonly MoveInChapter[] => {
+  const moves: MoveInChapter[] = [];
   for (const block of chapter.blocks) {
     for (const tree of treesOf(block)) {
       for (const node of tree) {
         const parent = node.parent === undefined ? undefined : tree[node.parent];
-        if (parent) yield { block, node, parent };
+        if (parent) moves.push({ block, node, parent });
       }
     }
   }
-}
+  return moves;
+});
 
 /** Every node of a chapter, start positions too, in order. */
 export function* movesAndStarts(
@@ -37,29 +41,45 @@ export function* movesAndStarts(
 }
 
 /** Visits every node of every text of a chapter: its body, comments and captions, in their order. */
-export function walkTexts(
-  chapter: Chapter,
-  visit: (node: RootContent | PhrasingContent) => void,
-): void {
-  walkText(chapter.body.children, (node) => {
-    visit(node);
-    const block = node.type === 'courseBlock' ? chapter.blocks[node.block] : undefined;
-    if (!block) return;
-    for (const comment of commentsOf(block)) walkText(comment, visit);
-    if (block.kind === 'diagram') walkText(block.caption, visit);
-    if (block.kind === 'pattern') walkText(block.text, visit);
-    if (block.kind === 'exercise') {
-      walkText(block.ask, visit);
-      for (const hint of block.hints) walkText(hint, visit);
-    }
-  });
+export function walkTexts(chapter: Chapter, visit: (node: TextNode) => void): void {
+  for (const node of textNodesOf(chapter)) visit(node);
 }
 
-function* commentsOf(block: Block): Generator<readonly PhrasingContent[]> {
-  for (const node of treesOf(block).flat()) {
-    for (const item of node.after) {
-      if (item.type === 'comment') yield item.content;
-      else for (const comment of item.before) yield comment.content;
+const textNodesOf = ofLatest((chapter): readonly TextNode[] => {
+  const nodes: TextNode[] = [];
+  const add = (node: TextNode): void => {
+    nodes.push(node);
+  };
+  walkText(chapter.body.children, (node) => {
+    add(node);
+    const block = node.type === 'courseBlock' ? chapter.blocks[node.block] : undefined;
+    if (!block) return;
+    for (const tree of treesOf(block)) {
+      for (const { after } of tree) {
+        for (const item of after) {
+          if (item.type === 'comment') walkText(item.content, add);
+          else for (const comment of item.before) walkText(comment.content, add);
+        }
+      }
     }
-  }
+    if (block.kind === 'diagram') walkText(block.caption, add);
+    if (block.kind === 'pattern') walkText(block.text, add);
+    if (block.kind === 'exercise') {
+      walkText(block.ask, add);
+      for (const hint of block.hints) walkText(hint, add);
+    }
+  });
+  return nodes;
+});
+
+/**
+ * Remembers the answer for one chapter: the rules ask of the same one, one after the other, and what was kept for
+ * all chapters of a course would cost more to hold than to make.
+ */
+function ofLatest<Made>(make: (chapter: Chapter) => Made): (chapter: Chapter) => Made {
+  let latest: { readonly chapter: Chapter; readonly made: Made } | undefined;
+  return (chapter) => {
+    if (latest?.chapter !== chapter) latest = { chapter, made: make(chapter) };
+    return latest.made;
+  };
 }
