@@ -10,7 +10,7 @@ import { frontmatter } from 'micromark-extension-frontmatter';
 import { gfmFootnote } from 'micromark-extension-gfm-footnote';
 import { gfmTable } from 'micromark-extension-gfm-table';
 import type { Point } from '../diagnostics/index.ts';
-import { limitSigns, signLimitFromMarkdown } from './limits/index.ts';
+import { limitSigns, mayExceedSigns, signLimitFromMarkdown } from './limits/index.ts';
 
 declare module 'mdast-util-directive' {
   interface TextDirectiveData {
@@ -19,7 +19,7 @@ declare module 'mdast-util-directive' {
   }
 }
 
-const signLimit = limitSigns();
+export const signLimit = limitSigns();
 
 // Of the generic directives only those inside a text: `::` and `:::` stay ordinary text.
 const textDirective = { text: directive().text ?? {} };
@@ -27,10 +27,10 @@ const textDirective = { text: directive().text ?? {} };
 const front = frontmatter(['yaml']);
 const footnote = gfmFootnote();
 
-export const micromarkExtensions = [front, gfmTable(), footnote, textDirective, signLimit];
+export const tables = gfmTable();
 
-/** All but tables. */
-export const plainExtensions = [front, footnote, textDirective, signLimit];
+/** All but tables and limits. */
+export const plainExtensions = [front, footnote, textDirective];
 
 export const fromMarkdownExtensions = [
   frontmatterFromMarkdown(['yaml']),
@@ -100,7 +100,7 @@ function parseInlines(texts: readonly InlineText[]): [InlineText, PhrasingConten
   if (texts.length === 0) return [];
   const whole = texts.map(({ text }) => text).join(paragraphEnd);
   const { children: blocks } = fromMarkdown(whole, {
-    extensions: [textDirective, inlineOnly, signLimit],
+    extensions: [textDirective, inlineOnly, ...(mayExceedSigns(whole) ? [signLimit] : [])],
     mdastExtensions: [directiveFromMarkdown(), signLimitFromMarkdown],
   });
   let next = 0;

@@ -1,12 +1,4 @@
-import {
-  type Document,
-  isMap,
-  isNode,
-  isScalar,
-  parseDocument,
-  visit,
-  type YAMLMap,
-} from 'yaml';
+import { type Document, isMap, isNode, isScalar, parseDocument, visit, type YAMLMap } from 'yaml';
 import type * as z from 'zod';
 import {
   nearestName,

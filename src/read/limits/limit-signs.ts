@@ -95,6 +95,26 @@ export function limitSigns(limits = signLimits): Extension {
   };
 }
 
+/** What ends a paragraph at the latest. */
+const emptyLine = /\n[ \t]*\r?\n/;
+const allSigns = /[*[\]_]/g;
+const allOpening = /[<`]/g;
+
+/**
+ * Whether a paragraph of a text may have more signs than are read. It knows lines and no blocks, and so counts too
+ * much rather than too little. To count while parsing costs a tenth of it, and hardly a text needs that.
+ */
+export function mayExceedSigns(text: string, limits = signLimits): boolean {
+  return text
+    .split(emptyLine)
+    .some(
+      (part) =>
+        part.length > limits.unclosed &&
+        ((part.match(allSigns)?.length ?? 0) > limits.signs ||
+          (part.match(allOpening)?.length ?? 0) > limits.unclosed),
+    );
+}
+
 type Excess = Pick<ExcessNode, 'type' | 'message' | 'hint'>;
 
 const signExcess: Excess = {
