@@ -59,7 +59,7 @@ const inlineOnly = {
 };
 
 /** A comment or a caption, and the way from an offset in it to its place in the file. */
-export interface InlineText {
+interface InlineText {
   readonly text: string;
   readonly pointAt: (offset: number) => Point;
 }
