@@ -1,5 +1,5 @@
 import { isMoveFault, type MoveFault, playMove } from '../chess/index.ts';
-import { type Chapter, type MoveNode, movesOf } from '../model/index.ts';
+import { type Block, type Chapter, type MoveNode, movesOf, treesOf } from '../model/index.ts';
 import { inLettersOf, listLetters } from '../read/index.ts';
 import { type CourseRule, defineCourseRule } from './course-rule.ts';
 import { moveName } from './move-name.ts';
@@ -22,7 +22,7 @@ export function makeMoveFaultRule(
         if (block.kind === 'game') continue;
         if (node.fault?.kind !== kind || !node.written) continue;
         const reason = reasonFor(chapter, node.fault);
-        const hint = hintFor(chapter, node, parent);
+        const hint = earlierHint(block, node, parent) ?? hintFor(chapter, node, parent);
         yield {
           place: node.written.place,
           message: `${moveName(node, parent)} ${verb[kind]}: ${reason}.`,
@@ -52,6 +52,17 @@ function reasonFor({ pieces }: Chapter, { reason }: MoveFault): string {
     'the English letters are K, Q, R, B and N',
     `with \`pieces: ${pieces}\` the letters are ${listLetters(pieces)}`,
   );
+}
+
+/** A variation that stands behind the answer to the move which it takes the place of. */
+function earlierHint(block: Block, node: MoveNode, parent: MoveNode): string | undefined {
+  const tree = treesOf(block).find((nodes) => nodes[node.index] === node) ?? [];
+  const before = parent.parent === undefined ? undefined : tree[parent.parent];
+  if (parent.children[0] === node.index || !before?.position || !node.written) return undefined;
+  const played = playMove(before.position, node.written.san);
+  if (isMoveFault(played)) return undefined;
+  const name = moveName(parent, before);
+  return `In place of ${name} it can be played: put the variation behind that move.`;
 }
 
 function hintFor(

@@ -26,6 +26,17 @@ Variations that branch off before it are judged all the same.
       ],
     },
     {
+      title: 'A variation that stands one move too late',
+      course: '```moves\n1. e4 e5 2. Nf3 ( 1... c5 ) Nc6\n```',
+      findings: [
+        {
+          start: '2:24',
+          message: "2.c5 cannot be played: it is White's move here, and the pawn on c7 is Black's.",
+          hint: 'In place of 1...e5 it can be played: put the variation behind that move.',
+        },
+      ],
+    },
+    {
       title: 'An answer that cannot be played',
       course:
         '```exercise fen="4k3/8/8/8/8/8/4P3/4K3 w - - 0 1"\nask: Forward!\nanswer: e5\nwrong: Kd2\n```',
