@@ -1,10 +1,11 @@
 /**
  * What axe-core cannot see, each by its success criterion in the Web Content Accessibility
- * Guidelines 2.2 (W3C Recommendation). Practice and the set-up board are tested in their own files.
+ * Guidelines 2.2 (W3C Recommendation). Practice and the set-up board are tested in their own files, and
+ * 2.5.8 Target Size on every page in `pages.test.ts`.
  */
 import type { BrowserContextOptions, Locator, Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { inSight, onPage, openWhole, pageFiles, phone, useDemo } from './browser.ts';
+import { inSight, onPage, phone, useDemo } from './browser.ts';
 
 const demo = useDemo();
 
@@ -81,75 +82,6 @@ describe('2.5.7 Dragging Movements: taps do what a drag does', () => {
       phone,
     ));
 });
-
-test(
-  '2.5.8 Target Size (Minimum): 24 by 24 pixels, or as far from others, on every page',
-  {
-    timeout: 300_000,
-  },
-  () =>
-    on(
-      'index.html',
-      async (page) => {
-        for (const name of pageFiles(demo().site)) {
-          // What scripts make is to be there.
-          await openWhole(page, demo().address + name);
-          await page.locator('h1').first().waitFor();
-          // In a long chapter the far text is laid out later, or when a hand comes.
-          await page.mouse.move(9, 9);
-          await page.locator('html:not(.piecemeal)').waitFor();
-          expect(await page.evaluate(tooSmall), name).toEqual([]);
-        }
-      },
-      phone,
-    ),
-);
-
-/**
- * Targets under 24 pixels whose circle of that diameter meets another target or another small
- * one's circle. Links in a sentence or a block of text are the criterion's exception "Inline".
- */
-function tooSmall(): string[] {
-  const least = 24;
-  const targets = [
-    ...document.querySelectorAll<HTMLElement>('a[href], button, input, select, summary, textarea'),
-  ]
-    .filter((element) => element.checkVisibility({ visibilityProperty: true }))
-    .map((element) => ({ element, box: element.getBoundingClientRect() }))
-    .filter(({ box }) => box.width > 1 && box.height > 1);
-  const isSmall = (box: DOMRect) => box.width < least - 0.5 || box.height < least - 0.5;
-  // The size of a link is set by the line only where words that are no target stand beside it.
-  const isInline = (element: Element): boolean => {
-    const { display } = getComputedStyle(element);
-    if (display !== 'inline' || element.parentElement === null) return false;
-    const { childNodes } = element.parentElement;
-    const hasWords = [...childNodes].some(
-      (node) => node.nodeType === Node.TEXT_NODE && /[\p{L}\p{N}]/u.test(node.textContent ?? ''),
-    );
-    return hasWords || (childNodes.length === 1 && isInline(element.parentElement));
-  };
-  const middle = ({ left, top, width, height }: DOMRect) => ({
-    x: left + width / 2,
-    y: top + height / 2,
-  });
-  return targets
-    .filter(({ element, box }) => isSmall(box) && !isInline(element))
-    .filter(({ element, box }) => {
-      const { x, y } = middle(box);
-      return targets.some((other) => {
-        if (other.element === element || other.element.contains(element)) return false;
-        if (element.contains(other.element)) return false;
-        if (isSmall(other.box)) {
-          const there = middle(other.box);
-          return Math.hypot(there.x - x, there.y - y) < least;
-        }
-        const dx = Math.max(other.box.left - x, 0, x - other.box.right);
-        const dy = Math.max(other.box.top - y, 0, y - other.box.bottom);
-        return Math.hypot(dx, dy) < least / 2;
-      });
-    })
-    .map(({ element, box }) => `${box.width}x${box.height} ${element.outerHTML.slice(0, 120)}`);
-}
 
 /** Where the focus came to. */
 interface Place {

@@ -1,17 +1,16 @@
-import { AxeBuilder } from '@axe-core/playwright';
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { RunOptions } from 'axe-core';
 import type { Page } from 'playwright-core';
 
 export interface AxeChoice {
-  /**
-   * In the dark only the rules that colours and the width of the window bear on are run: the others
-   * were run in light on the same elements.
-   */
-  readonly colorScheme?: 'light' | 'dark';
   /** Selectors of what is left out. */
   readonly exclude?: readonly string[];
   /** Rules that are left out. */
   readonly disabled?: readonly string[];
 }
+
+const source = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 /**
  * What is drawn within a board has no words: the board itself says what it shows. To leave it out of
@@ -20,39 +19,72 @@ export interface AxeChoice {
 const drawn = 'svg.board > :not(title, desc)';
 
 /** What axe-core finds on a page without frames: each rule with the first element that breaks it. */
-export async function violations(page: Page, choice: AxeChoice = {}): Promise<string[]> {
+export function violations(page: Page, { disabled = [], ...choice }: AxeChoice = {}) {
+  const rules = Object.fromEntries(disabled.map((rule) => [rule, { enabled: false }]));
+  return run(page, choice, { rules });
+}
+
+/**
+ * The same page in the dark: only the rules that colours and the width of the window bear on are run, since the
+ * others were run in light on the same elements.
+ */
+export async function darkViolations(page: Page, choice: AxeChoice = {}): Promise<string[]> {
+  await page.emulateMedia({ colorScheme: 'dark' });
+  // The frame in which scripts hear of the window, and the one that shows what they do.
+  await page.evaluate(async () => {
+    for (let frames = 0; frames < 2; frames++) await new Promise(requestAnimationFrame);
+  });
+  if (!(await page.evaluate(() => matchMedia('(prefers-color-scheme: dark)').matches))) {
+    throw new Error('the page is not dark');
+  }
+  const found = await run(page, choice, {
+    runOnly: { type: 'rule', values: ['color-contrast', 'scrollable-region-focusable'] },
+  });
+  await page.emulateMedia({ colorScheme: 'light' });
+  return found.map((each) => `in the dark, ${each}`);
+}
+
+/** Light first, then dark. */
+export async function violationsInBoth(page: Page, choice: AxeChoice = {}): Promise<string[]> {
+  return [...(await violations(page, choice)), ...(await darkViolations(page, choice))];
+}
+
+/** `@axe-core/playwright` is not used: it loads the long edition, and twice for each look. */
+async function run(
+  page: Page,
+  { exclude = [] }: AxeChoice,
+  options: RunOptions,
+): Promise<string[]> {
   if (page.frames().length > 1) throw new Error('axe-core is to look into frames too');
-  const takenOut = [drawn, ...(choice.exclude ?? []).map((selector) => `${selector} > *`)];
-  const putBack = await page.evaluateHandle((selector) => {
-    const places = [...document.querySelectorAll(selector)].map((element) => {
-      const mark = document.createComment('');
-      element.replaceWith(mark);
-      return { element, mark };
-    });
-    return () => {
-      for (const { element, mark } of places.reverse()) mark.replaceWith(element);
-    };
-  }, takenOut.join());
+  const takenOut = [drawn, ...exclude.map((selector) => `${selector} > *`)].join();
+  if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(source);
+  return page.evaluate(found, { takenOut, exclude: [...exclude], options });
+}
+
+/** Runs in the page. */
+async function found(ask: {
+  readonly takenOut: string;
+  readonly exclude: string[];
+  readonly options: RunOptions;
+}): Promise<string[]> {
+  const places = [...document.querySelectorAll(ask.takenOut)].map((element) => {
+    const mark = document.createComment('');
+    element.replaceWith(mark);
+    return { element, mark };
+  });
   try {
-    return await found(page, choice);
+    const { exclude } = ask;
+    const context = exclude.length > 0 ? { include: document, exclude } : document;
+    const result = await globalThis.axe.run(context as Document, {
+      ...ask.options,
+      resultTypes: ['violations'],
+    });
+    return result.violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
   } finally {
-    await putBack.evaluate((back) => back());
+    for (const { element, mark } of places.reverse()) mark.replaceWith(element);
   }
 }
 
-async function found(page: Page, choice: AxeChoice): Promise<string[]> {
-  const dark = choice.colorScheme === 'dark';
-  let axe = new AxeBuilder({ page })
-    // Without frames there is nothing to put together, for which a second page would be opened.
-    .setLegacyMode()
-    .options({
-      resultTypes: ['violations'],
-      ...(dark
-        ? { runOnly: { type: 'rule', values: ['color-contrast', 'scrollable-region-focusable'] } }
-        : {}),
-    });
-  for (const selector of choice.exclude ?? []) axe = axe.exclude(selector);
-  if (choice.disabled !== undefined && !dark) axe = axe.disableRules([...choice.disabled]);
-  const result = await axe.analyze();
-  return result.violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
+declare global {
+  var axe: typeof import('axe-core');
 }

@@ -3,31 +3,82 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
-import { describe, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { parts } from '../../src/look/parts.ts';
-import { violations } from './axe.ts';
-import { onPage, openPage, pageFiles, useDemo, windows } from './browser.ts';
+import { darkViolations, violations } from './axe.ts';
+import { onPage, openPage, openWhole, pageFiles, phone, useDemo, windows } from './browser.ts';
+import { smallTargets } from './small-targets.ts';
+import { type Hosted, strict, under } from './under-policy.ts';
 
 const demo = useDemo();
 
-describe('axe-core finds nothing', () => {
-  for (const colorScheme of ['light', 'dark'] as const) {
-    // A phone in the dark, a desk by day: the two differ in more than colour.
-    const viewport = colorScheme === 'dark' ? windows.phone : windows.wide;
-    test(`on any page, ${colorScheme}`, { timeout: 300_000 }, async () => {
-      const { page, faults } = await openPage(demo().browser, { colorScheme, viewport });
-      for (const name of pageFiles(demo().site)) {
-        await page.goto(demo().address + name);
-        // The handout's moves, thousands of them, are those of the chapters' pages.
-        const exclude = ['.in-columns .moves'];
-        expect(await violations(page, { colorScheme, exclude }), name).toEqual([]);
-        const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-        expect(over, `${name} is wider than its window`).toBe(0);
-      }
-      expect(faults.list).toEqual([]);
-      await page.context().close();
-    });
-  }
+/** What is seen of a page that is opened on a phone, with a finger, and then made wide. */
+interface Seen {
+  readonly name: string;
+  readonly light: readonly string[];
+  readonly dark: readonly string[];
+  readonly smallTargets: readonly string[];
+  /** By how many pixels it is wider than its window. */
+  readonly over: { readonly phone: number; readonly wide: number };
+}
+
+async function see(page: Page, name: string): Promise<Seen> {
+  const over = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+  // The handout's moves, thousands of them, are those of the chapters' pages.
+  const exclude = ['.in-columns .moves'];
+  await page.setViewportSize(windows.phone);
+  // What scripts make is to be there; text far from the window is laid out when a hand comes.
+  await openWhole(page, name);
+  await page.mouse.move(9, 9);
+  await page.locator('html:not(.piecemeal) h1').first().waitFor();
+  const onPhone = {
+    smallTargets: await page.evaluate(smallTargets),
+    over: await over(),
+    dark: await darkViolations(page, { exclude }),
+  };
+  await page.setViewportSize(windows.wide);
+  const light = await violations(page, { exclude });
+  return { name, ...onPhone, light, over: { phone: onPhone.over, wide: await over() } };
+}
+
+describe('every page', () => {
+  let refused: readonly string[];
+  let pages: readonly Seen[];
+
+  // Each is opened once for all that is only looked at, on a host with the strictest of policies.
+  beforeAll(async () => {
+    const seen: Seen[] = [];
+    const use = async ({ page, address }: Hosted) => {
+      for (const name of pageFiles(demo().site)) seen.push(await see(page, address + name));
+      // Of the pages for frames, which are all alike, one.
+      for (const name of ['boards/list.html', 'boards/bg5.html']) await page.goto(address + name);
+    };
+    refused = await under(demo(), strict, use, phone);
+    pages = seen;
+    expect(pages.length).toBeGreaterThan(15);
+  }, 300_000);
+
+  const each = <Value>(what: (page: Seen) => Value) =>
+    pages.map((page) => ({ name: page.name, found: what(page) }));
+  const none = (found: unknown) => each(() => found);
+
+  test('has nothing that axe-core finds, in light and in the dark', () => {
+    expect(each(({ light, dark }) => [...light, ...dark])).toEqual(none([]));
+  });
+
+  test('has targets of 24 by 24 pixels, or as far from others: WCAG 2.2, 2.5.8 Target Size (Minimum)', () => {
+    expect(each((page) => page.smallTargets)).toEqual(none([]));
+  });
+
+  test('is as wide as its window', () => {
+    expect(each(({ over }) => over)).toEqual(none({ phone: 0, wide: 0 }));
+  });
+
+  // What readers do there is tried in `policy.test.ts`.
+  test('has no fault, and nothing that the strictest of policies refuses', () => {
+    expect(refused).toEqual([]);
+  });
 });
 
 test('without script every page has its text, unique ids, links that lead somewhere, and asks nobody else', async () => {

@@ -10,52 +10,10 @@ import type { Page } from 'playwright-core';
 import { visit } from 'unist-util-visit';
 import { describe, expect, test } from 'vitest';
 import { hostPolicy } from '../../src/site/security-policy.ts';
-import { demoBase, openPage, pageFiles, serveFolder, useDemo } from './browser.ts';
+import { demoBase, serveFolder, useDemo } from './browser.ts';
+import { strict, under } from './under-policy.ts';
 
 const demo = useDemo();
-
-/** What a careful host sends with every file. */
-const strict = "default-src 'self'";
-
-interface Hosted {
-  readonly page: Page;
-  readonly address: string;
-  /** Serves another page from the course's own host. */
-  readonly addPage: (name: string, html: string) => Promise<string>;
-}
-
-/** Runs `use` at a host that sends this policy; returns all that was refused, and other faults. */
-async function under(policy: string, use: (hosted: Hosted) => Promise<void>): Promise<string[]> {
-  const headers = { 'content-security-policy': policy, 'x-content-type-options': 'nosniff' };
-  const { address, close } = await serveFolder(demo().site, demoBase, headers);
-  const { page, faults } = await openPage(demo().browser);
-  const refused: string[] = [];
-  await page.exposeFunction('noteRefused', (text: string) => refused.push(text));
-  await page.addInitScript(() => {
-    const note: unknown = Reflect.get(globalThis, 'noteRefused');
-    document.addEventListener('securitypolicyviolation', (event) => {
-      const { effectiveDirective, blockedURI, sample } = event;
-      if (typeof note === 'function') {
-        note(`${location.pathname}: ${effectiveDirective} ${blockedURI} ${sample}`);
-      }
-    });
-  });
-  const addPage = async (name: string, body: string) => {
-    await page.route(address + name, (route) =>
-      route.fulfill({ body, headers: { ...headers, 'content-type': 'text/html' } }),
-    );
-    return address + name;
-  };
-  try {
-    await use({ page, address, addPage });
-    // Reports are tasks of their own: none may come after the last look.
-    await page.evaluate(() => new Promise((resolve) => setTimeout(resolve, 50)));
-    return [...new Set([...refused, ...faults.list])];
-  } finally {
-    await page.context().close();
-    close();
-  }
-}
 
 /** What a reader does on a page, by its name; each ends when the page has answered. */
 const acts: Readonly<Record<string, (page: Page) => Promise<void>>> = {
@@ -149,23 +107,19 @@ test.each([
   ['a.css', 'p{mask:url(data:image/svg+xml,x)}'],
 ])('as it would be in %s: %s', (file, text) => expect(refusedIn(file, text)).toHaveLength(1));
 
-/** Every page for readers, and one of the pages for frames, which are all alike. */
-const pages = () => [...pageFiles(demo().site), 'boards/list.html', 'boards/bg5.html'];
-
 async function searchWords(page: Page, words: string): Promise<void> {
   await page.fill('#page-words', words);
   await page.press('#page-words', 'Enter');
 }
 
-test('the strictest of policies refuses nothing that a page needs', {
+/** That it refuses nothing of a page that is only opened, `pages.test.ts` tests on every page. */
+test('the strictest of policies refuses nothing that a page needs when it is used', {
   timeout: 180_000,
 }, async () => {
-  const faults = await under(strict, async ({ page, address }) => {
-    for (const name of pages()) {
+  const faults = await under(demo(), strict, async ({ page, address }) => {
+    for (const [name, act] of Object.entries(acts)) {
       await page.goto(address + name);
-      // Text far from the window has pictures too, and a hand has it laid out.
-      await page.mouse.move(9, 9);
-      await acts[name]?.(page);
+      await act(page);
       await page.emulateMedia({ media: null });
     }
   });
@@ -173,7 +127,7 @@ test('the strictest of policies refuses nothing that a page needs', {
 });
 
 test('a board, as an element or in a frame, on a page of the same host', async () => {
-  const faults = await under(strict, async ({ page, addPage }) => {
+  const faults = await under(demo(), strict, async ({ page, addPage }) => {
     const host = await addPage(
       'host.html',
       '<!doctype html><html lang="en"><title>Host</title><script src="boards/board.js" defer></script>' +
@@ -191,7 +145,7 @@ test('a board, as an element or in a frame, on a page of the same host', async (
 
 describe('the search by words needs WebAssembly', () => {
   test('and says plainly what the host must allow; names are found all the same', async () => {
-    const faults = await under(strict, async ({ page, address }) => {
+    const faults = await under(demo(), strict, async ({ page, address }) => {
       await page.goto(`${address}search.html`);
       await searchWords(page, 'queens gambit');
       const section = page.locator('section:has(.for-words)');
@@ -203,7 +157,7 @@ describe('the search by words needs WebAssembly', () => {
   });
 
   test('finds under the header of the handbook', async () => {
-    const faults = await under(hostPolicy, async ({ page, address }) => {
+    const faults = await under(demo(), hostPolicy, async ({ page, address }) => {
       await page.goto(`${address}search.html`);
       await searchWords(page, 'student lost a league game');
       const chapter = page.locator('section:has(.for-words) .found-list .found-chapter');
@@ -246,7 +200,7 @@ describe('what the test would see', () => {
     ['a style attribute', '<p style="color:red">', 'style-src-attr inline'],
     ['a picture in an address', '<img alt="" src="data:image/gif;base64,AAAA">', 'img-src data'],
   ])('%s', async (_, html, refused) => {
-    const faults = await under(strict, async ({ page, addPage }) => {
+    const faults = await under(demo(), strict, async ({ page, addPage }) => {
       await page.goto(await addPage('bad.html', `<!doctype html><title>Bad</title>${html}`));
     });
     expect(faults.join('\n')).toContain(refused);
@@ -255,7 +209,7 @@ describe('what the test would see', () => {
   // HTML Standard, "script", type: a data block; no policy of CSP Level 3 speaks of one.
   test('a block of data for search engines is none of it', async () => {
     const block = '<script type="application/ld+json">{"@type":"Course"}</script>';
-    const faults = await under(strict, async ({ page, addPage }) => {
+    const faults = await under(demo(), strict, async ({ page, addPage }) => {
       await page.goto(await addPage('data.html', `<!doctype html><title>Data</title>${block}`));
     });
     expect(faults).toEqual([]);
