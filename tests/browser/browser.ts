@@ -18,7 +18,7 @@ import { afterAll, beforeAll, expect, inject } from 'vitest';
 import { chromiumArguments } from '../setup/chromium-arguments.ts';
 import { findChromium } from '../setup/find-chromium.ts';
 
-export function launchBrowser(): Promise<Browser> {
+function launchBrowser(): Promise<Browser> {
   const executablePath = findChromium();
   if (executablePath === undefined) throw new Error('no Chromium was found');
   return chromium.launch({ executablePath, args: chromiumArguments });

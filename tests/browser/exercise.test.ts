@@ -1,8 +1,7 @@
-import { mkdir, mkdtemp, writeFile } from 'node:fs/promises';
-import path from 'node:path';
 import type { BrowserContextOptions, Locator, Page } from 'playwright-core';
-import { expect, inject, test } from 'vitest';
-import { linewright, onPage, phone, serveFolder, useDemo } from './browser.ts';
+import { expect, test } from 'vitest';
+import { renderCourse } from '../../src/site/render/testing/render-course.ts';
+import { onPage, phone, useDemo } from './browser.ts';
 
 const demo = useDemo();
 
@@ -261,18 +260,19 @@ test('on paper stand the questions with their first positions, and the answers a
   }));
 
 test('a pawn on the last rank asks what it becomes', async () => {
-  const folder = await mkdtemp(path.join(inject('runFolder'), 'promotion-'));
-  await mkdir(path.join(folder, 'chapters'));
-  await writeFile(path.join(folder, 'course.yaml'), 'title: Pawns\nid: pawns\nside: white\n');
-  await writeFile(
-    path.join(folder, 'chapters', '1.md'),
-    '---\ntitle: Last ranks\n---\n\n```exercise fen="8/2P5/8/8/8/k7/2K5/8 w - - 0 1"\nask: Win.\nanswer: c8=R\nwrong: c8=Q+ {Check, and no more.}\n```\n',
-  );
-  const out = path.join(folder, 'site');
-  await linewright(['build', folder, '--out', out]);
-  const site = await serveFolder(out);
+  // Its chapter, in the place of one of the course.
+  const [chapter = ''] = renderCourse([
+    '```exercise fen="8/2P5/8/8/8/k7/2K5/8 w - - 0 1"\nask: Win.\nanswer: c8=R\nwrong: c8=Q+ {Check, and no more.}\n```\n',
+  ]);
   await onPage(demo().browser, async (page) => {
-    await page.goto(`${site.address}1.html`);
+    await page.route('**/isolated-pawn.html', async (route) => {
+      const body = (await (await route.fetch()).text()).replace(
+        /(<article\b[^>]*>)[\s\S]*(?=<\/article>)/,
+        (_, start) => start + chapter,
+      );
+      await route.fulfill({ body, contentType: 'text/html' });
+    });
+    await page.goto(`${demo().address}isolated-pawn.html`);
     const exercise = page.locator('.exercise');
     await square(exercise, 'c7').click();
     await square(exercise, 'c8').click();
@@ -288,7 +288,7 @@ test('a pawn on the last rank asks what it becomes', async () => {
     await choice.getByRole('button', { name: 'rook' }).click();
     expect(await verdict(exercise)).toBe('Right.');
     expect(await drawnOn(exercise, 'c8')).toBe('#piece-wr');
-  }).finally(site.close);
+  });
 });
 
 test('the page of all exercises keeps results, and leads through what is not solved', () =>

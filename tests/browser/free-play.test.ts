@@ -68,7 +68,7 @@ test('a reader plays on the board, is answered, keeps notes and drawings, and go
   await page.getByRole('button', { name: 'Bookmark' }).click();
   await page.getByRole('button', { name: 'Note', exact: true }).click();
   await page.getByLabel('Your note on the position after 6.Bf4').fill('Mind e5.');
-  expect(await violations(page)).toEqual([]);
+  expect(await violations(page, { within: '.beside' })).toEqual([]);
   await page.getByRole('button', { name: 'Back to the text' }).click();
   await expect.poll(() => caption(page)).toBe('after 5.Nf3');
   await page.reload();

@@ -18,33 +18,35 @@ function onPaper(page: Page, paper: string): Promise<unknown> {
   );
 }
 
-/** What stands on each sheet, in the order of the page; line breaks are as in running text. */
-async function printed(name: string, paper = 'a4'): Promise<readonly string[]> {
+interface Printed {
+  /** What stands on each sheet, in the order of the page; line breaks are as in running text. */
+  readonly sheets: readonly string[];
+  /** What the page says in these places, for a comparison with its paper. */
+  readonly said: Readonly<Record<string, readonly string[]>>;
+}
+
+async function printed(
+  name: string,
+  places: Readonly<Record<string, string>> = {},
+): Promise<Printed> {
+  const paper = 'a4';
   const file = path.join(inject('runFolder'), `${name}.${paper}.pdf`);
+  const said: Record<string, string[]> = {};
   await onPage(demo().browser, async (page) => {
     await onPaper(page, paper);
     await page.goto(demo().address + name);
     await page.locator('h1').first().waitFor();
     // The handout counts its pages once its fonts are there.
     if (name === 'print.html') await page.locator('.page-number:not(:empty)').first().waitFor();
+    for (const [place, selector] of Object.entries(places)) {
+      const texts = await page.locator(selector).allTextContents();
+      said[place] = texts.map((text) => text.normalize('NFKC').replaceAll(/\s+/g, ' ').trim());
+    }
     await writeFile(file, await page.pdf({ preferCSSPageSize: true, printBackground: true }));
   });
   const text = execFileSync(reader, ['-raw', '-enc', 'UTF-8', file, '-'], { encoding: 'utf8' });
   const sheets = text.normalize('NFKC').replaceAll('\u00ad', '').split('\f').slice(0, -1);
-  return sheets.map((sheet) => sheet.replaceAll(/\s+/g, ' ').trim());
-}
-
-/** What the page says, for a comparison with its paper. */
-async function onScreen(name: string, selector: string, paper = 'a4'): Promise<string[]> {
-  const texts: string[] = [];
-  await onPage(demo().browser, async (page) => {
-    await onPaper(page, paper);
-    await page.goto(demo().address + name);
-    await page.locator('h1').first().waitFor();
-    if (name === 'print.html') await page.locator('.page-number:not(:empty)').first().waitFor();
-    texts.push(...(await page.locator(selector).allTextContents()));
-  });
-  return texts.map((text) => text.normalize('NFKC').replaceAll(/\s+/g, ' ').trim());
+  return { sheets: sheets.map((sheet) => sheet.replaceAll(/\s+/g, ' ').trim()), said };
 }
 
 const numbersIn = (text: string) =>
@@ -52,18 +54,27 @@ const numbersIn = (text: string) =>
 
 describe.skipIf(!existsSync(reader))('on paper', () => {
   let sheets: readonly string[];
+  let said: Printed['said'];
+  const onScreen = (place: string) => said[place] ?? [];
   beforeAll(async () => {
-    sheets = await printed('print.html');
+    ({ sheets, said } = await printed('print.html', {
+      chapters: '.handout-chapter h2, .handout-chapter h1',
+      diagrams: '.diagram-number',
+      contents: '.handout-contents .line',
+      pages: '.handout-contents .page-number',
+      // Hints are help for the screen.
+      paragraphs: '.handout-chapter p:last-of-type:not(.exercise-help > p)',
+    }));
   }, 120_000);
 
-  test('the whole course has every chapter in order, each diagram once by its number, no empty sheet', async () => {
+  test('the whole course has every chapter in order, each diagram once by its number, no empty sheet', () => {
     expect(sheets.length).toBeGreaterThan(5);
     for (const [index, sheet] of sheets.entries()) {
       // A sheet that says little would be a break that went wrong; the foot alone has its number.
       expect(sheet.length, `sheet ${index + 1} of ${sheets.length}`).toBeGreaterThan(60);
     }
     const text = sheets.join(' ');
-    const titles = await onScreen('print.html', '.handout-chapter h2, .handout-chapter h1');
+    const titles = onScreen('chapters');
     expect(titles.length).toBeGreaterThanOrEqual(3);
     let from = 0;
     for (const title of titles) {
@@ -71,32 +82,28 @@ describe.skipIf(!existsSync(reader))('on paper', () => {
       expect(at, `${title} after what is before it`).toBeGreaterThanOrEqual(from);
       from = at + title.length;
     }
-    const count = (await onScreen('print.html', '.diagram-number')).length;
+    const count = onScreen('diagrams').length;
     expect(count).toBeGreaterThan(5);
     expect(numbersIn(text)).toEqual(Array.from({ length: count }, (_, index) => index + 1));
   });
 
   // On letter paper one heading of the demo, at the foot of a page, is told a page too early: not yet understood.
-  test.each(['a4'])(
-    'on %s each line of the contents has the page that it stands on',
-    async (paper) => {
-      const pages = paper === 'a4' ? sheets : await printed('print.html', paper);
-      const titles = await onScreen('print.html', '.handout-contents .line', paper);
-      const numbers = await onScreen('print.html', '.handout-contents .page-number', paper);
-      expect(titles.length).toBeGreaterThan(10);
-      for (const [index, line] of titles.entries()) {
-        const title = line.replace(/^\d+\. /, '');
-        const number = numbers[index] ?? '';
-        expect(pages[0]).toContain(number);
-        // The head of a chapter's first page has its title too.
-        const found = pages[Number(number) - 1]?.split(title).length ?? 0;
-        expect(found, `${line} on page ${number}`).toBeGreaterThan(1);
-      }
-      expect(numbers.at(-1)).toBe(String(pages.length));
-    },
-  );
+  test('on A4 each line of the contents has the page that it stands on', () => {
+    const titles = onScreen('contents');
+    const numbers = onScreen('pages');
+    expect(titles.length).toBeGreaterThan(10);
+    for (const [index, line] of titles.entries()) {
+      const title = line.replace(/^\d+\. /, '');
+      const number = numbers[index] ?? '';
+      expect(sheets[0]).toContain(number);
+      // The head of a chapter's first page has its title too.
+      const found = sheets[Number(number) - 1]?.split(title).length ?? 0;
+      expect(found, `${line} on page ${number}`).toBeGreaterThan(1);
+    }
+    expect(numbers.at(-1)).toBe(String(sheets.length));
+  });
 
-  test('a reference names the page that its words stand on', async () => {
+  test('a reference names the page that its words stand on', () => {
     const told = [...sheets.join(' ').matchAll(/chapter (\d+), after \d+\.+(\S+), page (\d+)/g)];
     expect(told.length).toBeGreaterThan(2);
     for (const [words, chapter, move = '', page] of told) {
@@ -106,13 +113,9 @@ describe.skipIf(!existsSync(reader))('on paper', () => {
     }
   });
 
-  test('the last words of all that stands open are there', async () => {
+  test('the last words of all that stands open are there', () => {
     const text = sheets.join(' ');
-    const paragraphs = await onScreen(
-      'print.html',
-      // Hints are help for the screen.
-      '.handout-chapter p:last-of-type:not(.exercise-help > p)',
-    );
+    const paragraphs = onScreen('paragraphs');
     expect(paragraphs.length).toBeGreaterThan(10);
     const words = text.replaceAll(/[^\p{L}\p{N}]+/gu, ' ');
     for (const paragraph of paragraphs) {
@@ -122,7 +125,7 @@ describe.skipIf(!existsSync(reader))('on paper', () => {
   });
 
   test('a chapter alone has the numbers that its diagrams have in the whole course', async () => {
-    const chapter = await printed('other-answers.html');
+    const { sheets: chapter } = await printed('other-answers.html');
     for (const sheet of chapter) expect(sheet.length).toBeGreaterThan(60);
     const numbers = numbersIn(chapter.join(' '));
     expect(numbers.length).toBeGreaterThan(0);
@@ -132,7 +135,7 @@ describe.skipIf(!existsSync(reader))('on paper', () => {
   });
 
   test('what is for the hand is not on paper', async () => {
-    const text = (await printed('isolated-pawn.html')).join(' ');
+    const text = (await printed('isolated-pawn.html')).sheets.join(' ');
     for (const label of ['Show the answer', 'Your move', 'Skip to the text', 'To print']) {
       expect(text).not.toContain(label);
     }

@@ -6,7 +6,7 @@ import { setTimeout as wait } from 'node:timers/promises';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
 import { violations } from './axe.ts';
-import { launchBrowser, openPage } from './browser.ts';
+import { openPage, sharedBrowser } from './browser.ts';
 
 let browser: Browser;
 let preview: ChildProcess;
@@ -86,12 +86,12 @@ beforeAll(async () => {
     });
     preview.on('exit', () => reject(new Error(said)));
   });
-  browser = await launchBrowser();
+  browser = await sharedBrowser();
   ({ page } = await openPage(browser));
   await page.goto(`${address}1.html`);
 });
 afterAll(async () => {
-  await browser?.close();
+  await page?.context().close();
   const ended = new Promise((resolve) => preview.once('exit', resolve));
   preview.kill();
   await ended;

@@ -1,17 +1,16 @@
 /** SVG pictures opened by themselves: a browser judges what the check of `media/` lets through. */
 import { mkdir, mkdtemp, writeFile } from 'node:fs/promises';
 import path from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Browser, Frame, Page } from 'playwright-core';
 import { PNG } from 'pngjs';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { beforeAll, expect, inject, test } from 'vitest';
 import { activeSvgs, plainSvgs } from '../../src/media/testing/svgs.ts';
-import { launchBrowser, openPage, serveFolder } from './browser.ts';
+import { openPage, serveFolder, sharedBrowser } from './browser.ts';
 
 let browser: Browser;
 beforeAll(async () => {
-  browser = await launchBrowser();
+  browser = await sharedBrowser();
 });
-afterAll(() => browser?.close());
 
 /** Runs `use` with a page and the addresses of files on a host of their own. */
 async function hosting(
@@ -57,16 +56,42 @@ test('a picture that is let through runs nothing and asks for nothing', async ()
 });
 
 test('of those that are refused, many run or ask in this very browser', async () => {
-  await hosting(Object.values(activeSvgs), {}, async (page, addresses, done) => {
-    const acted: string[] = [];
-    for (const [index, name] of Object.keys(activeSvgs).entries()) {
-      const before = done.length;
-      await look(page, addresses[index] ?? '').catch(() => undefined);
-      if (done.length > before) acted.push(name);
+  await hosting(Object.values(activeSvgs), {}, async (page, addresses) => {
+    const acted = new Set<string>();
+    const names = Object.keys(activeSvgs);
+    const note = (frame: Frame | null) => {
+      let outer = frame;
+      while (outer?.parentFrame()?.parentFrame()) outer = outer.parentFrame();
+      const index = Number(/^picture-(\d+)$/.exec(outer?.name() ?? '')?.[1] ?? Number.NaN);
+      acted.add(names[index] ?? 'none of them');
+    };
+    await page.exposeBinding('actedHere', ({ frame }) => note(frame));
+    await page.addInitScript('globalThis.ran = () => actedHere()');
+    await page.context().route(/fetched/, (route) => {
+      note(route.request().frame());
+      return route.fulfill({ body: '' });
+    });
+    // All in one page: to open them one after the other took eleven seconds.
+    const frames = addresses.map(
+      (address, index) => `<iframe name="picture-${index}" src="${address}"></iframe>`,
+    );
+    const { origin } = new URL(addresses[0] ?? '');
+    const style = '<style>body{margin:0}iframe{width:60px;height:60px;border:0;float:left}</style>';
+    await page.route(`${origin}/`, (route) =>
+      route.fulfill({ body: style + frames.join(''), contentType: 'text/html' }),
+    );
+    await page.goto(`${origin}/`);
+    for (const index of addresses.keys()) {
+      const box = await page.locator('iframe').nth(index).boundingBox();
+      await page.mouse.click((box?.x ?? 0) + 5, (box?.y ?? 0) + 15);
     }
+    for (const _ of addresses) await page.keyboard.press('Tab');
+    await page.evaluate(() => new Promise((resolve) => setTimeout(resolve, 100)));
     // 42 of 69 in Chromium 156; others need another browser, an older one or other clicks.
-    expect(acted).toEqual(expect.arrayContaining(['script', 'onload', 'javascript: in a link']));
-    expect(acted.length).toBeGreaterThan(30);
+    expect([...acted]).toEqual(
+      expect.arrayContaining(['script', 'onload', 'javascript: in a link']),
+    );
+    expect(acted.size).toBeGreaterThan(30);
   });
 });
 

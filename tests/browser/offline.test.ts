@@ -3,13 +3,24 @@ import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync }
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeEach, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
 import { writeWorker } from '../../src/site/offline/write-worker.ts';
 import { pageFiles, serveFolder, useDemo } from './browser.ts';
 
 const demo = useDemo();
 const work = mkdtempSync(path.join(tmpdir(), 'linewright-offline-'));
 afterAll(() => rmSync(work, { recursive: true, force: true }));
+
+/** Without what other sites, the search and prints ask for: each kept file is a request in each of these tests. */
+const lean = path.join(work, 'lean');
+beforeAll(async () => {
+  const isOfPages = (name: string) => !/^(?:boards|images|pagefind|files)(?:\/|$)/.test(name);
+  cpSync(demo().site, lean, {
+    recursive: true,
+    filter: (from) => isOfPages(path.relative(demo().site, from)),
+  });
+  await write(lean);
+});
 
 let folder: string;
 let server: Awaited<ReturnType<typeof serveFolder>>;
@@ -19,7 +30,7 @@ let address: string;
 beforeEach(async () => {
   folder = mkdtempSync(path.join(work, 'site-'));
   // As `demoBase` has it: the page for missing addresses knows where it stands.
-  cpSync(demo().site, path.join(folder, 'tarrasch'), { recursive: true });
+  cpSync(lean, path.join(folder, 'tarrasch'), { recursive: true });
   server = await serveFolder(folder, '/club/');
   address = server.address.replace('127.0.0.1', 'club.localhost');
 });
@@ -65,11 +76,15 @@ async function kept(page: Page): Promise<void> {
 async function publish(title: string, pageFile = 'index.html'): Promise<void> {
   const file = path.join(site(), pageFile);
   writeFileSync(file, readFileSync(file, 'utf8').replace(/<h1>[^<]*/, `<h1>${title}`));
-  await writeWorker(
-    site(),
-    filesOf(site()).filter((name) => name !== 'offline.js'),
-  );
+  await write(site());
 }
+
+/** Writes the worker for the files that are there. */
+const write = (at: string) =>
+  writeWorker(
+    at,
+    filesOf(at).filter((name) => name !== 'offline.js'),
+  );
 
 const update = (page: Page) =>
   page.evaluate(async () => {
@@ -78,6 +93,7 @@ const update = (page: Page) =>
   });
 
 test('after one visit every page opens, and all that it shows or links is there', async () => {
+  cpSync(demo().site, site(), { recursive: true, force: true });
   const page = await visit();
   await kept(page);
   server.close();

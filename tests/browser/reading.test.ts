@@ -1,9 +1,9 @@
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { BrowserContextOptions, Page } from 'playwright-core';
-import { describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { addressAfter } from '../../src/contract/testing/address-after.ts';
-import { inSight, onPage, openPage, phone, useDemo, windows } from './browser.ts';
+import { type Faults, inSight, onPage, openPage, phone, useDemo, windows } from './browser.ts';
 
 const demo = useDemo();
 
@@ -174,73 +174,101 @@ test('where move orders meet the board leads to the other chapter', () =>
     await expect.poll(() => caption(page)).toBe('after 3.Nc3');
   }));
 
-describe('with the mouse', () => {
-  test('a click on a move shows it, and notes it in the address', () =>
-    reading('isolated-pawn.html', async (page) => {
-      await expect.poll(() => pieceOn(page, 'c5')).toBeUndefined();
-      await page.locator('#tarrasch').click();
-      await expect.poll(() => pieceOn(page, 'c5')).toBe('#piece-bp');
-      await expect.poll(() => pieceOn(page, 'c7')).toBeUndefined();
-      await settled(page);
-      await expect.poll(() => hash(page)).toBe('#tarrasch');
-    }));
+/** One page for these, which need no other state than the one before leaves. */
+describe('on one page', () => {
+  let page: Page;
+  let faults: Faults;
+  beforeAll(async () => {
+    ({ page, faults } = await openPage(demo().browser));
+    await page.goto(`${demo().address}isolated-pawn.html#three-nc3`);
+    await page.locator('.beside svg.board').waitFor();
+  });
+  afterAll(async () => {
+    await page.context().close();
+    expect(faults.list).toEqual([]);
+  });
 
-  test('a click on a move in the prose shows it, and Back returns', () =>
-    reading('isolated-pawn.html', async (page) => {
-      await page.locator('#ed').click();
-      const link = page.locator('a.prose-move[href="#tarrasch"]').first();
-      // On the way to the link the board may follow the text: Back returns to what it showed there.
-      await link.hover();
-      await settled(page);
-      const left = await caption(page);
-      expect(left).not.toBe('after 3...c5');
-      await link.click();
-      await expect.poll(() => caption(page)).toBe('after 3...c5');
-      await expect.poll(() => hash(page)).toBe('#tarrasch');
-      await page.goBack();
-      await settled(page);
-      await expect.poll(() => caption(page)).toBe(left);
-      await page.goForward();
-      await settled(page);
-      await expect.poll(() => caption(page)).toBe('after 3...c5');
-    }));
+  test('a step is told to readers who do not see the board', async () => {
+    await page.keyboard.press('ArrowRight');
+    const live = page.locator('.beside [aria-live]');
+    expect(await live.textContent()).toMatch(/^Black: pawn to c5\. The Tarrasch\. Where/);
+    const label = await page.locator('.beside svg.board').getAttribute('aria-label');
+    expect(label).toContain('after 3...c5');
+    expect(label).toContain('king e8');
+    expect(label).toContain('White to move.');
+    await page.keyboard.press('ArrowLeft');
+    await expect.poll(() => caption(page)).toBe('after 3.Nc3');
+  });
 
-  test('the buttons step, take branches and turn the board', () =>
-    reading('isolated-pawn.html#three-nc3', async (page) => {
-      const board = page.locator('.beside course-board');
-      await board.getByRole('button', { name: '3...Nf6' }).click();
-      await expect.poll(() => caption(page)).toBe('after 3...Nf6');
-      await board.getByRole('button', { name: 'Back' }).click();
-      await expect.poll(() => caption(page)).toBe('after 3.Nc3');
-      // On takes the way that one came back from.
-      await board.getByRole('button', { name: 'Forward' }).click();
-      await expect.poll(() => caption(page)).toBe('after 3...Nf6');
-      expect(
-        await board.getByRole('button', { name: 'Forward' }).getAttribute('aria-disabled'),
-      ).toBe('true');
-      const view = () => board.locator('svg.board').getAttribute('data-view');
-      expect(await view()).toBe('black');
-      await board.getByRole('button', { name: 'Turn' }).click();
-      expect(await view()).toBe('white');
-      await board.getByRole('button', { name: 'Back' }).click();
-      expect(await view()).toBe('white');
-      await expect.poll(() => pieceOn(page, 'e1')).toBe('#piece-wk');
-    }));
+  test('the buttons step, take branches and turn the board', async () => {
+    const board = page.locator('.beside course-board');
+    await board.getByRole('button', { name: '3...Nf6' }).click();
+    await expect.poll(() => caption(page)).toBe('after 3...Nf6');
+    await board.getByRole('button', { name: 'Back' }).click();
+    await expect.poll(() => caption(page)).toBe('after 3.Nc3');
+    // On takes the way that one came back from.
+    await board.getByRole('button', { name: 'Forward' }).click();
+    await expect.poll(() => caption(page)).toBe('after 3...Nf6');
+    expect(await board.getByRole('button', { name: 'Forward' }).getAttribute('aria-disabled')).toBe(
+      'true',
+    );
+    const view = () => board.locator('svg.board').getAttribute('data-view');
+    expect(await view()).toBe('black');
+    await board.getByRole('button', { name: 'Turn' }).click();
+    expect(await view()).toBe('white');
+    await board.getByRole('button', { name: 'Back' }).click();
+    expect(await view()).toBe('white');
+    await expect.poll(() => pieceOn(page, 'e1')).toBe('#piece-wk');
+  });
 
-  test('the board follows the paragraph that is read', () =>
-    reading('isolated-pawn.html', async (page) => {
-      const passed = new Set<string>();
-      await page.mouse.move(300, 400);
-      // The board begins to follow when the page is idle.
-      await page.locator('.board-step').first().waitFor();
-      await page.evaluate(() => new Promise((resolve) => requestIdleCallback(() => resolve(0))));
-      for (let scrolls = 0; scrolls < 12; scrolls++) {
-        await page.mouse.wheel(0, 400);
-        await page.waitForTimeout(80);
-        passed.add((await caption(page)) ?? '');
-      }
-      expect(passed.size).toBeGreaterThan(5);
-    }));
+  test('everything that acts can be reached and is named', async () => {
+    const board = page.locator('.beside course-board');
+    for (const name of ['Back', 'Forward', 'Turn the board']) {
+      const button = board.getByRole('button', { name });
+      await button.focus();
+      await page.keyboard.press('Enter');
+      expect(await button.evaluate((element) => element === document.activeElement)).toBe(true);
+    }
+  });
+
+  test('a click on a move shows it, and notes it in the address', async () => {
+    await expect.poll(() => pieceOn(page, 'c5')).toBeUndefined();
+    await page.locator('#tarrasch').click();
+    await expect.poll(() => pieceOn(page, 'c5')).toBe('#piece-bp');
+    await expect.poll(() => pieceOn(page, 'c7')).toBeUndefined();
+    await expect.poll(() => hash(page)).toBe('#tarrasch');
+  });
+
+  test('a click on a move in the prose shows it, and Back returns', async () => {
+    await page.locator('#ed').click();
+    const link = page.locator('a.prose-move[href="#tarrasch"]').first();
+    // On the way to the link the board may follow the text: Back returns to what it showed there.
+    await link.hover();
+    await settled(page);
+    const left = await caption(page);
+    expect(left).not.toBe('after 3...c5');
+    await link.click();
+    await expect.poll(() => caption(page)).toBe('after 3...c5');
+    await expect.poll(() => hash(page)).toBe('#tarrasch');
+    await page.goBack();
+    await settled(page);
+    await expect.poll(() => caption(page)).toBe(left);
+    await page.goForward();
+    await settled(page);
+    await expect.poll(() => caption(page)).toBe('after 3...c5');
+  });
+
+  test('the board follows the paragraph that is read', async () => {
+    const passed = new Set<string>();
+    await page.evaluate(() => scrollTo(0, 0));
+    await page.mouse.move(300, 400);
+    for (let scrolls = 0; scrolls < 12; scrolls++) {
+      await page.mouse.wheel(0, 400);
+      await page.waitForTimeout(80);
+      passed.add((await caption(page)) ?? '');
+    }
+    expect(passed.size).toBeGreaterThan(5);
+  });
 });
 
 describe('with the keyboard', () => {
@@ -266,28 +294,6 @@ describe('with the keyboard', () => {
       await page.keyboard.press('Home');
       await settled(page);
       await expect.poll(() => caption(page)).toBe('at the start');
-    }));
-
-  test('a step is told to readers who do not see the board', () =>
-    reading('isolated-pawn.html#three-nc3', async (page) => {
-      await page.keyboard.press('ArrowRight');
-      const live = page.locator('.beside [aria-live]');
-      expect(await live.textContent()).toMatch(/^Black: pawn to c5\. The Tarrasch\. Where/);
-      const label = await page.locator('.beside svg.board').getAttribute('aria-label');
-      expect(label).toContain('after 3...c5');
-      expect(label).toContain('king e8');
-      expect(label).toContain('White to move.');
-    }));
-
-  test('everything that acts can be reached and is named', () =>
-    reading('isolated-pawn.html#tarrasch', async (page) => {
-      const board = page.locator('.beside course-board');
-      for (const name of ['Back', 'Forward', 'Turn the board']) {
-        const button = board.getByRole('button', { name });
-        await button.focus();
-        await page.keyboard.press('Enter');
-        expect(await button.evaluate((element) => element === document.activeElement)).toBe(true);
-      }
     }));
 });
 

@@ -6,7 +6,7 @@ import path from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { violations } from './axe.ts';
-import { launchBrowser, openPage } from './browser.ts';
+import { openPage, sharedBrowser } from './browser.ts';
 
 let browser: Browser;
 let preview: ChildProcess;
@@ -32,10 +32,10 @@ beforeAll(async () => {
     });
     preview.on('exit', () => reject(new Error(said)));
   });
-  browser = await launchBrowser();
+  browser = await sharedBrowser();
 });
 afterAll(async () => {
-  await browser?.close();
+  await Promise.all(browser.contexts().map((context) => context.close()));
   const ended = new Promise((resolve) => preview.once('exit', resolve));
   preview.kill();
   await ended;
