@@ -83,6 +83,11 @@ describe('what is no theme is told, each thing once, and the rest is read', () =
     ['transparency', ':root { --ink: #0008 }', ['1:16 `#0008` lets through']],
     ['an unknown reference', ':root { --ink: var(--inky) }', ['1:16 There is no colour `--inky`.']],
     [
+      'a face that is nearly one of its own',
+      '@font-face { font-family: "Alegreya"; src: url("media/a.woff2") } :root { --text-face: "Alegrya", serif; --title-face: "Alegrya", Alegreya }',
+      ['1:75 `--text-face` names “Alegrya”, which no'],
+    ],
+    [
       'a circle',
       ':root { --ink: var(--quiet); --quiet: var(--ink) }',
       ['1:9 `--ink` is said by itself', '1:30 `--quiet` is said by itself'],

@@ -6,7 +6,7 @@ import { cssTree } from './libraries.ts';
 import { findProperty, properties } from './properties.ts';
 import { readFace } from './read-face.ts';
 import { isPartRule, readPartRule } from './read-part.ts';
-import { readValue, short } from './read-value.ts';
+import { familiesIn, readValue, short } from './read-value.ts';
 import { resolveReferences } from './resolve-references.ts';
 import {
   childrenOf,
@@ -65,7 +65,32 @@ export function readTheme(
       'Write a colour, such as `#74211b`.',
     );
   });
+  tellMisspelt(gathered, context);
   return { look: { colours, measures, faces, parts }, places, partColours, problems };
+}
+
+/** A list of type faces that misses the theme's own by a letter shows the next one, and nobody notices. */
+function tellMisspelt({ faces, measures, places }: Gathered, context: ThemeContext): void {
+  const own = [...new Set(faces.map(({ family }) => family))];
+  const isOwn = (name: string) => own.some((each) => each.toLowerCase() === name.toLowerCase());
+  for (const where of ['screen', 'print'] as const) {
+    for (const name of ['text-face', 'title-face', 'code-face'] as const) {
+      const families = familiesIn(measures[where][name] ?? '');
+      const place = places[placeKey(name, where)];
+      // Behind the theme's own others may be named that are much like it.
+      if (place === undefined || families.some(isOwn)) continue;
+      for (const family of families) {
+        const near = nearestName(family, own);
+        if (near === undefined) continue;
+        context.report(
+          place,
+          `\`--${name}\` names “${short(family)}”, which no \`@font-face\` brings in.`,
+          `Did you mean “${short(near)}”?`,
+        );
+        break;
+      }
+    }
+  }
 }
 
 /** The file as a tree; the first thing that is no CSS is told, since what comes after it follows from it. */
