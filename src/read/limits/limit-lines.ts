@@ -31,26 +31,28 @@ const blank = /^[ \t]*$/;
 const definition = /^[ \t>]*\[[^\]]+\]:/;
 const underline = /^[ \t>]*(?:=+|-+)[ \t]*$/;
 
-const reasons = {
-  depth: {
-    message: `This line could stand in more than ${lineLimits.levels} quotes and lists, so it is not read.`,
-    hint: 'Leave out most of the signs and of the space at its beginning.',
-  },
-  headings: {
-    message: 'This chapter has too many underlined headings; this one is not read.',
-    hint: 'Begin headings with `#` instead of underlining them.',
-  },
-  definitions: {
-    message: `This chapter defines more than ${lineLimits.definitions.toLocaleString('en')} addresses and footnotes; this one is not read.`,
-    hint: 'Divide the chapter into several.',
-  },
-  lazy: {
-    message: 'This line is not read: too many go on with a quote or a list without its sign.',
-    hint: 'Begin each line of a quote with `>`, indent the lines of a list, and leave lines empty.',
-  },
-} as const;
+/** Not at once: the first number that is written in a language loads its data, a twentieth of the program's start. */
+const reasons = () =>
+  ({
+    depth: {
+      message: `This line could stand in more than ${lineLimits.levels} quotes and lists, so it is not read.`,
+      hint: 'Leave out most of the signs and of the space at its beginning.',
+    },
+    headings: {
+      message: 'This chapter has too many underlined headings; this one is not read.',
+      hint: 'Begin headings with `#` instead of underlining them.',
+    },
+    definitions: {
+      message: `This chapter defines more than ${lineLimits.definitions.toLocaleString('en')} addresses and footnotes; this one is not read.`,
+      hint: 'Divide the chapter into several.',
+    },
+    lazy: {
+      message: 'This line is not read: too many go on with a quote or a list without its sign.',
+      hint: 'Begin each line of a quote with `>`, indent the lines of a list, and leave lines empty.',
+    },
+  }) as const;
 
-type Reason = keyof typeof reasons;
+type Reason = keyof ReturnType<typeof reasons>;
 
 /**
  * Empties the lines of a chapter for which the parser of Markdown would take more than a number of
@@ -80,7 +82,7 @@ export function limitLines(
   const excess = [...found].map(
     ([reason, { start, end }]): ExcessNode => ({
       type: 'excess',
-      ...reasons[reason],
+      ...reasons()[reason],
       position: { start: pointAt(start), end: pointAt(end) },
     }),
   );
