@@ -39,8 +39,8 @@ export async function setText(box: TextBox, width: number, height?: number): Pro
   const options: SatoriOptions = {
     width,
     ...(height !== undefined && { height }),
-    // Always the same array: satori keeps the parsed fonts by its identity.
-    fonts: cardFonts(),
+    // Always the same arrays: satori keeps the parsed fonts by their identity.
+    fonts: cardFonts(wordsOf(box)),
     loadAdditionalAsset: async (_kind, text) => {
       for (const { segment } of new Intl.Segmenter().segment(text)) missing.add(segment);
       return [];
@@ -51,4 +51,8 @@ export async function setText(box: TextBox, width: number, height?: number): Pro
   };
   const whole = textBox({ width: '100%', height: '100%', fontFamily: cardFontFamily }, [box]);
   return { svg: await satori(whole, options), boxes, missing };
+}
+
+function wordsOf({ props: { children = '' } }: TextBox): string {
+  return typeof children === 'string' ? children : children.map(wordsOf).join('');
 }
