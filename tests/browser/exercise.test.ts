@@ -43,9 +43,26 @@ async function type(exercise: Locator, move: string): Promise<void> {
   await exercise.getByRole('button', { name: 'Play' }).click();
 }
 
-test('typing tells an illegal move, a legal one and the answer apart', () =>
+const square = (exercise: Locator, name: string) =>
+  exercise.locator(`.squares [data-square="${name}"]`);
+const verdict = (exercise: Locator) => exercise.locator('.verdict').textContent();
+/** What the exercise's board draws on a square, such as `#piece-bn`. */
+const drawnOn = async (exercise: Locator, name: string) => {
+  const piece = exercise.locator(`.pieces [data-square="${name}"]`);
+  return (await piece.count()) === 0 ? undefined : piece.getAttribute('href');
+};
+
+test('what cannot be, an illegal move, a legal one and the answer are told apart', () =>
   solving(async (exercise) => {
     const status = exercise.locator('[aria-live]');
+    await square(exercise, 'c6').click();
+    await square(exercise, 'c5').click();
+    expect(await verdict(exercise)).toBe('The knight on c6 cannot go to c5.');
+    await square(exercise, 'a4').click();
+    expect(await verdict(exercise)).toBe('Black is to move.');
+    await type(exercise, 'please');
+    expect(await verdict(exercise)).toBe('“please” is not a move; write it as Nf3.');
+    expect(await drawnOn(exercise, 'c6')).toBe('#piece-bn');
     await type(exercise, 'Nb5');
     await expect.poll(() => status.textContent()).toContain('not a legal move');
     await type(exercise, 'a6');
@@ -88,21 +105,6 @@ test('dragging the piece answers', () =>
     await page.mouse.up();
     await expect.poll(() => exercise.locator('[aria-live]').textContent()).toContain('Right.');
   }));
-
-test('the answer can be asked for', () =>
-  solving(async (exercise) => {
-    await exercise.getByRole('button', { name: 'Show the answer' }).click();
-    await expect.poll(() => exercise.locator('[aria-live]').textContent()).toContain('The answer:');
-  }));
-
-const square = (exercise: Locator, name: string) =>
-  exercise.locator(`.squares [data-square="${name}"]`);
-const verdict = (exercise: Locator) => exercise.locator('.verdict').textContent();
-/** What the exercise's board draws on a square, such as `#piece-bn`. */
-const drawnOn = async (exercise: Locator, name: string) => {
-  const piece = exercise.locator(`.pieces [data-square="${name}"]`);
-  return (await piece.count()) === 0 ? undefined : piece.getAttribute('href');
-};
 
 test('the keyboard walks over the squares and chooses', () =>
   solving(async (exercise, page) => {
@@ -158,18 +160,6 @@ test('a good move that is not the answer is told from a wrong one', () =>
     await expect.poll(() => verdict(exercise)).toContain('10.Kxf2 follows');
   }));
 
-test('what cannot be: a piece that does not go there, the other side, what is no move', () =>
-  solving(async (exercise) => {
-    await square(exercise, 'c6').click();
-    await square(exercise, 'c5').click();
-    expect(await verdict(exercise)).toBe('The knight on c6 cannot go to c5.');
-    await square(exercise, 'a4').click();
-    expect(await verdict(exercise)).toBe('Black is to move.');
-    await type(exercise, 'please');
-    expect(await verdict(exercise)).toBe('“please” is not a move; write it as Nf3.');
-    expect(await drawnOn(exercise, 'c6')).toBe('#piece-bn');
-  }));
-
 test('every move of the answer is found, the replies are played; then it is played through, or asked anew', () =>
   solving(async (exercise, page) => {
     await type(exercise, '13...Nb4');
@@ -199,12 +189,13 @@ test('every move of the answer is found, the replies are played; then it is play
     await expect.poll(() => verdict(exercise)).toBe('');
   }));
 
-test('the lines of an exercise are none of the page’s own board', () =>
+test('the answer can be asked for, and its lines are none of the page’s own board', () =>
   solving(async (exercise, page) => {
     const caption = page.locator('.board-caption');
     // The last moves before the exercise: the board has followed the scrolling.
     await expect.poll(() => caption.textContent()).toBe('after 23.Rcxd5');
     await exercise.getByRole('button', { name: 'Show the answer' }).click();
+    await expect.poll(() => exercise.locator('[aria-live]').textContent()).toContain('The answer:');
     await exercise.getByRole('button', { name: 'Next move' }).click();
     expect(await exercise.locator('.move[aria-current]').count()).toBe(1);
     expect(await caption.textContent()).toBe('after 23.Rcxd5');

@@ -3,6 +3,7 @@ import path from 'node:path';
 import { build } from 'esbuild';
 import type { CDPSession, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { runs } from '../setup/runs.ts';
 import { openPage, useDemo } from './browser.ts';
 import { learn, playOn, practiceOf, tally, toOverview } from './practising.ts';
 
@@ -172,74 +173,79 @@ test('whatever fails, in whichever order, every answer of two tabs is written on
   await page.goto(`${demo().address}404.html`);
   await page.evaluate(await storeScript());
   const seed = Math.floor(Math.random() * 2 ** 31);
-  const wrong = await page.evaluate(async (start) => {
-    const { openStore } = (globalThis as unknown as { practice: Practice }).practice;
-    let state = start;
-    const random = (below: number) => {
-      state = (Math.imul(state, 1_103_515_245) + 12_345) & 0x7fffffff;
-      return (state >> 8) % below;
-    };
-    const { open } = IDBFactory.prototype;
-    const { put } = IDBObjectStore.prototype;
-    const connections: IDBDatabase[] = [];
-    let [refusals, failures, aborts] = [0, 0, 0];
-    IDBFactory.prototype.open = function (...args) {
-      if (refusals > 0) {
-        refusals--;
-        throw new DOMException('refused', 'UnknownError');
+  const wrong = await page.evaluate(
+    async ({ start, rounds }) => {
+      const { openStore } = (globalThis as unknown as { practice: Practice }).practice;
+      let state = start;
+      const random = (below: number) => {
+        state = (Math.imul(state, 1_103_515_245) + 12_345) & 0x7fffffff;
+        return (state >> 8) % below;
+      };
+      const { open } = IDBFactory.prototype;
+      const { put } = IDBObjectStore.prototype;
+      const connections: IDBDatabase[] = [];
+      let [refusals, failures, aborts] = [0, 0, 0];
+      IDBFactory.prototype.open = function (...args) {
+        if (refusals > 0) {
+          refusals--;
+          throw new DOMException('refused', 'UnknownError');
+        }
+        const request = open.apply(this, args);
+        request.addEventListener('success', () => connections.push(request.result));
+        return request;
+      };
+      IDBObjectStore.prototype.put = function (...args) {
+        if (failures > 0) {
+          failures--;
+          throw new DOMException('full', 'QuotaExceededError');
+        }
+        const request = put.apply(this, args);
+        if (aborts > 0) {
+          aborts--;
+          this.transaction.abort();
+        }
+        return request;
+      };
+      const faults = [
+        () => connections.splice(0).forEach((connection) => void connection.close()),
+        () => (refusals = random(4)),
+        () => (failures = random(3)),
+        () => (aborts = random(3)),
+      ];
+      const key = (tab: number, n: number) =>
+        `8/8/8/8/8/8/8/${tab + 1}K${n + 1}k${4 - tab - n} w - -`;
+      const item = (name: string, answers: number) => ({
+        ...{ key: name, advice: 'Kb1', last: 20_000, due: 20_001, stability: 1, difficulty: 5 },
+        ...{ answers, misses: 0, at: 20_000 * 86_400_000 + answers, history: [] },
+      });
+      const wrong: string[] = [];
+      for (let round = 0; round < rounds; round++) {
+        const stores = [0, 1].map(() => openStore(`round-${round}`, () => undefined));
+        const given = new Map<string, number>();
+        for (let step = 0; step < 14; step++) {
+          if (random(2) === 0) faults[random(faults.length)]?.();
+          const tab = random(2);
+          const name = key(tab, random(2));
+          given.set(name, (given.get(name) ?? 0) + 1);
+          const done = stores[tab]?.change(name, (before) =>
+            item(name, (before?.answers ?? 0) + 1),
+          );
+          if (random(3) === 0) await done;
+          if (random(4) === 0) void stores[tab]?.all();
+        }
+        [refusals, failures, aborts] = [0, 0, 0];
+        for (const store of stores) await store.all();
+        const fresh = await openStore(`round-${round}`, () => undefined).all();
+        for (const [name, times] of given) {
+          const answers = fresh.get(name)?.answers;
+          if (answers !== times) wrong.push(`round ${round}: ${name}: ${answers} of ${times}`);
+        }
+        for (const { trouble } of stores) if (trouble !== undefined) wrong.push(trouble);
       }
-      const request = open.apply(this, args);
-      request.addEventListener('success', () => connections.push(request.result));
-      return request;
-    };
-    IDBObjectStore.prototype.put = function (...args) {
-      if (failures > 0) {
-        failures--;
-        throw new DOMException('full', 'QuotaExceededError');
-      }
-      const request = put.apply(this, args);
-      if (aborts > 0) {
-        aborts--;
-        this.transaction.abort();
-      }
-      return request;
-    };
-    const faults = [
-      () => connections.splice(0).forEach((connection) => void connection.close()),
-      () => (refusals = random(4)),
-      () => (failures = random(3)),
-      () => (aborts = random(3)),
-    ];
-    const key = (tab: number, n: number) =>
-      `8/8/8/8/8/8/8/${tab + 1}K${n + 1}k${4 - tab - n} w - -`;
-    const item = (name: string, answers: number) => ({
-      ...{ key: name, advice: 'Kb1', last: 20_000, due: 20_001, stability: 1, difficulty: 5 },
-      ...{ answers, misses: 0, at: 20_000 * 86_400_000 + answers, history: [] },
-    });
-    const wrong: string[] = [];
-    for (let round = 0; round < 60; round++) {
-      const stores = [0, 1].map(() => openStore(`round-${round}`, () => undefined));
-      const given = new Map<string, number>();
-      for (let step = 0; step < 14; step++) {
-        if (random(2) === 0) faults[random(faults.length)]?.();
-        const tab = random(2);
-        const name = key(tab, random(2));
-        given.set(name, (given.get(name) ?? 0) + 1);
-        const done = stores[tab]?.change(name, (before) => item(name, (before?.answers ?? 0) + 1));
-        if (random(3) === 0) await done;
-        if (random(4) === 0) void stores[tab]?.all();
-      }
-      [refusals, failures, aborts] = [0, 0, 0];
-      for (const store of stores) await store.all();
-      const fresh = await openStore(`round-${round}`, () => undefined).all();
-      for (const [name, times] of given) {
-        const answers = fresh.get(name)?.answers;
-        if (answers !== times) wrong.push(`round ${round}: ${name}: ${answers} of ${times}`);
-      }
-      for (const { trouble } of stores) if (trouble !== undefined) wrong.push(trouble);
-    }
-    return wrong;
-  }, seed);
+      return wrong;
+    },
+    { start: seed, rounds: runs(30) },
+  );
   expect(wrong, `seed ${seed}`).toEqual([]);
   await page.context().close();
 });
