@@ -158,10 +158,11 @@ export function dataAttributes<Kind extends keyof DataAttributes>(
 }
 
 function named(values: object, nameOf: (name: string) => string): Record<string, string | number> {
-  const given = Object.entries(values as Readonly<Record<string, Value>>);
-  return Object.fromEntries(
-    given.flatMap(([name, value]) => (value === undefined ? [] : [[nameOf(name), value] as const])),
-  );
+  const given: Record<string, string | number> = {};
+  for (const [name, value] of Object.entries(values as Readonly<Record<string, Value>>)) {
+    if (value !== undefined) given[nameOf(name)] = value;
+  }
+  return given;
 }
 
 /** What an element was given; any of it may be missing, since the page may be another edition's. */

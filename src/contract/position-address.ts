@@ -21,9 +21,7 @@ export interface AddressedPosition {
 
 /** The address of the position with a key. */
 export function positionAddress(key: string): string {
-  const [placement = '', ...fields] = key.split(' ');
-  const told = fields.filter((field) => field !== '-');
-  return [start + placement.replaceAll('/', '-'), ...told].join('-');
+  return start + key.replace(/ -/g, '').replace(/[ /]/g, '-');
 }
 
 /** The address of another place that shows the same position, in the line with the given name. */

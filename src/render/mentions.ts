@@ -16,6 +16,9 @@ interface Place {
   readonly depth: number;
 }
 
+/** What every mention has; nearly no text does. */
+const numberLike = /\d[.…]/;
+
 /** Text within these leads elsewhere already, or says nothing of the position. */
 const closed = /^(?:a|code|pre|h[1-6]|summary|button)$/;
 
@@ -36,14 +39,14 @@ export function linkMentions(tree: Root, { chapter, strings }: RenderContext): v
   function walk(parent: Root | Element): void {
     const { id } = 'properties' in parent ? parent.properties : {};
     last = (typeof id === 'string' ? blocks.get(id) : undefined) ?? last;
-    const old: readonly (RootContent | ElementContent)[] = parent.children;
-    const children = old.flatMap((node): (RootContent | ElementContent)[] => {
-      if (node.type === 'text') return split(node);
+    const children: (RootContent | ElementContent)[] = [];
+    for (const node of parent.children) {
+      if (node.type === 'text' && numberLike.test(node.value)) children.push(...split(node));
+      else children.push(node);
       if (node.type === 'element' && !closed.test(node.tagName) && node.data?.role !== 'move') {
         walk(node);
       }
-      return [node];
-    });
+    }
     parent.children = children as typeof parent.children;
   }
 

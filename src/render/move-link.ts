@@ -88,6 +88,7 @@ export function boardData(node: MoveNode, id: string) {
 
 /** The marked squares and the arrows of a board. */
 export function drawnData({ marks, arrows }: Pick<MoveNode, 'marks' | 'arrows'>) {
+  if (marks.length === 0 && arrows.length === 0) return {};
   const pairs = (meaning: string) =>
     listOf(arrows.filter((arrow) => arrow.meaning === meaning).map(({ from, to }) => from + to));
   return {

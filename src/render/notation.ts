@@ -63,10 +63,10 @@ export function useFigurines(tree: Parents, notation: Notation): void {
   const letters = Object.values(pieceLetters).join('');
   const open: Parents[] = [tree];
   for (let node = open.pop(); node !== undefined; node = open.pop()) {
-    const children = (node.children as ElementContent[]).flatMap((child): ElementContent[] => {
-      if (child.type !== 'text') return [child];
+    const children = (node.children as ElementContent[]).flatMap((child) => {
+      if (child.type !== 'text') return child;
       const parts = splitMoves(child.value, letters);
-      if (!parts.some(({ isPiece }) => isPiece)) return [child];
+      if (!parts.some(({ isPiece }) => isPiece)) return child;
       let at = 0;
       const pieces = parts.flatMap(({ text, isPiece }) => {
         const from = at;

@@ -17,27 +17,34 @@ export function resolveAll<Node extends RootContent | ElementContent>(
   strings: Strings,
 ): (Node | ElementContent)[] {
   const shown = medium.showsLastBoards ? nodes : withoutLastBoards(nodes);
-  return shown.flatMap((node): (Node | ElementContent)[] => {
+  const resolved: (Node | ElementContent)[] = [];
+  for (const node of shown) {
     switch (node.type) {
       case 'board':
-        return [medium.board(node.picture)];
+        resolved.push(medium.board(node.picture));
+        break;
       case 'diagramNumber': {
+        if (!medium.numbersDiagrams) break;
         const number = strings.handout.diagramNumber(node.number);
-        const shown = element('span', { className: ['diagram-number'] }, [number]);
-        return medium.numbersDiagrams ? [shown, text(' ')] : [];
+        resolved.push(element('span', { className: ['diagram-number'] }, [number]), text(' '));
+        break;
       }
       case 'lastBoard':
-        return [lastBoardFigure(node, medium.board, strings)];
+        resolved.push(lastBoardFigure(node, medium.board, strings));
+        break;
       case 'places': {
         const places = medium.isLive ? foldedPlaces(node, strings) : toldPlaces(node, strings);
-        return resolveAll(places, medium, strings);
+        resolved.push(...resolveAll(places, medium, strings));
+        break;
       }
       case 'element':
-        return resolveElement(node, medium, strings);
+        for (const made of resolveElement(node, medium, strings)) resolved.push(made);
+        break;
       default:
-        return [node];
+        resolved.push(node);
     }
-  });
+  }
+  return resolved;
 }
 
 /** They go with the line end that stands before them. */
@@ -54,10 +61,11 @@ function withoutLastBoards<Node extends RootContent | ElementContent>(
 function resolveElement(node: Element, medium: Medium, strings: Strings): ElementContent[] {
   const { role } = node.data ?? {};
   const children = resolveAll(node.children, medium, strings) as ElementContent[];
+  if (!medium.isLive && !(medium.drawsSigns && role === 'sign')) {
+    return still(node, children).map((each) => addressed(each, medium));
+  }
   // What a medium makes of its tree afterwards is no matter of the document, which all media share.
   const made = { ...node, properties: { ...node.properties }, children };
-  if (!medium.isLive && !(medium.drawsSigns && role === 'sign'))
-    return still(made).map((each) => addressed(each, medium));
   const isPlayed = role === 'move' && node.tagName === 'a';
   return [isPlayed ? playable(made, medium) : addressed(made, medium)];
 }
@@ -67,13 +75,10 @@ function resolveElement(node: Element, medium: Medium, strings: Strings): Elemen
  * (`browser/link-moves.ts`): without a script there is no board that it could lead to.
  */
 function playable(node: Element, { addressOf }: Medium): Element {
-  const { className, id, ...rest } = node.properties;
-  const also = node.data?.meetings?.map(({ ref, move }) => {
-    const address = addressOf({ to: 'place', ref });
-    return `${address} ${move}`;
-  });
-  const dataAlso = also && also.length > 0 ? { dataAlso: also.join(' ') } : {};
-  return { ...node, properties: { className, id, ...rest, ...dataAlso } };
+  const { meetings = [] } = node.data ?? {};
+  if (meetings.length === 0) return node;
+  const also = meetings.map(({ ref, move }) => `${addressOf({ to: 'place', ref })} ${move}`);
+  return { ...node, properties: { ...node.properties, dataAlso: also.join(' ') } };
 }
 
 /** A link with its address; without one it is text. */

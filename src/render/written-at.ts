@@ -61,7 +61,8 @@ export function withPlaces(handlers: Handlers): Handlers {
       name,
       (state, node, parent) => {
         const made = handler(state, node, parent);
-        for (const each of [made ?? []].flat() as ElementContent[]) writtenAt(each, node);
+        if (Array.isArray(made)) for (const each of made) writtenAt(each as ElementContent, node);
+        else if (made) writtenAt(made as ElementContent, node);
         return made;
       },
     ]),

@@ -70,7 +70,7 @@ function makePart(
       boards.push(picture);
       return board(picture);
     },
-    addressOf: addressFrom(ask, chapter.file, idsShown(document), site),
+    addressOf: addressFrom(ask, chapter.file, () => idsShown(document), site),
     showsLastBoards: true,
   };
   const tree = resolve(document, medium, strings);
@@ -94,13 +94,17 @@ function makePart(
 function addressFrom(
   ask: Ask,
   from: string,
-  own: ReadonlySet<string>,
+  idsOf: () => ReadonlySet<string>,
   site: string | undefined,
 ): (target: Target) => string | undefined {
   const inBook = assignAddresses(ask, 'xhtml');
   const onSite = assignAddresses(ask);
-  const isShown = (file: string, id: string) =>
-    file === from ? own.has(id) : ask('shows', { chapter: file, id });
+  let own: ReadonlySet<string> | undefined;
+  const isShown = (file: string, id: string) => {
+    if (file !== from) return ask('shows', { chapter: file, id });
+    own ??= idsOf();
+    return own.has(id);
+  };
   return (target) => {
     switch (target.to) {
       case 'web':

@@ -32,7 +32,11 @@ export function fitTree(tree: Root, srcOf: SourceOf): ElementContent[] {
 function fit(node: ElementContent, srcOf: SourceOf): ElementContent[] {
   if (node.type === 'text') return [node];
   if (node.type !== 'element') return [];
-  const children = node.children.flatMap((child) => fit(child, srcOf));
+  const children: ElementContent[] = [];
+  for (const child of node.children) {
+    if (child.type === 'text') children.push(child);
+    else children.push(...fit(child, srcOf));
+  }
   if (unwrapped.has(node.tagName)) return children;
   const tagName = renamed.get(node.tagName) ?? node.tagName;
   const properties = kept(tagName, node.properties);
@@ -47,10 +51,17 @@ function fit(node: ElementContent, srcOf: SourceOf): ElementContent[] {
 }
 
 function kept(tagName: string, properties: Properties): Properties {
-  const own = byElement.get(tagName);
   const found: Properties = {};
-  for (const name in properties) {
-    if (anywhere.test(name) || own?.test(name)) found[name] = properties[name];
-  }
+  for (const name in properties) if (isKept(tagName, name)) found[name] = properties[name];
   return found;
+}
+
+const known = new Map<string, boolean>();
+
+function isKept(tagName: string, name: string): boolean {
+  const about = `${tagName} ${name}`;
+  const is =
+    known.get(about) ?? (anywhere.test(name) || byElement.get(tagName)?.test(name) === true);
+  known.set(about, is);
+  return is;
 }

@@ -1,4 +1,4 @@
-import type { Element, ElementContent, Properties, Root, RootContent } from 'hast';
+import type { Element, ElementContent, Root, RootContent } from 'hast';
 import { toString as plainText } from 'mdast-util-to-string';
 import { dataProperties } from '../../../contract/index.ts';
 import { element, type Target, text } from '../../../render/index.ts';
@@ -12,45 +12,49 @@ export interface Fit {
   readonly place: (target: Target, words: string) => PlaceOnPaper | undefined;
 }
 
-/** Makes a still chapter a part of the handout: its headings go down by one. */
-export function fitForPaper(tree: Root, fit: Fit): Root {
-  return { ...tree, children: tree.children.flatMap((node): RootContent[] => fitNode(node, fit)) };
+/** Makes a still chapter a part of the handout: its headings go down by one. Changes the tree. */
+export function fitForPaper(tree: Root, fit: Fit): void {
+  tree.children = fitAll(tree.children, fit);
 }
 
-function fitNode<Kind extends RootContent | ElementContent>(
-  node: Kind,
+function fitAll<Kind extends RootContent | ElementContent>(
+  nodes: readonly Kind[],
   fit: Fit,
 ): (Kind | ElementContent)[] {
-  if (node.type === 'text') return joinCastling(node.value);
-  if (node.type !== 'element') return [node];
-  const { role, link, target } = node.data ?? {};
-  const children = node.children.flatMap((child) => fitNode(child, fit) as ElementContent[]);
-  const properties: Properties = { ...node.properties };
+  const fitted: (Kind | ElementContent)[] = [];
+  for (const node of nodes) {
+    if (node.type === 'text' && node.value.includes('O-O')) {
+      fitted.push(...joinCastling(node.value));
+      continue;
+    }
+    fitted.push(node);
+    const place = node.type === 'element' ? fitElement(node, fit) : undefined;
+    if (place === undefined) continue;
+    const data = dataProperties('place', { diagram: place.diagram });
+    fitted.push(element('span', { className: ['place'], ...data }, [` (${place.words})`]));
+  }
+  return fitted;
+}
+
+/** @returns where it leads, if that is told behind it. */
+function fitElement(node: Element, fit: Fit): PlaceOnPaper | undefined {
+  const { properties, data: { role, link, target } = {} } = node;
+  // A move says itself where it stands, and so does the sign of a note.
+  const telling = target !== undefined && target.to !== 'note' && link !== 'move';
+  const place = telling ? fit.place(target, plainText(node)) : undefined;
   for (const name of ['id', 'ariaDescribedBy', 'ariaLabelledBy']) {
     const id = properties[name];
     if (typeof id === 'string') properties[name] = fit.id(id);
   }
   // On one page the exercises of all chapters would be landmarks of one name.
   if (role === 'exercise') delete properties.ariaLabel;
-  // A move says itself where it stands, and so does the sign of a note.
-  const telling = target !== undefined && target.to !== 'note' && link !== 'move';
-  const place = telling ? fit.place(target, plainText(node)) : undefined;
-  const told =
-    place === undefined
-      ? []
-      : [
-          element(
-            'span',
-            { className: ['place'], ...dataProperties('place', { diagram: place.diagram }) },
-            [` (${place.words})`],
-          ),
-        ];
-  return [{ ...(node as Element), tagName: fitTag(node.tagName), properties, children }, ...told];
+  node.tagName = fitTag(node.tagName);
+  node.children = fitAll(node.children, fit);
+  return place;
 }
 
 /** Lines of a narrow column would break behind the hyphen. */
 function joinCastling(words: string): ElementContent[] {
-  if (words !== '' && !words.includes('O-O')) return [text(words)];
   return words
     .split(/(O-O(?:-O)?)/)
     .filter((part) => part !== '')

@@ -64,8 +64,10 @@ function paperOf(context: RenderContext): PaperPart {
       return addressInSite(target, addresses);
     },
   };
-  const tree = fitForPaper(resolve(chapterDocument(context), medium, strings), {
-    id: (id) => idIn(chapter.file, id),
+  const tree = resolve(chapterDocument(context), medium, strings);
+  const before = idIn(chapter.file, '');
+  fitForPaper(tree, {
+    id: (id) => before + id,
     place: (target, words) => tellPlace(target, chapter.file, words),
   });
   const answers = takeAnswers(tree);
