@@ -21,15 +21,14 @@ export function createLineWriter(width: number): LineWriter {
 
   function flush(): void {
     if (pending === '') return;
-    const firstBreak = pending.search(/[\r\n]/);
-    const firstLength = firstBreak === -1 ? pending.length : firstBreak;
+    const lastBreak = Math.max(pending.lastIndexOf('\n'), pending.lastIndexOf('\r'));
+    const firstLength = lastBreak === -1 ? pending.length : pending.search(/[\r\n]/);
     if (column > 0) {
       const fits = column + 1 + firstLength <= width;
       parts.push(fits ? ' ' : '\n');
       column = fits ? column + 1 : 0;
     }
     parts.push(pending);
-    const lastBreak = Math.max(pending.lastIndexOf('\n'), pending.lastIndexOf('\r'));
     column = lastBreak === -1 ? column + pending.length : pending.length - lastBreak - 1;
     pending = '';
     if (isLineEnded) {

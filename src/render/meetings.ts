@@ -11,12 +11,20 @@ import { numberedMove } from './notation.ts';
 const mostPlaces = 6;
 
 /**
- * Where else the course reaches the position after a move: the first place of each other way to
+ * Where else the course reaches the positions of a tree, by index: the first place of each other way to
  * it. A way is the position before; so beginnings that lines share are none, and a meeting is told
  * at its first position, as the check asks for (`transposition-untold`).
  */
-function otherWays(ask: Ask, key: string, before: string | undefined): readonly NodeRef[] {
-  return ask('otherWays', { key, before }).slice(0, mostPlaces);
+function otherWays(
+  ask: Ask,
+  nodes: MoveTree['nodes'],
+): readonly (readonly [index: number, places: readonly NodeRef[]])[] {
+  const keys = nodes.map(({ position }) => position?.key ?? null);
+  const parents = nodes.map(({ parent }) => parent ?? null);
+  return ask('otherWays', { keys, parents }).map(([index, places]) => [
+    index,
+    places.slice(0, mostPlaces),
+  ]);
 }
 
 /** The meetings of a tree's moves, by index: a place and the move there, for each other way. */
@@ -25,9 +33,7 @@ export function meetingsOf(
   nodes: MoveTree['nodes'],
 ): ReadonlyMap<number, readonly Meeting[]> {
   return new Map(
-    nodes.flatMap(({ index, parent, position }): [number, readonly Meeting[]][] => {
-      if (parent === undefined || position === undefined) return [];
-      const places = otherWays(ask, position.key, nodes[parent]?.position?.key);
+    otherWays(ask, nodes).flatMap(([index, places]): [number, readonly Meeting[]][] => {
       const told = places.flatMap((ref): Meeting[] => {
         const move = ask('move', ref);
         return move ? [{ ref, move: numberedMove(move, strings) }] : [];
@@ -46,9 +52,8 @@ export function chaptersMet(
   for (const block of blocks) {
     if (block.kind !== 'moves' && block.kind !== 'game') continue;
     const nodes = block.kind === 'game' ? gameMoves(block).nodes : block.nodes;
-    for (const { parent, position } of nodes) {
-      if (parent === undefined || position === undefined) continue;
-      for (const ref of otherWays(ask, position.key, nodes[parent]?.position?.key)) {
+    for (const [, places] of otherWays(ask, nodes)) {
+      for (const ref of places) {
         if (ref.chapter === file) continue;
         const title = ask('chapter', ref.chapter)?.title;
         if (title !== undefined) met[addresses.page(ref.chapter)] = title;

@@ -71,8 +71,18 @@ export function linkMentions(tree: Root, { chapter, strings }: RenderContext): v
   walk(tree);
 }
 
+type Mention = ReturnType<typeof makeMention>;
+
+const known = new WeakMap<Strings, Mention>();
+
 /** What a numbered move looks like in a text, and its name among the places. */
-function mentionOf({ pieceLetters }: Strings) {
+function mentionOf(strings: Strings): Mention {
+  const mention = known.get(strings) ?? makeMention(strings);
+  known.set(strings, mention);
+  return mention;
+}
+
+function makeMention({ pieceLetters }: Strings) {
   const local = new Map(Object.entries(pieceLetters).filter(([, letter]) => letter !== ''));
   const english: Readonly<Record<string, string>> = {
     king: 'K',

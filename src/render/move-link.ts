@@ -1,11 +1,6 @@
 import type { Element, ElementContent } from 'hast';
 import { numberSign } from '../chess/index.ts';
-import {
-  dataProperties,
-  drawnSigns,
-  positionAddress,
-  readPositionAddress,
-} from '../contract/index.ts';
+import { dataProperties, drawnSigns, positionAddress } from '../contract/index.ts';
 import { isBadSign, type MoveNode } from '../model/index.ts';
 import { glyphSign } from '../movetext/index.ts';
 import type { Strings } from '../strings/index.ts';
@@ -79,9 +74,10 @@ function written(link: Element, node: MoveNode): Element {
 /** What sets the board: the position unless the id tells it, the marked squares and the arrows. */
 export function boardData(node: MoveNode, id: string) {
   const { position } = node;
-  const told = readPositionAddress(id)?.key === position?.key;
+  const plain = position && positionAddress(position.key);
+  const isTold = plain === undefined || id === plain || id.startsWith(`${plain}.`);
   return {
-    p: told || position === undefined ? undefined : positionAddress(position.key),
+    p: isTold ? undefined : plain,
     ...drawnData(node),
   };
 }

@@ -78,12 +78,25 @@ export const questions = {
     const chapter = chapterAt(course, ref);
     return chapter ? chapterIds(chapter).ofNode({ key: ref.block }, ref.node) : '';
   },
-  /** The first place of each other way to a position: of each position that leads to it but the one `before`. */
+  /**
+   * The first place of each other way to the positions of a tree, by their index: of each position that leads to it but
+   * the one before it there. Those without any are left out.
+   * @param tree the positions by their keys, and the index of the one before each.
+   */
   otherWays: (
     course: Course,
-    { key, before }: { readonly key: string; readonly before?: string | undefined },
-  ): readonly NodeRef[] =>
-    [...waysTo(course, key)].flatMap(([way, ref]) => (way === before ? [] : [ref])),
+    {
+      keys,
+      parents,
+    }: { readonly keys: readonly (string | null)[]; readonly parents: readonly (number | null)[] },
+  ): readonly (readonly [index: number, places: readonly NodeRef[]])[] =>
+    keys.flatMap((key, index) => {
+      const parent = parents[index] ?? null;
+      if (key === null || parent === null) return [];
+      const places: NodeRef[] = [];
+      for (const [way, ref] of waysTo(course, key)) if (way !== keys[parent]) places.push(ref);
+      return places.length === 0 ? [] : [[index, places] as const];
+    }),
   /** The first place of a position, by its key, in a chapter. */
   placeIn(
     course: Course,

@@ -3,18 +3,20 @@ import { nodeAt } from './node-at.ts';
 
 const known = new WeakMap<Course, Map<string, ReadonlyMap<string, NodeRef>>>();
 
-/** The first place of each way to a position, by the position before it. Found once for each position. */
+/** The first place of each way to a position, by the position before it. Found once where it stands in several places. */
 export function waysTo(course: Course, key: string): ReadonlyMap<string, NodeRef> {
+  const at = course.graph[key]?.at ?? [];
+  if (at.length < 2) return findWays(course, at);
   const byKey = known.get(course) ?? new Map<string, ReadonlyMap<string, NodeRef>>();
   known.set(course, byKey);
-  const found = byKey.get(key) ?? findWays(course, key);
+  const found = byKey.get(key) ?? findWays(course, at);
   byKey.set(key, found);
   return found;
 }
 
-function findWays(course: Course, key: string): ReadonlyMap<string, NodeRef> {
+function findWays(course: Course, at: readonly NodeRef[]): ReadonlyMap<string, NodeRef> {
   const ways = new Map<string, NodeRef>();
-  for (const ref of course.graph[key]?.at ?? []) {
+  for (const ref of at) {
     const node = nodeAt(course, ref);
     if (node?.parent === undefined) continue;
     const way = nodeAt(course, { ...ref, node: node.parent })?.position?.key;
