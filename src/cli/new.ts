@@ -1,9 +1,10 @@
 import { cp, readdir, readFile, rename, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { UserError } from '../diagnostics/index.ts';
 import { slug } from '../model/index.ts';
 import { makeNewFolder } from '../output/index.ts';
-import { idLine, NoCourseError } from '../read/index.ts';
+import { idLine } from '../read/index.ts';
 import { command } from './called-as.ts';
 import { exitCodes, stdout } from './console.ts';
 import { type LookName, lookFolder } from './looks.ts';
@@ -17,12 +18,15 @@ const starter = fileURLToPath(new URL('../../content/starter', import.meta.url))
 export async function makeNew(folder: string, look?: LookName): Promise<number> {
   const entries = await readdir(folder).catch((error: NodeJS.ErrnoException) => {
     if (error.code === 'ENOENT') return [];
-    if (error.code === 'ENOTDIR') throw new NoCourseError(`${folder} is a file, not a folder.`);
+    if (error.code === 'ENOTDIR') {
+      throw new UserError(`${folder} is a file`, 'name a folder that does not exist yet');
+    }
     throw error;
   });
   if (entries.length > 0) {
-    throw new NoCourseError(
-      `The folder ${folder} is not empty: a new course needs a folder of its own.`,
+    throw new UserError(
+      `the folder ${folder} is not empty`,
+      'a new course needs a folder of its own',
     );
   }
   await makeNewFolder(folder, async (work) => {

@@ -1,8 +1,8 @@
 import { access } from 'node:fs/promises';
 import path from 'node:path';
 import sirv from 'sirv';
+import { UserError } from '../diagnostics/index.ts';
 import { settleOutput } from '../output/index.ts';
-import { NoCourseError } from '../read/index.ts';
 import { defaultOutput } from './build-options.ts';
 import { command } from './called-as.ts';
 import { stdout } from './console.ts';
@@ -18,9 +18,7 @@ export async function preview(folder: string, options: PreviewOptions): Promise<
   const out = options.out ?? defaultOutput(folder);
   await settleOutput(out);
   await access(path.join(out, 'index.html')).catch(() => {
-    throw new NoCourseError(
-      `${out} holds no built site: run \`${command('build', folder)}\` first.`,
-    );
+    throw new UserError(`${out} holds no built site`, `run \`${command('build', folder)}\` first`);
   });
   const files = sirv(out, { dev: true, dotfiles: false });
   const { address } = await serve((request, response) => {
