@@ -55,11 +55,14 @@ export default defineConfig({
           globalSetup,
         },
       },
-      // `npm run test:quick`: without a browser, a build or another program.
+      // `npm run test:quick`: without a browser, a build or another program. They never wait, and each worker loads
+      // the modules anew: one for each core, once the others are through.
       {
         extends: true,
         test: {
           name: 'unit',
+          maxWorkers: availableParallelism(),
+          sequence: { groupOrder: 1 },
           include: ['src/**/*.test.ts'],
           exclude: ['src/**/*.alone.test.ts'],
           // What a workspace keeps is compared with a fresh run, each time.
@@ -69,7 +72,11 @@ export default defineConfig({
       // Files that put something else in the place of a module, which no other file may meet.
       {
         extends: true,
-        test: { name: 'alone', include: ['src/**/*.alone.test.ts'], isolate: true },
+        test: {
+          name: 'alone',
+          include: ['src/**/*.alone.test.ts'],
+          isolate: true,
+        },
       },
     ],
   },

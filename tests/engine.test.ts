@@ -19,6 +19,7 @@ import { afterAll, describe, expect, test } from 'vitest';
 import { type EngineOptions, lookAt, positionsToLookAt, startEngine } from '../src/engine/index.ts';
 import { type EngineFact, parseFactsFile } from '../src/facts/index.ts';
 import { courseOf } from '../src/model/testing/course-of.ts';
+import { runHere } from './setup/run-here.ts';
 
 const fake = path.resolve('tests/engines/fake.mjs');
 const stockfish = '/usr/games/stockfish';
@@ -321,9 +322,11 @@ ${moves('1. d4 {:option[or so]} d5 2. Qd3 Nc6 3. Qxh7 +-')}`;
     await run(['engine', one, ...args, '--jobs', '1']);
     await run(['engine', two, ...args, '--jobs', '2']);
     expect(factsIn(two)).toBe(factsIn(one));
-    const { out, code } = await run(['check', one, '--format', 'json']);
-    expect(code).toBe(0);
-    const found = JSON.parse(out).diagnostics.filter(({ rule = '' }) => rule.startsWith('engine-'));
+    const { stdout, status } = await runHere('check', one, '--format', 'json');
+    expect(status).toBe(0);
+    const found = JSON.parse(stdout).diagnostics.filter(({ rule = '' }) =>
+      rule.startsWith('engine-'),
+    );
     const told = found.map(({ rule, start }: { rule: string; start: { line: number } }) =>
       [rule, start.line].join(' '),
     );
@@ -339,7 +342,9 @@ ${moves('1. d4 {:option[or so]} d5 2. Qd3 Nc6 3. Qxh7 +-')}`;
   });
 });
 
-describe.concurrent('linewright gaps', () => {
+describe('linewright gaps', () => {
+  const gaps = (...args: readonly string[]) => runHere('gaps', ...args);
+
   const text = moves('1. d4 d5 (1... Nf6 2. c4 d5 =) 2. c4 e6 3. Nc3');
   const games = [
     ...Array.from({ length: 3 }, () => '[Result "*"]\n\n1. d4 d5 2. c4 c6 *\n'),
@@ -348,9 +353,9 @@ describe.concurrent('linewright gaps', () => {
 
   test('prints what is missing with the place to write it', async () => {
     const folder = writeCourse(text, { 'g.pgn': games });
-    const { code, out } = await run(['gaps', folder, '--games', path.join(folder, 'g.pgn')]);
-    expect(code).toBe(0);
-    expect(out).toBe(
+    const { status, stdout } = await gaps(folder, '--games', path.join(folder, 'g.pgn'));
+    expect(status).toBe(0);
+    expect(stdout).toBe(
       [
         '2 replies missing, the most wanted first; looked for: replies that lead back into the course, 4 games.',
         'No results of an engine are kept: linewright engine makes some.',
@@ -372,14 +377,12 @@ describe.concurrent('linewright gaps', () => {
       'g.pgn': `${games}\n[Result "*"]\n\n1. d4 d6 2. Ke5 *\n`,
       'no.pgn': '\n',
     });
-    const broken = await run(['gaps', folder, '--games', path.join(folder, 'g.pgn')]);
-    expect(broken).toMatchObject({ code: 1, said: expect.stringContaining('1 game left out') });
-    const none = await run(['gaps', folder, '--games', path.join(folder, 'no.pgn')]);
-    expect(none).toMatchObject({ code: 2, said: expect.stringContaining('No game was found') });
-    const wrong = await run(['gaps', writeCourse(moves('1. e5'))]);
-    expect(wrong).toMatchObject({
-      code: 1,
-      said: expect.stringContaining('the course has errors'),
-    });
+    const broken = await gaps(folder, '--games', path.join(folder, 'g.pgn'));
+    expect(broken.stderr).toContain('1 game left out');
+    const none = await gaps(folder, '--games', path.join(folder, 'no.pgn'));
+    expect(none.stderr).toContain('No game was found');
+    const wrong = await gaps(writeCourse(moves('1. e5')));
+    expect(wrong.stderr).toContain('the course has errors');
+    expect([broken, none, wrong].map(({ status }) => status)).toEqual([1, 2, 1]);
   });
 });

@@ -15,6 +15,7 @@ import path from 'node:path';
 import { LinkChecker } from 'linkinator';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { demoBase, demoSite, serveFolder } from './browser/browser.ts';
+import { runHere } from './setup/run-here.ts';
 
 const root = path.resolve(import.meta.dirname, '..');
 const work = mkdtempSync(path.join(tmpdir(), 'linewright-site-'));
@@ -118,24 +119,24 @@ describe('the output', () => {
     expect(readdirSync(path.dirname(out)).filter((name) => name.startsWith('.'))).toEqual([]);
   });
 
-  test('never replaces a folder that is something else', () => {
+  test('never replaces a folder that is something else', async () => {
     const foreign = path.join(work, 'foreign');
     mkdirSync(foreign);
     writeFileSync(path.join(foreign, 'thesis.txt'), 'years of work');
-    const { status, stderr } = linewright('build', course, '--out', foreign);
+    const { status, stderr } = await runHere('build', course, '--out', foreign);
     expect(status).toBe(2);
     expect(stderr).toContain('would be lost');
     expect(readFileSync(path.join(foreign, 'thesis.txt'), 'utf8')).toBe('years of work');
   });
 });
 
-test('a build never replaces a folder around the course', () => {
+test('a build never replaces a folder around the course', async () => {
   const parent = path.join(work, 'parent');
   mkdirSync(path.join(parent, 'c', 'chapters'), { recursive: true });
   writeFileSync(path.join(parent, 'linewright.json'), '{}');
   writeFileSync(path.join(parent, 'c', 'course.yaml'), 'title: Small\nside: white\n');
   writeFileSync(path.join(parent, 'c', 'chapters', '1.md'), sound.replace(/!\[.*/, ''));
-  const { status, stderr } = linewright('build', path.join(parent, 'c'), '--out', parent);
+  const { status, stderr } = await runHere('build', path.join(parent, 'c'), '--out', parent);
   expect(status).toBe(2);
   expect(stderr).toBe(
     `The folder ${parent} contains the course, which would be lost. Name another folder with --out.\n`,
@@ -143,13 +144,13 @@ test('a build never replaces a folder around the course', () => {
   expect(readdirSync(path.join(parent, 'c', 'chapters'))).toEqual(['1.md']);
 });
 
-test('a site that a killed build had moved away stands again, even if the course has errors now', () => {
+test('a site that a killed build had moved away stands again, even if the course has errors now', async () => {
   const { pid } = spawnSync(process.execPath, ['-e', '']);
   const beside = (what: string) => path.join(path.dirname(out), `.small.${what}-${pid}-0a1b2c3d`);
   renameSync(out, beside('old'));
   mkdirSync(beside('new'));
   writeFileSync(path.join(course, 'chapters', '2.md'), 'No title.');
-  expect(linewright('build', course, '--out', out).status).toBe(1);
+  expect((await runHere('build', course, '--out', out)).status).toBe(1);
   rmSync(path.join(course, 'chapters', '2.md'));
   expect(page('CNAME')).toBe('course.example');
   expect(readdirSync(path.dirname(out))).toEqual(['small']);
@@ -177,20 +178,20 @@ test('every link of the example course leads somewhere, under a sub-path', async
   }
 });
 
-test('check --fix changes only the words it names, keeps line ends and byte order mark, and is done at once', () => {
+test('check --fix changes only the words it names, keeps line ends and byte order mark, and is done at once', async () => {
   const text =
     '\uFEFF---\r\ntitle: One\r\n---\r\n\r\n```moves\r\n1. e4 e5 2. Qh5 Nc6 4. Qxf7 {0-0 stays 0-0}\r\n```\r\n';
   writeFileSync(chapter, text);
   const fixed = text.replace('4. Qxf7', '3. Qxf7+');
-  linewright('check', course, '--fix');
+  await runHere('check', course, '--fix');
   expect(readFileSync(chapter, 'utf8')).toBe(fixed);
-  linewright('check', course, '--fix');
+  await runHere('check', course, '--fix');
   expect(readFileSync(chapter, 'utf8')).toBe(fixed);
 });
 
-test('check --format json has the published shape', () => {
+test('check --format json has the published shape', async () => {
   writeFileSync(chapter, '---\ntitle: One\n---\n\n```moves\n1. e4 e5 2. Ke3\n```\n');
-  const { status, stdout } = linewright('check', course, '--format', 'json');
+  const { status, stdout } = await runHere('check', course, '--format', 'json');
   expect(status).toBe(1);
   const { diagnostics } = JSON.parse(stdout);
   expect(diagnostics).toEqual([
@@ -207,9 +208,9 @@ test('check --format json has the published shape', () => {
   ]);
 });
 
-test('a command that does not exist ends with 2 and says where to look', () => {
-  const { status, stderr } = linewright('publish');
+test('a command that does not exist ends with 2 and says where to look', async () => {
+  const { status, stderr } = await runHere('publish');
   expect(status).toBe(2);
   expect(stderr).toContain("unknown command 'publish'");
-  expect(linewright('--help').stdout).toContain('check');
+  expect((await runHere('--help')).stdout).toContain('check');
 });

@@ -1,4 +1,4 @@
-/** `letter` and `export --format epub` by the built program: what they write, and what they leave alone. */
+/** `letter` and `export --format epub`: what the built program writes, and what is refused and left alone. */
 import { spawnSync } from 'node:child_process';
 import {
   existsSync,
@@ -11,7 +11,8 @@ import {
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { afterAll, beforeAll, expect, inject, test, vi } from 'vitest';
+import { runHere } from '../setup/run-here.ts';
 
 const cli = path.resolve(import.meta.dirname, '../../dist/cli/main.js');
 const work = mkdtempSync(path.join(tmpdir(), 'linewright-send-'));
@@ -20,22 +21,27 @@ const chapter = path.join(course, 'chapters', '1.md');
 const out = path.join(course, 'letters', '1');
 const book = path.join(course, 'small.epub');
 const sound = '---\ntitle: Ä\n---\n\n```moves\n1. e4 {:here[e4]} e5 2. Nf3\n```\n';
-afterAll(() => rmSync(work, { recursive: true, force: true }));
+afterAll(() => {
+  vi.unstubAllEnvs();
+  rmSync(work, { recursive: true, force: true });
+});
 
 function linewright(...args: readonly string[]) {
   const { status, stdout, stderr } = spawnSync(process.execPath, [cli, ...args], {
     encoding: 'utf8',
-    env: {
-      ...process.env,
-      NO_COLOR: '1',
-      LINEWRIGHT_CACHE: path.join(inject('runFolder'), 'cache'),
-      SOURCE_DATE_EPOCH: '1772366400',
-    },
   });
   return { status, said: (stdout + stderr).replaceAll(work, 'WORK') };
 }
 
+async function here(...args: readonly string[]) {
+  const { status, stdout, stderr } = await runHere(...args);
+  return { status, said: (stdout + stderr).replaceAll(work, 'WORK') };
+}
+
 beforeAll(() => {
+  vi.stubEnv('NO_COLOR', '1');
+  vi.stubEnv('LINEWRIGHT_CACHE', path.join(inject('runFolder'), 'cache'));
+  vi.stubEnv('SOURCE_DATE_EPOCH', '1772366400');
   mkdirSync(path.dirname(chapter), { recursive: true });
   writeFileSync(path.join(course, 'course.yaml'), 'title: Small\nid: small\nside: white\n');
   writeFileSync(chapter, sound);
@@ -64,18 +70,18 @@ test('an e-book is one file, named after the course', () => {
   expect(status).toBe(0);
 });
 
-test('of a course with an error nothing is sent out, and what was made before stays', () => {
+test('of a course with an error nothing is sent out, and what was made before stays', async () => {
   const before = [readFileSync(path.join(out, 'letter.eml')), readFileSync(book)];
   try {
     for (const fault of [sound.replace('e4', 'e5'), Buffer.from(sound, 'latin1')]) {
       writeFileSync(chapter, fault);
-      const letter = linewright('letter', '1', course);
-      const { said } = linewright('check', course);
+      const letter = await here('letter', '1', course);
+      const { said } = await here('check', course);
       expect(letter).toEqual({
         status: 1,
         said: `${said}Nothing was written; an earlier letter stands as it was.\n`,
       });
-      const exported = linewright('export', course, '--format', 'epub');
+      const exported = await here('export', course, '--format', 'epub');
       expect(exported).toEqual({
         status: 1,
         said: `${said}Nothing was written; an earlier file stands as it was.\n`,
@@ -94,8 +100,8 @@ test.each([
   ['letter', '1', course, '--date', '2026-02-30'],
   ['export', course, '--format', 'epub', '--site', 'https://example.org/a b'],
   ['export', course, '--format', 'epub', '--date', 'today'],
-])('%s %s … %s %s is no value of that option', (...args) => {
-  const { status, said } = linewright(...args);
+])('%s %s … %s %s is no value of that option', async (...args) => {
+  const { status, said } = await here(...args);
   expect(said).toMatch(
     /^error: option '--\w+ <\w+>' argument .* is invalid\. (?:Give a web address|A date) /,
   );
@@ -125,9 +131,9 @@ test.each([
     ['letter', '1', course, '--out', course],
     'The folder WORK/course is the folder of the course, which would be lost. Name another folder with --out.\n',
   ],
-])('%j cannot be done, and says why', (args, message) => {
+])('%j cannot be done, and says why', async (args, message) => {
   const before = readdirSync(course);
-  expect(linewright(...args)).toEqual({ status: 2, said: message });
+  expect(await here(...args)).toEqual({ status: 2, said: message });
   expect(readdirSync(course)).toEqual(before);
   expect(existsSync(chapter)).toBe(true);
 });
