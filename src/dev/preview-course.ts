@@ -126,7 +126,7 @@ export async function openPreview(options: CoursePreviewOptions): Promise<Course
   });
   running = follow();
   await running;
-  const translations = openTranslations(options, () => loaded);
+  const translations = openTranslations(options, () => loaded, openPreview);
   return {
     answer(request, response) {
       translations.answer(request, response, () => server.answer(request, response));

@@ -1,12 +1,16 @@
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import type { Diagnostic, Place } from '../diagnostics/index.ts';
 import type { LoadedCourse } from '../pipeline/index.ts';
-import { type CoursePreview, type CoursePreviewOptions, openPreview } from './preview-course.ts';
+import type { CoursePreview, CoursePreviewOptions } from './preview-course.ts';
 
-/** The translations of a course that is previewed, each below its tag and opened when one of its pages is asked for. */
+/**
+ * The translations of a course that is previewed, each below its tag and opened when one of its pages is asked for.
+ * @param openPreview opens the preview of one: a translation is previewed as its original is
+ */
 export function openTranslations(
   { translated, ...options }: CoursePreviewOptions,
   loaded: () => LoadedCourse | undefined,
+  openPreview: (options: CoursePreviewOptions) => Promise<CoursePreview>,
 ) {
   const { root = '/', source, report } = options;
   const opened = new Map<string, Promise<CoursePreview>>();
