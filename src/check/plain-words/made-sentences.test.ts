@@ -175,5 +175,6 @@ test('sentences that are made of positions are judged as they are', () => {
     ),
     { numRuns: runs(300) },
   );
-  expect(Math.min(tally.true, tally.false)).toBeGreaterThan(5);
+  // A quick run has a quarter of them.
+  expect(Math.min(tally.true, tally.false)).toBeGreaterThanOrEqual(Math.min(6, runs(6)));
 });
