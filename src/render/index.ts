@@ -41,6 +41,6 @@ export { referenceWords } from './reference-words.ts';
 export { resolve, resolveAll } from './resolve.ts';
 export { tidySpaces } from './tidy-spaces.ts';
 export { titlesByKey } from './titles-by-key.ts';
-export { escapeValue, writeHtml, writeInPieces, writeXhtml } from './write-html.ts';
+export { escapeValue, writeHtml, writeInPieces } from './write-html.ts';
 export { writeXml } from './write-xml.ts';
 export { partOfText, seamsOf } from './written-at.ts';

@@ -9,11 +9,6 @@ const forbidden = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|\p{Surro
 export function writeXml(tree: Nodes): string {
   const declaration = { type: 'instruction', name: 'xml', value: 'version="1.0" encoding="utf-8"' };
   const text = toXml([declaration as Nodes, tree], { closeEmptyElements: true });
-  return `${fitForXml(text)}\n`;
-}
-
-/** Takes out of XML what may not stand in it. */
-export function fitForXml(xml: string): string {
   // What ends a CDATA section may stand in no text either (2.4), and the library lets it.
-  return xml.replace(forbidden, '').replaceAll(']]>', ']]&gt;');
+  return `${text.replace(forbidden, '').replaceAll(']]>', ']]&gt;')}\n`;
 }

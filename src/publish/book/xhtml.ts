@@ -1,5 +1,6 @@
 import type { Element, ElementContent } from 'hast';
-import { element, writeXhtml } from '../../render/index.ts';
+import { toXast } from 'hast-util-to-xast';
+import { element, writeXml } from '../../render/index.ts';
 import { directionOf } from '../../strings/index.ts';
 
 /** A page of the book: an XHTML content document (EPUB 3.3, section 6.1), one folder deep. */
@@ -14,7 +15,6 @@ export function makeXhtml(
   const html: Element = element(
     'html',
     {
-      xmlns: 'http://www.w3.org/1999/xhtml',
       'xmlns:epub': 'http://www.idpf.org/2007/ops',
       lang: page.language,
       'xml:lang': page.language,
@@ -22,5 +22,5 @@ export function makeXhtml(
     },
     [head, element('body', {}, body)],
   );
-  return `<?xml version="1.0" encoding="utf-8"?><!DOCTYPE html>${writeXhtml([html])}\n`;
+  return writeXml(toXast({ type: 'root', children: [{ type: 'doctype' }, html] }));
 }
