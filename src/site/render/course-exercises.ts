@@ -1,5 +1,4 @@
 import type { Element, Root } from 'hast';
-import { toHtml } from 'hast-util-to-html';
 import type { CourseExercise, CourseExercises } from '../../contract/index.ts';
 import type { Chapter, Course } from '../../model/index.ts';
 import {
@@ -11,6 +10,7 @@ import {
   type Parts,
   pageMedium,
   resolve,
+  writeHtml,
 } from '../../render/index.ts';
 import type { Strings } from '../../strings/index.ts';
 import { chapterWords } from '../page-words.ts';
@@ -32,7 +32,7 @@ export const exercisePart: PartMaker<ExercisePart> = {
     );
     return sections.map((section) => {
       const root: Root = { type: 'root', children: [section] };
-      return { key: keyOf(section), html: toHtml(resolve(root, medium, strings)) };
+      return { key: keyOf(section), html: writeHtml(resolve(root, medium, strings).children) };
     });
   },
 };
