@@ -1,5 +1,4 @@
 import type { Root } from 'hast';
-import { toHtml } from 'hast-util-to-html';
 import { inUci } from '../chess/index.ts';
 import { drawBoard } from '../draw/index.ts';
 import { type Chapter, type Course, type MoveNode, treesOf } from '../model/index.ts';
@@ -12,6 +11,7 @@ import {
   elementsIn,
   type Medium,
   resolve,
+  writeHtml,
 } from '../render/index.ts';
 import { findEmbeds } from '../site/index.ts';
 import type { ChapterData, MoveData } from './chapter-schema.ts';
@@ -58,7 +58,7 @@ export function chapterEntries(course: Course, where: EntryAddresses): ChapterEn
     const { title, side, language, author } = course.settings;
     return {
       id: chapter.id,
-      html: toHtml(tree, { allowDangerousHtml: true }),
+      html: writeHtml(tree.children),
       headings: headingsIn(tree),
       data: {
         title: chapter.title,

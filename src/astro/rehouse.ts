@@ -4,7 +4,7 @@ import {
   serializeOuter,
   type DefaultTreeAdapterTypes as Tree,
 } from 'parse5';
-import { hostedThemeSheet, isThemeSheet } from '../site/index.ts';
+import { escapeHtml, hostedThemeSheet, isThemeSheet } from '../site/index.ts';
 
 /** What a page of a course is on the page of a site that has a layout of its own. */
 export interface HostedPage {
@@ -128,8 +128,4 @@ function textOf(node: Tree.ParentNode): string {
     )
     .join('')
     .trim();
-}
-
-function escapeHtml(text: string): string {
-  return text.replaceAll('&', '&amp;').replaceAll('"', '&quot;').replaceAll('<', '&lt;');
 }

@@ -13,8 +13,9 @@ import {
   elementsIn,
   pageMedium,
   resolve,
+  writeHtml,
 } from '../render/index.ts';
-import { type Embed, findEmbeds, hostedWords } from '../site/index.ts';
+import { type Embed, escapeHtml, findEmbeds, hostedWords } from '../site/index.ts';
 import type { Strings } from '../strings/index.ts';
 import {
   type ComponentName,
@@ -89,7 +90,7 @@ export function renderComponent(
   const words = live
     ? ` data-solver="${site.solver}" data-words="${escapeHtml(hostedWords(strings))}"`
     : '';
-  const html = toHtml(documentOf(), { allowDangerousHtml: true });
+  const html = writeHtml(documentOf().children);
   return `${sheet}${script}<div class="linewright"${lang} data-course="components">${head}<div class="part-of-course"${words}><article>${html}</article></div></div>`;
 
   function documentOf(): Root {
@@ -284,8 +285,4 @@ function isMove(element: Element): boolean {
 function hasClass({ properties }: Element, name: string): boolean {
   const names = [properties.className ?? properties.class ?? []].flat().join(' ');
   return names.split(' ').includes(name);
-}
-
-function escapeHtml(text: string): string {
-  return text.replaceAll('&', '&amp;').replaceAll('"', '&quot;').replaceAll('<', '&lt;');
 }

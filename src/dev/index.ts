@@ -1,3 +1,3 @@
 /** The preview of a course that its author works on: its pages with the scripts of the desk, served while files change. */
-export { escapeHtml, plainPage } from './plain-page.ts';
+export { plainPage } from './plain-page.ts';
 export { type CoursePreview, openPreview } from './preview-course.ts';

@@ -1,3 +1,5 @@
+import { escapeHtml } from '../site/index.ts';
+
 /** A page of the preview that is not of a course, such as a list of courses. */
 export interface PlainPage {
   /** BCP 47. */
@@ -27,9 +29,4 @@ ${content.join('\n')}
 </body>
 </html>
 `;
-}
-
-/** Text in an element or between double quotes. */
-export function escapeHtml(text: string): string {
-  return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('"', '&quot;');
 }

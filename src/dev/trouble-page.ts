@@ -1,5 +1,6 @@
 import type { DeskState } from '../contract/index.ts';
-import { escapeHtml, plainPage } from './plain-page.ts';
+import { escapeHtml } from '../site/index.ts';
+import { plainPage } from './plain-page.ts';
 
 /**
  * The page of a course that cannot be shown yet. The desk's script lists on it what to mend, and loads the course as

@@ -6,12 +6,13 @@ export function writeHtml(nodes: readonly Nodes[]): string {
   return toHtml(rootOf(nodes), { allowDangerousHtml: true });
 }
 
-/** No text of an author has this character (CommonMark, 2.3), and HTML has it in this form alone. */
-const sign = { character: '\0', written: '&#x0;' };
+/** No text of an author has this character (CommonMark, 2.3), and HTML has it as `&#x0;` alone. */
+const sign = '\0';
+const markedId = / id="&#x0;([^"]*)"/;
 
 /** The same in pieces; between each two of them, where it stands, an id without its ` id=""`. */
 export function writeInPieces(nodes: readonly Nodes[]): string[] {
-  return writeHtml(nodes.map(markId)).split(new RegExp(` id="${sign.written}([^"]*)"`));
+  return writeHtml(nodes.map(markId)).split(markedId);
 }
 
 /** A value as HTML has it between its quotes. */
@@ -28,6 +29,6 @@ function markId<Kind extends Nodes>(node: Kind): Kind {
   if (node.type !== 'element') return node;
   const { id } = node.properties;
   const properties =
-    typeof id === 'string' ? { ...node.properties, id: sign.character + id } : node.properties;
+    typeof id === 'string' ? { ...node.properties, id: sign + id } : node.properties;
   return { ...node, properties, children: node.children.map(markId) };
 }

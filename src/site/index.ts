@@ -39,6 +39,7 @@ import { sitemapFiles } from './sitemap.ts';
 export { hostedThemeSheet, isThemeSheet } from '../contract/index.ts';
 export { assetsFolder, readAssets } from './build/assets.ts';
 export { deskFindings } from './desk/desk-findings.ts';
+export { escapeHtml } from './escape-html.ts';
 export { hostedWords, lineScriptFile } from './hosted.ts';
 export { languagesOf } from './languages.ts';
 export { previewSite, type SitePreview } from './preview.ts';

@@ -2,7 +2,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { type Cost, measure, root } from './measure.ts';
 
-const demo = path.join(root, 'demo-course');
+export const demo = path.join(root, 'demo-course');
 
 /** A file of so many games, two of the demo course over and over. */
 export function gamesFile(count: number, work: string): string {

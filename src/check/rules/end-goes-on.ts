@@ -1,4 +1,4 @@
-import { treesOf } from '../../model/index.ts';
+import { type MoveNode, movesOf } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { moveName } from '../move-name.ts';
 
@@ -31,23 +31,17 @@ compare games as if the line went on. A move that is shown as an option (\`:opti
     },
   ],
   *inChapter({ chapter }) {
-    for (const block of chapter.blocks) {
-      if (block.kind !== 'moves') continue;
-      for (const tree of treesOf(block)) {
-        for (const node of tree) {
-          const end = node.statements.find(({ name }) => name === 'end');
-          if (end === undefined) continue;
-          const next = node.children
-            .flatMap((child) => tree[child] ?? [])
-            .find(({ statements }) => !statements.some(({ name }) => name === 'option'));
-          if (next === undefined) continue;
-          yield {
-            place: end.place,
-            message: `The line ends here by its own words, and goes on with ${moveName(next, node)}.`,
-            hint: 'Move `:end[…]` behind the last move of the line, or take it out.',
-          };
-        }
-      }
+    const told = new Set<MoveNode>();
+    for (const { block, node, parent } of movesOf(chapter)) {
+      if (block.kind !== 'moves' || told.has(parent)) continue;
+      const end = parent.statements.find(({ name }) => name === 'end');
+      if (end === undefined || node.statements.some(({ name }) => name === 'option')) continue;
+      told.add(parent);
+      yield {
+        place: end.place,
+        message: `The line ends here by its own words, and goes on with ${moveName(node, parent)}.`,
+        hint: 'Move `:end[…]` behind the last move of the line, or take it out.',
+      };
     }
   },
 });

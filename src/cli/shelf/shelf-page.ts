@@ -1,7 +1,7 @@
-import { escapeHtml, plainPage } from '../../dev/index.ts';
+import { plainPage } from '../../dev/index.ts';
 import type { OpenShelf } from '../../pipeline/shelf/index.ts';
 import { readSettings } from '../../read/index.ts';
-import { readAssets } from '../../site/index.ts';
+import { escapeHtml, readAssets } from '../../site/index.ts';
 
 /** The author's list of the previews of a shelf's courses. Readers get another page, made by the build. */
 export async function shelfPage({ courses, files }: OpenShelf): Promise<string> {

@@ -1,4 +1,4 @@
-import type { Element, Root } from 'hast';
+import type { Element } from 'hast';
 import type { CourseExercise, CourseExercises } from '../../contract/index.ts';
 import type { Chapter, Course } from '../../model/index.ts';
 import {
@@ -9,7 +9,7 @@ import {
   type PartMaker,
   type Parts,
   pageMedium,
-  resolve,
+  resolveAll,
   writeHtml,
 } from '../../render/index.ts';
 import type { Strings } from '../../strings/index.ts';
@@ -30,10 +30,10 @@ export const exercisePart: PartMaker<ExercisePart> = {
     const sections = [...elementsIn(chapterDocument(context))].filter(
       ({ data }) => data?.role === 'exercise',
     );
-    return sections.map((section) => {
-      const root: Root = { type: 'root', children: [section] };
-      return { key: keyOf(section), html: writeHtml(resolve(root, medium, strings).children) };
-    });
+    return sections.map((section) => ({
+      key: keyOf(section),
+      html: writeHtml(resolveAll([section], medium, strings)),
+    }));
   },
 };
 

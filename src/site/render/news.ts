@@ -1,5 +1,4 @@
 import type { Element, Root } from 'hast';
-import { toHtml } from 'hast-util-to-html';
 import { joinSentences } from '../../contract/index.ts';
 import type { BoardPicture } from '../../draw/index.ts';
 import type { News } from '../../model/index.ts';
@@ -14,6 +13,7 @@ import {
   pageMedium,
   resolve,
   type Target,
+  writeHtml,
 } from '../../render/index.ts';
 import { dayInWords } from '../../strings/index.ts';
 import type { NewsEntry } from '../site-data.ts';
@@ -34,7 +34,7 @@ export function renderNews(context: SiteContext): NewsEntry[] {
       title,
       date,
       day: words,
-      html: toHtml(newsTree(context, news), { allowDangerousHtml: true }),
+      html: writeHtml(newsTree(context, news).children),
     };
   });
 }

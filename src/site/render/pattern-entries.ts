@@ -1,4 +1,3 @@
-import { toHtml } from 'hast-util-to-html';
 import { counted } from '../../contract/index.ts';
 import { chapterAt, type PatternBlock } from '../../model/index.ts';
 import {
@@ -7,6 +6,7 @@ import {
   placeInWords,
   renderPattern,
   resolveAll,
+  writeHtml,
 } from '../../render/index.ts';
 import type { PatternEntry, PatternGroup } from '../site-data.ts';
 import { makePlates, type PlateMaker } from './plates.ts';
@@ -29,7 +29,7 @@ export function patternEntries(context: SiteContext): PatternEntry[] {
       id: `pattern-${index + 1}`,
       placesApart: true,
     });
-    const html = toHtml(resolveAll([pattern], page, strings), { allowDangerousHtml: true });
+    const html = writeHtml(resolveAll([pattern], page, strings));
     const ref = { chapter: block.chapter, block: block.key, node: 0 };
     const chapter = chapterAt(course, block)?.title ?? '';
     const count = counted(strings.patternCount, block.matches.length, strings.language);

@@ -1,16 +1,14 @@
-import path from 'node:path';
 import { compareFormats } from '../../../src/cli/compare/compare-formats.ts';
 import { inTurn, ratio, typical } from '../in-turn.ts';
-import { cli, measure, root } from '../measure.ts';
+import { cli, measure } from '../measure.ts';
 import { heading, row } from '../report.ts';
-import { gamesFile, yardstick, yardstickUnit } from '../yardstick.ts';
+import { demo, gamesFile, yardstick, yardstickUnit } from '../yardstick.ts';
 
 const many = 200_000;
 
 /** `compare` of many games with the demo course in every format, against a bare replay of a few. */
 export async function benchCompare(work: string): Promise<void> {
   heading('compare with the demo course');
-  const demo = path.join(root, 'demo-course');
   const file = gamesFile(many, work);
   for (const format of compareFormats) {
     const { bare, subject } = inTurn(3, {
