@@ -1,33 +1,39 @@
-export { bodyTexts } from './body-texts.ts';
-export type { Choices } from './choices.ts';
+export { bodyTexts } from './blocks/body-texts.ts';
+export { learnWords } from './blocks/learn.ts';
+export { attributes as blockAttributes, blockNames } from './blocks/read-block.ts';
+export { diagramChoices } from './blocks/read-diagram.ts';
+export { exerciseChoices } from './blocks/read-exercise.ts';
+export { patternChoices } from './blocks/read-pattern.ts';
 export { documentsOf, isPageFile } from './documents.ts';
-export { fileAddress, fileOfAddress } from './file-address.ts';
-export { engineFile, type FindOptions, findFiles, NoCourseError, themeFile } from './find-files.ts';
-export { inLettersOf, listLetters } from './in-san.ts';
-export { learnWords } from './learn.ts';
+export {
+  engineFile,
+  type FindOptions,
+  findFiles,
+  NoCourseError,
+  themeFile,
+} from './files/find-files.ts';
+export { gamesLimit, readTextFile } from './files/read-text-file.ts';
 export { leaveOutDrafts } from './leave-out-drafts.ts';
-export { idLine } from './missing-id.ts';
+export { fileAddress, fileOfAddress } from './links/file-address.ts';
+export { remarkCourse } from './markdown/remark-course.ts';
+export { inLettersOf, listLetters } from './moves/in-san.ts';
 export { arrowProblem, isLabel, labelHint, parseArrow, parseList, squareProblem } from './names.ts';
 export type * from './nodes.ts';
 export { directiveNames } from './nodes.ts';
-export { attributes as blockAttributes, blockNames } from './read-block.ts';
+export { type JudgementText, readJudgement } from './prose/read-judgement.ts';
 export { type ChapterOptions, chapterChoices, pageChoices, readChapter } from './read-chapter.ts';
 export { type FilesBeside, filesBeside, readCourse } from './read-course.ts';
-export { diagramChoices } from './read-diagram.ts';
-export { exerciseChoices } from './read-exercise.ts';
 export { type CourseFrame, readFrame, repeatedIds } from './read-frame.ts';
-export { type JudgementText, readJudgement } from './read-judgement.ts';
 export { isDay } from './read-news.ts';
-export { patternChoices } from './read-pattern.ts';
-export { marginChoices, readSettings, settingChoices } from './read-settings.ts';
-export { gamesLimit, readTextFile } from './read-text-file.ts';
-export { readTranslationSettings } from './read-translation-settings.ts';
-export { remarkCourse } from './remark-course.ts';
-export { isLanguageTag } from './setting-fields.ts';
+export { idLine } from './settings/missing-id.ts';
+export { marginChoices, readSettings, settingChoices } from './settings/read-settings.ts';
+export { readTranslationSettings } from './settings/read-translation-settings.ts';
+export { isLanguageTag } from './settings/setting-fields.ts';
+export { webAddressFault } from './settings/web-address.ts';
 export { findShelf, isShelf, type ShelfFiles } from './shelf/find-shelf.ts';
 export { type FolderSeen, placeCourses, type ShelvedFolder } from './shelf/place-courses.ts';
 export { readShelfSettings, shelfFile } from './shelf/read-shelf-settings.ts';
 export type * from './types.ts';
-export { webAddressFault } from './web-address.ts';
 export { writeLetters } from './write-letters.ts';
-export { yamlTexts } from './yaml-texts.ts';
+export type { Choices } from './yaml/choices.ts';
+export { yamlTexts } from './yaml/yaml-texts.ts';

@@ -1,8 +1,8 @@
 import { createLocator, lineStarts, topOf } from '../diagnostics/index.ts';
-import { cleanText } from './clean-text.ts';
 import { documentsOf } from './documents.ts';
+import { cleanText } from './files/clean-text.ts';
+import { parseMarkdown } from './markdown/remark-course.ts';
 import { readFront } from './read-chapter.ts';
-import { parseMarkdown } from './remark-course.ts';
 import type { CourseFiles, SourceFile } from './types.ts';
 
 /**

@@ -3,23 +3,23 @@ import * as z from 'zod';
 import type { PieceKind, PiecesLanguage } from '../chess/index.ts';
 import { createLocator, lineStarts, topOf } from '../diagnostics/index.ts';
 import type { MediaFault } from '../media/index.ts';
-import type { BlockContext } from './block-context.ts';
-import { createBlockKeys } from './block-key.ts';
-import { choicesOf } from './choices.ts';
-import { cleanText } from './clean-text.ts';
+import type { BlockContext } from './blocks/block-context.ts';
+import { createBlockKeys } from './blocks/block-key.ts';
+import type { FileText } from './blocks/fence.ts';
+import { learnWords } from './blocks/learn.ts';
+import { readBlock } from './blocks/read-block.ts';
 import { isPageFile } from './documents.ts';
-import type { FileText } from './fence.ts';
-import { isLongId, titleText } from './front-texts.ts';
-import { learnWords } from './learn.ts';
-import { limitTree } from './limits/index.ts';
+import { cleanText } from './files/clean-text.ts';
+import { isLongId, titleText } from './front-matter/front-texts.ts';
+import { type PageFront, pageChoicesOf, pageFrontOf, whereOf } from './front-matter/page-front.ts';
+import { type FrontMatterOptions, readFrontMatter } from './front-matter/read-front-matter.ts';
+import { limitTree } from './markdown/limits/index.ts';
+import { parseMarkdown } from './markdown/remark-course.ts';
 import type { BlockNode } from './nodes.ts';
-import { type PageFront, pageChoicesOf, pageFrontOf, whereOf } from './page-front.ts';
-import { readBlock } from './read-block.ts';
-import { type FrontMatterOptions, readFrontMatter } from './read-front-matter.ts';
-import { readTextNodes } from './read-text-nodes.ts';
-import { parseMarkdown } from './remark-course.ts';
+import { readTextNodes } from './prose/read-text-nodes.ts';
 import { createCounter } from './text-context.ts';
 import type { BlockSyntax, ChapterSyntax, CourseProblem, SourceFile } from './types.ts';
+import { choicesOf } from './yaml/choices.ts';
 
 /** Names that the published site uses for pages and folders of its own. */
 export const reservedIds: readonly string[] = [

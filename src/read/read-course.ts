@@ -3,7 +3,7 @@ import type { MediaFault } from '../media/index.ts';
 import { documentsOf } from './documents.ts';
 import { type ChapterOptions, readChapter } from './read-chapter.ts';
 import { readFrame, repeatedIds } from './read-frame.ts';
-import { piecesOf } from './read-settings.ts';
+import { piecesOf } from './settings/read-settings.ts';
 import type { CourseFiles, CourseSyntax, SourceFile } from './types.ts';
 
 /** Reads the files of a course; pure, so that tests and editors can read what is not on a disk. */

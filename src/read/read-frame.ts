@@ -1,10 +1,10 @@
 import { nearestName, topOf } from '../diagnostics/index.ts';
 import { readTheme, type ThemeSyntax } from '../look/index.ts';
 import { isPageFile } from './documents.ts';
-import { findUnfitSigns } from './find-unfit-signs.ts';
 import type { FilesBeside } from './read-course.ts';
 import { readNews } from './read-news.ts';
-import { missingSettings, readSettings } from './read-settings.ts';
+import { findUnfitSigns } from './settings/find-unfit-signs.ts';
+import { missingSettings, readSettings } from './settings/read-settings.ts';
 import type {
   ChapterSyntax,
   CourseFiles,

@@ -1,8 +1,8 @@
 import type { Definition, Node } from 'mdast';
 import type { Place } from '../diagnostics/index.ts';
 import { findNameFault, type MediaFault } from '../media/index.ts';
-import type { FileText } from './fence.ts';
-import type { PiecesOfFile } from './in-san.ts';
+import type { FileText } from './blocks/fence.ts';
+import type { PiecesOfFile } from './moves/in-san.ts';
 import type { CourseProblem } from './types.ts';
 
 /** What a chapter's text is read with. */

@@ -7,9 +7,9 @@ import type { Color, PieceKind, PiecesLanguage, Square } from '../chess/index.ts
 import type { Fix, Place, RelatedPlace } from '../diagnostics/index.ts';
 import type { ThemeSyntax } from '../look/index.ts';
 import type { MediaFault } from '../media/index.ts';
-import type { PageFront } from './page-front.ts';
+import type { PageFront } from './front-matter/page-front.ts';
 
-export type { PageFront } from './page-front.ts';
+export type { PageFront } from './front-matter/page-front.ts';
 
 /** A text file of the course. `path` is relative to the course folder, with `/`. */
 export interface SourceFile {

@@ -1,8 +1,8 @@
 import { readdir, realpath } from 'node:fs/promises';
 import path from 'node:path';
 import { nearestName } from '../../diagnostics/index.ts';
-import { NoCourseError } from '../find-files.ts';
-import { readTextFile } from '../read-text-file.ts';
+import { NoCourseError } from '../files/find-files.ts';
+import { readTextFile } from '../files/read-text-file.ts';
 import type { CourseProblem, SourceFile } from '../types.ts';
 import { type FolderSeen, placeCourses, type ShelvedFolder } from './place-courses.ts';
 import {

@@ -1,9 +1,15 @@
 import * as z from 'zod';
 import type { Place } from '../../diagnostics/index.ts';
-import { titleText } from '../front-texts.ts';
-import { readYamlFile } from '../read-yaml-file.ts';
-import { courseId, languageTag, notationSetting, siteAddress, text } from '../setting-fields.ts';
+import { titleText } from '../front-matter/front-texts.ts';
+import {
+  courseId,
+  languageTag,
+  notationSetting,
+  siteAddress,
+  text,
+} from '../settings/setting-fields.ts';
 import type { CourseProblem, CourseSettings, SourceFile } from '../types.ts';
+import { readYamlFile } from '../yaml/read-yaml-file.ts';
 
 /** The settings of a shelf. */
 export const shelfFile = 'shelf.yaml';

@@ -1,0 +1,190 @@
+import type { PhrasingContent } from 'mdast';
+import type { TextDirective } from 'mdast-util-directive';
+import { nearestName } from '../../diagnostics/index.ts';
+import { isLearnWord, learnHint } from '../blocks/learn.ts';
+import { noteLetters, wordsInSan } from '../moves/in-san.ts';
+import { arrowProblem, isLabel, labelHint, squareProblem } from '../names.ts';
+import { type DirectiveName, type DirectiveNode, directiveNames } from '../nodes.ts';
+import { placeOf, positionOf, type TextContext } from '../text-context.ts';
+import { readHere } from './read-here.ts';
+import { readJudgement } from './read-judgement.ts';
+
+/** A line end within a text, with what its container puts before the next line. */
+const nextLine = /(?:\r\n|\r|\n)[ \t>]*/g;
+
+/**
+ * Reads a text directive. `White:Black` and `10:30` are words: only the bracket form counts, and
+ * the rest gets its text back.
+ */
+export function readDirective(
+  node: TextDirective,
+  context: TextContext,
+): DirectiveNode | PhrasingContent {
+  const place = placeOf(node, context);
+  const raw =
+    node.data?.written ??
+    context.source.text.slice(place.start.offset, place.end.offset).replace(nextLine, '\n');
+  const asText: PhrasingContent = { type: 'text', value: raw, ...positionOf(node) };
+  const opening = 1 + node.name.length;
+  const name = directiveNames.find((known) => known === node.name);
+  if (raw.charAt(opening) !== '[') {
+    const before = context.source.text.charAt(place.start.offset - 1);
+    if (name && !/[\p{L}\p{N}]/u.test(before)) {
+      context.report({
+        place,
+        message: `\`:${name}\` has no brackets, so it is only a word.`,
+        hint: `Write \`:${name}[…]\`, without a space before the bracket. For a plain colon write \`\\:\`.`,
+      });
+    }
+    return asText;
+  }
+  if (!name) {
+    const near = nearestName(node.name, directiveNames);
+    context.report({
+      place,
+      message: `There is no directive \`:${node.name}[…]\`.`,
+      hint: near
+        ? `Did you mean \`:${near}[…]\`? For a plain colon write \`\\:\`.`
+        : `The directives are ${directiveNames.map((known) => `:${known}`).join(', ')}. For a plain colon write \`\\:\`.`,
+    });
+    return asText;
+  }
+  if (!raw.endsWith(']')) {
+    context.report({
+      place,
+      message: `\`:${name}[…]\` takes nothing in braces.`,
+      hint: 'Leave the braces out; what a directive says stands in its brackets.',
+    });
+    return { ...asText, value: '' };
+  }
+  const written = raw.slice(opening + 1, -1);
+  const oneLine = written.replace(/\s+/g, ' ').trim();
+  const argument = name === 'claim' ? wordsInSan(oneLine, context.pieces) : oneLine;
+  if (name === 'here')
+    return readName(node, written, opening + 1, context) ?? { ...asText, value: '' };
+  const problem = argumentProblem(name, argument);
+  if (problem) {
+    context.report({ place, ...problem });
+    return { ...asText, value: '' };
+  }
+  const { pointAt, text } = context.source;
+  if (name === 'claim') {
+    const first = place.start.offset + opening + 1;
+    noteLetters(text.slice(first, place.end.offset - 1), (at) => pointAt(first + at), context);
+  }
+  return {
+    type: 'courseDirective',
+    name,
+    argument,
+    argumentRange: {
+      start: pointAt(place.start.offset + opening + 1),
+      end: pointAt(place.end.offset - 1),
+    },
+    id: context.nextId(),
+    ...positionOf(node),
+  };
+}
+
+/**
+ * Reads `:here[name "title"]`. Nothing where it gives no name; a title that cannot be used is reported and
+ * the name holds.
+ * @param opening offset in the directive of what stands in its brackets.
+ */
+function readName(
+  node: TextDirective,
+  written: string,
+  opening: number,
+  context: TextContext,
+): DirectiveNode | undefined {
+  const place = placeOf(node, context);
+  const read = readHere(written);
+  if (!('label' in read)) {
+    context.report({ place, ...read });
+    return undefined;
+  }
+  const { label, title, problem } = read;
+  if (problem) context.report({ place, ...problem });
+  const { pointAt, text } = context.source;
+  const first = place.start.offset + opening;
+  // Over two lines of a list or a quotation, the file has more signs than the argument.
+  const asWritten = text.slice(first, place.end.offset - 1) === written;
+  const range = (start: number, end: number) => ({
+    start: pointAt(first + start),
+    end: pointAt(first + end),
+  });
+  const whole = { start: pointAt(first), end: pointAt(place.end.offset - 1) };
+  const start = written.indexOf(label);
+  return {
+    type: 'courseDirective',
+    name: 'here',
+    argument: label,
+    argumentRange: asWritten ? range(start, start + label.length) : whole,
+    ...(title && {
+      title: title.text,
+      titleRange: asWritten ? range(title.start, title.end) : whole,
+    }),
+    id: context.nextId(),
+    ...positionOf(node),
+  };
+}
+
+function argumentProblem(name: Exclude<DirectiveName, 'here'>, argument: string) {
+  switch (name) {
+    case 'same':
+    case 'later':
+      return isLabel(argument)
+        ? undefined
+        : { message: `\`${argument}\` is no name for a position.`, hint: labelHint };
+    case 'mark':
+      return squareProblem(argument);
+    case 'plan':
+    case 'threat':
+    case 'guard':
+      return arrowProblem(argument);
+    case 'claim':
+      return argument === ''
+        ? {
+            message: 'This claim says nothing.',
+            hint: 'Write what is claimed, such as `:claim[isolated d5]`.',
+          }
+        : undefined;
+    case 'judge':
+      return readJudgement(argument).text === ''
+        ? {
+            message: 'This judgement says nothing.',
+            hint: 'Write what you judge, with a date before it if you like: `:judge[2026-11-01 The knight is better than the bishop.]`.',
+          }
+        : undefined;
+    case 'todo':
+      return argument === ''
+        ? {
+            message: '`:todo[]` does not say what is left to do.',
+            hint: 'Write it between the brackets: `:todo[what about 9.Qc2?]`.',
+          }
+        : undefined;
+    case 'allow':
+      return /^[a-z-]+ \S/.test(argument)
+        ? undefined
+        : {
+            message: '`:allow[…]` needs the id of a rule and a reason.',
+            hint: 'Write `:allow[rule-id the reason]` on the line of the finding.',
+          };
+    case 'learn':
+      return isLearnWord(argument)
+        ? undefined
+        : {
+            message: `\`${argument}\` does not say what practice asks.`,
+            hint: learnHint(argument),
+          };
+    case 'end':
+      return argument === ''
+        ? {
+            message: '`:end[]` gives no reason.',
+            hint: 'Say why in a few words: `:end[…]`.',
+          }
+        : undefined;
+    // That it is an alternative says enough.
+    case 'option':
+      return undefined;
+  }
+}

@@ -1,0 +1,48 @@
+import type { InlineCode } from 'mdast';
+import { parseMovetext } from '../../movetext/index.ts';
+import { noteLetters, wordsInSan } from '../moves/in-san.ts';
+import type { ProseMovesNode } from '../nodes.ts';
+import { placeOf, positionOf, type TextContext } from '../text-context.ts';
+
+const beginsWithNumber = /^\d{1,3}\s?(?:\.|…)/;
+const looksLikeMove = /^(?:[KQRBN♔-♟]?[a-h1-8x=\-–]*[a-h][1-8]|[O0]-[O0])/u;
+
+/** Inline code that is a run of moves with a number, `7.Bg2 Be7`; other code stays as it is. */
+export function readProseMoves(
+  node: InlineCode,
+  context: TextContext,
+): ProseMovesNode | InlineCode {
+  if (!beginsWithNumber.test(node.value)) return node;
+  const value = wordsInSan(node.value, context.pieces);
+  const { line, problems } = parseMovetext(value);
+  if (problems.length > 0 || line.before.length > 0 || line.result) return node;
+  if (!line.moves.every((move) => move.after.length === 0 && looksLikeMove.test(move.san.text))) {
+    return node;
+  }
+  const first = line.moves[0];
+  if (!first?.number) return node;
+  let ply = first.number.value * 2 + (first.number.dots > 1 ? 1 : 0);
+  const moves = line.moves.map((move, index) => {
+    const start = move.number?.span.start ?? move.san.span.start;
+    const end = line.moves[index + 1];
+    const next = end ? (end.number?.span.start ?? end.san.span.start) : value.length;
+    const at = move.number ? move.number.value * 2 + (move.number.dots > 1 ? 1 : 0) : ply;
+    ply = at + 1;
+    return {
+      text: value.slice(start, next).trim(),
+      san: move.san.text,
+      number: at >> 1,
+      color: at % 2 === 0 ? ('white' as const) : ('black' as const),
+    };
+  });
+  noteLettersOf(node, context);
+  return { type: 'proseMoves', value, moves, id: context.nextId(), ...positionOf(node) };
+}
+
+/** In the text of the file: over two lines of a list the code has fewer signs. */
+function noteLettersOf(node: InlineCode, context: TextContext): void {
+  if (context.pieces === undefined) return;
+  const { start, end } = placeOf(node, context);
+  const { text, pointAt } = context.source;
+  noteLetters(text.slice(start.offset, end.offset), (at) => pointAt(start.offset + at), context);
+}

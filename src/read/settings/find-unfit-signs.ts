@@ -1,0 +1,48 @@
+import { nearestName, type Place } from '../../diagnostics/index.ts';
+import type { FilesBeside } from '../read-course.ts';
+import type { CourseProblem, CourseSettings } from '../types.ts';
+
+/** What kinds of picture each of the course's own signs may be. */
+const kinds = {
+  logo: ['.svg', '.png', '.webp', '.avif', '.jpg', '.jpeg', '.gif'],
+  icon: ['.svg', '.png'],
+  // What sites that show links read (common practice, no source).
+  card: ['.png', '.jpg', '.jpeg'],
+} as const;
+
+/** Logo, icon and card that are not there, or are no pictures that can be shown. */
+export function findUnfitSigns(
+  { logo, icon, card }: CourseSettings,
+  places: Readonly<Record<string, Place>>,
+  { media, unfit }: Pick<FilesBeside, 'media' | 'unfit'>,
+): CourseProblem[] {
+  const named = [
+    ...Object.values(logo ?? {}).map((file) => ['logo', file] as const),
+    ...(icon === undefined ? [] : [['icon', icon] as const]),
+    ...(card === undefined ? [] : [['card', card] as const]),
+  ];
+  return named.flatMap(([setting, file]): CourseProblem[] => {
+    const place = places[setting];
+    if (place === undefined) return [];
+    const fault = unfit.get(file);
+    if (fault) return [{ rule: 'media-unfit', place, ...fault }];
+    const problem = (message: string, hint: string): CourseProblem[] => [
+      { rule: 'course-setting', place, message, hint },
+    ];
+    if (!media.has(file)) {
+      const near = nearestName(file, media);
+      return problem(
+        `\`${setting}\` names \`${file}\`, and there is no such file in the media/ folder of the course.`,
+        near
+          ? `Did you mean \`${near}\`?`
+          : 'Put the picture into media/ and name it as `media/…`.',
+      );
+    }
+    const all: readonly string[] = kinds[setting];
+    if (all.some((kind) => file.toLowerCase().endsWith(kind))) return [];
+    return problem(
+      `\`${file}\` cannot be the ${setting} of a course.`,
+      `It may be a picture of these kinds: ${all.join(', ')}.`,
+    );
+  });
+}
