@@ -18,7 +18,7 @@ import {
 import { isAssessment } from '../movetext/index.ts';
 import { type Allowance, findAllowances } from './allowances.ts';
 import { comingBack } from './coming-back.ts';
-import { moveName } from './move-name.ts';
+import { moveName } from './shared/move-name.ts';
 
 /**
  * What the rest of a course may ask of a chapter: its names and positions, nothing of its words. While it

@@ -7,7 +7,7 @@ import { type ChapterSummary, summariseChapter } from './chapter-summary.ts';
 import { type CheckOptions, checkChapter, type FindingOfRule } from './check-chapter.ts';
 import { type CheckedCourse, sealCourse } from './checked-course.ts';
 import type { CourseRule, CourseScope } from './course-rule.ts';
-import { defaultMargins } from './default-margins.ts';
+import { defaultMargins } from './engine/default-margins.ts';
 import { type OwnChecks, type OwnRule, withoutOwnChecks } from './own-checks.ts';
 import { allowUnused, describeUnused } from './rules/allow-unused.ts';
 import { ownRule } from './rules/own-rule.ts';

@@ -14,7 +14,6 @@ export {
   reportFindings,
 } from './check-course.ts';
 export type { CheckedCourse } from './checked-course.ts';
-export { claimFixes } from './claim-fixes.ts';
 export {
   type ClaimContext,
   type ClaimFault,
@@ -27,13 +26,14 @@ export {
   type Verdict,
   type Word,
 } from './claims/index.ts';
-export { claimsAt } from './claims-at.ts';
+export { claimFixes } from './course-claims/claim-fixes.ts';
+export { claimsAt } from './course-claims/claims-at.ts';
+export { namesInClaims } from './course-claims/names-in-claims.ts';
 export type { CourseRule } from './course-rule.ts';
-export { engineOf, lineText, nameOfMove, scoreText, sideText } from './engine-words.ts';
-export { namesInClaims } from './names-in-claims.ts';
+export { engineOf, lineText, nameOfMove, scoreText, sideText } from './engine/engine-words.ts';
+export { readFacts } from './engine/read-facts.ts';
 export type { OwnChecks, OwnRule } from './own-checks.ts';
 export { type PreviewedCourse, previewCourse } from './previewed-course.ts';
-export { readFacts } from './read-facts.ts';
 export { rules } from './rules.ts';
 export { type CourseEntry, linksOf, makeCourseEntry } from './shelf/course-entry.ts';
 export { placesOnShelf } from './shelf/places-on-shelf.ts';

@@ -10,7 +10,7 @@ import {
   movesSpokenOf,
   treesOf,
 } from '../../model/index.ts';
-import { moveName } from '../move-name.ts';
+import { moveName } from '../shared/move-name.ts';
 import type { CourseView } from '../view/index.ts';
 import type { Situation } from './forms/index.ts';
 import { type PlainText, plainText } from './text.ts';

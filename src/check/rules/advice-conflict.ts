@@ -1,12 +1,12 @@
 import type { PlayedMove } from '../../chess/index.ts';
 import type { Finding } from '../../diagnostics/index.ts';
 import { type Block, isMarkedBad, type MoveNode, movesOf } from '../../model/index.ts';
-import { advisedIn } from '../advised-in.ts';
 import { placeOf } from '../chapter-summary.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { moveName } from '../move-name.ts';
+import { advisedIn } from '../shared/advised-in.ts';
+import { moveName } from '../shared/move-name.ts';
+import { after, whereIs } from '../shared/words.ts';
 import type { CourseView } from '../view/index.ts';
-import { after, whereIs } from '../words.ts';
 
 export const adviceConflict = defineCourseRule({
   id: 'advice-conflict',

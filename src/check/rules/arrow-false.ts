@@ -1,8 +1,8 @@
 import { type Position, readBoard } from '../../chess/index.ts';
 import { type Arrow, type Block, treesOf } from '../../model/index.ts';
-import { whereOf } from '../claims-of.ts';
+import { whereOf } from '../course-claims/claims-of.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { judgeArrows } from '../judge-arrows.ts';
+import { judgeArrows } from '../shared/judge-arrows.ts';
 
 export const arrowFalse = defineCourseRule({
   id: 'arrow-false',

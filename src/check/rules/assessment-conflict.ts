@@ -4,8 +4,8 @@ import { type Block, type MoveNode, movesOf } from '../../model/index.ts';
 import { glyphMeaning, isAssessment } from '../../movetext/index.ts';
 import { placeOf } from '../chapter-summary.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { moveName } from '../move-name.ts';
-import { after, whereIs } from '../words.ts';
+import { moveName } from '../shared/move-name.ts';
+import { after, whereIs } from '../shared/words.ts';
 
 export const assessmentConflict = defineCourseRule({
   id: 'assessment-conflict',

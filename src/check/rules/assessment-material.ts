@@ -11,9 +11,9 @@ import {
 } from '../../chess/index.ts';
 import { glyphMeaning, isAssessment } from '../../movetext/index.ts';
 import { placeOf } from '../chapter-summary.ts';
-import { isCompensationTold } from '../compensation.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { after } from '../words.ts';
+import { isCompensationTold } from '../shared/compensation.ts';
+import { after } from '../shared/words.ts';
 
 /** Pawns' worth: a piece. For less there may be compensation that is seen at a glance. */
 const least = 3;

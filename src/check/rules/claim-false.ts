@@ -1,6 +1,6 @@
 import { inLettersOf } from '../../read/index.ts';
 import { chapterBudget, isClaimFault, judgeClaim, parseClaim } from '../claims/index.ts';
-import { claimsOf } from '../claims-of.ts';
+import { claimsOf } from '../course-claims/claims-of.ts';
 import { defineCourseRule } from '../course-rule.ts';
 
 export const claimFalse = defineCourseRule({

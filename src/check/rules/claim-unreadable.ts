@@ -1,5 +1,5 @@
 import { claimKinds, isClaimFault, parseClaim } from '../claims/index.ts';
-import { claimsOf } from '../claims-of.ts';
+import { claimsOf } from '../course-claims/claims-of.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import type { CourseView } from '../view/index.ts';
 

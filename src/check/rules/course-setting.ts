@@ -1,6 +1,6 @@
 import { type Finding, nearestName } from '../../diagnostics/index.ts';
 import { type CourseRule, type CourseScope, defineCourseRule } from '../course-rule.ts';
-import { problemsOf } from '../problems-of.ts';
+import { problemsOf } from '../shared/problems-of.ts';
 
 const examples: Parameters<typeof defineCourseRule>[0]['examples'] = [
   {

@@ -1,8 +1,8 @@
 import type { DiagramBlock, ExerciseBlock } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { moveName } from '../move-name.ts';
+import { moveName } from '../shared/move-name.ts';
+import { whereIs } from '../shared/words.ts';
 import { type CourseView, moveAsked } from '../view/index.ts';
-import { whereIs } from '../words.ts';
 
 export const diagramAdvice = defineCourseRule({
   id: 'diagram-advice',

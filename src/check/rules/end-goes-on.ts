@@ -1,6 +1,6 @@
 import { type MoveNode, movesOf } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { moveName } from '../move-name.ts';
+import { moveName } from '../shared/move-name.ts';
 
 export const endGoesOn = defineCourseRule({
   id: 'end-goes-on',

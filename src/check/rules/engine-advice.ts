@@ -1,9 +1,9 @@
 import { movesOf } from '../../model/index.ts';
-import { advisedIn } from '../advised-in.ts';
 import { placeOf } from '../chapter-summary.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { pawnsText } from '../engine-words.ts';
-import { judgeMove } from '../judge-move.ts';
+import { pawnsText } from '../engine/engine-words.ts';
+import { judgeMove } from '../engine/judge-move.ts';
+import { advisedIn } from '../shared/advised-in.ts';
 
 export const engineAdvice = defineCourseRule({
   id: 'engine-advice',

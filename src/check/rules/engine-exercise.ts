@@ -3,8 +3,8 @@ import type { Finding, Place } from '../../diagnostics/index.ts';
 import type { Score } from '../../facts/index.ts';
 import type { EngineMargins, ExerciseBlock, ExerciseLine, MoveNode } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { lossOf, nameOfMove, pawnsText, scoreText } from '../engine-words.ts';
-import { type JudgedMove, judgeMove } from '../judge-move.ts';
+import { lossOf, nameOfMove, pawnsText, scoreText } from '../engine/engine-words.ts';
+import { type JudgedMove, judgeMove } from '../engine/judge-move.ts';
 import type { CourseView } from '../view/index.ts';
 
 export const engineExercise = defineCourseRule({

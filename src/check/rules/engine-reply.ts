@@ -3,9 +3,9 @@ import { type EngineFact, inPawns, type Score, scoreOfMove } from '../../facts/i
 import { taughtNodes } from '../../model/index.ts';
 import { placeOf } from '../chapter-summary.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { lineText, lossOf, nameOfMove, pawnsText, scoreText } from '../engine-words.ts';
-import { countsText } from '../judge-move.ts';
-import { moveName } from '../move-name.ts';
+import { lineText, lossOf, nameOfMove, pawnsText, scoreText } from '../engine/engine-words.ts';
+import { countsText } from '../engine/judge-move.ts';
+import { moveName } from '../shared/move-name.ts';
 import type { CourseView } from '../view/index.ts';
 
 /** In pawns: who is so far behind troubles nobody with the best of his moves. */

@@ -2,8 +2,8 @@ import { isMarkedBad, taughtNodes } from '../../model/index.ts';
 import { isAssessment } from '../../movetext/index.ts';
 import { placeOf } from '../chapter-summary.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { pawnsText } from '../engine-words.ts';
-import { judgeMove } from '../judge-move.ts';
+import { pawnsText } from '../engine/engine-words.ts';
+import { judgeMove } from '../engine/judge-move.ts';
 
 export const engineSign = defineCourseRule({
   id: 'engine-sign',

@@ -3,8 +3,8 @@ import type { Score } from '../../facts/index.ts';
 import { glyphMeaning, glyphSign, isAssessment } from '../../movetext/index.ts';
 import { placeOf } from '../chapter-summary.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { engineOf, lineText, scoreText } from '../engine-words.ts';
-import { after } from '../words.ts';
+import { engineOf, lineText, scoreText } from '../engine/engine-words.ts';
+import { after } from '../shared/words.ts';
 
 /**
  * What an engine may count, in pawns for the side that the sign speaks for, without contradicting it. There is no

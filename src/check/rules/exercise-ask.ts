@@ -5,7 +5,7 @@ import { fallsShort, type Line } from '../ask/falls-short.ts';
 import { type Goal, readAsk } from '../ask/read-ask.ts';
 import { chapterBudget, type SearchBudget } from '../claims/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { moveName } from '../move-name.ts';
+import { moveName } from '../shared/move-name.ts';
 
 export const exerciseAsk = defineCourseRule({
   id: 'exercise-ask',

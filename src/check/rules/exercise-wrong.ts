@@ -4,9 +4,9 @@ import type { ExerciseBlock, ExerciseLine, MoveNode } from '../../model/index.ts
 import { isBadSign } from '../../model/index.ts';
 import { glyphSign } from '../../movetext/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { moveName } from '../move-name.ts';
+import { moveName } from '../shared/move-name.ts';
+import { whereIs } from '../shared/words.ts';
 import { type CourseView, moveAsked } from '../view/index.ts';
-import { whereIs } from '../words.ts';
 
 export const exerciseWrong = defineCourseRule({
   id: 'exercise-wrong',

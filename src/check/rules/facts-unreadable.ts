@@ -2,7 +2,7 @@ import { legalMoves, numberedSan } from '../../chess/index.ts';
 import { movesAndStarts } from '../../model/index.ts';
 import { placeOf } from '../chapter-summary.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { problemsOf } from '../problems-of.ts';
+import { problemsOf } from '../shared/problems-of.ts';
 
 export const factsUnreadable = defineCourseRule({
   id: 'facts-unreadable',

@@ -1,7 +1,7 @@
 import { sideName, sideToMove } from '../../chess/index.ts';
 import type { Finding } from '../../diagnostics/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { whereIs } from '../words.ts';
+import { whereIs } from '../shared/words.ts';
 
 export const fenRights = defineCourseRule({
   id: 'fen-rights',

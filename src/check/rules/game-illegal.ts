@@ -1,7 +1,7 @@
 import { movesOf } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { meantHint } from '../move-fault-rule.ts';
-import { moveName } from '../move-name.ts';
+import { meantHint } from '../shared/move-fault-rule.ts';
+import { moveName } from '../shared/move-name.ts';
 
 export const gameIllegal = defineCourseRule({
   id: 'game-illegal',

@@ -2,7 +2,7 @@ import type { Finding } from '../../diagnostics/index.ts';
 import { nameUses, placeOfNode, walkTexts } from '../../model/index.ts';
 import { isLabel } from '../../read/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { siblingFault } from '../sibling-fault.ts';
+import { siblingFault } from '../shared/sibling-fault.ts';
 
 const inShelf = (id: string, text: string) => ({
   [`${id}/course.yaml`]: `title: ${id}\nid: ${id}\nside: white\n`,

@@ -1,9 +1,9 @@
 import type { MoveNode, MovesBlock } from '../../model/index.ts';
 import { placeOf } from '../chapter-summary.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { moveName } from '../move-name.ts';
+import { moveName } from '../shared/move-name.ts';
+import { whereIs } from '../shared/words.ts';
 import { type CourseView, type LineEnd, placeName } from '../view/index.ts';
-import { whereIs } from '../words.ts';
 
 export const lineRepeated = defineCourseRule({
   id: 'line-repeated',

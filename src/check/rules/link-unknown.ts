@@ -1,7 +1,7 @@
 import type { Finding } from '../../diagnostics/index.ts';
 import { placeOfNode, walkTexts } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { linkFault } from '../link-fault.ts';
+import { linkFault } from '../shared/link-fault.ts';
 
 export const linkUnknown = defineCourseRule({
   id: 'link-unknown',

@@ -8,11 +8,11 @@ import {
 import type { Finding } from '../../diagnostics/index.ts';
 import type { MoveNode } from '../../model/index.ts';
 import { isAssessment } from '../../movetext/index.ts';
-import { advisedIn } from '../advised-in.ts';
 import { placeOf } from '../chapter-summary.ts';
-import { isCompensationTold } from '../compensation.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { moveName } from '../move-name.ts';
+import { advisedIn } from '../shared/advised-in.ts';
+import { isCompensationTold } from '../shared/compensation.ts';
+import { moveName } from '../shared/move-name.ts';
 import type { CourseView } from '../view/index.ts';
 
 /** Pawns' worth: a pawn alone is often given in openings, and nobody says so. */

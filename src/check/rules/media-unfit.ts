@@ -1,6 +1,6 @@
 import { mediaKinds } from '../../media/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { problemsOf } from '../problems-of.ts';
+import { problemsOf } from '../shared/problems-of.ts';
 
 const kinds = Object.keys(mediaKinds)
   .map((kind) => `\`${kind}\``)

@@ -1,4 +1,4 @@
-import { makeMoveFaultRule } from '../move-fault-rule.ts';
+import { makeMoveFaultRule } from '../shared/move-fault-rule.ts';
 
 export const moveAmbiguous = makeMoveFaultRule('ambiguous', {
   id: 'move-ambiguous',

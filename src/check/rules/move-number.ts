@@ -2,7 +2,7 @@ import { numberSign } from '../../chess/index.ts';
 import type { Finding } from '../../diagnostics/index.ts';
 import { type MoveNode, movesOf } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { moveName } from '../move-name.ts';
+import { moveName } from '../shared/move-name.ts';
 
 export const moveNumber = defineCourseRule({
   id: 'move-number',

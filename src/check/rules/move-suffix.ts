@@ -1,7 +1,7 @@
 import { movesOf } from '../../model/index.ts';
 import { inLettersOf } from '../../read/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { moveName } from '../move-name.ts';
+import { moveName } from '../shared/move-name.ts';
 
 export const moveSuffix = defineCourseRule({
   id: 'move-suffix',

@@ -1,6 +1,6 @@
 import { defineCourseRule } from '../course-rule.ts';
-import { makeMoveFaultRule } from '../move-fault-rule.ts';
-import { problemsOf } from '../problems-of.ts';
+import { makeMoveFaultRule } from '../shared/move-fault-rule.ts';
+import { problemsOf } from '../shared/problems-of.ts';
 
 const unreadableMoves = makeMoveFaultRule('unreadable', {
   id: 'move-unreadable',

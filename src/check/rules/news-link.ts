@@ -1,9 +1,9 @@
 import type { Finding, Place } from '../../diagnostics/index.ts';
 import { placeOfNode, walkText } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { linkFault } from '../link-fault.ts';
-import { problemsOf } from '../problems-of.ts';
-import { siblingFault } from '../sibling-fault.ts';
+import { linkFault } from '../shared/link-fault.ts';
+import { problemsOf } from '../shared/problems-of.ts';
+import { siblingFault } from '../shared/sibling-fault.ts';
 
 export const newsLink = defineCourseRule({
   id: 'news-link',

@@ -1,8 +1,8 @@
 import type { PatternBlock } from '../../model/index.ts';
 import { chapterBudget, type SearchBudget } from '../claims/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { failuresAt } from '../pattern-holds.ts';
-import { placeOfName } from '../place-of-name.ts';
+import { failuresAt } from '../shared/pattern-holds.ts';
+import { placeOfName } from '../shared/place-of-name.ts';
 import { type CourseView, patternAsked } from '../view/index.ts';
 
 export const patternException = defineCourseRule({

@@ -1,7 +1,7 @@
 import { type Piece, readBoard } from '../../chess/index.ts';
 import { matchPattern, type PatternBlock } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { placeOfName } from '../place-of-name.ts';
+import { placeOfName } from '../shared/place-of-name.ts';
 
 export const patternNotThere = defineCourseRule({
   id: 'pattern-not-there',

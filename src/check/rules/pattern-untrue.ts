@@ -1,9 +1,9 @@
 import type { Finding, Place } from '../../diagnostics/index.ts';
 import { firstSign, type PatternBlock } from '../../model/index.ts';
 import { chapterBudget, type SearchBudget } from '../claims/index.ts';
-import { placesIn } from '../claims-of.ts';
+import { placesIn } from '../course-claims/claims-of.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { failuresAt, isMove, type PatternFailure } from '../pattern-holds.ts';
+import { failuresAt, isMove, type PatternFailure } from '../shared/pattern-holds.ts';
 import { type CourseView, type PatternPlace, patternAsked } from '../view/index.ts';
 
 export const patternUntrue = defineCourseRule({

@@ -11,7 +11,7 @@ import {
   walkTexts,
 } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { moveName } from '../move-name.ts';
+import { moveName } from '../shared/move-name.ts';
 
 export const proseMoveUnknown = defineCourseRule({
   id: 'prose-move-unknown',

@@ -10,9 +10,9 @@ import { isMarkedBad, type MoveNode, type MovesBlock } from '../../model/index.t
 import { isAssessment } from '../../movetext/index.ts';
 import { linkedNames, linksElsewhere } from '../chapter-summary.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { moveName } from '../move-name.ts';
+import { moveName } from '../shared/move-name.ts';
+import { after } from '../shared/words.ts';
 import type { CourseView } from '../view/index.ts';
-import { after } from '../words.ts';
 
 export const replyUnanswered = defineCourseRule({
   id: 'reply-unanswered',

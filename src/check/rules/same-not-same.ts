@@ -1,7 +1,7 @@
 import { type Piece, type Position, readBoard, sideToMove, squares } from '../../chess/index.ts';
 import { movesAndStarts } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { placeOfName } from '../place-of-name.ts';
+import { placeOfName } from '../shared/place-of-name.ts';
 
 export const sameNotSame = defineCourseRule({
   id: 'same-not-same',

@@ -1,6 +1,6 @@
 import { shelfFolders } from '../../contract/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
-import { problemsOf } from '../problems-of.ts';
+import { problemsOf } from '../shared/problems-of.ts';
 import type { ShelvedCourse } from '../shelf/shelf-scope.ts';
 
 const course = (title: string, id: string) => `title: ${title}\nid: ${id}\nside: white\n`;

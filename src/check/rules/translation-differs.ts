@@ -1,5 +1,5 @@
 import { defineCourseRule } from '../course-rule.ts';
-import { problemsOf } from '../problems-of.ts';
+import { problemsOf } from '../shared/problems-of.ts';
 
 export const translationDiffers = defineCourseRule({
   id: 'translation-differs',

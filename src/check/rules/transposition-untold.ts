@@ -1,5 +1,5 @@
 import { defineCourseRule } from '../course-rule.ts';
-import { whereIs } from '../words.ts';
+import { whereIs } from '../shared/words.ts';
 
 export const transpositionUntold = defineCourseRule({
   id: 'transposition-untold',

@@ -11,7 +11,7 @@ import {
 } from '../../read/index.ts';
 import { readTranslations } from '../../translation/index.ts';
 import { checkCourse } from '../check-course.ts';
-import { readFacts } from '../read-facts.ts';
+import { readFacts } from '../engine/read-facts.ts';
 import { runShelf } from './run-shelf.ts';
 
 /** The chapter that an example is, unless it names files of its own. */

@@ -1,4 +1,4 @@
-import type { EngineMargins } from '../model/index.ts';
+import type { EngineMargins } from '../../model/index.ts';
 
 /**
  * From when on what an engine says is told, in pawns, unless the setting `engine` says otherwise. Common practice,

@@ -1,5 +1,5 @@
-import { numberedSan, sideToMove } from '../chess/index.ts';
-import type { MoveNode } from '../model/index.ts';
+import { numberedSan, sideToMove } from '../../chess/index.ts';
+import type { MoveNode } from '../../model/index.ts';
 
 /** A move as print names it, such as `7...Be7`; as written where it could not be played. */
 export function moveName(node: MoveNode, parent: MoveNode | undefined): string {

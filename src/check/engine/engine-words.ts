@@ -1,11 +1,17 @@
-import { type Color, numberedSan, numberSign, type Position, sideToMove } from '../chess/index.ts';
+import {
+  type Color,
+  numberedSan,
+  numberSign,
+  type Position,
+  sideToMove,
+} from '../../chess/index.ts';
 import {
   type EngineFact,
   type EngineLine,
   inPawns,
   type Score,
   writeScore,
-} from '../facts/index.ts';
+} from '../../facts/index.ts';
 
 /** `Stockfish 15.1 at depth 18`. */
 export function engineOf({ engine, depth }: EngineFact): string {

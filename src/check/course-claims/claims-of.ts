@@ -1,5 +1,5 @@
-import type { PlayedMove } from '../chess/index.ts';
-import type { Place } from '../diagnostics/index.ts';
+import type { PlayedMove } from '../../chess/index.ts';
+import type { Place } from '../../diagnostics/index.ts';
 import {
   type Block,
   type Chapter,
@@ -7,10 +7,10 @@ import {
   type MoveNode,
   type Statement,
   treesOf,
-} from '../model/index.ts';
-import type { ClaimContext, SearchBudget } from './claims/index.ts';
-import { moveName } from './move-name.ts';
-import type { CourseView } from './view/index.ts';
+} from '../../model/index.ts';
+import type { ClaimContext, SearchBudget } from '../claims/index.ts';
+import { moveName } from '../shared/move-name.ts';
+import type { CourseView } from '../view/index.ts';
 
 /** A claim of the course, where it stands and what it is judged by. */
 export interface ClaimInCourse {

@@ -1,7 +1,7 @@
-import { isMoveFault, type MoveFault, playMove } from '../chess/index.ts';
-import { type Block, type Chapter, type MoveNode, movesOf, treesOf } from '../model/index.ts';
-import { inLettersOf, listLetters } from '../read/index.ts';
-import { type CourseRule, defineCourseRule } from './course-rule.ts';
+import { isMoveFault, type MoveFault, playMove } from '../../chess/index.ts';
+import { type Block, type Chapter, type MoveNode, movesOf, treesOf } from '../../model/index.ts';
+import { inLettersOf, listLetters } from '../../read/index.ts';
+import { type CourseRule, defineCourseRule } from '../course-rule.ts';
 import { moveName } from './move-name.ts';
 
 /**

@@ -11,8 +11,8 @@ import {
   slides,
   squareAt,
   step,
-} from '../chess/index.ts';
-import { type Arrow, arrowMeanings } from '../model/index.ts';
+} from '../../chess/index.ts';
+import { type Arrow, arrowMeanings } from '../../model/index.ts';
 
 type ArrowOnBoard = Pick<Arrow, 'meaning' | 'from' | 'to'>;
 

@@ -1,9 +1,9 @@
-import type { Fix } from '../diagnostics/index.ts';
-import type { Course } from '../model/index.ts';
-import { summariseChapter } from './chapter-summary.ts';
-import { checkOptions } from './check-course.ts';
-import { claimsToAdd } from './plain-words/index.ts';
-import { createCourseView, makeCourseIndex } from './view/index.ts';
+import type { Fix } from '../../diagnostics/index.ts';
+import type { Course } from '../../model/index.ts';
+import { summariseChapter } from '../chapter-summary.ts';
+import { checkOptions } from '../check-course.ts';
+import { claimsToAdd } from '../plain-words/index.ts';
+import { createCourseView, makeCourseIndex } from '../view/index.ts';
 
 /**
  * Claims for all sentences of a course that state what a claim can prove, where none says so yet. They are

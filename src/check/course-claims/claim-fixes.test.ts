@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { applyFixes } from '../diagnostics/index.ts';
-import { courseOf } from '../model/testing/course-of.ts';
-import { checkCourse } from './check-course.ts';
+import { applyFixes } from '../../diagnostics/index.ts';
+import { courseOf } from '../../model/testing/course-of.ts';
+import { checkCourse } from '../check-course.ts';
 import { claimFixes } from './claim-fixes.ts';
 
 function addClaims(text: string): string {

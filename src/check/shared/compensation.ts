@@ -6,7 +6,7 @@ import {
   type MoveNode,
   type MovesBlock,
   walkText,
-} from '../model/index.ts';
+} from '../../model/index.ts';
 
 /** They are said of this alone, so that a chapter's title or the paragraph beside a block counts. */
 const plain = [

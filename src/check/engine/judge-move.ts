@@ -1,8 +1,8 @@
-import { type Position, sideToMove } from '../chess/index.ts';
-import { type EngineFact, type EngineLine, type Score, scoreOfMove } from '../facts/index.ts';
-import type { MoveNode } from '../model/index.ts';
+import { type Position, sideToMove } from '../../chess/index.ts';
+import { type EngineFact, type EngineLine, type Score, scoreOfMove } from '../../facts/index.ts';
+import type { MoveNode } from '../../model/index.ts';
+import type { CourseView } from '../view/index.ts';
 import { engineOf, lineText, lossOf, nameOfMove, scoreText, sideText } from './engine-words.ts';
-import type { CourseView } from './view/index.ts';
 
 /** A move beside the best that an engine has in its place. */
 export interface JudgedMove {

@@ -1,6 +1,6 @@
 import type { PhrasingContent, RootContent } from 'mdast';
-import { readPositionAddress } from '../contract/index.ts';
-import type { CourseView } from './view/index.ts';
+import { readPositionAddress } from '../../contract/index.ts';
+import type { CourseView } from '../view/index.ts';
 
 /** What is wrong with a link, and what to do. */
 export interface LinkFault {

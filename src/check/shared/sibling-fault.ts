@@ -1,6 +1,6 @@
-import type { CourseLinkNode } from '../model/index.ts';
-import { siblingAsked } from './chapter-summary.ts';
-import type { CourseView } from './view/index.ts';
+import type { CourseLinkNode } from '../../model/index.ts';
+import { siblingAsked } from '../chapter-summary.ts';
+import type { CourseView } from '../view/index.ts';
 
 /** What is wrong with a link into another course, and what to do; nothing where it leads there, or stands on no shelf. */
 export function siblingFault(

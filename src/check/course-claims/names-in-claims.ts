@@ -1,7 +1,7 @@
-import type { Place } from '../diagnostics/index.ts';
-import type { Block, Chapter, Statement } from '../model/index.ts';
-import { treesOf } from '../model/index.ts';
-import { isClaimFault, parseClaim } from './claims/index.ts';
+import type { Place } from '../../diagnostics/index.ts';
+import type { Block, Chapter, Statement } from '../../model/index.ts';
+import { treesOf } from '../../model/index.ts';
+import { isClaimFault, parseClaim } from '../claims/index.ts';
 import { placesIn } from './claims-of.ts';
 
 /** The names of positions that a chapter's claims speak of, such as `quiet` in `material +1 since quiet`. */

@@ -9,8 +9,8 @@ import {
   type Position,
   playMove,
   sideToMove,
-} from '../chess/index.ts';
-import type { PatternBlock, PatternMove, Side, Statement } from '../model/index.ts';
+} from '../../chess/index.ts';
+import type { PatternBlock, PatternMove, Side, Statement } from '../../model/index.ts';
 import {
   type ClaimContext,
   isClaimFault,
@@ -18,8 +18,8 @@ import {
   parseClaim,
   type Refutation,
   type SearchBudget,
-} from './claims/index.ts';
-import type { CourseView, PatternPlace } from './view/index.ts';
+} from '../claims/index.ts';
+import type { CourseView, PatternPlace } from '../view/index.ts';
 
 /** What a pattern says that is not so in a position that has it. */
 export type PatternFailure =

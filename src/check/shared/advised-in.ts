@@ -1,5 +1,5 @@
-import { adviceIn, type MovesBlock } from '../model/index.ts';
-import type { CourseView } from './view/index.ts';
+import { adviceIn, type MovesBlock } from '../../model/index.ts';
+import type { CourseView } from '../view/index.ts';
 
 const none: ReadonlySet<number> = new Set();
 

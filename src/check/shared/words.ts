@@ -1,5 +1,5 @@
-import type { Place } from '../diagnostics/index.ts';
-import type { MoveNode } from '../model/index.ts';
+import type { Place } from '../../diagnostics/index.ts';
+import type { MoveNode } from '../../model/index.ts';
 import { moveName } from './move-name.ts';
 
 /** `After 7...Be7`, or `At the start of the block`: how a sentence about a position begins. */

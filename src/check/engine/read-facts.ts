@@ -1,11 +1,11 @@
-import { lineStarts } from '../diagnostics/index.ts';
+import { lineStarts } from '../../diagnostics/index.ts';
 import {
   type EngineFact,
   type EngineFacts,
   makeEngineFacts,
   parseFactsFile,
-} from '../facts/index.ts';
-import type { CourseProblem, SourceFile } from '../read/index.ts';
+} from '../../facts/index.ts';
+import type { CourseProblem, SourceFile } from '../../read/index.ts';
 
 /** Reads the files of facts of a course; lines that say nothing are problems, and the others count. */
 export function readFacts(files: readonly SourceFile[] = []): {
