@@ -1,8 +1,8 @@
 import { type CourseSyntax, documentsOf } from '../read/index.ts';
-import { assembleCourse, frontOf, saidByChapter } from './assemble-course.ts';
-import { findUnsought } from './find-unsought.ts';
-import { makeGraph } from './make-graph.ts';
-import { mergeSaid } from './merge-said.ts';
+import { assembleCourse, frontOf, saidByChapter } from './join/assemble-course.ts';
+import { findUnsought } from './join/find-unsought.ts';
+import { makeGraph } from './join/make-graph.ts';
+import { mergeSaid } from './join/merge-said.ts';
 import { modelLimits } from './model-limits.ts';
 import { playChapters } from './play/play-chapters.ts';
 import type { Course } from './types.ts';

@@ -6,17 +6,22 @@ export {
   readJudgement,
   writeLetters,
 } from '../read/index.ts';
-export { assembleCourse, type ChapterFront, frontOf, saidByChapter } from './assemble-course.ts';
 export { buildCourse } from './build-course.ts';
 export { castledBefore } from './castled.ts';
 export { courseId } from './course-id.ts';
-export { findUnsought } from './find-unsought.ts';
-export { firstNames, type NameInCourse } from './first-names.ts';
 export { firstSign } from './first-sign.ts';
-export { type CourseAround, joinFrame } from './join-frame.ts';
+export {
+  assembleCourse,
+  type ChapterFront,
+  frontOf,
+  saidByChapter,
+} from './join/assemble-course.ts';
+export { findUnsought } from './join/find-unsought.ts';
+export { firstNames, type NameInCourse } from './join/first-names.ts';
+export { type CourseAround, joinFrame } from './join/join-frame.ts';
+export { matchPattern } from './join/match-pattern.ts';
+export { mergeSaid } from './join/merge-said.ts';
 export { mainLine } from './main-line.ts';
-export { matchPattern } from './match-pattern.ts';
-export { mergeSaid } from './merge-said.ts';
 export { modelLimits } from './model-limits.ts';
 export { placeOfNode } from './place-of-node.ts';
 export { bareSan } from './play/find-moves.ts';

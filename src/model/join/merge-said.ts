@@ -1,5 +1,5 @@
-import type { SaidElsewhere } from './play/work.ts';
-import type { Block, Chapter, MoveNode } from './types.ts';
+import type { SaidElsewhere } from '../play/work.ts';
+import type { Block, Chapter, MoveNode } from '../types.ts';
 
 /** A chapter with what other chapters say of the positions that it shows; itself where they say nothing. */
 export function mergeSaid(chapter: Chapter, said: readonly SaidElsewhere[]): Chapter {

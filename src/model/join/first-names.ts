@@ -1,4 +1,4 @@
-import type { GivenName } from './types.ts';
+import type { GivenName } from '../types.ts';
 
 /** A name where it is given first, and the chapter's file. */
 export interface NameInCourse extends GivenName {

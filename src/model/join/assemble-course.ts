@@ -1,12 +1,12 @@
-import type { CourseFrame } from '../read/index.ts';
+import type { CourseFrame } from '../../read/index.ts';
+import type { PlayedChapter } from '../play/play-chapters.ts';
+import type { SaidElsewhere } from '../play/work.ts';
+import type { Block, Chapter, Course, CourseProblem, Label, Page } from '../types.ts';
 import { firstNames } from './first-names.ts';
 import { followGame } from './follow-game.ts';
 import { joinFrame } from './join-frame.ts';
 import { makeGraph } from './make-graph.ts';
 import { findPattern } from './match-pattern.ts';
-import type { PlayedChapter } from './play/play-chapters.ts';
-import type { SaidElsewhere } from './play/work.ts';
-import type { Block, Chapter, Course, CourseProblem, Label, Page } from './types.ts';
 
 /** What is known of a chapter before it is on the board. */
 export type ChapterFront = Pick<

@@ -1,6 +1,6 @@
-import { initialPosition } from '../chess/index.ts';
-import { mainLine } from './main-line.ts';
-import type { GameExit, GraphPosition, MoveNode } from './types.ts';
+import { initialPosition } from '../../chess/index.ts';
+import { mainLine } from '../main-line.ts';
+import type { GameExit, GraphPosition, MoveNode } from '../types.ts';
 
 /**
  * Follows a game's main line through the course: the last position that the course knows, by

@@ -1,6 +1,6 @@
-import type { CourseFrame } from '../read/index.ts';
+import type { CourseFrame } from '../../read/index.ts';
+import type { Course, CourseProblem } from '../types.ts';
 import { showBoards } from './show-boards.ts';
-import type { Course, CourseProblem } from './types.ts';
 
 /** What a course has beside its chapters. */
 export type CourseAround = Pick<

@@ -1,14 +1,14 @@
-import { initialPosition, isMoveFault, type Position, playMove } from '../chess/index.ts';
-import type { Place } from '../diagnostics/index.ts';
+import { initialPosition, isMoveFault, type Position, playMove } from '../../chess/index.ts';
+import type { Place } from '../../diagnostics/index.ts';
 import {
   type CourseSettings,
   type DiagramSyntax,
   type NewsSyntax,
   parseArrow,
-} from '../read/index.ts';
-import { mainLine } from './main-line.ts';
-import { positionOfFen } from './play/start-position.ts';
-import type { CourseProblem, DiagramBlock, News } from './types.ts';
+} from '../../read/index.ts';
+import { mainLine } from '../main-line.ts';
+import { positionOfFen } from '../play/start-position.ts';
+import type { CourseProblem, DiagramBlock, News } from '../types.ts';
 
 /** News with its boards as the model has them, and all that is wrong with it. */
 export function showBoards(

@@ -1,5 +1,5 @@
-import type { Color, PieceKind, Position, Square } from '../chess/index.ts';
-import type { GraphPosition, PatternBlock, PatternMatch } from './types.ts';
+import type { Color, PieceKind, Position, Square } from '../../chess/index.ts';
+import type { GraphPosition, PatternBlock, PatternMatch } from '../types.ts';
 
 type Placement = Pick<PatternBlock, 'pieces' | 'empty' | 'reversed'>;
 

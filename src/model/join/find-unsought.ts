@@ -1,6 +1,6 @@
-import type { Place } from '../diagnostics/index.ts';
-import type { ModelLimits } from './model-limits.ts';
-import type { CourseProblem } from './types.ts';
+import type { Place } from '../../diagnostics/index.ts';
+import type { ModelLimits } from '../model-limits.ts';
+import type { CourseProblem } from '../types.ts';
 
 /**
  * The patterns that are not looked for, since those before them would be compared with too many positions

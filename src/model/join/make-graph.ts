@@ -1,4 +1,4 @@
-import type { Chapter, GraphMove, GraphPosition, NodeRef } from './types.ts';
+import type { Chapter, GraphMove, GraphPosition, NodeRef } from '../types.ts';
 
 /** Joins the positions of all `moves` blocks: two move orders that meet are one node. */
 export function makeGraph(chapters: readonly Chapter[]): Record<string, GraphPosition> {
