@@ -7,8 +7,8 @@ import {
   readChapter,
   type SourceFile,
 } from '../read/index.ts';
-import type { KeptChapter, KeptPlay } from './kept-chapter.ts';
-import type { KeptSyntax, ReadChapter } from './kept-syntax.ts';
+import type { KeptChapter, KeptPlay } from './kept/kept-chapter.ts';
+import type { KeptSyntax, ReadChapter } from './kept/kept-syntax.ts';
 import { type AskedOfFiles, hashOfFile, noteQuestions, printAnswer } from './questions.ts';
 
 export interface UpdateOptions extends Pick<ChapterOptions, 'frontMatter'> {

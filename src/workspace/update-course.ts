@@ -34,7 +34,7 @@ import {
 } from '../read/index.ts';
 import { ChapterNow, type UpdateOptions } from './chapter-now.ts';
 import { checkLater } from './check-later.ts';
-import type { KeptChapter } from './kept-chapter.ts';
+import type { KeptChapter } from './kept/kept-chapter.ts';
 import { hasCircle, printName } from './name-prints.ts';
 import { type OnShelf, onShelf } from './on-shelf.ts';
 import {

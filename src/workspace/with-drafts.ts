@@ -1,7 +1,7 @@
 import { passCourse } from '../check/index.ts';
 import { type Diagnostic, sortDiagnostics } from '../diagnostics/index.ts';
 import { type CourseFiles, documentsOf, leaveOutDrafts } from '../read/index.ts';
-import type { KeptChapter } from './kept-chapter.ts';
+import type { KeptChapter } from './kept/kept-chapter.ts';
 import type { Update } from './update-course.ts';
 import type { WorkspaceOptions } from './workspace.ts';
 

@@ -4,7 +4,7 @@ import type { Course } from '../model/index.ts';
 import type { CourseFiles } from '../read/index.ts';
 import type { UpdateOptions } from './chapter-now.ts';
 import { compareFresh, comparesFresh } from './compare-fresh.ts';
-import type { KeptChapter } from './kept-chapter.ts';
+import type { KeptChapter } from './kept/kept-chapter.ts';
 import { type Update, updateCourse } from './update-course.ts';
 import { withDrafts } from './with-drafts.ts';
 

@@ -2,7 +2,7 @@ import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, expect, test, vi } from 'vitest';
-import { createWorkspace, loadKept, openSyntax, saveKept } from './index.ts';
+import { createWorkspace, loadKept, openSyntax, saveKept } from '../index.ts';
 
 const cache = await mkdtemp(path.join(tmpdir(), 'linewright-kept-'));
 afterAll(() => rm(cache, { recursive: true }));

@@ -1,7 +1,7 @@
-import { codeHash, openLineStore } from '../files/index.ts';
-import type { ChapterSyntax } from '../read/index.ts';
+import { codeHash, openLineStore } from '../../files/index.ts';
+import type { ChapterSyntax } from '../../read/index.ts';
+import { type AskedOfFiles, hashOf } from '../questions.ts';
 import type { KeptChapter } from './kept-chapter.ts';
-import { type AskedOfFiles, hashOf } from './questions.ts';
 
 /** A parsed chapter. */
 export interface ReadChapter {

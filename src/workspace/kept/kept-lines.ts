@@ -1,5 +1,5 @@
-import { codeHash, dropOldest, readSealed, writeSealed } from '../files/index.ts';
-import { hashOf } from './questions.ts';
+import { codeHash, dropOldest, readSealed, writeSealed } from '../../files/index.ts';
+import { hashOf } from '../questions.ts';
 
 /** Bytes: ten thousand chapters. */
 const largest = 1_000_000_000;

@@ -1,7 +1,7 @@
-import type { ChapterSummary, CheckedChapter } from '../check/index.ts';
-import type { ChapterFront, GivenName, PlayedChapter, SaidElsewhere } from '../model/index.ts';
-import type { ChapterSyntax } from '../read/index.ts';
-import type { AskedOfFiles } from './questions.ts';
+import type { ChapterSummary, CheckedChapter } from '../../check/index.ts';
+import type { ChapterFront, GivenName, PlayedChapter, SaidElsewhere } from '../../model/index.ts';
+import type { ChapterSyntax } from '../../read/index.ts';
+import type { AskedOfFiles } from '../questions.ts';
 
 /**
  * What is kept of a chapter: plain data, each part with all that it depends on; it is valid while those are unchanged.
