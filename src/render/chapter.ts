@@ -5,12 +5,12 @@ import { chapterIds, repeatedTitle } from '../addresses/index.ts';
 import type { Chapter } from '../model/index.ts';
 import type { Ask } from './ask/ask.ts';
 import type { RenderContext } from './context.ts';
-import { targetOf } from './links.ts';
-import { linkMentions } from './mentions.ts';
 import { elementsIn, nodesIn } from './nodes-in.ts';
 import { useFigurines } from './notation.ts';
-import { proseHandlers } from './prose.ts';
-import { cleanRawHtml } from './raw-html.ts';
+import { targetOf } from './prose/links.ts';
+import { linkMentions } from './prose/mentions.ts';
+import { proseHandlers } from './prose/prose.ts';
+import { cleanRawHtml } from './prose/raw-html.ts';
 
 const known = new WeakMap<Ask, WeakMap<Chapter, Root>>();
 

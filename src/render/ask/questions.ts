@@ -11,8 +11,8 @@ import {
   type NodeRef,
   type PlaceOnShelf,
 } from '../../model/index.ts';
-import { diagramNumbers } from '../diagram-numbers.ts';
 import { titlesByKey } from '../titles-by-key.ts';
+import { diagramNumbers } from './diagram-numbers.ts';
 import { nodeAt } from './node-at.ts';
 import { type ToldPlace, toldPlace } from './told-places.ts';
 import { waysTo } from './ways.ts';

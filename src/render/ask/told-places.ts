@@ -6,7 +6,7 @@ import {
   chapterAt,
   type NodeRef,
 } from '../../model/index.ts';
-import { diagramNumbers } from '../diagram-numbers.ts';
+import { diagramNumbers } from './diagram-numbers.ts';
 import { nodeAt } from './node-at.ts';
 
 /** Where a reader on paper finds what has an id. */

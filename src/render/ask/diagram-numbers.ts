@@ -1,0 +1,24 @@
+import type { Course } from '../../model/index.ts';
+
+const known = new WeakMap<Course, ReadonlyMap<string, number>>();
+
+/**
+ * The numbers of a course's diagrams, by the chapter's file and the block's key: counted through all chapters,
+ * so that a chapter printed alone and the whole course in print name the same diagram alike.
+ */
+export function diagramNumbers(course: Course): ReadonlyMap<string, number> {
+  const numbers = known.get(course) ?? count(course);
+  known.set(course, numbers);
+  return numbers;
+}
+
+function count({ chapters }: Course): ReadonlyMap<string, number> {
+  const numbers = new Map<string, number>();
+  for (const { file, blocks } of chapters) {
+    for (const block of blocks) {
+      if (block.kind !== 'diagram' || block.position === undefined) continue;
+      numbers.set(`${file} ${block.key}`, numbers.size + 1);
+    }
+  }
+  return numbers;
+}

@@ -1,0 +1,121 @@
+import type { Element, ElementContent } from 'hast';
+import { numberSign } from '../../chess/index.ts';
+import { dataProperties, drawnSigns, positionAddress } from '../../contract/index.ts';
+import { isBadSign, type MoveNode } from '../../model/index.ts';
+import { glyphSign } from '../../movetext/index.ts';
+import type { Strings } from '../../strings/index.ts';
+import type { RenderContext } from '../context.ts';
+import { element } from '../hast.ts';
+import { sanHtml } from '../notation.ts';
+import type { MoveTree } from './move-tree.ts';
+
+/** The same as people type them: hardly any font has the first two, and the others are to look like them. */
+const plainSigns: Readonly<Record<string, string>> = {
+  '⩲': '+/=',
+  '⩱': '=/+',
+  '±': '+/-',
+  '∓': '-/+',
+};
+
+/** Suffix glyphs, `!` to `?!`, stand close to the move; assessments and others apart. */
+const lastSuffix = 6;
+const noBreak = '\u00a0';
+
+/**
+ * A move as the reader sees it: a link to itself that carries all the board needs, and its
+ * glyphs. A move that cannot be played, as a preview may show, is text.
+ */
+export function moveLink(
+  context: RenderContext,
+  tree: MoveTree,
+  node: MoveNode,
+  withNumber: boolean,
+): ElementContent[] {
+  const { move } = node;
+  if (move === undefined) {
+    const words = element('span', { className: ['move', 'fault'] }, [node.written?.san ?? ''], {
+      role: 'move',
+    });
+    return [written(words, node)];
+  }
+  const number = withNumber ? [numberSign(move) + noBreak] : [];
+  const words = [...number, ...sanHtml(move.san, context.notation)];
+  const glyphs = node.glyphs.flatMap((nag) => glyph(nag, context.strings));
+  const id = tree.idOf?.(node);
+  if (id === undefined) {
+    const shown = element('span', { className: ['move'] }, words, { role: 'move' });
+    return [written(shown, node), ...glyphs];
+  }
+  const meetings = tree.meetings?.get(node.index);
+  const link = element(
+    'a',
+    {
+      className: ['move'],
+      id,
+      ...dataProperties('move', {
+        ...boardData(node, id),
+        // The parent is the move before it in the text unless told otherwise.
+        up: node.parent === node.index - 1 ? undefined : node.parent,
+        bad: tree.asked && node.glyphs.some(isBadSign) ? '' : undefined,
+      }),
+    },
+    words,
+    { role: 'move', ...(meetings && { meetings }) },
+  );
+  return [written(link, node), ...glyphs];
+}
+
+/** Where its author wrote it (`written-at.ts`). */
+function written(link: Element, node: MoveNode): Element {
+  const place = node.written?.place;
+  return place ? { ...link, position: { start: place.start, end: place.end } } : link;
+}
+
+/** What sets the board: the position unless the id tells it, the marked squares and the arrows. */
+export function boardData(node: MoveNode, id: string) {
+  const { position } = node;
+  const plain = position && positionAddress(position.key);
+  const isTold = plain === undefined || id === plain || id.startsWith(`${plain}.`);
+  return {
+    p: isTold ? undefined : plain,
+    ...drawnData(node),
+  };
+}
+
+/** The marked squares and the arrows of a board. */
+export function drawnData({ marks, arrows }: Pick<MoveNode, 'marks' | 'arrows'>) {
+  if (marks.length === 0 && arrows.length === 0) return {};
+  const pairs = (meaning: string) =>
+    listOf(arrows.filter((arrow) => arrow.meaning === meaning).map(({ from, to }) => from + to));
+  return {
+    mark: listOf(marks),
+    plan: pairs('plan'),
+    threat: pairs('threat'),
+    guard: pairs('guard'),
+  };
+}
+
+function listOf(words: readonly string[]): string | undefined {
+  return words.length === 0 ? undefined : words.join(' ');
+}
+
+/** The sign of a glyph with what it means, or else its meaning; nothing for a number without one. */
+export function glyph(nag: number, strings: Strings): ElementContent[] {
+  const sign = glyphSign(nag);
+  const meaning = strings.glyph(nag);
+  const shown = sign ?? meaning;
+  if (shown === undefined) return [];
+  const drawn = drawnSigns[shown];
+  const plain = plainSigns[shown];
+  const mark = element(
+    'span',
+    {
+      className: drawn === undefined ? ['glyph'] : ['glyph', 'drawn', drawn],
+      ...(sign !== undefined &&
+        meaning !== undefined && { role: 'img', ariaLabel: meaning, title: meaning }),
+    },
+    [shown],
+    drawn === undefined ? {} : { role: 'sign', ...(plain !== undefined && { plain }) },
+  );
+  return nag <= lastSuffix ? [mark] : [{ type: 'text', value: noBreak }, mark];
+}

@@ -1,0 +1,92 @@
+import type { Element, ElementContent, Properties, Root, RootContent } from 'hast';
+import type { Strings } from '../../strings/index.ts';
+import { element, text } from '../hast.ts';
+import { lastBoardFigure } from './last-board.ts';
+import type { Medium } from './medium.ts';
+import { foldedPlaces, toldPlaces } from './places.ts';
+import { still } from './still.ts';
+
+/** A document as a medium shows it: HTML, with addresses and pictures. The document stays as it was. */
+export function resolve(tree: Root, medium: Medium, strings: Strings): Root {
+  return { ...tree, children: resolveAll(tree.children, medium, strings) };
+}
+
+export function resolveAll<Node extends RootContent | ElementContent>(
+  nodes: readonly Node[],
+  medium: Medium,
+  strings: Strings,
+): (Node | ElementContent)[] {
+  const shown = medium.showsLastBoards ? nodes : withoutLastBoards(nodes);
+  const resolved: (Node | ElementContent)[] = [];
+  for (const node of shown) {
+    switch (node.type) {
+      case 'board':
+        resolved.push(medium.board(node.picture));
+        break;
+      case 'diagramNumber': {
+        if (!medium.numbersDiagrams) break;
+        const number = strings.handout.diagramNumber(node.number);
+        resolved.push(element('span', { className: ['diagram-number'] }, [number]), text(' '));
+        break;
+      }
+      case 'lastBoard':
+        resolved.push(lastBoardFigure(node, medium.board, strings));
+        break;
+      case 'places': {
+        const places = medium.isLive ? foldedPlaces(node, strings) : toldPlaces(node, strings);
+        resolved.push(...resolveAll(places, medium, strings));
+        break;
+      }
+      case 'element':
+        for (const made of resolveElement(node, medium, strings)) resolved.push(made);
+        break;
+      default:
+        resolved.push(node);
+    }
+  }
+  return resolved;
+}
+
+/** They go with the line end that stands before them. */
+function withoutLastBoards<Node extends RootContent | ElementContent>(
+  nodes: readonly Node[],
+): readonly Node[] {
+  if (!nodes.some(({ type }) => type === 'lastBoard')) return nodes;
+  return nodes.filter((node, index) => {
+    const isLineEnd = node.type === 'text' && node.value === '\n';
+    return node.type !== 'lastBoard' && !(isLineEnd && nodes[index + 1]?.type === 'lastBoard');
+  });
+}
+
+function resolveElement(node: Element, medium: Medium, strings: Strings): ElementContent[] {
+  const { role } = node.data ?? {};
+  const children = resolveAll(node.children, medium, strings) as ElementContent[];
+  if (!medium.isLive && !(medium.drawsSigns && role === 'sign')) {
+    return still(node, children).map((each) => addressed(each, medium));
+  }
+  // What a medium makes of its tree afterwards is no matter of the document, which all media share.
+  const made = { ...node, properties: { ...node.properties }, children };
+  const isPlayed = role === 'move' && node.tagName === 'a';
+  return [isPlayed ? playable(made, medium) : addressed(made, medium)];
+}
+
+/**
+ * A move as a page has it: it carries all the board needs. The page's script makes a link to itself of it
+ * (`browser/link-moves.ts`): without a script there is no board that it could lead to.
+ */
+function playable(node: Element, { addressOf }: Medium): Element {
+  const { meetings = [] } = node.data ?? {};
+  if (meetings.length === 0) return node;
+  const also = meetings.map(({ ref, move }) => `${addressOf({ to: 'place', ref })} ${move}`);
+  return { ...node, properties: { ...node.properties, dataAlso: also.join(' ') } };
+}
+
+/** A link with its address; without one it is text. */
+function addressed(node: ElementContent, { addressOf }: Medium): ElementContent {
+  if (node.type !== 'element' || node.data?.target === undefined) return node;
+  const href = addressOf(node.data.target);
+  if (href === undefined) return { ...node, tagName: 'span' };
+  const { className, ...rest } = node.properties;
+  const looks: Properties = className === undefined ? {} : { className };
+  return { ...node, properties: { ...looks, href, ...rest } };
+}

@@ -1,0 +1,34 @@
+import type { PhrasingContent, Text } from 'mdast';
+import { joinTexts, partOfText } from '../written-at.ts';
+import { type DirectiveName, silentDirectives } from './directives.ts';
+
+/**
+ * Takes out the directives that print nothing, and the space that would be left hanging before
+ * a sign or beside another space; trims both ends.
+ */
+export function tidySpaces(content: readonly PhrasingContent[]): PhrasingContent[] {
+  const kept: PhrasingContent[] = [];
+  for (const node of content) {
+    if (node.type === 'courseDirective' && isSilent(node.name)) continue;
+    const last = kept.at(-1);
+    if (node.type === 'text' && last?.type === 'text') kept[kept.length - 1] = join(last, node);
+    else kept.push(node);
+  }
+  const [first] = kept;
+  if (first?.type === 'text') {
+    kept[0] = partOfText(first, first.value.length - first.value.trimStart().length);
+  }
+  const last = kept.at(-1);
+  if (last?.type === 'text') kept[kept.length - 1] = { ...last, value: last.value.trimEnd() };
+  return kept.filter((node) => node.type !== 'text' || node.value !== '');
+}
+
+function isSilent(name: DirectiveName): boolean {
+  return silentDirectives.has(name);
+}
+
+/** What a silent directive stood between. */
+function join(before: Text, after: Text): Text {
+  const hanging = /\s$/.test(before.value) && /^[\s.,;:!?)\]]/.test(after.value);
+  return joinTexts(hanging ? { ...before, value: before.value.trimEnd() } : before, after);
+}
