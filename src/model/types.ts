@@ -2,7 +2,7 @@
  * The model of a course: plain, immutable, serialisable data. Everything after `model` reads
  * only this; nothing after it opens a Markdown file.
  */
-import type { PhrasingContent, Root } from 'mdast';
+import type { PhrasingContent, Root, Text } from 'mdast';
 import type {
   Color,
   MoveFault,
@@ -89,6 +89,8 @@ export interface Chapter {
   readonly pieces?: PiecesLanguage;
   /** Path relative to the course folder, with `/`: what references name the chapter by. */
   readonly file: string;
+  /** Its title and its summary, as far as it has them: the words with their places. */
+  readonly frontTexts: readonly (readonly Text[])[];
   /** The Markdown tree, blocks and directives replaced by the nodes of `read/nodes.ts`. */
   readonly body: Root;
   /** Paths of the pictures it shows, relative to the course folder; `url` of its images is this. */

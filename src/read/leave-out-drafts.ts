@@ -45,6 +45,9 @@ function isDraft(written: SourceFile): boolean {
     lineStarts: lineStarts(head),
     pointAt: createLocator(head),
   };
-  const said = readFront(parseMarkdown(head), file, { demand: 'optional', report: () => {} });
+  const { sound: said } = readFront(parseMarkdown(head), file, {
+    demand: 'optional',
+    report: () => {},
+  });
   return said.draft === true;
 }

@@ -12,7 +12,11 @@ import { isPageFile } from './documents.ts';
 import { cleanText } from './files/clean-text.ts';
 import { isLongId, titleText } from './front-matter/front-texts.ts';
 import { type PageFront, pageChoicesOf, pageFrontOf, whereOf } from './front-matter/page-front.ts';
-import { type FrontMatterOptions, readFrontMatter } from './front-matter/read-front-matter.ts';
+import {
+  type FrontMatter,
+  type FrontMatterOptions,
+  readFrontMatter,
+} from './front-matter/read-front-matter.ts';
 import { limitTree } from './markdown/limits/index.ts';
 import { parseMarkdown } from './markdown/remark-course.ts';
 import type { BlockNode } from './nodes.ts';
@@ -137,7 +141,7 @@ export function readChapter(
     report,
     reportMoves: (problem) => problems.push({ rule: 'move-unreadable', ...problem }),
   };
-  const front = readFront(body, file, { demand: frontMatter, report });
+  const { sound: front, textOf } = readFront(body, file, { demand: frontMatter, report });
   const id = front.id ?? idFromFile(source.path);
   reportId(id, source.path, front, report);
   const blocks: BlockSyntax[] = [];
@@ -154,6 +158,7 @@ export function readChapter(
     ...(written.language === undefined ? {} : { language: written.language }),
     ...(language !== 'en' && { pieces: language }),
     file: source.path,
+    frontTexts: [textOf('title'), textOf('summary')].filter((text) => text.length > 0),
     body,
     blocks,
     media: [...usedMedia].sort(),
@@ -176,12 +181,16 @@ export function readFront(
   body: Root,
   file: FileText,
   options: Pick<FrontMatterOptions<z.ZodObject>, 'demand' | 'report'>,
-): Front {
+): FrontMatter<Front> {
   if (!isPageFile(file.file)) {
     return readFrontMatter(body, file, { ...options, schema: chapterFront, what: 'chapter' });
   }
-  const front = readFrontMatter(body, file, { ...options, schema: pageFront, what: 'page' });
-  return { ...front, page: whereOf(front) };
+  const { sound, textOf } = readFrontMatter(body, file, {
+    ...options,
+    schema: pageFront,
+    what: 'page',
+  });
+  return { sound: { ...sound, page: whereOf(sound) }, textOf };
 }
 
 /** Reports a name that no file of the site can have. */

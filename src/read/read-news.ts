@@ -73,7 +73,7 @@ export function readNews(
     report,
     reportMoves: report,
   };
-  const front = readFrontMatter(body, file, {
+  const { sound: front } = readFrontMatter(body, file, {
     schema,
     what: 'news file',
     demand: 'required',

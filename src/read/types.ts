@@ -2,7 +2,7 @@
  * What the reader hands to the model: plain, immutable data that can be cloned and written to a disk; syntax with
  * places, nothing played or judged yet.
  */
-import type { PhrasingContent, Root } from 'mdast';
+import type { PhrasingContent, Root, Text } from 'mdast';
 import type { Color, PieceKind, PiecesLanguage, Square } from '../chess/index.ts';
 import type { Fix, Place, RelatedPlace } from '../diagnostics/index.ts';
 import type { ThemeSyntax } from '../look/index.ts';
@@ -240,6 +240,8 @@ export interface ChapterSyntax {
   /** The letters that its moves are written in, where they are not those of SAN. */
   readonly pieces?: PiecesLanguage;
   readonly file: string;
+  /** Its title and its summary, as far as it has them: the words with their places. */
+  readonly frontTexts: readonly (readonly Text[])[];
   readonly body: Root;
   readonly blocks: readonly BlockSyntax[];
   readonly media: readonly string[];

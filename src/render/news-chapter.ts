@@ -21,6 +21,7 @@ export function newsChapter(news: News, course: Course): Chapter {
     id: newsId(news),
     title,
     file,
+    frontTexts: [],
     body,
     media,
     blocks: newsBoards(news, course),

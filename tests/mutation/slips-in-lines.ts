@@ -130,6 +130,11 @@ export const slipsInLines: readonly FaultKind[] = [
       }),
   },
   {
+    name: 'a line that goes on behind its end',
+    rules: ['end-goes-on'],
+    plant: (course) => inEach(course, { 'one move': fence('moves', '1. Nh3 {:end[x]} Nh6') }),
+  },
+  {
     name: 'a line told again by another order of moves',
     rules: ['line-repeated'],
     plant: (course) =>

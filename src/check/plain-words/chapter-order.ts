@@ -2,7 +2,7 @@
 import type { Chapter } from '../../model/index.ts';
 import { fileOfAddress } from '../../model/index.ts';
 import type { CourseView } from '../view/index.ts';
-import type { Passage } from './passages.ts';
+import type { Passage } from './passage.ts';
 import { sentencesIn } from './sentences.ts';
 import { type LinkInText, placeIn } from './text.ts';
 import type { Vocabulary } from './vocabulary.ts';

@@ -5,7 +5,8 @@ import { wrongOrders } from './chapter-order.ts';
 import { type Budget, judge, makeBudget } from './judge.ts';
 import { vocabularyFor } from './languages/index.ts';
 import { wrongMentions } from './moves-in-words.ts';
-import { type Passage, passagesOf } from './passages.ts';
+import type { Passage } from './passage.ts';
+import { passagesOf } from './passages.ts';
 import { type Stated, statementsIn } from './statements.ts';
 import { placeIn } from './text.ts';
 import type { WordsScope } from './words-scope.ts';
@@ -27,7 +28,7 @@ export function* falseWords(chapter: Chapter, course: CourseView): Generator<Fin
       yield {
         place: placeOf(statement.start, statement.end),
         message: `“${statement.words}” is not so ${passage.shown?.where()}: ${because}.`,
-        hint: `${instead ? `${instead} ` : ''}${advice}`,
+        hint: `${instead ? `${instead} ` : ''}${passage.kind === 'front' ? frontAdvice : advice}`,
       };
     }
     for (const { mention, start, end, there } of wrongMentions(passage, around)) {
@@ -52,6 +53,9 @@ export function* falseWords(chapter: Chapter, course: CourseView): Generator<Fin
 
 const advice =
   'Mend the words; if they speak of another position, name the move that leads there, or write `:allow[words-false …]`.';
+
+const frontAdvice =
+  'Mend the words: a title and a summary may speak of any position that the chapter shows, and of no other.';
 
 interface Refuted {
   readonly statement: Stated;

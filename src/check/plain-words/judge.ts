@@ -1,6 +1,6 @@
 /** Holds statements against the board. */
 import { type Answer, forms, type Situation } from './forms/index.ts';
-import type { Passage } from './passages.ts';
+import type { Passage } from './passage.ts';
 import type { Stated } from './statements.ts';
 
 /** So many positions are looked at around a sentence; where there are more, it is left alone. */

@@ -9,7 +9,7 @@ import {
   sanSource,
   spellingsOf,
 } from './mentions.ts';
-import type { Passage } from './passages.ts';
+import type { Passage } from './passage.ts';
 import { sentencesIn } from './sentences.ts';
 import { isWithin, quotedIn } from './statements.ts';
 import type { Vocabulary } from './vocabulary.ts';

@@ -27,3 +27,17 @@ test.each([
     expect(lines.join('\n').length + (line > 1 ? 1 : 0) + column - 1).toBe(offset);
   }
 });
+
+test.each([
+  ['plain', 'title: The bishop on d7'],
+  ['in single quotes', "title: 'Black''s bishop: the bishop on d7'"],
+  ['in double quotes', 'title: "Tab\\t and \\u00fc: the bishop on d7"'],
+  ['folded', 'title: A\nsummary: >-\n  One line,\n  the bishop on d7\n  and more.'],
+  ['on two plain lines', 'title: A\nsummary: One line,\n   the bishop on d7'],
+])('a title or a summary %s', (_name, front) => {
+  const text = `---\n${front}\n---\n\n\`\`\`moves\n1. e4 e5\n\`\`\`\n`;
+  const found = checkCourse(courseOf(text, 'both')).diagnostics;
+  expect(found.map(({ rule }) => rule)).toEqual(['words-false']);
+  const { start, end } = found[0]?.place ?? { start: { offset: 0 }, end: { offset: 0 } };
+  expect(text.slice(start.offset, end.offset)).toMatch(/^(?:T|t)he bishop on d7$/);
+});

@@ -2,7 +2,7 @@
 import type { Square } from '../../chess/index.ts';
 import { type FormName, forms } from './forms/index.ts';
 import { bareMove, numberSource, sanSource } from './mentions.ts';
-import type { Passage } from './passages.ts';
+import type { Passage } from './passage.ts';
 import { compilePhrase, type Match, type PhraseFinder } from './phrase.ts';
 import { type Sentence, sentencesIn } from './sentences.ts';
 import { moveSign } from './text.ts';
@@ -152,7 +152,7 @@ function isLeftAlone({ form, match, sentence, around, passage, known }: Reading)
     | 'to-move'
     | 'check'];
   // What only begins a sentence is the name of a topic where no sentence is looked for.
-  if (match.anchored && (passage.kind === 'heading' || passage.kind === 'row')) return true;
+  if (match.anchored && ['front', 'heading', 'row'].includes(passage.kind)) return true;
   if (alone === 'always') return passage.kind === 'question';
   if (alone === 'at-start' && match.anchored) return false;
   const before = sentence.text.slice(0, match.start);

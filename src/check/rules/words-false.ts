@@ -7,9 +7,10 @@ export const wordsFalse = defineCourseRule({
   finds: 'A sentence that the board refutes.',
   documentation: `
 In English, German and Spanish courses the checker reads comments, prose, headings, tables, captions,
-alternative texts, questions and hints for plain statements, and holds them against the position they
-speak of: a comment against the position after its move, prose against the last move shown before it
-and the blocks around it.
+alternative texts, questions, hints, titles and summaries for plain statements, and holds them against the
+position they speak of: a comment against the position after its move, prose against the last move shown
+before it and the blocks around it, the title of a position against that position, the title and the summary
+of a chapter against all that the chapter shows.
 
 It reads only what it can be sure of. A sentence about a plan, a condition, the past, another line or
 another game is left alone, and so is a question. [Plain words](06-plain-words.md) says what is read.
@@ -34,6 +35,25 @@ another game is left alone, and so is a question. [Plain words](06-plain-words.m
         {
           start: '1:4',
           message: '“The knight on f4” is not so in any position of this chapter: f4 is empty.',
+        },
+      ],
+    },
+    {
+      title: 'A title and a summary',
+      course:
+        '---\ntitle: The knight on f3\nsummary: >-\n  Black brings out both knights, and\n  the open e-file is his.\n---\n\n```moves\n1. e4 e5 2. Nf3 Nc6 {:here[four "The bishop on c4"]}\n```',
+      findings: [
+        {
+          start: '5:3',
+          end: '5:18',
+          message:
+            '“the open e-file” is not so in any position of this chapter: the pawns on e4 and e5 stand on the e-file.',
+          hint: 'Mend the words: a title and a summary may speak of any position that the chapter shows, and of no other.',
+        },
+        {
+          start: '9:34',
+          end: '9:50',
+          message: '“The bishop on c4” is not so after 2...Nc6: c4 is empty.',
         },
       ],
     },

@@ -76,6 +76,9 @@ function lazyChapter(
   let blocks: readonly Block[] | undefined;
   return {
     ...front,
+    get frontTexts() {
+      return whole().frontTexts;
+    },
     get body() {
       return whole().body;
     },

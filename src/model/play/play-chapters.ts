@@ -108,6 +108,7 @@ function finishChapter(
       ...(syntax.language !== undefined && { language: syntax.language }),
       ...(syntax.pieces && { pieces: syntax.pieces }),
       file: syntax.file,
+      frontTexts: syntax.frontTexts,
       body: syntax.body,
       media: syntax.media,
       blocks,

@@ -1,4 +1,4 @@
-import type { Root, Yaml } from 'mdast';
+import type { Root, Text, Yaml } from 'mdast';
 import type * as z from 'zod';
 import type { FileText } from '../blocks/fence.ts';
 import type { CourseProblem } from '../types.ts';
@@ -12,18 +12,23 @@ export interface FrontMatterOptions<Schema extends z.ZodObject> {
   readonly report: (problem: Omit<CourseProblem, 'rule'>) => void;
 }
 
-/**
- * Takes the front matter out of a file's tree and reads it: what is sound of it, name by name. What
- * is missing or wrong is reported.
- */
+export interface FrontMatter<Sound> {
+  /** What is sound of it, name by name. */
+  readonly sound: Sound;
+  /** The text under a name as nodes with their places. */
+  readonly textOf: (name: string) => readonly Text[];
+}
+
+/** Takes the front matter out of a file's tree and reads it. What is missing or wrong is reported. */
 export function readFrontMatter<Schema extends z.ZodObject>(
   body: Root,
   file: FileText,
   { schema, what, demand, report }: FrontMatterOptions<Schema>,
-): Partial<z.output<Schema>> {
+): FrontMatter<Partial<z.output<Schema>>> {
+  const none = { sound: {}, textOf: () => [] };
   const first = body.children[0];
   if (first?.type !== 'yaml') {
-    if (demand === 'optional') return {};
+    if (demand === 'optional') return none;
     const dashes = /^\s*---[ \t]*$/m.exec(file.text);
     const opened = dashes && file.text.slice(0, dashes.index).trim() === '' ? dashes : undefined;
     const start = opened ? opened.index + opened[0].search(/-/) : 0;
@@ -44,7 +49,7 @@ export function readFrontMatter<Schema extends z.ZodObject>(
           ? 'Remove what stands before it, also empty lines and spaces.'
           : 'Put a line `---` after its last line.',
     });
-    return {};
+    return none;
   }
   body.children.shift();
   const contentStart = frontMatterStart(first, file);
@@ -58,7 +63,7 @@ export function readFrontMatter<Schema extends z.ZodObject>(
     schema,
   );
   for (const problem of yaml.problems) report(problem);
-  return yaml.sound;
+  return yaml;
 }
 
 /** The offset of the line after `---`. */

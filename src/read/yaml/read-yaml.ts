@@ -1,3 +1,4 @@
+import type { Text } from 'mdast';
 import { type Document, isMap, isNode, isScalar, parseDocument, visit, type YAMLMap } from 'yaml';
 import type * as z from 'zod';
 import {
@@ -9,6 +10,7 @@ import {
 } from '../../diagnostics/index.ts';
 import { codeOf } from '../files/clean-text.ts';
 import { alignScalar } from './align-scalar.ts';
+import { textOfScalar } from './text-of-scalar.ts';
 import { valueHint } from './value-hint.ts';
 import { explainReference, explainYaml, type YamlFault } from './yaml-fault.ts';
 import { findStructureFault } from './yaml-structure.ts';
@@ -42,6 +44,8 @@ export interface YamlResult<T> {
   readonly keyPlaceOf: (...path: Path) => Place;
   /** From an offset in the text at a path to its point in the file, whatever YAML style it has. */
   readonly locatorOf: (...path: Path) => (offset: number) => Point;
+  /** The text at a path as nodes with their places. */
+  readonly textOf: (...path: Path) => readonly Text[];
 }
 
 type Path = readonly (string | number)[];
@@ -60,8 +64,8 @@ export function readYaml<Schema extends z.ZodObject>(
     uniqueKeys: false,
   });
   const places = createPlaces(source, document);
-  const { placeOf, hasKey, keyPlaceOf, locatorOf } = places;
-  const ways = { placeOf, hasKey, keyPlaceOf, locatorOf };
+  const { placeOf, hasKey, keyPlaceOf, locatorOf, textOf } = places;
+  const ways = { placeOf, hasKey, keyPlaceOf, locatorOf, textOf };
   const fault = ({ what, hint, start, end }: YamlFault) => ({
     sound: {},
     problems: [
@@ -144,6 +148,16 @@ function createPlaces(source: YamlSource, document: Document) {
     const node = document.getIn(path, true);
     return isNode(node) && node.range ? { node, range: node.range } : undefined;
   };
+  const scalarAt = (path: Path) => {
+    const found = nodeAt(path);
+    if (!found || !isScalar(found.node)) return undefined;
+    const { node, range } = found;
+    const value = String(node.value);
+    const written = source.text.slice(range[0], range[1]);
+    const offsets = alignScalar(written, value, node.type);
+    const pointAt = (offset: number) => source.pointAt(range[0] + offset);
+    return { value, written, offsets, pointAt };
+  };
   const keys = new WeakMap<YAMLMap, ReadonlyMap<string, unknown>>();
   const keysOf = (map: YAMLMap) => {
     const known = keys.get(map) ?? new Map(map.items.map(({ key }) => [String(key), key]));
@@ -169,12 +183,14 @@ function createPlaces(source: YamlSource, document: Document) {
       return isNode(node) && node.range ? span(node.range[0], node.range[1]) : firstLine;
     },
     locatorOf(...path: Path): (offset: number) => Point {
-      const found = nodeAt(path);
-      if (!found || !isScalar(found.node)) return () => firstLine.start;
-      const { node, range } = found;
-      const written = source.text.slice(range[0], range[1]);
-      const offsets = alignScalar(written, String(node.value), node.type);
-      return (offset) => source.pointAt(range[0] + (offsets[offset] ?? written.length));
+      const found = scalarAt(path);
+      if (!found) return () => firstLine.start;
+      const { written, offsets, pointAt } = found;
+      return (offset) => pointAt(offsets[offset] ?? written.length);
+    },
+    textOf(...path: Path): readonly Text[] {
+      const found = scalarAt(path);
+      return found ? textOfScalar(found.value, found) : [];
     },
   };
 }
