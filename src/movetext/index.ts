@@ -1,7 +1,6 @@
-export { type ArchiveGame, createArchiveReader } from './archive-reader.ts';
-export { decodeGame, utf16Of } from './encoding.ts';
+export { type ArchiveGame, createArchiveReader } from './archive/archive-reader.ts';
+export { decodeGame, utf16Of } from './archive/encoding.ts';
 export { glyphMeaning, glyphSign, glyphsWithSigns, isAssessment, isMoveSuffix } from './glyphs.ts';
-export { makeMovetext } from './make-movetext.ts';
 export { isOtherVariant } from './other-variant.ts';
 export {
   type CommentPart,
@@ -10,8 +9,9 @@ export {
   partsOfComment,
   unpackText,
 } from './packed-text.ts';
-export { eachGame, parseGames } from './parse-games.ts';
-export { parseMovetext } from './parse-movetext.ts';
+export { eachGame, parseGames } from './parse/parse-games.ts';
+export { parseMovetext } from './parse/parse-movetext.ts';
+export { type MainLine, readMainLine } from './parse/read-main-line.ts';
 export type {
   PlainComment,
   PlainLine,
@@ -20,5 +20,5 @@ export type {
   PlainTag,
   PlainVariation,
 } from './plain.ts';
-export { type MainLine, readMainLine } from './read-main-line.ts';
 export type { Comment, Line, Movetext, Span, Tag, Variation, WrittenMove } from './types.ts';
+export { makeMovetext } from './write/make-movetext.ts';

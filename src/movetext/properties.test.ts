@@ -3,9 +3,8 @@ import { type ChildNode, type Node, type PgnNodeData, parsePgn } from 'chessops/
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { runs } from '../../tests/setup/runs.ts';
-import { makeMovetext } from './make-movetext.ts';
-import { parseGames } from './parse-games.ts';
-import { parseMovetext } from './parse-movetext.ts';
+import { parseGames } from './parse/parse-games.ts';
+import { parseMovetext } from './parse/parse-movetext.ts';
 import type { PlainComment, PlainLine, PlainMovetext } from './plain.ts';
 import {
   arbitraryMovetext,
@@ -15,6 +14,7 @@ import {
 } from './testing/arbitrary-movetext.ts';
 import { plain } from './testing/outline.ts';
 import type { Comment, Line, Movetext, Span, WrittenMove } from './types.ts';
+import { makeMovetext } from './write/make-movetext.ts';
 
 describe('writing and reading are inverse', () => {
   test('a tree is read back as it was, when lines may be of any length', () => {

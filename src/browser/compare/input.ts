@@ -1,5 +1,5 @@
 import type { CompareWords } from '../../contract/words.ts';
-import { headLength, utf16Of } from '../../movetext/encoding.ts';
+import { headLength, utf16Of } from '../../movetext/archive/encoding.ts';
 import { make } from '../element.ts';
 
 /** Where games are given: chosen or dropped as files, or pasted. */

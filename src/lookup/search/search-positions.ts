@@ -1,7 +1,7 @@
 import { isFenFault, parseFen } from '../../chess/fen.ts';
 import type { FenFault, PieceKind } from '../../chess/index.ts';
 import type { CourseTable } from '../../contract/course-table.ts';
-import { parseMovetext } from '../../movetext/parse-movetext.ts';
+import { parseMovetext } from '../../movetext/parse/parse-movetext.ts';
 import { type FoundPlacement, findPlacement } from './find-placement.ts';
 import { type FoundPosition, findPosition } from './find-position.ts';
 import { type FollowedMoves, followMoves } from './follow-moves.ts';

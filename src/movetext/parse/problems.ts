@@ -1,4 +1,4 @@
-import type { MovetextProblem, Span } from './types.ts';
+import type { MovetextProblem, Span } from '../types.ts';
 
 type Kind = MovetextProblem['kind'];
 

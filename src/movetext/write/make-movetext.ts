@@ -1,7 +1,7 @@
-import { glyphSign, isAssessment, isMoveSuffix } from './glyphs.ts';
+import { glyphSign, isAssessment, isMoveSuffix } from '../glyphs.ts';
+import type { PlainLine, PlainMove, PlainMovetext, PlainTag } from '../plain.ts';
 import { createLineWriter, type LineWriter } from './line-writer.ts';
 import { makeComment } from './make-comment.ts';
-import type { PlainLine, PlainMove, PlainMovetext, PlainTag } from './plain.ts';
 
 export interface MakeMovetextOptions {
   /** The longest line, in UTF-16 units; default 79 (PGN standard, 8.2.1). */

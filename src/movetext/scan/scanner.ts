@@ -1,3 +1,4 @@
+import type { Span } from '../types.ts';
 import {
   cr,
   isBlank,
@@ -18,7 +19,6 @@ import { scanPeriods } from './scan-periods.ts';
 import { scanResult } from './scan-result.ts';
 import { type ScannedTag, scanTag } from './scan-tag.ts';
 import { isSpace, isSpaceOrBracket, wordsEnd } from './scan-words.ts';
-import type { Span } from './types.ts';
 
 interface Placed {
   readonly start: number;

@@ -1,6 +1,6 @@
-import { isMoveSuffix } from './glyphs.ts';
-import type { Scanned } from './scanner.ts';
-import type { Comment, Glyph, Span, Token, Variation, WrittenNumber } from './types.ts';
+import { isMoveSuffix } from '../glyphs.ts';
+import type { Scanned } from '../scan/scanner.ts';
+import type { Comment, Glyph, Span, Token, Variation, WrittenNumber } from '../types.ts';
 
 export interface OpenMove {
   number?: WrittenNumber;

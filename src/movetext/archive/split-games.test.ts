@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { runs } from '../../tests/setup/runs.ts';
-import { parseGames } from './parse-games.ts';
-import { readMainLine } from './read-main-line.ts';
+import { runs } from '../../../tests/setup/runs.ts';
+import { parseGames } from '../parse/parse-games.ts';
+import { readMainLine } from '../parse/read-main-line.ts';
+import { outline } from '../testing/outline.ts';
 import { GameSplitter } from './split-games.ts';
-import { outline } from './testing/outline.ts';
 
 /** The games of a file that comes in chunks of the given sizes, and then the rest. */
 function split(text: string, sizes: readonly number[] = []): string[] {

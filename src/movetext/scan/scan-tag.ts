@@ -1,6 +1,6 @@
+import type { Span, Tag } from '../types.ts';
 import { isBlank, isDigit, isLetter, lineEnd } from './characters.ts';
 import { isSpace } from './scan-words.ts';
-import type { Span, Tag } from './types.ts';
 
 export interface ScannedTag {
   readonly end: number;

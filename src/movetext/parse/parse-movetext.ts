@@ -1,6 +1,6 @@
+import { Scanner } from '../scan/scanner.ts';
+import type { Movetext } from '../types.ts';
 import { parseGame } from './parse-game.ts';
-import { Scanner } from './scanner.ts';
-import type { Movetext } from './types.ts';
 
 /**
  * Reads one game or line of movetext: the PGN standard's import format (sections 5, 6 and 8), with

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { runs } from '../../tests/setup/runs.ts';
+import { runs } from '../../../tests/setup/runs.ts';
 import { scanMove, scanPlainMove } from './scan-move.ts';
 
 // PGN standard, 8.2.3.

@@ -1,8 +1,8 @@
+import type { Scanned } from '../scan/scanner.ts';
+import type { Span, Token, WrittenNumber } from '../types.ts';
 import { addComment, type Frame, isSuffix, type OpenMove, openLine, spanOf } from './open-line.ts';
 import type { ProblemList } from './problem-list.ts';
 import * as problems from './problems.ts';
-import type { Scanned } from './scanner.ts';
-import type { Span, Token, WrittenNumber } from './types.ts';
 
 /**
  * Makes the main line of a game and its variations of tokens. Nesting is held on a stack, so that its

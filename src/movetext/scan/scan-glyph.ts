@@ -1,5 +1,5 @@
+import { largestNag } from '../glyphs.ts';
 import { isDash, isDigit, isLetter } from './characters.ts';
-import { largestNag } from './glyphs.ts';
 
 export interface ScannedGlyph {
   readonly end: number;

@@ -1,7 +1,7 @@
+import { GameSplitter } from '../archive/split-games.ts';
+import { Scanner } from '../scan/scanner.ts';
+import type { Movetext, Span } from '../types.ts';
 import { parseGame } from './parse-game.ts';
-import { Scanner } from './scanner.ts';
-import { GameSplitter } from './split-games.ts';
-import type { Movetext, Span } from './types.ts';
 
 /**
  * Reads the text of a PGN file of any number of games. Places are offsets in UTF-16 units into the

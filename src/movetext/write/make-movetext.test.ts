@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { parseMovetext } from '../parse/parse-movetext.ts';
+import type { PlainComment, PlainMovetext } from '../plain.ts';
 import { makeMovetext } from './make-movetext.ts';
-import { parseMovetext } from './parse-movetext.ts';
-import type { PlainComment, PlainMovetext } from './plain.ts';
 
 function rewrite(text: string, options?: Parameters<typeof makeMovetext>[1]): string {
   return makeMovetext(parseMovetext(text), options);

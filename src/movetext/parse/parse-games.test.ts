@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { outline, outlineProblems } from '../testing/outline.ts';
 import { parseGames } from './parse-games.ts';
-import { outline, outlineProblems } from './testing/outline.ts';
 
 function read(text: string): unknown[] {
   return parseGames(text).map(({ tags, line, problems }) => [

@@ -1,5 +1,5 @@
+import type { PlainComment } from '../plain.ts';
 import type { LineWriter } from './line-writer.ts';
-import type { PlainComment } from './plain.ts';
 
 /**
  * A space at which a comment may be broken: a single one, outside embedded commands `[%…]`, and not before

@@ -1,6 +1,6 @@
+import type { Scanned } from '../scan/scanner.ts';
+import type { MovetextProblem, Span } from '../types.ts';
 import * as problems from './problems.ts';
-import type { Scanned } from './scanner.ts';
-import type { MovetextProblem, Span } from './types.ts';
 
 /**
  * So many problems of a game are told; the others are counted. Where a text of another kind was pasted,

@@ -1,6 +1,6 @@
-import { scanResult } from './scan-result.ts';
-import { type Scanned, Scanner } from './scanner.ts';
-import type { Tag } from './types.ts';
+import { scanResult } from '../scan/scan-result.ts';
+import { type Scanned, Scanner } from '../scan/scanner.ts';
+import type { Tag } from '../types.ts';
 
 /** The next thing of a game's main line: a move as it is written, or what stops the reading. */
 export type MainLineStep =

@@ -1,8 +1,8 @@
+import type { Scanned, Scanner } from '../scan/scanner.ts';
+import type { Movetext, Tag } from '../types.ts';
 import { LineParser } from './line-parser.ts';
 import { ProblemList } from './problem-list.ts';
 import * as problems from './problems.ts';
-import type { Scanned, Scanner } from './scanner.ts';
-import type { Movetext, Tag } from './types.ts';
 
 /**
  * So many moves, comments, brackets and glyphs may a game of an archive have: each takes some hundred

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { outline, outlineProblems } from '../testing/outline.ts';
 import { parseMovetext } from './parse-movetext.ts';
-import { outline, outlineProblems } from './testing/outline.ts';
 
 function read(text: string): string {
   const { line, problems } = parseMovetext(text);
