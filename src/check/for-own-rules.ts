@@ -1,5 +1,5 @@
 /** What code of a course's own is given: a door of its own, since behind the other one lie all rules. */
-export { ArgumentReader, UnreadableClaim } from './claims/argument-reader.ts';
+
 export {
   type ClaimContext,
   type ClaimDefinition,
@@ -12,3 +12,4 @@ export {
   verdict,
   yes,
 } from './claims/define-claim.ts';
+export { ArgumentReader, UnreadableClaim } from './claims/reading/argument-reader.ts';

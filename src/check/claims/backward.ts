@@ -1,8 +1,8 @@
 import { otherColor } from '../../chess/index.ts';
 import { defineClaim, no, yes } from './define-claim.ts';
-import { filesNamed, pawnsOn, verb } from './english.ts';
-import { filesBeside, isAhead, pawnAttackers, pawnsOnFiles, stopSquare } from './pawns.ts';
-import { judgeKind } from './standing.ts';
+import { filesNamed, pawnsOn, verb } from './shared/english.ts';
+import { filesBeside, isAhead, pawnAttackers, pawnsOnFiles, stopSquare } from './shared/pawns.ts';
+import { judgeKind } from './shared/standing.ts';
 
 export const backward = defineClaim({
   name: 'backward',

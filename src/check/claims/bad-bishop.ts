@@ -1,5 +1,5 @@
-import { judgeBishop } from './bishop-and-pawns.ts';
 import { defineClaim, verdict } from './define-claim.ts';
+import { judgeBishop } from './shared/bishop-and-pawns.ts';
 
 export const badBishop = defineClaim({
   name: 'bad-bishop',

@@ -1,7 +1,7 @@
 import { nameOf, readBoard, slides } from '../../chess/index.ts';
 import { defineClaim, empty, no, yes } from './define-claim.ts';
-import { reaches } from './reach.ts';
-import { judgePiece } from './standing.ts';
+import { reaches } from './shared/reach.ts';
+import { judgePiece } from './shared/standing.ts';
 
 export const battery = defineClaim({
   name: 'battery',

@@ -1,6 +1,6 @@
 import { isMoveFault, passMove, playMove, sideName, sideToMove } from '../../chess/index.ts';
-import { castlingRights, sanOf, wingName, wings } from './castling.ts';
 import { defineClaim, no, yes } from './define-claim.ts';
+import { castlingRights, sanOf, wingName, wings } from './shared/castling.ts';
 
 export const canCastle = defineClaim({
   name: 'can-castle',

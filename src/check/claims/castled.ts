@@ -1,7 +1,7 @@
 import { sideName } from '../../chess/index.ts';
-import { castledSide } from './castled-side.ts';
-import { wingName, wings } from './castling.ts';
 import { defineClaim, no, yes } from './define-claim.ts';
+import { castledSide } from './shared/castled-side.ts';
+import { wingName, wings } from './shared/castling.ts';
 
 export const castled = defineClaim({
   name: 'castled',

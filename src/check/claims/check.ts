@@ -8,7 +8,7 @@ import {
   sideToMove,
 } from '../../chess/index.ts';
 import { defineClaim, verdict } from './define-claim.ts';
-import { verb } from './english.ts';
+import { verb } from './shared/english.ts';
 
 export const check = defineClaim({
   name: 'check',

@@ -9,7 +9,7 @@ import {
 import { claimKinds } from './claim-kinds.ts';
 import type { ClaimContext, ClaimKind } from './define-claim.ts';
 import { judgeClaim } from './judge-claim.ts';
-import { isClaimFault, parseClaim } from './parse-claim.ts';
+import { isClaimFault, parseClaim } from './reading/parse-claim.ts';
 import { saysLeast, tellingOrder } from './telling-order.ts';
 
 /** Claims that hold in every position in great numbers, or whose judging is a search: nobody wants them listed. */

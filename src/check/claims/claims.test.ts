@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { claimKinds } from './claim-kinds.ts';
 import { judgeClaim } from './judge-claim.ts';
-import { isClaimFault, parseClaim } from './parse-claim.ts';
+import { isClaimFault, parseClaim } from './reading/parse-claim.ts';
 import { contextOfExample } from './testing/context-of-example.ts';
 
 // One harness for all claims: the positions of the handbook are the tests. Most of them, and what

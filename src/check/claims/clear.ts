@@ -1,6 +1,6 @@
 import { nameSquares, readBoard } from '../../chess/index.ts';
 import { defineClaim, verdict } from './define-claim.ts';
-import { verb } from './english.ts';
+import { verb } from './shared/english.ts';
 
 export const clear = defineClaim({
   name: 'clear',

@@ -1,5 +1,5 @@
-import { judgeDefenders } from './defenders.ts';
 import { defineClaim, verdict } from './define-claim.ts';
+import { judgeDefenders } from './shared/defenders.ts';
 
 export const defended = defineClaim({
   name: 'defended',

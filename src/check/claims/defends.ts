@@ -1,6 +1,6 @@
 import { nameOf } from '../../chess/index.ts';
 import { defineClaim, yes } from './define-claim.ts';
-import { judgeDefender } from './judge-defender.ts';
+import { judgeDefender } from './shared/judge-defender.ts';
 
 export const defends = defineClaim({
   name: 'defends',

@@ -1,7 +1,7 @@
 /** What a kind of claim is. One kind, one file, with its definition and the positions that are its tests. */
 import type { PlayedMove, Position } from '../../chess/index.ts';
 import type { Side } from '../../model/index.ts';
-import type { ArgumentReader } from './argument-reader.ts';
+import type { ArgumentReader } from './reading/argument-reader.ts';
 
 /** What a claim is judged by: the board, and what the course says around it. */
 export interface ClaimContext {

@@ -1,6 +1,6 @@
 import { otherColor, sideName } from '../../chess/index.ts';
 import { defineClaim, no, yes } from './define-claim.ts';
-import { developedPieces } from './developed.ts';
+import { developedPieces } from './shared/developed.ts';
 
 export const developmentLead = defineClaim({
   name: 'development-lead',

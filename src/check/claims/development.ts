@@ -1,7 +1,7 @@
 import { nameSquares, readBoard, sideName } from '../../chess/index.ts';
 import { defineClaim, empty, no, yes } from './define-claim.ts';
-import { developedPieces } from './developed.ts';
-import { readCountSince } from './read-count-since.ts';
+import { developedPieces } from './shared/developed.ts';
+import { readCountSince } from './shared/read-count-since.ts';
 
 export const development = defineClaim({
   name: 'development',

@@ -1,7 +1,7 @@
 import { nameOf, readBoard, slides } from '../../chess/index.ts';
 import { type ClaimContext, defineClaim, empty, no, yes } from './define-claim.ts';
-import { reaches, whyNotReached } from './reach.ts';
-import { judgePiece } from './standing.ts';
+import { reaches, whyNotReached } from './shared/reach.ts';
+import { judgePiece } from './shared/standing.ts';
 
 export const discoveredAttack = defineClaim({
   name: 'discovered-attack',

@@ -7,7 +7,7 @@ import {
   sideToMove,
 } from '../../chess/index.ts';
 import { defineClaim, no, yes } from './define-claim.ts';
-import { possessive } from './english.ts';
+import { possessive } from './shared/english.ts';
 
 export const doubleCheck = defineClaim({
   name: 'double-check',

@@ -1,7 +1,7 @@
 import { colors, listed, readBoard } from '../../chess/index.ts';
 import { defineClaim, verdict } from './define-claim.ts';
-import { fileName, pawnsOn } from './english.ts';
-import { pawnsOnFiles } from './pawns.ts';
+import { fileName, pawnsOn } from './shared/english.ts';
+import { pawnsOnFiles } from './shared/pawns.ts';
 
 export const doubled = defineClaim({
   name: 'doubled',

@@ -7,8 +7,8 @@ import {
   sideToMove,
 } from '../../chess/index.ts';
 import { defineClaim, empty, no, yes } from './define-claim.ts';
-import { pawnsWorth } from './english.ts';
-import { judgePiece } from './standing.ts';
+import { pawnsWorth } from './shared/english.ts';
+import { judgePiece } from './shared/standing.ts';
 
 export const enPrise = defineClaim({
   name: 'en-prise',

@@ -1,7 +1,7 @@
 import { fileOf, rankOf, relativeRank, squareAt } from '../../chess/index.ts';
 import { defineClaim, no, yes } from './define-claim.ts';
-import { fileName } from './english.ts';
-import { judgeKind } from './standing.ts';
+import { fileName } from './shared/english.ts';
+import { judgeKind } from './shared/standing.ts';
 
 export const fianchetto = defineClaim({
   name: 'fianchetto',

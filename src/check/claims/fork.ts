@@ -1,7 +1,7 @@
 import { attackersOn, attacksFrom, nameOf, nameSquares, otherColor } from '../../chess/index.ts';
 import { defineClaim, no, yes } from './define-claim.ts';
-import { judgePiece } from './standing.ts';
-import { isWorthMore } from './worth.ts';
+import { judgePiece } from './shared/standing.ts';
+import { isWorthMore } from './shared/worth.ts';
 
 export const fork = defineClaim({
   name: 'fork',

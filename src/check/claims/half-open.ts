@@ -1,7 +1,7 @@
 import { otherColor, readBoard } from '../../chess/index.ts';
 import { defineClaim, no, yes } from './define-claim.ts';
-import { fileName, pawnsOn, verb } from './english.ts';
-import { pawnsOnFiles } from './pawns.ts';
+import { fileName, pawnsOn, verb } from './shared/english.ts';
+import { pawnsOnFiles } from './shared/pawns.ts';
 
 export const halfOpen = defineClaim({
   name: 'half-open',

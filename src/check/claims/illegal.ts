@@ -1,5 +1,5 @@
 import { defineClaim } from './define-claim.ts';
-import { judgeLegality } from './legality.ts';
+import { judgeLegality } from './shared/legality.ts';
 
 export const illegal = defineClaim({
   name: 'illegal',

@@ -1,4 +1,3 @@
-export { type ClaimFault, UnreadableClaim, type Word } from './argument-reader.ts';
 export { claimKinds } from './claim-kinds.ts';
 export { type ClaimsWanted, claimsThatHold } from './claims-that-hold.ts';
 export type {
@@ -9,5 +8,6 @@ export type {
   Verdict,
 } from './define-claim.ts';
 export { judgeClaim, type Refutation } from './judge-claim.ts';
-export { isClaimFault, parseClaim } from './parse-claim.ts';
-export { chapterBudget } from './search-limit.ts';
+export { type ClaimFault, UnreadableClaim, type Word } from './reading/argument-reader.ts';
+export { isClaimFault, parseClaim } from './reading/parse-claim.ts';
+export { chapterBudget } from './shared/search-limit.ts';

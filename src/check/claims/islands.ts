@@ -1,6 +1,6 @@
 import { fileOf, readBoard, sideName, squaresOf } from '../../chess/index.ts';
 import { defineClaim, no, yes } from './define-claim.ts';
-import { counted, pawnsOn } from './english.ts';
+import { counted, pawnsOn } from './shared/english.ts';
 
 export const islands = defineClaim({
   name: 'islands',

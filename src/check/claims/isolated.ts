@@ -1,7 +1,7 @@
 import { defineClaim, verdict } from './define-claim.ts';
-import { filesNamed, pawnsOn, verb } from './english.ts';
-import { filesBeside, pawnsOnFiles } from './pawns.ts';
-import { judgeKind } from './standing.ts';
+import { filesNamed, pawnsOn, verb } from './shared/english.ts';
+import { filesBeside, pawnsOnFiles } from './shared/pawns.ts';
+import { judgeKind } from './shared/standing.ts';
 
 export const isolated = defineClaim({
   name: 'isolated',

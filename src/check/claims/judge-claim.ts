@@ -1,5 +1,5 @@
 import type { ClaimContext, Verdict } from './define-claim.ts';
-import type { Claim, ClaimPart } from './parse-claim.ts';
+import type { Claim, ClaimPart } from './reading/parse-claim.ts';
 
 /** A part of a claim that is not true, or that a search could not decide. */
 export interface Refutation {

@@ -1,6 +1,6 @@
 import { numberedSan, sideName } from '../../chess/index.ts';
-import { castlingRights, wingName, wings } from './castling.ts';
 import { defineClaim, no, yes } from './define-claim.ts';
+import { castlingRights, wingName, wings } from './shared/castling.ts';
 
 export const lostCastling = defineClaim({
   name: 'lost-castling',

@@ -1,7 +1,7 @@
 import { otherColor, readBoard, sideName } from '../../chess/index.ts';
 import { defineClaim, verdict } from './define-claim.ts';
-import { counted, fileName } from './english.ts';
-import { pawnsOnFiles } from './pawns.ts';
+import { counted, fileName } from './shared/english.ts';
+import { pawnsOnFiles } from './shared/pawns.ts';
 
 export const majority = defineClaim({
   name: 'majority',

@@ -10,7 +10,7 @@ import {
   sideToMove,
 } from '../../chess/index.ts';
 import { defineClaim, empty, no, type Verdict, yes } from './define-claim.ts';
-import { searchLimit, whyNoSearch } from './search-limit.ts';
+import { searchLimit, whyNoSearch } from './shared/search-limit.ts';
 
 export const mateIn = defineClaim({
   name: 'mate in',

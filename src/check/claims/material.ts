@@ -11,7 +11,7 @@ import {
   squaresOf,
 } from '../../chess/index.ts';
 import { defineClaim, empty, no, yes } from './define-claim.ts';
-import { counted, signed } from './english.ts';
+import { counted, signed } from './shared/english.ts';
 
 export const material = defineClaim({
   name: 'material',

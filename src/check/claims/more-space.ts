@@ -1,6 +1,6 @@
 import { otherColor, sideName } from '../../chess/index.ts';
-import { countSpace } from './count-space.ts';
 import { defineClaim, verdict } from './define-claim.ts';
+import { countSpace } from './shared/count-space.ts';
 
 export const moreSpace = defineClaim({
   name: 'more-space',

@@ -1,5 +1,5 @@
 import { defineClaim, no, yes } from './define-claim.ts';
-import { judgeMoves, named } from './moves-of-piece.ts';
+import { judgeMoves, named } from './shared/moves-of-piece.ts';
 
 export const noSquare = defineClaim({
   name: 'no-square',

@@ -1,7 +1,7 @@
 import { attackersOn, nameSquares } from '../../chess/index.ts';
 import { defineClaim, no, yes } from './define-claim.ts';
-import { verb } from './english.ts';
-import { judgeDefender } from './judge-defender.ts';
+import { verb } from './shared/english.ts';
+import { judgeDefender } from './shared/judge-defender.ts';
 
 const backRank = 'r1r3k1/p4ppp/1pb5/q7/2Q5/1P1R4/P1B2PPP/3R2K1 w - - 0 1';
 

@@ -15,8 +15,8 @@ import {
   sideToMove,
 } from '../../chess/index.ts';
 import { type ClaimContext, defineClaim, empty, no, type Verdict, yes } from './define-claim.ts';
-import { signed } from './english.ts';
-import { searchLimit, whyNoSearch } from './search-limit.ts';
+import { signed } from './shared/english.ts';
+import { searchLimit, whyNoSearch } from './shared/search-limit.ts';
 
 /** How quick the mate is that the other moves allow. */
 const moves = 2;

@@ -1,7 +1,7 @@
 import { colors, readBoard } from '../../chess/index.ts';
 import { defineClaim, verdict } from './define-claim.ts';
-import { fileName, pawnsOn, verb } from './english.ts';
-import { pawnsOnFiles } from './pawns.ts';
+import { fileName, pawnsOn, verb } from './shared/english.ts';
+import { pawnsOnFiles } from './shared/pawns.ts';
 
 export const open = defineClaim({
   name: 'open',

@@ -1,8 +1,12 @@
 import { otherColor, readBoard } from '../../chess/index.ts';
 import { defineClaim, no, yes } from './define-claim.ts';
-import { filesNamed, pawnsOn } from './english.ts';
-import { filesBeside, isAhead, pawnsOnFiles } from './pawns.ts';
-import { enemyPawnsAt, judgeSupportedSquare, type SupportedSquare } from './supported-square.ts';
+import { filesNamed, pawnsOn } from './shared/english.ts';
+import { filesBeside, isAhead, pawnsOnFiles } from './shared/pawns.ts';
+import {
+  enemyPawnsAt,
+  judgeSupportedSquare,
+  type SupportedSquare,
+} from './shared/supported-square.ts';
 
 const kind: SupportedSquare = {
   name: 'an outpost',

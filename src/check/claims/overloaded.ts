@@ -15,9 +15,9 @@ import {
   type Square,
 } from '../../chess/index.ts';
 import { defineClaim, no, yes } from './define-claim.ts';
-import { pawnsWorth } from './english.ts';
-import { judgePiece } from './standing.ts';
-import { turnOf } from './turn-of.ts';
+import { pawnsWorth } from './shared/english.ts';
+import { judgePiece } from './shared/standing.ts';
+import { turnOf } from './shared/turn-of.ts';
 
 export const overloaded = defineClaim({
   name: 'overloaded',

@@ -10,7 +10,7 @@ import {
   readBoard,
   squaresOf,
 } from '../../chess/index.ts';
-import { isClaimFault, parseClaim } from './parse-claim.ts';
+import { isClaimFault, parseClaim } from './reading/parse-claim.ts';
 import { randomPosition } from './testing/random-position.ts';
 
 // Another way to say it: without the piece, its king would be attacked by one piece more.

@@ -13,9 +13,9 @@ import {
   step,
 } from '../../chess/index.ts';
 import { defineClaim, empty, no, type Verdict, yes } from './define-claim.ts';
-import { possessive } from './english.ts';
-import { judgePiece } from './standing.ts';
-import { isWorthMore } from './worth.ts';
+import { possessive } from './shared/english.ts';
+import { judgePiece } from './shared/standing.ts';
+import { isWorthMore } from './shared/worth.ts';
 
 export const pinned = defineClaim({
   name: 'pinned',

@@ -1,8 +1,8 @@
 import { fileOf, readBoard, relativeRank, sideName } from '../../chess/index.ts';
-import { castledSide } from './castled-side.ts';
 import { defineClaim, empty, no, yes } from './define-claim.ts';
-import { pawnsOn } from './english.ts';
-import { filesBeside, pawnsOnFiles } from './pawns.ts';
+import { castledSide } from './shared/castled-side.ts';
+import { pawnsOn } from './shared/english.ts';
+import { filesBeside, pawnsOnFiles } from './shared/pawns.ts';
 
 export const shield = defineClaim({
   name: 'shield',

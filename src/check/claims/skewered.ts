@@ -1,7 +1,7 @@
 import { attackersOn, between, nameOf, otherColor, slides } from '../../chess/index.ts';
 import { defineClaim, empty, no, yes } from './define-claim.ts';
-import { judgePiece } from './standing.ts';
-import { isWorthMore } from './worth.ts';
+import { judgePiece } from './shared/standing.ts';
+import { isWorthMore } from './shared/worth.ts';
 
 export const skewered = defineClaim({
   name: 'skewered',

@@ -1,6 +1,6 @@
 import { sideName } from '../../chess/index.ts';
-import { countSpace } from './count-space.ts';
 import { defineClaim, no, yes } from './define-claim.ts';
+import { countSpace } from './shared/count-space.ts';
 
 export const space = defineClaim({
   name: 'space',

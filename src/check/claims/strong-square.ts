@@ -1,7 +1,11 @@
 import { otherColor } from '../../chess/index.ts';
 import { defineClaim, no, yes } from './define-claim.ts';
-import { pawnsOn, verb } from './english.ts';
-import { enemyPawnsAt, judgeSupportedSquare, type SupportedSquare } from './supported-square.ts';
+import { pawnsOn, verb } from './shared/english.ts';
+import {
+  enemyPawnsAt,
+  judgeSupportedSquare,
+  type SupportedSquare,
+} from './shared/supported-square.ts';
 
 const kind: SupportedSquare = {
   name: 'a strong square',

@@ -22,7 +22,7 @@ import {
 } from '../../chess/index.ts';
 import { claimKinds } from './claim-kinds.ts';
 import type { ClaimContext } from './define-claim.ts';
-import { isClaimFault, parseClaim } from './parse-claim.ts';
+import { isClaimFault, parseClaim } from './reading/parse-claim.ts';
 import { randomPosition } from './testing/random-position.ts';
 import { searchBudget } from './testing/search-budget.ts';
 

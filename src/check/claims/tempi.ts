@@ -1,8 +1,8 @@
 import { initialPosition, sideName } from '../../chess/index.ts';
-import { countTempi } from './count-tempi.ts';
 import { defineClaim, empty, no, yes } from './define-claim.ts';
-import { counted } from './english.ts';
-import { readCountSince } from './read-count-since.ts';
+import { countTempi } from './shared/count-tempi.ts';
+import { counted } from './shared/english.ts';
+import { readCountSince } from './shared/read-count-since.ts';
 
 export const tempi = defineClaim({
   name: 'tempi',

@@ -11,8 +11,8 @@ import {
   sideToMove,
 } from '../../chess/index.ts';
 import { defineClaim, empty, no, yes } from './define-claim.ts';
-import { pawnsWorth } from './english.ts';
-import { isMisspelt } from './legality.ts';
+import { pawnsWorth } from './shared/english.ts';
+import { isMisspelt } from './shared/legality.ts';
 
 export const threatens = defineClaim({
   name: 'threatens',

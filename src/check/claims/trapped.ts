@@ -1,7 +1,7 @@
 import { bestCapture, otherColor } from '../../chess/index.ts';
 import { defineClaim, no, yes } from './define-claim.ts';
-import { judgeMoves, named } from './moves-of-piece.ts';
-import { turnOf } from './turn-of.ts';
+import { judgeMoves, named } from './shared/moves-of-piece.ts';
+import { turnOf } from './shared/turn-of.ts';
 
 const ark = 'r2qkbnr/3b1ppp/p2p4/1p1Q4/2p1P3/1B6/PPP2PPP/RNB1K2R w KQkq - 0 12';
 

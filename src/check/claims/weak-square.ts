@@ -1,7 +1,7 @@
 import { rankOf, readBoard, relativeRank, sideName } from '../../chess/index.ts';
 import { defineClaim, no, yes } from './define-claim.ts';
-import { filesNamed, pawnsOn, rankNamed } from './english.ts';
-import { filesBeside, isAhead, pawnsOnFiles } from './pawns.ts';
+import { filesNamed, pawnsOn, rankNamed } from './shared/english.ts';
+import { filesBeside, isAhead, pawnsOnFiles } from './shared/pawns.ts';
 
 export const weakSquare = defineClaim({
   name: 'weak-square',

@@ -1,4 +1,4 @@
-import { type Piece, pieceValues } from '../../chess/index.ts';
+import { type Piece, pieceValues } from '../../../chess/index.ts';
 
 /** Whether a piece is worth more than another, 1-3-3-5-9; a king more than everything. */
 export function isWorthMore(piece: Piece, than: Piece): boolean {

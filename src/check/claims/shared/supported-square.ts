@@ -7,8 +7,8 @@ import {
   relativeRank,
   type Square,
   sideName,
-} from '../../chess/index.ts';
-import { empty, no, type Verdict, yes } from './define-claim.ts';
+} from '../../../chess/index.ts';
+import { empty, no, type Verdict, yes } from '../define-claim.ts';
 import { pawnsOn, rankNamed, verb } from './english.ts';
 import { pawnAttackers } from './pawns.ts';
 

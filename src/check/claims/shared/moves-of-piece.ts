@@ -1,6 +1,6 @@
 /** What `trapped` and `no-square` share: what each move of a piece would win or lose. */
-import { exchangeOf, listed, listMoves, type Position, type Square } from '../../chess/index.ts';
-import { empty, type Verdict } from './define-claim.ts';
+import { exchangeOf, listed, listMoves, type Position, type Square } from '../../../chess/index.ts';
+import { empty, type Verdict } from '../define-claim.ts';
 import { judgePiece, type Standing } from './standing.ts';
 import { turnOf } from './turn-of.ts';
 

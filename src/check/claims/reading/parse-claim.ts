@@ -1,8 +1,9 @@
 /** Reads claims: `pinned f3 and not loose e4`, `open d or open e`, `after Nf3: pinned f3`. */
+
+import { claimKinds } from '../claim-kinds.ts';
+import type { ClaimKind, Judge } from '../define-claim.ts';
 import { type AfterMoves, afterMoves } from './after-moves.ts';
 import { ArgumentReader, type ClaimFault, UnreadableClaim, type Word } from './argument-reader.ts';
-import { claimKinds } from './claim-kinds.ts';
-import type { ClaimKind, Judge } from './define-claim.ts';
 import { unknownName } from './unknown-name.ts';
 
 /** One of the claims that `and` and `or` join. */

@@ -8,7 +8,7 @@ import {
   relativeRank,
   sideName,
   squareAt,
-} from '../../chess/index.ts';
+} from '../../../chess/index.ts';
 import { castlingRights, type Wing, wingName } from './castling.ts';
 
 /** The wing of a castled king and its square, or why the king is not castled. */

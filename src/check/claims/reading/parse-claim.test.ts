@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { runs } from '../../../tests/setup/runs.ts';
-import { claimKinds } from './claim-kinds.ts';
-import { judgeClaim } from './judge-claim.ts';
+import { runs } from '../../../../tests/setup/runs.ts';
+import { claimKinds } from '../claim-kinds.ts';
+import { judgeClaim } from '../judge-claim.ts';
+import { contextOfExample } from '../testing/context-of-example.ts';
 import { isClaimFault, parseClaim } from './parse-claim.ts';
-import { contextOfExample } from './testing/context-of-example.ts';
 import { synonyms } from './unknown-name.ts';
 
 function parts(text: string) {

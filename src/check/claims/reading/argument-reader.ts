@@ -8,7 +8,7 @@ import {
   isSquare,
   playMove,
   type Square,
-} from '../../chess/index.ts';
+} from '../../../chess/index.ts';
 
 /** A word of a claim and where it stands in the claim's text. */
 export interface Word {

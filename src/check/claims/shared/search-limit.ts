@@ -1,5 +1,5 @@
-import { positionBudget } from '../../chess/index.ts';
-import type { ClaimContext } from './define-claim.ts';
+import { positionBudget } from '../../../chess/index.ts';
+import type { ClaimContext } from '../define-claim.ts';
 
 /** `5 million positions`: what a search may look at, as messages and the handbook name it. */
 export const searchLimit = `${positionBudget / 1_000_000} million positions`;

@@ -1,5 +1,5 @@
 /** Words that several claims need for their reasons. */
-import { type Color, listed, type Square, sideName } from '../../chess/index.ts';
+import { type Color, listed, type Square, sideName } from '../../../chess/index.ts';
 
 /** `the pawn on c6`, `the white pawns on a6 and b5`. */
 export function pawnsOn(squares: readonly Square[], color?: Color): string {

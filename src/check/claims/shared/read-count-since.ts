@@ -1,5 +1,5 @@
-import type { Color } from '../../chess/index.ts';
-import type { ArgumentReader } from './argument-reader.ts';
+import type { Color } from '../../../chess/index.ts';
+import type { ArgumentReader } from '../reading/argument-reader.ts';
 
 /** What is counted of a side, from the start on or since a named position: `white 3`, `white 1 since quiet`. */
 export function readCountSince(words: ArgumentReader): {

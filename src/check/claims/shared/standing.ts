@@ -6,8 +6,8 @@ import {
   type Position,
   readBoard,
   type Square,
-} from '../../chess/index.ts';
-import { empty, type Verdict } from './define-claim.ts';
+} from '../../../chess/index.ts';
+import { empty, type Verdict } from '../define-claim.ts';
 
 export interface Standing {
   readonly board: Board;

@@ -1,5 +1,11 @@
-import { isMoveFault, type Position, playMove, sideName, sideToMove } from '../../chess/index.ts';
-import { empty, type Verdict } from './define-claim.ts';
+import {
+  isMoveFault,
+  type Position,
+  playMove,
+  sideName,
+  sideToMove,
+} from '../../../chess/index.ts';
+import { empty, type Verdict } from '../define-claim.ts';
 
 /** Judges whether a move can be played; empty where the text names more than one,
  * or writes a capture as none. */

@@ -6,8 +6,8 @@ import {
   type Position,
   type Square,
   squaresOf,
-} from '../../chess/index.ts';
-import type { Verdict } from './define-claim.ts';
+} from '../../../chess/index.ts';
+import type { Verdict } from '../define-claim.ts';
 import { counted } from './english.ts';
 import { stopSquare } from './pawns.ts';
 import { judgeKind } from './standing.ts';

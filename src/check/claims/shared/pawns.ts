@@ -8,7 +8,7 @@ import {
   type Square,
   squaresOf,
   step,
-} from '../../chess/index.ts';
+} from '../../../chess/index.ts';
 
 /** Where a side's pawns stand on some files. */
 export function pawnsOnFiles(board: Board, color: Color, files: readonly number[]): Square[] {

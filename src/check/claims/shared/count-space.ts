@@ -5,7 +5,7 @@ import {
   rankOf,
   readBoard,
   squareAt,
-} from '../../chess/index.ts';
+} from '../../../chess/index.ts';
 import { isAhead, pawnAttackers, pawnsOnFiles } from './pawns.ts';
 
 /** A side's space: see the claim `space`. */

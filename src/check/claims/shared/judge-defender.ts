@@ -1,5 +1,11 @@
-import { type Color, nameOf, type Piece, type Position, type Square } from '../../chess/index.ts';
-import { no, type Verdict } from './define-claim.ts';
+import {
+  type Color,
+  nameOf,
+  type Piece,
+  type Position,
+  type Square,
+} from '../../../chess/index.ts';
+import { no, type Verdict } from '../define-claim.ts';
 import { reaches, whyNotReached } from './reach.ts';
 import { judgePiece } from './standing.ts';
 

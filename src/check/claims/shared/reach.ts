@@ -7,7 +7,7 @@ import {
   nameOf,
   type Square,
   slides,
-} from '../../chess/index.ts';
+} from '../../../chess/index.ts';
 
 export function reaches(board: Board, from: Square, to: Square): boolean {
   return attacksFrom(board, from).includes(to);

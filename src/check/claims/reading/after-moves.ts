@@ -8,9 +8,9 @@ import {
   playMove,
   sideName,
   sideToMove,
-} from '../../chess/index.ts';
+} from '../../../chess/index.ts';
+import { type ClaimContext, empty, type Judge, type Verdict } from '../define-claim.ts';
 import { UnreadableClaim, type Word } from './argument-reader.ts';
-import { type ClaimContext, empty, type Judge, type Verdict } from './define-claim.ts';
 
 export interface AfterMoves {
   /** Judges what the judge judges, in the position that the moves lead to. */

@@ -1,8 +1,8 @@
 /** What was meant by a claim that there is not. */
-import { nearestName } from '../../diagnostics/index.ts';
+import { nearestName } from '../../../diagnostics/index.ts';
+import { claimKinds } from '../claim-kinds.ts';
+import type { ClaimKind } from '../define-claim.ts';
 import type { ClaimFault, Word } from './argument-reader.ts';
-import { claimKinds } from './claim-kinds.ts';
-import type { ClaimKind } from './define-claim.ts';
 
 /** Words of the trade and the claims that say the same; words of one name are joined by hyphens. */
 export const synonyms: Readonly<Record<string, string>> = {

@@ -7,7 +7,7 @@ import {
   relativeRank,
   type Square,
   squaresOf,
-} from '../../chess/index.ts';
+} from '../../../chess/index.ts';
 
 /** The b-, c-, f- and g-file, where knights and bishops come from. */
 const homeFiles = [2, 3, 6, 7];

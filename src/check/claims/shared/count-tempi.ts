@@ -14,7 +14,7 @@ import {
   relativeRank,
   type Square,
   squaresOf,
-} from '../../chess/index.ts';
+} from '../../../chess/index.ts';
 import { castlingRights, type Wing } from './castling.ts';
 
 type Homes = Readonly<Record<PieceKind, readonly Square[]>>;

@@ -1,5 +1,5 @@
-import { attackersOn, nameSquares, type Position, type Square } from '../../chess/index.ts';
-import { empty, type Verdict } from './define-claim.ts';
+import { attackersOn, nameSquares, type Position, type Square } from '../../../chess/index.ts';
+import { empty, type Verdict } from '../define-claim.ts';
 import { verb } from './english.ts';
 import { judgePiece } from './standing.ts';
 

@@ -1,5 +1,5 @@
 /** What the claims about castling share. */
-import type { Color, Position } from '../../chess/index.ts';
+import type { Color, Position } from '../../../chess/index.ts';
 
 export const wings = ['king', 'queen'] as const;
 export type Wing = (typeof wings)[number];
