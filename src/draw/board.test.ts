@@ -6,7 +6,7 @@ import { describe, expect, test } from 'vitest';
 import { type Color, colors, type Piece, pieceKinds } from '../chess/types.ts';
 import { type BoardFile, drawBoard } from './board.ts';
 import { themes } from './paint.ts';
-import { makePng } from './png.ts';
+import { makePng } from './png/png.ts';
 
 /** Positions 1 to 5 of the perft tables (Chess Programming Wiki, "Perft Results"). */
 const published = [

@@ -1,15 +1,15 @@
 /** Positions as pictures: SVG files, boards inside pages, PNG images and cards. */
 export type { BoardArrow } from './arrows.ts';
 export { drawBoard } from './board.ts';
-export { boardJob } from './board-job.ts';
-export { drawCaptionedBoard } from './caption.ts';
-export { cardJob, drawCard } from './card.ts';
-export { coverJob, drawCover } from './cover.ts';
+export { drawCaptionedBoard } from './card/caption.ts';
+export { cardJob, drawCard } from './card/card.ts';
+export { coverJob, drawCover } from './card/cover.ts';
 export type { LastMove } from './marks.ts';
-export { makeOnePng } from './one-png.ts';
 export { drawBoardInPage, pieceSprite } from './page-board.ts';
 export { type Inks, inks as embedInks, inksOf, palettes, type Theme } from './paint.ts';
 export type { BoardPicture } from './picture.ts';
-export { makePng } from './png.ts';
-export { makePngs, type PngJob } from './pngs.ts';
+export { boardJob } from './png/board-job.ts';
+export { makeOnePng } from './png/one-png.ts';
+export { makePng } from './png/png.ts';
+export { makePngs, type PngJob } from './png/pngs.ts';
 export { stateMark, stateSprite, states } from './state-marks.ts';

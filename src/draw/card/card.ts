@@ -1,9 +1,9 @@
-import type { Color } from '../chess/index.ts';
-import { boardKey } from './board-key.ts';
+import type { Color } from '../../chess/index.ts';
+import { type Inks, palettes } from '../paint.ts';
+import { boardKey } from '../png/board-key.ts';
+import type { PngJob } from '../png/pngs.ts';
 import { type CardWords, layOutCard } from './card-layout.ts';
 import { type Collage, drawCollage, pastedSize } from './collage.ts';
-import { type Inks, palettes } from './paint.ts';
-import type { PngJob } from './pngs.ts';
 import { showable } from './showable.ts';
 
 export interface Card {

@@ -2,7 +2,7 @@ import { createHash, randomUUID } from 'node:crypto';
 import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
 import { mkdir, rename, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { plainFlags, sealLength, sealOf } from '../files/index.ts';
+import { plainFlags, sealLength, sealOf } from '../../files/index.ts';
 import { encoderVersion } from './encode-png.ts';
 import { pngWidth } from './png.ts';
 import type { PngJob } from './pngs.ts';

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
-import { drawBoard } from './board.ts';
-import type { Inks } from './paint.ts';
-import type { BoardPicture } from './picture.ts';
+import { drawBoard } from '../board.ts';
+import type { Inks } from '../paint.ts';
+import type { BoardPicture } from '../picture.ts';
 import { specimens } from './tiled-board.ts';
 
 let looks: string | undefined;

@@ -1,5 +1,5 @@
+import { type Collage, collagePalette, renderCollage } from '../card/collage.ts';
 import { boardPalette } from './board-palette.ts';
-import { type Collage, collagePalette, renderCollage } from './collage.ts';
 import { encodeIndexed, encodePng } from './encode-png.ts';
 import type { Indexed } from './indexed.ts';
 import { type Raster, rasterOf } from './raster.ts';

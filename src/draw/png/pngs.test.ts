@@ -12,7 +12,7 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { drawBoard } from './board.ts';
+import { drawBoard } from '../board.ts';
 import { makePng } from './png.ts';
 import { pngCache } from './png-cache.ts';
 import { makePngs, type PngJob } from './pngs.ts';

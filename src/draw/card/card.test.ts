@@ -1,8 +1,8 @@
 import { PNG } from 'pngjs';
 import { describe, expect, test } from 'vitest';
+import { makePng } from '../png/png.ts';
 import { drawCaptionedBoard } from './caption.ts';
 import { type Card, cardJob, cardSize, drawCard } from './card.ts';
-import { makePng } from './png.ts';
 import { setText, textBox } from './set-text.ts';
 import { showable } from './showable.ts';
 

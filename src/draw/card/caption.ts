@@ -1,5 +1,5 @@
-import { type BoardFile, drawBoard } from './board.ts';
-import { asInks } from './paint.ts';
+import { type BoardFile, drawBoard } from '../board.ts';
+import { asInks } from '../paint.ts';
 import { setText, textBox } from './set-text.ts';
 import { showable } from './showable.ts';
 

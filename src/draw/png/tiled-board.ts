@@ -1,12 +1,12 @@
-import { isDark, type Piece, type Square, writePlacement } from '../chess/index.ts';
-import { type BoardFile, drawBoard } from './board.ts';
-import { boardBox, side, squareCorner } from './geometry.ts';
+import { isDark, type Piece, type Square, writePlacement } from '../../chess/index.ts';
+import { type BoardFile, drawBoard } from '../board.ts';
+import { boardBox, side, squareCorner } from '../geometry.ts';
+import type { LastMove } from '../marks.ts';
+import type { Inks, Theme } from '../paint.ts';
+import type { BoardPicture } from '../picture.ts';
+import { readPlacement } from '../placement.ts';
 import { type Indexed, indexRaster, pasteOver, seeThrough } from './indexed.ts';
-import type { LastMove } from './marks.ts';
-import type { Inks, Theme } from './paint.ts';
 import type { Palette } from './palette.ts';
-import type { BoardPicture } from './picture.ts';
-import { readPlacement } from './placement.ts';
 import { rasterOf } from './raster.ts';
 import { readSvg } from './read-svg.ts';
 

@@ -1,8 +1,8 @@
 import { Resvg } from '@resvg/resvg-js';
 import { PNG } from 'pngjs';
 import { expect, test } from 'vitest';
-import { drawBoard } from './board.ts';
-import { themes } from './paint.ts';
+import { drawBoard } from '../board.ts';
+import { themes } from '../paint.ts';
 import { makePng } from './png.ts';
 
 const middlegame = 'r2q1rk1/pp2bppp/2n1bn2/3p4/3N4/2N3P1/PP2PPBP/R1BQ1RK1';

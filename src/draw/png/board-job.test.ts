@@ -1,6 +1,6 @@
 import { PNG } from 'pngjs';
 import { expect, test } from 'vitest';
-import { drawBoard } from './board.ts';
+import { drawBoard } from '../board.ts';
 import { boardJob } from './board-job.ts';
 import { boardPalette } from './board-palette.ts';
 import { makePng } from './png.ts';

@@ -1,9 +1,9 @@
-import { drawBoard } from './board.ts';
-import { boardKey } from './board-key.ts';
+import { drawBoard } from '../board.ts';
+import { palettes } from '../paint.ts';
+import { boardKey } from '../png/board-key.ts';
+import type { PngJob } from '../png/pngs.ts';
 import type { Card } from './card.ts';
 import { layOutCard } from './card-layout.ts';
-import { palettes } from './paint.ts';
-import type { PngJob } from './pngs.ts';
 import { showable } from './showable.ts';
 
 /** CSS pixels of a cover; drawn in double size it is 1600 by 2400 (common practice, no source). */

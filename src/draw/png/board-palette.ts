@@ -1,5 +1,5 @@
-import { drawBoard } from './board.ts';
-import type { Inks } from './paint.ts';
+import { drawBoard } from '../board.ts';
+import type { Inks } from '../paint.ts';
 import { choosePalette, type Palette } from './palette.ts';
 
 import { rasterOf } from './raster.ts';

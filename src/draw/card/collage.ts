@@ -1,12 +1,12 @@
-import type { Color } from '../chess/index.ts';
-import { drawBoard } from './board.ts';
-import { boardBox } from './geometry.ts';
-import { type Indexed, indexRaster, paste } from './indexed.ts';
-import type { Inks } from './paint.ts';
-import { choosePalette, type Palette } from './palette.ts';
-import { pixelOf, rasterOf } from './raster.ts';
-import { readSvg } from './read-svg.ts';
-import { specimens, tiledBoards } from './tiled-board.ts';
+import type { Color } from '../../chess/index.ts';
+import { drawBoard } from '../board.ts';
+import { boardBox } from '../geometry.ts';
+import type { Inks } from '../paint.ts';
+import { type Indexed, indexRaster, paste } from '../png/indexed.ts';
+import { choosePalette, type Palette } from '../png/palette.ts';
+import { pixelOf, rasterOf } from '../png/raster.ts';
+import { readSvg } from '../png/read-svg.ts';
+import { specimens, tiledBoards } from '../png/tiled-board.ts';
 
 /** A board with coordinates on an image, and where its top left corner is there. */
 export interface PastedBoard {

@@ -1,7 +1,7 @@
-import { drawBoard } from './board.ts';
+import { drawBoard } from '../board.ts';
+import type { Inks } from '../paint.ts';
+import type { BoardPicture } from '../picture.ts';
 import { boardKey } from './board-key.ts';
-import type { Inks } from './paint.ts';
-import type { BoardPicture } from './picture.ts';
 import type { PngSize } from './png.ts';
 import type { LatePicture } from './pngs.ts';
 import { narrowest } from './tiled-board.ts';

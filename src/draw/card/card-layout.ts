@@ -1,7 +1,7 @@
+import type { Box } from '../geometry.ts';
+import type { Inks } from '../paint.ts';
 import { fitTitle, type SetLine, setLines } from './card-title.ts';
 import type { Words } from './collage.ts';
-import type { Box } from './geometry.ts';
-import type { Inks } from './paint.ts';
 import { textBox } from './set-text.ts';
 
 /** The lines of a card from top to bottom; an empty one is not set. */
