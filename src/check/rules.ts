@@ -43,6 +43,7 @@ import { patternException } from './rules/pattern-exception.ts';
 import { patternNotThere } from './rules/pattern-not-there.ts';
 import { patternNowhere } from './rules/pattern-nowhere.ts';
 import { patternUntrue } from './rules/pattern-untrue.ts';
+import { pictureShape } from './rules/picture-shape.ts';
 import { proseMoveSign } from './rules/prose-move-sign.ts';
 import { proseMoveUnknown } from './rules/prose-move-unknown.ts';
 import { replyUnanswered } from './rules/reply-unanswered.ts';
@@ -112,6 +113,7 @@ export const rules: readonly CourseRule[] = [
   themeContrast,
   themeSigns,
   themeOneMode,
+  pictureShape,
   engineAdvice,
   engineVerdict,
   engineSign,

@@ -8,7 +8,7 @@ import { type CurrentCourse, hashOfFile } from '../workspace/index.ts';
  * @param siblings where its links into other courses lead.
  */
 export function courseEdition(files: CourseFiles, siblings: CurrentCourse['siblings'] = {}) {
-  const { settings, theme, games, news = [], media, unfit, translation } = files;
+  const { settings, theme, games, news = [], media, unfit, pictures, translation } = files;
   const hash = createHash('sha256');
   for (const file of [
     ...(settings ? [settings] : []),
@@ -19,7 +19,7 @@ export function courseEdition(files: CourseFiles, siblings: CurrentCourse['sibli
   ]) {
     hash.update(JSON.stringify([file.path, hashOfFile(file)]));
   }
-  hash.update(JSON.stringify([media, [...(unfit?.keys() ?? [])], siblings]));
+  hash.update(JSON.stringify([media, [...(unfit?.keys() ?? [])], [...(pictures ?? [])], siblings]));
   if (translation) hash.update(JSON.stringify(translation));
   return hash.digest('hex');
 }

@@ -3,6 +3,7 @@ import { readTheme, type ThemeSyntax } from '../look/index.ts';
 import { isPageFile } from './documents.ts';
 import type { FilesBeside } from './read-course.ts';
 import { readNews } from './read-news.ts';
+import { findMisshapenSigns } from './settings/find-misshapen-signs.ts';
 import { findUnfitSigns } from './settings/find-unfit-signs.ts';
 import { missingSettings, readSettings } from './settings/read-settings.ts';
 import type {
@@ -51,6 +52,7 @@ export function readFrame(files: CourseFiles, beside: FilesBeside): CourseFrame 
       ...problems,
       ...missingRules(files, settings, places),
       ...findUnfitSigns(settings, places, beside),
+      ...findMisshapenSigns(settings, places, files.pictures ?? new Map()),
       ...(theme?.problems ?? []).map((problem) => ({
         rule: 'theme-unreadable' as const,
         ...problem,

@@ -6,7 +6,7 @@ import type { PhrasingContent, Root, Text } from 'mdast';
 import type { Color, PieceKind, PiecesLanguage, Square } from '../chess/index.ts';
 import type { Fix, Place, RelatedPlace } from '../diagnostics/index.ts';
 import type { ThemeSyntax } from '../look/index.ts';
-import type { MediaFault } from '../media/index.ts';
+import type { MediaFault, PictureShape } from '../media/index.ts';
 import type { PageFront } from './front-matter/page-front.ts';
 
 export type { PageFront } from './front-matter/page-front.ts';
@@ -57,6 +57,8 @@ export interface CourseFiles {
   readonly media: readonly string[];
   /** Why some of it is not published, by path; absent where nobody looked into the files. */
   readonly unfit?: ReadonlyMap<string, MediaFault>;
+  /** The looks of those that `course.yaml` names, by path; absent where nobody looked into the files. */
+  readonly pictures?: ReadonlyMap<string, PictureShape>;
   /** The files of `news/`. */
   readonly news?: readonly SourceFile[];
   /** The files of `pages/`. */
@@ -189,6 +191,7 @@ export interface CourseProblem {
     | 'media-unfit'
     | 'move-unreadable'
     | 'news-link'
+    | 'picture-shape'
     | 'theme-unreadable'
     | 'translation-differs'
     | 'translation-open'

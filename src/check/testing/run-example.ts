@@ -2,6 +2,7 @@ import { initialPosition, isMoveFault, type Position, playMove } from '../../che
 import type { Diagnostic, Example } from '../../diagnostics/index.ts';
 import { makeFactsFile, parseFactsFile } from '../../facts/index.ts';
 import { findPictureFault } from '../../media/picture-fault.ts';
+import { shapeOf } from '../../media/picture-shape.ts';
 import { buildCourse } from '../../model/index.ts';
 import {
   engineFile,
@@ -67,6 +68,11 @@ export function runExample(files: readonly SourceFile[], rule: string): Diagnost
         const fault = path.endsWith('.svg') && findPictureFault(path, Buffer.from(text));
         return fault ? [[path, fault]] : [];
       }),
+    ),
+    pictures: new Map(
+      media.flatMap(({ path, text }) =>
+        path.endsWith('.svg') ? [[path, shapeOf(path, Buffer.from(text))]] : [],
+      ),
     ),
     news: files.filter(({ path }) => path.startsWith('news/')),
     rules: files.filter(({ path }) => path.startsWith('rules/')),

@@ -7,7 +7,12 @@ import {
   type Refusal,
   refusals,
 } from '../../files/index.ts';
-import { findMediaFault, type MediaFault } from '../../media/index.ts';
+import {
+  findMediaFault,
+  type MediaFault,
+  type PictureShape,
+  readPictureShape,
+} from '../../media/index.ts';
 import type { CourseFiles, CourseProblem, SourceFile } from '../types.ts';
 import { findTranslations } from './find-translations.ts';
 import { readTextFile } from './read-text-file.ts';
@@ -112,7 +117,7 @@ export async function findFiles(
     ...(lookForCode && { rules: rules.filter(isFile) }),
     media,
     ...(translations.length > 0 && { translations }),
-    ...(lookIntoMedia && { unfit: await findUnfit(folder, media) }),
+    ...(lookIntoMedia && (await lookInto(folder, media, settings))),
     problems,
   };
 }
@@ -191,6 +196,19 @@ async function listMedia(course: string, folder: string, report: Report): Promis
   }
   return files;
 }
+
+/** What there is to say of the files of `media/`. */
+async function lookInto(folder: string, media: readonly string[], settings?: SourceFile) {
+  const unfit = await findUnfit(folder, media);
+  const pictures = new Map<string, PictureShape>();
+  for (const file of media) {
+    if (!isPicture.test(file) || unfit.has(file) || !settings?.text.includes(file)) continue;
+    pictures.set(file, await readPictureShape(folder, file));
+  }
+  return { unfit, pictures };
+}
+
+const isPicture = /\.(?:svg|png|webp|avif|jpe?g|gif)$/i;
 
 async function findUnfit(
   folder: string,

@@ -17,12 +17,12 @@ export function findUnfitSigns(
   { media, unfit }: Pick<FilesBeside, 'media' | 'unfit'>,
 ): CourseProblem[] {
   const named = [
-    ...Object.values(logo ?? {}).map((file) => ['logo', file] as const),
-    ...(icon === undefined ? [] : [['icon', icon] as const]),
-    ...(card === undefined ? [] : [['card', card] as const]),
+    ...Object.entries(logo ?? {}).map(([on, file]) => ['logo', file, `logo.${on}`] as const),
+    ...(icon === undefined ? [] : [['icon', icon, 'icon'] as const]),
+    ...(card === undefined ? [] : [['card', card, 'card'] as const]),
   ];
-  return named.flatMap(([setting, file]): CourseProblem[] => {
-    const place = places[setting];
+  return named.flatMap(([setting, file, key]): CourseProblem[] => {
+    const place = places[key] ?? places[setting];
     if (place === undefined) return [];
     const fault = unfit.get(file);
     if (fault) return [{ rule: 'media-unfit', place, ...fault }];

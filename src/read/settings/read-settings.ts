@@ -137,6 +137,9 @@ export function readSettings(written: SourceFile): ParsedSettings {
   };
   const places: Record<string, Place> = {};
   for (const key of Object.keys(settings)) places[key] = yaml.placeOf(key);
+  for (const on of Object.keys(settings.logo ?? {})) {
+    if (yaml.hasKey('logo', on)) places[`logo.${on}`] = yaml.placeOf('logo', on);
+  }
   for (const [at, file] of ownRules.entries()) {
     places[`own-rules.${file}`] = yaml.placeOf('own-rules', at);
   }
