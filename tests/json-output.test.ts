@@ -5,7 +5,7 @@ import path from 'node:path';
 import { afterAll, afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { jsonOutputs } from '../scripts/handbook/json-outputs.ts';
 import { changes } from '../src/cli/changes.ts';
-import { check } from '../src/cli/check.ts';
+import { check } from '../src/cli/check/check.ts';
 import { compare } from '../src/cli/compare/compare.ts';
 import { gaps } from '../src/cli/gaps/gaps.ts';
 import { importPgn } from '../src/cli/import/import.ts';

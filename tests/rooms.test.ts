@@ -208,6 +208,8 @@ interface Import {
   readonly file: string;
   readonly room: string;
   readonly from: string;
+  /** Nothing of it is left when the program runs. */
+  readonly isType: boolean;
 }
 
 const sources = readdirSync(src, { recursive: true, encoding: 'utf8' })
@@ -219,10 +221,15 @@ const textOf = (file: string) => readFileSync(path.join(src, file), 'utf8');
 
 const imports = sources.flatMap((file): Import[] => {
   const found = textOf(file).matchAll(
-    /(?:^|\s)(?:import|export)\b[^'";]*?from\s*'([^']+)'|import\('([^']+)'\)/g,
+    /(?:^|\s)(?:import|export)\b([^'";]*?)from\s*'([^']+)'|import\('([^']+)'\)/g,
   );
   const room = file.includes('/') ? (file.split('/')[0] ?? '') : '';
-  return [...found].map(([, from, later]) => ({ file, room, from: from ?? later ?? '' }));
+  return [...found].map(([, what = '', from, later]) => ({
+    file,
+    room,
+    from: from ?? later ?? '',
+    isType: /^\s*(?:type\s|\{(?:\s*type [^,}]+,?)+\s*\})/.test(what),
+  }));
 });
 
 /** The file that is imported, from `src`; nothing for a package. */
@@ -344,6 +351,27 @@ describe('a room is entered by its index.ts', () => {
     const users = side.filter(({ file, target = '' }) => from.test(file) && to.test(target));
     expect(users.length).toBeGreaterThan(0);
   });
+});
+
+test('within a room too, nothing needs itself by way of others', () => {
+  const needs = new Map<string, Set<string>>();
+  for (const found of imports) {
+    const target = targetOf(found);
+    if (target === undefined || found.isType) continue;
+    needs.set(found.file, (needs.get(found.file) ?? new Set()).add(target));
+  }
+  // What needs nothing that is left is in no circle; nor is what nothing needs.
+  for (let before = -1; before !== needs.size; ) {
+    before = needs.size;
+    const needed = new Set([...needs.values()].flatMap((targets) => [...targets]));
+    for (const [file, targets] of needs) {
+      for (const target of targets) if (!needs.has(target)) targets.delete(target);
+      if (targets.size === 0 || !needed.has(file)) needs.delete(file);
+    }
+  }
+  // A block starts from a name, which stands where another block, or moves in a text, have been played.
+  const bound = ['find-moves-of-text', 'find-name', 'play-block'];
+  expect([...needs.keys()].sort()).toEqual(bound.map((name) => `model/play/${name}.ts`));
 });
 
 describe('some things have one door', () => {

@@ -13,6 +13,7 @@ export {
   themeFile,
 } from './files/find-files.ts';
 export { gamesLimit, readTextFile } from './files/read-text-file.ts';
+export { type FilesBeside, filesBeside } from './files-beside.ts';
 export { leaveOutDrafts } from './leave-out-drafts.ts';
 export { fileAddress, fileOfAddress } from './links/file-address.ts';
 export { remarkCourse } from './markdown/remark-course.ts';
@@ -22,7 +23,7 @@ export type * from './nodes.ts';
 export { directiveNames } from './nodes.ts';
 export { type JudgementText, readJudgement } from './prose/read-judgement.ts';
 export { type ChapterOptions, chapterChoices, pageChoices, readChapter } from './read-chapter.ts';
-export { type FilesBeside, filesBeside, readCourse } from './read-course.ts';
+export { readCourse } from './read-course.ts';
 export { type CourseFrame, readFrame, repeatedIds } from './read-frame.ts';
 export { isDay } from './read-news.ts';
 export { idLine } from './settings/missing-id.ts';

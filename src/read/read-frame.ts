@@ -1,7 +1,7 @@
 import { nearestName, topOf } from '../diagnostics/index.ts';
 import { readTheme, type ThemeSyntax } from '../look/index.ts';
 import { isPageFile } from './documents.ts';
-import type { FilesBeside } from './read-course.ts';
+import type { FilesBeside } from './files-beside.ts';
 import { readNews } from './read-news.ts';
 import { findMisshapenSigns } from './settings/find-misshapen-signs.ts';
 import { findUnfitSigns } from './settings/find-unfit-signs.ts';

@@ -6,6 +6,7 @@ import { createBlockKeys } from './blocks/block-key.ts';
 import type { FileText } from './blocks/fence.ts';
 import { blockNames, readBlock } from './blocks/read-block.ts';
 import { cleanText } from './files/clean-text.ts';
+import type { FilesBeside } from './files-beside.ts';
 import { titleText } from './front-matter/front-texts.ts';
 import { readFrontMatter } from './front-matter/read-front-matter.ts';
 import { type LinkTargets, resolveLink } from './links/resolve-link.ts';
@@ -13,7 +14,6 @@ import { limitTree } from './markdown/limits/index.ts';
 import { parseMarkdown } from './markdown/remark-course.ts';
 import { readTextNodes } from './prose/read-text-nodes.ts';
 import { takeDefinitions } from './read-chapter.ts';
-import type { FilesBeside } from './read-course.ts';
 import { createCounter, placeOf, type TextContext, takeMedia } from './text-context.ts';
 import type { CourseProblem, DiagramSyntax, NewsSyntax, SourceFile } from './types.ts';
 

@@ -8,7 +8,9 @@ import {
   openShelf,
   textsOf,
 } from '../../pipeline/shelf/index.ts';
-import { areInDrafts, type CheckOptions, examine, tell } from '../check.ts';
+import type { CheckOptions } from '../check/check-options.ts';
+import { areInDrafts, examine } from '../check/examine.ts';
+import { reportFound } from '../check/report-found.ts';
 import { count } from '../console.ts';
 
 /** Result of checking a course. */
@@ -45,7 +47,7 @@ export async function checkShelf(folder: string, options: CheckOptions): Promise
     count(sums.chapters, 'chapter'),
     count(sums.positions, 'position'),
   ];
-  return tell(
+  return reportFound(
     { diagnostics, textOf, inDrafts, mended: sums.mended, added: sums.added },
     { ...options, folder },
     size.join(', '),

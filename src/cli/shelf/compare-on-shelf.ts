@@ -1,6 +1,6 @@
 import { jsonVersion, UserError, writeJsonLine } from '../../diagnostics/index.ts';
 import { openShelf } from '../../pipeline/shelf/index.ts';
-import { codeOf, compareCourse } from '../compare/compare.ts';
+import { codeOf, compareCourse } from '../compare/compare-course.ts';
 import type { CompareOptions } from '../compare/compare-formats.ts';
 import { stderr, stdout } from '../console.ts';
 import { readableShelf } from './readable-shelf.ts';

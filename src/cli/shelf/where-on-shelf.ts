@@ -2,7 +2,7 @@ import { jsonVersion, nearestName, UserError, writeJson } from '../../diagnostic
 import { type OpenShelf, openShelf, type ShelvedCourse } from '../../pipeline/shelf/index.ts';
 import { command } from '../called-as.ts';
 import { count, exitCodes, stderr, stdout } from '../console.ts';
-import { findWhere } from '../where/where.ts';
+import { findWhere } from '../where/find-where.ts';
 import type { WhereOptions } from '../where/where-options.ts';
 import { type Answer, reportWhere } from '../where/where-report.ts';
 import { readableShelf } from './readable-shelf.ts';

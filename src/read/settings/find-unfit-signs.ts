@@ -1,5 +1,5 @@
 import { nearestName, type Place } from '../../diagnostics/index.ts';
-import type { FilesBeside } from '../read-course.ts';
+import type { FilesBeside } from '../files-beside.ts';
 import type { CourseProblem, CourseSettings } from '../types.ts';
 
 /** What kinds of picture each of the course's own signs may be. */
