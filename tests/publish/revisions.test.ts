@@ -194,6 +194,18 @@ describe('a revision with what is no plain file', () => {
     expect(readdirSync(news)).toEqual([]);
   });
 
+  test('its translations are those of the revision', async () => {
+    mkdirSync(at('translations/de/chapters'), { recursive: true });
+    writeFileSync(at('translations/de/chapters/1.md'), chapter('1. e4 e5 2. Nf3'));
+    commit();
+    rmSync(at('translations'), { recursive: true });
+    writeFileSync(at('chapters/1.md'), chapter('1. e4 e5 2. Nf3 Nc6 3. Bb5'));
+    const { stdout } = await run(old, 'HEAD', old, { write: true });
+    expect(stdout).toContain(
+      'In German readers get it in these words until there is a translations/de/news/',
+    );
+  });
+
   test('a file that no course could have is told by its size', async () => {
     writeFileSync(at('chapters/2.md'), Buffer.alloc(11_000_000, 'x'));
     commit();

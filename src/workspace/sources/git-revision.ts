@@ -3,9 +3,9 @@ import { access, mkdir, symlink, truncate, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { gamesLimit, NoCourseError } from '../../read/index.ts';
 
-/** Paths that a course is read from. */
+/** Paths that a course is read from; code is none of them, since a revision may come from anywhere. */
 const courseFiles =
-  /^(?:course\.ya?ml|theme\.css|(?:chapters|pages|games|media|news|facts)(?:\/[^\n]+)?)$/;
+  /^(?:course\.ya?ml|theme\.css|(?:chapters|pages|games|media|news|facts|translations)(?:\/[^\n]+)?)$/;
 
 /**
  * Writes a course as of a git revision into an empty folder. Pictures are left empty: only their names matter.
