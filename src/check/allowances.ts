@@ -5,6 +5,8 @@ import { type Chapter, placeOfNode, walkTexts } from '../model/index.ts';
 export interface Allowance {
   readonly rule: string;
   readonly place: Place;
+  /** The rule's id. */
+  readonly rulePlace: Place;
 }
 
 export function findAllowances(chapter: Chapter): Allowance[] {
@@ -12,7 +14,14 @@ export function findAllowances(chapter: Chapter): Allowance[] {
   walkTexts(chapter, (node) => {
     if (node.type !== 'courseDirective' || node.name !== 'allow') return;
     const [rule = ''] = node.argument.split(' ');
-    allowances.push({ rule, place: placeOfNode(node, chapter.file) });
+    const { start } = node.argumentRange;
+    const { file } = chapter;
+    const end = {
+      line: start.line,
+      column: start.column + rule.length,
+      offset: start.offset + rule.length,
+    };
+    allowances.push({ rule, place: placeOfNode(node, file), rulePlace: { file, start, end } });
   });
   return allowances;
 }

@@ -26,17 +26,20 @@ export function parseList(text: string): string[] {
   return text.split(/[\s,]+/).filter((item) => item !== '');
 }
 
+/** `wrong` is the item that the problem is about, if it is about one. */
 export function squareProblem(text: string) {
   const items = parseList(text);
   const wrong = items.find((item) => !square.test(item));
   if (items.length > 0 && wrong === undefined) return undefined;
   return {
+    wrong,
     message:
       wrong === undefined ? 'No square is named here.' : `\`${wrong}\` is no square of the board.`,
     hint: 'Name squares from a1 to h8 with spaces between them, such as `e5 f4`.',
   };
 }
 
+/** As `squareProblem`. */
 export function arrowProblem(text: string) {
   const items = parseList(text);
   const wrong = items.find((item) => {
@@ -45,6 +48,7 @@ export function arrowProblem(text: string) {
   });
   if (items.length > 0 && wrong === undefined) return undefined;
   return {
+    wrong,
     message:
       wrong === undefined ? 'No arrow is named here.' : `\`${wrong}\` is no arrow on the board.`,
     hint: 'Write an arrow as two different squares with a hyphen, such as `f3-e5`.',

@@ -101,6 +101,8 @@ export interface ProseMove {
   /** The full-move number and the side, counted on from the first move where not written. */
   number: number;
   color: 'white' | 'black';
+  /** Of `text`; of the whole code where the file spells it otherwise, as over two lines of a list. */
+  range: Range;
 }
 
 declare module 'mdast' {
@@ -109,10 +111,7 @@ declare module 'mdast' {
     original?: string;
   }
   interface LinkData {
-    /** Where the address stands in the file, of a link that leads into the course. */
-    urlRange?: Range;
-  }
-  interface ImageData {
+    /** Where its address stands in the file; absent where it stands elsewhere or is spelt otherwise. */
     urlRange?: Range;
   }
   interface RootContentMap {

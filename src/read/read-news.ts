@@ -13,6 +13,7 @@ import { type LinkTargets, resolveLink } from './links/resolve-link.ts';
 import { limitTree } from './markdown/limits/index.ts';
 import { parseMarkdown } from './markdown/remark-course.ts';
 import { readTextNodes } from './prose/read-text-nodes.ts';
+import { placeOfUrl, urlRange } from './prose/url-range.ts';
 import { takeDefinitions } from './read-chapter.ts';
 import { createCounter, placeOf, type TextContext, takeMedia } from './text-context.ts';
 import type { CourseProblem, DiagramSyntax, NewsSyntax, SourceFile } from './types.ts';
@@ -138,7 +139,7 @@ function resolveLinks(parent: Parent, context: NewsContext): void {
     if ('problem' in resolved) {
       context.problems.push({
         rule: 'news-link',
-        place: placeOf(node, context),
+        place: placeOfUrl(node, context),
         ...resolved.problem,
       });
       return node.children;
@@ -146,7 +147,8 @@ function resolveLinks(parent: Parent, context: NewsContext): void {
     if (resolved.media !== undefined && !takeMedia(resolved.media, node, context)) {
       return node.children;
     }
-    return [{ ...node, url: resolved.url }];
+    const range = urlRange(node, context);
+    return [{ ...node, url: resolved.url, ...(range && { data: { urlRange: range } }) }];
   });
 }
 

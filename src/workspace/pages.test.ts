@@ -46,8 +46,8 @@ describe('a page', () => {
       }),
     ).toEqual([
       'pages/a.md:6:33 advice-conflict',
-      'pages/a.md:9:1 label-unknown',
-      'pages/a.md:9:15 chapter-unreadable',
+      'pages/a.md:9:9 label-unknown',
+      'pages/a.md:9:19 chapter-unreadable',
       'pages/a.md:9:32 claim-false',
     ]);
   });
@@ -59,8 +59,8 @@ describe('a page', () => {
     };
     expect(found(files)).toEqual([]);
     expect(found({ ...files, 'pages/about.md': front('About') })).toEqual([
-      'chapters/2.md:5:1 link-unknown',
-      'chapters/2.md:5:39 label-unknown',
+      'chapters/2.md:5:29 link-unknown',
+      'chapters/2.md:5:55 label-unknown',
     ]);
   });
 

@@ -39,7 +39,8 @@ switched off.
       side: 'both',
       findings: [
         {
-          start: '2:11',
+          start: '2:18',
+          end: '2:28',
           message: 'There is no rule `move-sufix`.',
           hint: 'Did you mean `move-suffix`?',
         },
@@ -51,7 +52,8 @@ switched off.
       side: 'both',
       findings: [
         {
-          start: '2:8',
+          start: '2:15',
+          end: '2:27',
           message: '`move-illegal` cannot be switched off.',
           hint: 'Mend what it finds.',
         },
@@ -70,7 +72,7 @@ switched off.
 
 /** What to say of an allowance that covered nothing. */
 export function describeUnused(
-  { rule, place }: Allowance,
+  { rule, place, rulePlace }: Allowance,
   rules: readonly { readonly id: string; readonly always?: boolean }[],
 ) {
   const known = rules.find(({ id }) => id === rule);
@@ -80,13 +82,17 @@ export function describeUnused(
       rules.map(({ id }) => id),
     );
     return {
-      place,
+      place: rulePlace,
       message: `There is no rule \`${rule}\`.`,
       hint: near ? `Did you mean \`${near}\`?` : 'Write the id that the finding shows.',
     };
   }
   if (known.always) {
-    return { place, message: `\`${rule}\` cannot be switched off.`, hint: 'Mend what it finds.' };
+    return {
+      place: rulePlace,
+      message: `\`${rule}\` cannot be switched off.`,
+      hint: 'Mend what it finds.',
+    };
   }
   return {
     place,

@@ -95,8 +95,8 @@ outside the course: the finding names the place and what to write.
           hint: 'Did you mean `main`? Write `all`, `main` (the main line without its variations) or `none` (for reference only).',
         },
         {
-          start: '2:11',
-          end: '2:26',
+          start: '2:18',
+          end: '2:25',
           message: '`nothing` does not say what practice asks.',
           hint: 'Write `all`, `main` (the main line without its variations) or `none` (for reference only).',
         },

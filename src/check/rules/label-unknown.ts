@@ -1,5 +1,5 @@
 import type { Finding } from '../../diagnostics/index.ts';
-import { nameUses, placeOfNode, walkTexts } from '../../model/index.ts';
+import { nameUses, walkTexts } from '../../model/index.ts';
 import { isLabel } from '../../read/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { siblingFault } from '../shared/sibling-fault.ts';
@@ -26,8 +26,8 @@ chapter that is no draft.
       course: '```moves\n1. e4 {:here[main]} e5\n```\n\nBack to [the start](pos:mian).',
       findings: [
         {
-          start: '5:9',
-          end: '5:30',
+          start: '5:25',
+          end: '5:29',
           message: 'No position of the course is named `mian`.',
           hint: 'Did you mean `main`?',
         },
@@ -63,22 +63,23 @@ chapter that is no draft.
       findings: [
         {
           file: 'french/chapters/1.md',
-          start: '5:36',
-          end: '5:59',
+          start: '5:48',
+          end: '5:58',
           message: '“slav” publishes no position that is named `tabya`.',
           hint: 'Did you mean `slav/tabiya`?',
         },
         {
           file: 'french/chapters/1.md',
-          start: '5:64',
+          start: '5:76',
+          end: '5:87',
           message: 'The shelf has no course `slaw`.',
-          hint: 'Did you mean `slav`?',
+          hint: 'Did you mean `slav/tabiya`?',
         },
       ],
     },
   ],
   *inChapter({ chapter, course }) {
-    for (const { name, place } of nameUses(chapter)) {
+    for (const { name, written: place } of nameUses(chapter)) {
       // What is no name, and a name that could not be placed, have findings of their own.
       if (!isLabel(name) || course.ask('given', name)) continue;
       const near = course.ask('nearestName', name);
@@ -92,8 +93,9 @@ chapter that is no draft.
     }
     const links: Finding[] = [];
     walkTexts(chapter, (node) => {
-      const fault = node.type === 'courseLink' && siblingFault(node, course);
-      if (fault) links.push({ place: placeOfNode(node, chapter.file), ...fault });
+      if (node.type !== 'courseLink') return;
+      const fault = siblingFault(node, course);
+      if (fault) links.push({ place: { file: chapter.file, ...node.labelRange }, ...fault });
     });
     yield* links;
   },

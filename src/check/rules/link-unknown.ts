@@ -1,5 +1,5 @@
 import type { Finding } from '../../diagnostics/index.ts';
-import { placeOfNode, walkTexts } from '../../model/index.ts';
+import { walkTexts } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { linkFault } from '../shared/link-fault.ts';
 
@@ -21,8 +21,8 @@ position may stand there too. A link whose \`#…\` names nothing leads to the t
       },
       findings: [
         {
-          start: '1:4',
-          end: '1:33',
+          start: '1:16',
+          end: '1:32',
           message:
             'This leads to `#mark-and-arrows`, and “Boards” has no heading and no position of that name.',
           hint: 'Did you mean `#marks-and-arrows`?',
@@ -37,8 +37,8 @@ position may stand there too. A link whose \`#…\` names nothing leads to the t
         '[there](#at-rnbqkbnr-pp1ppppp-8-2p5-4P3-8-PPPP1PPP-RNBQKBNR-w-KQkq).',
       findings: [
         {
-          start: '5:72',
-          end: '5:139',
+          start: '5:80',
+          end: '5:138',
           message: 'This leads to a position that “1” does not show.',
           hint: 'Name a position that it shows with `:here[name]`, and link to it with `[text](pos:name)`.',
         },
@@ -48,8 +48,8 @@ position may stand there too. A link whose \`#…\` names nothing leads to the t
   *inChapter({ chapter, course }) {
     const found: Finding[] = [];
     walkTexts(chapter, (node) => {
-      const fault = linkFault(node, course, chapter.file);
-      if (fault) found.push({ place: placeOfNode(node, chapter.file), ...fault });
+      const fault = linkFault(node, course, { file: chapter.file, from: chapter.file });
+      if (fault) found.push(fault);
     });
     yield* found;
   },

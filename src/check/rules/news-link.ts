@@ -1,5 +1,5 @@
 import type { Finding, Place } from '../../diagnostics/index.ts';
-import { placeOfNode, walkText } from '../../model/index.ts';
+import { walkText } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { linkFault } from '../shared/link-fault.ts';
 import { problemsOf } from '../shared/problems-of.ts';
@@ -25,8 +25,8 @@ position of a chapter is gone, the link leads to the top of the chapter.
       findings: [
         {
           file: 'news/2026-11-25.md',
-          start: '6:22',
-          end: '6:39',
+          start: '6:34',
+          end: '6:38',
           message: 'No position of the course is named `mian`, so this is shown without a link.',
           hint: 'Did you mean `main`?',
         },
@@ -59,8 +59,8 @@ position of a chapter is gone, the link leads to the top of the chapter.
       findings: [
         {
           file: 'news/2026-11-25.md',
-          start: '6:1',
-          end: '6:28',
+          start: '6:8',
+          end: '6:24',
           message: 'This link leads to ../chapters/1.md#b1, and nothing of that name is published.',
           hint: 'Name a chapter as `….md`, a file as `media/…`, or a whole address that begins with `https://`.',
         },
@@ -76,8 +76,8 @@ position of a chapter is gone, the link leads to the top of the chapter.
       findings: [
         {
           file: 'news/2026-11-25.md',
-          start: '6:1',
-          end: '6:39',
+          start: '6:32',
+          end: '6:38',
           message:
             'This leads to `#marks`, and “exchange” has no heading and no position of that name.',
           hint: 'Write a heading as its words in small letters, joined by hyphens; for a position, `[text](pos:name)`.',
@@ -92,19 +92,19 @@ position of a chapter is gone, the link leads to the top of the chapter.
       const unknown: { label: string; place: Place }[] = [];
       const missed: Finding[] = [];
       walkText(body.children, (node) => {
-        const fault = linkFault(node, course);
-        if (fault) missed.push({ place: placeOfNode(node, file), ...fault });
+        const fault = linkFault(node, course, { file });
+        if (fault) missed.push(fault);
         const lost = node.type === 'courseLink' && siblingFault(node, course);
         if (lost) {
           const { message, hint } = lost;
           missed.push({
-            place: placeOfNode(node, file),
+            place: { file, ...node.labelRange },
             message: message.replace(/\.$/, ', so this is shown without a link.'),
             hint,
           });
         }
         if (node.type !== 'positionLink' || course.ask('name', node.label) !== undefined) return;
-        unknown.push({ label: node.label, place: placeOfNode(node, file) });
+        unknown.push({ label: node.label, place: { file, ...node.labelRange } });
       });
       yield* missed;
       for (const { at } of blocks) {

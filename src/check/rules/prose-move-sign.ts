@@ -6,8 +6,6 @@ import {
   movesSpokenOf,
   type NodeRef,
   type ProseMove,
-  type ProseMovesNode,
-  placeOfNode,
   walkTexts,
 } from '../../model/index.ts';
 import { inLettersOf } from '../../read/index.ts';
@@ -33,15 +31,15 @@ A move in the text is the move of the block that it links to, and reads like it:
       side: 'both',
       findings: [
         {
-          start: '5:7',
-          end: '5:15',
+          start: '5:8',
+          end: '5:14',
           message: '2.Qh5 takes nothing.',
           hint: 'Write 2.Qh5.',
         },
-        { start: '5:22', end: '5:31', message: '3.Qxf7+ is check and no mate.' },
+        { start: '5:23', end: '5:30', message: '3.Qxf7+ is check and no mate.' },
         {
-          start: '5:37',
-          end: '5:45',
+          start: '5:38',
+          end: '5:44',
           message: '3.Qxf7+ takes something, and its sign is missing.',
         },
       ],
@@ -55,7 +53,7 @@ A move in the text is the move of the block that it links to, and reads like it:
         'chapters/1.md': '```moves\n1. e4 e5 2. Dh5\n```\n\nAfter `2.Dxh5` he defends.',
       },
       findings: [
-        { start: '5:7', end: '5:15', message: '2.Qh5 takes nothing.', hint: 'Write 2.Dh5.' },
+        { start: '5:8', end: '5:14', message: '2.Qh5 takes nothing.', hint: 'Write 2.Dh5.' },
       ],
       fixed: '```moves\n1. e4 e5 2. Dh5\n```\n\nAfter `2.Dh5` he defends.',
     },
@@ -78,11 +76,10 @@ A move in the text is the move of the block that it links to, and reads like it:
         const fault = played && faultOf(move.san, played.san);
         if (!played || !fault) continue;
         const number = numberSign(played);
-        const place = placeOfNode(node, chapter.file);
-        const san = placeOfSan(node, move, place);
+        const san = placeOfSan(move, chapter.file);
         const right = inLettersOf(chapter.pieces, played.san);
         found.push({
-          place,
+          place: { file: chapter.file, ...move.range },
           message: `${number}${played.san} ${fault}.`,
           hint: `Write ${number}${right}.`,
           ...(san && { fixes: [{ place: san, text: right }] }),
@@ -110,24 +107,15 @@ function nodesOf({ file, blocks }: Chapter): (ref: NodeRef | undefined) => MoveN
   return (ref) => (ref?.chapter === file ? byKey.get(ref.block)?.nodes[ref.node] : undefined);
 }
 
-/** Where the move without its number stands; only where the code is as long as what it says. */
-function placeOfSan(
-  { value, moves }: ProseMovesNode,
-  move: ProseMove,
-  { file, start, end }: Place,
-): Place | undefined {
-  if (start.line !== end.line || end.offset - start.offset !== value.length + 2) return undefined;
-  let at = 0;
-  for (const each of moves) {
-    at = value.indexOf(each.text, at);
-    if (each === move) break;
-    at += each.text.length;
-  }
-  const from = 1 + at + move.text.indexOf(move.san);
+/** Where the move without its number stands, if the file spells it as it is read. */
+function placeOfSan({ text, san, range }: ProseMove, file: string): Place | undefined {
+  const { start, end } = range;
+  if (end.offset - start.offset !== text.length) return undefined;
+  const from = text.indexOf(san);
   const point = (by: number) => ({
     line: start.line,
     column: start.column + by,
     offset: start.offset + by,
   });
-  return { file, start: point(from), end: point(from + move.san.length) };
+  return { file, start: point(from), end: point(from + san.length) };
 }

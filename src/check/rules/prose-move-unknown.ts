@@ -1,12 +1,10 @@
 import { numberedSan } from '../../chess/index.ts';
-import type { Place } from '../../diagnostics/index.ts';
 import {
   bareSan,
   type Chapter,
   type MoveNode,
   movesSpokenOf,
   type ProseMove,
-  placeOfNode,
   treesOf,
   walkTexts,
 } from '../../model/index.ts';
@@ -31,8 +29,8 @@ Inline code without a move number, such as \`Nf3\`, is left alone.
       course: '```moves\n1. d4 d5 2. c4 e6\n```\n\nAfter `2...c6` all is different.',
       findings: [
         {
-          start: '5:7',
-          end: '5:15',
+          start: '5:8',
+          end: '5:14',
           message: 'No block of the chapter has 2...c6.',
           hint: 'There the chapter has 2...e6. Put the move into a block, as a variation, or write it without its number.',
         },
@@ -59,19 +57,19 @@ Inline code without a move number, such as \`Nf3\`, is left alone.
   ],
   *inChapter({ chapter }) {
     const unsought = new Set(chapter.spoken.unsought);
-    const found: { move: ProseMove; place: Place }[] = [];
+    const found: ProseMove[] = [];
     walkTexts(chapter, (node) => {
       if (node.type !== 'proseMoves' || unsought.has(node.id)) return;
       const targets = movesSpokenOf(chapter, node);
       if (targets.every((target) => target) || isInPositionBlock(chapter, node.moves)) return;
       const move = node.moves.find((_, index) => !targets[index]);
-      if (move) found.push({ move, place: placeOfNode(node, chapter.file) });
+      if (move) found.push(move);
     });
-    for (const { move, place } of found) {
+    for (const move of found) {
       const name = numberedSan(move);
       const there = movesAt(chapter, move);
       yield {
-        place,
+        place: { file: chapter.file, ...move.range },
         message: `No block of the chapter has ${name}.`,
         hint: `${there.size > 0 ? `There the chapter has ${[...there].slice(0, most).join(', ')}. ` : ''}Put the move into a block, as a variation, or write it without its number.`,
       };

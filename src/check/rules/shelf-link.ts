@@ -1,5 +1,5 @@
 import type { Finding } from '../../diagnostics/index.ts';
-import { placeOfNode, walkTexts } from '../../model/index.ts';
+import { walkTexts } from '../../model/index.ts';
 import { siblingAsked } from '../chapter-summary.ts';
 import { defineCourseRule } from '../course-rule.ts';
 
@@ -18,8 +18,8 @@ folder above names this course, so nothing is known of the other one: readers se
       side: 'both',
       findings: [
         {
-          start: '5:7',
-          end: '5:34',
+          start: '5:22',
+          end: '5:33',
           message:
             'This leads into the course `slav`, and no shelf.yaml above names this course: it is shown without a link.',
           hint: 'Name both courses in a shelf.yaml, or link to an address on the web.',
@@ -33,7 +33,7 @@ folder above names this course, so nothing is known of the other one: readers se
       if (node.type !== 'courseLink') return;
       if (course.ask('sibling', siblingAsked(node))?.is !== 'alone') return;
       found.push({
-        place: placeOfNode(node, chapter.file),
+        place: { file: chapter.file, ...node.labelRange },
         message: `This leads into the course \`${node.course}\`, and no shelf.yaml above names this course: it is shown without a link.`,
         hint: 'Name both courses in a shelf.yaml, or link to an address on the web.',
       });

@@ -19,7 +19,7 @@ export function siblingFault(
       return {
         message: `The shelf has no course \`${id}\`.`,
         hint: found.near
-          ? `Did you mean \`${found.near}\`?`
+          ? `Did you mean \`${found.near}/${label}\`?`
           : 'Write the `id` of a course that shelf.yaml names.',
       };
     case 'no name':

@@ -45,7 +45,11 @@ export function reportShelf(shelf: ShelfScope): Diagnostic[] {
   return sortDiagnostics([
     ...told,
     ...unused.map(({ allowance: { rule }, place }) =>
-      makeDiagnostic(allowUnused, allowUnused.severity, describeUnused({ rule, place }, rules)),
+      makeDiagnostic(
+        allowUnused,
+        allowUnused.severity,
+        describeUnused({ rule, place, rulePlace: place }, rules),
+      ),
     ),
   ]);
 }

@@ -32,7 +32,7 @@ export function mends(diagnostic: Diagnostic, asked: Asked): Mend[] {
   }
   const written = asked.text.slice(place.start.offset, place.end.offset);
   const near = /^Did you mean `([^`]+)`\?/.exec(hint)?.[1];
-  if (fixes.length === 0 && near !== undefined && /^[\p{L}\p{N}_.-]+$/u.test(written)) {
+  if (fixes.length === 0 && near !== undefined && /^[\p{L}\p{N}_./#-]+$/u.test(written)) {
     found.push({ title: `Write ${near}`, fixes: [{ place, text: near }] });
   }
   const true_ = /^Here `([^`:]+)` is true\.$/.exec(hint)?.[1];

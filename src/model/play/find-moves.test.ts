@@ -36,12 +36,16 @@ const tree = fc
     return nodes;
   });
 
+const point = { line: 1, column: 1, offset: 0 };
+const range = { start: point, end: point };
+
 const mention = fc.array(
   fc.record({
     text: fc.constant(''),
     san: fc.constantFrom('Nf3', 'Nf6', 'e4', 'ed5', 'exd5'),
     number: fc.integer({ min: 1, max: 3 }),
     color: fc.constantFrom('white' as const, 'black' as const),
+    range: fc.constant(range),
   }),
   { minLength: 1, maxLength: 3 },
 );
@@ -106,7 +110,7 @@ test('it stops where nothing is left of the budget', () => {
       move: { san: 'e4', number: 1, color: 'white' },
     }) as unknown as NodeInWork;
   const budget = { left: 2 };
-  const move = { text: '1.e4', san: 'e4', number: 1, color: 'white' } as const;
+  const move = { text: '1.e4', san: 'e4', number: 1, color: 'white', range } as const;
   expect(findProseMoves([move], { nodes: [root, child(1), child(2)], at: 2 }, budget)).toEqual([1]);
   expect(budget.left).toBe(0);
 });

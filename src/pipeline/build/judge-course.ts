@@ -77,7 +77,7 @@ function treesOf(chapter: Chapter): ReadonlyMap<string, PlayedTree> {
 function disagreement({ fen, san, verdict }: Disagreement): UserError {
   return new UserError(
     `the two sets of rules that judge each course disagree: ${san} in ${fen} ${verdict}, says the second`,
-    'nothing was published; this is a fault in Linewright, so please report it with these two lines',
+    'nothing was published; this is a fault in Linewright, so please report it with this message',
   );
 }
 

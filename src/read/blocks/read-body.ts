@@ -100,8 +100,10 @@ interface Drawn {
 /** Marks and arrows; what is no square or arrow is reported and left out. */
 export function readDrawn(body: Drawn, yaml: YamlResult<unknown>, context: BlockContext) {
   const sound = (item: PlacedText, problem: ReturnType<typeof squareProblem>) => {
-    if (problem) context.report({ place: item.place, ...problem });
-    return !problem;
+    if (!problem) return true;
+    const { message, hint } = problem;
+    context.report({ place: item.place, message, hint });
+    return false;
   };
   const arrows = (['plan', 'threat', 'guard'] as const).flatMap((meaning) =>
     namesOf(body[meaning], meaning, yaml).map((item) => ({ ...item, meaning })),

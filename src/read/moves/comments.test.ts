@@ -55,14 +55,15 @@ test('a directive over two lines of a quote leaves the quote out', () => {
 
 test.each([
   [':hear[x]', ':hear[x]: There is no directive `:hear[…]`.'],
-  [':here[two words]', ':here[two words]: `two words` is no name for a position.'],
-  [':mark[e9]', ':mark[e9]: `e9` is no square of the board.'],
+  [':here[two words]', 'two words: `two words` is no name for a position.'],
+  [':mark[e9]', 'e9: `e9` is no square of the board.'],
+  [':mark[ e4 x4 x ]', 'x4: `x4` is no square of the board.'],
   [':mark[]', ':mark[]: No square is named here.'],
-  [':plan[e4]', ':plan[e4]: `e4` is no arrow on the board.'],
-  [':threat[e4-e4]', ':threat[e4-e4]: `e4-e4` is no arrow on the board.'],
+  [':plan[e4]', 'e4: `e4` is no arrow on the board.'],
+  [':threat[e4-e4]', 'e4-e4: `e4-e4` is no arrow on the board.'],
   [':claim[]', ':claim[]: This claim says nothing.'],
   [':end[ ]', ':end[ ]: `:end[]` gives no reason.'],
-  [':allow[x]', ':allow[x]: `:allow[…]` needs the id of a rule and a reason.'],
+  [':allow[x]', 'x: `:allow[…]` needs the id of a rule and a reason.'],
   ['[a](pos:)', '[a](pos:): `` is no name for a position.'],
 ])('%s is told at its place', (text, expected) => {
   expect(problemsOf(inMoves(`Text ${text} more`))).toEqual([expected]);
@@ -81,5 +82,5 @@ test.each([
 ])('commands between programs stay text: %s', (text, expected) => {
   expect(comment(text)).toEqual(expected);
   const { problems } = readOne(inMoves(`[%clk 0:05:00] :mark[z9]`));
-  expect(problems[0]?.place.start.column).toBe(23);
+  expect(problems[0]?.place.start.column).toBe(29);
 });

@@ -1,5 +1,6 @@
 import type { Parent, RootContent } from 'mdast';
 import { describe, expect, test } from 'vitest';
+import { walkText } from '../../model/walk-text.ts';
 import { readChapter } from '../read-chapter.ts';
 import { readCourse } from '../read-course.ts';
 import { problemsOf, readOne, shape } from '../testing/read-one.ts';
@@ -35,6 +36,24 @@ describe('links by reference', () => {
       readOne('[a]\n\n[a]: https://example.org').body.children.map(({ type }) => type),
     ).toEqual(['paragraph', 'definition']);
   });
+});
+
+test.each([
+  ['[main](pos:main "pos:main")', 'main'],
+  ['[](< pos:main >)', undefined],
+  ['[a [main](x)](pos:main)', undefined],
+  ['[*main*]( <pos:main> )', 'main'],
+  ['<pos:main>', 'main'],
+  ['[main]\n\n[main]: pos:main', '[main]'],
+  ['[x](pos:m&#97;in)', '[x](pos:m&#97;in)'],
+  ['> [two\n> lines](pos:main)', 'main'],
+])('the name in %j has a range of its own', (text, expected) => {
+  let found: string | undefined;
+  walkText(readOne(text).body.children, (node) => {
+    if (node.type !== 'positionLink') return;
+    found = text.slice(node.labelRange.start.offset, node.labelRange.end.offset);
+  });
+  expect(found).toBe(expected);
 });
 
 describe('moves in inline code', () => {
@@ -98,7 +117,9 @@ describe('pictures', () => {
     ['media/b.png', 'There is no picture media/b.png in the media/ folder of the course.'],
     ['%', 'There is no picture % in the media/ folder of the course.'],
   ])('%s is refused', (url, message) => {
-    expect(problemsOf(`![x](${url})`, media)).toEqual([`![x](${url}): ${message}`]);
+    // An escape stands for something else than itself, so the whole picture is the place.
+    const place = url.includes('\\') ? `![x](${url})` : url;
+    expect(problemsOf(`![x](${url})`, media)).toEqual([`${place}: ${message}`]);
     expect(problemsOf(`![x][r]\n\n[r]: ${url}`, media)).toEqual([`![x][r]: ${message}`]);
   });
 });

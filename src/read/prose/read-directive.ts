@@ -4,7 +4,7 @@ import { nearestName } from '../../diagnostics/index.ts';
 import { isLearnWord, learnHint } from '../blocks/learn.ts';
 import { noteLetters, wordsInSan } from '../moves/in-san.ts';
 import { arrowProblem, isLabel, labelHint, squareProblem } from '../names.ts';
-import { type DirectiveName, type DirectiveNode, directiveNames } from '../nodes.ts';
+import { type DirectiveName, type DirectiveNode, directiveNames, type Range } from '../nodes.ts';
 import { placeOf, positionOf, type TextContext } from '../text-context.ts';
 import { readHere } from './read-here.ts';
 import { readJudgement } from './read-judgement.ts';
@@ -62,27 +62,53 @@ export function readDirective(
   const argument = name === 'claim' ? wordsInSan(oneLine, context.pieces) : oneLine;
   if (name === 'here')
     return readName(node, written, opening + 1, context) ?? { ...asText, value: '' };
+  const first = place.start.offset + opening + 1;
+  const argumentRange = rangeOfWords(first, place.end.offset - 1, context);
   const problem = argumentProblem(name, argument);
   if (problem) {
-    context.report({ place, ...problem });
+    const { message, hint } = problem;
+    const range = argument === '' ? place : argumentRange;
+    const wrong = 'wrong' in problem ? rangeOfItem(problem.wrong, range, context) : undefined;
+    context.report({ place: { ...place, ...(wrong ?? range) }, message, hint });
     return { ...asText, value: '' };
   }
   const { pointAt, text } = context.source;
   if (name === 'claim') {
-    const first = place.start.offset + opening + 1;
     noteLetters(text.slice(first, place.end.offset - 1), (at) => pointAt(first + at), context);
   }
   return {
     type: 'courseDirective',
     name,
     argument,
-    argumentRange: {
-      start: pointAt(place.start.offset + opening + 1),
-      end: pointAt(place.end.offset - 1),
-    },
+    argumentRange,
     id: context.nextId(),
     ...positionOf(node),
   };
+}
+
+/** What stands between two offsets of the file, without the white space around it. */
+function rangeOfWords(from: number, to: number, { source }: TextContext): Range {
+  const inner = source.text.slice(from, to);
+  const start = from + inner.length - inner.trimStart().length;
+  return {
+    start: source.pointAt(start),
+    end: source.pointAt(Math.max(start, from + inner.trimEnd().length)),
+  };
+}
+
+/** Where an item of a list stands in its argument. */
+function rangeOfItem(
+  item: string | undefined,
+  { start, end }: Range,
+  { source }: TextContext,
+): Range | undefined {
+  const items = source.text.slice(start.offset, end.offset).matchAll(/[^\s,]+/g);
+  for (const { 0: each, index } of items) {
+    if (each !== item) continue;
+    const at = start.offset + index;
+    return { start: source.pointAt(at), end: source.pointAt(at + each.length) };
+  }
+  return undefined;
 }
 
 /**
@@ -97,15 +123,16 @@ function readName(
   context: TextContext,
 ): DirectiveNode | undefined {
   const place = placeOf(node, context);
+  const { pointAt, text } = context.source;
+  const first = place.start.offset + opening;
   const read = readHere(written);
   if (!('label' in read)) {
-    context.report({ place, ...read });
+    const words = rangeOfWords(first, place.end.offset - 1, context);
+    context.report({ place: { ...place, ...(written.trim() !== '' && words) }, ...read });
     return undefined;
   }
   const { label, title, problem } = read;
   if (problem) context.report({ place, ...problem });
-  const { pointAt, text } = context.source;
-  const first = place.start.offset + opening;
   // Over two lines of a list or a quotation, the file has more signs than the argument.
   const asWritten = text.slice(first, place.end.offset - 1) === written;
   const range = (start: number, end: number) => ({

@@ -21,18 +21,27 @@ export function readProseMoves(
   }
   const first = line.moves[0];
   if (!first?.number) return node;
+  const { start: from, end: to } = placeOf(node, context);
+  const { pointAt } = context.source;
+  const at = context.source.text.slice(from.offset, to.offset).indexOf(node.value);
+  const pointIn = (offset: number) => pointAt(from.offset + at + offset);
   let ply = first.number.value * 2 + (first.number.dots > 1 ? 1 : 0);
   const moves = line.moves.map((move, index) => {
     const start = move.number?.span.start ?? move.san.span.start;
     const end = line.moves[index + 1];
     const next = end ? (end.number?.span.start ?? end.san.span.start) : value.length;
-    const at = move.number ? move.number.value * 2 + (move.number.dots > 1 ? 1 : 0) : ply;
-    ply = at + 1;
+    const own = move.number ? move.number.value * 2 + (move.number.dots > 1 ? 1 : 0) : ply;
+    ply = own + 1;
+    const text = value.slice(start, next).trim();
     return {
-      text: value.slice(start, next).trim(),
+      text,
       san: move.san.text,
-      number: at >> 1,
-      color: at % 2 === 0 ? ('white' as const) : ('black' as const),
+      number: own >> 1,
+      color: own % 2 === 0 ? ('white' as const) : ('black' as const),
+      range:
+        at < 0
+          ? { start: from, end: to }
+          : { start: pointIn(start), end: pointIn(start + text.length) },
     };
   });
   noteLettersOf(node, context);

@@ -16,10 +16,10 @@ import { readInlines } from '../markdown/markdown.ts';
 import { isLabel, labelHint, readCourseLabel } from '../names.ts';
 import { type CourseLinkNode, directiveNames, type PositionLinkNode } from '../nodes.ts';
 import { placeOf, positionOf, type TextContext, takeMedia } from '../text-context.ts';
-import { rangeIn } from './range-in.ts';
 import { readDirective } from './read-directive.ts';
 import { readHtml } from './read-html.ts';
 import { readProseMoves } from './read-prose-moves.ts';
+import { placeOfUrl, urlRange } from './url-range.ts';
 
 /** Reads a comment or a caption: inline Markdown with what means something in a course. */
 export function readInlineText(
@@ -109,11 +109,12 @@ function readLink(node: Link, context: TextContext): PositionLinkNode | CourseLi
   const { chapters, media } = context;
   const resolved = resolveLink(node.url, context.source.file, { chapters, media });
   if ('problem' in resolved) {
-    context.report({ place: placeOf(node, context), ...resolved.problem });
+    context.report({ place: placeOfUrl(node, context), ...resolved.problem });
     return node;
   }
   if (resolved.media !== undefined && !takeMedia(resolved.media, node, context)) return node;
-  return { ...node, url: resolved.url, data: { urlRange: rangeIn(node, node.url, context) } };
+  const range = urlRange(node, context);
+  return { ...node, url: resolved.url, ...(range && { data: { urlRange: range } }) };
 }
 
 /** `[text][name]`: becomes a plain link, so that its file is found like any other. */
@@ -136,7 +137,12 @@ function positionLink(
   } catch {
     // A stray % stays as written: the label will be unknown, and that is reported.
   }
-  const labelRange = rangeIn(node, url.slice('pos:'.length), context);
+  const place = placeOf(node, context);
+  const range = label === '' ? undefined : urlRange(node, context);
+  const labelRange = {
+    start: range ? context.source.pointAt(range.start.offset + 'pos:'.length) : place.start,
+    end: range?.end ?? place.end,
+  };
   const elsewhere = readCourseLabel(label);
   if (elsewhere) {
     return {
@@ -149,7 +155,7 @@ function positionLink(
   }
   if (!isLabel(label)) {
     context.report({
-      place: placeOf(node, context),
+      place: { ...place, ...labelRange },
       message: `\`${label}\` is no name for a position.`,
       hint: labelHint,
     });
@@ -166,11 +172,11 @@ function positionLink(
 function readImage(node: Image, context: TextContext): PhrasingContent {
   const resolved = resolveMedia(node.url, context.source.file, context.media);
   if ('problem' in resolved) {
-    context.report({ place: placeOf(node, context), ...resolved.problem });
+    context.report({ place: placeOfUrl(node, context), ...resolved.problem });
     return inWords(node);
   }
   if (!takeMedia(resolved.path, node, context)) return inWords(node);
-  return { ...node, url: resolved.path, data: { urlRange: rangeIn(node, node.url, context) } };
+  return { ...node, url: resolved.path };
 }
 
 function readExcess(node: ExcessNode, context: TextContext): PhrasingContent {
