@@ -75,6 +75,11 @@ describe('repairs', () => {
     return actions.map(({ title }) => title);
   };
 
+  test('what a link was probably meant to name', async () => {
+    const moves = '1. e4 e5 2. Nf3 {:here[gambet] [it](pos:gambot)} Nc6 =';
+    expect(await titles(moves, 'gambot')).toContain('Write gambet');
+  });
+
   test('what is true instead, what may be said on purpose, what a sentence proves', async () => {
     expect(await titles('1. e4 e5 2. Nf3 {:claim[material +1]} Nc6 =', 'material')).toContain(
       'Claim material 0, which is true',
