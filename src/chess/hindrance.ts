@@ -9,7 +9,7 @@ import { between, fileOf, rankOf, relativeRank, step } from './squares.ts';
 import type { Color, Piece, Position, Square } from './types.ts';
 
 /** A piece on its square. */
-export interface Standing {
+export interface PlacedPiece {
   readonly piece: Piece;
   readonly square: Square;
 }
@@ -18,30 +18,30 @@ export type Hindrance =
   /** No such move of the piece, wherever it stands. */
   | { readonly kind: 'not-its-way' }
   /** A piece of its own side stands on the target. */
-  | { readonly kind: 'own-piece'; readonly by: Standing }
+  | { readonly kind: 'own-piece'; readonly by: PlacedPiece }
   /** A piece stands between. */
-  | { readonly kind: 'blocked'; readonly by: Standing }
-  | { readonly kind: 'pinned'; readonly by: Standing }
+  | { readonly kind: 'blocked'; readonly by: PlacedPiece }
+  | { readonly kind: 'pinned'; readonly by: PlacedPiece }
   /** The king is in check already, and would stay so. */
-  | { readonly kind: 'stays-in-check'; readonly by: Standing }
+  | { readonly kind: 'stays-in-check'; readonly by: PlacedPiece }
   /** The king would go into check. */
-  | { readonly kind: 'into-check'; readonly by: Standing }
+  | { readonly kind: 'into-check'; readonly by: PlacedPiece }
   /** A pawn that takes in passing would open its king. */
-  | { readonly kind: 'opens-king'; readonly by: Standing }
+  | { readonly kind: 'opens-king'; readonly by: PlacedPiece }
   | { readonly kind: 'pawn-takes-nothing' }
-  | { readonly kind: 'pawn-takes-sideways'; readonly by: Standing }
+  | { readonly kind: 'pawn-takes-sideways'; readonly by: PlacedPiece }
   | { readonly kind: 'pawn-backwards' }
   | { readonly kind: 'pawn-has-moved' }
   | { readonly kind: 'castling-lost' }
-  | { readonly kind: 'castling-out-of-check'; readonly by: Standing }
-  | { readonly kind: 'castling-through-check'; readonly over: Square; readonly by: Standing };
+  | { readonly kind: 'castling-out-of-check'; readonly by: PlacedPiece }
+  | { readonly kind: 'castling-through-check'; readonly over: Square; readonly by: PlacedPiece };
 
 /** Why the piece on `from`, whose side is to move, may not go to `to`; absent if `from` is empty. */
 export function hindranceOf(position: Position, from: Square, to: Square): Hindrance | undefined {
   const board = readBoard(position);
   const piece = board.get(from);
   if (piece === undefined) return undefined;
-  const own = standingOn(board, to);
+  const own = pieceOn(board, to);
   if (own?.piece.color === piece.color) return { kind: 'own-piece', by: own };
   const castling = piece.kind === 'king' && isCastling(from, to, piece.color);
   if (castling) return castlingHindrance(position, board, piece.color, to);
@@ -49,7 +49,7 @@ export function hindranceOf(position: Position, from: Square, to: Square): Hindr
   return way ?? kingHindrance(board, from, to) ?? { kind: 'not-its-way' };
 }
 
-function standingOn(board: Board, square: Square | undefined): Standing | undefined {
+function pieceOn(board: Board, square: Square | undefined): PlacedPiece | undefined {
   const piece = square === undefined ? undefined : board.get(square);
   return square === undefined ? undefined : piece && { piece, square };
 }
@@ -60,7 +60,7 @@ function wayOf(board: Board, from: Square, to: Square): Hindrance | undefined {
   if (!attacksOf(new Map(), piece, from).includes(to)) return { kind: 'not-its-way' };
   if (!slides(piece)) return undefined;
   const blocker = between(from, to)?.find((square) => board.has(square));
-  const by = standingOn(board, blocker);
+  const by = pieceOn(board, blocker);
   return by && { kind: 'blocked', by };
 }
 
@@ -71,12 +71,12 @@ function pawnHindrance(position: Position, from: Square, to: Square): Hindrance 
   const ranks = (rankOf(to) - rankOf(from)) * forward;
   const files = Math.abs(fileOf(to) - fileOf(from));
   if (ranks < 0) return { kind: 'pawn-backwards' };
-  const target = standingOn(board, to);
+  const target = pieceOn(board, to);
   if (files === 0) {
     if (ranks > 2 || ranks === 0) return { kind: 'not-its-way' };
     if (ranks === 2 && relativeRank(from, color) !== 2) return { kind: 'pawn-has-moved' };
     const first = step(from, 0, forward);
-    const by = standingOn(board, first) ?? target;
+    const by = pieceOn(board, first) ?? target;
     if (by === undefined) return undefined;
     return by.square === to && by.piece.color !== color
       ? { kind: 'pawn-takes-sideways', by }
@@ -87,7 +87,7 @@ function pawnHindrance(position: Position, from: Square, to: Square): Hindrance 
   if (target !== undefined || passes) return undefined;
   // The position keeps the right only where the capture is legal.
   const passed = step(to, 0, -forward);
-  const stood = standingOn(board, passed);
+  const stood = pieceOn(board, passed);
   const mayPass = stood?.piece.kind === 'pawn' && relativeRank(to, color) === 6;
   const safety = mayPass ? kingHindrance(board, from, to) : undefined;
   return safety ?? { kind: 'pawn-takes-nothing' };
@@ -96,7 +96,7 @@ function pawnHindrance(position: Position, from: Square, to: Square): Hindrance 
 /** What the own king's safety has against the move. */
 function kingHindrance(board: Board, from: Square, to: Square): Hindrance | undefined {
   const danger = kingDanger(board, from, to);
-  const by = standingOn(board, danger?.attackers[0]);
+  const by = pieceOn(board, danger?.attackers[0]);
   return danger && by && { kind: danger.kind, by };
 }
 
@@ -113,7 +113,7 @@ function castlingHindrance(
 ): Hindrance | undefined {
   const bar = castlingBar(position, color, to.startsWith('g') ? 'king' : 'queen');
   if (bar === undefined || bar.kind === 'castling-lost') return bar;
-  const by = standingOn(board, bar.kind === 'blocked' ? bar.by : bar.attackers[0]);
+  const by = pieceOn(board, bar.kind === 'blocked' ? bar.by : bar.attackers[0]);
   if (by === undefined) return undefined;
   return bar.kind === 'castling-through-check'
     ? { kind: bar.kind, over: bar.at, by }

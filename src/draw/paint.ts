@@ -128,7 +128,7 @@ export const paints = {
   'guard-head': { stroke: 'board-guard', width: 0.9, round: true },
 } as const satisfies Readonly<Record<string, Paint>>;
 
-export type Part = keyof typeof paints;
+export type PaintName = keyof typeof paints;
 
 /** The shapes as SVG paths with classes, for pages: the style sheet paints them. */
 export function classMarkup(shapes: readonly Shape[]): string {
@@ -141,7 +141,7 @@ export function inkedMarkup(shapes: readonly Shape[], palette: Inks): string {
 }
 
 /** Presentation attributes of a part. */
-export function paintAttributes(part: Part, palette: Inks): string {
+export function paintAttributes(part: PaintName, palette: Inks): string {
   const { fill, stroke, width, dash, round }: Paint = paints[part];
   const attributes = [`fill="${fill ? palette[fill] : 'none'}"`];
   if (!stroke) return attributes.join(' ');

@@ -5,7 +5,7 @@
  */
 import type { ColourName } from './defaults.ts';
 
-export interface Part {
+export interface PagePart {
   readonly name: string;
   /** What it is, for the handbook. */
   readonly about: string;
@@ -21,13 +21,13 @@ function part(
   selector: string,
   ink: ColourName = 'ink',
   ground: ColourName = 'paper',
-): Part {
+): PagePart {
   return { name, about, selector, ink, ground };
 }
 
 const shown = ':not([aria-current], :target)';
 
-export const parts: readonly Part[] = [
+export const parts: readonly PagePart[] = [
   part('head', 'the line at the top of each page but the first', 'body:not(.contents) .top'),
   part('course-title', 'the course’s title in that line', 'body:not(.contents) .course-title'),
   part('foot', 'the lines at the end of each page', '.bottom', 'quiet'),
@@ -84,6 +84,6 @@ export const parts: readonly Part[] = [
 
 const byName = new Map(parts.map((each) => [each.name, each]));
 
-export function findPart(name: string): Part | undefined {
+export function findPart(name: string): PagePart | undefined {
   return byName.get(name);
 }

@@ -1,5 +1,6 @@
 export { beginReplacement, type Replacement } from './begin-replacement.ts';
 export { checkOutputFile } from './check-output.ts';
+export { areUnchanged, type FileStamps, takeStamps } from './file-stamps.ts';
 export { isHostFile } from './host-files.ts';
 export { listFiles } from './list-files.ts';
 export { makeNewFolder } from './make-new-folder.ts';
@@ -7,5 +8,4 @@ export { OutputError } from './output-error.ts';
 export { prepareOutput } from './prepare-output.ts';
 export { replaceFolder } from './replace-folder.ts';
 export { settleOutput } from './settle-output.ts';
-export { isStanding, noteStanding, type Standing } from './standing.ts';
 export { makeTemporaryFolder, type TemporaryFolder } from './temporary-folder.ts';

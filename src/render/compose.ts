@@ -1,13 +1,16 @@
 import type { ElementContent } from 'hast';
 import { text } from './hast.ts';
 
-type Part = string | ElementContent | readonly ElementContent[];
+type Filling = string | ElementContent | readonly ElementContent[];
 
 /**
  * A sentence of the catalogue with its gaps filled: `Leaves the course {after}.` The words keep
  * the order of their language, and what fills a gap may be a link.
  */
-export function compose(sentence: string, parts: Readonly<Record<string, Part>>): ElementContent[] {
+export function compose(
+  sentence: string,
+  parts: Readonly<Record<string, Filling>>,
+): ElementContent[] {
   return sentence.split(/\{(\w+)\}/).flatMap((piece, index): ElementContent[] => {
     const part = index % 2 === 0 ? piece : parts[piece];
     if (part === undefined || part === '') return [];

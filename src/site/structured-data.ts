@@ -3,7 +3,7 @@ import { shelfStructuredData } from './shelf/shelf-structured-data.ts';
 import type { ChapterHead, OwnHead, SiteFrame } from './site-data.ts';
 
 /** What a page shows: a chapter, a page of the author's, a course by its chapters, or a shelf by its courses. */
-export type Shown =
+export type PageSubject =
   | ChapterHead
   | OwnHead
   | readonly ChapterHead[]
@@ -13,7 +13,7 @@ export type Shown =
  * What a page is, for search engines: a course of schema.org with its chapters, or a chapter that
  * is part of one, a page of the author's, or a shelf of courses. JSON for a script element that no browser runs.
  */
-export function structuredData(data: SiteFrame, shown: Shown): string {
+export function structuredData(data: SiteFrame, shown: PageSubject): string {
   const site = data.site ?? '';
   const address = (file: string) => `${site}/${file === 'index.html' ? '' : file}`;
   const author = data.author === undefined ? {} : { author: person(data.author) };
@@ -76,7 +76,7 @@ export function structuredData(data: SiteFrame, shown: Shown): string {
   );
 }
 
-function isCourse(shown: Shown): shown is readonly ChapterHead[] {
+function isCourse(shown: PageSubject): shown is readonly ChapterHead[] {
   return Array.isArray(shown);
 }
 

@@ -1,40 +1,40 @@
 import { align } from './align.ts';
-import type { Part } from './chapter-parts.ts';
+import type { TranslationUnit } from './chapter-units.ts';
 import { keyOf } from './compare-chapter.ts';
 import { applyEdits, type Edit } from './edits.ts';
 import { marksOf, textsIn } from './mark-words.ts';
 import { languageTag } from './marks.ts';
-import { hash, hashBag, hashBoard, type OriginPart, originOf } from './origin.ts';
-import { partsBefore, translatedFrom } from './parts-before.ts';
-import { type PartInText, rebuildBlock } from './rebuild-block.ts';
+import { hash, hashBag, hashBoard, type OriginUnit, originOf } from './origin.ts';
+import { rebuildBlock, type UnitInText } from './rebuild-block.ts';
 import type { Text } from './texts.ts';
+import { translatedFrom, unitsBefore } from './units-before.ts';
 
-/** A document with the parts that it was read to. */
-export interface DocumentInParts {
+/** A document with the units that it was read to. */
+export interface DocumentInUnits {
   readonly text: string;
-  readonly parts: readonly Part[];
+  readonly units: readonly TranslationUnit[];
 }
 
 /** What was done to a translation so that it follows its original. */
 export interface BroughtUp {
   readonly text: string;
   /** What it is made of now. */
-  readonly origin: readonly OriginPart[];
-  /** Parts and paragraphs of the original that were put in, their words marked. */
+  readonly origin: readonly OriginUnit[];
+  /** Units and paragraphs of the original that were put in, their words marked. */
   readonly added: number;
   /** Translated texts that were marked, since the original has other words now. */
   readonly changed: number;
-  /** The parts of the original, or of the translation, that somebody must mend by hand. */
-  readonly left: readonly Part[];
+  /** The units of the original, or of the translation, that somebody must mend by hand. */
+  readonly left: readonly TranslationUnit[];
 }
 
 interface Work {
-  readonly original: DocumentInParts;
-  readonly translated: DocumentInParts;
+  readonly original: DocumentInUnits;
+  readonly translated: DocumentInUnits;
   readonly source: string;
   readonly edits: Edit[];
-  readonly origin: OriginPart[];
-  readonly left: Part[];
+  readonly origin: OriginUnit[];
+  readonly left: TranslationUnit[];
   added: number;
   changed: number;
 }
@@ -42,28 +42,28 @@ interface Work {
 /**
  * Brings a translation up to date by edits: what is new in the original is put in with marks, translated words whose
  * original has changed get a mark, and no translated word is replaced.
- * @param was the original's parts when it was translated.
+ * @param was the original's units when it was translated.
  */
 export function bringUp(
-  original: DocumentInParts,
-  translated: DocumentInParts,
-  was: readonly OriginPart[],
+  original: DocumentInUnits,
+  translated: DocumentInUnits,
+  was: readonly OriginUnit[],
   source: string,
 ): BroughtUp {
   const work: Work = {
     ...{ original, translated, source, edits: [], origin: [], left: [] },
     ...{ added: 0, changed: 0 },
   };
-  const before = partsBefore(was, original.parts);
-  const made = translatedFrom(was, translated.parts);
+  const before = unitsBefore(was, original.units);
+  const made = translatedFrom(was, translated.units);
   let next = 0;
-  for (const [a, b] of align(original.parts, translated.parts, keyOf, ({ kind }) => kind)) {
-    const from = a === undefined ? undefined : original.parts[a];
-    const to = b === undefined ? undefined : translated.parts[b];
+  for (const [a, b] of align(original.units, translated.units, keyOf, ({ kind }) => kind)) {
+    const from = a === undefined ? undefined : original.units[a];
+    const to = b === undefined ? undefined : translated.units[b];
     if (b !== undefined) next = b + 1;
     const then = a === undefined ? undefined : before.get(a);
-    if (from && to) followPart(from, to, then, work);
-    else if (from && then === undefined) insertPart(from, next, work);
+    if (from && to) followUnit(from, to, then, work);
+    else if (from && then === undefined) insertUnit(from, next, work);
     else if (from) {
       // It was there and was taken out of the translation: the check says so.
       work.left.push(from);
@@ -78,7 +78,12 @@ export function bringUp(
   return { text: applyEdits(translated.text, edits), origin, left, added, changed };
 }
 
-function followPart(from: Part, to: Part, was: OriginPart | undefined, work: Work): void {
+function followUnit(
+  from: TranslationUnit,
+  to: TranslationUnit,
+  was: OriginUnit | undefined,
+  work: Work,
+): void {
   const isSame = hashBoard(from.board) === hashBoard(to.board);
   if (was === undefined) {
     // It came into the original and into the translation alike.
@@ -96,8 +101,13 @@ function followPart(from: Part, to: Part, was: OriginPart | undefined, work: Wor
   if (!own || !prose) work.left.push(from);
 }
 
-/** @returns whether the part's own words and its board are followed. */
-function followOwn(from: Part, to: Part, was: OriginPart, work: Work): boolean {
+/** @returns whether the unit's own words and its board are followed. */
+function followOwn(
+  from: TranslationUnit,
+  to: TranslationUnit,
+  was: OriginUnit,
+  work: Work,
+): boolean {
   const isSame = hashBoard(from.board) === hashBoard(to.board);
   const now = from.texts.map(({ words }) => hash(words));
   if (isSame && now.join() === was.texts.join()) return true;
@@ -112,16 +122,21 @@ function followOwn(from: Part, to: Part, was: OriginPart, work: Work): boolean {
   if (was.board !== hashBoard(to.board) || from.kind === 'front' || from.kind === 'heading') {
     return false;
   }
-  const part = (part: Part, { text }: DocumentInParts): PartInText => ({ part, text });
-  const text = rebuildBlock(part(from, work.original), part(to, work.translated), was, work.source);
+  const unit = (unit: TranslationUnit, { text }: DocumentInUnits): UnitInText => ({ unit, text });
+  const text = rebuildBlock(unit(from, work.original), unit(to, work.translated), was, work.source);
   if (text === undefined) return false;
   work.edits.push({ at: to.place.start.offset, end: to.place.end.offset, text });
   work.changed += 1;
   return true;
 }
 
-/** @returns whether the prose behind the part is followed. */
-function followProse(from: Part, to: Part, was: OriginPart, work: Work): boolean {
+/** @returns whether the prose behind the unit is followed. */
+function followProse(
+  from: TranslationUnit,
+  to: TranslationUnit,
+  was: OriginUnit,
+  work: Work,
+): boolean {
   const now = from.prose.texts.map(({ words }) => hash(words));
   const here = to.prose.texts;
   const isSame = hashBag(from.prose.board) === hashBag(to.prose.board);
@@ -156,19 +171,19 @@ function markChanged(texts: readonly Text[], work: Work): void {
   }
 }
 
-/** Puts a part in, with the prose behind it, before the translation's part of an index. */
-function insertPart(from: Part, next: number, work: Work): void {
+/** Puts a unit in, with the prose behind it, before the translation's unit of an index. */
+function insertUnit(from: TranslationUnit, next: number, work: Work): void {
   const { original, translated, source, edits, origin } = work;
   const start = from.place.start.offset;
-  const index = original.parts.indexOf(from);
-  const end = original.parts[index + 1]?.place.start.offset ?? original.text.length;
-  const inPart = marksOf(textsIn([from]), original.text, source).map((edit) => ({
+  const index = original.units.indexOf(from);
+  const end = original.units[index + 1]?.place.start.offset ?? original.text.length;
+  const inUnit = marksOf(textsIn([from]), original.text, source).map((edit) => ({
     ...edit,
     at: edit.at - start,
     end: edit.end - start,
   }));
-  const text = applyEdits(original.text.slice(start, end), inPart).trimEnd();
-  const before = translated.parts[next];
+  const text = applyEdits(original.text.slice(start, end), inUnit).trimEnd();
+  const before = translated.units[next];
   const at = before?.place.start.offset ?? translated.text.trimEnd().length;
   edits.push({ at, end: at, text: before ? `${text}\n\n` : `\n\n${text}` });
   origin.push(originOf(from));
@@ -176,7 +191,7 @@ function insertPart(from: Part, next: number, work: Work): void {
 }
 
 /** Puts a paragraph behind another one, or behind what it follows. @returns whether it could. */
-function insertText(text: Text | undefined, after: Text | Part, work: Work): boolean {
+function insertText(text: Text | undefined, after: Text | TranslationUnit, work: Work): boolean {
   const { original, translated, source, edits } = work;
   // A row of a table or an item of a list is no paragraph of its own.
   if (text === undefined || text.whole.start.column > 1) return false;

@@ -1,10 +1,10 @@
 import type { CourseProblem } from '../read/index.ts';
 import type { Pair } from './align.ts';
-import type { Part } from './chapter-parts.ts';
+import type { TranslationUnit } from './chapter-units.ts';
 import type { Names } from './compare-chapter.ts';
-import { hash, type OriginPart } from './origin.ts';
-import { partsBefore } from './parts-before.ts';
+import { hash, type OriginUnit } from './origin.ts';
 import type { Text } from './texts.ts';
+import { unitsBefore } from './units-before.ts';
 
 /** Words of the original that have changed since they were translated. */
 export interface ChangedText {
@@ -15,22 +15,22 @@ export interface ChangedText {
 
 /** A stretch of words whose number has changed, so that nobody can tell which stands for which. */
 export interface ChangedStretch {
-  readonly from: Part;
-  readonly to: Part;
+  readonly from: TranslationUnit;
+  readonly to: TranslationUnit;
   /** The first words of the original that are new there. */
   readonly now: Text | undefined;
 }
 
 /** What was told of the original and is told otherwise now, a finding each. */
 export function changedTexts(
-  original: readonly Part[],
-  translated: readonly Part[],
-  origin: readonly OriginPart[],
+  original: readonly TranslationUnit[],
+  translated: readonly TranslationUnit[],
+  origin: readonly OriginUnit[],
   pairs: readonly Pair[],
   { command }: Names,
 ): CourseProblem[] {
   const hint = `Bring the words up to date; \`${command} --write\` marks them first, and takes them for done once the mark is gone.`;
-  return changesOf(original, translated, origin, pairs).flatMap(({ part, stretch, texts }) => {
+  return changesOf(original, translated, origin, pairs).flatMap(({ unit, stretch, texts }) => {
     if (stretch) {
       const place = stretch.to.place;
       const last = place.end.line === place.start.line ? place.end : place.start;
@@ -38,7 +38,7 @@ export function changedTexts(
         {
           rule: 'translation-stale' as const,
           place: { file: place.file, start: place.start, end: last },
-          message: `The original has other texts ${part === 'prose' ? 'behind this' : 'in this'} than when it was translated.`,
+          message: `The original has other texts ${unit === 'prose' ? 'behind this' : 'in this'} than when it was translated.`,
           hint,
           related: [{ place: stretch.now?.place ?? stretch.from.place, message: 'the original' }],
         },
@@ -61,19 +61,19 @@ export function changedTexts(
 }
 
 interface Change {
-  readonly part: 'own' | 'prose';
+  readonly unit: 'own' | 'prose';
   readonly stretch?: ChangedStretch;
   readonly texts: readonly ChangedText[];
 }
 
-/** What changed in the words of parts that are in the original, in the translation, and were there before. */
+/** What changed in the words of units that are in the original, in the translation, and were there before. */
 function changesOf(
-  original: readonly Part[],
-  translated: readonly Part[],
-  origin: readonly OriginPart[],
+  original: readonly TranslationUnit[],
+  translated: readonly TranslationUnit[],
+  origin: readonly OriginUnit[],
   pairs: readonly Pair[],
 ): Change[] {
-  const before = partsBefore(origin, original);
+  const before = unitsBefore(origin, original);
   return pairs.flatMap(([a, b]): Change[] => {
     const from = a === undefined ? undefined : original[a];
     const to = b === undefined ? undefined : translated[b];
@@ -87,8 +87,8 @@ function changesOf(
 }
 
 function changeIn(
-  part: Change['part'],
-  parts: { readonly from: Part; readonly to: Part },
+  unit: Change['unit'],
+  units: { readonly from: TranslationUnit; readonly to: TranslationUnit },
   was: readonly string[],
   now: readonly Text[],
   here: readonly Text[],
@@ -100,8 +100,8 @@ function changeIn(
     if (changed.length === 0) return [];
     if (here.length === now.length) {
       const texts = changed.map((text) => ({ now: text, here: here[now.indexOf(text)] }));
-      return [{ part, texts }];
+      return [{ unit, texts }];
     }
   }
-  return [{ part, stretch: { ...parts, now: changed[0] }, texts: [] }];
+  return [{ unit, stretch: { ...units, now: changed[0] }, texts: [] }];
 }

@@ -3,9 +3,9 @@ import type { CourseProblem } from '../read/index.ts';
 import { align } from './align.ts';
 import type { BoardItem } from './board-items.ts';
 import { changedTexts } from './changed-texts.ts';
-import type { Part } from './chapter-parts.ts';
-import { hashBag, hashBoard, type OriginPart } from './origin.ts';
-import { partsBefore, translatedFrom } from './parts-before.ts';
+import type { TranslationUnit } from './chapter-units.ts';
+import { hashBag, hashBoard, type OriginUnit } from './origin.ts';
+import { translatedFrom, unitsBefore } from './units-before.ts';
 
 /** How a translated chapter stands to its original. */
 export interface Comparison {
@@ -24,17 +24,17 @@ export interface Names {
 }
 
 /**
- * Compares a translated chapter with its original, part by part. What differs because the original has changed since
+ * Compares a translated chapter with its original, unit by unit. What differs because the original has changed since
  * is stale; what differs otherwise is wrong.
- * @param origin the original's parts when it was translated; absent where nobody knows.
+ * @param origin the original's units when it was translated; absent where nobody knows.
  */
 export function compareChapter(
-  original: readonly Part[],
-  translated: readonly Part[],
-  origin: readonly OriginPart[] | undefined,
+  original: readonly TranslationUnit[],
+  translated: readonly TranslationUnit[],
+  origin: readonly OriginUnit[] | undefined,
   names: Names,
 ): Comparison {
-  const before = partsBefore(origin ?? [], original);
+  const before = unitsBefore(origin ?? [], original);
   const made = translatedFrom(origin ?? [], translated);
   const problems: CourseProblem[] = [];
   let isSame = true;
@@ -50,7 +50,7 @@ export function compareChapter(
     problems.push(...found.map((problem) => withHint(problem, names)));
     last = to ?? last;
   }
-  const texts = translated.flatMap((part) => [...part.texts, ...part.prose.texts]);
+  const texts = translated.flatMap((unit) => [...unit.texts, ...unit.prose.texts]);
   const waiting = texts.filter(({ mark }) => mark !== undefined);
   const words = waiting.reduce((sum, text) => sum + countWords(text.words), 0);
   const [first] = waiting;
@@ -69,13 +69,17 @@ export function compareChapter(
   };
 }
 
-export function keyOf({ kind, board }: Part): string {
+export function keyOf({ kind, board }: TranslationUnit): string {
   return `${kind} ${hashBoard(board)}`;
 }
 
 type Difference = Omit<CourseProblem, 'hint'>;
 
-function differencesIn(from: Part, to: Part, was: OriginPart | undefined): Difference[] {
+function differencesIn(
+  from: TranslationUnit,
+  to: TranslationUnit,
+  was: OriginUnit | undefined,
+): Difference[] {
   const pairs = [
     { a: from.board, b: to.board, print: hashBoard, before: was?.board },
     { a: from.prose.board, b: to.prose.board, print: hashBag, before: was?.prose.board },
@@ -105,8 +109,8 @@ function differencesIn(from: Part, to: Part, was: OriginPart | undefined): Diffe
 }
 
 function firstDifference(
-  a: Part['board'],
-  b: Part['board'],
+  a: TranslationUnit['board'],
+  b: TranslationUnit['board'],
   isBag: boolean,
 ): readonly [
   there: BoardItem | undefined,
@@ -133,9 +137,9 @@ function firstDifference(
 }
 
 function oneSided(
-  from: Part | undefined,
-  to: Part | undefined,
-  last: Part | undefined,
+  from: TranslationUnit | undefined,
+  to: TranslationUnit | undefined,
+  last: TranslationUnit | undefined,
   isStale: boolean,
 ): Difference[] {
   if (from) {
@@ -202,7 +206,7 @@ function endOf({ file, end }: Place): Place {
   return { file, start: end, end };
 }
 
-const kindInWords: Readonly<Record<Part['kind'], string>> = {
+const kindInWords: Readonly<Record<TranslationUnit['kind'], string>> = {
   front: 'front matter',
   heading: 'heading',
   moves: 'block of moves',
@@ -212,7 +216,7 @@ const kindInWords: Readonly<Record<Part['kind'], string>> = {
   pattern: 'pattern',
 };
 
-function nameOf({ kind }: Part, article?: string): string {
+function nameOf({ kind }: TranslationUnit, article?: string): string {
   const name = kindInWords[kind];
   return `${article ?? (/^[aeio]/.test(name) ? 'an' : 'a')} ${name}`;
 }

@@ -1,11 +1,11 @@
-import type { Part } from './chapter-parts.ts';
+import type { TranslationUnit } from './chapter-units.ts';
 import { applyEdits, type Edit } from './edits.ts';
 import { languageTag } from './marks.ts';
 import type { Text } from './texts.ts';
 
 /** The original's own text with a mark before each of its words, so that none is taken for a translation. */
-export function markWords(text: string, parts: readonly Part[], source: string): string {
-  return applyEdits(text, marksOf(textsIn(parts), text, source));
+export function markWords(text: string, units: readonly TranslationUnit[], source: string): string {
+  return applyEdits(text, marksOf(textsIn(units), text, source));
 }
 
 /** The edits that put the mark of what is not translated before texts. */
@@ -19,6 +19,6 @@ export function marksOf(texts: readonly Text[], text: string, source: string): E
   });
 }
 
-export function textsIn(parts: readonly Part[]): Text[] {
-  return parts.flatMap(({ texts, prose }) => [...texts, ...prose.texts]);
+export function textsIn(units: readonly TranslationUnit[]): Text[] {
+  return units.flatMap(({ texts, prose }) => [...texts, ...prose.texts]);
 }

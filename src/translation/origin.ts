@@ -1,11 +1,11 @@
 import { createHash } from 'node:crypto';
-import type { Part } from './chapter-parts.ts';
+import type { TranslationUnit } from './chapter-units.ts';
 
 /** Where a translation keeps what it was made of, below its own folder. */
 export const originFile = 'origin.json';
 
-/** A part of the original as it was when it was translated: hashes of what it said. */
-export interface OriginPart {
+/** A unit of the original as it was when it was translated: hashes of what it said. */
+export interface OriginUnit {
   readonly kind: string;
   readonly board: string;
   readonly texts: readonly string[];
@@ -13,10 +13,10 @@ export interface OriginPart {
 }
 
 /** What a translation was made of, by the original's files. */
-export type Origin = ReadonlyMap<string, readonly OriginPart[]>;
+export type Origin = ReadonlyMap<string, readonly OriginUnit[]>;
 
-export function originOf(part: Part): OriginPart {
-  const { kind, board, texts, prose } = part;
+export function originOf(unit: TranslationUnit): OriginUnit {
+  const { kind, board, texts, prose } = unit;
   return {
     kind,
     board: hashBoard(board),
@@ -25,12 +25,12 @@ export function originOf(part: Part): OriginPart {
   };
 }
 
-export function hashBoard(items: Part['board']): string {
+export function hashBoard(items: TranslationUnit['board']): string {
   return hash(items.map(({ says }) => says).join('\n'));
 }
 
 /** Sentences have their own order in each language, so what prose says of the board is a bag. */
-export function hashBag(items: Part['board']): string {
+export function hashBag(items: TranslationUnit['board']): string {
   return hash(
     items
       .map(({ says }) => says)
@@ -49,16 +49,16 @@ export function printOf(inputs: unknown): string {
   return createHash('sha256').update(JSON.stringify(inputs)).digest('base64url');
 }
 
-/** One line a part, so that two people who translate meet in few lines. */
+/** One line a unit, so that two people who translate meet in few lines. */
 export function writeOrigin(origin: Origin): string {
-  const files = [...origin].map(([file, parts]) => {
-    const lines = parts.map((part) => `    ${JSON.stringify(lineOf(part))}`);
+  const files = [...origin].map(([file, units]) => {
+    const lines = units.map((unit) => `    ${JSON.stringify(lineOf(unit))}`);
     return `  ${JSON.stringify(file)}: [\n${lines.join(',\n')}\n  ]`;
   });
   return `{\n${files.join(',\n')}\n}\n`;
 }
 
-function lineOf({ kind, board, texts, prose }: OriginPart): string {
+function lineOf({ kind, board, texts, prose }: OriginUnit): string {
   return [[kind, board, ...texts].join(' '), [prose.board, ...prose.texts].join(' ')].join(' | ');
 }
 
@@ -71,15 +71,15 @@ export function readOrigin(text: string): Origin | undefined {
     return undefined;
   }
   if (typeof content !== 'object' || content === null || Array.isArray(content)) return undefined;
-  const origin = new Map<string, readonly OriginPart[]>();
+  const origin = new Map<string, readonly OriginUnit[]>();
   for (const [file, lines] of Object.entries(content)) {
     if (!Array.isArray(lines) || !lines.every((line) => typeof line === 'string')) return undefined;
-    origin.set(file, lines.map(partOfLine));
+    origin.set(file, lines.map(unitOfLine));
   }
   return origin;
 }
 
-function partOfLine(line: string): OriginPart {
+function unitOfLine(line: string): OriginUnit {
   const [own = '', behind = ''] = line.split(' | ');
   const [kind = '', board = '', ...texts] = own.split(' ');
   const [proseBoard = '', ...proseTexts] = behind.split(' ');

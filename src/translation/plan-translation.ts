@@ -1,12 +1,12 @@
 import { type CourseFiles, documentsOf, type SourceFile, writeLetters } from '../read/index.ts';
-import { type BroughtUp, bringUp, type DocumentInParts } from './bring-up.ts';
-import type { Part } from './chapter-parts.ts';
+import { type BroughtUp, bringUp, type DocumentInUnits } from './bring-up.ts';
+import type { TranslationUnit } from './chapter-units.ts';
 import { compareChapter, countWords } from './compare-chapter.ts';
 import { markWords, textsIn } from './mark-words.ts';
 import { languageTag } from './marks.ts';
-import { type OriginPart, originFile, originOf, readOrigin, writeOrigin } from './origin.ts';
+import { type OriginUnit, originFile, originOf, readOrigin, writeOrigin } from './origin.ts';
 import { chapterReader, languageOf, piecesOf } from './read-translations.ts';
-import { newSettings, settingsParts } from './settings-parts.ts';
+import { newSettings, settingsUnits } from './settings-units.ts';
 
 /** What is to be done so that a translation follows its original, a file each; nothing is written. */
 export interface TranslationPlan {
@@ -24,7 +24,7 @@ export interface PlannedFile {
   readonly added: number;
   readonly changed: number;
   /** What somebody must mend by hand. */
-  readonly left: readonly Part[];
+  readonly left: readonly TranslationUnit[];
   /** What waits for its translation in it then. */
   readonly open: { readonly texts: number; readonly words: number };
 }
@@ -36,8 +36,8 @@ interface Pair {
   readonly text: string;
   readonly translated: SourceFile | undefined;
   /** Reads one of the two. */
-  readonly parts: (source: SourceFile) => readonly Part[];
-  readonly begin: (parts: readonly Part[]) => string;
+  readonly units: (source: SourceFile) => readonly TranslationUnit[];
+  readonly begin: (units: readonly TranslationUnit[]) => string;
 }
 
 /** @param tag of the language, BCP 47. */
@@ -47,7 +47,7 @@ export function planTranslation(files: CourseFiles, tag: string): TranslationPla
   const folder = translation?.folder ?? `translations/${tag}`;
   const known = new Map(translation?.origin ? readOrigin(translation.origin.text) : []);
   const pairs = pairsOf(files, { tag, folder, source });
-  const origin = new Map<string, readonly OriginPart[]>();
+  const origin = new Map<string, readonly OriginUnit[]>();
   const planned = pairs.map((pair) => {
     const made = followFile(pair, known.get(pair.path), source);
     if (made.origin) origin.set(pair.path, made.origin);
@@ -86,8 +86,8 @@ function pairsOf(
       original,
       text,
       translated: translated.get(`${folder}/${path}`),
-      parts: (file) => read(file, path, file === original ? pieces.original : pieces.here).parts,
-      begin: (parts) => markWords(text, parts, source),
+      units: (file) => read(file, path, file === original ? pieces.original : pieces.here).units,
+      begin: (units) => markWords(text, units, source),
     };
   });
   const { settings } = files;
@@ -98,47 +98,50 @@ function pairsOf(
       original: settings,
       text: settings.text,
       translated: translation?.settings,
-      parts: (file) => settingsParts(file, source),
+      units: (file) => settingsUnits(file, source),
       begin: () => newSettings(settings, languageTag(source).open),
     },
     ...documents,
   ];
 }
 
-type Made = Omit<BroughtUp, 'origin'> & { readonly origin?: readonly OriginPart[] | undefined };
+type Made = Omit<BroughtUp, 'origin'> & { readonly origin?: readonly OriginUnit[] | undefined };
 
 /** Leaves a file as it is where it cannot be followed without making it worse. */
 function followFile(
-  { original, text, translated, parts, begin }: Pair,
-  was: readonly OriginPart[] | undefined,
+  { original, text, translated, units, begin }: Pair,
+  was: readonly OriginUnit[] | undefined,
   source: string,
 ): Made {
-  const now = parts(original);
+  const now = units(original);
   const made = now.map(originOf);
   if (translated === undefined) {
     return { text: begin(now), origin: made, added: 0, changed: 0, left: [] };
   }
-  const here: DocumentInParts = { text: translated.text, parts: parts(translated) };
+  const here: DocumentInUnits = { text: translated.text, units: units(translated) };
   const as = { text: here.text, added: 0, changed: 0 };
   const names = { source: '', command: '' };
-  const wrongIn = (each: readonly Part[]) =>
+  const wrongIn = (each: readonly TranslationUnit[]) =>
     compareChapter(now, each, was, names).problems.filter(
       ({ rule }) => rule === 'translation-differs',
     ).length;
-  const wrong = wrongIn(here.parts);
+  const wrong = wrongIn(here.units);
   if (was === undefined) {
     return wrong === 0 ? { ...as, origin: made, left: [] } : { ...as, left: [] };
   }
-  const brought = bringUp({ text, parts: now }, here, was, source);
+  const brought = bringUp({ text, units: now }, here, was, source);
   if (brought.text === here.text) return brought;
-  const again = parts({ path: translated.path, text: brought.text });
-  const keepsWords = wordsAreThere(here.parts, again);
+  const again = units({ path: translated.path, text: brought.text });
+  const keepsWords = wordsAreThere(here.units, again);
   if (keepsWords && wrongIn(again) <= wrong) return brought;
   return { ...as, origin: was, left: now.slice(0, 1) };
 }
 
 /** Whether every translated text is still there. */
-function wordsAreThere(before: readonly Part[], after: readonly Part[]): boolean {
+function wordsAreThere(
+  before: readonly TranslationUnit[],
+  after: readonly TranslationUnit[],
+): boolean {
   const left = new Map<string, number>();
   for (const { words } of textsIn(after)) left.set(words, (left.get(words) ?? 0) + 1);
   return textsIn(before).every(({ words, mark }) => {
@@ -151,7 +154,7 @@ function wordsAreThere(before: readonly Part[], after: readonly Part[]): boolean
 function planFile(path: string, pair: Pair, made: Made): PlannedFile {
   const { text, added, changed, left } = made;
   const { translated } = pair;
-  const read = pair.parts(translated?.text === text ? translated : { path, text });
+  const read = pair.units(translated?.text === text ? translated : { path, text });
   const open = textsIn(read).filter(({ mark }) => mark !== undefined);
   const before = pair.translated?.text;
   return {

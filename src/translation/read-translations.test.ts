@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { CourseFiles } from '../read/index.ts';
-import { partsOf } from './chapter-parts.ts';
+import { unitsOf } from './chapter-units.ts';
 import { originOf, readOrigin, writeOrigin } from './origin.ts';
 import { type ComparedFile, chapterReader, readTranslations } from './read-translations.ts';
 
@@ -72,7 +72,7 @@ function originFor(text: string): string {
   const [chapter] = files.chapters;
   if (!chapter) throw new Error('no chapter');
   const { syntax } = chapterReader(files, 'en')(chapter);
-  return writeOrigin(new Map([['chapters/1.md', partsOf(syntax, text, 'en').map(originOf)]]));
+  return writeOrigin(new Map([['chapters/1.md', unitsOf(syntax, text, 'en').map(originOf)]]));
 }
 
 function found(text: string, inGerman: string, origin = originFor(text)): string[] {

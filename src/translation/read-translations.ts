@@ -13,11 +13,11 @@ import {
   type SourceFile,
   type TranslationFiles,
 } from '../read/index.ts';
-import { headingsOf, type Part, partsOf } from './chapter-parts.ts';
+import { headingsOf, type TranslationUnit, unitsOf } from './chapter-units.ts';
 import { type Comparison, compareChapter, type Names } from './compare-chapter.ts';
 import { type Origin, printOf, readOrigin } from './origin.ts';
 import { movedTo } from './places.ts';
-import { settingsParts } from './settings-parts.ts';
+import { settingsUnits } from './settings-units.ts';
 import { wordsOfSettings } from './words-of-settings.ts';
 
 /** A course in another language, as far as it is there. */
@@ -53,13 +53,13 @@ export interface TranslationOptions extends Pick<ChapterOptions, 'frontMatter'> 
 
 /** A chapter of the original and what became of it in a translation. */
 export interface ChapterPair {
-  readonly original: ReadPart;
-  readonly translated: ReadPart;
+  readonly original: ReadUnit;
+  readonly translated: ReadUnit;
 }
 
-export interface ReadPart {
+export interface ReadUnit {
   readonly syntax: ChapterSyntax;
-  readonly parts: readonly Part[];
+  readonly units: readonly TranslationUnit[];
 }
 
 /** Reads the translations of a course and holds each chapter against its original. */
@@ -111,13 +111,13 @@ export function filesOfTranslation(files: TranslationFiles): readonly SourceFile
   ];
 }
 
-/** What was read of a file that an editor or a preview holds: its parts depend on its text and the language alone. */
-const knownParts = new WeakMap<
+/** What was read of a file that an editor or a preview holds: its units depend on its text and the language alone. */
+const knownUnits = new WeakMap<
   SourceFile,
   {
     readonly language: string;
     readonly pieces: CourseSettings['pieces'];
-    readonly read: ReadPart;
+    readonly read: ReadUnit;
   }
 >();
 
@@ -135,12 +135,12 @@ export function chapterReader(
   options: Pick<ChapterOptions, 'frontMatter'> = {},
 ) {
   const beside = filesBeside(files);
-  return (source: SourceFile, as = source.path, pieces = beside.pieces): ReadPart => {
-    const found = knownParts.get(source);
+  return (source: SourceFile, as = source.path, pieces = beside.pieces): ReadUnit => {
+    const found = knownUnits.get(source);
     if (found?.language === language && found.pieces === pieces) return found.read;
     const syntax = readChapter({ ...source, path: as }, { ...options, ...beside, pieces });
-    const made = { syntax, parts: partsOf(syntax, source.text, language) };
-    knownParts.set(source, { language, pieces, read: made });
+    const made = { syntax, units: unitsOf(syntax, source.text, language) };
+    knownUnits.set(source, { language, pieces, read: made });
     return made;
   };
 }
@@ -184,7 +184,7 @@ function readTranslation(
   }
   if (settings && files.settings) {
     problems.push(...readTranslationSettings(settings).problems);
-    const both = [files.settings, settings].map((file) => settingsParts(file, language));
+    const both = [files.settings, settings].map((file) => settingsUnits(file, language));
     const compared = compareChapter(
       both[0] ?? [],
       both[1] ?? [],
@@ -207,7 +207,7 @@ function compareFile(
   origin: Parameters<typeof compareChapter>[2],
   names: Names,
 ): Comparison {
-  const compared = compareChapter(original.parts, translated.parts, origin, names);
+  const compared = compareChapter(original.units, translated.units, origin, names);
   const problems = [...compared.problems];
   const { id, file } = original.syntax;
   if (translated.syntax.id !== id) {

@@ -1,15 +1,15 @@
 import { align } from './align.ts';
 import { carryDirectives } from './carry-directives.ts';
-import type { Part } from './chapter-parts.ts';
+import type { TranslationUnit } from './chapter-units.ts';
 import { applyEdits, type Edit } from './edits.ts';
 import { marksOf } from './mark-words.ts';
 import { languageTag } from './marks.ts';
-import type { OriginPart } from './origin.ts';
+import type { OriginUnit } from './origin.ts';
 import { hash } from './origin.ts';
 
-/** A part with the text of its file. */
-export interface PartInText {
-  readonly part: Part;
+/** A unit with the text of its file. */
+export interface UnitInText {
+  readonly unit: TranslationUnit;
   readonly text: string;
 }
 
@@ -19,13 +19,13 @@ export interface PartInText {
  * @returns nothing where nobody can tell which words stand for which, or where translated words would be lost.
  */
 export function rebuildBlock(
-  original: PartInText,
-  translated: PartInText,
-  was: OriginPart,
+  original: UnitInText,
+  translated: UnitInText,
+  was: OriginUnit,
   source: string,
 ): string | undefined {
-  const now = original.part.texts;
-  const here = translated.part.texts;
+  const now = original.unit.texts;
+  const here = translated.unit.texts;
   if (was.texts.length !== here.length) return undefined;
   const { open, changed } = languageTag(source);
   const edits: Edit[] = [];
@@ -56,7 +56,7 @@ export function rebuildBlock(
           );
     edits.push({ at: to.whole.start.offset, end: to.whole.end.offset, text });
   }
-  const { start, end } = original.part.place;
+  const { start, end } = original.unit.place;
   const inBlock = edits.map((edit) => ({
     ...edit,
     at: edit.at - start.offset,

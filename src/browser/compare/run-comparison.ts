@@ -1,7 +1,7 @@
 import type { CourseTable } from '../../contract/course-table.ts';
 import { loadScript } from '../load-script.ts';
 import type { Report } from './compare-blob.ts';
-import type { Answer, Task } from './worker.ts';
+import type { Task, WorkerMessage } from './worker.ts';
 
 /** A comparison under way. */
 export interface Running {
@@ -43,7 +43,7 @@ function runInWorker(
 ): Running {
   const worker = new Worker(script);
   let answered = false;
-  worker.addEventListener('message', ({ data }: MessageEvent<Answer>) => {
+  worker.addEventListener('message', ({ data }: MessageEvent<WorkerMessage>) => {
     answered = true;
     if (data.kind === 'report') onReport(data);
     else {

@@ -17,12 +17,12 @@ export interface Task {
 }
 
 /** What the worker answers: reports, then once the end of the work, with the reason if it failed. */
-export type Answer =
+export type WorkerMessage =
   | ({ readonly kind: 'report' } & Report)
   | { readonly kind: 'done'; readonly failure?: string };
 
 if (typeof document === 'undefined') {
-  const answer = (message: Answer) => postMessage(message);
+  const answer = (message: WorkerMessage) => postMessage(message);
   addEventListener('message', ({ data }: MessageEvent<Task>) => {
     compareBlob(data.table, data.blob, (report) => answer({ kind: 'report', ...report })).then(
       () => answer({ kind: 'done' }),

@@ -8,7 +8,7 @@ import { describe } from '../words.ts';
 import type { Exercise } from './read-exercise.ts';
 
 /** What the board of an exercise shows. */
-export interface Shown {
+export interface ExerciseController {
   /** A position of a line; absent while it is the exercise's own. */
   readonly spot: Spot | undefined;
   /**
@@ -19,7 +19,7 @@ export interface Shown {
 }
 
 /** Shows positions of an exercise on its board, and marks in its lines the move that led there. */
-export function showPosition(exercise: Exercise): Shown {
+export function showPosition(exercise: Exercise): ExerciseController {
   const { board, words, view, lastMove } = exercise;
   let shown: Spot | undefined;
   let playable: readonly BoardMove[] = [];

@@ -8,9 +8,9 @@ import { numbered, spoken } from '../words.ts';
 import { legalHere, type MoveHere } from './legal-here.ts';
 import { type Exercise, keyOf, type SpotMove } from './read-exercise.ts';
 import { courseOfPage, keepResult, nextInRound } from './results.ts';
-import { type Shown, showPosition } from './show-position.ts';
+import { type ExerciseController, showPosition } from './show-position.ts';
 import type { Talk } from './talk.ts';
-import { beginWalk, movesToFind, type Step, takeStep, type Walk } from './walk-answer.ts';
+import { beginWalk, type MoveResult, movesToFind, takeStep, type Walk } from './walk-answer.ts';
 
 /** Milliseconds before the other side moves: the reader's own move is seen first. */
 const pause = 700;
@@ -27,7 +27,7 @@ export class Solver {
   readonly #section: HTMLElement;
   readonly #exercise: Exercise;
   readonly #parts: SolverParts;
-  readonly #shown: Shown;
+  readonly #shown: ExerciseController;
   #walk: Walk<SpotMove>;
   #legal: readonly MoveHere[] = [];
   #over = false;
@@ -150,7 +150,7 @@ export class Solver {
     this.#parts.talk.setMade(madeInWords(this.#walk.made));
   }
 
-  #right(step: Extract<Step<SpotMove>, { kind: 'right' }>): void {
+  #right(step: Extract<MoveResult<SpotMove>, { kind: 'right' }>): void {
     const { move, reply, walk, also } = step;
     const { exercise } = this.#words;
     this.#shown.show(move.spot, [], true);
@@ -185,7 +185,7 @@ export class Solver {
   }
 
   /** Nothing is left to find. */
-  #finish({ move, also }: Extract<Step<SpotMove>, { kind: 'right' }>, reached: Spot): void {
+  #finish({ move, also }: Extract<MoveResult<SpotMove>, { kind: 'right' }>, reached: Spot): void {
     const { exercise } = this.#words;
     const first = this.#walk.made[0] ?? move;
     const { lines } = this.#exercise;

@@ -31,7 +31,7 @@ export interface Walk<Move extends LineMove> {
 }
 
 /** What a move is at a place of a walk. */
-export type Step<Move extends LineMove> =
+export type MoveResult<Move extends LineMove> =
   /** Of the lines: asked for, or good too. */
   | {
       readonly kind: 'right';
@@ -65,7 +65,7 @@ export function takeStep<Move extends LineMove>(
   walk: Walk<Move>,
   id: string,
   lines: Lines<Move>,
-): Step<Move> {
+): MoveResult<Move> {
   const named = walk.next.filter((move) => move.id === id);
   const isFirst = walk.made.length === 0;
   const good = named.filter(
@@ -93,7 +93,7 @@ export function movesToFind<Move extends LineMove>(walk: Walk<Move>, lines: Line
     const main: Move | undefined = askedFor(at, lines)[0];
     if (main === undefined) break;
     count += 1;
-    const step: Step<Move> = takeStep(at, main.id, lines);
+    const step: MoveResult<Move> = takeStep(at, main.id, lines);
     at = step.kind === 'right' ? step.walk : undefined;
   }
   return count;

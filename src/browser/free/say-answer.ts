@@ -11,7 +11,7 @@ import { counted } from '../counted.ts';
 import { element } from '../element.ts';
 import type { BoardAnswer, CourseAnswer, MoveAnswer } from './answer-move.ts';
 
-type Part = Node | string;
+type Inline = Node | string;
 
 /** What the sentences need: the course, its words, and the page's. */
 export interface Saying {
@@ -21,7 +21,7 @@ export interface Saying {
 }
 
 /** The answer to a move in sentences, with links to where the course speaks of it. */
-export function sayAnswer(answer: MoveAnswer, move: PlayedMove, saying: Saying): Part[] {
+export function sayAnswer(answer: MoveAnswer, move: PlayedMove, saying: Saying): Inline[] {
   const said = [
     ...sayCourse(answer.course, move, saying),
     ...(answer.board === undefined ? [] : [sayBoard(answer.board, saying)]),
@@ -34,7 +34,7 @@ export function nameOf(move: PlayedMove, { letters }: ChapterWords): string {
   return numberedSan(move, letters);
 }
 
-function sayCourse(answer: CourseAnswer, played: PlayedMove, saying: Saying): Part[][] {
+function sayCourse(answer: CourseAnswer, played: PlayedMove, saying: Saying): Inline[][] {
   const { words, page } = saying;
   const move = nameOf(played, page);
   switch (answer.kind) {
@@ -70,7 +70,7 @@ function sayKnown(
   { role, step, advice, goesOn }: Extract<CourseAnswer, { kind: 'known' }>,
   move: string,
   saying: Saying,
-): Part[][] {
+): Inline[][] {
   const { words } = saying;
   const sentence = {
     advice: words.advice,
@@ -100,7 +100,7 @@ function readOn({ move }: WayMove, { table, words }: Saying): Node | undefined {
   return element('a', { href: placeHref(table, move.to, place) }, fill(words.read, { chapter }));
 }
 
-function linkToPlace(position: number, last: WayMove | undefined, { table, page }: Saying): Part {
+function linkToPlace(position: number, last: WayMove | undefined, { table, page }: Saying): Inline {
   const [place] = table.positions[position]?.at ?? [];
   const where = last === undefined ? page.start : `${page.after} ${moveText(last, page.letters)}`;
   if (place === undefined) return where;
@@ -112,7 +112,7 @@ function linkToPlace(position: number, last: WayMove | undefined, { table, page 
   );
 }
 
-function linkTo(step: WayMove, { table, page }: Saying): Part {
+function linkTo(step: WayMove, { table, page }: Saying): Inline {
   const text = moveText(step, page.letters);
   const [place] = step.move.at;
   if (place === undefined) return text;
@@ -120,14 +120,14 @@ function linkTo(step: WayMove, { table, page }: Saying): Part {
 }
 
 /** Moves one beside the other, the last with an "or". */
-function listOf(steps: readonly WayMove[], saying: Saying): Part[] {
-  return steps.flatMap((step, index): Part[] => {
+function listOf(steps: readonly WayMove[], saying: Saying): Inline[] {
+  return steps.flatMap((step, index): Inline[] => {
     const before = index === 0 ? '' : index === steps.length - 1 ? ` ${saying.page.or} ` : ', ';
     return before === '' ? [linkTo(step, saying)] : [before, linkTo(step, saying)];
   });
 }
 
-function sayBoard(answer: BoardAnswer, { words, page }: Saying): Part[] {
+function sayBoard(answer: BoardAnswer, { words, page }: Saying): Inline[] {
   switch (answer.kind) {
     case 'mate':
       return [words.mate];

@@ -3,7 +3,7 @@ import type { PageWords } from '../../contract/words.ts';
 import { stateMark } from '../../draw/state-marks.ts';
 import { element } from '../element.ts';
 import { dayOf } from '../practice/session/day.ts';
-import { isDue, standingOf } from '../practice/session/standing.ts';
+import { isDue, itemState } from '../practice/session/item-state.ts';
 import type { Known } from './read-progress.ts';
 
 /** Says on each plate what practice knows of its position, if it was ever asked. */
@@ -19,7 +19,7 @@ export function tellKnown(
     const item = asked === undefined ? undefined : progress.get(asked);
     if (item === undefined) continue;
     const moves = advice.split(' ');
-    const known = standingOf(item, moves) === 'known';
+    const known = itemState(item, moves) === 'known';
     const [mark, said] = isDue(item, moves, today)
       ? (['due', words.back] as const)
       : known

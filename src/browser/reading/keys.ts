@@ -1,8 +1,8 @@
-export type Step = 'back' | 'on' | 'first' | 'last' | 'variation-before' | 'variation-after';
+export type Navigation = 'back' | 'on' | 'first' | 'last' | 'variation-before' | 'variation-after';
 
 /** Keys that scroll the page act on the moves only while one of them, or the board, has the focus. */
-const anywhere: Readonly<Record<string, Step>> = { ArrowLeft: 'back', ArrowRight: 'on' };
-const amongMoves: Readonly<Record<string, Step>> = {
+const anywhere: Readonly<Record<string, Navigation>> = { ArrowLeft: 'back', ArrowRight: 'on' };
+const amongMoves: Readonly<Record<string, Navigation>> = {
   ...anywhere,
   Home: 'first',
   End: 'last',
@@ -11,7 +11,7 @@ const amongMoves: Readonly<Record<string, Step>> = {
 };
 
 /** Listens for steps; `onStep` returns whether there was one to take: if not, the key keeps its use. */
-export function listenForKeys(onStep: (step: Step) => boolean): void {
+export function listenForKeys(onStep: (step: Navigation) => boolean): void {
   addEventListener('keydown', (event) => {
     if (
       event.defaultPrevented ||

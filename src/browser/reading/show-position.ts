@@ -10,7 +10,7 @@ import { hashOf, noteShown } from './address.ts';
 import { commentOf } from './comment-of.ts';
 
 /** What the board of a chapter shows. */
-export interface Shown {
+export interface BoardController {
   readonly spot: Spot;
   show(spot: Spot): void;
   /** The same position in a text that was renewed; the board shows it anew unless something of the reader's is there. */
@@ -23,7 +23,7 @@ export function showPosition(
   board: CourseBoard,
   words: ChapterWords,
   waysOn: (spot: Spot) => readonly Spot[],
-): Shown {
+): BoardController {
   let shown = first;
   function take(spot: Spot, before: Spot | undefined): void {
     noteShown(spot.element.id);

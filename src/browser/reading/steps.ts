@@ -1,9 +1,9 @@
 import { beside, endOfLine, type Spot, startOfBlock } from '../spots.ts';
-import type { Step } from './keys.ts';
+import type { Navigation } from './keys.ts';
 
 /** Where steps along the moves lead. */
 export interface Steps {
-  target(step: Step, from: Spot): Spot | undefined;
+  target(step: Navigation, from: Spot): Spot | undefined;
   /** Remembers a step that was taken. */
   took(from: Spot, to: Spot): void;
   forget(): void;

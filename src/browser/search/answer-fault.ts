@@ -3,13 +3,13 @@ import { fill } from '../../contract/sentence.ts';
 import type { SearchWords } from '../../contract/words.ts';
 import type { PositionSearch } from '../../lookup/search/search-positions.ts';
 import { element } from '../element.ts';
-import type { Answer } from './answer.ts';
 import { reasonIn } from './answer-moves.ts';
+import type { SearchResult } from './search-result.ts';
 
 type Fault = Extract<PositionSearch, { kind: 'fen-fault' | 'unreadable' }>;
 
 /** Why a text names no position, where it goes wrong, and what would. */
-export function answerFault(search: Fault, words: SearchWords): Answer {
+export function answerFault(search: Fault, words: SearchWords): SearchResult {
   if (search.kind === 'unreadable') {
     const shown = search.words.length > 60 ? `${search.words.slice(0, 60)} …` : search.words;
     const sentence = fill(words.unreadable, { words: shown, example: '1.d4 d5 2.c4' });

@@ -4,8 +4,8 @@ import { fill } from '../../contract/sentence.ts';
 import type { SearchWords } from '../../contract/words.ts';
 import type { FollowedMoves } from '../../lookup/search/follow-moves.ts';
 import { element } from '../element.ts';
-import type { Answer } from './answer.ts';
 import { positionCard } from './position-card.ts';
+import type { SearchResult } from './search-result.ts';
 import { where } from './where.ts';
 
 type Played = FollowedMoves['played'][number];
@@ -15,7 +15,7 @@ export function answerMoves(
   table: CourseTable,
   { played, known, knownPlies, stopped }: FollowedMoves,
   words: SearchWords,
-): Answer {
+): SearchResult {
   const last = played.at(-1);
   const told: (Node | string)[] = [];
   if (stopped !== undefined) told.push(...cannotPlay(stopped, last, words), ' ');

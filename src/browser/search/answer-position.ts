@@ -6,11 +6,11 @@ import type { FoundPosition } from '../../lookup/search/find-position.ts';
 import type { PositionSearch } from '../../lookup/search/search-positions.ts';
 import { counted } from '../counted.ts';
 import { element } from '../element.ts';
-import type { Answer } from './answer.ts';
 import { answerFault } from './answer-fault.ts';
 import { answerMoves } from './answer-moves.ts';
 import { positionCard } from './position-card.ts';
 import { positionList } from './position-list.ts';
+import type { SearchResult } from './search-result.ts';
 import { where } from './where.ts';
 
 /** What a search for a position found, in words. */
@@ -18,7 +18,7 @@ export function answerPosition(
   table: CourseTable,
   search: PositionSearch,
   words: SearchWords,
-): Answer {
+): SearchResult {
   switch (search.kind) {
     case 'empty':
       return { status: [words.emptyField], found: [] };
@@ -38,7 +38,7 @@ function answerFound(
   table: CourseTable,
   { exact, alike }: FoundPosition,
   words: SearchWords,
-): Answer {
+): SearchResult {
   const has =
     exact === undefined ? words.hasNot : fill(words.has, { where: where(table, exact, words) });
   const others = positionList(
@@ -67,7 +67,7 @@ export function answerPlacement(
   table: CourseTable,
   { exact, holding }: FoundPlacement,
   words: SearchWords,
-): Answer {
+): SearchResult {
   const [only] = exact;
   const cards =
     exact.length === 1 && only !== undefined

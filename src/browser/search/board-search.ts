@@ -5,7 +5,7 @@ import { onBoard } from '../board/board-state.ts';
 import type { CourseBoard } from '../board/course-board.ts';
 import { setUpByHand } from '../board/set-up.ts';
 import { describe } from '../words.ts';
-import { type Answer, showAnswer } from './answer.ts';
+import { type SearchResult, showResult } from './search-result.ts';
 
 const emptyBoard = '8/8/8/8/8/8/8/8';
 const [fullBoard = emptyBoard] = initialPosition.fen.split(' ');
@@ -13,7 +13,7 @@ const [fullBoard = emptyBoard] = initialPosition.fen.split(' ');
 export interface BoardSearch {
   /** The side at the bottom. */
   readonly view: Color;
-  readonly answerTo: (placement: string) => Answer | Promise<Answer>;
+  readonly answerTo: (placement: string) => SearchResult | Promise<SearchResult>;
 }
 
 /** Searches for what the reader sets up on a board, at every piece anew. */
@@ -41,7 +41,7 @@ export function startBoardSearch(
         ? { status: [words.emptyBoard], found: [] }
         : await answerTo(placement);
     // Meanwhile another piece may have been set.
-    if (shown === placement) showAnswer(section, answer);
+    if (shown === placement) showResult(section, answer);
   };
   onBoard(board, 'course-board-edit', ({ placement }) => void search(placement));
   for (const [selector, placement] of [

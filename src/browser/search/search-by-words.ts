@@ -3,17 +3,17 @@ import { fill } from '../../contract/sentence.ts';
 import type { SearchWords } from '../../contract/words.ts';
 import { counted } from '../counted.ts';
 import { element } from '../element.ts';
-import { type Answer, showAnswer } from './answer.ts';
 import { cappedList } from './capped-list.ts';
 import { chapterFound } from './chapter-found.ts';
 import { positionList } from './position-list.ts';
 import { searchText, type TextFound } from './search-phrase.ts';
+import { type SearchResult, showResult } from './search-result.ts';
 import { WasmForbidden } from './word-index.ts';
 
 const shownAtOnce = 10;
 
 /** What a search for words found in a course. */
-export interface WordAnswer extends Answer {
+export interface WordResult extends SearchResult {
   /** How many chapters have the words; absent where their text could not be searched. */
   readonly count?: number;
 }
@@ -22,17 +22,17 @@ export interface WordAnswer extends Answer {
 export function makeWordSearch(
   section: Element,
   words: SearchWords,
-  answerTo: (query: string) => Promise<Answer>,
+  answerTo: (query: string) => Promise<SearchResult>,
 ) {
   let asked = 0;
   return async (text: string): Promise<void> => {
     const mine = ++asked;
     const query = text.trim();
-    if (query === '') return showAnswer(section, { status: [words.emptyWords], found: [] });
+    if (query === '') return showResult(section, { status: [words.emptyWords], found: [] });
     section.querySelector('.status')?.replaceChildren(words.searching);
     const answer = await answerTo(query);
     // Of two searches the later one counts, however long each takes.
-    if (mine === asked) showAnswer(section, answer);
+    if (mine === asked) showResult(section, answer);
   };
 }
 
@@ -47,7 +47,7 @@ export async function answerWords(
   words: SearchWords,
   probe: string,
   step = shownAtOnce,
-): Promise<WordAnswer> {
+): Promise<WordResult> {
   const named = namesFound(table, query, words);
   if (location.protocol === 'file:') return { status: [words.fromFolder], found: named };
   const { at, chapters } = table;
@@ -72,7 +72,7 @@ interface Around {
 function inText(
   { count, chapters, phraseFirst }: TextFound,
   { query, named, table, words, step }: Around,
-): WordAnswer {
+): WordResult {
   const status =
     count === 0
       ? fill(words.noWords, { words: query.replaceAll('"', '') })

@@ -1,7 +1,7 @@
 import type { SearchWords } from '../../contract/words.ts';
-import { type Answer, showAnswer } from './answer.ts';
 import { type BoardSearch, startBoardSearch } from './board-search.ts';
 import { makeWordSearch } from './search-by-words.ts';
+import { type SearchResult, showResult } from './search-result.ts';
 
 /** After so many milliseconds without a key the words are searched for, though nobody asked yet. */
 const pause = 350;
@@ -9,9 +9,9 @@ const pause = 350;
 /** What is searched: one course, or several. */
 export interface Searched {
   readonly words: SearchWords;
-  readonly forWords: (query: string) => Promise<Answer>;
+  readonly forWords: (query: string) => Promise<SearchResult>;
   /** For a FEN or moves. */
-  readonly forPosition: (text: string) => Answer | Promise<Answer>;
+  readonly forPosition: (text: string) => SearchResult | Promise<SearchResult>;
   readonly onBoard: BoardSearch;
 }
 
@@ -43,7 +43,7 @@ export function startSearch(place: HTMLElement, searched: Searched): void {
     const text = forPosition.field.value;
     note({ position: text });
     void Promise.resolve(searched.forPosition(text)).then((answer) => {
-      if (text === forPosition.field.value) showAnswer(forPosition.section, answer);
+      if (text === forPosition.field.value) showResult(forPosition.section, answer);
     });
   };
   forPosition.form.addEventListener('submit', (event) => {

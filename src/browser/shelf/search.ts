@@ -9,14 +9,14 @@ import { wordsOf } from '../board/board-words.ts';
 import { counted } from '../counted.ts';
 import { element } from '../element.ts';
 import { inLanguageOf } from '../in-language-of.ts';
-import type { Answer } from '../search/answer.ts';
 import { answerPlacement, answerPosition } from '../search/answer-position.ts';
 import { answerWords } from '../search/search-by-words.ts';
+import type { SearchResult } from '../search/search-result.ts';
 import { startSearch } from '../search/start-search.ts';
 import { givenCourses, loadTable } from './load-course.ts';
 
 /** What a course of the shelf answers. */
-interface CourseAnswer extends Answer {
+interface CourseResult extends SearchResult {
   /** Whether it has anything of what was asked for. */
   readonly has: boolean;
   /** The course that has more of it comes first; absent where nothing could be looked up. */
@@ -36,9 +36,9 @@ function searchShelf(place: HTMLElement): void {
   const sides = new Set(courses.map(({ side }) => side));
 
   const inAll = async (
-    answerIn: (table: CourseTable) => CourseAnswer | Promise<CourseAnswer>,
+    answerIn: (table: CourseTable) => CourseResult | Promise<CourseResult>,
     nowhere: string = words.shelf.nowhere,
-  ): Promise<Answer> => {
+  ): Promise<SearchResult> => {
     const answers = await Promise.all(
       courses.map(async (course) => {
         const answer = await loadTable(course).then(answerIn, () => notLoaded(course));
@@ -59,7 +59,7 @@ function searchShelf(place: HTMLElement): void {
       found: [...having, ...others].map(({ course, answer }) => group(course, answer)),
     };
   };
-  const notLoaded = ({ title }: ShelfCourse): CourseAnswer => ({
+  const notLoaded = ({ title }: ShelfCourse): CourseResult => ({
     status: [fill(words.shelf.notLoaded, { course: title })],
     found: [],
     has: false,
@@ -97,7 +97,7 @@ function searchShelf(place: HTMLElement): void {
 }
 
 /** How much of what was asked for a course has. */
-function inCourse(search: PositionSearch): Pick<CourseAnswer, 'has' | 'rank'> {
+function inCourse(search: PositionSearch): Pick<CourseResult, 'has' | 'rank'> {
   switch (search.kind) {
     case 'position':
       return {
@@ -119,7 +119,7 @@ function inCourse(search: PositionSearch): Pick<CourseAnswer, 'has' | 'rank'> {
 }
 
 /** What a course answers, below its title. */
-function group(course: ShelfCourse, { status, found }: Answer): HTMLElement {
+function group(course: ShelfCourse, { status, found }: SearchResult): HTMLElement {
   const { title, at } = course;
   return element(
     'section',

@@ -18,7 +18,7 @@ import type { MergedCourse } from './merge-courses.ts';
 import { comingOver, makeShelfStart } from './shelf-start.ts';
 
 /** How things stand, over all courses. */
-export interface ShelfStanding extends KnownCourses {
+export interface ShelfStartData extends KnownCourses {
   readonly due: DueToday;
   readonly today: number;
 }
@@ -46,7 +46,7 @@ export class ShelfPractice {
     this.#start = makeShelfStart(
       this.#courses.map(({ shelved }) => shelved),
       words,
-      (standing, tasks) => this.#begin(standing, tasks),
+      (data, tasks) => this.#begin(data, tasks),
     );
     place.replaceChildren(this.#notice.element, this.#stand);
   }
@@ -58,22 +58,22 @@ export class ShelfPractice {
     await this.#refresh();
   }
 
-  #begin(standing: ShelfStanding, tasks: readonly Task[]): void {
+  #begin(data: ShelfStartData, tasks: readonly Task[]): void {
     // Asked for once there is something to lose; the browser decides, perhaps without a word.
     void navigator.storage?.persist?.().catch(() => false);
-    const { course } = standing.merged;
-    this.#merged = standing.merged;
+    const { course } = data.merged;
+    this.#merged = data.merged;
     this.#asked = new Set(tasks.map(({ position }) => position));
     const session = begin(course, tasks, new Set(course.table.chapters.keys()));
     this.#session = makeSessionView(session, undefined, this.#words, {
-      onOutcome: (outcome) => void this.#keep(outcome, standing),
-      onEnd: (ended) => void this.#end(ended, standing),
+      onOutcome: (outcome) => void this.#keep(outcome, data),
+      onEnd: (ended) => void this.#end(ended, data),
     });
     this.#showIn('playing', this.#session.element);
     this.#session.start();
   }
 
-  async #end(ended: Session, before: ShelfStanding): Promise<void> {
+  async #end(ended: Session, before: ShelfStartData): Promise<void> {
     this.#session = undefined;
     const end = makeEndView(ended, undefined, this.#words, {
       onAgain: (tasks) => this.#begin(before, tasks),
@@ -105,7 +105,7 @@ export class ShelfPractice {
   }
 
   /** In the course's own database, and in those of the courses that ask the same. */
-  async #keep(outcome: Outcome, { due, merged, storeOf }: ShelfStanding): Promise<void> {
+  async #keep(outcome: Outcome, { due, merged, storeOf }: ShelfStartData): Promise<void> {
     for (const { part, position } of placesOf(outcome.position, due, merged)) {
       const store = storeOf(part.shelved);
       if (store === undefined) continue;
@@ -114,7 +114,7 @@ export class ShelfPractice {
     }
   }
 
-  async #refresh(): Promise<ShelfStanding> {
+  async #refresh(): Promise<ShelfStartData> {
     const known = await lookAt(this.#courses);
     const now = Date.now();
     const today = dayOf(now);
@@ -124,14 +124,14 @@ export class ShelfPractice {
       progress: known.progressOf(part.shelved),
     }));
     for (const { part, progress } of practised) leaveForecast(part.course, progress, today);
-    const standing = { ...known, due: dueToday(practised, { today, now }), today };
-    this.#start.show(standing);
-    this.#session?.answeredElsewhere(this.#answered(standing));
-    return standing;
+    const data = { ...known, due: dueToday(practised, { today, now }), today };
+    this.#start.show(data);
+    this.#session?.answeredElsewhere(this.#answered(data));
+    return data;
   }
 
   /** Those of the session that were answered today, in whichever tab. */
-  #answered({ progressOf, today }: ShelfStanding): ReadonlySet<number> {
+  #answered({ progressOf, today }: ShelfStartData): ReadonlySet<number> {
     const positions = (this.#merged?.parts ?? []).flatMap(({ shelved, course, first }) => {
       const own = [...this.#asked].filter((position) => course.itemAt.has(position - first));
       const asked = new Set(own.map((position) => position - first));

@@ -12,13 +12,13 @@ import type { Task } from '../practice/session/session.ts';
 import { focusable } from '../practice/view/focusable.ts';
 import { forecastTable } from '../practice/view/forecast-table.ts';
 import { bar } from '../practice/view/svg.ts';
-import type { ShelfStanding } from './shelf-practice.ts';
+import type { ShelfStartData } from './shelf-practice.ts';
 
 /** The page between sessions: what is due over all courses, how each stands, when the rest comes back. */
 export function makeShelfStart(
   courses: readonly ShelfCourse[],
   words: ShelfPracticeWords,
-  onBegin: (standing: ShelfStanding, tasks: readonly Task[]) => void,
+  onBegin: (data: ShelfStartData, tasks: readonly Task[]) => void,
 ) {
   const { practice, shelf } = words;
   const heading = focusable(make('h1', '', practice.title));
@@ -38,20 +38,20 @@ export function makeShelfStart(
   return {
     element: make('div', 'practice-start', heading, invitation, acts, columns),
     start: () => heading.focus(),
-    show(standing: ShelfStanding): void {
-      const text = sentencesOf(standing, words);
+    show(data: ShelfStartData): void {
+      const text = sentencesOf(data, words);
       // Said again, it would be read out again.
       if (invitation.textContent !== text) invitation.textContent = text;
-      acts.replaceChildren(...actsFor(standing, words, onBegin));
-      list.replaceChildren(...courses.map((course) => rowOf(course, standing, words)));
-      const forecast = forecastTable(comingOver(standing), standing.today, words);
+      acts.replaceChildren(...actsFor(data, words, onBegin));
+      list.replaceChildren(...courses.map((course) => rowOf(course, data, words)));
+      const forecast = forecastTable(comingOver(data), data.today, words);
       coming.replaceChildren(...(forecast ? [forecast] : []));
     },
   };
 }
 
 function sentencesOf(
-  { due, merged, missing }: ShelfStanding,
+  { due, merged, missing }: ShelfStartData,
   { practice, shelf }: ShelfPracticeWords,
 ): string {
   const { tasks, twins, changed } = due;
@@ -69,27 +69,23 @@ function sentencesOf(
 }
 
 function actsFor(
-  standing: ShelfStanding,
+  data: ShelfStartData,
   { practice, shelf }: ShelfPracticeWords,
-  onBegin: (standing: ShelfStanding, tasks: readonly Task[]) => void,
+  onBegin: (data: ShelfStartData, tasks: readonly Task[]) => void,
 ): HTMLElement[] {
-  const { tasks } = standing.due;
+  const { tasks } = data.due;
   if (tasks.length === 0) return [];
-  const all = makeButton(
-    counted(practice.begin, tasks.length),
-    () => onBegin(standing, tasks),
-    'act',
-  );
+  const all = makeButton(counted(practice.begin, tasks.length), () => onBegin(data, tasks), 'act');
   if (tasks.length <= most) return [all];
   const some = tasks.slice(0, most);
   const few = fill(shelf.some, { n: String(some.length) });
-  return [all, makeButton(few, () => onBegin(standing, some))];
+  return [all, makeButton(few, () => onBegin(data, some))];
 }
 
 /** How a course stands, and the way to its own page of practice. */
 function rowOf(
   course: ShelfCourse,
-  { merged, progressOf, today }: ShelfStanding,
+  { merged, progressOf, today }: ShelfStartData,
   { practice, shelf }: ShelfPracticeWords,
 ): HTMLElement {
   const name = element(
@@ -130,7 +126,7 @@ function rowOf(
 }
 
 /** When moves come back, over all courses. */
-export function comingOver({ merged, progressOf, today }: ShelfStanding): readonly Coming[] {
+export function comingOver({ merged, progressOf, today }: ShelfStartData): readonly Coming[] {
   const spans = new Map<number, Coming>();
   for (const { course, shelved } of merged.parts) {
     for (const each of forecastOf(course.items, progressOf(shelved), today)) {

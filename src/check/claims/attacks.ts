@@ -1,7 +1,7 @@
 import { nameOf } from '../../chess/index.ts';
 import { defineClaim, no, yes } from './define-claim.ts';
+import { judgePiece } from './shared/judge-piece.ts';
 import { reaches, whyNotReached } from './shared/reach.ts';
-import { judgePiece } from './shared/standing.ts';
 
 export const attacks = defineClaim({
   name: 'attacks',

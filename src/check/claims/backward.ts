@@ -1,8 +1,8 @@
 import { otherColor } from '../../chess/index.ts';
 import { defineClaim, no, yes } from './define-claim.ts';
 import { filesNamed, pawnsOn, verb } from './shared/english.ts';
+import { judgeKind } from './shared/judge-piece.ts';
 import { filesBeside, isAhead, pawnAttackers, pawnsOnFiles, stopSquare } from './shared/pawns.ts';
-import { judgeKind } from './shared/standing.ts';
 
 export const backward = defineClaim({
   name: 'backward',

@@ -1,7 +1,7 @@
 import { nameOf, readBoard, slides } from '../../chess/index.ts';
 import { defineClaim, empty, no, yes } from './define-claim.ts';
+import { judgePiece } from './shared/judge-piece.ts';
 import { reaches } from './shared/reach.ts';
-import { judgePiece } from './shared/standing.ts';
 
 export const battery = defineClaim({
   name: 'battery',

@@ -1,7 +1,7 @@
 import { nameOf, otherColor } from '../../chess/index.ts';
 import { defineClaim, no, yes } from './define-claim.ts';
+import { judgeKind } from './shared/judge-piece.ts';
 import { stopSquare } from './shared/pawns.ts';
-import { judgeKind } from './shared/standing.ts';
 
 export const blockaded = defineClaim({
   name: 'blockaded',

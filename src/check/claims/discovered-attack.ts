@@ -1,7 +1,7 @@
 import { nameOf, readBoard, slides } from '../../chess/index.ts';
 import { type ClaimContext, defineClaim, empty, no, yes } from './define-claim.ts';
+import { judgePiece } from './shared/judge-piece.ts';
 import { reaches, whyNotReached } from './shared/reach.ts';
-import { judgePiece } from './shared/standing.ts';
 
 export const discoveredAttack = defineClaim({
   name: 'discovered-attack',

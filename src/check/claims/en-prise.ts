@@ -8,7 +8,7 @@ import {
 } from '../../chess/index.ts';
 import { defineClaim, empty, no, yes } from './define-claim.ts';
 import { pawnsWorth } from './shared/english.ts';
-import { judgePiece } from './shared/standing.ts';
+import { judgePiece } from './shared/judge-piece.ts';
 
 export const enPrise = defineClaim({
   name: 'en-prise',

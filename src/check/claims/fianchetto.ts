@@ -1,7 +1,7 @@
 import { fileOf, rankOf, relativeRank, squareAt } from '../../chess/index.ts';
 import { defineClaim, no, yes } from './define-claim.ts';
 import { fileName } from './shared/english.ts';
-import { judgeKind } from './shared/standing.ts';
+import { judgeKind } from './shared/judge-piece.ts';
 
 export const fianchetto = defineClaim({
   name: 'fianchetto',

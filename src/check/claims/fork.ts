@@ -1,6 +1,6 @@
 import { attackersOn, attacksFrom, nameOf, nameSquares, otherColor } from '../../chess/index.ts';
 import { defineClaim, no, yes } from './define-claim.ts';
-import { judgePiece } from './shared/standing.ts';
+import { judgePiece } from './shared/judge-piece.ts';
 import { isWorthMore } from './shared/worth.ts';
 
 export const fork = defineClaim({

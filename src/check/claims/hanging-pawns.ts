@@ -1,8 +1,8 @@
 import { fileOf, otherColor, rankOf } from '../../chess/index.ts';
 import { defineClaim, no, yes } from './define-claim.ts';
 import { filesNamed, pawnsOn, verb } from './shared/english.ts';
+import { judgeKind } from './shared/judge-piece.ts';
 import { pawnsOnFiles } from './shared/pawns.ts';
-import { judgeKind } from './shared/standing.ts';
 
 export const hangingPawns = defineClaim({
   name: 'hanging-pawns',

@@ -1,7 +1,7 @@
 import { defineClaim, verdict } from './define-claim.ts';
 import { filesNamed, pawnsOn, verb } from './shared/english.ts';
+import { judgeKind } from './shared/judge-piece.ts';
 import { filesBeside, pawnsOnFiles } from './shared/pawns.ts';
-import { judgeKind } from './shared/standing.ts';
 
 export const isolated = defineClaim({
   name: 'isolated',

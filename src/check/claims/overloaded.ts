@@ -16,7 +16,7 @@ import {
 } from '../../chess/index.ts';
 import { defineClaim, no, yes } from './define-claim.ts';
 import { pawnsWorth } from './shared/english.ts';
-import { judgePiece } from './shared/standing.ts';
+import { judgePiece } from './shared/judge-piece.ts';
 import { turnOf } from './shared/turn-of.ts';
 
 export const overloaded = defineClaim({

@@ -1,8 +1,8 @@
 import { fileOf, otherColor } from '../../chess/index.ts';
 import { defineClaim, verdict } from './define-claim.ts';
 import { filesNamed, pawnsOn, verb } from './shared/english.ts';
+import { judgeKind } from './shared/judge-piece.ts';
 import { filesBeside, pawnsAhead } from './shared/pawns.ts';
-import { judgeKind } from './shared/standing.ts';
 
 export const passed = defineClaim({
   name: 'passed',

@@ -14,7 +14,7 @@ import {
 } from '../../chess/index.ts';
 import { defineClaim, empty, no, type Verdict, yes } from './define-claim.ts';
 import { possessive } from './shared/english.ts';
-import { judgePiece } from './shared/standing.ts';
+import { judgePiece } from './shared/judge-piece.ts';
 import { isWorthMore } from './shared/worth.ts';
 
 export const pinned = defineClaim({

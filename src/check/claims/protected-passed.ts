@@ -1,8 +1,8 @@
 import { otherColor } from '../../chess/index.ts';
 import { defineClaim, no, yes } from './define-claim.ts';
 import { pawnsOn, verb } from './shared/english.ts';
+import { judgeKind } from './shared/judge-piece.ts';
 import { pawnAttackers, pawnsAhead } from './shared/pawns.ts';
-import { judgeKind } from './shared/standing.ts';
 
 const connected = 'k7/8/7p/1P2Pp1P/2Pp1PP1/8/8/K7 w - - 0 1';
 

@@ -1,6 +1,6 @@
 import { attacksFrom, listed, nameSquares } from '../../chess/index.ts';
 import { defineClaim, verdict } from './define-claim.ts';
-import { judgeKind } from './shared/standing.ts';
+import { judgeKind } from './shared/judge-piece.ts';
 
 export const shutIn = defineClaim({
   name: 'shut-in',

@@ -1,6 +1,6 @@
 import { attackersOn, between, nameOf, otherColor, slides } from '../../chess/index.ts';
 import { defineClaim, empty, no, yes } from './define-claim.ts';
-import { judgePiece } from './shared/standing.ts';
+import { judgePiece } from './shared/judge-piece.ts';
 import { isWorthMore } from './shared/worth.ts';
 
 export const skewered = defineClaim({

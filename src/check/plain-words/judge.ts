@@ -1,5 +1,5 @@
 /** Holds statements against the board. */
-import { type Answer, forms, type Situation } from './forms/index.ts';
+import { forms, type Situation, type StatementVerdict } from './forms/index.ts';
 import type { Passage } from './passage.ts';
 import type { Stated } from './statements.ts';
 
@@ -17,7 +17,7 @@ export function makeBudget(): Budget {
 
 export interface Judged {
   /** What the position says that the sentence speaks of. */
-  readonly here: Answer;
+  readonly here: StatementVerdict;
   /** Whether the sentence is false wherever it may look. */
   readonly isFalse: boolean;
 }

@@ -1,6 +1,6 @@
 import type { Place } from '../../diagnostics/index.ts';
 import type { Situation } from './forms/index.ts';
-import type { Shown } from './situations.ts';
+import type { NamedSituation } from './situations.ts';
 import type { PlainText } from './text.ts';
 
 /** A text of a chapter. */
@@ -8,7 +8,7 @@ export interface Passage {
   readonly text: PlainText;
   readonly kind: 'front' | 'comment' | 'prose' | 'heading' | 'row' | 'caption' | 'question';
   /** The position that it speaks of. */
-  readonly shown?: Shown;
+  readonly shown?: NamedSituation;
   /** Whether it stands before what it speaks of, or among many positions, so that all of them count. */
   readonly loose: boolean;
   /** Where else it may look. */

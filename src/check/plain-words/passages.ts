@@ -9,7 +9,7 @@ import {
   inChapter,
   linkedIn,
   mentionedIn,
-  type Shown,
+  type NamedSituation,
   shownBy,
   situationAt,
   situationsOf,
@@ -28,7 +28,7 @@ export function* passagesOf(chapter: Chapter, course: CourseView): Generator<Pas
 
 function* passagesOfBody(chapter: Chapter, course: CourseView): Generator<Passage> {
   const { file, blocks } = chapter;
-  let shown: Shown | undefined;
+  let shown: NamedSituation | undefined;
   let last = -1;
   const between = (from: number, to: number) =>
     function* (): Generator<Situation> {

@@ -14,7 +14,7 @@ import type { Situation } from './forms/index.ts';
 import type { PlainText } from './text.ts';
 
 /** A situation, and what it is called. */
-export interface Shown extends Situation {
+export interface NamedSituation extends Situation {
   /** `after 7...Be7`, `in this diagram`. */
   readonly where: () => string;
   /** The node, where the chapter's own blocks have one that claims may be made at. */
@@ -22,7 +22,7 @@ export interface Shown extends Situation {
 }
 
 /** A position of the chapter for a heading before its first block, which is false only where no position bears it out. */
-export function inChapter({ blocks }: Chapter, course: CourseView): Shown | undefined {
+export function inChapter({ blocks }: Chapter, course: CourseView): NamedSituation | undefined {
   for (const block of blocks) {
     const shown = shownBy(block, course);
     if (shown) return { ...shown, where: () => 'in any position of this chapter' };
@@ -35,7 +35,7 @@ export function situationAt(
   index: number,
   block: Block,
   course: CourseView,
-): Shown | undefined {
+): NamedSituation | undefined {
   const node = tree[index];
   const position = node?.position;
   if (!node || !position) return undefined;
@@ -70,7 +70,7 @@ export function* situationsOf(block: Block, course: CourseView): Generator<Situa
 }
 
 /** The position that a text behind the block speaks of. */
-export function shownBy(block: Block, course: CourseView): Shown | undefined {
+export function shownBy(block: Block, course: CourseView): NamedSituation | undefined {
   if (block.kind === 'pattern') return undefined;
   if (block.kind === 'moves' || block.kind === 'game') {
     const last = block.kind === 'game' ? block.last : (mainLine(block.nodes).at(-1)?.index ?? 0);
@@ -141,7 +141,7 @@ export function* linkedIn({ links }: PlainText, course: CourseView): Generator<S
 
 /** The moves in inline code that a text mentions. */
 export function mentionedIn(text: PlainText, chapter: Chapter, course: CourseView) {
-  return function* (): Generator<Shown> {
+  return function* (): Generator<NamedSituation> {
     for (const { node } of text.moves) {
       for (const ref of movesSpokenOf(chapter, node)) {
         const block = ref && blockOf(chapter, ref.block);

@@ -4,7 +4,7 @@ import { command } from '../called-as.ts';
 import { count, exitCodes, stderr, stdout } from '../console.ts';
 import { findWhere } from '../where/find-where.ts';
 import type { WhereOptions } from '../where/where-options.ts';
-import { type Answer, reportWhere } from '../where/where-report.ts';
+import { reportWhere, type WhereResult } from '../where/where-report.ts';
 import { readableShelf } from './readable-shelf.ts';
 
 /** `linewright where` of a shelf: every course that has the position; where none has, the one that has the most of its moves. */
@@ -14,7 +14,7 @@ export async function whereOnShelf(
   { format, site }: WhereOptions,
 ): Promise<number> {
   const shelf = readableShelf(await openShelf(folder));
-  const found: { course: ShelvedCourse; answer: Answer }[] = [];
+  const found: { course: ShelvedCourse; answer: WhereResult }[] = [];
   let fault: unknown;
   let errors = 0;
   const { courses, words } = askedOf(shelf, asked);
@@ -68,6 +68,6 @@ function askedOf({ courses }: OpenShelf, asked: string) {
   );
 }
 
-function pliesOf({ answer }: { readonly answer: Answer }): number {
+function pliesOf({ answer }: { readonly answer: WhereResult }): number {
   return answer.known?.plies ?? 0;
 }

@@ -12,7 +12,7 @@ import { makeCourseTable } from '../../site/render/course-table.ts';
 import { stringsFor } from '../../strings/index.ts';
 import { loadCourse } from '../load-course.ts';
 import type { WhereOptions } from './where-options.ts';
-import type { Answer } from './where-report.ts';
+import type { WhereResult } from './where-report.ts';
 import { whereaboutsOf } from './whereabouts.ts';
 
 /** Positions that are near are shown up to so many, and up to so many squares that differ: more says nothing. */
@@ -27,7 +27,7 @@ export async function findWhere(
   asked: string,
   folder: string,
   options: Pick<WhereOptions, 'site'>,
-): Promise<{ readonly answer: Answer; readonly errors: number }> {
+): Promise<{ readonly answer: WhereResult; readonly errors: number }> {
   const { course, diagnostics } = await loadCourse(folder);
   const { settings } = course;
   const table = makeCourseTable(course, assignAddresses(course));
@@ -47,7 +47,7 @@ export async function findWhere(
   const errors = diagnostics.filter(({ severity }) => severity === 'error').length;
   return { answer: answerOf(found), errors };
 
-  function answerOf(search: PositionSearch): Answer {
+  function answerOf(search: PositionSearch): WhereResult {
     switch (search.kind) {
       case 'position': {
         const key = keyOf(search.exact ?? -1) || search.key;
@@ -86,7 +86,7 @@ export async function findWhere(
     }
   }
 
-  function ofMoves({ start, played, stopped, known, knownPlies = 0 }: FollowedMoves): Answer {
+  function ofMoves({ start, played, stopped, known, knownPlies = 0 }: FollowedMoves): WhereResult {
     const last = played.at(-1)?.after ?? start;
     const here = whereaboutsOf(about, last.key);
     const isThere = here.places.length > 0 && stopped === undefined;

@@ -4,7 +4,7 @@ import { count } from '../console.ts';
 import type { Whereabouts, WherePlace } from './whereabouts.ts';
 
 /** What `linewright where` answers, as its JSON has it. */
-export interface Answer {
+export interface WhereResult {
   /** The position that was asked for, or all that have the pieces which were given; none where the course has none. */
   readonly found: readonly Whereabouts[];
   /** Positions with the same pieces that are another position by the Laws (FIDE, 9.2). */
@@ -29,7 +29,7 @@ const differences: Readonly<Record<Difference, string>> = {
 };
 
 /** The answer as a person reads it in a terminal. */
-export function reportWhere({ found, alike, nearest, known, stopped }: Answer): string {
+export function reportWhere({ found, alike, nearest, known, stopped }: WhereResult): string {
   const parts: string[] = [];
   if (stopped) parts.push(line(`${stopped.move} cannot be played: ${stopped.reason}.`));
   if (found.length === 0) parts.push(line('The course does not have this position.'));

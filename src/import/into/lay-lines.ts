@@ -91,7 +91,7 @@ export function layLines(
   return meets;
 }
 
-interface Step {
+interface LaidMove {
   readonly course: Course;
   readonly found: Findings;
   readonly source: SourceGame;
@@ -107,7 +107,7 @@ interface Step {
   readonly pastEnds: boolean;
 }
 
-function step(at: Step, ground: Ground): Ground {
+function step(at: LaidMove, ground: Ground): Ground {
   const { course, found, position, played, pastEnds } = at;
   if (ground === 'closed') {
     say(at);
@@ -136,7 +136,7 @@ function step(at: Step, ground: Ground): Ground {
 }
 
 /** Reports a new move that rivals what the course advises; what the game calls bad is no rival of it. */
-function disagree(at: Step): boolean {
+function disagree(at: LaidMove): boolean {
   const { course, found, position, played, move, rest } = at;
   const advised = [...new Set((adviceOf(course).get(position.key) ?? []).map(({ san }) => san))];
   const isBad = move.glyphs.some(({ nag }) => isBadSign(nag));
@@ -147,7 +147,7 @@ function disagree(at: Step): boolean {
 }
 
 /** Reports a move at a position where the course has none and says `:end`. */
-function goesPastEnd(at: Step): boolean {
+function goesPastEnd(at: LaidMove): boolean {
   const { course, found, position, played, rest } = at;
   const places = course.graph[position.key];
   if (places === undefined || places.moves.length > 0) return false;
@@ -160,24 +160,24 @@ function goesPastEnd(at: Step): boolean {
   return true;
 }
 
-function isOwn({ course, position }: Step): boolean {
+function isOwn({ course, position }: LaidMove): boolean {
   return course.settings.side === sideToMove(position);
 }
 
 /** The node of a move among those that follow a new node. */
-function childOf(at: Step, children: NewNode[]): Ground {
+function childOf(at: LaidMove, children: NewNode[]): Ground {
   const known = children.find(({ san }) => san === at.played.san);
   const node = known ?? newNode(at);
   if (!known) children.push(node);
   return enter(at, node, known !== undefined);
 }
 
-function newNode(at: Step): NewNode {
+function newNode(at: LaidMove): NewNode {
   return { san: at.played.san, isOwn: isOwn(at), glyphs: [], comments: [], children: [] };
 }
 
 /** Takes what the game says of a new move, and tells where its line goes on. */
-function enter(at: Step, node: NewNode, isThere: boolean): Ground {
+function enter(at: LaidMove, node: NewNode, isThere: boolean): Ground {
   const { move, course, found, played } = at;
   for (const { nag } of move.glyphs) if (!node.glyphs.includes(nag)) node.glyphs.push(nag);
   for (const words of wordsAt(at)) {
@@ -201,13 +201,13 @@ function enter(at: Step, node: NewNode, isThere: boolean): Ground {
 }
 
 /** Comments behind a move, and those before the line that it begins. */
-function wordsAt({ game, move, lead }: Step): Words[] {
+function wordsAt({ game, move, lead }: LaidMove): Words[] {
   const comments = move.after.filter((item) => item.type === 'comment');
   return [...lead, ...comments].flatMap((comment) => wordsOf(game, comment));
 }
 
 /** Words that are not written, since the move is known or left. */
-function say(at: Step): void {
+function say(at: LaidMove): void {
   const { course, found, played, position } = at;
   for (const { text } of wordsAt(at)) {
     if ([played.after, position].some(({ key }) => hasWords(course, key, text))) continue;
@@ -221,7 +221,7 @@ type AtPosition = Pick<NewBranch, 'position' | 'way' | 'games'>;
 /** Adds a game to what was found at a position, once. */
 function see<Each extends AtPosition>(
   found: Map<string, Each>,
-  { position, way, source }: Pick<Step, 'position' | 'way' | 'source'>,
+  { position, way, source }: Pick<LaidMove, 'position' | 'way' | 'source'>,
   name: string,
   make: (at: AtPosition) => Each,
 ): Each {

@@ -4,7 +4,7 @@ import { type Block, type Chapter, namesWritten } from '../../model/index.ts';
 import type { Asked } from '../asked.ts';
 
 /** A part of a chapter in its outline, in offsets. */
-interface Part {
+interface OutlineEntry {
   readonly name: string;
   readonly detail?: string;
   readonly kind: SymbolKind;
@@ -13,14 +13,22 @@ interface Part {
   /** The end of its first line, which is shown when it is chosen. */
   readonly head: number;
   readonly level: number;
-  readonly parts: Part[];
+  readonly parts: OutlineEntry[];
 }
 
 /** The outline of a chapter: its headings, the blocks below them and the names in those. */
 export function symbols({ chapter: read, text, open, session }: Asked): DocumentSymbol[] {
   const chapter = read();
   if (!chapter) return [];
-  const toSymbol = ({ name, detail, kind, start, end, head, parts }: Part): DocumentSymbol => ({
+  const toSymbol = ({
+    name,
+    detail,
+    kind,
+    start,
+    end,
+    head,
+    parts,
+  }: OutlineEntry): DocumentSymbol => ({
     name,
     ...(detail === undefined ? {} : { detail }),
     kind,
@@ -31,9 +39,9 @@ export function symbols({ chapter: read, text, open, session }: Asked): Document
   return outline(chapter, text).map(toSymbol);
 }
 
-function outline(chapter: Chapter, text: string): Part[] {
-  const top: Part[] = [];
-  const open: Part[] = [];
+function outline(chapter: Chapter, text: string): OutlineEntry[] {
+  const top: OutlineEntry[] = [];
+  const open: OutlineEntry[] = [];
   const close = (level: number, at: number) => {
     while ((open.at(-1)?.level ?? -1) >= level) {
       const part = open.pop();
@@ -47,7 +55,7 @@ function outline(chapter: Chapter, text: string): Part[] {
     if (node.type === 'heading') {
       close(node.depth, text.slice(0, start).trimEnd().length);
       const name = plainText(node).trim() || 'A heading without words';
-      const part: Part = {
+      const part: OutlineEntry = {
         name,
         kind: SymbolKind.String,
         start,
@@ -67,7 +75,7 @@ function outline(chapter: Chapter, text: string): Part[] {
   return top;
 }
 
-function partOf(block: Block, chapter: Chapter, text: string): Part {
+function partOf(block: Block, chapter: Chapter, text: string): OutlineEntry {
   const [start, end] = [block.place.start.offset, block.place.end.offset];
   const names = namesWritten(chapter).filter(
     ({ isGiven, place, name }) =>

@@ -6,7 +6,7 @@ import {
   type BlockInWork,
   type ChapterInWork,
   type CourseInWork,
-  type Shown,
+  type ShownNode,
   shownIn,
 } from './work.ts';
 
@@ -20,7 +20,7 @@ export function findName(
   name: string,
   asking: ChapterInWork,
   course: CourseInWork,
-): Shown | Circle | undefined {
+): ShownNode | Circle | undefined {
   asking.asked.add(name);
   const known = course.found.get(name);
   if (known) return known;
@@ -33,7 +33,7 @@ export function findName(
 function findSite(
   site: NonNullable<ReturnType<CourseInWork['names']['get']>>,
   course: CourseInWork,
-): Shown | Circle | undefined {
+): ShownNode | Circle | undefined {
   if ('given' in site) return site.given.ref && { ref: site.given.ref, given: site.given };
   if (site.at) return shownIn(site.at.block, site.at.node);
   // A name in prose or in a caption is one of the move shown last before it.
@@ -48,13 +48,13 @@ function shownBefore(
   directive: DirectiveNode,
   chapter: ChapterInWork,
   course: CourseInWork,
-): Shown | Circle | undefined {
+): ShownNode | Circle | undefined {
   chapter.showing ??= orderShowing(chapter.syntax.body.children);
   const { all, before } = chapter.showing;
   // What was passed over once, because it shows nothing, is not looked at again for the next name.
   const passed: number[] = [];
   let isSure = true;
-  let shown: Shown | undefined;
+  let shown: ShownNode | undefined;
   for (let at = (before.get(directive) ?? 0) - 1; at >= 0 && !shown; at--) {
     const known = chapter.shownAt.get(at);
     if (known !== undefined) {
@@ -81,7 +81,7 @@ function shownBefore(
  * not shown before what follows there.
  * @param last the last block before the text; -1 where there is none.
  */
-export function lastOf(chapter: ChapterInWork, id: number, last: number): Shown | undefined {
+export function lastOf(chapter: ChapterInWork, id: number, last: number): ShownNode | undefined {
   const ref = chapter.spoken.moves[id]?.at(-1);
   const block = ref ? chapter.byKey.get(ref.block) : undefined;
   return ref && block && block.index <= last ? shownIn(block, ref.node) : undefined;

@@ -18,7 +18,7 @@ import {
   hasBefore,
   type NodeInWork,
   positionOf,
-  type Shown,
+  type ShownNode,
 } from './work.ts';
 
 /** How a block looks up what lies outside it. */
@@ -91,7 +91,7 @@ function position(syntax: DiagramSyntax | ExerciseSyntax, { tree, shows }: Block
 }
 
 /** The move that led to a place. */
-export function moveTo(shown: Shown) {
+export function moveTo(shown: ShownNode) {
   return 'given' in shown ? shown.given.move : shown.node.move;
 }
 

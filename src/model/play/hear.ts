@@ -13,19 +13,21 @@ import {
   type ChapterInWork,
   type CourseInWork,
   type NodeInWork,
-  type Shown,
+  type ShownNode,
   shownIn,
   textsOf,
   treesOf,
 } from './work.ts';
 
 /** What a text speaks of; only a `node` in the lines of an exercise, which have no address. */
-type SpeaksOf = { readonly shown: Shown | undefined } | { readonly node: NodeInWork | undefined };
+type SpeaksOf =
+  | { readonly shown: ShownNode | undefined }
+  | { readonly node: NodeInWork | undefined };
 
 /** Resolves all that the texts of a chapter say of positions, and notes it there. */
 export function hearChapter(chapter: ChapterInWork, course: CourseInWork): void {
   const { syntax } = chapter;
-  let shown: Shown | undefined;
+  let shown: ShownNode | undefined;
   let last = -1;
   walkText(syntax.body.children, (node) => {
     if (node.type === 'courseBlock') {

@@ -11,7 +11,7 @@ import {
   endOfMainLine,
   hasBefore,
   positionOf,
-  type Shown,
+  type ShownNode,
   shownIn,
 } from './work.ts';
 
@@ -108,7 +108,7 @@ function startOfName(
   name: PlacedText,
   block: BlockInWork,
   course: CourseInWork,
-): Shown | undefined {
+): ShownNode | undefined {
   if (course.depth > course.limits.chain) {
     for (const { chapter } of course.open) chapter.isCircular = true;
     reportIn(block.chapter)(
@@ -146,7 +146,7 @@ function reportCircle(entry: BlockInWork, { open }: CourseInWork): void {
   );
 }
 
-export function castledTo(shown: Shown): BlockInWork['castled'] {
+export function castledTo(shown: ShownNode): BlockInWork['castled'] {
   if ('given' in shown) return shown.given.castled;
   const { block, node } = shown;
   return castledBefore({ nodes: block.tree.nodes, castled: block.castled }, node.index);

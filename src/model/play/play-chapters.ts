@@ -15,7 +15,7 @@ import {
   type NameSite,
   positionOf,
   type SaidElsewhere,
-  type Shown,
+  type ShownNode,
 } from './work.ts';
 
 /** A chapter of the course in its place: to be played, or played before. */
@@ -119,13 +119,13 @@ function finishChapter(
   };
 }
 
-function placeOfKept(name: string, { names }: CourseInWork): Shown | undefined {
+function placeOfKept(name: string, { names }: CourseInWork): ShownNode | undefined {
   const site = names.get(name);
   if (!site || !('given' in site) || !site.given.ref) return undefined;
   return { ref: site.given.ref, given: site.given };
 }
 
-function nameFacts(site: NameSite, shown: Shown | undefined): GivenName {
+function nameFacts(site: NameSite, shown: ShownNode | undefined): GivenName {
   const { name, place } = site;
   const { title } = 'given' in site ? site.given : site.directive;
   const given = { name, ...(title !== undefined && { title }), place };
@@ -144,7 +144,7 @@ function nameFacts(site: NameSite, shown: Shown | undefined): GivenName {
   };
 }
 
-function placeOfShown(shown: Shown): Place {
+function placeOfShown(shown: ShownNode): Place {
   if ('given' in shown) return shown.given.shown ?? shown.given.place;
   const { node, block } = shown;
   return node.written?.place ?? firstSign(block.syntax.place);

@@ -34,7 +34,7 @@ export interface TreeInWork {
 }
 
 /** A place that a text has shown: of a chapter that is being played, or a name of one that is kept. */
-export type Shown = {
+export type ShownNode = {
   readonly ref: NodeRef;
   /** The name by which a diagram or an exercise shows it. */
   readonly by?: string;
@@ -51,7 +51,7 @@ export interface BlockInWork {
   readonly lines: Readonly<Record<'answer' | 'also' | 'wrong', readonly TreeInWork[]>>;
   state: 'new' | 'open' | 'played';
   /** The node whose position a text behind the block speaks of. */
-  shows?: Shown | undefined;
+  shows?: ShownNode | undefined;
   /** The castlings that led to where it starts, in blocks before it. */
   castled: readonly PlayedMove[];
 }
@@ -82,7 +82,7 @@ export interface ChapterInWork {
   readonly asked: Set<string>;
   showing?: ShowingOrder;
   /** What the text has shown last, at a place of that order; null where nothing has been shown. */
-  readonly shownAt: Map<number, Shown | null>;
+  readonly shownAt: Map<number, ShownNode | null>;
   /** How many places may still be looked at for the moves that its texts mention. */
   readonly budget: { left: number };
   /** Whether a block of it starts, by whatever way, from itself. */
@@ -109,7 +109,7 @@ export interface CourseInWork {
   readonly names: ReadonlyMap<string, NameSite>;
   readonly limits: ModelLimits;
   /** Where names were found to stand. */
-  readonly found: Map<string, Shown>;
+  readonly found: Map<string, ShownNode>;
   /** The blocks that are being played now, each since the one before starts from it. */
   readonly open: BlockInWork[];
   /** How deep the playing of one block for another goes. */
@@ -196,13 +196,13 @@ export function endOfMainLine(nodes: readonly NodeInWork[]): number {
   return mainLine(nodes).at(-1)?.index ?? 0;
 }
 
-export function shownIn(block: BlockInWork, node: number): Shown | undefined {
+export function shownIn(block: BlockInWork, node: number): ShownNode | undefined {
   const found = block.tree.nodes[node];
   const ref = { chapter: block.chapter.syntax.file, block: block.syntax.key, node };
   return found && { ref, block, node: found };
 }
 
-export function positionOf(shown: Shown | undefined): Position | undefined {
+export function positionOf(shown: ShownNode | undefined): Position | undefined {
   if (shown === undefined) return undefined;
   return 'given' in shown ? shown.given.position : shown.node.position;
 }

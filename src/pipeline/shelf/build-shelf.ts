@@ -2,7 +2,7 @@ import { mkdir } from 'node:fs/promises';
 import path from 'node:path';
 import type { CourseEntry } from '../../check/index.ts';
 import type { BuiltCourse, Shelf } from '../../contract/index.ts';
-import { beginReplacement, isStanding, noteStanding, type Standing } from '../../output/index.ts';
+import { areUnchanged, beginReplacement, type FileStamps, takeStamps } from '../../output/index.ts';
 import type { ShelvedFolder } from '../../read/index.ts';
 import type { SiteOptions } from '../../site/index.ts';
 import type { CourseBuild, CourseBuildOptions } from '../build/index.ts';
@@ -67,7 +67,7 @@ export async function buildShelf(shelf: OpenShelf, given: ShelfBuildOptions): Pr
       const told = [facts, place, process.env.SOURCE_DATE_EPOCH];
       const keeper = await keepCourse<KeptBuild>('build', folder, files, told);
       const kept = await keeper.read();
-      if (kept && isSound && !built.has(course.id) && isStanding(place.out, kept.standing)) {
+      if (kept && isSound && !built.has(course.id) && areUnchanged(place.out, kept.stamps)) {
         const { seen: before, build } = kept;
         seen.push({ course, ...before });
         entries.set(course.path, before.entry);
@@ -90,9 +90,9 @@ export async function buildShelf(shelf: OpenShelf, given: ShelfBuildOptions): Pr
       const { remember, ...plain } = build;
       const keep = async () => {
         await remember();
-        const standing = noteStanding(place.out, build.files);
+        const stamps = takeStamps(place.out, build.files);
         const value = { seen: { ...now, chapters: ofCourse }, build: plain };
-        if (standing) await keeper.write({ ...value, standing });
+        if (stamps) await keeper.write({ ...value, stamps });
       };
       built.set(course.id, { course, id: course.id, build: { ...build, remember: keep } });
     }
@@ -113,7 +113,7 @@ export async function buildShelf(shelf: OpenShelf, given: ShelfBuildOptions): Pr
 interface KeptBuild {
   readonly seen: Pick<CourseSeen, 'entry' | 'diagnostics'> & { readonly chapters: number };
   readonly build: Omit<CourseBuild, 'remember'>;
-  readonly standing: Standing;
+  readonly stamps: FileStamps;
 }
 
 /** Where a course stands in the site of its shelf, and the way back. */

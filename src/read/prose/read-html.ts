@@ -13,8 +13,8 @@ const require = createRequire(import.meta.url);
 
 type Problem = { readonly message: string; readonly hint: string };
 /** What becomes of an address: another one, or nothing where it stays as it is. */
-type Answer = { readonly value?: string } | { readonly problem: Problem };
-type Reader = (value: string, context: TextContext, place: Place) => Answer;
+type Resolution = { readonly value?: string } | { readonly problem: Problem };
+type Reader = (value: string, context: TextContext, place: Place) => Resolution;
 
 /** The attributes that name files of the course (HTML, 4.5 to 4.8), and how each is read. */
 const readers: Readonly<Record<string, Readonly<Record<string, Reader>>>> = {
@@ -57,14 +57,14 @@ export function readHtml(node: Html, context: TextContext): Html {
   return edits.length === 0 ? node : { ...node, value: withEdits(node.value, edits) };
 }
 
-function readSource(value: string, context: TextContext, place: Place): Answer {
+function readSource(value: string, context: TextContext, place: Place): Resolution {
   const resolved = resolveMedia(value, context.source.file, context.media);
   if ('problem' in resolved) return resolved;
   takeMediaAt(resolved.path, place, context);
   return { value: fileAddress(resolved.path) };
 }
 
-function readSources(value: string, context: TextContext, place: Place): Answer {
+function readSources(value: string, context: TextContext, place: Place): Resolution {
   let candidates: ReturnType<typeof parseSrcset>;
   try {
     candidates = parseSrcset(value);
@@ -85,7 +85,7 @@ function readSources(value: string, context: TextContext, place: Place): Answer 
   return { value: stringifySrcset(found) };
 }
 
-function readHref(value: string, context: TextContext, place: Place): Answer {
+function readHref(value: string, context: TextContext, place: Place): Resolution {
   const { source, chapters, media } = context;
   if (/^pos:/i.test(value)) {
     return {

@@ -93,7 +93,7 @@ async function writeLink(file: string): Promise<void> {
   });
 }
 
-type Git = (args: readonly string[], input?: string) => Promise<Answer>;
+type Git = (args: readonly string[], input?: string) => Promise<GitResult>;
 
 /** Contents of files by name, read by one process. */
 async function readBlobs(git: Git, entries: readonly TreeEntry[]): Promise<Map<string, Buffer>> {
@@ -116,13 +116,13 @@ async function readBlobs(git: Git, entries: readonly TreeEntry[]): Promise<Map<s
   return contents;
 }
 
-interface Answer {
+interface GitResult {
   readonly code: number;
   readonly output: Buffer;
   readonly error: string;
 }
 
-function runGit(folder: string, args: readonly string[], input = ''): Promise<Answer> {
+function runGit(folder: string, args: readonly string[], input = ''): Promise<GitResult> {
   return new Promise((resolve, reject) => {
     const child = execFile(
       'git',

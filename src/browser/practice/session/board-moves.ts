@@ -2,7 +2,7 @@ import { type LegalMove, listMoves, type Position } from '../../../chess/index.t
 import type { PracticeWords } from '../../../contract/words.ts';
 import type { BoardMove } from '../../board/board-state.ts';
 import { printed } from '../view/words.ts';
-import type { PracticeCourse, Step } from './practice-course.ts';
+import type { MoveFrom, PracticeCourse } from './practice-course.ts';
 
 const known = new WeakMap<PracticeCourse, Map<number, Position>>();
 
@@ -17,7 +17,7 @@ export function positionAt(course: PracticeCourse, index: number): Position {
 }
 
 /** The squares of a move of the course. @throws if it is not legal, which the check rules out. */
-export function squaresOfStep(course: PracticeCourse, { from, move }: Step): LegalMove {
+export function squaresOfStep(course: PracticeCourse, { from, move }: MoveFrom): LegalMove {
   const found = listMoves(positionAt(course, from)).find(({ san }) => san === move.san);
   if (found === undefined) throw new Error(`${move.san} is not legal in position ${from}`);
   return found;

@@ -1,6 +1,6 @@
+import { dueDay, itemState } from './item-state.ts';
 import type { Progress } from './overview.ts';
 import type { CourseItem } from './practice-course.ts';
-import { dueDay, standingOf } from './standing.ts';
 
 /** How many moves come back within some days. */
 export interface Coming {
@@ -18,8 +18,8 @@ export function forecastOf(
 ): readonly Coming[] {
   const days = items.flatMap(({ key, advice }) => {
     const item = progress.get(key);
-    const standing = standingOf(item, advice);
-    return item === undefined || standing === 'changed' ? [] : [dueDay(item, today)];
+    const state = itemState(item, advice);
+    return item === undefined || state === 'changed' ? [] : [dueDay(item, today)];
   });
   const spans = [
     ...[1, 2, 3, 4, 5, 6].map((ahead) => ({ from: today + ahead, to: today + ahead })),

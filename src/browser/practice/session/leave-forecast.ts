@@ -6,9 +6,9 @@ import {
   writeForecast,
 } from '../../../contract/forecast.ts';
 import type { Item } from '../store/item.ts';
+import { dueDay, isDue } from './item-state.ts';
 import { itemsOf, tallyOf } from './overview.ts';
 import type { CourseItem, PracticeCourse } from './practice-course.ts';
-import { dueDay, isDue } from './standing.ts';
 
 /** Leaves for the first page on which days moves of the course fall due, and how its chapters stand. */
 export function leaveForecast(

@@ -1,6 +1,6 @@
 import type { Item } from '../store/item.ts';
+import { isDue, itemState } from './item-state.ts';
 import type { CourseItem, PracticeCourse } from './practice-course.ts';
-import { isDue, standingOf } from './standing.ts';
 
 export type Progress = ReadonlyMap<string, Item>;
 
@@ -21,8 +21,8 @@ export function itemsOf(
 }
 
 export function tallyOf(items: readonly CourseItem[], progress: Progress, today: number): Tally {
-  const standings = items.map(({ key, advice }) => standingOf(progress.get(key), advice));
-  const count = (wanted: string) => standings.filter((standing) => standing === wanted).length;
+  const states = items.map(({ key, advice }) => itemState(progress.get(key), advice));
+  const count = (wanted: string) => states.filter((state) => state === wanted).length;
   return {
     all: items.length,
     known: count('known'),

@@ -1,9 +1,9 @@
 import { byImportance } from './importance.ts';
+import { isDue, itemState } from './item-state.ts';
 import type { Progress } from './overview.ts';
 import type { CourseItem, PracticeCourse } from './practice-course.ts';
 import { recentChapters } from './recent-chapters.ts';
 import type { Task } from './session.ts';
-import { isDue, standingOf } from './standing.ts';
 
 /** So many moves are a session, and so many of them may be new ones. */
 export const most = 12;
@@ -39,9 +39,9 @@ export function planOf(
   const ahead: Task[] = [];
   for (const { position, key, advice } of ordered) {
     const item = progress.get(key);
-    const standing = standingOf(item, advice);
-    if (standing === 'unmet') unmet.push({ position, show: 'new' });
-    else if (standing === 'changed') due.push({ position, show: 'changed' });
+    const state = itemState(item, advice);
+    if (state === 'unmet') unmet.push({ position, show: 'new' });
+    else if (state === 'changed') due.push({ position, show: 'changed' });
     else if (isDue(item, advice, today)) due.push({ position });
     else ahead.push({ position });
   }
@@ -61,8 +61,8 @@ export function planOf(
 /** Exactly these moves; what the reader has never met, or what has changed, is shown first. */
 export function tasksFor(items: readonly CourseItem[], progress: Progress): readonly Task[] {
   return items.map(({ position, key, advice }) => {
-    const standing = standingOf(progress.get(key), advice);
-    if (standing === 'unmet') return { position, show: 'new' };
-    return standing === 'changed' ? { position, show: 'changed' } : { position };
+    const state = itemState(progress.get(key), advice);
+    if (state === 'unmet') return { position, show: 'new' };
+    return state === 'changed' ? { position, show: 'changed' } : { position };
   });
 }

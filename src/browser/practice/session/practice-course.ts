@@ -60,7 +60,7 @@ export function practiceCourse(table: CourseTable, notes: CourseNotes): Practice
 }
 
 /** A move of the table and the position that it is played in. */
-export interface Step {
+export interface MoveFrom {
   readonly from: number;
   readonly move: TableMove;
 }
@@ -68,7 +68,7 @@ export interface Step {
 /** A way to one of the wanted positions. */
 export interface Way {
   readonly start: LineStart | undefined;
-  readonly steps: readonly Step[];
+  readonly steps: readonly MoveFrom[];
   readonly target: number;
 }
 
@@ -131,7 +131,7 @@ function search(
 ): Way | undefined {
   const kinds = new Set<string>(tier.kinds);
   const isOpen = (position: number) => tier.aside || !aside.has(position) || wanted.has(position);
-  const before = new Map<number, Step | Source>();
+  const before = new Map<number, MoveFrom | Source>();
   for (const source of sources) {
     if (!before.has(source.position) && isOpen(source.position)) {
       before.set(source.position, source);
@@ -149,8 +149,8 @@ function search(
   return undefined;
 }
 
-function trace(before: ReadonlyMap<number, Step | Source>, target: number): Way {
-  const steps: Step[] = [];
+function trace(before: ReadonlyMap<number, MoveFrom | Source>, target: number): Way {
+  const steps: MoveFrom[] = [];
   let here = before.get(target);
   while (here !== undefined && 'move' in here) {
     steps.unshift(here);

@@ -3,8 +3,8 @@ import { describe, expect, test } from 'vitest';
 import type { How, Item } from '../store/item.ts';
 import { laterOf } from '../store/item.ts';
 import { dayOf } from './day.ts';
+import { dueDay, isDue, itemState } from './item-state.ts';
 import { answered } from './schedule.ts';
-import { dueDay, isDue, standingOf } from './standing.ts';
 
 const asked = { key: 'k', advice: ['e4'] };
 const hour = 3_600_000;
@@ -84,7 +84,7 @@ describe('the schedule', () => {
   test('asks changed advice anew and keeps what was', () => {
     const [item] = over(['known']);
     const other = { ...asked, advice: ['d4'] };
-    expect(standingOf(item, other.advice)).toBe('changed');
+    expect(itemState(item, other.advice)).toBe('changed');
     expect(isDue(item, other.advice, item?.last ?? 0)).toBe(true);
     const anew = answered(item, other, 'known', noon + 30 * day);
     expect(anew).toMatchObject({ advice: 'd4', answers: 1 });

@@ -3,7 +3,7 @@ import type { LineStart } from '../../../contract/course-notes.ts';
 import type { TableMove } from '../../../contract/course-table.ts';
 import { moveOf, noteName } from '../../../lookup/index.ts';
 import type { How } from '../store/item.ts';
-import { type PracticeCourse, type Step, type Way, wayOn, wayTo } from './practice-course.ts';
+import { type MoveFrom, type PracticeCourse, type Way, wayOn, wayTo } from './practice-course.ts';
 
 /** A move that the reader is to find in this session. */
 export interface Task {
@@ -76,7 +76,7 @@ export interface Session {
 }
 
 /** A move on the board; `found` where the reader made it or was shown it, and did not merely pass it. */
-export interface Ply extends Step {
+export interface Ply extends MoveFrom {
   readonly found: boolean;
 }
 

@@ -2,8 +2,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { dayOf } from '../session/day.ts';
+import { dueDay, isDue } from '../session/item-state.ts';
 import { answered } from '../session/schedule.ts';
-import { dueDay, isDue } from '../session/standing.ts';
 import { smallCourse } from '../testing/small-course.ts';
 import { hows, type Item } from './item.ts';
 import { makeProgressFile, readProgressFile } from './progress-file.ts';

@@ -3,7 +3,7 @@ import type { PracticeWords } from '../../../contract/words.ts';
 import { noteName, waysOf } from '../../../lookup/index.ts';
 import { make } from '../../element.ts';
 import { inLanguageOf } from '../../in-language-of.ts';
-import type { CourseHome, Step } from '../session/practice-course.ts';
+import type { CourseHome, MoveFrom } from '../session/practice-course.ts';
 import { type Session, type Turn, turnAfter } from '../session/session.ts';
 import { printedNodes } from './words.ts';
 
@@ -40,7 +40,7 @@ function movesOf(session: Session): { readonly turn: Turn; readonly san: string 
 /** The author's comments on a move of the course. The site has rendered and cleaned them. */
 export function noteOf(
   { course }: Pick<Session, 'course'>,
-  { from, move }: Step,
+  { from, move }: MoveFrom,
 ): HTMLElement | undefined {
   const home = course.homeOf?.(from);
   const html = course.notes.notes[noteName(from, move.san)]?.html ?? '';

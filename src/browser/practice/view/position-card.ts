@@ -4,13 +4,13 @@ import { moveOf, placeHref } from '../../../lookup/index.ts';
 import { element, make } from '../../element.ts';
 import { inLanguageOf } from '../../in-language-of.ts';
 import { positionAt, squaresOfStep } from '../session/board-moves.ts';
-import { type PracticeCourse, type Step, viewOf } from '../session/practice-course.ts';
+import { type MoveFrom, type PracticeCourse, viewOf } from '../session/practice-course.ts';
 import type { Turn } from '../session/session.ts';
 import { inWords } from './sentences.ts';
 import { markSign } from './strip.ts';
 
 /** The course's move in a position, as it stands in the table. */
-export function adviceStep(course: PracticeCourse, position: number): Step | undefined {
+export function adviceStep(course: PracticeCourse, position: number): MoveFrom | undefined {
   const [advice] = course.itemAt.get(position)?.advice ?? [];
   const here = course.table.positions[position];
   const move = advice === undefined ? undefined : here && moveOf(here, advice);
@@ -20,7 +20,7 @@ export function adviceStep(course: PracticeCourse, position: number): Step | und
 /** A position that was missed: its board with the course's move, what is said of it, and the way to its place. */
 export function positionCard(
   course: PracticeCourse,
-  step: Step,
+  step: MoveFrom,
   turn: Turn,
   words: PracticeWords,
   ...said: readonly (string | Node)[]

@@ -18,7 +18,7 @@ import { makeOverviewTable } from './overview-table.ts';
 /** The page between sessions: what could be done, how things stand, where that is kept. */
 export interface StartView {
   readonly element: HTMLElement;
-  show(now: Standing): void;
+  show(now: StartData): void;
   /** Says what was done unasked; an empty text takes it back. */
   say(text: string): void;
   /** Puts the focus at the top. */
@@ -26,7 +26,7 @@ export interface StartView {
 }
 
 /** What the page shows. */
-export interface Standing {
+export interface StartData {
   readonly subject: Subject;
   readonly plan: Plan;
   readonly progress: Progress;

@@ -9,8 +9,8 @@ import {
 } from '../../../chess/index.ts';
 import type { Verdict } from '../define-claim.ts';
 import { counted } from './english.ts';
+import { judgeKind } from './judge-piece.ts';
 import { stopSquare } from './pawns.ts';
-import { judgeKind } from './standing.ts';
 
 export interface BishopAndPawns {
   /** Own pawns on squares of its colour, and off it. */

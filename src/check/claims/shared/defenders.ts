@@ -1,7 +1,7 @@
 import { attackersOn, nameSquares, type Position, type Square } from '../../../chess/index.ts';
 import { empty, type Verdict } from '../define-claim.ts';
 import { verb } from './english.ts';
-import { judgePiece } from './standing.ts';
+import { judgePiece } from './judge-piece.ts';
 
 interface Defenders {
   readonly count: number;

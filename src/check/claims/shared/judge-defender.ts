@@ -6,8 +6,8 @@ import {
   type Square,
 } from '../../../chess/index.ts';
 import { no, type Verdict } from '../define-claim.ts';
+import { judgePiece } from './judge-piece.ts';
 import { reaches, whyNotReached } from './reach.ts';
-import { judgePiece } from './standing.ts';
 
 /** A piece that covers a square on which no piece of the other side stands. */
 export interface Defender {

@@ -1,7 +1,7 @@
 /** What `trapped` and `no-square` share: what each move of a piece would win or lose. */
 import { exchangeOf, listed, listMoves, type Position, type Square } from '../../../chess/index.ts';
 import { empty, type Verdict } from '../define-claim.ts';
-import { judgePiece, type Standing } from './standing.ts';
+import { judgePiece, type PieceOnBoard } from './judge-piece.ts';
 import { turnOf } from './turn-of.ts';
 
 export interface MoveOfPiece {
@@ -14,20 +14,20 @@ export interface MoveOfPiece {
 export function judgeMoves(
   position: Position,
   square: Square,
-  judge: (moves: readonly MoveOfPiece[], standing: Standing) => Verdict,
+  judge: (moves: readonly MoveOfPiece[], here: PieceOnBoard) => Verdict,
 ): Verdict {
-  return judgePiece(position, square, (standing) => {
-    const { kind } = standing.piece;
+  return judgePiece(position, square, (here) => {
+    const { kind } = here.piece;
     if (kind === 'king' || kind === 'pawn') {
       return empty(
         `a ${kind} stands on ${square}, and the claim speaks of pieces that can be lost`,
       );
     }
-    const turn = turnOf(position, standing.color);
+    const turn = turnOf(position, here.color);
     const moves = listMoves(turn)
       .filter(({ from }) => from === square)
       .map((move) => ({ san: move.san, gain: exchangeOf(turn, move)?.gain ?? 0 }));
-    return judge(moves, standing);
+    return judge(moves, here);
   });
 }
 

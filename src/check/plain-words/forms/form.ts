@@ -17,7 +17,7 @@ export interface Situation {
 }
 
 /** What the board says of a statement; nothing where no board can say it for sure. */
-export interface Answer {
+export interface StatementVerdict {
   readonly holds: boolean;
   /** Why, in one English clause about the board, without a full stop. */
   readonly because: string;
@@ -54,7 +54,7 @@ export interface Form {
   readonly names?: true;
   /** Whether it is sure by its own words, whatever else the sentence says; or only where it begins with them. */
   readonly alone?: 'always' | 'at-start';
-  readonly judge: (meaning: Meaning, situation: Situation) => Answer | undefined;
+  readonly judge: (meaning: Meaning, situation: Situation) => StatementVerdict | undefined;
   readonly examples: readonly FormExample[];
 }
 

@@ -8,7 +8,7 @@ import { pawnsUp, pawnWon } from './pawns-up.ts';
 import { pieceOnSquare } from './piece-on-square.ts';
 import { toMove } from './to-move.ts';
 
-export type { Answer, Form, Situation } from './form.ts';
+export type { Form, Situation, StatementVerdict } from './form.ts';
 
 /** All forms of statements that are read, in the order in which they are looked for. */
 export const forms = {

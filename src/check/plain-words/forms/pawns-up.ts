@@ -9,7 +9,7 @@ import {
   squaresOf,
 } from '../../../chess/index.ts';
 import { askClaim } from './ask-claim.ts';
-import { type Answer, type Form, type Situation, whoIs } from './form.ts';
+import { type Form, type Situation, type StatementVerdict, whoIs } from './form.ts';
 
 export const pawnsUp: Form = {
   reads:
@@ -82,7 +82,7 @@ export const pawnWon: Form = {
 };
 
 /** Two minor pieces for a rook and a pawn or two are level by any count that is in use. */
-function judgeLevel(board: Board, situation: Situation): Answer | undefined {
+function judgeLevel(board: Board, situation: Situation): StatementVerdict | undefined {
   const answer = askClaim('material 0', situation);
   if (answer?.holds) return answer;
   const isOfPawns = pieceKinds.every(

@@ -1,7 +1,7 @@
 import { fileOf, readBoard, sideName, squaresOf } from '../../../chess/index.ts';
 import type { Meaning } from '../phrase.ts';
 import { anyOf, askClaim } from './ask-claim.ts';
-import { type Answer, type Form, type Situation, whoIs } from './form.ts';
+import { type Form, type Situation, type StatementVerdict, whoIs } from './form.ts';
 
 /** A pawn with a property that a claim of the same name proves. */
 function pawnThatIs(
@@ -129,7 +129,7 @@ export const doubled: Form = {
 export const open: Form = {
   reads: 'An open or half-open file: “the open c-file”, “the e-file is half-open”.',
   reach: 'near',
-  judge({ file, words, denied }, situation): Answer | undefined {
+  judge({ file, words, denied }, situation): StatementVerdict | undefined {
     if (file === undefined) return undefined;
     const name = 'abcdefgh'[file - 1];
     const not = denied ? 'not ' : '';

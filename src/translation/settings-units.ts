@@ -1,13 +1,16 @@
 import { createLocator, topOf } from '../diagnostics/index.ts';
 import { type SourceFile, yamlTexts } from '../read/index.ts';
-import type { Part } from './chapter-parts.ts';
+import type { TranslationUnit } from './chapter-units.ts';
 import { plainText } from './texts.ts';
 
 /** The settings that say something in words, in the order in which a translation gets them. */
 const names = ['title', 'summary', 'for', 'teaches'];
 
-/** The words of `course.yaml`, as one part that a translation has as well. */
-export function settingsParts({ path: file, text }: SourceFile, source: string): readonly Part[] {
+/** The words of `course.yaml`, as one unit that a translation has as well. */
+export function settingsUnits(
+  { path: file, text }: SourceFile,
+  source: string,
+): readonly TranslationUnit[] {
   const pointAt = createLocator(text);
   const texts = yamlTexts(text, names).flatMap((said) => {
     const place = { file, start: pointAt(said.start), end: pointAt(said.end) };

@@ -6,9 +6,9 @@ type Dates = Pick<Item, 'advice' | 'due' | 'last'>;
 const knownFrom = 7;
 
 /** `changed`: learnt, but the course has other advice there now. */
-export type Standing = 'unmet' | 'changed' | 'met' | 'known';
+export type ItemState = 'unmet' | 'changed' | 'met' | 'known';
 
-export function standingOf(item: Dates | undefined, advice: readonly string[]): Standing {
+export function itemState(item: Dates | undefined, advice: readonly string[]): ItemState {
   if (item === undefined) return 'unmet';
   if (!advice.includes(item.advice)) return 'changed';
   return item.due - item.last >= knownFrom ? 'known' : 'met';

@@ -2,13 +2,13 @@ import { lstatSync } from 'node:fs';
 import { join } from 'node:path';
 
 /** Files as they stand: size, time of the last change and number in the file system, by path. */
-export type Standing = Readonly<
+export type FileStamps = Readonly<
   Record<string, readonly [size: number, time: number, inode: number]>
 >;
 
 /** @returns nothing where one of them is no plain file. */
-export function noteStanding(folder: string, paths: Iterable<string>): Standing | undefined {
-  const noted: Record<string, Standing[string]> = {};
+export function takeStamps(folder: string, paths: Iterable<string>): FileStamps | undefined {
+  const noted: Record<string, FileStamps[string]> = {};
   for (const path of paths) {
     const found = lstatSync(join(folder, path), { throwIfNoEntry: false });
     if (!found?.isFile()) return undefined;
@@ -18,7 +18,7 @@ export function noteStanding(folder: string, paths: Iterable<string>): Standing 
 }
 
 /** Whether all of them stand as they were noted. */
-export function isStanding(folder: string, noted: Standing): boolean {
+export function areUnchanged(folder: string, noted: FileStamps): boolean {
   return Object.entries(noted).every(([path, [size, time, inode]]) => {
     const found = lstatSync(join(folder, path), { throwIfNoEntry: false });
     return found?.isFile() && found.size === size && found.mtimeMs === time && found.ino === inode;

@@ -9,7 +9,7 @@ import { plainText, pointOf, type Text, textOf } from './texts.ts';
 /**
  * A piece of a chapter that a translation has as well, with the prose behind it: the front matter, a heading, a block.
  */
-export interface Part {
+export interface TranslationUnit {
   readonly kind: 'front' | 'heading' | BlockSyntax['kind'];
   readonly place: Place;
   /** What it says of the board, in the order of its text. */
@@ -24,20 +24,24 @@ export interface Part {
 
 type TextNode = RootContent | PhrasingContent;
 
-interface OpenPart extends Omit<Part, 'prose'> {
+interface OpenUnit extends Omit<TranslationUnit, 'prose'> {
   readonly prose: { readonly board: BoardItem[]; readonly texts: Text[] };
 }
 
 /**
- * The parts of a chapter in order; the first is its front matter.
+ * The units of a chapter in order; the first is its front matter.
  * @param text that it was read from.
  * @param source language of the original, which the marks of a translator name.
  */
-export function partsOf(chapter: ChapterSyntax, text: string, source: string): readonly Part[] {
+export function unitsOf(
+  chapter: ChapterSyntax,
+  text: string,
+  source: string,
+): readonly TranslationUnit[] {
   const { file, body, blocks } = chapter;
-  const parts: OpenPart[] = [];
-  const begin = (part: Omit<Part, 'prose'>) => {
-    parts.push({ ...part, prose: { board: [], texts: [] } });
+  const units: OpenUnit[] = [];
+  const begin = (unit: Omit<TranslationUnit, 'prose'>) => {
+    units.push({ ...unit, prose: { board: [], texts: [] } });
   };
   const top = topOf(file);
   begin({
@@ -68,14 +72,14 @@ export function partsOf(chapter: ChapterSyntax, text: string, source: string): r
           texts: textsIn(node.children, file, source),
         });
       } else if (node.type === 'paragraph' || node.type === 'tableCell') {
-        const now = parts.at(-1)?.prose;
+        const now = units.at(-1)?.prose;
         now?.board.push(...itemsIn(node.children, file));
         now?.texts.push(...textsIn(node.children, file, source));
       } else if ('children' in node) walk(node.children);
     }
   };
   walk(body.children);
-  return parts;
+  return units;
 }
 
 /** What the front matter says that is no words. */

@@ -9,7 +9,7 @@ import {
 } from '../../../chess/index.ts';
 import { empty, type Verdict } from '../define-claim.ts';
 
-export interface Standing {
+export interface PieceOnBoard {
   readonly board: Board;
   readonly piece: Piece;
   readonly color: Color;
@@ -20,7 +20,7 @@ export interface Standing {
 export function judgePiece(
   position: Position,
   square: Square,
-  judge: (standing: Standing) => Verdict,
+  judge: (here: PieceOnBoard) => Verdict,
 ): Verdict {
   const board = readBoard(position);
   const piece = board.get(square);
@@ -33,11 +33,11 @@ export function judgeKind(
   position: Position,
   square: Square,
   kind: Piece['kind'],
-  judge: (standing: Standing) => Verdict,
+  judge: (here: PieceOnBoard) => Verdict,
 ): Verdict {
-  return judgePiece(position, square, (standing) =>
-    standing.piece.kind === kind
-      ? judge(standing)
-      : empty(`a ${standing.piece.kind} stands on ${square}, and no ${kind}`),
+  return judgePiece(position, square, (here) =>
+    here.piece.kind === kind
+      ? judge(here)
+      : empty(`a ${here.piece.kind} stands on ${square}, and no ${kind}`),
   );
 }
