@@ -10,6 +10,8 @@ import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build, transform } from 'esbuild';
+import { boardCss } from '../src/draw/board-css.ts';
+import { defaultCss } from '../src/look/default-css.ts';
 import { bundledLicences } from './bundled-licences.mjs';
 import { hostSheet } from './host-sheet.mjs';
 import { measureSheet } from './measure-sheet.mjs';
@@ -71,8 +73,8 @@ const sheets = {
   fallback: ['site/styles/fallback.css'],
   snippets: ['site/styles/snippets.css'],
   course: [
-    'site/styles/look.css',
-    'draw/board.css',
+    'look/defaults.ts',
+    'draw/paint.ts',
     'site/styles/fonts.css',
     'site/styles/page.css',
     'site/styles/head.css',
@@ -100,6 +102,8 @@ const sheets = {
   practice: ['site/styles/practice.css'],
   finding: ['site/styles/finding.css', 'site/styles/plates.css', 'site/styles/tree.css'],
 };
+/** Style that is made of tables, by their files. */
+const madeOfTables = { 'look/defaults.ts': defaultCss, 'draw/paint.ts': boardCss };
 /** What the first lines of a chapter are set in: pages ask for them ahead of the style sheet. */
 const firstFonts = [
   'source-serif-4-latin-400-normal.woff2',
@@ -173,8 +177,14 @@ function noteFiles({ inputs }) {
 }
 
 async function writeStyle(name, parts, fonts) {
-  const texts = await Promise.all(parts.map((part) => readFile(join(root, 'src', part), 'utf8')));
-  return writeCss(name, withFonts(texts.join('\n'), fonts));
+  return writeCss(name, withFonts(await textOf(parts), fonts));
+}
+
+async function textOf(parts) {
+  const texts = parts.map(
+    (part) => madeOfTables[part]?.() ?? readFile(join(root, 'src', part), 'utf8'),
+  );
+  return (await Promise.all(texts)).join('\n');
 }
 
 function withFonts(css, fonts) {
@@ -189,15 +199,13 @@ async function writeCss(name, css) {
 /** What the handout is laid out with to count its pages: made of the sheets that it has. */
 async function writeMeasure() {
   const parts = [...sheets.course, ...sheets.contents, ...sheets.handout];
-  const texts = await Promise.all(parts.map((part) => readFile(join(root, 'src', part), 'utf8')));
-  return writeCss('measure', measureSheet(texts.join('\n')));
+  return writeCss('measure', measureSheet(await textOf(parts)));
 }
 
 /** What a course has on the pages of another site. */
 async function writeHosted(fonts) {
   const parts = [...sheets.course, ...sheets.contents, ...sheets.cover, 'site/styles/hosted.css'];
-  const texts = await Promise.all(parts.map((part) => readFile(join(root, 'src', part), 'utf8')));
-  return writeCss('hosted', hostSheet(withFonts(texts.join('\n'), fonts)));
+  return writeCss('hosted', hostSheet(withFonts(await textOf(parts), fonts)));
 }
 
 /** Copies the fonts that the style sheets name; returns their hashed names by their own. */

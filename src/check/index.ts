@@ -30,7 +30,7 @@ export { claimFixes } from './course-claims/claim-fixes.ts';
 export { claimsAt } from './course-claims/claims-at.ts';
 export { namesInClaims } from './course-claims/names-in-claims.ts';
 export type { CourseRule } from './course-rule.ts';
-export { engineOf, lineText, nameOfMove, scoreText, sideText } from './engine/engine-words.ts';
+export { engineOf, lineText, nameOfMove, scoreText } from './engine/engine-words.ts';
 export { readFacts } from './engine/read-facts.ts';
 export type { OwnChecks, OwnRule } from './own-checks.ts';
 export { type PreviewedCourse, previewCourse } from './previewed-course.ts';

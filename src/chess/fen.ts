@@ -1,7 +1,7 @@
 /** Reads FEN (PGN standard, 16.1) and refuses what cannot be a position of a game. */
 import { attackersOn } from './attacks.ts';
 import { type Board, kingOf, otherColor, readPlacement, squaresOf } from './board.ts';
-import { nameSquares } from './names.ts';
+import { nameSquares, sideName } from './names.ts';
 import { settle } from './rules.ts';
 import { isSquare, rankOf, relativeRank, step } from './squares.ts';
 import type { Color, FenFault, Position, Square } from './types.ts';
@@ -104,7 +104,7 @@ function checkPlacement(field: Field): FenFault | undefined {
 
 function checkMaterial(board: Board, field: Field): FenFault | undefined {
   for (const color of colors) {
-    const side = color === 'white' ? 'White' : 'Black';
+    const side = sideName(color);
     const letters = color === 'white' ? 'KP' : 'kp';
     const nth = (pattern: RegExp, count: number) =>
       [...field.text.matchAll(pattern)][count - 1]?.index ?? 0;
@@ -156,7 +156,7 @@ function checkCastling(board: Board, field: Field): FenFault | undefined {
     ] as const) {
       const piece = board.get(square);
       if (piece?.kind !== kind || piece.color !== home.color) {
-        const side = home.color === 'white' ? 'White' : 'Black';
+        const side = sideName(home.color);
         const wing = letter.toLowerCase() === 'k' ? 'kingside' : 'queenside';
         return fault(
           `${side} cannot have the right to castle ${wing}, since no ${home.color} ${kind} stands on ${square}`,

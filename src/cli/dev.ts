@@ -1,8 +1,7 @@
 import { openPreview } from '../dev/index.ts';
-import type { CourseSource } from '../pipeline/index.ts';
 import { stderr, stdout } from './console.ts';
 import { courseIn } from './load-course.ts';
-import { serve } from './serve.ts';
+import { serve, stopBySignal } from './serve.ts';
 
 export interface DevOptions {
   readonly port: number;
@@ -11,14 +10,10 @@ export interface DevOptions {
 }
 
 /** `linewright dev`: serves the course and follows its files; findings are marked on the pages and printed. */
-export async function dev(
-  folder: string,
-  { port, editor }: DevOptions,
-  source: CourseSource = courseIn(folder),
-): Promise<void> {
+export async function dev(folder: string, { port, editor }: DevOptions): Promise<void> {
   const preview = await openPreview({
     folder,
-    source,
+    source: courseIn(folder),
     editor,
     report: {
       read: stdout.printFindings,
@@ -27,14 +22,7 @@ export async function dev(
       failed: (message) => stderr.printLines(`${message}\n`),
     },
   });
-  const { server: listening, address } = await serve(preview.answer, port);
+  const { server, address } = await serve(preview.answer, port);
   stdout.print`The course is at ${address} and follows your files. Stop with Ctrl+C.\n`;
-
-  const stop = (): void => {
-    listening.close();
-    void preview.close().then(() => process.exit(0));
-  };
-  process.once('SIGINT', stop);
-  process.once('SIGTERM', stop);
-  process.once('SIGHUP', stop);
+  stopBySignal(server, preview);
 }

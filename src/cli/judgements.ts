@@ -1,6 +1,12 @@
-import { numberedSan } from '../chess/index.ts';
 import { jsonVersion, writeJson } from '../diagnostics/index.ts';
-import { type Course, documentsOf, type Judgement, judgementsOf, nodeAt } from '../model/index.ts';
+import {
+  type Course,
+  documentsOf,
+  type Judgement,
+  judgementsOf,
+  nameAt,
+  nodeAt,
+} from '../model/index.ts';
 import { command } from './called-as.ts';
 import { count, exitCodes, type Output, stderr, stdout } from './console.ts';
 import { loadCourse } from './load-course.ts';
@@ -32,7 +38,7 @@ export function printJudgement(
   course: Course,
 ): void {
   const { line, column } = place.start;
-  const after = moveOf({ of }, course);
+  const after = of && nameAt(course, of);
   const where = after === undefined ? '' : `  after ${after}`;
   to.print`${place.file}:${line}:${column}  ${date ?? 'no date'}${where}\n  ${text}\n`;
 }
@@ -40,7 +46,7 @@ export function printJudgement(
 /** A judgement for other programs. */
 export function judgementData({ place, date, text, of }: Judgement, course: Course) {
   const { file, start, end } = place;
-  const after = moveOf({ of }, course);
+  const after = of && nameAt(course, of);
   const fen = of && nodeAt(course, of)?.position?.fen;
   return {
     file,
@@ -51,13 +57,4 @@ export function judgementData({ place, date, text, of }: Judgement, course: Cour
     ...(after === undefined ? {} : { after }),
     ...(fen === undefined ? {} : { fen }),
   };
-}
-
-/** The move that it follows, with its number. */
-function moveOf(
-  { of }: { readonly of?: Judgement['of'] | undefined },
-  course: Course,
-): string | undefined {
-  const move = of && nodeAt(course, of)?.move;
-  return move && numberedSan(move);
 }

@@ -39,3 +39,12 @@ export async function serve(
   address = `http://localhost:${(server.address() as AddressInfo).port}/`;
   return { server, address };
 }
+
+/** Lets a preview end with its process, at a signal: what it made for itself goes with it. */
+export function stopBySignal(server: Server, preview: { close(): Promise<void> }): void {
+  const stop = (): void => {
+    server.close();
+    void preview.close().then(() => process.exit(0));
+  };
+  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.once(signal, stop);
+}

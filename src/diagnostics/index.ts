@@ -20,3 +20,4 @@ export { sentence } from './sentence.ts';
 export { sortDiagnostics } from './sort-diagnostics.ts';
 export { topOf } from './top-of.ts';
 export { UserError } from './user-error.ts';
+export { pointBehind, withinLine } from './within-line.ts';

@@ -3,14 +3,12 @@ import { lookBlocks } from '../look/look-blocks.ts';
 import { type Ink, inks, type Paint, paints } from './paint.ts';
 
 /**
- * The style sheet of boards: the file `board.css` beside this one, which a test keeps equal. Each ink is a custom
- * property of its name, so a page can set its own; for `host` they are set here, for the element whose shadow the
- * style is in.
+ * The style sheet of boards. Each ink is a custom property of its name, so a page can set its own; for `host` they
+ * are set here, for the element whose shadow the style is in.
  */
 export function boardCss(scope: 'page' | 'host' = 'page'): string {
   const rules = Object.entries(paints).map(([part, paint]) => rule(`.${part}`, painted(paint)));
   return [
-    '/* Made from src/draw/paint.ts by `npx vitest run src/draw -u`; do not edit. */',
     ...(scope === 'host' ? [lookBlocks(inks, defaultColour, scope)] : []),
     rule('.board', ['display: block', 'width: 100%', 'height: auto']),
     rule('.board-sprite', ['position: absolute']),

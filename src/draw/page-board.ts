@@ -1,7 +1,7 @@
 /**
  * Boards inside pages. Runs in the browser too: no Node imports.
  *
- * A page that shows boards holds `pieceSprite()` once and the style sheet `board.css`. A board is
+ * A page that shows boards holds `pieceSprite()` once and the style sheet of `boardCss`. A board is
  *
  *     <svg class="board" viewBox="-6 -1.5 87.5 87.5" data-view="white" role="img" aria-label="…">
  *       <use href="#board-white"/>                    squares, frame, coordinates; -black, -bare

@@ -11,13 +11,9 @@ import {
 } from './defaults.ts';
 import { lookBlocks } from './look-blocks.ts';
 
-/** The style sheet `site/styles/look.css`, which a test keeps equal: what a course without a theme looks like. */
+/** What a course without a theme looks like: the first part of the style sheet of every page. */
 export function defaultCss(): string {
-  return [
-    '/* Made from src/look/defaults.ts by `npx vitest run src/look -u`; do not edit. */',
-    lookBlocks([...colourNames, ...measureNames], defaultIn),
-    '',
-  ].join('\n');
+  return lookBlocks([...colourNames, ...measureNames], defaultIn);
 }
 
 function defaultIn(name: PropertyName, mode: Mode): string | undefined {

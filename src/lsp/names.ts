@@ -1,5 +1,5 @@
 import { namesInClaims } from '../check/index.ts';
-import type { Place } from '../diagnostics/index.ts';
+import { type Place, withinLine } from '../diagnostics/index.ts';
 import { type Course, documentsOf, namesWritten, walkText } from '../model/index.ts';
 import type { Desk } from './desk.ts';
 
@@ -42,13 +42,7 @@ export function namesIn(course: Course, desk: Desk): NameThere[] {
 function within(place: Place, name: string, desk: Desk): Place {
   const at = desk.textAt(place).indexOf(name);
   if (at < 0 || place.start.line !== place.end.line) return place;
-  const start = { ...place.start };
-  const point = (by: number) => ({
-    line: start.line,
-    column: start.column + by,
-    offset: start.offset + by,
-  });
-  return { file: place.file, start: point(at), end: point(at + name.length) };
+  return withinLine(place, at, at + name.length);
 }
 
 /** The name that stands at an offset of a file. */

@@ -1,13 +1,5 @@
-import {
-  claimsAt,
-  engineOf,
-  lineText,
-  nameOfMove,
-  readFacts,
-  scoreText,
-  sideText,
-} from '../check/index.ts';
-import { type Color, type Position, sideToMove } from '../chess/index.ts';
+import { claimsAt, engineOf, lineText, nameOfMove, readFacts, scoreText } from '../check/index.ts';
+import { type Color, type Position, sideName, sideToMove } from '../chess/index.ts';
 import type { EngineFacts } from '../facts/index.ts';
 import {
   adviceOf,
@@ -48,7 +40,7 @@ export function positionCard(
   const lines = [
     ...(name === undefined ? [] : [`**${name}**`]),
     `\`\`\`text\n${textBoard(position, view)}\n\`\`\``,
-    `${sideText(sideToMove(position))} to move. ${played(position, course)}`.trim(),
+    `${sideName(sideToMove(position))} to move. ${played(position, course)}`.trim(),
     ...names(position, course),
     ...elsewhere(position, ref, asked, course),
     ...truths({ position, before: parent?.position, ref, node }, course),

@@ -1,8 +1,8 @@
 export {
   bodyTexts,
+  decodeAddress,
   documentsOf,
   fileAddress,
-  fileOfAddress,
   readJudgement,
   writeLetters,
 } from '../read/index.ts';
@@ -34,7 +34,14 @@ export { faceOfChapter } from './queries/face-of-chapter.ts';
 export { type Judgement, judgementsOf } from './queries/judgements.ts';
 export { nameUses } from './queries/name-uses.ts';
 export { namesWritten } from './queries/names-written.ts';
-export { blockAt, chapterAt, chapterIndex, inCourseOrder, nodeAt } from './queries/node-at.ts';
+export {
+  blockAt,
+  chapterAt,
+  chapterIndex,
+  inCourseOrder,
+  nameAt,
+  nodeAt,
+} from './queries/node-at.ts';
 export { playedTreesIn } from './queries/played-trees.ts';
 export { positionsBefore } from './queries/positions-before.ts';
 export { practisedIn } from './queries/practised.ts';

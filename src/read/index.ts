@@ -15,7 +15,7 @@ export {
 export { gamesLimit, readTextFile } from './files/read-text-file.ts';
 export { type FilesBeside, filesBeside } from './files-beside.ts';
 export { leaveOutDrafts } from './leave-out-drafts.ts';
-export { fileAddress, fileOfAddress } from './links/file-address.ts';
+export { decodeAddress, fileAddress } from './links/file-address.ts';
 export { remarkCourse } from './markdown/remark-course.ts';
 export { inLettersOf, listLetters } from './moves/in-san.ts';
 export { arrowProblem, isLabel, labelHint, parseArrow, parseList, squareProblem } from './names.ts';

@@ -1,6 +1,6 @@
 import type { PhrasingContent, RootContent } from 'mdast';
 import type { Color } from '../../chess/index.ts';
-import type { Place } from '../../diagnostics/index.ts';
+import { type Place, withinLine } from '../../diagnostics/index.ts';
 import { placeOfNode, walkText } from '../../model/index.ts';
 import {
   checkAsked,
@@ -114,12 +114,7 @@ function wordsOf(content: readonly PhrasingContent[], file: string): Words {
         start.line === end.line && end.offset - start.offset === part.node.value.length;
       const from = offset - part.start;
       if (!isPlain || from + length > part.node.value.length) return place;
-      const point = (at: number) => ({
-        line: start.line,
-        column: start.column + at,
-        offset: start.offset + at,
-      });
-      return { file, start: point(from), end: point(from + length) };
+      return withinLine(place, from, from + length);
     },
   };
 }

@@ -1,4 +1,4 @@
-import { fileOf, readBoard } from '../../chess/index.ts';
+import { fileOf, otherColor, readBoard } from '../../chess/index.ts';
 import { defineClaim, no, yes } from './define-claim.ts';
 import { pawnsOn, verb } from './shared/english.ts';
 import { judgeKind } from './shared/judge-piece.ts';
@@ -55,7 +55,7 @@ Both pawns are of one colour and \`passed\`, and they stand on neighbouring file
         for (const square of [first, second]) {
           const stoppers = pawnsAhead(board, square, color);
           if (stoppers.length === 0) continue;
-          const enemy = color === 'white' ? 'black' : 'white';
+          const enemy = otherColor(color);
           return no(
             `${pawnsOn(stoppers, enemy)} ${verb(stoppers.length, 'stands', 'stand')} ahead of the pawn on ${square}`,
           );

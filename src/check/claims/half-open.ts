@@ -1,4 +1,4 @@
-import { otherColor, readBoard } from '../../chess/index.ts';
+import { otherColor, readBoard, sideName } from '../../chess/index.ts';
 import { defineClaim, no, yes } from './define-claim.ts';
 import { fileName, pawnsOn, verb } from './shared/english.ts';
 import { pawnsOnFiles } from './shared/pawns.ts';
@@ -49,7 +49,7 @@ The side has no pawn on the file, and the other side has at least one. A file wi
       return no(`${pawnsOn(own, color)} ${verb(own.length, 'stands', 'stand')} on ${name}`);
     }
     if (theirs.length === 0) return no(`no pawn stands on ${name}: it is open`);
-    const side = color === 'white' ? 'White' : 'Black';
+    const side = sideName(color);
     return yes(
       `${side} has no pawn on ${name}, and ${pawnsOn(theirs, enemy)} ${verb(theirs.length, 'stands', 'stand')} there`,
     );

@@ -1,5 +1,5 @@
 import type { PlayedMove } from '../../chess/index.ts';
-import type { Place } from '../../diagnostics/index.ts';
+import { type Place, withinLine } from '../../diagnostics/index.ts';
 import {
   type Block,
   type Chapter,
@@ -123,11 +123,6 @@ export function placesIn({ place, argument }: Statement): ClaimInCourse['placeOf
   return (offset, length) => {
     // A claim over two lines, or with wide gaps, is read with single spaces.
     if (before === undefined || place.start.line !== place.end.line) return place;
-    const point = (at: number) => ({
-      line: place.start.line,
-      column: place.start.column + before + at,
-      offset: place.start.offset + before + at,
-    });
-    return { file: place.file, start: point(offset), end: point(offset + length) };
+    return withinLine(place, before + offset, before + offset + length);
   };
 }

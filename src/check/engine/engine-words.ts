@@ -1,7 +1,7 @@
 import {
-  type Color,
   numberedSan,
   numberSign,
+  otherColor,
   type Position,
   sideToMove,
 } from '../../chess/index.ts';
@@ -41,10 +41,6 @@ export function pawnsText(pawns: number): string {
   return pawns === 1 ? '1 pawn' : `${pawns} pawns`;
 }
 
-export function sideText(color: Color): string {
-  return color === 'white' ? 'White' : 'Black';
-}
-
 /** The moves of a line with their numbers, as they are played from a position: `3...Kxf7 4.d4 Nf6`. */
 export function lineText(position: Position, { moves }: EngineLine): string {
   let number = Number(position.fen.slice(position.fen.lastIndexOf(' ') + 1));
@@ -53,7 +49,7 @@ export function lineText(position: Position, { moves }: EngineLine): string {
     .map((san, at) => {
       const sign = color === 'white' || at === 0 ? numberSign({ number, color }) : '';
       if (color === 'black') number += 1;
-      color = color === 'white' ? 'black' : 'white';
+      color = otherColor(color);
       return sign + san;
     })
     .join(' ');

@@ -1,8 +1,8 @@
-import { type Position, sideToMove } from '../../chess/index.ts';
+import { type Position, sideName, sideToMove } from '../../chess/index.ts';
 import { type EngineFact, type EngineLine, type Score, scoreOfMove } from '../../facts/index.ts';
 import type { MoveNode } from '../../model/index.ts';
 import type { CourseView } from '../view/index.ts';
-import { engineOf, lineText, lossOf, nameOfMove, scoreText, sideText } from './engine-words.ts';
+import { engineOf, lineText, lossOf, nameOfMove, scoreText } from './engine-words.ts';
 
 /** A move beside the best that an engine has in its place. */
 export interface JudgedMove {
@@ -51,5 +51,5 @@ export function judgeMove(
 
 /** `for Black, Some Engine 1 at depth 20 counts`. */
 export function countsText(position: Position, fact: EngineFact): string {
-  return `for ${sideText(sideToMove(position))}, ${engineOf(fact)} counts`;
+  return `for ${sideName(sideToMove(position))}, ${engineOf(fact)} counts`;
 }

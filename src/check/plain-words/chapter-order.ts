@@ -1,6 +1,6 @@
 /** Words that tell where in the course something stands: “the next chapter”, “below”, “earlier in this course”. */
 import type { Chapter } from '../../model/index.ts';
-import { fileOfAddress } from '../../model/index.ts';
+import { decodeAddress } from '../../model/index.ts';
 import type { CourseView } from '../view/index.ts';
 import type { Passage } from './passage.ts';
 import { sentencesIn } from './sentences.ts';
@@ -85,7 +85,7 @@ function targetOf(
 ): Target | undefined {
   const place =
     node.type === 'positionLink' ? course.ask('namePlace', node.label)?.place : undefined;
-  const file = node.type === 'link' ? fileOfAddress(node.url.replace(/[?#].*$/s, '')) : place?.file;
+  const file = node.type === 'link' ? decodeAddress(node.url.replace(/[?#].*$/s, '')) : place?.file;
   if (file === undefined) return undefined;
   const there = course.ask('order', file);
   const here = course.ask('order', chapter.file);

@@ -1,3 +1,4 @@
+import { sideName } from '../../chess/index.ts';
 import type { DiagramBlock, ExerciseBlock } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { moveName } from '../shared/move-name.ts';
@@ -68,7 +69,7 @@ function firstLeaving({ nodes }: DiagramBlock | ExerciseBlock, course: CourseVie
       place: node.written.place,
       advice: advice.name,
       there,
-      side: node.move.color === 'white' ? 'White' : 'Black',
+      side: sideName(node.move.color),
     };
   }
   return undefined;

@@ -1,5 +1,5 @@
 import { numberSign } from '../../chess/index.ts';
-import type { Finding, Place } from '../../diagnostics/index.ts';
+import { type Finding, type Place, withinLine } from '../../diagnostics/index.ts';
 import {
   type Chapter,
   type MoveNode,
@@ -112,10 +112,5 @@ function placeOfSan({ text, san, range }: ProseMove, file: string): Place | unde
   const { start, end } = range;
   if (end.offset - start.offset !== text.length) return undefined;
   const from = text.indexOf(san);
-  const point = (by: number) => ({
-    line: start.line,
-    column: start.column + by,
-    offset: start.offset + by,
-  });
-  return { file, start: point(from), end: point(from + san.length) };
+  return withinLine({ file, ...range }, from, from + san.length);
 }

@@ -1,7 +1,8 @@
 import type { Link, PhrasingContent, RootContent } from 'mdast';
 import { readPositionAddress } from '../../contract/index.ts';
-import type { Finding, Place } from '../../diagnostics/index.ts';
+import { type Finding, type Place, pointBehind } from '../../diagnostics/index.ts';
 import { placeOfNode } from '../../model/index.ts';
+import { decodeAddress } from '../../read/index.ts';
 import type { CourseView } from '../view/index.ts';
 
 /**
@@ -15,9 +16,9 @@ export function linkFault(
 ): Finding | undefined {
   if (node.type !== 'link') return undefined;
   const [, address = '', fragment] = /^([^?#]*)(?:\?[^#]*)?#(.+)$/s.exec(node.url) ?? [];
-  const chapter = address === '' ? from : decoded(address);
+  const chapter = address === '' ? from : decodeAddress(address);
   if (fragment === undefined || chapter === undefined) return undefined;
-  const wanted = decoded(fragment);
+  const wanted = decodeAddress(fragment);
   const missed = course.ask('missed', `${chapter}#${wanted}`);
   if (missed === undefined) return undefined;
   const { title, near } = missed;
@@ -42,19 +43,5 @@ export function linkFault(
 function placeOfFragment(node: Link, fragment: string, file: string): Place {
   const range = node.data?.urlRange;
   if (range === undefined) return placeOfNode(node, file);
-  const back = fragment.length + 1;
-  const { line, column, offset } = range.end;
-  return {
-    file,
-    start: { line, column: column - back, offset: offset - back },
-    end: range.end,
-  };
-}
-
-function decoded(text: string): string {
-  try {
-    return decodeURIComponent(text);
-  } catch {
-    return text;
-  }
+  return { file, start: pointBehind(range.end, -fragment.length - 1), end: range.end };
 }

@@ -1,5 +1,5 @@
 import { isMoveFault, type MoveFault, playMove } from '../../chess/index.ts';
-import { type Block, type Chapter, type MoveNode, movesOf, treesOf } from '../../model/index.ts';
+import { type Chapter, type MoveNode, movesOf } from '../../model/index.ts';
 import { inLettersOf, listLetters } from '../../read/index.ts';
 import { type CourseRule, defineCourseRule } from '../course-rule.ts';
 import { moveName } from './move-name.ts';
@@ -17,12 +17,12 @@ export function makeMoveFaultRule(
     severity: 'error',
     always: true,
     *inChapter({ chapter }) {
-      for (const { block, node, parent } of movesOf(chapter)) {
+      for (const { block, tree, node, parent } of movesOf(chapter)) {
         // Games have a rule of their own.
         if (block.kind === 'game') continue;
         if (node.fault?.kind !== kind || !node.written) continue;
         const reason = reasonFor(chapter, node.fault);
-        const hint = earlierHint(block, node, parent) ?? hintFor(chapter, node, parent);
+        const hint = earlierHint(tree, node, parent) ?? hintFor(chapter, node, parent);
         yield {
           place: node.written.place,
           message: `${moveName(node, parent)} ${verb[kind]}: ${reason}.`,
@@ -55,8 +55,11 @@ function reasonFor({ pieces }: Chapter, { reason }: MoveFault): string {
 }
 
 /** A variation that stands behind the answer to the move which it takes the place of. */
-function earlierHint(block: Block, node: MoveNode, parent: MoveNode): string | undefined {
-  const tree = treesOf(block).find((nodes) => nodes[node.index] === node) ?? [];
+function earlierHint(
+  tree: readonly MoveNode[],
+  node: MoveNode,
+  parent: MoveNode,
+): string | undefined {
   const before = parent.parent === undefined ? undefined : tree[parent.parent];
   if (parent.children[0] === node.index || !before?.position || !node.written) return undefined;
   const played = playMove(before.position, node.written.san);

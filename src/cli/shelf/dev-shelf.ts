@@ -1,8 +1,9 @@
+import { answerFault } from '../../dev/index.ts';
 import { openShelf } from '../../pipeline/shelf/index.ts';
 import { stderr, stdout } from '../console.ts';
 import type { DevOptions } from '../dev.ts';
-import { serve } from '../serve.ts';
-import { previewShelf, send } from './preview-shelf.ts';
+import { serve, stopBySignal } from '../serve.ts';
+import { previewShelf } from './preview-shelf.ts';
 
 /** `linewright dev` of a shelf: serves previews of the courses and a page that lists them. */
 export async function devShelf(folder: string, { port, editor }: DevOptions): Promise<void> {
@@ -15,16 +16,9 @@ export async function devShelf(folder: string, { port, editor }: DevOptions): Pr
     preview.answer(request, response).catch((error: unknown) => {
       const message = error instanceof Error ? error.message : String(error);
       stderr.printLines(`${message}\n`);
-      send(response, 500, message, 'text/plain');
+      answerFault(response, error);
     });
   }, port);
   stdout.print`The shelf is at ${address}; a course is opened when you look at it. Stop with Ctrl+C.\n`;
-
-  const stop = (): void => {
-    server.close();
-    void preview.close().then(() => process.exit(0));
-  };
-  process.once('SIGINT', stop);
-  process.once('SIGTERM', stop);
-  process.once('SIGHUP', stop);
+  stopBySignal(server, preview);
 }

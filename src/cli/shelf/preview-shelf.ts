@@ -1,8 +1,9 @@
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import sirv from 'sirv';
 import { inShelf } from '../../check/index.ts';
-import { type CoursePreview, openPreview } from '../../dev/index.ts';
+import { answerFile, answerMissing, type CoursePreview, openPreview } from '../../dev/index.ts';
 import { lookWithin, openShelf, type ShelvedCourse } from '../../pipeline/shelf/index.ts';
+import { decodeAddress } from '../../read/index.ts';
 import { assetsFolder } from '../../site/index.ts';
 import { stderr, stdout } from '../console.ts';
 import { courseIn, type LoadedCourse } from '../load-course.ts';
@@ -41,16 +42,20 @@ export function previewShelf(folder: string, editor?: string): ShelfPreview {
 
   const assets = sirv(assetsFolder, { dev: true });
   const answer = async (request: IncomingMessage, response: ServerResponse): Promise<void> => {
+    // No page of another site shows one of these, where a click might be stolen.
+    response.setHeader('x-frame-options', 'SAMEORIGIN');
     const [, name = '', rest] = /^\/([^/?#]*)([/?#].*)?$/s.exec(request.url ?? '/') ?? [];
     if (name === 'assets' && rest !== undefined) {
       request.url = rest;
-      assets(request, response, () => send(response, 404, 'There is no such file.', 'text/plain'));
+      assets(request, response, () => answerMissing(response));
       return;
     }
     const shelf = await openShelf(folder);
-    if (name === '' || name === 'index.html') return send(response, 200, await shelfPage(shelf));
-    const course = shelf.courses.find(({ id }) => id === decoded(name));
-    if (course === undefined) return send(response, 404, await shelfPage(shelf));
+    const isList = name === '' || name === 'index.html';
+    const course = shelf.courses.find(({ id }) => id === decodeAddress(name));
+    if (isList || course === undefined) {
+      return answerFile(response, 'index.html', await shelfPage(shelf), isList ? 200 : 404);
+    }
     if (!rest?.startsWith('/')) {
       response.writeHead(302, { location: `/${name}/${rest ?? ''}` }).end();
       return;
@@ -70,27 +75,4 @@ export function previewShelf(folder: string, editor?: string): ShelfPreview {
       await Promise.allSettled(closing);
     },
   };
-}
-
-export function send(
-  response: ServerResponse,
-  status: number,
-  content: string,
-  type = 'text/html',
-): void {
-  if (response.headersSent) return;
-  response.writeHead(status, {
-    'content-type': `${type}; charset=utf-8`,
-    'cache-control': 'no-store',
-    'x-frame-options': 'SAMEORIGIN',
-  });
-  response.end(content);
-}
-
-function decoded(text: string): string {
-  try {
-    return decodeURIComponent(text);
-  } catch {
-    return text;
-  }
 }

@@ -3,7 +3,7 @@ import type { CourseTable, TableMoveKind } from '../../contract/index.ts';
 import { placeHref, positionOf } from '../../lookup/index.ts';
 import {
   type Course,
-  type NodeRef,
+  nameAt,
   nodeAt,
   type ShownAt,
   shownAt,
@@ -112,12 +112,7 @@ function endOf(course: Course, key: string): string | undefined {
 /** A move that the course has in a position, with its number: `8.dxc5`. */
 function nameIn(course: Course, key: string, san: string): string {
   const [ref] = course.graph[key]?.moves.find((move) => move.san === san)?.at ?? [];
-  return (ref && moveAt(course, ref)) ?? san;
-}
-
-function moveAt(course: Course, ref: NodeRef): string | undefined {
-  const move = nodeAt(course, ref)?.move;
-  return move && numberedSan(move);
+  return (ref && nameAt(course, ref)) ?? san;
 }
 
 function wayText(course: Course, way: readonly WayStep[]): string {

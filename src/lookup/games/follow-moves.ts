@@ -3,6 +3,7 @@ import {
   initialPosition,
   isMoveFault,
   numberSign,
+  otherColor,
   type Position,
   PositionIndex,
   playForgiving,
@@ -69,7 +70,7 @@ export function followMoves(table: CourseTable, start: Position, line: MainLine)
       next = undefined;
     }
     if (color === 'black') number++;
-    color = color === 'white' ? 'black' : 'white';
+    color = otherColor(color);
   }
   if (known === undefined || isBefore(table, known)) return {};
   if (at !== undefined) before = replay.keyBefore(1);

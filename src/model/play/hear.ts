@@ -1,5 +1,5 @@
 import type { PhrasingContent, RootContent } from 'mdast';
-import type { Place } from '../../diagnostics/index.ts';
+import { type Place, pointBehind } from '../../diagnostics/index.ts';
 import { type DirectiveNode, parseArrow, parseList } from '../../read/index.ts';
 import { placeOfNode } from '../place-of-node.ts';
 import type { Arrow, Statement } from '../types.ts';
@@ -166,16 +166,13 @@ function arrowsOf(
 ): Arrow[] {
   // Over two lines, or with wide gaps, the argument is not what stands in the file.
   const asWritten = end.line === start.line && end.offset - start.offset === argument.length;
-  const pointAt = (at: number) => ({
-    line: start.line,
-    column: start.column + at,
-    offset: start.offset + at,
-  });
   let next = 0;
   return parseList(argument).map((text) => {
     const at = argument.indexOf(text, next);
     next = at + text.length;
-    const range = asWritten ? { start: pointAt(at), end: pointAt(next) } : { start, end };
+    const range = asWritten
+      ? { start: pointBehind(start, at), end: pointBehind(start, next) }
+      : { start, end };
     return { meaning, ...parseArrow(text), place: { file, ...range } };
   });
 }

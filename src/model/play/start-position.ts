@@ -1,5 +1,5 @@
 import { initialPosition, isFenFault, type Position, parseFen } from '../../chess/index.ts';
-import type { Place } from '../../diagnostics/index.ts';
+import { type Place, withinLine } from '../../diagnostics/index.ts';
 import type { PlacedText, TreeSyntax } from '../../read/index.ts';
 
 type Report = (place: Place, message: string, hint: string) => void;
@@ -10,13 +10,8 @@ export function positionOfFen({ text, place }: PlacedText, report: Report): Posi
   if (!isFenFault(position)) return position;
   const from = Math.min(position.offset, text.length);
   const length = Math.max(1, text.slice(from).search(/[\s/]|$/));
-  const point = (shift: number) => ({
-    line: place.start.line,
-    column: place.start.column + shift,
-    offset: place.start.offset + shift,
-  });
   report(
-    { file: place.file, start: point(from), end: point(from + length) },
+    withinLine(place, from, from + length),
     `This FEN is no position: ${position.reason}.`,
     'Copy the FEN again from where it was made, or set the piece right by hand.',
   );

@@ -1,4 +1,4 @@
-import type { Place } from '../../diagnostics/index.ts';
+import { type Place, pointBehind } from '../../diagnostics/index.ts';
 import { type JudgementText, readJudgement } from '../../read/index.ts';
 import { placeOfNode } from '../place-of-node.ts';
 import type { Chapter, NodeRef } from '../types.ts';
@@ -26,11 +26,7 @@ export function judgementsOf(chapter: Chapter): Judgement[] {
     const end =
       said.date === undefined || place.start.line !== place.end.line
         ? node.argumentRange.end
-        : {
-            line: start.line,
-            column: start.column + said.date.length,
-            offset: start.offset + said.date.length,
-          };
+        : pointBehind(start, said.date.length);
     found.push({
       ...said,
       place,

@@ -1,3 +1,4 @@
+import { numberedSan } from '../../chess/index.ts';
 import { documentsOf } from '../../read/index.ts';
 import type { Block, Chapter, Course, MoveNode, NodeRef } from '../types.ts';
 
@@ -23,6 +24,12 @@ export function blockIndex(chapter: Chapter, key: string): number {
 
 export function nodeAt(course: Course, ref: NodeRef): MoveNode | undefined {
   return blockAt(course, ref)?.nodes[ref.node];
+}
+
+/** The move that leads to a node, with its number; none at the start of a block. */
+export function nameAt(course: Course, ref: NodeRef): string | undefined {
+  const move = nodeAt(course, ref)?.move;
+  return move && numberedSan(move);
 }
 
 const documents = new WeakMap<

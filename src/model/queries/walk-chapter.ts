@@ -4,9 +4,10 @@ import { walkText } from '../walk-text.ts';
 
 type TextNode = RootContent | PhrasingContent;
 
-/** A move of a chapter, the node it is played from and the block it stands in. */
+/** A move of a chapter, the node it is played from, and the tree and the block it stands in. */
 export interface MoveInChapter {
   readonly block: Block;
+  readonly tree: readonly MoveNode[];
   readonly node: MoveNode;
   readonly parent: MoveNode;
 }
@@ -24,7 +25,7 @@ export const movesOf = ofLatest((chapter): readonly MoveInChapter[] => {
     for (const tree of treesOf(block)) {
       for (const node of tree) {
         const parent = node.parent === undefined ? undefined : tree[node.parent];
-        if (parent) moves.push({ block, node, parent });
+        if (parent) moves.push({ block, tree, node, parent });
       }
     }
   }

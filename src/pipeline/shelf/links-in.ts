@@ -1,4 +1,4 @@
-import { type CourseFiles, documentsOf } from '../../read/index.ts';
+import { type CourseFiles, decodeAddress, documentsOf } from '../../read/index.ts';
 
 /**
  * The ids of the courses that a course may link to, found without parsing: every `pos:…/` in its texts, link or not.
@@ -8,15 +8,7 @@ export function coursesNamedIn(files: CourseFiles): ReadonlySet<string> {
   for (const { text } of [...documentsOf(files), ...(files.news ?? [])]) {
     if (!/pos:/i.test(text)) continue;
     for (const [, id = ''] of text.matchAll(/pos:([^\s()<>[\]/]+?)(?:\/|%2f)/gi))
-      found.add(decoded(id));
+      found.add(decodeAddress(id));
   }
   return found;
-}
-
-function decoded(text: string): string {
-  try {
-    return decodeURIComponent(text);
-  } catch {
-    return text;
-  }
 }

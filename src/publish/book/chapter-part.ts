@@ -1,7 +1,7 @@
 import type { Element, ElementContent, Nodes, Root } from 'hast';
 import { visit } from 'unist-util-visit';
 import type { BoardPicture, Inks } from '../../draw/index.ts';
-import { type Chapter, fileOfAddress } from '../../model/index.ts';
+import { type Chapter, decodeAddress } from '../../model/index.ts';
 import {
   type Ask,
   addressInSite,
@@ -78,7 +78,7 @@ function makePart(
   noteRoles(tree);
   const body = fitTree(tree, (url) => {
     if (url.startsWith(`${boardFolder}/`)) return url;
-    const path = pictures.get(fileOfAddress(url));
+    const path = pictures.get(decodeAddress(url));
     return path && `../${path}`;
   });
   const number = chapter.page ? undefined : ask('chapter', chapter.file)?.number;

@@ -3,7 +3,7 @@ import { visit } from 'unist-util-visit';
 import type { CheckedCourse } from '../../check/index.ts';
 import type { Diagnostic } from '../../diagnostics/index.ts';
 import type { BoardPicture } from '../../draw/index.ts';
-import { fileOfAddress } from '../../model/index.ts';
+import { decodeAddress } from '../../model/index.ts';
 import { courseInks, type Medium } from '../../render/index.ts';
 import { stringsFor } from '../../strings/index.ts';
 import { pictureFindings } from '../picture-findings.ts';
@@ -99,7 +99,7 @@ export async function makeLetter(
   const preview = text.summary?.trim() ?? beginningOf(content);
   const htmlWith = (addressOf: (path: string) => string) => {
     const pictureAt = (url: string): MailPicture | undefined => {
-      const size = drawn.has(url) ? { path: url, ...boards.size } : media.get(fileOfAddress(url));
+      const size = drawn.has(url) ? { path: url, ...boards.size } : media.get(decodeAddress(url));
       return size && { src: addressOf(size.path), width: size.width, height: size.height };
     };
     const colours = mailColours(course.theme?.look);

@@ -1,11 +1,11 @@
 import path from 'node:path/posix';
-import { fileOfAddress } from './file-address.ts';
+import { decodeAddress } from './file-address.ts';
 
 /** The file that an address names: relative to the chapter, else to the course folder. */
 export function candidatePaths(
   address: string,
   chapter: string,
 ): { file: string; paths: string[] } {
-  const file = fileOfAddress(address.replaceAll('\\', '/'));
+  const file = decodeAddress(address.replaceAll('\\', '/'));
   return { file, paths: [path.join(path.dirname(chapter), file), path.normalize(file)] };
 }

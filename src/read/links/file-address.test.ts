@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { renderCourse } from '../../site/render/testing/render-course.ts';
-import { fileAddress, fileOfAddress } from './file-address.ts';
+import { decodeAddress, fileAddress } from './file-address.ts';
 
 test.each([
   'chapters/C#.md',
@@ -10,12 +10,12 @@ test.each([
   'a b/ä.md',
 ])('%s is found again by its address', (file) => {
   const address = fileAddress(file);
-  expect(fileOfAddress(address)).toBe(file);
-  expect(fileOfAddress(new URL(address, 'https://a/').pathname)).toBe(`/${file}`);
+  expect(decodeAddress(address)).toBe(file);
+  expect(decodeAddress(new URL(address, 'https://a/').pathname)).toBe(`/${file}`);
 });
 
 test('an address with a stray % is taken as it stands', () => {
-  expect(fileOfAddress('50%.md')).toBe('50%.md');
+  expect(decodeAddress('50%.md')).toBe('50%.md');
 });
 
 test('a link to a file whose name has signs of addresses leads there', () => {

@@ -6,8 +6,8 @@ export function fileAddress(path: string): string {
   return encodeURI(path).replace(/[?#]/g, encodeURIComponent);
 }
 
-/** The file that an address names; with a stray `%` it is taken as it stands. */
-export function fileOfAddress(address: string): string {
+/** What an address or a part of it names; with a stray `%` it is taken as it stands. */
+export function decodeAddress(address: string): string {
   try {
     return decodeURIComponent(address);
   } catch {

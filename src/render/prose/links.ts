@@ -1,5 +1,5 @@
 import { resolveFragment } from '../../addresses/index.ts';
-import { fileAddress, fileOfAddress } from '../../model/index.ts';
+import { decodeAddress, fileAddress } from '../../model/index.ts';
 import type { RenderContext } from '../context.ts';
 import type { Target } from '../document.ts';
 
@@ -16,8 +16,8 @@ export function targetOf({ ask, chapter }: RenderContext, url: string): Target |
     return safeProtocols.test(url) ? { to: 'web', address: url } : undefined;
   }
   const [, address = '', query = '', fragment] = /^([^?#]*)(\?[^#]*)?(?:#(.*))?$/s.exec(url) ?? [];
-  const path = fileOfAddress(address);
-  const wanted = fragment === undefined ? undefined : decoded(fragment);
+  const path = decodeAddress(address);
+  const wanted = fragment === undefined ? undefined : decodeAddress(fragment);
   const there = address === '' ? within(chapter, wanted) : ask('link', { path, fragment: wanted });
   if (there !== null) {
     const { file, id } = there;
@@ -36,12 +36,4 @@ export function targetOf({ ask, chapter }: RenderContext, url: string): Target |
 function within(chapter: RenderContext['chapter'], wanted: string | undefined) {
   const { file } = chapter;
   return wanted === undefined ? { file } : { file, id: resolveFragment(chapter, wanted) ?? wanted };
-}
-
-function decoded(text: string): string {
-  try {
-    return decodeURIComponent(text);
-  } catch {
-    return text;
-  }
 }
