@@ -1,4 +1,4 @@
-import type { Diagnostic, Place } from '../diagnostics/index.ts';
+import { type Diagnostic, type Place, pointBehind } from '../diagnostics/index.ts';
 import { type Chapter, placeOfNode, walkTexts } from '../model/index.ts';
 
 /** `:allow[rule reason]`: findings of that rule which begin on its line are not told. */
@@ -16,11 +16,7 @@ export function findAllowances(chapter: Chapter): Allowance[] {
     const [rule = ''] = node.argument.split(' ');
     const { start } = node.argumentRange;
     const { file } = chapter;
-    const end = {
-      line: start.line,
-      column: start.column + rule.length,
-      offset: start.offset + rule.length,
-    };
+    const end = pointBehind(start, rule.length);
     allowances.push({ rule, place: placeOfNode(node, file), rulePlace: { file, start, end } });
   });
   return allowances;

@@ -1,8 +1,10 @@
 import { expect, test } from 'vitest';
-import { en } from '../strings/en/index.ts';
+import { stringsFor } from '../strings/index.ts';
 import { describePosition } from './describe.ts';
 import { isFenFault, parseFen } from './fen.ts';
 import { initialPosition } from './initial.ts';
+
+const en = stringsFor('en');
 
 function describeFen(fen: string): string {
   const position = parseFen(fen);

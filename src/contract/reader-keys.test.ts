@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { expect, test } from 'vitest';
-import { de } from '../strings/de/index.ts';
-import { en } from '../strings/en/index.ts';
-import { es } from '../strings/es/index.ts';
+import { stringsFor } from '../strings/index.ts';
 import { type KeyPlace, readerKeys } from './reader-keys.ts';
+
+const [de, en, es] = [stringsFor('de'), stringsFor('en'), stringsFor('es')];
 
 const browser = path.resolve(import.meta.dirname, '../browser');
 

@@ -42,5 +42,6 @@ export { targetOf } from './prose/links.ts';
 export { proseHandlers } from './prose/prose.ts';
 export { referenceWords } from './prose/reference-words.ts';
 export { tidySpaces } from './prose/tidy-spaces.ts';
+export { remembered } from './remembered.ts';
 export { titlesByKey } from './titles-by-key.ts';
 export { partOfText, seamsOf } from './written-at.ts';

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { glyphMeaning, largestNag } from '../movetext/glyphs.ts';
-import { de } from './de/index.ts';
-import { en } from './en/index.ts';
-import { es } from './es/index.ts';
+import * as de from './de/index.ts';
+import * as en from './en/index.ts';
+import * as es from './es/index.ts';
 
 /** Every text of a catalogue by its path; texts that are composed get the names of their gaps. */
 function texts(catalogue: object): Map<string, string> {

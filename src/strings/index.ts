@@ -1,12 +1,18 @@
-import { de } from './de/index.ts';
-import { en } from './en/index.ts';
-import { es } from './es/index.ts';
+import { catalogueOf } from './catalogue.ts';
+import * as de from './de/index.ts';
+import * as english from './en/index.ts';
+import * as es from './es/index.ts';
 
 export { dateLanguage, dayInWords } from './date-language.ts';
 
-export type Strings = typeof en;
+export type Strings = ReturnType<typeof catalogueOf>;
 
-const catalogues = new Map<string, Strings>(Object.entries({ de, en, es }));
+const en = catalogueOf(english);
+const catalogues = new Map([
+  ['de', catalogueOf(de)],
+  ['en', en],
+  ['es', catalogueOf(es)],
+]);
 
 /**
  * The catalogue for a BCP 47 tag; a language without one gets English.

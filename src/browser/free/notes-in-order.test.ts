@@ -2,10 +2,12 @@ import { expect, test } from 'vitest';
 import { initialPosition } from '../../chess/initial.ts';
 import { playSan } from '../../chess/rules.ts';
 import { tableOf } from '../../lookup/testing/table-of.ts';
-import { en } from '../../strings/en/index.ts';
+import { stringsFor } from '../../strings/index.ts';
 import { notesAsText } from './notes-as-text.ts';
 import { inOrder } from './notes-in-order.ts';
 import type { OwnEntry } from './own-entry.ts';
+
+const en = stringsFor('en');
 
 const table = tableOf('1. e4 e5 2. Nf3 Nc6');
 

@@ -11,13 +11,13 @@ import { buildCourse } from '../../model/index.ts';
 import { findFiles, readCourse } from '../../read/index.ts';
 import { assignAddresses } from '../../render/addresses.ts';
 import { makeCourseTable } from '../../site/render/course-table.ts';
-import { de } from '../../strings/de/index.ts';
-import { en } from '../../strings/en/index.ts';
-import { es } from '../../strings/es/index.ts';
+import { stringsFor } from '../../strings/index.ts';
 import { tableOf } from '../testing/table-of.ts';
 import { waysOf } from '../ways.ts';
 import { findPlacement } from './find-placement.ts';
 import { searchPositions } from './search-positions.ts';
+
+const [de, en, es] = [stringsFor('de'), stringsFor('en'), stringsFor('es')];
 
 const letters = en.pieceLetters;
 

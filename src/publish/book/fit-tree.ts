@@ -1,5 +1,5 @@
 import type { ElementContent, Properties, Root } from 'hast';
-import { text } from '../../render/index.ts';
+import { remembered, text } from '../../render/index.ts';
 
 /** Attributes that a book's pages have; an author's HTML may bring others, and obsolete ones. */
 const anywhere = /^(?:id|className|lang|dir|title|role|aria[A-Z]\w*|epub:type)$/;
@@ -52,16 +52,11 @@ function fit(node: ElementContent, srcOf: SourceOf): ElementContent[] {
 
 function kept(tagName: string, properties: Properties): Properties {
   const found: Properties = {};
-  for (const name in properties) if (isKept(tagName, name)) found[name] = properties[name];
+  for (const name in properties) if (isKept(`${tagName} ${name}`)) found[name] = properties[name];
   return found;
 }
 
-const known = new Map<string, boolean>();
-
-function isKept(tagName: string, name: string): boolean {
-  const about = `${tagName} ${name}`;
-  const is =
-    known.get(about) ?? (anywhere.test(name) || byElement.get(tagName)?.test(name) === true);
-  known.set(about, is);
-  return is;
-}
+const isKept = remembered((about) => {
+  const [tagName = '', name = ''] = about.split(' ');
+  return anywhere.test(name) || byElement.get(tagName)?.test(name) === true;
+});

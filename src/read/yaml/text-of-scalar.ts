@@ -1,5 +1,5 @@
 import type { Text } from 'mdast';
-import type { Point } from '../../diagnostics/index.ts';
+import { type Point, pointBehind } from '../../diagnostics/index.ts';
 
 /**
  * The value of a YAML scalar as text nodes, each of which is written in the file letter by letter: where a line is
@@ -18,15 +18,8 @@ export function textOfScalar(
     const goesOn = offsets[at] === last + 1 && !/[\r\n]/.test(written.charAt(last));
     if (goesOn && at < value.length) continue;
     const start = pointAt(offsets[from] ?? 0);
-    const length = at - from;
-    nodes.push({
-      type: 'text',
-      value: value.slice(from, at),
-      position: {
-        start,
-        end: { line: start.line, column: start.column + length, offset: start.offset + length },
-      },
-    });
+    const position = { start, end: pointBehind(start, at - from) };
+    nodes.push({ type: 'text', value: value.slice(from, at), position });
     from = at;
   }
   return nodes;

@@ -1,8 +1,11 @@
 import type { Element, ElementContent, Properties } from 'hast';
 import { element, text } from '../hast.ts';
+import { remembered } from '../remembered.ts';
 
 /** What only a page's script, its style sheet or a click makes use of. */
-const forPages = /^data(?!Footnote)|^(?:loading|ariaDescribedBy)$/;
+const isForPages = remembered((name) =>
+  /^data(?!Footnote)|^(?:loading|ariaDescribedBy)$/.test(name),
+);
 
 /**
  * An element that only shows: no move is a link to a board, nothing is folded, nothing stands twice. Ids
@@ -44,12 +47,4 @@ function shownProperties({ properties }: Element): Properties {
   const shown: Properties = {};
   for (const name in properties) if (!isForPages(name)) shown[name] = properties[name];
   return shown;
-}
-
-const known = new Map<string, boolean>();
-
-function isForPages(name: string): boolean {
-  const is = known.get(name) ?? forPages.test(name);
-  known.set(name, is);
-  return is;
 }

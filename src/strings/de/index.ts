@@ -1,47 +1,23 @@
-import type { Strings } from '../index.ts';
-import { board } from './board.ts';
-import { book } from './book.ts';
-import { changes } from './changes.ts';
-import { claims } from './claims.ts';
-import { compare } from './compare.ts';
-import { edition } from './edition.ts';
-import { embed } from './embed.ts';
-import { exercises } from './exercises.ts';
-import { finding } from './finding.ts';
-import { first } from './first.ts';
-import { free } from './free.ts';
-import { glyph } from './glyph.ts';
-import { handout } from './handout.ts';
-import { letter } from './letter.ts';
-import { page } from './page.ts';
-import { position } from './position.ts';
-import { practice } from './practice.ts';
-import { settings } from './settings.ts';
-import { share } from './share.ts';
-import { shelf } from './shelf.ts';
-import { signs } from './signs.ts';
+export { board } from './board.ts';
+export { book } from './book.ts';
+export { changes } from './changes.ts';
+export { claims } from './claims.ts';
+export { compare } from './compare.ts';
+export { edition } from './edition.ts';
+export { embed } from './embed.ts';
+export { exercises } from './exercises.ts';
+export { finding } from './finding.ts';
+export { first } from './first.ts';
+export { free } from './free.ts';
+export { glyph } from './glyph.ts';
+export { handout } from './handout.ts';
+export { letter } from './letter.ts';
+export { page } from './page.ts';
+export { position } from './position.ts';
+export { practice } from './practice.ts';
+export { settings } from './settings.ts';
+export { share } from './share.ts';
+export { shelf } from './shelf.ts';
+export { signs } from './signs.ts';
 
-export const de: Strings = {
-  language: 'de',
-  ...board,
-  book,
-  ...changes,
-  claims,
-  compare,
-  ...embed,
-  exercises,
-  finding,
-  first,
-  ...free,
-  glyph,
-  letter,
-  ...page,
-  position,
-  ...practice,
-  edition,
-  handout,
-  settings,
-  share,
-  shelf,
-  signs,
-};
+export const language = 'de';
