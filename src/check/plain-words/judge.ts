@@ -1,5 +1,5 @@
 /** Holds statements against the board. */
-import { forms, type Situation, type StatementVerdict } from './forms/index.ts';
+import { type Form, forms, type Situation, type StatementVerdict } from './forms/index.ts';
 import type { Passage } from './passage.ts';
 import type { Stated } from './statements.ts';
 
@@ -24,7 +24,7 @@ export interface Judged {
 
 /** What the board says of a statement; nothing where it cannot say it for sure. */
 export function judge(statement: Stated, passage: Passage, budget: Budget): Judged | undefined {
-  const form = forms[statement.form];
+  const form: Form = forms[statement.form];
   const { kind, shown, loose } = passage;
   // What is asked for is held against the answer, by `exercise-ask`.
   if (kind === 'question' && statement.form === 'mate-in') return undefined;
@@ -34,13 +34,13 @@ export function judge(statement: Stated, passage: Passage, budget: Budget): Judg
   const reach = loose ? 'near' : form.reach;
   return {
     here,
-    isFalse: reach === 'here' || !holdsNear(form.judge, statement, passage.near(), budget),
+    isFalse: reach === 'here' || !holdsNear(form, statement, passage.near(), budget),
   };
 }
 
-/** What cannot be judged there counts as true. */
+/** What cannot be judged there counts as true, unless its form is strict. */
 function holdsNear(
-  ask: (typeof forms)['check']['judge'],
+  form: Form,
   { meaning }: Stated,
   near: Iterable<Situation>,
   budget: Budget,
@@ -51,7 +51,7 @@ function holdsNear(
     if (++looked > most || --budget.left < 0) return true;
     if (seen.has(situation.position.fen)) continue;
     seen.add(situation.position.fen);
-    if (ask(meaning, situation)?.holds ?? true) return true;
+    if (form.judge(meaning, situation)?.holds ?? !form.strict) return true;
   }
   return false;
 }

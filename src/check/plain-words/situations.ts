@@ -8,6 +8,7 @@ import {
   movesSpokenOf,
   treesOf,
 } from '../../model/index.ts';
+import { isAssessment } from '../../movetext/index.ts';
 import { moveName } from '../shared/move-name.ts';
 import type { CourseView } from '../view/index.ts';
 import type { Situation } from './forms/index.ts';
@@ -43,6 +44,7 @@ export function situationAt(
   return {
     position,
     side: course.side,
+    assessment: node.glyphs.findLast(isAssessment),
     where: () => (node.written ? `after ${moveName(node, parent)}` : 'where its block begins'),
     castlings: () => castledBefore({ nodes: tree, castled: block.castled }, index),
     covered: () => course.ask('covered', position.key),

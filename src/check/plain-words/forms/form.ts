@@ -12,6 +12,8 @@ export interface Situation {
   readonly castlings: () => readonly PlayedMove[];
   /** The moves that the course plays from here, in SAN. */
   readonly covered: () => readonly string[];
+  /** The sign that says there who stands better: its number in the PGN standard, section 10. */
+  readonly assessment?: number | undefined;
   /** The positions on the way here, the nearest first. */
   readonly before: () => readonly Position[];
 }
@@ -50,6 +52,8 @@ export interface Form {
    * the words around it look; `here`, nowhere else.
    */
   readonly reach: 'here' | 'near';
+  /** Whether a position beside it bears it out only where it can be judged there; else wherever it is not refuted. */
+  readonly strict?: true;
   /** Whether it names what stands there already, so that a denial or a move in the sentence changes nothing. */
   readonly names?: true;
   /** Whether it is sure by its own words, whatever else the sentence says; or only where it begins with them. */

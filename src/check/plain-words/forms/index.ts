@@ -1,3 +1,5 @@
+import { attacks, attacksNow, guards } from './attacks.ts';
+import { bishopPair } from './bishop-pair.ts';
 import { castled } from './castled.ts';
 import { check } from './check.ts';
 import type { Form } from './form.ts';
@@ -6,6 +8,8 @@ import { onlyLegal, replies } from './moves.ts';
 import { doubled, isolated, open, passed } from './pawns.ts';
 import { pawnsUp, pawnWon } from './pawns-up.ts';
 import { pieceOnSquare } from './piece-on-square.ts';
+import { pinned } from './pinned.ts';
+import { standsBetter } from './stands-better.ts';
 import { toMove } from './to-move.ts';
 
 export type { Form, Situation, StatementVerdict } from './form.ts';
@@ -27,6 +31,12 @@ export const forms = {
   open,
   'only-legal': onlyLegal,
   replies,
+  'bishop-pair': bishopPair,
+  pinned,
+  attacks,
+  'attacks-now': attacksNow,
+  guards,
+  'stands-better': standsBetter,
 } satisfies Record<string, Form>;
 
 export type FormName = keyof typeof forms;

@@ -45,6 +45,7 @@ export const onlyLegal: Form = {
 export const replies: Form = {
   reads: 'How many replies the course covers: “Black has three replies”.',
   reach: 'near',
+  strict: true,
   judge(meaning, situation) {
     const { count = 0 } = meaning;
     const { side, position, covered } = situation;

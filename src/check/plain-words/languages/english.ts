@@ -16,7 +16,20 @@ export const english: Vocabulary = {
   sides: { white: 'white', black: 'black' },
   owners: { white: "white['’]s", black: "black['’]s" },
   us: 'we',
-  numbers: ['an?|one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'],
+  numbers: [
+    'an?|one',
+    'two',
+    'three',
+    'four',
+    'five',
+    'six',
+    'seven',
+    'eight',
+    'nine',
+    'ten',
+    'eleven',
+    'twelve',
+  ],
   parts: {
     and: 'and',
     or: 'or',
@@ -187,6 +200,46 @@ export const english: Vocabulary = {
       forms: [
         '<side> has <now><number> (?:(?<weighed>sensible|good|main|serious|reasonable|important|decent) )?(?:replies|answers)',
         '<side> has <now><number> (?<weighed>sensible|good|main|serious|reasonable|important|decent) (?:moves|tries|continuations)',
+      ],
+    },
+    'bishop-pair': {
+      key: /bishop/i,
+      forms: [
+        '<side> (?:has|have) <now>(?:the (?:two bishops|pair of bishops|bishop pair|bishops)|a bishop pair)(?= *[,.;:!)]| against|$| and )',
+      ],
+    },
+    pinned: {
+      key: /\bpin(?:s|ned)\b/i,
+      forms: [
+        '<the> (?:<color> )?<piece> <at> <square> is <now>(?:<not>)?pinned(?! down)',
+        '<the> <square>[- ]<piece> is <now>(?:<not>)?pinned(?! down)',
+        '<the> pinned (?:<color> )?<piece> <at> <square>',
+        'pins <the> <piece> <at> <square>',
+        'pins <the> <square>[- ]<piece>',
+      ],
+    },
+    attacks: {
+      key: /\b(?:attacks|hits) [a-h][1-8]/i,
+      forms: [
+        '<the> (?:<color> )?<piece> <now>(?:attacks|hits) <squares>',
+        '<side> <now>(?:attacks|hits) <squares>',
+      ],
+    },
+    'attacks-now': {
+      key: /^\W*(?:attacks|hits) [a-h][1-8]/i,
+      forms: ['^(?:attacks|hits) <squares>'],
+    },
+    guards: {
+      key: /\b(?:guards|defends|protects) [a-h][1-8]/i,
+      forms: [
+        '^(?:(?:attacks|hits) (?:[a-h][1-8]|the [a-z]+) and )?(?:guards|defends|protects) <squares>',
+        '<the> (?:<color> )?<piece> <now>(?:guards|defends|protects) <squares>',
+      ],
+    },
+    'stands-better': {
+      key: /better|worse|winning|lost|losing/i,
+      forms: [
+        '<side> (?:is|are|stands?) <now>(?:clearly |much |slightly |a little |a bit |even |completely )?(?:(?:better|winning)|(?<down>worse|lost|losing))(?= *[,.;:!)]|$| and | here)',
       ],
     },
   },

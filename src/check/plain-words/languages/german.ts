@@ -14,7 +14,20 @@ export const german: Vocabulary = {
   colors: { white: 'weiß(?:e[rnms]?)?', black: 'schwarz(?:e[rnms]?)?' },
   sides: { white: 'weiß', black: 'schwarz' },
   us: 'wir',
-  numbers: ['ein(?:e[nrm]?)?', 'zwei', 'drei', 'vier', 'fünf', 'sechs', 'sieben', 'acht', 'neun'],
+  numbers: [
+    'ein(?:e[nrm]?)?',
+    'zwei',
+    'drei',
+    'vier',
+    'fünf',
+    'sechs',
+    'sieben',
+    'acht',
+    'neun',
+    'zehn',
+    'elf',
+    'zwölf',
+  ],
   parts: {
     and: 'und',
     or: 'oder',
@@ -181,6 +194,44 @@ export const german: Vocabulary = {
       forms: [
         '<side> hat <now><number> (?:(?<weighed>sinnvolle|gute|wichtige|ernsthafte|vernünftige) )?(?:Antworten|Erwiderungen)',
         '<side> hat <now><number> (?<weighed>sinnvolle|gute|wichtige|ernsthafte|vernünftige) Züge',
+      ],
+    },
+    'bishop-pair': {
+      key: /Läuferpaar|beiden Läufer/i,
+      forms: [
+        '<side> (?:hat|haben) <now>(?:das Läuferpaar|die beiden Läufer)(?= *[,.;:!)]|$| und )',
+      ],
+    },
+    pinned: {
+      key: /fessel/i,
+      forms: [
+        '<the> (?:<color> )?<piece> (?:auf )?<square> ist <now>(?:<not>)?gefesselt',
+        '<any> gefesselte[nrms]? (?:<color> )?<piece> (?:auf )?<square>',
+        'fesselt <any> <piece> (?:auf )?<square>',
+      ],
+    },
+    attacks: {
+      key: /(?:greift|attackiert) [a-h][1-8]/i,
+      forms: [
+        '<the> (?:<color> )?<piece> (?:greift <now><squares> an|attackiert <now><squares>)',
+        '<side> (?:greift <now><squares> an|attackiert <now><squares>)',
+      ],
+    },
+    'attacks-now': {
+      key: /^\W*(?:greift|attackiert) [a-h][1-8]/i,
+      forms: ['^(?:greift <squares> an|attackiert <squares>)'],
+    },
+    guards: {
+      key: /(?:deckt|schützt|verteidigt) [a-h][1-8]/i,
+      forms: [
+        '^(?:deckt|schützt|verteidigt) <squares>',
+        '<the> (?:<color> )?<piece> (?:deckt|schützt|verteidigt) <now><squares>',
+      ],
+    },
+    'stands-better': {
+      key: /besser|schlechter|auf (?:Gewinn|Verlust)/i,
+      forms: [
+        '<side> (?:steht|stehen) <now>(?:klar |deutlich |etwas |leicht |viel )?(?:(?:besser|auf Gewinn)|(?<down>schlechter|auf Verlust))(?= *[,.;:!)]|$| und )',
       ],
     },
   },

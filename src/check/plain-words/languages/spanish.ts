@@ -24,6 +24,9 @@ export const spanish: Vocabulary = {
     'siete',
     'ocho',
     'nueve',
+    'diez',
+    'once',
+    'doce',
   ],
   parts: {
     and: 'y',
@@ -185,6 +188,41 @@ export const spanish: Vocabulary = {
         '<side> <now>(?:<has>) <now><number> (?:(?<weighed>buenas|principales|importantes) )?respuestas',
         '<side> <now>(?:<has>) <now><number> respuestas (?<weighed>buenas|principales|importantes|razonables|sensatas)',
         '<side> <now>(?:<has>) <now><number> (?:(?<weighed>buenas|principales) jugadas|jugadas (?<weighed2>sensatas|razonables|buenas|principales))',
+      ],
+    },
+    'bishop-pair': {
+      key: /alfiles/i,
+      forms: [
+        '<side> <now>(?:<has>) <now>(?:la pareja de alfiles|los dos alfiles)(?= *[,.;:!)]|$| y )',
+      ],
+    },
+    pinned: {
+      key: /clava/i,
+      forms: [
+        '<the> <piece> (?:<color> )?(?:de|en) <square> (?:<not>)?(?:está|queda) <now>clavad[oa]',
+        '<the> <piece> clavad[oa] (?:de|en) <square>',
+        'clava (?:al|el|la|a la|a su) <piece> (?:de|en) <square>',
+      ],
+    },
+    attacks: {
+      key: /ataca [a-h][1-8]/i,
+      forms: ['<the> <piece> (?:<color> )?<now>ataca <squares>', '<side> <now>atacan? <squares>'],
+    },
+    'attacks-now': {
+      key: /^\W*ataca [a-h][1-8]/i,
+      forms: ['^ataca <squares>'],
+    },
+    guards: {
+      key: /(?:defiende|protege) [a-h][1-8]/i,
+      forms: [
+        '^(?:defiende|protege) <squares>',
+        '<the> <piece> (?:<color> )?<now>(?:defiende|protege) <squares>',
+      ],
+    },
+    'stands-better': {
+      key: /mejor|peor|ganad|perdid/i,
+      forms: [
+        '<side> están? <now>(?:claramente |mucho |algo |un poco |ligeramente )?(?:(?:mejor|ganad[oa]s?)|(?<down>peor|perdid[oa]s?))(?= *[,.;:!)]|$| y )',
       ],
     },
   },

@@ -5,6 +5,21 @@ export const openEnglish: readonly Passage[] = [
   {
     moves: lines.isolani,
     sentences: [
+      ['true', 'attacks c6, and the knight there is guarded by a pawn.'],
+      ['false', 'Attacks c6 and d6 at once.'],
+      ['silent', 'Attacks on c6 come to nothing.'],
+      ['true', 'The bishop attacks f6 and asks a question.'],
+      ['false', 'The bishop attacks b7.'],
+      ['true', 'The bishop guards d5 no more than the queen does.'],
+      ['true', 'The queen attacks d5 behind the knight.'],
+      ['silent', 'From b3 the queen attacks b7.'],
+      ['silent', 'The queen attacks b7 as soon as she stands on b3.'],
+      ['true', 'The knight on f6 is pinned, in a way.'],
+      ['silent', 'The knight on c6 is pinned down to the guard of d4.'],
+      ['false', 'The knight on c6 is pinned.'],
+      ['silent', 'Is the knight on c6 pinned?'],
+      ['silent', 'White may hope that the knight on c6 is pinned one day.'],
+      ['silent', 'Black is better developed.'],
       ['true', 'The c8 bishop has the whole diagonal.'],
       ['false', 'The c7 bishop has the whole diagonal.'],
       ['false', "Black's rook stands on e8 and waits."],
@@ -55,6 +70,11 @@ export const openEnglish: readonly Passage[] = [
   {
     moves: lines.exchange,
     sentences: [
+      ['true', 'Black has the two bishops.'],
+      ['false', 'White has the bishop pair.'],
+      ['silent', 'Black has the two bishops in mind when he plays this.'],
+      ['silent', 'White once had the two bishops.'],
+      ['true', 'The rook guards e1, and the knight guards d4.'],
       ['true', 'The doubled c-pawns are the price for the bishops.'],
       ['false', 'The doubled f-pawns are the price for the bishops.'],
       ['false', 'White has doubled c-pawns.'],

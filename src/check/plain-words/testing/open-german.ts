@@ -5,6 +5,12 @@ export const openGerman: readonly Passage[] = [
   {
     moves: lines.isolani,
     sentences: [
+      ['true', 'Der Läufer greift f6 an.'],
+      ['false', 'Der Läufer greift b7 an.'],
+      ['false', 'Greift c6 und d6 an.'],
+      ['silent', 'Von b3 aus greift die Dame b7 an.'],
+      ['false', 'Der Springer auf c6 ist gefesselt.'],
+      ['silent', 'Der Springer auf c6 wäre gefesselt.'],
       ['true', 'Der Läufer c8 hat die ganze Diagonale.'],
       ['false', 'Der Läufer c7 hat die ganze Diagonale.'],
       ['false', 'Der schwarze Turm steht auf e8 und wartet.'],
@@ -42,6 +48,8 @@ export const openGerman: readonly Passage[] = [
   {
     moves: lines.exchange,
     sentences: [
+      ['true', 'Schwarz hat das Läuferpaar.'],
+      ['false', 'Weiß hat das Läuferpaar.'],
       ['true', 'Der Doppelbauer auf der c-Linie ist der Preis für die Läufer.'],
       ['false', 'Der Doppelbauer auf der f-Linie ist der Preis für die Läufer.'],
       ['silent', 'Schwarz nimmt einen Doppelbauern auf der b-Linie in Kauf.'],

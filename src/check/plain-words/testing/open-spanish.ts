@@ -5,6 +5,11 @@ export const openSpanish: readonly Passage[] = [
   {
     moves: lines.isolani,
     sentences: [
+      ['true', 'El alfil ataca f6.'],
+      ['false', 'El alfil ataca b7.'],
+      ['false', 'Ataca c6 y d6.'],
+      ['silent', 'Desde b3 la dama ataca b7.'],
+      ['false', 'El caballo de c6 está clavado.'],
       ['true', 'El alfil de c8 tiene toda la diagonal.'],
       ['false', 'El alfil de c7 tiene toda la diagonal.'],
       ['false', 'La torre negra está en e8 y espera su momento.'],
@@ -42,6 +47,8 @@ export const openSpanish: readonly Passage[] = [
   {
     moves: lines.exchange,
     sentences: [
+      ['true', 'Las negras tienen la pareja de alfiles.'],
+      ['false', 'Las blancas tienen la pareja de alfiles.'],
       ['true', 'Los peones doblados de la columna c son el precio de los alfiles.'],
       ['false', 'Los peones doblados de la columna f son el precio de los alfiles.'],
       ['silent', 'Las negras aceptan peones doblados en la columna b.'],
