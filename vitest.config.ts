@@ -1,6 +1,7 @@
 import { availableParallelism, tmpdir } from 'node:os';
 import path from 'node:path';
 import { defineConfig, type Plugin } from 'vitest/config';
+import { LongestFirst } from './tests/setup/longest-first.ts';
 import { multiple } from './tests/setup/runs.ts';
 
 /** What the tests of the program and the pages need before the first of them runs. */
@@ -36,6 +37,8 @@ export default defineConfig({
     // Files share modules: none changes what others import, and loading them anew for each file
     // takes longer than most files do.
     isolate: false,
+    sequence: { sequencer: LongestFirst },
+    experimental: { viteModuleRunner: false },
     // Browsers and Astro builds share two cores with the rest.
     testTimeout: 120_000 * Math.max(1, multiple),
     hookTimeout: 240_000,
@@ -61,8 +64,6 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'unit',
-          maxWorkers: availableParallelism(),
-          sequence: { groupOrder: 1 },
           include: ['src/**/*.test.ts'],
           exclude: ['src/**/*.alone.test.ts'],
           // What a workspace keeps is compared with a fresh run, each time.
@@ -76,6 +77,7 @@ export default defineConfig({
           name: 'alone',
           include: ['src/**/*.alone.test.ts'],
           isolate: true,
+          experimental: { viteModuleRunner: true },
         },
       },
     ],

@@ -13,7 +13,7 @@ const out = join(root, 'dist/cli');
 
 /** Many small files of plain JavaScript. What is native, large or rarely used is loaded as it is. */
 const bundled =
-  /^(?:@ungap\/structured-clone|bail|ccount|character-entities[\w-]*|commander|decode-named-character-reference|dequal|devlop|escape-string-regexp|extend|fastest-levenshtein|fault|hast-util-[\w-]+|hastscript|html-void-elements|is-[\w-]+|longest-streak|markdown-table|mdast-util-[\w-]+|micromark[\w-]*|parse-entities|property-information|remark-parse|space-separated-tokens|comma-separated-tokens|stringify-entities|trim-lines|trough|unified|unist-util-[\w-]+|vfile[\w-]*|web-namespaces|yaml|zod|zwitch)(?:\/|$)/;
+  /^(?:@ungap\/structured-clone|bail|ccount|character-entities[\w-]*|character-reference-invalid|commander|decode-named-character-reference|dequal|devlop|escape-string-regexp|extend|fastest-levenshtein|fault|format|hast-util-[\w-]+|hastscript|html-void-elements|is-[\w-]+|longest-streak|markdown-table|mdast-util-[\w-]+|micromark[\w-]*|parse-entities|property-information|remark-parse|space-separated-tokens|comma-separated-tokens|stringify-entities|trim-lines|trough|unified|unist-util-[\w-]+|vfile[\w-]*|web-namespaces|yaml|zod|zwitch)(?:\/|$)/;
 
 /** Modules find files of the package beside themselves: each keeps the address that it has in dist/. */
 const ownAddress = {

@@ -1,12 +1,13 @@
 /**
- * Bad input through the built program: one clear message each, with its place and what to do. The
- * console output stands in bad-input.expected.txt; UPDATE=1 writes it anew, for reading.
+ * Bad input to the program: one clear message each, with its place and what to do. The console output
+ * stands in bad-input.expected.txt; UPDATE=1 writes it anew, for reading.
  */
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { afterAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import { type Ran, runHere } from './setup/run-here.ts';
 
 const cli = path.resolve(import.meta.dirname, '../dist/cli/main.js');
 const expectedFile = new URL('./bad-input.expected.txt', import.meta.url);
@@ -162,29 +163,46 @@ const cases: Readonly<Record<string, Files>> = {
   ),
 };
 
-function run(name: string, files: Files): string {
+function write(name: string, files: Files): string {
   const folder = path.join(work, name.replaceAll(/\W+/g, '-'));
   mkdirSync(folder, { recursive: true });
   for (const [file, content] of Object.entries(files)) {
     mkdirSync(path.dirname(path.join(folder, file)), { recursive: true });
     writeFileSync(path.join(folder, file), content);
   }
-  return check(folder);
+  return folder;
 }
 
-function check(folder: string): string {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [cli, 'check', folder], {
-    encoding: 'utf8',
-    env: { ...process.env, NO_COLOR: '1' },
-  });
-  return `exit ${status}\n${stdout}${stderr}`.replaceAll(folder, 'FOLDER');
+const outputOf = ({ status, stdout, stderr }: Ran, folder: string) =>
+  `exit ${status ?? 0}\n${stdout}${stderr}`.replaceAll(folder, 'FOLDER');
+
+const checkHere = async (folder: string) => outputOf(await runHere('check', folder), folder);
+
+function checkByProgram(folder: string): string {
+  const args = [cli, 'check', folder];
+  return outputOf(spawnSync(process.execPath, args, { encoding: 'utf8' }), folder);
 }
 
-const outputs = new Map([
-  ['a folder that does not exist', check(path.join(work, 'nowhere'))],
-  ['a file instead of a folder', check(cli)],
-  ...Object.entries(cases).map(([name, files]) => [name, run(name, files)] as const),
+/** These go through the built program: an error, findings of several chapters, a rule that is loaded beside it. */
+const byProgram: ReadonlySet<string> = new Set([
+  'a folder that is no course',
+  'several faults in one run',
+  'a rule of the course that throws',
 ]);
+const names = ['a folder that does not exist', 'a file instead of a folder', ...Object.keys(cases)];
+const outputs = new Map<string, string>();
+
+beforeAll(async () => {
+  vi.stubEnv('NO_COLOR', '1');
+  vi.stubEnv('LINEWRIGHT_CACHE', path.join(work, 'cache'));
+  outputs.set('a folder that does not exist', await checkHere(path.join(work, 'nowhere')));
+  outputs.set('a file instead of a folder', await checkHere(cli));
+  for (const [name, files] of Object.entries(cases)) {
+    const folder = write(name, files);
+    outputs.set(name, byProgram.has(name) ? checkByProgram(folder) : await checkHere(folder));
+  }
+});
+afterAll(() => vi.unstubAllEnvs());
 
 test('every message is the one that was read and approved', () => {
   const all = [...outputs].map(([name, output]) => `=== ${name}\n${output}`).join('\n');
@@ -192,9 +210,9 @@ test('every message is the one that was read and approved', () => {
   expect(all).toBe(readFileSync(expectedFile, 'utf8'));
 });
 
-for (const [name, output] of outputs) {
-  if (name.startsWith('several')) continue;
+for (const name of names.filter((each) => !each.startsWith('several'))) {
   test(`${name}: one message, and no crash`, () => {
+    const output = outputs.get(name) ?? '';
     expect(output).not.toContain('fault in Linewright');
     const findings = output.match(/^\S+:\d+:\d+ {2}(error|warning)/gm) ?? [];
     if (output.startsWith('exit 2')) expect(findings).toEqual([]);

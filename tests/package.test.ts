@@ -1,9 +1,18 @@
 /** The package as it is published: packed, installed into an empty folder, used on other courses. */
 import { execFileSync, spawnSync } from 'node:child_process';
-import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { multiple } from './setup/runs.ts';
 
 const root = path.resolve(import.meta.dirname, '..');
 const work = mkdtempSync(path.join(tmpdir(), 'linewright-package-'));
@@ -15,6 +24,11 @@ const env = {
   PATH: `${path.dirname(process.execPath)}${path.delimiter}${process.env.PATH}`,
 };
 let shipped: string[] = [];
+
+/** What package-lock.json says of each package, by where it stands. */
+interface LockFile {
+  readonly packages: Record<string, { readonly dev?: boolean; readonly devOptional?: boolean }>;
+}
 
 beforeAll(() => {
   // Built already: the lifecycle script would only do it again.
@@ -32,12 +46,33 @@ beforeAll(() => {
   shipped = entry.files.map((file) => file.path);
   writeFileSync(path.join(work, 'package.json'), '{ "private": true, "type": "module" }');
   const archive = path.join(work, entry.filename);
-  execFileSync('npm', ['install', '--no-audit', '--no-fund', '--omit=dev', archive], {
-    cwd: work,
-    env,
-    stdio: 'ignore',
-  });
+  if (multiple > 1) {
+    const install = ['install', '--no-audit', '--no-fund', '--omit=dev', '--prefer-offline'];
+    execFileSync('npm', [...install, archive], { cwd: work, env, stdio: 'ignore' });
+  } else unpack(archive);
 }, 400_000);
+
+/**
+ * Does what npm does at night, in a tenth of its time: our package is unpacked, and beside it stands each package that it
+ * declares, by a link to the one of this checkout. What it uses and does not declare is missing.
+ */
+function unpack(archive: string): void {
+  const modules = path.join(work, 'node_modules');
+  const own = path.join(modules, 'linewright');
+  mkdirSync(own, { recursive: true });
+  execFileSync('tar', ['-xzf', archive, '--strip-components=1', '-C', own]);
+  const { bin, dependencies } = JSON.parse(
+    readFileSync(path.join(own, 'package.json'), 'utf8'),
+  ) as Record<'bin' | 'dependencies', Record<string, string>>;
+  mkdirSync(path.join(modules, '.bin'));
+  for (const [name, file] of Object.entries(bin)) {
+    symlinkSync(path.join('../linewright', file), path.join(modules, '.bin', name));
+  }
+  for (const name of Object.keys(dependencies)) {
+    mkdirSync(path.dirname(path.join(modules, name)), { recursive: true });
+    symlinkSync(path.join(root, 'node_modules', name), path.join(modules, name));
+  }
+}
 afterAll(() => rmSync(work, { recursive: true, force: true }));
 
 function linewright(...args: readonly string[]) {
@@ -80,9 +115,15 @@ test('ships neither tests nor what only tests use', () => {
 });
 
 test('needs neither Astro nor what bundled the pages', () => {
-  const installed = readdirSync(path.join(work, 'node_modules'));
+  const { packages } = JSON.parse(
+    readFileSync(path.join(root, 'package-lock.json'), 'utf8'),
+  ) as LockFile;
+  const installed = Object.entries(packages)
+    .filter(([, { dev, devOptional }]) => !dev && !devOptional)
+    .map(([place]) => place.split('node_modules/').at(-1) ?? '');
+  expect(installed).toContain('remark-parse');
   expect(
-    installed.filter((name) => /^(?:astro|@astrojs|vite|rolldown|esbuild)$/.test(name)),
+    installed.filter((name) => /^(?:astro|@astrojs\/.*|vite|rolldown|esbuild)$/.test(name)),
   ).toEqual([]);
 });
 
