@@ -117,8 +117,8 @@ test('every address whose position its chapter still shows leads to that positio
     ),
     { numRuns: runs(60) },
   );
-  expect(followed).toBeGreaterThan(100);
-  expect(gone).toBeGreaterThan(5);
+  expect(followed).toBeGreaterThan(runs(100));
+  expect(gone).toBeGreaterThanOrEqual(runs(5));
 });
 
 test('a position that is gone leads to the one on whose board the fewest squares differ', () => {

@@ -39,15 +39,17 @@ export function followEditions(notice: HTMLElement): void {
     first = false;
   });
 
+  const watch = (edition: ServiceWorker | null | undefined): void =>
+    edition?.addEventListener('statechange', () => {
+      if (edition.state === 'installed' && registration?.active) tell();
+    });
   const start = async (): Promise<void> => {
     registration = await serviceWorker.register(worker);
-    if (registration.waiting) tell();
-    registration.addEventListener('updatefound', () => {
-      const installing = registration?.installing;
-      installing?.addEventListener('statechange', () => {
-        if (installing.state === 'installed' && registration?.active) tell();
-      });
-    });
+    const { installing, waiting } = registration;
+    if (waiting) tell();
+    // The browser may have found it before we asked: it looks by itself while the page loads.
+    watch(installing);
+    registration.addEventListener('updatefound', () => watch(registration?.installing));
   };
   const report = (error: unknown): void => console.warn('This course is not kept offline.', error);
   const startLater = () => setTimeout(() => start().catch(report), quiet);
