@@ -47,7 +47,7 @@ function advisedMoves(): Advised[] {
 /** The lines of the moves that the rule finds, each in a chapter of its own around which no course is. */
 function warnedOf(moves: readonly Advised[]): string[] {
   return (['white', 'black'] as const).flatMap((side) => {
-    const own = moves.filter(({ fen }) => sideToMove({ fen, key: fen }) === side);
+    const own = moves.filter(({ fen }) => sideToMove({ key: fen }) === side);
     const { course } = makeInMemory({
       settings: { path: 'course.yaml', text: `title: Moves\nid: moves\nside: ${side}\n` },
       chapters: own.map(({ fen, san }, index) => {

@@ -71,7 +71,7 @@ export function makeEdition(course: Course, stands: boolean): Edition {
     course,
     graph,
     advice: (key) => advice.get(key)?.[0]?.san,
-    isOurs: (key) => side !== 'both' && sideToMove({ fen: key, key }) === side,
+    isOurs: (key) => side !== 'both' && sideToMove({ key }) === side,
     nodes,
     refOf: (key, san) => refs(key, san)[0],
     isBad: (key, san) => nodes(key, san).some(isMarkedBad),
@@ -84,7 +84,7 @@ export function makeEdition(course: Course, stands: boolean): Edition {
     },
     move(key, san) {
       const played = nodes(key, san)[0]?.move;
-      const color = sideToMove({ fen: key, key });
+      const color = sideToMove({ key });
       return { san, number: played?.number ?? 1, color: played?.color ?? color };
     },
     arrow(key, san) {

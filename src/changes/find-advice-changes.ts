@@ -1,3 +1,4 @@
+import { nodeAt } from '../model/index.ts';
 import type { Edition } from './edition.ts';
 import type { AdviceChange, ChangeBoard, JudgedChange } from './types.ts';
 
@@ -76,7 +77,15 @@ function reasonOf(now: Edition, key: string, before: string | undefined): string
   return now.isBad(key, before) ? now.comment(key, before) || undefined : undefined;
 }
 
-function boardOf({ graph, arrow }: Edition, key: string, advice: string | undefined): ChangeBoard {
+function boardOf(
+  { course, graph, arrow }: Edition,
+  key: string,
+  advice: string | undefined,
+): ChangeBoard {
+  const [ref] = graph[key]?.at ?? [];
   const advised = advice === undefined ? undefined : arrow(key, advice);
-  return { fen: graph[key]?.fen ?? '', ...(advised !== undefined && { advised }) };
+  return {
+    fen: (ref && nodeAt(course, ref)?.position?.fen) ?? '',
+    ...(advised !== undefined && { advised }),
+  };
 }

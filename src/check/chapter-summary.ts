@@ -1,16 +1,18 @@
 import { type LinkTargets, linkTargets } from '../addresses/index.ts';
 import type { Place } from '../diagnostics/index.ts';
 import {
-  adviceIn,
   type Block,
+  type BlockOutline,
   type Chapter,
   type CourseLinkNode,
+  diagramsIn,
   firstSign,
   type GivenName,
-  isBadSign,
   judgementsOf,
   type MoveNode,
   type MovesBlock,
+  type NodeOutline,
+  outlineBlock,
   type Side,
   walkText,
   walkTexts,
@@ -30,6 +32,8 @@ export interface ChapterSummary {
   readonly names: readonly GivenName[];
   readonly targets: LinkTargets;
   readonly blocks: readonly BlockSummary[];
+  /** The keys of its diagrams that show a position; absent without any. */
+  readonly diagrams?: readonly string[];
   readonly patterns: readonly Place[];
   readonly allowances: readonly Allowance[];
   readonly judgements: readonly DatedJudgement[];
@@ -44,35 +48,21 @@ export interface DatedJudgement {
 }
 
 /** A `moves` block. */
-export interface BlockSummary {
-  readonly key: string;
-  /** The name that it starts from. */
-  readonly from?: string;
+export interface BlockSummary extends BlockOutline {
   /** The names that the text right below it links to. */
   readonly below?: readonly string[];
-  /** The nodes that have a position. */
   readonly nodes: readonly NodeSummary[];
 }
 
-export interface NodeSummary {
-  /** Index in the block. */
-  readonly index: number;
-  readonly parent?: number;
-  /** `Position.key`. */
-  readonly key: string;
-  readonly san?: string;
+export interface NodeSummary extends NodeOutline {
   /** `7...Be7`; empty for a start position. */
   readonly name: string;
   /** The author's last assessment of it. */
   readonly verdict?: number;
-  /** The last of the signs `?`, `??` and `?!` on the move, by its glyph. */
-  readonly bad?: number;
   /** Whether it is reached through a `?` or `??` of the course's own side; of either in a course for both. */
   readonly refuted?: true;
   /** Whether the move is called an alternative, by `:option`. */
   readonly option?: true;
-  /** Whether the course advises the move. */
-  readonly advised?: true;
   /** Whether the move is one of the course's side that is called bad. */
   readonly rejected?: true;
   /** Whether `:end[…]` says that its line stops here on purpose. */
@@ -109,6 +99,7 @@ export function summariseChapter(chapter: Chapter, side: Side): ChapterSummary {
   const { file, id, names, blocks } = chapter;
   const below = linksBelow(chapter);
   const siblings = courseLinks(chapter);
+  const diagrams = diagramsIn(chapter);
   return {
     file,
     id,
@@ -117,6 +108,7 @@ export function summariseChapter(chapter: Chapter, side: Side): ChapterSummary {
     blocks: blocks.flatMap((block) =>
       block.kind === 'moves' ? [summariseBlock(block, side, below.get(block) ?? [])] : [],
     ),
+    ...(diagrams.length > 0 && { diagrams }),
     patterns: blocks.flatMap(({ kind, place }) => (kind === 'pattern' ? [place] : [])),
     allowances: findAllowances(chapter),
     judgements: judgementsOf(chapter).flatMap(({ date, datePlace }) =>
@@ -128,30 +120,25 @@ export function summariseChapter(chapter: Chapter, side: Side): ChapterSummary {
 
 function summariseBlock(block: MovesBlock, side: Side, below: readonly string[]): BlockSummary {
   const again = comingBack(block);
-  const advice = adviceIn(block, side);
   const refuted = refutedIn(block, side);
-  const nodes = block.nodes.flatMap((node): NodeSummary[] => {
-    if (!node.position) return [];
+  const outline = outlineBlock(block, side);
+  const nodes = outline.nodes.flatMap((outlined): NodeSummary[] => {
+    const node = block.nodes[outlined.index];
+    if (node === undefined) return [];
     const parent = node.parent === undefined ? undefined : block.nodes[node.parent];
     const verdict = node.glyphs.findLast(isAssessment);
     const tells = toldNames(node);
     const promises = node.statements.flatMap(({ name, argument }) =>
       name === 'later' ? [argument] : [],
     );
-    const bad = node.glyphs.findLast(isBadSign);
     return [
       {
-        index: node.index,
-        ...(node.parent === undefined ? {} : { parent: node.parent }),
-        key: node.position.key,
-        ...(node.move ? { san: node.move.san } : {}),
+        ...outlined,
         name: node.written ? moveName(node, parent) : '',
         ...(verdict === undefined ? {} : { verdict }),
         ...(refuted.has(node.index) ? { refuted: true } : {}),
-        ...(bad !== undefined ? { bad } : {}),
         ...(says(node, 'option') ? { option: true } : {}),
-        ...(advice.has(node.index) ? { advised: true } : {}),
-        ...(bad !== undefined && node.move?.color === side ? { rejected: true } : {}),
+        ...(outlined.bad !== undefined && node.move?.color === side ? { rejected: true } : {}),
         ...(says(node, 'end') ? { ended: true } : {}),
         ...(promises.length > 0 ? { promises } : {}),
         ...(node.children.length === 0 ? { leaf: true } : {}),
@@ -162,8 +149,7 @@ function summariseBlock(block: MovesBlock, side: Side, below: readonly string[])
     ];
   });
   return {
-    key: block.key,
-    ...(block.from ? { from: block.from.name } : {}),
+    ...outline,
     ...(below.length > 0 ? { below } : {}),
     nodes,
   };

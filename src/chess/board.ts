@@ -57,8 +57,8 @@ export function pieceAt(position: Position, square: Square): Piece | undefined {
 }
 
 /** Whose move it is. */
-export function sideToMove(position: Position): Color {
-  return position.fen[position.fen.indexOf(' ') + 1] === 'b' ? 'black' : 'white';
+export function sideToMove({ key }: Pick<Position, 'key'>): Color {
+  return key[key.indexOf(' ') + 1] === 'b' ? 'black' : 'white';
 }
 
 export function otherColor(color: Color): Color {

@@ -7,7 +7,7 @@ import type { Position } from './types.ts';
  */
 export function exchangeColors({ fen }: Pick<Position, 'fen'>): Position {
   const [placement = '', , rights = '-', enPassant = '-', clock, number] = fen.split(' ');
-  const turn = sideToMove({ fen, key: fen }) === 'white' ? 'b' : 'w';
+  const turn = sideToMove({ key: fen }) === 'white' ? 'b' : 'w';
   const rows = placement.split('/').reverse().map(swapCase);
   // The standard's order: White's rights first.
   const swapped = swapCase(rights);

@@ -116,12 +116,15 @@ function isTaught(course: Course, ref: NodeRef, taught: ReadonlySet<MoveNode>): 
 }
 
 function gapsAt(course: Course, here: GraphPosition, options: GapOptions): Gap[] {
+  const [ref] = here.at;
+  const position = ref && blockAt(course, ref)?.nodes[ref.node]?.position;
+  if (position === undefined) return [];
   const covered = new Set(here.moves.map(({ san }) => san));
   const ends = covered.size === 0;
   const fact = options.facts.at(here.key);
-  const wanted = legalMoves(here).flatMap((san) => {
+  const wanted = legalMoves(position).flatMap((san) => {
     if (covered.has(san)) return [];
-    const known = knownAfter(course, here, san);
+    const known = knownAfter(course, position, san);
     const engine = ends ? undefined : voiceOf(fact, san, options.margin);
     const count =
       ends || !options.played(here.key).includes(san) ? 0 : options.games(here.key, san);
@@ -131,7 +134,7 @@ function gapsAt(course: Course, here: GraphPosition, options: GapOptions): Gap[]
   });
   if (wanted.length === 0) return [];
   const { place, way } = writingPlace(course, here);
-  const number = Number(here.fen.slice(here.fen.lastIndexOf(' ') + 1));
+  const number = Number(position.fen.slice(position.fen.lastIndexOf(' ') + 1));
   const sign = numberSign({ number, color: sideToMove(here) });
   return wanted.map((reply) => ({
     position: here.key,

@@ -5,6 +5,7 @@ import { makeGraph } from './join/make-graph.ts';
 import { mergeSaid } from './join/merge-said.ts';
 import { modelLimits } from './model-limits.ts';
 import { playChapters } from './play/play-chapters.ts';
+import { outlineChapter } from './queries/outline.ts';
 import type { Course } from './types.ts';
 
 /** Builds the model of a course afresh. `src/workspace` keeps what it can of the one before. */
@@ -16,12 +17,17 @@ export function buildCourse(syntax: CourseSyntax, limits = modelLimits): Course 
   const patterns = chapters.map(({ blocks }) =>
     blocks.flatMap(({ kind, place }) => (kind === 'pattern' ? [place] : [])),
   );
-  const positions = Object.keys(makeGraph(chapters)).length;
+  const outlines = chapters.map((chapter) => ({
+    file: chapter.file,
+    ...outlineChapter(chapter, side),
+  }));
+  const positions = Object.keys(makeGraph(outlines)).length;
   return assembleCourse(
     syntax,
-    chapters.map((chapter) => ({
+    chapters.map((chapter, at) => ({
       front: frontOf(chapter),
       names: chapter.names,
+      outline: outlines[at],
       whole: () => chapter,
     })),
     findUnsought(patterns, positions, limits),

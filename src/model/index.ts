@@ -27,7 +27,8 @@ export { placeOfNode } from './place-of-node.ts';
 export { bareSan } from './play/find-moves.ts';
 export { type PlayedChapter, playChapters } from './play/play-chapters.ts';
 export type { SaidElsewhere } from './play/work.ts';
-export { adviceIn, adviceOf, isAdvice, isBadSign, isMarkedBad } from './queries/advice.ts';
+export { adviceOf } from './queries/advice.ts';
+export { adviceIn, isAdvice, isBadSign, isMarkedBad } from './queries/advice-in-block.ts';
 export { countWords, minutesToRead } from './queries/count-words.ts';
 export { documentsInBook } from './queries/documents-in-book.ts';
 export { faceOfChapter } from './queries/face-of-chapter.ts';
@@ -42,6 +43,16 @@ export {
   nameAt,
   nodeAt,
 } from './queries/node-at.ts';
+export {
+  type BlockOutline,
+  type ChapterOutline,
+  diagramsIn,
+  type NodeOutline,
+  outlineBlock,
+  outlinedBlockAt,
+  outlinedNodeAt,
+  outlineOf,
+} from './queries/outline.ts';
 export { playedTreesIn } from './queries/played-trees.ts';
 export { positionsBefore } from './queries/positions-before.ts';
 export { practisedIn } from './queries/practised.ts';

@@ -259,8 +259,8 @@ export interface DiagramBlock extends PositionBlock {
 
 /** A position of the course and everywhere it stands. */
 export interface GraphPosition {
+  /** `Position.key`. */
   readonly key: string;
-  readonly fen: string;
   readonly at: readonly NodeRef[];
   /** The moves played from here anywhere in the course, in order of first appearance. */
   readonly moves: readonly GraphMove[];

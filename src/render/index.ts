@@ -4,7 +4,7 @@
  */
 export { type Addresses, assignAddresses } from './addresses.ts';
 export { type Ask, askOf } from './ask/ask.ts';
-export { nodeAt } from './ask/node-at.ts';
+export { keyAt, nodeAt } from './ask/node-at.ts';
 export { type AskedOfCourse, recordAsked, stillAnswered } from './ask/recorder.ts';
 export { exerciseNumber } from './blocks/exercise.ts';
 export type { AnswersNode } from './blocks/exercise-answers.ts';

@@ -1,5 +1,5 @@
 import type { Course } from '../model/index.ts';
-import { nodeAt } from './ask/node-at.ts';
+import { keyAt } from './ask/node-at.ts';
 
 /** The author's names for each position, by its key, in the order of the course's labels. */
 export function namesByKey(course: Course): ReadonlyMap<string, readonly string[]> {
@@ -13,7 +13,7 @@ const known = new WeakMap<Course, ReadonlyMap<string, readonly string[]>>();
 function findNames(course: Course): ReadonlyMap<string, readonly string[]> {
   const names = new Map<string, string[]>();
   for (const { name, ref } of Object.values(course.labels)) {
-    const key = nodeAt(course, ref)?.position?.key;
+    const key = keyAt(course, ref);
     if (key === undefined) continue;
     const there = names.get(key);
     if (there) there.push(name);

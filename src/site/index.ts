@@ -26,13 +26,18 @@ import { type WordIndexes, wordIndexes } from './build/word-indexes.ts';
 import { siteLanguages } from './languages.ts';
 import { mediaOf, refuseUnfit } from './media-of.ts';
 import { writeWorker } from './offline/write-worker.ts';
+import { kindsPart } from './render/block-kinds.ts';
 import { pagePart } from './render/chapter-page.ts';
+import { picturesPart } from './render/chapter-pictures.ts';
 import { exercisePart } from './render/course-exercises.ts';
+import { notesPart } from './render/course-notes.ts';
+import { entriesPart } from './render/exercise-entries.ts';
 import { workPart } from './render/first-page.ts';
 import { paperPart } from './render/handout/paper-part.ts';
 import type { FileGroup, RenderedSite, SiteMemory } from './render/rendered-site.ts';
 import { renderSite } from './render/site.ts';
 import type { SitePlace } from './render/site-frame.ts';
+import { placesPart } from './render/table-places.ts';
 import type { Download } from './site-data.ts';
 import { sitemapFiles } from './sitemap.ts';
 
@@ -55,6 +60,11 @@ export const siteParts: readonly PartMaker<unknown>[] = [
   paperPart,
   exercisePart,
   workPart,
+  kindsPart,
+  placesPart,
+  notesPart,
+  picturesPart,
+  entriesPart,
 ];
 
 export interface SiteOptions {
@@ -277,11 +287,11 @@ async function writePictures(
   course: Course,
   { embeds, print }: RenderedSite,
   writer: SiteWriter,
-  { cacheDir, onProgress, icon }: MakeOptions & Pick<SitePlace, 'icon'>,
+  { cacheDir, onProgress, icon, parts }: MakeOptions & Pick<SitePlace, 'icon'>,
 ): Promise<number> {
   const group = print === undefined ? '' : `pictures ${print}`;
   const kept = writer.keepsGroup(group);
-  const pictures = kept === undefined ? coursePictures(course, embeds()) : [];
+  const pictures = kept === undefined ? coursePictures(course, embeds(), parts) : [];
   await writeImages([...pictures, ...courseIcons(course, icon)], writer, {
     cacheDir,
     onDone: (done, all) => onProgress?.({ stage: 'images', done, all }),

@@ -82,11 +82,8 @@ export function updateCourse(
   const shelf = onShelf(files, read, summaries, index, drafts);
   const checks = checkLater(chapters, course, index, { ...check, onProgress: options.onProgress });
   const frame = joinProblems(read, shelf, [...repeatedIds(summaries), ...problems]);
-  const unsought = findUnsought(
-    summaries.map(({ patterns }) => patterns),
-    index.at.size,
-    modelLimits,
-  );
+  const patterns = summaries.map((summary) => summary.patterns);
+  const unsought = findUnsought(patterns, index.at.size, modelLimits);
   let found: readonly Diagnostic[] | undefined;
   const diagnostics = () => {
     found ??= reportFindings(
@@ -97,12 +94,13 @@ export function updateCourse(
   };
   const whole = wholeChapters(chapters, course, side);
   let model: Course | undefined;
-  const makeModel = (): Course => {
+  const makeModel = () => {
     model ??= assembleCourse(
       frame,
-      chapters.map((chapter) => ({
+      chapters.map((chapter, at) => ({
         front: frontNow(chapter),
         names: chapter.play().names,
+        outline: summaries[at],
         whole: () => whole(chapter),
       })),
       unsought,

@@ -80,7 +80,7 @@ function differences(here: string, there: string): string[] {
   return [
     ...(turn === turnThere
       ? []
-      : [`another side to move: there ${sideName(sideToMove({ fen: there, key: there }))}`]),
+      : [`another side to move: there ${sideName(sideToMove({ key: there }))}`]),
     ...(castling === castlingThere
       ? []
       : [`other rights to castle: there ${right(castlingThere)}, here ${right(castling)}`]),

@@ -1,4 +1,3 @@
-import type { Position } from '../../chess/index.ts';
 import { matchPattern, modelLimits, type PatternBlock } from '../../model/index.ts';
 import { isAdvised } from './asides.ts';
 import type { CourseIndex, Occurrence } from './course-index.ts';
@@ -15,7 +14,8 @@ export function findMatches(
 ): readonly PatternPlace[] | undefined {
   if (index.patterns * index.at.size > modelLimits.matched) return undefined;
   const found: PatternPlace[] = [];
-  for (const { key, at, position } of positionsOf(index)) {
+  for (const position of positionsOf(index)) {
+    const { key, at } = position;
     const match = matchPattern(pattern, position);
     if (!match) continue;
     const advice = index.from.get(key)?.find((each) => isAdvised(index, each))?.node;
@@ -33,15 +33,13 @@ export function findMatches(
 interface PositionInCourse {
   readonly key: string;
   readonly at: readonly Occurrence[];
-  readonly position: Pick<Position, 'fen'>;
 }
 
 const known = new WeakMap<CourseIndex, readonly PositionInCourse[]>();
 
 /** The positions of a course as objects that stay the same, so that each board is read once for all patterns. */
 function positionsOf(index: CourseIndex): readonly PositionInCourse[] {
-  const made =
-    known.get(index) ?? [...index.at].map(([key, at]) => ({ key, at, position: { fen: key } }));
+  const made = known.get(index) ?? [...index.at].map(([key, at]) => ({ key, at }));
   known.set(index, made);
   return made;
 }

@@ -5,7 +5,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { runs } from '../../../tests/setup/runs.ts';
 import { initialPosition, legalMoves, playSan } from '../../chess/index.ts';
-import { adviceOf, buildCourse, type Course } from '../../model/index.ts';
+import { adviceOf, buildCourse, type Course, nodeAt } from '../../model/index.ts';
 import { readCourse } from '../../read/index.ts';
 import { type Laid, type LayOptions, layFile, writeBranches } from './index.ts';
 
@@ -186,7 +186,9 @@ const messagesOf = ({ chapters }: Course) =>
 test('random lines, written into the demo: nothing else changes, and all is there afterwards', async () => {
   const texts = new Map<string, string>(demo);
   const course = courseOf(texts, 'black');
-  const keys = Object.values(course.graph);
+  const keys = Object.values(course.graph).flatMap(
+    ({ at: [ref] }) => (ref && nodeAt(course, ref)?.position) ?? [],
+  );
   const shape = fc.array(
     fc.record({ at: fc.nat(), picks: fc.array(fc.nat(), { minLength: 1, maxLength: 8 }) }),
     { minLength: 1, maxLength: 12 },

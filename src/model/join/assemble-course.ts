@@ -1,6 +1,7 @@
 import type { CourseFrame } from '../../read/index.ts';
 import type { PlayedChapter } from '../play/play-chapters.ts';
 import type { SaidElsewhere } from '../play/work.ts';
+import { type ChapterOutline, knowOutline, outlineChapter } from '../queries/outline.ts';
 import type { Block, Chapter, Course, CourseProblem, Label, Page } from '../types.ts';
 import { firstNames } from './first-names.ts';
 import { followGame } from './follow-game.ts';
@@ -18,6 +19,8 @@ export type ChapterFront = Pick<
 export interface ChapterToJoin {
   readonly front: ChapterFront;
   readonly names: Chapter['names'];
+  /** What its course's graph is made of; absent where the chapter is at hand anyway. */
+  readonly outline?: ChapterOutline | undefined;
   /** The chapter on the board, with what others say of its positions. */
   readonly whole: () => Chapter;
 }
@@ -40,7 +43,7 @@ export function frontOf(chapter: Chapter): ChapterFront {
 
 /**
  * Joins chapters and pages to a course: its names, its graph of positions, its games' exits. Whoever looks at one
- * chapter causes no other to be played; whoever looks at the graph, all of them.
+ * chapter causes no other to be played, nor does the graph where outlines are given.
  * @param documents the chapters, then the pages.
  * @param unsought what `findUnsought` reports of the chapters.
  */
@@ -51,8 +54,16 @@ export function assembleCourse(
 ): Course {
   const left = new Set(unsought.map(({ place }) => place));
   let known: Course['graph'] | undefined;
+  const { side } = frame.settings;
   const graph = () => {
-    known ??= makeGraph(documents.filter(({ front }) => !front.page).map(({ whole }) => whole()));
+    known ??= makeGraph(
+      documents
+        .filter(({ front }) => !front.page)
+        .map(({ front, outline, whole }) => ({
+          file: front.file,
+          ...(outline ?? outlineChapter(whole(), side)),
+        })),
+    );
     return known;
   };
   const mayLookFor = (block: Block) => !left.has(block.place);
@@ -69,12 +80,12 @@ export function assembleCourse(
 }
 
 function lazyChapter(
-  { front, names, whole }: ChapterToJoin,
+  { front, names, outline, whole }: ChapterToJoin,
   graph: () => Course['graph'],
   mayLookFor: (pattern: Block) => boolean,
 ): Chapter {
   let blocks: readonly Block[] | undefined;
-  return {
+  const chapter: Chapter = {
     ...front,
     get frontTexts() {
       return whole().frontTexts;
@@ -94,6 +105,8 @@ function lazyChapter(
       return whole().problems;
     },
   };
+  if (outline) knowOutline(chapter, outline);
+  return chapter;
 }
 
 /** What each chapter is said to have by others, by its file. */

@@ -6,7 +6,7 @@ type Placement = Pick<PatternBlock, 'pieces' | 'empty' | 'reversed'>;
 /** Whether a position has the pattern, as it stands or with the colours exchanged. */
 export function matchPattern(
   pattern: Placement,
-  position: Pick<Position, 'fen'>,
+  position: Pick<Position, 'key'>,
 ): { reversed: boolean } | undefined {
   const board = spread(position);
   if (holds(pattern, board, false)) return { reversed: false };
@@ -15,12 +15,12 @@ export function matchPattern(
 
 const spreads = new WeakMap<object, string>();
 
-/** The rows of a FEN with a point for each empty square, made once for a position object. */
-function spread(position: Pick<Position, 'fen'>): string {
+/** The rows of a position's key with a point for each empty square, made once for a position object. */
+function spread(position: Pick<Position, 'key'>): string {
   const known = spreads.get(position);
   if (known !== undefined) return known;
-  const { fen } = position;
-  const rows = fen.slice(0, fen.indexOf(' '));
+  const { key } = position;
+  const rows = key.slice(0, key.indexOf(' '));
   const made = rows.replace(/[1-8]/g, (count) => points[Number(count)] ?? '');
   spreads.set(position, made);
   return made;

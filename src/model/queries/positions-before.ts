@@ -1,5 +1,6 @@
 import type { Course } from '../types.ts';
 import { nodeAt } from './node-at.ts';
+import { outlinedNodeAt } from './outline.ts';
 
 /**
  * The keys of the positions from which the course's moves lead to the one that its setting `begins` names, which is
@@ -9,7 +10,8 @@ export function positionsBefore(course: Course): ReadonlySet<string> {
   const before = new Set<string>();
   const { begins } = course.settings;
   const label = begins === undefined ? undefined : course.labels[begins];
-  const start = label && nodeAt(course, label.ref)?.position?.key;
+  const start =
+    label && (outlinedNodeAt(course, label.ref)?.key ?? nodeAt(course, label.ref)?.position?.key);
   if (start === undefined) return before;
   const into = new Map<string, string[]>();
   for (const { key, moves } of Object.values(course.graph)) {

@@ -1,6 +1,7 @@
-import type { Course, Learn, MovesBlock } from '../types.ts';
-import { adviceOf, isAside } from './advice.ts';
-import { blockAt, chapterAt } from './node-at.ts';
+import type { Course, Learn, NodeRef } from '../types.ts';
+import { adviceOf, asideStarts } from './advice.ts';
+import { chapterAt } from './node-at.ts';
+import { type BlockOutline, outlinedBlockAt } from './outline.ts';
 import { positionsBefore } from './positions-before.ts';
 
 /** What practice does with the positions of a course, by their keys. */
@@ -20,63 +21,61 @@ export interface Practised {
  */
 export function practisedIn(course: Course): Practised {
   const learn = learnInCourse(course);
+  const startsAside = asideStarts(course);
   const before = positionsBefore(course);
+  const isLearnt = (ref: NodeRef) => {
+    const there = outlinedBlockAt(course, ref);
+    return there !== undefined && learn(there.block, ref)[ref.node] !== 'none';
+  };
+  const isAside = (ref: NodeRef) => {
+    const there = outlinedBlockAt(course, ref);
+    return there?.nodes[ref.node]?.aside || (there && startsAside(there.block));
+  };
   const asked = new Set<string>();
   for (const [key, advice] of adviceOf(course)) {
-    if (before.has(key)) continue;
-    const isAsked = advice.some(({ ref }) => {
-      const block = blockAt(course, ref);
-      return block?.kind === 'moves' && learn(block)[ref.node] !== 'none';
-    });
-    if (isAsked) asked.add(key);
+    if (!before.has(key) && advice.some(({ ref }) => isLearnt(ref))) asked.add(key);
   }
   const aside = new Set<string>();
   for (const { key, at } of Object.values(course.graph)) {
-    const isTaught = at.some((ref) => {
-      const block = blockAt(course, ref);
-      return (
-        block?.kind === 'moves' &&
-        learn(block)[ref.node] !== 'none' &&
-        !isAside(course, block, ref.node)
-      );
-    });
-    if (!isTaught) aside.add(key);
+    if (!at.some((ref) => isLearnt(ref) && !isAside(ref))) aside.add(key);
   }
   return { asked, aside };
 }
 
+type At = Pick<NodeRef, 'chapter'>;
+
 /** What practice asks of the nodes of a block, by index: `main` for those of a main line without its variations. */
-function learnInCourse(course: Course): (block: MovesBlock) => readonly Learn[] {
-  const found = new Map<MovesBlock, readonly Learn[]>();
-  const learnIn = (block: MovesBlock): readonly Learn[] => {
+function learnInCourse(course: Course): (block: BlockOutline, at: At) => readonly Learn[] {
+  const found = new Map<BlockOutline, readonly Learn[]>();
+  const learnIn = (block: BlockOutline, at: At): readonly Learn[] => {
     const known = found.get(block);
     if (known) return known;
     // A circle of blocks has a finding of its own.
     found.set(block, []);
-    const learn = spread(block, startOf(block));
+    const learn = spread(block, startOf(block, at));
     found.set(block, learn);
     return learn;
   };
   /** Of the block, else of its chapter, else of the position that it starts from. */
-  const startOf = (block: MovesBlock): Learn => {
-    const own = block.learn ?? chapterAt(course, block)?.learn;
+  const startOf = (block: BlockOutline, at: At): Learn => {
+    const own = block.learn ?? chapterAt(course, at)?.learn;
     if (own !== undefined) return own;
-    const ref = block.from && course.labels[block.from.name]?.ref;
-    const from = ref && blockAt(course, ref);
-    return (from?.kind === 'moves' && learnIn(from)[ref?.node ?? -1]) || 'all';
+    const ref = block.from === undefined ? undefined : course.labels[block.from]?.ref;
+    const from = ref && outlinedBlockAt(course, ref);
+    return (from && learnIn(from.block, ref)[ref.node]) || 'all';
   };
   return learnIn;
 }
 
-function spread({ nodes }: MovesBlock, start: Learn): Learn[] {
+function spread({ nodes }: BlockOutline, start: Learn): Learn[] {
   const learn: Learn[] = [];
-  // Parents stand before their children.
-  for (const { index, parent = -1, statements } of nodes) {
+  const begun = new Set<number>();
+  // Parents stand before their children, and the main line before its variations.
+  for (const { index, parent = -1, learn: own, varies } of nodes) {
     const before = learn[parent] ?? start;
-    const isVariation = parent >= 0 && nodes[parent]?.children[0] !== index;
-    const own = statements.findLast(({ name }) => name === 'learn')?.argument;
-    const taken = before === 'main' && isVariation ? 'none' : before;
-    learn.push((own as Learn | undefined) ?? taken);
+    const isVariation = parent >= 0 && (begun.has(parent) || varies);
+    begun.add(parent);
+    learn[index] = own ?? (before === 'main' && isVariation ? 'none' : before);
   }
   return learn;
 }

@@ -1,5 +1,5 @@
 import type { Course, MoveNode, MovesBlock, Side } from '../types.ts';
-import { isAdvice } from './advice.ts';
+import { isAdvice } from './advice-in-block.ts';
 
 /**
  * The nodes of a block that its course teaches: those behind no move of the course's own side but its advice. What

@@ -12,6 +12,7 @@ import {
 } from '../../render/index.ts';
 import type { SiteMemory } from '../../site/index.ts';
 import { comparesFresh } from '../../workspace/index.ts';
+import { heldName, openHeld } from './held-parts.ts';
 
 /** The parts of the chapters of a course, most of them as an earlier build made them. */
 export interface KeptParts extends Parts {
@@ -47,10 +48,10 @@ interface Head {
   readonly own: string;
   /** Print of what others may show of it. */
   readonly face: string;
-  /** Print of what the whole course adds to its blocks. */
+  /** Print of what the whole course adds to its blocks; empty where it has none to which anything is added. */
   readonly added: string;
-  /** The face of the course for which this was known to hold. */
-  readonly heldFor: string;
+  /** Print of the questions that were asked, and of their answers. */
+  readonly asked: string;
   /** The edition of the course, where making it looked at the course itself. */
   readonly edition?: string;
   /** What follows: the questions that were asked, then a part each. */
@@ -58,6 +59,8 @@ interface Head {
 }
 
 interface Kept extends Head {
+  /** A print of the head, and so of all that follows it. */
+  readonly print: string;
   /** Gives all that follows the head: what a long course shows would fill the memory. */
   readonly rest: () => Buffer;
 }
@@ -68,7 +71,8 @@ const mostCourses = 20;
 /**
  * Keeps what is made of each chapter, with every answer that making it took from the rest of the course. A part is
  * taken while chapter and answers are as they were; a damaged file is as good as none. As long as the course has
- * the same face, no question is asked: the answers follow from that.
+ * the same face, no question is asked: the answers follow from that. Nor is what was asked of one chapter alone, as long as
+ * that has the same face.
  */
 export async function keepParts(course: Course, options: KeepPartsOptions): Promise<KeptParts> {
   const { cache, folder, makers } = options;
@@ -87,58 +91,53 @@ export async function keepParts(course: Course, options: KeepPartsOptions): Prom
     const earlier = before.get(file);
     faces.set(file, earlier?.own === own ? earlier.face : options.face(file));
   }
-  const face = faceOf(course, faces);
+  const held = openHeld(store, course, faces);
   const edition = printPart(JSON.stringify([...prints]));
   const shared = contextOf(course);
   const now = new Map<string, Kept>();
   const made: string[] = [];
 
-  const keep = (file: string, head: Head, rest: string | Uint8Array): Kept => {
-    const begin = `${JSON.stringify(head)}\t`;
-    const line =
-      typeof rest === 'string'
-        ? Buffer.from(begin + rest)
-        : Buffer.concat([Buffer.from(begin), rest]);
-    store.set(file, line);
-    return { ...head, rest: restIn(store, file, Buffer.byteLength(begin)) };
-  };
-  const heldNow = (file: string, { rest, ...head }: Kept): Kept =>
-    keep(file, { ...head, heldFor: face }, rest());
   const make = (chapter: Chapter, own: string, earlier: Kept | undefined): Kept => {
-    const answers = earlier?.heldFor === face ? askedIn(earlier) : [];
+    const isKnown = earlier && held.isKnown(chapter.file, earlier.print);
+    const answers = isKnown ? askedIn(earlier) : [];
     const { context, asked } = recordAsked(shared, chapter, edition, answers);
     const parts = makers.map((maker) => JSON.stringify(maker.make(context)));
     const questions = asked();
+    const questionsText = JSON.stringify(questions);
     made.push(chapter.file);
     const head: Head = {
       own,
       face: faces.get(chapter.file) ?? '',
       added: printAdded(chapter),
-      heldFor: face,
+      asked: printPart(questionsText),
       ...(questions.some(([kind]) => kind === 'course') && { edition }),
       parts: makers.map(({ kind, inputs }, at) => [kind, inputs, printPart(parts[at] ?? '')]),
     };
-    return keep(chapter.file, head, [JSON.stringify(questions), ...parts].join('\t'));
+    return keep(store, chapter.file, head, [questionsText, ...parts]);
   };
-  const holds = (chapter: Chapter, earlier: Kept): boolean =>
-    makers.every((maker) => indexOf(earlier, maker) >= 0) &&
-    (earlier.edition ?? edition) === edition &&
-    (earlier.heldFor === face ||
-      (earlier.added === printAdded(chapter) && stillAnswered(course, edition, askedIn(earlier))));
+  const holds = (chapter: Chapter, earlier: Kept): boolean => {
+    if (makers.some((maker) => indexOf(earlier, maker) < 0)) return false;
+    if ((earlier.edition ?? edition) !== edition) return false;
+    const { added, print } = earlier;
+    if (held.isKnown(chapter.file, print)) return true;
+    return (
+      (added === '' || added === printAdded(chapter)) &&
+      stillAnswered(course, edition, askedIn(earlier), held.since(chapter.file, print))
+    );
+  };
   const keptOf = (chapter: Chapter): Kept => {
     const { file } = chapter;
     const known = now.get(file);
     if (known) return known;
     const own = prints.get(file) ?? '';
     const earlier = before.get(file);
-    let kept: Kept;
-    if (earlier?.own !== own || !holds(chapter, earlier)) kept = make(chapter, own, earlier);
-    else kept = earlier.heldFor === face ? earlier : heldNow(file, earlier);
+    const isKept = earlier?.own === own && holds(chapter, earlier);
+    const kept = isKept ? earlier : make(chapter, own, earlier);
     now.set(file, kept);
     return kept;
   };
   return {
-    face,
+    face: held.face,
     of(maker, chapter) {
       const kept = keptOf(chapter);
       const part = partIn(kept, indexOf(kept, maker));
@@ -154,8 +153,8 @@ export async function keepParts(course: Course, options: KeepPartsOptions): Prom
     },
     made: () => made,
     async save() {
-      for (const document of documents) keptOf(document);
-      await store.save(new Set(prints.keys()));
+      held.put(new Map(documents.map((document) => [document.file, keptOf(document).print])));
+      await store.save(new Set([heldName, ...prints.keys()]));
     },
   };
 }
@@ -167,13 +166,6 @@ function ownPrints(course: Course, print: (file: string) => string): ReadonlyMap
   return new Map(documentsOf(course).map(({ file }) => [file, ownOf(file)]));
 }
 
-function faceOf(
-  { settings, news, siblings = {}, theme }: Course,
-  faces: ReadonlyMap<string, string>,
-): string {
-  return printPart(JSON.stringify([settings, news, siblings, theme?.look, [...faces]]));
-}
-
 function printAdded({ blocks }: Chapter): string {
   const added = blocks.flatMap((block): unknown[] => {
     if (block.kind === 'pattern') return [block.matches];
@@ -182,10 +174,21 @@ function printAdded({ blocks }: Chapter): string {
   return added.length === 0 ? '' : printPart(JSON.stringify(added));
 }
 
+function keep(store: LineStore, file: string, head: Head, rest: readonly string[]): Kept {
+  const text = JSON.stringify(head);
+  store.set(file, Buffer.from([text, ...rest].join('\t')));
+  return {
+    ...head,
+    print: printPart(text),
+    rest: restIn(store, file, Buffer.byteLength(text) + 1),
+  };
+}
+
 function readLine(line: Buffer): Kept {
   const tab = line.indexOf('\t');
   const head = JSON.parse(line.toString('utf8', 0, tab)) as Head;
-  return { ...head, rest: () => line.subarray(tab + 1) };
+  const print = printPart(line.toString('utf8', 0, tab));
+  return { ...head, print, rest: () => line.subarray(tab + 1) };
 }
 
 function restIn(store: LineStore, file: string, start: number) {

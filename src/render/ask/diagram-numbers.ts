@@ -1,4 +1,4 @@
-import type { Course } from '../../model/index.ts';
+import { type Course, outlineOf } from '../../model/index.ts';
 
 const known = new WeakMap<Course, ReadonlyMap<string, number>>();
 
@@ -12,12 +12,11 @@ export function diagramNumbers(course: Course): ReadonlyMap<string, number> {
   return numbers;
 }
 
-function count({ chapters }: Course): ReadonlyMap<string, number> {
+function count(course: Course): ReadonlyMap<string, number> {
   const numbers = new Map<string, number>();
-  for (const { file, blocks } of chapters) {
-    for (const block of blocks) {
-      if (block.kind !== 'diagram' || block.position === undefined) continue;
-      numbers.set(`${file} ${block.key}`, numbers.size + 1);
+  for (const chapter of course.chapters) {
+    for (const key of outlineOf(course, chapter).diagrams ?? []) {
+      numbers.set(`${chapter.file} ${key}`, numbers.size + 1);
     }
   }
   return numbers;

@@ -1,7 +1,18 @@
-import { blockAt, type Course, type MoveNode, type NodeRef } from '../../model/index.ts';
+import {
+  blockAt,
+  type Course,
+  type MoveNode,
+  type NodeRef,
+  outlinedNodeAt,
+} from '../../model/index.ts';
 
 /** A place in the moves of the course: of a block of moves or of a game. */
 export function nodeAt(course: Course, ref: NodeRef): MoveNode | undefined {
   const block = blockAt(course, ref);
   return block?.kind === 'moves' || block?.kind === 'game' ? block.nodes[ref.node] : undefined;
+}
+
+/** The key of the position at such a place. */
+export function keyAt(course: Course, ref: NodeRef): string | undefined {
+  return outlinedNodeAt(course, ref)?.key ?? nodeAt(course, ref)?.position?.key;
 }

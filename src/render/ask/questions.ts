@@ -9,6 +9,7 @@ import {
   documentsOf,
   inCourseOrder,
   type NodeRef,
+  outlinedNodeAt,
   type PlaceOnShelf,
 } from '../../model/index.ts';
 import { titlesByKey } from '../titles-by-key.ts';
@@ -115,7 +116,7 @@ export const questions = {
         const at = course.graph[key]?.at ?? [];
         const ref = at.find((place) => place.chapter === here) ?? at[0];
         if (ref === undefined) return [];
-        const { parent } = nodeAt(course, ref) ?? {};
+        const { parent } = outlinedNodeAt(course, ref) ?? {};
         return [{ key, ref, ...(parent !== undefined && { parent }) }];
       })
       .sort((a, b) => inOrder(a.ref, b.ref));
@@ -164,6 +165,25 @@ export type Questions = typeof questions;
 export type QuestionKind = keyof Questions;
 export type AboutOf<Kind extends QuestionKind> = Parameters<Questions[Kind]>[1];
 export type AnswerTo<Kind extends QuestionKind> = ReturnType<Questions[Kind]>;
+
+/** The chapter of which alone the answer says something, for the kinds that have one: that, and the order of the course. */
+const aboutOneChapter: {
+  readonly [Kind in QuestionKind]?: (about: AboutOf<Kind>) => string;
+} = {
+  move: ({ chapter }) => chapter,
+  chapter: (file) => file,
+  id: ({ chapter }) => chapter,
+  placeIn: ({ chapter }) => chapter,
+  shows: ({ chapter }) => chapter,
+};
+
+/** The file of the chapter that alone decides an answer; undefined where others may. */
+export function chapterAsked<Kind extends QuestionKind>(
+  kind: Kind,
+  about: AboutOf<Kind>,
+): string | undefined {
+  return aboutOneChapter[kind]?.(about);
+}
 
 const pages = new WeakMap<Course, ReadonlyMap<string, Chapter>>();
 

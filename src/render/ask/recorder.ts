@@ -1,7 +1,7 @@
 import type { Chapter, Course } from '../../model/index.ts';
 import type { RenderContext, SharedContext } from '../context.ts';
 import { type Ask, answerOf } from './ask.ts';
-import type { QuestionKind } from './questions.ts';
+import { chapterAsked, type QuestionKind } from './questions.ts';
 
 /** A question that was asked and its answer; `course`, with a print of the whole, for a look at the course itself. */
 export type AskedOfCourse = readonly [
@@ -50,15 +50,20 @@ function nameOf(kind: string, about: unknown): string {
   return `${kind} ${JSON.stringify(about)}`;
 }
 
-/** Whether a course still gives the answers that were noted. */
+/**
+ * Whether a course still gives the answers that were noted.
+ * @param isUnchanged whether all that others may show of a chapter is what it was when they were given.
+ */
 export function stillAnswered(
   course: Course,
   edition: string,
   asked: readonly AskedOfCourse[],
+  isUnchanged: (chapter: string) => boolean = () => false,
 ): boolean {
-  return asked.every(([kind, about, answer]) =>
-    kind === 'course'
-      ? answer === edition
-      : JSON.stringify(answerOf(course, kind, about as never)) === JSON.stringify(answer),
-  );
+  return asked.every(([kind, about, answer]) => {
+    if (kind === 'course') return answer === edition;
+    const chapter = chapterAsked(kind, about as never);
+    if (chapter !== undefined && isUnchanged(chapter)) return true;
+    return JSON.stringify(answerOf(course, kind, about as never)) === JSON.stringify(answer);
+  });
 }

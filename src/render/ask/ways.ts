@@ -1,5 +1,4 @@
-import type { Course, NodeRef } from '../../model/index.ts';
-import { nodeAt } from './node-at.ts';
+import { type Course, type NodeRef, outlinedBlockAt } from '../../model/index.ts';
 
 const known = new WeakMap<Course, Map<string, ReadonlyMap<string, NodeRef>>>();
 
@@ -17,9 +16,8 @@ export function waysTo(course: Course, key: string): ReadonlyMap<string, NodeRef
 function findWays(course: Course, at: readonly NodeRef[]): ReadonlyMap<string, NodeRef> {
   const ways = new Map<string, NodeRef>();
   for (const ref of at) {
-    const node = nodeAt(course, ref);
-    if (node?.parent === undefined) continue;
-    const way = nodeAt(course, { ...ref, node: node.parent })?.position?.key;
+    const nodes = outlinedBlockAt(course, ref)?.nodes;
+    const way = nodes?.[nodes[ref.node]?.parent ?? -1]?.key;
     if (way !== undefined && !ways.has(way)) ways.set(way, ref);
   }
   return ways;

@@ -1,18 +1,20 @@
 import { type Color, initialPosition } from '../../chess/index.ts';
 import { boardJob, cardJob, makePngs, type PngJob } from '../../draw/index.ts';
-import { blockAt, type Chapter, type Course, documentsOf } from '../../model/index.ts';
+import { type Chapter, type Course, documentsOf } from '../../model/index.ts';
 import {
   cardPath,
+  contextOf,
   courseInks,
   coverPosition,
-  diagramNames,
-  emblematic,
+  freshParts,
   imagePath,
   newsBoards,
   newsPicture,
+  type Parts,
   pictureOf,
   printPart,
 } from '../../render/index.ts';
+import { picturesPart } from '../render/chapter-pictures.ts';
 import { positionPicture, positionPictureSize } from '../render/embed/embed-elements.ts';
 import type { Embed } from '../render/embed/embeds.ts';
 import { newsPictureSize } from '../render/news.ts';
@@ -34,9 +36,19 @@ export interface SiteImage {
 /**
  * The pictures of diagrams, in single and double size, of named positions, and the cards that other sites show with links
  * to the course or a chapter.
+ * @param parts of chapters; default: made when asked for.
  */
-export function coursePictures(course: Course, embeds: readonly Embed[]): SiteImage[] {
-  return [...diagrams(course), ...positions(course, embeds), ...inNews(course), ...cards(course)];
+export function coursePictures(
+  course: Course,
+  embeds: readonly Embed[],
+  parts: Parts = freshParts(contextOf(course)),
+): SiteImage[] {
+  return [
+    ...diagrams(course, parts),
+    ...positions(course, embeds),
+    ...inNews(course),
+    ...cards(course, parts),
+  ];
 }
 
 /** The course's icons. */
@@ -81,18 +93,15 @@ function jobOf<About extends readonly unknown[]>(
   return { job: () => make(...about), print: () => printPart(JSON.stringify(about)) };
 }
 
-function diagrams(course: Course): SiteImage[] {
+function diagrams(course: Course, parts: Parts): SiteImage[] {
   const inks = courseInks(course, 'two-tone');
   return documentsOf(course).flatMap((chapter) =>
-    [...diagramNames(chapter)].flatMap(([key, name]) => {
-      const block = blockAt(course, { chapter: chapter.file, block: key });
-      const picture = block?.kind === 'diagram' ? pictureOf(block) : undefined;
-      if (picture === undefined) return [];
-      return ([1, 2] as const).map((scale) => ({
+    parts.of(picturesPart, chapter).diagrams.flatMap(([name, picture]) =>
+      ([1, 2] as const).map((scale) => ({
         path: decodeURIComponent(imagePath(name, scale)),
         ...jobOf(boardJob, picture, { width: diagramWidth, scale, inks }),
-      }));
-    }),
+      })),
+    ),
   );
 }
 
@@ -118,21 +127,18 @@ function positions(course: Course, embeds: readonly Embed[]): SiteImage[] {
   }));
 }
 
-function cards(course: Course): SiteImage[] {
+function cards(course: Course, parts: Parts): SiteImage[] {
   const { title, author, language, side, card: ownCard } = course.settings;
   const inks = courseInks(course, 'cloth');
   const startView: Color = side === 'black' ? 'black' : 'white';
   const card = (chapter?: Chapter): SiteImage => {
-    const emblem = chapter && emblematic(chapter);
-    const { position, view } = emblem
-      ? { position: emblem.position, view: emblem.block.view }
-      : { view: startView, position: initialPosition, ...(chapter ? {} : coverPosition(course)) };
+    const shown = chapter ? parts.of(picturesPart, chapter).emblem : onCover(course);
     const about = {
       course: title,
       chapter: chapter?.title,
       author,
-      placement: position.fen,
-      view,
+      placement: shown?.placement ?? initialPosition.fen,
+      view: shown?.view ?? startView,
       language,
       ...(inks && { inks }),
     };
@@ -143,4 +149,9 @@ function cards(course: Course): SiteImage[] {
     ...(ownCard === undefined ? [card()] : []),
     ...course.chapters.map((chapter) => card(chapter)),
   ];
+}
+
+function onCover(course: Course) {
+  const shown = coverPosition(course);
+  return shown && { placement: shown.position.fen, view: shown.view };
 }

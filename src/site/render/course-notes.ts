@@ -8,15 +8,17 @@ import type {
 } from '../../contract/index.ts';
 import { noteName } from '../../lookup/index.ts';
 import {
-  blockAt,
   type CommentNode,
-  chapterAt,
   type MoveNode,
   type MovesBlock,
+  outlineOf,
   practisedIn,
 } from '../../model/index.ts';
 import {
-  nodeAt,
+  assignAddresses,
+  freshParts,
+  type PartMaker,
+  type Parts,
   pageMedium,
   proseHandlers,
   type RenderContext,
@@ -26,53 +28,80 @@ import {
 } from '../../render/index.ts';
 import type { SiteContext } from './site-context.ts';
 
-/** The author's comments on moves that a reader may try in practice, and where lines begin. */
-export function makeCourseNotes(base: SiteContext, table: CourseTable): CourseNotes {
+/** What a chapter says of a move that a reader may try in practice. */
+interface NoteHere {
+  /** Its comments as HTML. */
+  readonly texts: readonly string[];
+  readonly marks: NonNullable<MoveNote['marks']>;
+  readonly arrows: NonNullable<MoveNote['arrows']>;
+}
+
+/** The same of all moves of the course's side, by the keys of blocks and the indices of nodes. */
+type NotesHere = Readonly<Record<string, Readonly<Record<number, NoteHere>>>>;
+
+export const notesPart: PartMaker<NotesHere> = {
+  kind: 'notes',
+  inputs: '',
+  make(context) {
+    const { side } = context.settings;
+    const found: Record<string, Record<number, NoteHere>> = {};
+    for (const block of context.chapter.blocks) {
+      if (block.kind !== 'moves') continue;
+      const own: Record<number, NoteHere> = {};
+      for (const node of block.nodes) {
+        if (node.move === undefined || (side !== 'both' && node.move.color !== side)) continue;
+        const note = noteHere(node, block, context);
+        if (note !== undefined) own[node.index] = note;
+      }
+      if (Object.keys(own).length > 0) found[block.key] = own;
+    }
+    return found;
+  },
+};
+
+function noteHere(node: MoveNode, block: MovesBlock, context: RenderContext): NoteHere | undefined {
+  const { marks } = node;
+  const texts = commentsOn(node, block)
+    .map((comment) => renderComment(comment, context))
+    .filter((text) => text !== '');
+  const arrows = node.arrows.map(({ meaning, from, to }) => ({ meaning, from, to }));
+  return texts.length + marks.length + arrows.length === 0 ? undefined : { texts, marks, arrows };
+}
+
+/**
+ * The author's comments on moves that a reader may try in practice, and where lines begin.
+ * @param parts of chapters; default: made when asked for.
+ */
+export function makeCourseNotes(
+  base: SiteContext,
+  table: CourseTable,
+  parts: Parts = freshParts(base),
+): CourseNotes {
   const { course } = base;
+  const here = new Map(
+    course.chapters.map((chapter) => [chapter.file, parts.of(notesPart, chapter)]),
+  );
   const notes: Record<string, MoveNote> = {};
   Object.values(course.graph).forEach(({ moves }, position) => {
     for (const { san, at } of moves) {
+      const places = at.flatMap(
+        ({ chapter, block, node }) => here.get(chapter)?.[block]?.[node] ?? [],
+      );
+      if (places.length === 0) continue;
       const kind = table.positions[position]?.moves.find((move) => move.san === san)?.kind;
       if (kind === undefined || kind === 'reply') continue;
-      const nodes = at.flatMap((ref) => {
-        const node = nodeAt(course, ref);
-        const chapter = chapterAt(course, ref);
-        const block = blockAt(course, ref);
-        if (node === undefined || chapter === undefined || block?.kind !== 'moves') return [];
-        return [{ node, block, context: { ...base, chapter } }];
-      });
-      const note = noteOf(nodes);
-      if (note !== undefined) notes[noteName(position, san)] = note;
+      notes[noteName(position, san)] = joinNotes(places);
     }
   });
   return { format: 1, starts: startsOf(base, table), ...leftOut(base, table), notes };
 }
 
-type ChapterContext = SiteContext & RenderContext;
-
-interface MovePlace {
-  readonly node: MoveNode;
-  readonly block: MovesBlock;
-  readonly context: ChapterContext;
-}
-
 /** The comments on a move wherever it stands, each once. */
-function noteOf(places: readonly MovePlace[]): MoveNote | undefined {
-  const texts = places.flatMap(({ node, block, context }) =>
-    commentsOn(node, block).map((comment) => renderComment(comment, context)),
-  );
-  const html = [...new Set(texts)].filter((text) => text !== '').join(' ');
-  const nodes = places.map(({ node }) => node);
-  const marks = [...new Set(nodes.flatMap((node) => node.marks))];
-  const arrows = nodes.flatMap((node) => node.arrows);
-  if (html === '' && marks.length === 0 && arrows.length === 0) return undefined;
-  return {
-    html,
-    ...(marks.length > 0 && { marks }),
-    ...(arrows.length > 0 && {
-      arrows: arrows.map(({ meaning, from, to }) => ({ meaning, from, to })),
-    }),
-  };
+function joinNotes(places: readonly NoteHere[]): MoveNote {
+  const html = [...new Set(places.flatMap(({ texts }) => texts))].join(' ');
+  const marks = [...new Set(places.flatMap((place) => place.marks))];
+  const arrows = places.flatMap((place) => place.arrows);
+  return { html, ...(marks.length > 0 && { marks }), ...(arrows.length > 0 && { arrows }) };
 }
 
 /** Comments behind the move, and those that open the variation it begins. */
@@ -96,14 +125,14 @@ function openingsOf(block: MovesBlock): ReadonlyMap<number, readonly CommentNode
 }
 
 /** A comment as the pages of practice show it; a link within its chapter names the page. */
-function renderComment({ content }: CommentNode, context: ChapterContext): string {
-  const { addresses, strings } = context;
+function renderComment({ content }: CommentNode, context: RenderContext): string {
+  const { ask, strings } = context;
   const paragraph = toHast(
     { type: 'paragraph', children: tidySpaces(content) },
     { handlers: proseHandlers(context, 0) },
   );
   if (paragraph.type !== 'element') return '';
-  return writeHtml(resolveAll(paragraph.children, pageMedium(addresses), strings));
+  return writeHtml(resolveAll(paragraph.children, pageMedium(assignAddresses(ask)), strings));
 }
 
 /** Positions that practice leaves out, as indices of the table. */
@@ -125,12 +154,9 @@ function leftOut(
 function startsOf({ course }: SiteContext, { positions }: CourseTable): LineStart[] {
   const indexOf = new Map(positions.map(({ key }, index) => [key, index]));
   return course.chapters.flatMap((chapter, index) =>
-    chapter.blocks.flatMap((block) => {
-      const [start] = block.kind === 'moves' ? block.nodes : [];
-      const position = start?.position && indexOf.get(start.position.key);
-      if (start?.position === undefined || position === undefined) return [];
-      const number = Number(start.position.fen.slice(start.position.fen.lastIndexOf(' ') + 1));
-      return [{ chapter: index, position, number }];
+    outlineOf(course, chapter).blocks.flatMap(({ nodes: [start], number = 1 }) => {
+      const position = start?.index === 0 ? indexOf.get(start.key) : undefined;
+      return position === undefined ? [] : [{ chapter: index, position, number }];
     }),
   );
 }

@@ -2,18 +2,31 @@ import { toString as plainText } from 'mdast-util-to-string';
 import { sideToMove } from '../../chess/index.ts';
 import { drawBoardInPage } from '../../draw/index.ts';
 import type { Course } from '../../model/index.ts';
-import { type Addresses, exerciseNumber, tidySpaces } from '../../render/index.ts';
-import type { Strings } from '../../strings/index.ts';
+import {
+  assignAddresses,
+  exerciseNumber,
+  type PartMaker,
+  type Parts,
+  tidySpaces,
+} from '../../render/index.ts';
 import type { ChapterExercises } from '../site-data.ts';
 
 /** All exercises of the course, chapter by chapter. */
-export function exerciseEntries(
-  course: Course,
-  addresses: Addresses,
-  strings: Strings,
-): ChapterExercises[] {
-  return course.chapters.flatMap((chapter) => {
-    const entries = chapter.blocks.flatMap((block) => {
+export function exerciseEntries({ chapters }: Course, parts: Parts): ChapterExercises[] {
+  return chapters.flatMap((chapter) => {
+    const entries = parts.of(entriesPart, chapter);
+    if (entries.length === 0) return [];
+    return [{ chapter: chapter.title, page: `${chapter.id}.html`, entries }];
+  });
+}
+
+/** The exercises of a chapter, as the page of all exercises shows them. */
+export const entriesPart: PartMaker<ChapterExercises['entries']> = {
+  kind: 'exercise-entries',
+  inputs: '',
+  make({ chapter, ask, strings }) {
+    const addresses = assignAddresses(ask);
+    return chapter.blocks.flatMap((block) => {
       if (block.kind !== 'exercise' || block.position === undefined) return [];
       const { position, view, lastMove } = block;
       const turn = sideToMove(position);
@@ -35,7 +48,5 @@ export function exerciseEntries(
         },
       ];
     });
-    if (entries.length === 0) return [];
-    return [{ chapter: chapter.title, page: `${chapter.id}.html`, entries }];
-  });
-}
+  },
+};

@@ -16,6 +16,7 @@ import { once } from '../once.ts';
 import type { ChapterHead, PageData, PageName, SiteFile, SiteFrame } from '../site-data.ts';
 import { appManifest } from '../web-app/app-manifest.ts';
 import { iconPath, tabIcon } from '../web-app/icons.ts';
+import { kindsPart } from './block-kinds.ts';
 import { exerciseFiles, exercisePart } from './course-exercises.ts';
 import { makeCourseNotes } from './course-notes.ts';
 import { makeCourseTable } from './course-table.ts';
@@ -76,9 +77,9 @@ export function renderSite(
   const base: SiteContext = { ...contextOf(course), addresses };
   const { strings } = base;
   const parts = given ?? freshParts(base);
-  const courseTable = once(() => makeCourseTable(course, addresses));
+  const courseTable = once(() => makeCourseTable(course, addresses, parts));
   const table = once(() => tableScript(courseTable()));
-  const notes = once(() => notesScript(makeCourseNotes(base, courseTable())));
+  const notes = once(() => notesScript(makeCourseNotes(base, courseTable(), parts)));
   const exercises = once(() => exerciseFiles(course, has.advice, { addresses, parts, strings }));
   const freePlay = () => {
     const own = { course: courseId(course), words: strings.free };
@@ -87,7 +88,7 @@ export function renderSite(
   const meetings = once(() => transpositions(courseTable(), strings));
   const embeds = once(() => findEmbeds(course, addresses, strings));
   const recall = memory?.recall ?? ((_name, make) => make());
-  const has = recall('contents', () => contentsOf(course, meetings));
+  const has = recall('contents', () => contentsOf(course, meetings, parts));
   const frame = siteFrame(course, place, has);
   const prints = sitePrints({ memory, frame, place, chapters });
   const heads = chapters.map((chapter, index) => headOf(chapter, index + 1));
@@ -177,7 +178,7 @@ function pagesOf(made: Makings, ofDocuments: readonly SitePage[]): SitePage[] {
     })),
     ...onlyIf(has.exercises, 'exercises', exercisesPage, () => ({
       ...inCourse,
-      exercises: exerciseEntries(course, base.addresses, strings),
+      exercises: exerciseEntries(course, parts),
     })),
     ...onlyIf(has.patterns, 'patterns', 'patterns.html', () => ({
       ...inCourse,
@@ -247,14 +248,15 @@ function firstPage(
 function contentsOf(
   course: Course,
   meetings: Parameters<typeof hasTranspositions>[1],
+  parts: Parts,
 ): CourseContents {
   const { chapters, labels, news } = course;
-  const blocks = chapters.flatMap((chapter) => chapter.blocks);
+  const kinds = new Set(chapters.flatMap((chapter) => parts.of(kindsPart, chapter)));
   return {
     advice: adviceOf(course).size > 0,
     positions: Object.keys(labels).length > 0 || hasTranspositions(course, meetings),
-    patterns: blocks.some(({ kind }) => kind === 'pattern'),
-    exercises: blocks.some(({ kind }) => kind === 'exercise'),
+    patterns: kinds.has('pattern'),
+    exercises: kinds.has('exercise'),
     news: news.length > 0,
   };
 }

@@ -8,6 +8,7 @@ import {
   type MoveNode,
   mainLine,
   type NodeRef,
+  outlineOf,
 } from '../../../model/index.ts';
 import { type Addresses, askOf, nodeAt, positionInWords, sanText } from '../../../render/index.ts';
 import type { Strings } from '../../../strings/index.ts';
@@ -99,24 +100,29 @@ function next(nodes: readonly MoveNode[], node: MoveNode | undefined): MoveNode 
 
 /** Where a line ends at a name, the first block that starts from it goes on. */
 function continuation(course: Course, label: string): MoveNode[] {
-  const block = blocksFrom(course).get(label);
+  const ref = blocksFrom(course).get(label);
+  const block = ref && blockAt(course, ref);
   return block ? mainLine(block.nodes).slice(1, 1 + longestLine) : [];
 }
 
-const known = new WeakMap<Course, ReadonlyMap<string, Block>>();
+type BlockRef = Pick<NodeRef, 'chapter' | 'block'>;
+
+const known = new WeakMap<Course, ReadonlyMap<string, BlockRef>>();
 
 /** The first block that starts from each name. */
-function blocksFrom(course: Course): ReadonlyMap<string, Block> {
+function blocksFrom(course: Course): ReadonlyMap<string, BlockRef> {
   const found = known.get(course) ?? findBlocks(course);
   known.set(course, found);
   return found;
 }
 
-function findBlocks({ chapters }: Course): ReadonlyMap<string, Block> {
-  const blocks = new Map<string, Block>();
-  for (const block of chapters.flatMap((chapter) => chapter.blocks)) {
-    const name = block.kind === 'moves' ? block.from?.name : undefined;
-    if (name !== undefined && !blocks.has(name)) blocks.set(name, block);
+function findBlocks(course: Course): ReadonlyMap<string, BlockRef> {
+  const blocks = new Map<string, BlockRef>();
+  for (const chapter of course.chapters) {
+    for (const { from, key } of outlineOf(course, chapter).blocks) {
+      if (from === undefined || blocks.has(from)) continue;
+      blocks.set(from, { chapter: chapter.file, block: key });
+    }
   }
   return blocks;
 }

@@ -1,6 +1,6 @@
 import { toHtml } from 'hast-util-to-html';
 import { type Chapter, type Course, documentsOf } from '../../../model/index.ts';
-import { element, nodeAt } from '../../../render/index.ts';
+import { element, keyAt } from '../../../render/index.ts';
 import type { EmbedChapter, PageData } from '../../site-data.ts';
 import { boardElement, embedScript, frame, pageOf, picture } from './embed-elements.ts';
 import type { Embed } from './embeds.ts';
@@ -61,7 +61,7 @@ export function boardLists(
 export function boardsByChapter(course: Course): Readonly<Record<string, number>> {
   const counts = new Map<string, number>();
   for (const { ref } of Object.values(course.labels)) {
-    if (!nodeAt(course, ref)?.position) continue;
+    if (keyAt(course, ref) === undefined) continue;
     counts.set(ref.chapter, (counts.get(ref.chapter) ?? 0) + 1);
   }
   return Object.fromEntries(counts);
