@@ -1,6 +1,7 @@
 import type { Finding } from '../../diagnostics/index.ts';
 import type { Chapter } from '../../model/index.ts';
 import type { CourseView } from '../view/index.ts';
+import { wrongAnswers } from './answers-in-tables.ts';
 import { wrongOrders } from './chapter-order.ts';
 import { type Budget, judge, makeBudget } from './judge.ts';
 import { vocabularyFor } from './languages/index.ts';
@@ -31,14 +32,23 @@ export function* falseWords(chapter: Chapter, course: CourseView): Generator<Fin
         hint: `${instead ? `${instead} ` : ''}${passage.kind === 'front' ? frontAdvice : advice}`,
       };
     }
-    for (const { mention, start, end, there } of wrongMentions(passage, around)) {
+    for (const { mention, start, end, there, isUnkept } of wrongMentions(passage, around)) {
       yield {
         place: placeOf(start, end),
-        message: `${mention.name} can be played in no position of this chapter at move ${mention.number}.`,
+        message: isUnkept
+          ? `${mention.name} is announced here, and no line of the course has it.`
+          : `${mention.name} can be played in no position of this chapter at move ${mention.number}.`,
         hint:
           there.length > 0
             ? `There the chapter has ${there.slice(0, 6).join(', ')}.`
             : 'Look at its number and its square.',
+      };
+    }
+    for (const { start, end, reply, answer, there } of wrongAnswers(passage, around)) {
+      yield {
+        place: placeOf(start, end),
+        message: `The table answers ${reply} with ${answer}, and no line of the course does.`,
+        hint: `There the course has ${there.slice(0, 6).join(', ')}.`,
       };
     }
     for (const { start, end, words, because } of wrongOrders(passage, around)) {

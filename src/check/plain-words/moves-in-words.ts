@@ -1,6 +1,7 @@
 /** Moves in plain text, with their numbers, that can be played nowhere in the chapter. */
 import { isMoveFault, type Position, playMove, playSan } from '../../chess/index.ts';
 import { type Chapter, treesOf } from '../../model/index.ts';
+import type { CourseView } from '../view/index.ts';
 import {
   bareMove,
   type Mention,
@@ -10,6 +11,7 @@ import {
   spellingsOf,
 } from './mentions.ts';
 import type { Passage } from './passage.ts';
+import { passagesOf } from './passages.ts';
 import { sentencesIn } from './sentences.ts';
 import { isWithin, quotedIn } from './statements.ts';
 import type { Vocabulary } from './vocabulary.ts';
@@ -22,6 +24,8 @@ export interface WrongMention {
   readonly end: number;
   /** Moves that the chapter has at that number. */
   readonly there: readonly string[];
+  /** Whether it can be played, and a heading announces what no line of the course has. */
+  readonly isUnkept: boolean;
 }
 
 /** So many positions of the chapter are asked; where it has more at that number, the move is left alone. */
@@ -32,6 +36,8 @@ interface Patterns {
   readonly run: RegExp;
   readonly bare: RegExp;
   readonly elsewhere: RegExp;
+  /** What makes a heading announce nothing. */
+  readonly hedged: RegExp;
 }
 
 const compiled = new WeakMap<Vocabulary, Patterns>();
@@ -52,6 +58,10 @@ function compile(vocabulary: Vocabulary): Patterns {
       'gu',
     ),
     bare: bareMove(vocabulary),
+    hedged: new RegExp(
+      `\\?|(?<![\\p{L}])(?:${vocabulary.unreal}|${vocabulary.denial})(?![\\p{L}])`,
+      'iu',
+    ),
     elsewhere: new RegExp(`(?<![\\p{L}])(?:${vocabulary.elsewhere})(?![\\p{L}])`, 'iu'),
   };
 }
@@ -60,7 +70,7 @@ export function* wrongMentions(
   passage: Passage,
   { chapter, course, vocabulary }: WordsScope,
 ): Generator<WrongMention> {
-  const { quick, run, bare, elsewhere } = patternsFor(vocabulary);
+  const { quick, run, bare, elsewhere, hedged } = patternsFor(vocabulary);
   const { text } = passage.text;
   if (!quick.test(text)) return;
   /** Positions that the words have reached by moves which the chapter does not have. */
@@ -80,11 +90,14 @@ export function* wrongMentions(
       const from = [...placed, ...imagined.filter(mention.fits)];
       if (from.length === 0 || from.length > most) return;
       const after = playAll(from, mention.spellings);
-      if (after.length === 0) {
+      const isAnnounced =
+        after.length > 0 && passage.kind === 'heading' && !hedged.test(sentence.text);
+      if (after.length === 0 || (isAnnounced && !isTold(mention, chapter, course))) {
         const names = mention.spellings.map((san) => mention.name.replace(/[^.]*$/, san));
         if (names.some((name) => course.ask('moveNamed', name.replace(/[+#]$/, '')))) return;
         const start = sentence.start + found.index;
-        yield { mention, start, end: start + written.length, there: movesAt(chapter, mention) };
+        const there = movesAt(chapter, mention);
+        yield { mention, start, end: start + written.length, there, isUnkept: isAnnounced };
         return;
       }
       imagined.push(...after);
@@ -97,8 +110,19 @@ export function* wrongMentions(
   }
 }
 
+/** Whether a line of the chapter has a move, or a text that is no heading speaks of it. */
+function isTold(mention: Mention, chapter: Chapter, course: CourseView): boolean {
+  const plain = (san: string) => san.replace(/[+#x]/g, '');
+  const played = movesAt(chapter, mention).map(plain);
+  if (mention.spellings.some((san) => played.includes(plain(san)))) return true;
+  for (const { kind, text } of passagesOf(chapter, course)) {
+    if (kind !== 'heading' && text.text.replaceAll(' ', '').includes(mention.name)) return true;
+  }
+  return false;
+}
+
 /** The positions after a move, from wherever it can be played. */
-function playAll(from: readonly Position[], spellings: readonly string[]): Position[] {
+export function playAll(from: readonly Position[], spellings: readonly string[]): Position[] {
   const after = from.flatMap((position) =>
     spellings.flatMap((san) => playSan(position, san)?.after ?? []),
   );
@@ -127,7 +151,8 @@ function at(chapter: Chapter, { number, color }: Mention): Numbered | undefined 
   return known.get(`${number} ${color}`);
 }
 
-function positionsAt(chapter: Chapter, mention: Mention): Position[] {
+/** The positions that a chapter has at a move's number, with that side to move. */
+export function positionsAt(chapter: Chapter, mention: Mention): Position[] {
   return [...(at(chapter, mention)?.positions.values() ?? [])];
 }
 

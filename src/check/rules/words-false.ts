@@ -70,6 +70,25 @@ another game is left alone, and so is a question. [Plain words](06-plain-words.m
       ],
     },
     {
+      title: 'A heading and a table that the lines do not keep',
+      course:
+        '```moves\n1. e4 c5 (1... e5 2. Nf3) 2. c3\n```\n\n## Against 1...c5 and 1...e6\n\n| He plays | We answer |\n| --- | --- |\n| 1...c5 | 2.c3 |\n| 1...e5 | 2.c3 |',
+      findings: [
+        {
+          start: '5:23',
+          end: '5:29',
+          message: '1...e6 is announced here, and no line of the course has it.',
+          hint: 'There the chapter has c5, e5.',
+        },
+        {
+          start: '10:12',
+          end: '10:16',
+          message: 'The table answers 1...e5 with 2.c3, and no line of the course does.',
+          hint: 'There the course has Nf3.',
+        },
+      ],
+    },
+    {
       title: 'A link that leads elsewhere than its words say',
       course: {
         'chapters/1.md': '```moves\n1. e4 {:here[king]} e5\n```',

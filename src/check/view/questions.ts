@@ -195,7 +195,7 @@ const questions = {
    * sends its reader to the other.
    */
   circular: question(isCircular, (answer) => (answer ? 'circular' : '')),
-  /** Whether some block of moves has a move of that name, such as `7...Be7`. */
+  /** Whether some block of moves has a move of that name, such as `7...Be7`, without the sign of a check. */
   moveNamed: question((index, name) => namesOfMoves(index).has(name), json),
   /** Where the position is reached in another way than at first, and neither place says so. */
   untold: question<readonly Untold[]>(untoldMeetings, (untold) =>
@@ -311,7 +311,11 @@ const moveNames = new WeakMap<CourseIndex, ReadonlySet<string>>();
 function namesOfMoves(index: CourseIndex): ReadonlySet<string> {
   const known =
     moveNames.get(index) ??
-    new Set([...index.from.values()].flatMap((moves) => moves.map(({ node }) => node.name)));
+    new Set(
+      [...index.from.values()].flatMap((moves) =>
+        moves.map(({ node }) => node.name.replace(/[+#]$/, '')),
+      ),
+    );
   moveNames.set(index, known);
   return known;
 }
