@@ -1,10 +1,13 @@
-/** What has chapters, and pages beside them. */
+/** Anything that has chapters, and pages beside them. */
 export interface WithPages<One> {
   readonly chapters: readonly One[];
   readonly pages?: readonly One[] | undefined;
 }
 
-/** The documents of a course: all that is read, played and checked as a chapter is. Pages stand behind the chapters. */
+/**
+ * The documents of a course, that is, everything that is read, played and checked as a chapter is: the chapters, then
+ * the pages.
+ */
 export function documentsOf<One>({ chapters, pages = [] }: WithPages<One>): readonly One[] {
   return pages.length === 0 ? chapters : [...chapters, ...pages];
 }

@@ -11,7 +11,7 @@ export interface FilesBeside {
   /** The chapters, and the pages beside them. */
   readonly chapters: ReadonlySet<string>;
   readonly games: ReadonlyMap<string, SourceFile>;
-  /** The letters that moves are written in, where they are not those of SAN. */
+  /** The language whose piece letters the files use; absent for those of SAN. */
   readonly pieces?: PiecesLanguage | undefined;
 }
 

@@ -6,8 +6,8 @@ import { readFront } from './read-chapter.ts';
 import type { CourseFiles, SourceFile } from './types.ts';
 
 /**
- * What is published of a course: its files without the chapters and pages whose front matter says `draft: true`; the
- * files themselves where none does.
+ * A course without the chapters and pages whose front matter says `draft: true`. Returns the given object if there
+ * are none.
  */
 export function leaveOutDrafts(files: CourseFiles): CourseFiles {
   const chapters = files.chapters.filter((chapter) => !isDraft(chapter));
@@ -32,11 +32,11 @@ export function leaveOutDrafts(files: CourseFiles): CourseFiles {
   };
 }
 
-/** Whether a chapter or a page says that it is a draft, as `readChapter` reads it. */
+/** Whether a document is a draft, by the same rules as `readChapter`. */
 function isDraft(written: SourceFile): boolean {
   const end = written.text.search(/[\r\n]---[ \t]*(?:[\r\n]|$)/);
   const front = end === -1 ? written.text : written.text.slice(0, end + '\n---'.length);
-  // To see that it has no such word costs less than to read it.
+  // Searching for the word costs less than parsing.
   if (!front.includes('draft')) return false;
   const { text: head } = cleanText({ ...written, text: front }, () => {});
   const file = {

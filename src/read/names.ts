@@ -1,6 +1,6 @@
 import { kindOfSanLetter, type PieceKind } from '../chess/index.ts';
 
-/** The small texts of the course language: names of positions, lists of squares and of arrows. */
+/** The small texts of the course language: names of positions, and lists of squares and arrows. */
 
 const label = /^[\p{L}\p{N}][\p{L}\p{N}_.-]*$/u;
 const square = /^[a-h][1-8]$/;
@@ -21,7 +21,7 @@ export function readCourseLabel(text: string): { course: string; label: string }
     : undefined;
 }
 
-/** The items of a list that is separated by spaces or commas. */
+/** Splits a list at spaces or commas. */
 export function parseList(text: string): string[] {
   return text.split(/[\s,]+/).filter((item) => item !== '');
 }

@@ -6,8 +6,8 @@ import type { Node, PhrasingContent } from 'mdast';
 import type { Point } from '../diagnostics/index.ts';
 
 /**
- * One place in the course's moves. It holds as long as the block is not changed, whatever is put before
- * it in the chapter or in the course.
+ * A node of the course's moves. It stays valid as long as its block is unchanged, whatever is inserted before it in
+ * the chapter or the course.
  */
 export interface NodeRef {
   /** The chapter's file. */
@@ -18,7 +18,7 @@ export interface NodeRef {
   readonly node: number;
 }
 
-/** Stands where a fenced block of the course language stood. */
+/** Takes the place of a fenced block of the course language. */
 export interface BlockNode extends Node {
   type: 'courseBlock';
   /** Index in `Chapter.blocks`. */
@@ -61,7 +61,7 @@ export interface DirectiveNode extends Node {
   title?: string;
   /** The title, without its quotation marks. */
   titleRange?: Range;
-  /** Names it in its file: the model's tables of what it speaks of have this as their index. */
+  /** Unique in its file; the model's tables of what directives speak of are indexed by it. */
   id: number;
 }
 
@@ -90,7 +90,7 @@ export interface ProseMovesNode extends Node {
   type: 'proseMoves';
   value: string;
   moves: ProseMove[];
-  /** Names it in its file, as with directives. */
+  /** Unique in its file, shared with directives. */
   id: number;
 }
 
@@ -98,7 +98,7 @@ export interface ProseMove {
   /** As written, with its number where it has one. */
   text: string;
   san: string;
-  /** The full-move number and the side, counted on from the first move where not written. */
+  /** The full-move number and the side, continued from the first move where not written. */
   number: number;
   color: 'white' | 'black';
   /** Of `text`; of the whole code where the file spells it otherwise, as over two lines of a list. */

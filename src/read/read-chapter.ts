@@ -49,7 +49,6 @@ export const reservedIds: readonly string[] = [
   'tree',
 ];
 
-/** What the front matter of a chapter may say. */
 export const chapterFront = z.strictObject(
   {
     title: titleText('a text, the title of the chapter'),
@@ -74,7 +73,6 @@ export const chapterChoices = choicesOf(chapterFront);
 
 const { learn: _, ...sharedFront } = chapterFront.shape;
 
-/** What the front matter of a page may say. */
 export const pageFront = pageFrontOf(sharedFront);
 
 /** What the front matter of a page may hold. */
@@ -83,21 +81,24 @@ export const pageChoices = pageChoicesOf(pageFront);
 export interface ChapterOptions {
   /** Paths of the files in `media/`. */
   readonly media: ReadonlySet<string>;
-  /** Why some of them are not published, by path; default: only their names are looked at. */
+  /** Why some of them are not published, by path; by default only their names are checked. */
   readonly unfit?: ReadonlyMap<string, MediaFault> | undefined;
   /** Paths of all chapters, to find where links lead; default: links are left alone. */
   readonly chapters?: ReadonlySet<string>;
   /** The PGN files of `games/`, by their path. */
   readonly games?: ReadonlyMap<string, SourceFile>;
-  /** The letters that moves are written in; default: those of SAN. What the file says of itself comes first. */
+  /** The language of the piece letters; default: SAN. The file's own setting comes first. */
   readonly pieces?: PiecesLanguage | undefined;
-  /** Is told of every letter of a piece in moves and claims, by its offset in the file. */
+  /** Called for every piece letter in moves and claims, with its offset in the file. */
   readonly onLetter?: ((offset: number, kind: PieceKind) => void) | undefined;
   /** Without front matter the title is the file's name; default: front matter is required. */
   readonly frontMatter?: 'required' | 'optional';
 }
 
-/** Reads one chapter. A tree that a unified pipeline has parsed already may be given with it. */
+/**
+ * Reads one chapter.
+ * @param parsed its tree, if a unified pipeline has parsed it already.
+ */
 export function readChapter(
   written: SourceFile,
   {
@@ -172,11 +173,11 @@ interface Front {
   readonly id?: string | undefined;
   readonly learn?: ChapterSyntax['learn'] | undefined;
   readonly draft?: boolean | undefined;
-  /** Of a page alone. */
+  /** Only for a page. */
   readonly page?: PageFront;
 }
 
-/** The front matter of a chapter or a page: which of them it is, its file says. */
+/** Reads the front matter of a chapter or a page; the path says which of them it is. */
 export function readFront(
   body: Root,
   file: FileText,
@@ -204,7 +205,8 @@ function reportId(id: string, file: string, front: Front, report: BlockContext['
     });
   }
   const own = nameOfFile(file);
-  // A chapter of such a name has always got a longer address; the address of a page is what people type and print.
+  // A chapter with such a name has always got a longer address. A page keeps its name as its address, which people
+  // type and print.
   if (!front.page || front.id !== undefined || !reservedIds.includes(own)) return;
   report({
     place: topOf(file),
@@ -213,7 +215,7 @@ function reportId(id: string, file: string, front: Front, report: BlockContext['
   });
 }
 
-/** Notes what the headings are called in the original. */
+/** Stores with each heading of a translation what it is called in the original. */
 function nameHeadings(body: Root, originals: readonly string[]): void {
   const names = originals.values();
   const walk = (parent: Parent): void => {
@@ -244,7 +246,7 @@ function readBlocks(parent: Parent, blocks: BlockSyntax[], context: BlockContext
   }
 }
 
-/** The chapter's definitions; those of positions go, since no other reader knows such an address. */
+/** Takes the definitions of a chapter. Removes those of positions, since other readers do not know such addresses. */
 export function takeDefinitions(body: Root): Map<string, Definition> {
   const definitions = new Map<string, Definition>();
   const take = (parent: Parent) => {

@@ -65,7 +65,7 @@ function themeOf({ look, places, partColours }: ThemeSyntax): Theme {
   return { look, places, partColours };
 }
 
-/** What is wrong in `rules/` is nobody's concern while nothing there is run. */
+/** Problems in `rules/` matter only if something there is run. */
 function problemsOfFiles(
   { problems }: CourseFiles,
   { ownRules }: CourseSettings,
@@ -97,13 +97,13 @@ function missingRules(
   });
 }
 
-/** Chapters and pages that would be published under one name. */
+/** Reports chapters and pages that would be published under the same name. */
 export function repeatedIds(
   chapters: readonly Pick<ChapterSyntax, 'id' | 'file'>[],
 ): CourseProblem[] {
   const first = new Map<string, string>();
   return chapters.flatMap(({ id, file }): CourseProblem[] => {
-    // Compared without case: some file systems know no difference.
+    // Case-insensitive, as some file systems are.
     const earlier = first.get(id.toLowerCase());
     if (earlier === undefined) {
       first.set(id.toLowerCase(), file);

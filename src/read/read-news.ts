@@ -38,8 +38,9 @@ export function isDay(text: string): boolean {
 }
 
 /**
- * Reads a file of `news/`: Markdown that links to the course, shows its boards and has no moves of its own. News
- * grows old: a link to what the course has no more is a problem of the rule `news-link`, and plain text.
+ * Reads a file of `news/`: Markdown that links to the course and shows its boards, with no moves of its own. Since
+ * news grows old, a link to something that the course no longer has is a problem of the rule `news-link`, and becomes
+ * plain text.
  */
 export function readNews(
   written: SourceFile,
@@ -101,7 +102,7 @@ interface NewsContext extends BlockContext {
   readonly problems: CourseProblem[];
 }
 
-/** Replaces diagrams by block nodes; other blocks stay, and are told later. */
+/** Replaces diagrams by block nodes; other blocks stay and are reported later. */
 function readDiagrams(parent: Parent, blocks: DiagramSyntax[], context: NewsContext): void {
   for (const [index, child] of parent.children.entries()) {
     if (child.type !== 'code') {
@@ -122,7 +123,7 @@ function readDiagrams(parent: Parent, blocks: DiagramSyntax[], context: NewsCont
   }
 }
 
-/** Finds the files that links name, and reports what stands only in chapters. */
+/** Finds the files that links name, and reports elements that only chapters can have. */
 function resolveLinks(parent: Parent, context: NewsContext): void {
   parent.children = parent.children.flatMap((node): RootContent[] => {
     if (node.type === 'code') reportBlock(node.lang ?? '', node, context);

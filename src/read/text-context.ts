@@ -11,16 +11,16 @@ export interface TextContext {
   /** The `[name]: address` definitions of the chapter by their identifier. */
   readonly definitions: ReadonlyMap<string, Definition>;
   readonly media: ReadonlySet<string>;
-  /** Why some of it is not published, by path. */
+  /** Why some of these files are not published, by path. */
   readonly unfit: ReadonlyMap<string, MediaFault>;
-  /** The paths of all chapters; absent where they are not known, and links stay as they are. */
+  /** The paths of all chapters; where unknown, links stay as they are. */
   readonly chapters: ReadonlySet<string> | undefined;
   readonly usedMedia: Set<string>;
   /** The letters that its moves are written in; absent for those of SAN. */
   readonly pieces?: PiecesOfFile | undefined;
   /** Numbers the directives and moves of the file's texts, in the order in which they are read. */
   readonly nextId: () => number;
-  /** The rule is `chapter-unreadable` unless said. */
+  /** The rule defaults to `chapter-unreadable`. */
   readonly report: (problem: Omit<CourseProblem, 'rule'> & Partial<CourseProblem>) => void;
 }
 
@@ -35,7 +35,7 @@ export function positionOf({ position }: Node): Pick<Node, 'position'> {
   return position ? { position } : {};
 }
 
-/** Notes that a file of `media/` is shown or handed out, unless it is none to be published. */
+/** Marks a file of `media/` as used, or reports why it cannot be published. */
 export function takeMedia(file: string, node: Node, context: TextContext): boolean {
   return takeMediaAt(file, placeOf(node, context), context);
 }
@@ -47,7 +47,6 @@ export function takeMediaAt(file: string, place: Place, context: TextContext): b
   return fault === undefined;
 }
 
-/** Counts from 0. */
 export function createCounter(): () => number {
   let next = 0;
   return () => next++;

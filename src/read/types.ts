@@ -38,7 +38,7 @@ export interface TranslationFiles {
   readonly origin?: SourceFile;
 }
 
-/** What makes the files of a course those of one of its translations. */
+/** Marks the files of a course as those of one of its translations. */
 export interface InTranslation {
   readonly tag: string;
   /** Of the course: what a reader has practised is the same in every language. */
@@ -55,9 +55,9 @@ export interface CourseFiles {
   readonly games: readonly SourceFile[];
   /** Paths of everything in `media/`. */
   readonly media: readonly string[];
-  /** Why some of it is not published, by path; absent where nobody looked into the files. */
+  /** Why some of these files are not published, by path; absent where nobody looked into them. */
   readonly unfit?: ReadonlyMap<string, MediaFault>;
-  /** The looks of those that `course.yaml` names, by path; absent where nobody looked into the files. */
+  /** The shape of the pictures that `course.yaml` names, by path; absent where nobody looked into them. */
   readonly pictures?: ReadonlyMap<string, PictureShape>;
   /** The files of `news/`. */
   readonly news?: readonly SourceFile[];
@@ -65,19 +65,19 @@ export interface CourseFiles {
   readonly pages?: readonly SourceFile[];
   /** The files of `rules/`, code of the author's own; absent where nobody looked for code. */
   readonly rules?: readonly SourceFile[];
-  /** What an engine said of its positions: `facts/engine.tsv`, and what is kept elsewhere. */
+  /** Engine results: `facts/engine.tsv`, and those in the user's cache. */
   readonly facts?: readonly SourceFile[];
   readonly translations?: readonly TranslationFiles[];
-  /** Of the files of a course in another language: which. */
+  /** Present for the files of a translation. */
   readonly translation?: InTranslation;
-  /** The shelf that it stands on; `none` where it stands on none, absent where nobody looked for one. */
+  /** The shelf that the course is on; `none` for no shelf, absent where nobody looked. */
   readonly shelf?: ShelfAround | 'none';
   /** `theme.css`: the course's own look. */
   readonly theme?: SourceFile;
   readonly problems: readonly CourseProblem[];
 }
 
-/** What a course may know of the other courses of its shelf. */
+/** What a course may know of the other courses on its shelf. */
 export interface ShelfAround {
   /** The id of the course itself. */
   readonly own: string;
@@ -96,7 +96,7 @@ export interface CourseOnShelf {
 }
 
 export interface NameOnShelf {
-  /** Where it stands, from the course's folder: `main-line.html#tabiya`. */
+  /** Its address from the course's folder: `main-line.html#tabiya`. */
   readonly address: string;
   /** What readers see in its place. */
   readonly title?: string;
@@ -122,8 +122,8 @@ export type Learn = 'all' | 'main' | 'none';
 export interface CourseSettings {
   readonly title: string;
   /**
-   * Names the course through all its editions, so that what a reader has practised is found again;
-   * made from the title unless given.
+   * Identifies the course in all its editions, so that readers keep what they have practised; default: made from the
+   * title.
    */
   readonly id?: string;
   readonly side: Side;
@@ -157,7 +157,7 @@ export interface CourseSettings {
   readonly card?: string;
   /** Who vouches that the e-book meets EPUB Accessibility 1.1, at WCAG 2.2 AA. */
   readonly certified?: string;
-  /** From when on what an engine says is told; where one is not given, the check has its own. */
+  /** When to report an engine's results; the check has defaults. */
   readonly engine?: Partial<EngineMargins>;
 }
 
@@ -175,13 +175,13 @@ export interface EngineMargins {
   readonly margin: number;
   /** What a move of the other side may lose without a sign. */
   readonly bad: number;
-  /** What a reply that is not covered may be better than all that are. */
+  /** How much better an uncovered reply may be than all that are covered. */
   readonly reply: number;
-  /** How near two moves are that count as equally good. */
+  /** How close two moves are that count as equally good. */
   readonly equal: number;
 }
 
-/** Something the reader could not make sense of; `rule` is the rule that reports it. */
+/** Something the reader could not interpret; `rule` reports it. */
 export interface CourseProblem {
   readonly rule:
     | 'course-setting'
@@ -204,11 +204,11 @@ export interface CourseProblem {
   readonly fixes?: readonly Fix[];
 }
 
-/** A course whose title names it, since `course.yaml` gives no `id`. */
+/** A course without an `id`, which is named by its title. */
 export interface MissingId {
   /** The title's. */
   readonly place: Place;
-  /** Where `id: …` goes, and what stands around it there; absent where no place is safe. */
+  /** Where `id: …` goes, and what to write around it; absent where no place is safe. */
   readonly gap?: { readonly place: Place; readonly before: string; readonly after: string };
 }
 
@@ -222,7 +222,7 @@ export interface CourseSyntax {
   readonly chapters: readonly ChapterSyntax[];
   readonly pages?: readonly ChapterSyntax[];
   readonly news?: readonly NewsSyntax[];
-  /** Where its links into other courses lead, by `course/label`; absent where it has none that leads anywhere. */
+  /** Where links into other courses lead, by `course/label`; absent if none leads anywhere. */
   readonly siblings?: Readonly<Record<string, PlaceOnShelf>>;
   readonly theme?: Theme;
   readonly problems: readonly CourseProblem[];
@@ -232,13 +232,13 @@ export interface ChapterSyntax {
   readonly id: string;
   readonly title: string;
   readonly summary?: string;
-  /** What practice asks of it; what its blocks start from says so where it is absent. */
+  /** What practice asks of it; if absent, decided by what its blocks start from. */
   readonly learn?: Learn;
   /** Whether its author has not finished it: it is checked and not published. */
   readonly draft?: true;
-  /** Where it is published, for a page: which is read as a chapter is, and is none. */
+  /** For a page: where it is published. A page is read like a chapter and is none. */
   readonly page?: PageFront;
-  /** Of its words, where the course is in another one. */
+  /** The language of its words, if it differs from the course's. */
   readonly language?: string;
   /** The letters that its moves are written in, where they are not those of SAN. */
   readonly pieces?: PiecesLanguage;
@@ -251,7 +251,7 @@ export interface ChapterSyntax {
   readonly problems: readonly CourseProblem[];
 }
 
-/** What an author tells students of a new edition; its links may lead to positions. */
+/** News of an edition for students; its links may lead to positions. */
 export interface NewsSyntax {
   /** The file's name without its ending: the id on the page of all news. */
   readonly name: string;
@@ -284,14 +284,14 @@ export interface MovesSyntax {
   readonly learn?: Learn;
   readonly from?: PlacedText;
   readonly fen?: PlacedText;
-  /** Where an attribute could not be read: it may have named the position that the block starts from. */
+  /** Set where an attribute could not be read, which may have named the start position. */
   readonly startInDoubt?: true;
   readonly moves: TreeSyntax;
 }
 
 /**
- * A tree of moves as it was written, flattened: `nodes[0]` is the position it starts from and has no move; a
- * parent stands before its children, and nodes stand in the order of the text. Nothing is played.
+ * A tree of moves as written, flattened: `nodes[0]` is the start position and has no move; parents precede their
+ * children, and nodes are in the order of the text. Nothing is played.
  */
 export interface TreeSyntax {
   /** The file it stands in: the chapter, or a game's own. */
@@ -302,7 +302,7 @@ export interface TreeSyntax {
   /** The tag pairs of a pasted game. */
   readonly tags: readonly TagSyntax[];
   readonly result?: string;
-  /** Where some of it could not be read: the first such place. */
+  /** The first place that could not be read. */
   readonly unread?: Place;
 }
 
@@ -362,7 +362,7 @@ export interface VariationNode {
   readonly place: Place;
 }
 
-/** One of three ways to tell a position; none where the author told none. */
+/** A position, given in one of three ways, or in none. */
 export interface PositionSyntax {
   readonly at?: PlacedText;
   readonly fen?: PlacedText;

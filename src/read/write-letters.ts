@@ -4,8 +4,8 @@ import { readChapter } from './read-chapter.ts';
 import type { SourceFile } from './types.ts';
 
 /**
- * The text of a chapter with the pieces of its moves and claims in the letters of another language. Every letter
- * takes the place of one, so that all offsets stay as they are.
+ * The text of a chapter with the piece letters of another language. Each letter replaces one, so all offsets stay the
+ * same.
  */
 export function writeLetters(
   file: SourceFile,

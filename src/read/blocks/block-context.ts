@@ -12,13 +12,13 @@ export interface BlockContext extends TextContext {
   readonly keyOf: (text: string) => string;
   /** The files of `games/` by their path. */
   readonly games: ReadonlyMap<string, SourceFile>;
-  /** How many signs the games have that the chapter has taken from files so far. */
+  /** The length of all game texts that the chapter has taken from files so far. */
   readonly shownGames: { size: number };
 }
 
 /**
- * Reports attributes that the block does not have, with the one that was probably meant.
- * @returns whether all can be read and are known.
+ * Reports attributes that the block does not have, and suggests the nearest one that it has.
+ * @returns whether every attribute can be read and is known.
  */
 export function checkAttributes(
   name: string,
@@ -66,7 +66,6 @@ export function checkAttributes(
   return !fence.unreadable && [...fence.attributes.keys()].every((name) => known.includes(name));
 }
 
-/** The attribute `view`. */
 export function readView(fence: Fence, { report }: BlockContext): { view?: Color } {
   const view = fence.attributes.get('view');
   if (!view) return {};
@@ -79,7 +78,7 @@ export function readView(fence: Fence, { report }: BlockContext): { view?: Color
   return {};
 }
 
-/** The attributes that tell the position: one of them, and a well-formed name where it is a name. */
+/** The attribute that gives the position, of which there may be one; a malformed name is reported and returned. */
 export function pickAttribute<Name extends 'from' | 'at' | 'fen' | 'after'>(
   fence: Fence,
   names: readonly Name[],

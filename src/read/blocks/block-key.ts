@@ -1,8 +1,8 @@
 import { createHash } from 'node:crypto';
 
 /**
- * Makes the keys of a chapter's blocks. A key is made of the block's own text, so that what is inserted,
- * moved or taken out elsewhere leaves it as it is; of blocks with the same text the later ones are counted.
+ * Makes the keys of a chapter's blocks. A key is a hash of the block's own text, so edits elsewhere do not change it;
+ * blocks with equal text are numbered.
  */
 export function createBlockKeys(): (text: string) => string {
   const given = new Map<string, number>();

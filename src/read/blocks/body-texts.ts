@@ -1,8 +1,8 @@
 import { parse } from 'yaml';
 
 /**
- * The texts of a block's body by their names, each as a list: as they are written, for who writes the block anew. What is
- * no list of `name: value` lines has none.
+ * The texts of a block's body by their names, as written, for code that writes the block anew. Empty where the body
+ * is no list of `name: value` lines.
  */
 export function bodyTexts(content: string): ReadonlyMap<string, readonly string[]> {
   const body: unknown = parse(content);

@@ -2,7 +2,7 @@ import type { Code } from 'mdast';
 import { lineStarts, type Place, type Point } from '../../diagnostics/index.ts';
 import type { PlacedText } from '../types.ts';
 
-/** A fenced block of the course language with the ways back from its texts to the file. */
+/** A fenced block of the course language, with the way back from its texts to the file. */
 export interface Fence {
   readonly place: Place;
   /** The opening line without the block's content. */
@@ -13,16 +13,16 @@ export interface Fence {
   readonly attributes: ReadonlyMap<string, PlacedText & { readonly namePlace: Place }>;
   /** A stretch of the opening line that is no attribute. */
   readonly unreadable?: Place;
-  /** Values between curly quotation marks, which are read all the same; the marks are in the place. */
+  /** Values in curly quotation marks. They are read all the same; the place includes the marks. */
   readonly curly: readonly PlacedText[];
-  /** Attributes that are written a second time: their names. */
+  /** The names of attributes that are written a second time. */
   readonly repeated: readonly PlacedText[];
   readonly closed: boolean;
   /** The signs that open it, which must close it too: three backticks or more, or tildes. */
   readonly marks: string;
 }
 
-/** The last way is that of word processors, which bend quotation marks. */
+/** The last alternative is for word processors, which curl quotation marks. */
 const attribute =
   /([A-Za-z][\w-]*)\s*=\s*(?:"([^"]*)"|'([^']*)'|([^\s"'“”„‟‘’‚«»]+)|[“”„‟‘’‚«]([^"“”„‟‘’‚«»]*)[“”‟‘’»"])/y;
 
@@ -35,8 +35,8 @@ export interface FileText {
 }
 
 /**
- * Reads what stands around a fenced code block. Containers (quotes, lists) and indentation are
- * not part of the content, so each line is matched with its line of the file.
+ * Reads the opening line of a fenced code block and maps its content to the file. Containers (quotes, lists) and
+ * indentation are not part of the content, so each line is matched with its line of the file.
  */
 export function readFence(node: Code, source: FileText): Fence {
   const start = node.position?.start.offset ?? 0;
@@ -114,7 +114,7 @@ interface AlignedLine {
   /** Offset in the content. */
   readonly start: number;
   readonly length: number;
-  /** The line of the file without its end. */
+  /** Of the line in the file, without its line end. */
   readonly fileStart: number;
   readonly fileEnd: number;
 }
@@ -132,13 +132,13 @@ function createContentLocator(content: string, fenceLine: number, source: FileTe
     }
     const line = lines[low];
     if (!line) return source.pointAt(0);
-    // Counted from the end of the line: what is missing or was expanded stands at its beginning.
+    // Count from the end of the line: containers and tabs change only its beginning.
     const at = line.fileEnd - line.length + offset - line.start;
     return source.pointAt(Math.max(line.fileStart, at));
   };
 }
 
-/** For each line of the content the line of the file that it was taken from. */
+/** For each line of the content, the line of the file that it comes from. */
 function alignLines(content: string, fenceLine: number, source: FileText): AlignedLine[] {
   const starts = lineStarts(content);
   return starts.map((start, index) => {

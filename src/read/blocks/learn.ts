@@ -3,17 +3,14 @@ import type { Learn } from '../types.ts';
 import type { BlockContext } from './block-context.ts';
 import type { Fence } from './fence.ts';
 
-/**
- * What practice asks of moves: `all`; only the `main` line, not its variations; or `none`, so that they stand for
- * reference.
- */
+/** What practice asks: `all` moves, the `main` line without its variations, or `none`. */
 export const learnWords = ['all', 'main', 'none'] as const satisfies readonly Learn[];
 
 export function isLearnWord(text: string): text is Learn {
   return learnWords.some((word) => word === text);
 }
 
-/** What to write in place of a word that is none of these. */
+/** The hint for a word that is none of these. */
 export function learnHint(text: string): string {
   const near = text === '' ? undefined : nearestName(text, learnWords);
   const all =
@@ -21,7 +18,6 @@ export function learnHint(text: string): string {
   return near ? `Did you mean \`${near}\`? ${all}` : all;
 }
 
-/** The attribute `learn`. */
 export function readLearn(fence: Fence, { report }: BlockContext): { learn?: Learn } {
   const learn = fence.attributes.get('learn');
   if (!learn) return {};

@@ -31,7 +31,7 @@ export function readBefore(
   const tree = readMoves(text, pointAt, context);
   const [start, move, second] = tree.nodes;
   if (start && move && !second) return tree;
-  // What cannot be read at all is told already.
+  // If it cannot be read at all, that is reported already.
   if (tree.unread === undefined) {
     context.report({
       place: second?.written?.place ?? place,
@@ -44,7 +44,7 @@ export function readBefore(
   return move && { ...tree, nodes: tree.nodes.slice(0, 2).map(withoutOthers) };
 }
 
-/** The start and the first move, without what follows them. */
+/** A copy of the start or of the first move, without what follows it. */
 function withoutOthers(node: WrittenNode): WrittenNode {
   return {
     ...node,

@@ -12,7 +12,7 @@ import { readPattern } from './read-pattern.ts';
 
 export const blockNames = ['moves', 'diagram', 'exercise', 'game', 'pattern'] as const;
 
-/** What may stand behind the name of each block. */
+/** The attributes of each block. */
 export const attributes: Readonly<Record<(typeof blockNames)[number], readonly string[]>> = {
   moves: ['from', 'fen', 'view', 'learn'],
   diagram: ['at', 'fen', 'after', 'view'],
@@ -72,14 +72,14 @@ const opensBlock = new RegExp(
   `^[ \\t>]*(?:\`{3,}|~{3,})[ \\t]*(?:${blockNames.join('|')})\\b`,
   'm',
 );
-// Between the two signs of a CR LF there is no line.
+// CR LF is one line end: there is no empty line between the two characters.
 const emptyLine = /(?<=\n|\r(?!\n))[ \t]*(?:[\r\n]|$)/;
-// Each run of signs is looked at once, so that a long one takes no longer than it is.
+// The look-behinds match each run once, so a long run takes linear time.
 const misplacedFence = /(?:(?<!`)`{3,}|(?<!~)~{3,})[ \t]*$/m;
 
 /**
- * Tells of a block that is not closed, or only by the end of the next one. What follows its first
- * empty line is then left unread, since it is hardly meant: one finding, not one a word.
+ * Reports a block that is not closed, or is closed only by the end of the next one. It drops what follows the first
+ * empty line, which is hardly meant as moves: one finding instead of one a word.
  */
 function closeFence(name: string, fence: Fence, context: BlockContext): Fence {
   const next = fence.content.search(opensBlock);
@@ -99,7 +99,7 @@ function closeFence(name: string, fence: Fence, context: BlockContext): Fence {
 
 function suggestName(node: Code, context: BlockContext): void {
   const lang = /^[\p{L}\p{N}+#_-]*/u.exec(node.lang ?? '')?.[0] ?? '';
-  // Short names of other languages lie near ours by chance: `yaml`, `make`.
+  // Short names of other languages are close to ours by chance: `yaml`, `make`.
   const near = nearestName(lang, blockNames, lang.length < 5 ? 1 : 2);
   if (!near) return;
   const { opening } = readFence(node, context.source);

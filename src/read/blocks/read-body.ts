@@ -8,7 +8,7 @@ import { readYaml, type YamlResult } from '../yaml/read-yaml.ts';
 import type { BlockContext } from './block-context.ts';
 import type { Fence } from './fence.ts';
 
-/** Schemas of what stands in the bodies of blocks; the message says what the value must be. */
+/** Schemas for the bodies of blocks; each message says what the value must be. */
 export const textValue = z.string({ error: 'a text (in quotes if it contains `: `)' });
 
 export function listOf(what: string) {
@@ -49,7 +49,7 @@ export function itemsOf(value: ListValue, key: string, yaml: YamlResult<unknown>
   return value.map((text, index) => ({ text, place: yaml.placeOf(key, index) }));
 }
 
-/** The same with its moves and pieces in the letters of SAN. */
+/** The same, with moves and pieces in the letters of SAN. */
 export function itemsInSan(
   value: ListValue,
   key: string,
@@ -63,7 +63,7 @@ export function itemsInSan(
   });
 }
 
-/** The names in such a value with their pieces in the letters of SAN. */
+/** The names in such a value, with pieces in the letters of SAN. */
 export function namesInSan(
   value: ListValue,
   key: string,
@@ -97,7 +97,7 @@ interface Drawn {
   readonly guard?: ListValue;
 }
 
-/** Marks and arrows; what is no square or arrow is reported and left out. */
+/** Marks and arrows. Whatever is no square or arrow is reported and left out. */
 export function readDrawn(body: Drawn, yaml: YamlResult<unknown>, context: BlockContext) {
   const sound = (item: PlacedText, problem: ReturnType<typeof squareProblem>) => {
     if (!problem) return true;

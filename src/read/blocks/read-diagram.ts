@@ -27,7 +27,7 @@ const schema = z.strictObject(
   { error: 'a list of `name: value` lines' },
 );
 
-/** What its lines may be. */
+/** The names that its lines may have, for completion in editors. */
 export const diagramChoices = choicesOf(schema);
 
 /** Reads a `diagram`: a still board. */

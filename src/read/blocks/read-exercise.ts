@@ -26,7 +26,7 @@ const schema = z.strictObject(
   { error: 'a list of `name: value` lines' },
 );
 
-/** What its lines may be. */
+/** The names that its lines may have, for completion in editors. */
 export const exerciseChoices = choicesOf(schema);
 
 /** Reads an `exercise`: a question that the student answers on the board. */

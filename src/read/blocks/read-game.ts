@@ -62,13 +62,13 @@ function limit<Name extends 'from' | 'to'>(name: Name, fence: Fence, { report }:
 }
 
 /**
- * Signs of all games that a chapter takes from files, each time it shows one: a chapter itself may have
- * as many.
+ * The most characters of games that a chapter may take from files, counted each time it shows one: as many as a
+ * chapter itself may have.
  */
 const mostShown = 1_000_000;
 
 interface GamesFile {
-  /** Without characters that no text has. */
+  /** Without unprintable characters. */
   readonly text: string;
   /** Where the games that have moves stand in it. */
   readonly games: readonly Span[];
@@ -77,14 +77,14 @@ interface GamesFile {
 
 const known = new WeakMap<SourceFile, GamesFile>();
 
-/** A file of many games is gone through once, however many blocks take a game from it. */
+/** Scans a file of games once, however many blocks take a game from it. */
 function gamesOf(source: SourceFile): GamesFile {
   const found = known.get(source) ?? findGames(source);
   known.set(source, found);
   return found;
 }
 
-/** Only the places of games are kept: the trees of all would take many times the size of the file. */
+/** Keeps only where the games stand: their trees would take many times the size of the file. */
 function findGames(source: SourceFile): GamesFile {
   const text = withoutControls(source.text);
   const games: Span[] = [];
@@ -145,7 +145,8 @@ function readFile(
     return undefined;
   }
   const inGame = (offset: number) => pointAt(span.start + offset);
-  // A game file is no chapter: its problems and comments stand in it, and its comments are plain.
+  // Problems and comments of a game file have their places in that file, and its comments are plain text, not
+  // Markdown.
   const inFile = {
     ...context,
     source: {

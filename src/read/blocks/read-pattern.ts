@@ -32,7 +32,7 @@ const schema = z.strictObject(
   { error: 'a list of `name: value` lines' },
 );
 
-/** What its lines may be. */
+/** The names that its lines may have, for completion in editors. */
 export const patternChoices = choicesOf(schema);
 
 /** Reads a `pattern`: a placement that positions share. */
@@ -95,7 +95,7 @@ function keep(
   return sound;
 }
 
-/** Tells of what no position can hold, since such a pattern would match nothing, ever. */
+/** Reports placements that no position can have: such a pattern would never match. */
 function reportImpossible(
   pieces: readonly PatternPiece[],
   empty: readonly PlacedText[],

@@ -17,7 +17,7 @@ export function readPosition(
     const pointAt = (offset: number) => context.source.pointAt(start + offset);
     return { after: readMoves(after.text, pointAt, context) };
   }
-  // An attribute that cannot be read is told already.
+  // Reported already.
   if (fence.unreadable) return {};
   context.report({
     place: fence.opening,

@@ -2,10 +2,9 @@ import { createLocator, unprintable, withoutControls } from '../../diagnostics/i
 import type { CourseProblem, SourceFile } from '../types.ts';
 
 /**
- * A text as everything that reads on takes it; all of it stays where it stands. Characters that
- * cannot be printed are spaces, and the first of them is reported: they come along from terminals
- * and word processors, and no editor shows them. A lone CR is a line feed: CommonMark ends a line
- * at either, YAML libraries only at the second.
+ * Prepares a text for all readers, without moving any of its characters. Unprintable characters become spaces and the
+ * first is reported: they are pasted from terminals and word processors, and no editor shows them. A lone CR becomes
+ * a line feed, since CommonMark ends a line at either but YAML libraries only at a line feed.
  */
 export function cleanText(
   source: SourceFile,

@@ -20,22 +20,22 @@ import { readTextFile } from './read-text-file.ts';
 /** The course's own look. */
 export const themeFile = 'theme.css';
 
-/** Where a course keeps what an engine said of its positions. */
+/** The engine's results for the positions of a course. */
 export const engineFile = 'facts/engine.tsv';
 
-/** A folder that cannot be a course, or cannot be read; `message` says what to do. */
+/** A folder that is no course, or cannot be read. The message says what to do. */
 export class NoCourseError extends Error {}
 
 export interface FindOptions {
-  /** Whether what is in the files of `media/` is looked at; so it is unless said. */
+  /** Whether to look into the files of `media/`; default: yes. */
   readonly lookIntoMedia?: boolean;
-  /** Whether code of the author's own is looked for, in `rules/`; it is not unless said. */
+  /** Whether to look for the author's own code in `rules/`; default: no. */
   readonly lookForCode?: boolean;
 }
 
 /**
- * Finds the files of a course. A folder without `course.yaml` is no course; a file that cannot be
- * read is a problem, and the others are read all the same.
+ * Finds the files of a course. A file that cannot be read becomes a problem, and the others are read all the same.
+ * @throws NoCourseError for a folder without `course.yaml`.
  */
 export async function findFiles(
   folder: string,
@@ -57,7 +57,7 @@ export async function findFiles(
   const problems: CourseProblem[] = [];
   const readAll = async (names: readonly string[], rule: CourseProblem['rule']) => {
     const files: (SourceFile | undefined)[] = [];
-    // Not all at once: a process may have so many files open.
+    // In batches: a process may have only so many files open.
     for (let at = 0; at < names.length; at += 64) {
       const some = names
         .slice(at, at + 64)
@@ -135,7 +135,7 @@ function whyNoFolder(folder: string, code: string | undefined): string {
 
 type Report = (file: string, refusal: Refusal) => void;
 
-/** What is in a folder; one that cannot be listed is a problem. */
+/** The entries of a folder. One that cannot be listed becomes a problem. */
 async function listing(course: string, folder: string, report: Report): Promise<ListedFile[]> {
   try {
     return await listFolder(course, folder);
@@ -146,7 +146,10 @@ async function listing(course: string, folder: string, report: Report): Promise<
   }
 }
 
-/** The files of a folder that are read, in order; files that were meant to be are a problem. */
+/**
+ * The text files of a folder, in order. Files that look as if they were meant to be read, but are not, become
+ * problems.
+ */
 async function listTexts(
   course: string,
   folder: string,
@@ -156,7 +159,7 @@ async function listTexts(
   const names: string[] = [];
   for (const { name, isFolder, refusal } of await listing(course, folder, report)) {
     const file = `${folder}/${name}`;
-    // Editors and systems keep files of their own here, such as `._1.md` and `.#1.md`.
+    // Editors and file systems leave such files, as `._1.md` and `.#1.md`.
     if (name.startsWith('.')) continue;
     if (isFolder) {
       const inner = await listing(course, file, report);
@@ -191,13 +194,13 @@ async function listMedia(course: string, folder: string, report: Report): Promis
     const file = `${folder}/${name}`;
     if (isFolder) files.push(...(await listMedia(course, file, report)));
     else if (refusal === undefined) files.push(file);
-    // Editors lock a file by a link beside it, such as `.#board.svg`.
+    // Editors lock a file with a link beside it, such as `.#board.svg`.
     else if (!name.startsWith('.')) report(file, refusal);
   }
   return files;
 }
 
-/** What there is to say of the files of `media/`. */
+/** Looks into the files of `media/`: which may not be published, and what shape the course's own pictures have. */
 async function lookInto(folder: string, media: readonly string[], settings?: SourceFile) {
   const unfit = await findUnfit(folder, media);
   const pictures = new Map<string, PictureShape>();
@@ -222,7 +225,7 @@ async function findUnfit(
       if (fault) unfit.set(file, fault);
     }
   };
-  // A few at a time, from one list: a system lets a process open only so many files at once.
+  // Four at a time: a process may have only so many files open.
   await Promise.all([look(), look(), look(), look()]);
   return unfit;
 }

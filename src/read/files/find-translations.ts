@@ -3,9 +3,9 @@ import { FileRefusedError, listFolder, type Refusal } from '../../files/index.ts
 import { isLanguageTag } from '../settings/setting-fields.ts';
 import type { SourceFile, TranslationFiles } from '../types.ts';
 
-/** How `findFiles` looks into the course. */
+/** What `findFiles` gives, to look into the course folder. */
 export interface CourseFolder {
-  /** Tells of a file that is not read. */
+  /** Reports a file that is not read. */
   readonly report: (file: string, refusal: Refusal) => void;
   /** The files of a folder that end with `.md`, in order. */
   readonly list: (folder: string) => Promise<readonly string[]>;

@@ -44,7 +44,7 @@ function kindOf(file: string): TextKind {
   };
 }
 
-/** Reads a text file of the course; one that is no text, too large or locked becomes a problem. */
+/** Reads a text file of the course. A file that is no text, is too large or is locked becomes a problem. */
 export async function readTextFile(
   folder: string,
   file: string,
@@ -109,7 +109,7 @@ function megabytes(bytes: number): string {
   return (bytes / 1_000_000).toFixed(1);
 }
 
-/** The decoder takes one byte order mark; a second one is no text either. */
+/** TextDecoder removes only the first byte order mark. */
 function withoutMark(text: string): string {
   return text.replace(/^\uFEFF+/, '');
 }
@@ -119,7 +119,7 @@ function decodeUtf8(bytes: Uint8Array): string | { badByte: number } {
   try {
     return withoutMark(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
   } catch {
-    // The longest prefix that decodes, found by halving: TextDecoder does not tell the offset.
+    // Bisects for the longest prefix that decodes, since TextDecoder does not say where it fails.
     let good = 0;
     let bad = bytes.length;
     while (bad - good > 1) {

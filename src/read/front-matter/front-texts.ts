@@ -1,9 +1,9 @@
 import * as z from 'zod';
 
-/** In letters: a longer one fits on no card, tab or list (a judgement, no source). */
+/** In characters; a longer title fits on no card, tab or list (our judgement, no source). */
 const longestTitle = 200;
 
-/** In bytes of UTF-8: with an ending it is still a file's name on every common system (255). */
+/** In bytes of UTF-8. With a file ending added, it stays below the limit of common file systems (255). */
 const longestId = 200;
 
 /** A title in front matter or settings. @param what names it, as in `a text, the title of the course`. */
@@ -15,7 +15,7 @@ export function titleText(what: string) {
     .max(longestTitle, { error: `a title of up to ${longestTitle} letters` });
 }
 
-/** Whether an id, which files are named by, is too long for that. */
+/** Whether an id is too long to name files by. */
 export function isLongId(id: string): boolean {
   return new TextEncoder().encode(id).length > longestId;
 }

@@ -2,21 +2,21 @@ import * as z from 'zod';
 import { type Choices, choicesOf } from '../yaml/choices.ts';
 import { titleText } from './front-texts.ts';
 
-/** Where every page of the site leads to a page of the author's: above its text, below it, or nowhere. */
+/** Where every page of the site links to an author's page: above its text, below it, or nowhere. */
 const pageLinks = ['head', 'foot', 'nowhere'] as const;
 
-/** What the front matter of a page says of where it is published, beside what a chapter may say. */
+/** What the front matter of a page says beyond that of a chapter: where it is published. */
 export interface PageFront {
   readonly in: (typeof pageLinks)[number];
-  /** Its title where room is short. */
+  /** A shorter title, for menus. */
   readonly menu?: string;
-  /** Whether letters end with its text, or with a link to it; with its text where no site is known. */
+  /** Whether letters end with its text or with a link to it; without a site always with its text. */
   readonly letter?: 'text' | 'link';
-  /** Whether the e-book and the handout have it behind the chapters. */
+  /** Whether it follows the chapters in the e-book and the handout. */
   readonly book: boolean;
 }
 
-/** More letters make the head of a page on a phone a list (a judgement, no source). */
+/** With more characters the head of a page becomes a list on phones (our judgement, no source). */
 const longestMenu = 30;
 
 /** YAML 1.2 knows `true` alone; authors write `yes`. */
@@ -40,7 +40,10 @@ const wherePublished = {
 
 const where = z.object(wherePublished);
 
-/** What the front matter of a page may say. @param shared what it has in common with that of a chapter. */
+/**
+ * The schema for the front matter of a page.
+ * @param shared the fields that it has in common with that of a chapter.
+ */
 export function pageFrontOf<Shared extends z.ZodRawShape>(shared: Shared) {
   return z.strictObject(
     { ...shared, title: titleText('a text, the title of the page'), ...wherePublished },
@@ -53,7 +56,7 @@ export function pageChoicesOf(schema: z.ZodObject): Choices {
   return { ...choicesOf(schema), letter: ['yes', 'link', 'no'], book: said };
 }
 
-/** What is sound of a page's front matter, with what holds where it says nothing. */
+/** The valid fields of a page's front matter, and defaults for the rest. */
 export function whereOf(front: Partial<z.output<typeof where>>): PageFront {
   const { in: place = 'foot', menu, letter, book = false } = front;
   const isInLetters = letter === true || letter === 'yes';

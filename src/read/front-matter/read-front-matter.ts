@@ -13,7 +13,7 @@ export interface FrontMatterOptions<Schema extends z.ZodObject> {
 }
 
 export interface FrontMatter<Sound> {
-  /** What is sound of it, name by name. */
+  /** The fields that are valid, each by itself. */
   readonly sound: Sound;
   /** The text under a name as nodes with their places. */
   readonly textOf: (name: string) => readonly Text[];

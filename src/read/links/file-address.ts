@@ -1,12 +1,12 @@
 /**
- * The address of a file of the course, relative to its folder. In a name `#`, `?` and `%` are letters
- * like others; in an address they begin something else (URL standard, 4.3).
+ * The address of a file, relative to the course folder. Escapes `#`, `?` and `%`, which are ordinary characters in a
+ * file name but delimiters in an address (URL standard, 4.3).
  */
 export function fileAddress(path: string): string {
   return encodeURI(path).replace(/[?#]/g, encodeURIComponent);
 }
 
-/** What an address or a part of it names; with a stray `%` it is taken as it stands. */
+/** What an address, or a part of one, names. An address with a stray `%` is taken literally. */
 export function decodeAddress(address: string): string {
   try {
     return decodeURIComponent(address);

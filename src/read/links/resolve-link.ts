@@ -13,9 +13,9 @@ type Resolved =
   | { readonly problem: { readonly message: string; readonly hint: string } };
 
 /**
- * Finds the file that a link names: a chapter relative to this one, or something in `media/`.
- * Its address becomes the path from the course folder. Whole addresses, headings and pages of the
- * site stay as they are: what they lead to is not known here.
+ * Finds the file that a link names, a chapter relative to this one or something in `media/`, and returns its path
+ * from the course folder. Absolute addresses, headings and pages of the site stay as they are: their targets are not
+ * known here.
  */
 export function resolveLink(
   url: string,

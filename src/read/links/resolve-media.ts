@@ -2,8 +2,8 @@ import { candidatePaths } from './candidate-paths.ts';
 import { suggestBasename } from './suggest.ts';
 
 /**
- * Finds the picture that a chapter names: relative to the chapter, or to the course folder.
- * Only files in `media/` are published, so nothing outside it can be reached.
+ * Finds the picture that a chapter names, relative to the chapter or to the course folder. Only files in `media/` are
+ * published, so nothing else can be named.
  */
 export function resolveMedia(
   url: string,

@@ -1,14 +1,14 @@
 import path from 'node:path/posix';
 import { createSuggester } from '../../diagnostics/index.ts';
 
-/** The names of a course's files; the same object for all chapters. */
+/** The names of a course's files. All chapters pass the same object, which is a key of the cache below. */
 type Names = ReadonlySet<string> | ReadonlyMap<string, unknown>;
 
 type Suggester = ReturnType<typeof createSuggester>;
 
 const suggesters = new WeakMap<Names, Map<string, Suggester>>();
 
-/** What suggests one of a course's files, made once for each way in which they are written. */
+/** The suggester for a spelling of file names, made once. */
 function suggesterOf(names: Names, form: string, make: () => Iterable<string>): Suggester {
   const forms = suggesters.get(names) ?? new Map<string, Suggester>();
   suggesters.set(names, forms);
@@ -17,19 +17,22 @@ function suggesterOf(names: Names, form: string, make: () => Iterable<string>): 
   return suggest;
 }
 
-/** A file by its path in the course folder. */
+/** Suggests a file by its path from the course folder. */
 export function suggestFile(names: Names, file: string): string | undefined {
   return suggesterOf(names, 'path', () => names.keys())(file);
 }
 
-/** A file by its name without a folder. */
+/** Suggests a file by its base name. */
 export function suggestBasename(names: Names, file: string): string | undefined {
   return suggesterOf(names, 'basename', () =>
     [...names.keys()].map((known) => path.basename(known)),
   )(path.basename(file));
 }
 
-/** A file as a link in `chapter` names it: what lies beside it by its name, else by its path. */
+/**
+ * Suggests a file as a link in `chapter` would name it: by its base name if it is in the same folder, else by its
+ * path.
+ */
 export function suggestTarget(
   chapter: string,
   { chapters, media }: { readonly chapters: Names; readonly media: Names },
@@ -42,6 +45,6 @@ export function suggestTarget(
     ),
   );
   const near = suggest(file);
-  // Nobody means the chapter that he is writing.
+  // Nobody links to the chapter itself.
   return near === path.basename(chapter) ? undefined : near;
 }

@@ -14,7 +14,7 @@ import { limitSigns, mayExceedSigns, signLimitFromMarkdown } from './limits/inde
 
 declare module 'mdast-util-directive' {
   interface TextDirectiveData {
-    /** The directive as it was written, where that is known without the file. */
+    /** The source text of a directive, where it is known without the file. */
     written?: string;
   }
 }
@@ -29,7 +29,7 @@ const footnote = gfmFootnote();
 
 export const tables = gfmTable();
 
-/** All but tables and limits. */
+/** All extensions but tables and limits. */
 export const plainExtensions = [front, footnote, textDirective];
 
 export const fromMarkdownExtensions = [
@@ -40,7 +40,7 @@ export const fromMarkdownExtensions = [
   signLimitFromMarkdown,
 ];
 
-/** Everything that would make a comment more than a run of inline text; HTML shows as text. */
+/** The constructs to disable in comments, which are inline text only; HTML shows as text. */
 const inlineOnly = {
   disable: {
     null: [
@@ -58,7 +58,7 @@ const inlineOnly = {
   },
 };
 
-/** A comment or a caption, and the way from an offset in it to its place in the file. */
+/** A comment or a caption, and the map from its offsets to places in the file. */
 interface InlineText {
   readonly text: string;
   readonly pointAt: (offset: number) => Point;
@@ -76,15 +76,15 @@ export function readInlines(texts: readonly InlineText[]): PhrasingContent[][] {
   });
 }
 
-/** Only at the start of all that it parses does the parser pass over a byte order mark. */
+/** The parser drops a byte order mark only at the start of its input. */
 function startsWithMark(text: string): boolean {
   return text.startsWith('\uFEFF');
 }
 
-/** Most comments are plain words: they need no parser. */
+/** Most comments are plain words and need no parser. */
 function readPlain({ text, pointAt }: InlineText): PhrasingContent[] | undefined {
   if (text.trim() === '') return [];
-  // A list marker at the start is no sign of Markdown here, since blocks are switched off.
+  // A list marker at the start means nothing here, since blocks are switched off.
   if (!/^[^\\`*_[\]:<>&]*$/.test(text)) return undefined;
   const value = text.trim().replace(/[ \t]*(\r\n?|\n)[ \t]*/g, '\n');
   return [{ type: 'text', value, position: { start: pointAt(0), end: pointAt(text.length) } }];
@@ -93,8 +93,8 @@ function readPlain({ text, pointAt }: InlineText): PhrasingContent[] | undefined
 const paragraphEnd = '\n\n';
 
 /**
- * Parses texts as the paragraphs of one: to make the parser ready takes longer than to parse a comment. No
- * paragraph sees another one, since there are no definitions among them.
+ * Parses the texts as paragraphs of one document, because setting up the parser takes longer than parsing a comment.
+ * The paragraphs cannot affect each other, since there are no definitions among them.
  */
 function parseInlines(texts: readonly InlineText[]): [InlineText, PhrasingContent[]][] {
   if (texts.length === 0) return [];
@@ -124,8 +124,8 @@ function offsetOf({ position }: Nodes): number {
 }
 
 /**
- * Gives the nodes of a text, which starts at an offset of what was parsed, their places in the file; without
- * recursion, since nothing has limited them yet.
+ * Shifts the nodes of a text, which started at an offset of the parsed document, to their places in the file. Not
+ * recursive, since no limit applies yet.
  */
 function shift(
   nodes: readonly PhrasingContent[],
@@ -137,7 +137,7 @@ function shift(
     if (node.position) {
       const start = (node.position.start.offset ?? 0) - from;
       const end = (node.position.end.offset ?? 0) - from;
-      // Between these points the file may hold more: the `> ` of a quote, an escape of YAML.
+      // The file may have more characters here: the `> ` of a quote, an escape of YAML.
       if (node.type === 'textDirective') node.data = { written: text.slice(start, end) };
       node.position = { start: pointAt(start), end: pointAt(end) };
     }

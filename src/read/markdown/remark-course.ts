@@ -14,13 +14,13 @@ export function remarkCourse(this: Processor): void {
 }
 
 interface Needed {
-  /** Whether a table may begin somewhere. */
+  /** Whether the text may contain a table. */
   readonly tables: boolean;
-  /** Whether there may be too many signs somewhere. */
+  /** Whether the text may exceed the limits of signs. */
   readonly limit: boolean;
 }
 
-/** The limit of signs stands last, so that they are counted before anything else reads them. */
+/** The limit of signs goes last, so that it counts before anything else reads. */
 function syntaxWith(needed: Needed) {
   return [
     ...plainExtensions,
@@ -54,12 +54,12 @@ const withTables = parserWith({ tables: true, limit: false });
 const withLimit = parserWith({ tables: false, limit: true });
 const plain = parserWith({ tables: false, limit: false });
 
-/** A row of hyphens that parts the head of a table from its body has one of these (GFM 0.29, 4.10). */
+/** The delimiter row of a table contains one of these (GFM 0.29, 4.10). */
 const tableSign = /\||:-|-:/;
 
 /**
- * Parses a chapter or a file of news. To ask at each line whether a table begins takes a fourth of the time of
- * parsing, and to count signs a tenth, so both is done only where it can matter.
+ * Parses a chapter or a file of news. Looking for tables at each line takes a fourth of the parsing time, and
+ * counting signs a tenth, so it does both only where they can matter.
  */
 export function parseMarkdown(text: string): Root {
   const mayHaveTables = tableSign.test(text);

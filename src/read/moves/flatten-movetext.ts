@@ -18,10 +18,10 @@ interface NodeInWork extends WrittenNode {
   after: (CommentNode | VariationNode)[];
 }
 
-/** Browsers flatten HTML that is nested too deep, and no reader can follow variations so far. */
+/** Browsers flatten HTML that is nested too deep, and no reader can follow such variations. */
 const deepestVariation = 40;
 
-/** Where movetext stands, and how its comments are read. */
+/** Where movetext is in its file, and how to read its comments. */
 export interface MovetextPlace {
   readonly file: string;
   /** From an offset in the movetext to its point in the file. */

@@ -1,6 +1,6 @@
 /**
- * The one place that knows an author's piece letters: moves and pieces as they are written, in the letters of SAN.
- * Each piece has one letter in every language that may be chosen, so that all offsets stay as they are.
+ * The only module that knows an author's piece letters: it turns moves and pieces into the letters of SAN. Each piece
+ * has one letter in every supported language, so offsets stay the same.
  */
 import {
   kindOfSanLetter,
@@ -11,10 +11,10 @@ import {
 import type { Point } from '../../diagnostics/index.ts';
 import type { CourseProblem } from '../types.ts';
 
-/** What letters a file is written in. */
+/** The piece letters of a file. */
 export interface PiecesOfFile {
   readonly language: PiecesLanguage;
-  /** Is told of every letter of a piece, by its offset in the file. */
+  /** Called for every piece letter, with its offset in the file. */
   readonly onLetter?: ((offset: number, kind: PieceKind) => void) | undefined;
 }
 
@@ -37,7 +37,7 @@ interface Found {
   readonly kind: PieceKind | undefined;
 }
 
-/** What movetext has beside moves: tags, comments, escaped lines, words in brackets. */
+/** What movetext contains apart from moves: tags, comments, escaped lines, words in brackets. */
 const beside =
   '\\[\\s*\\w+\\s+"(?:[^"\\\\\\r\\n]|\\\\.)*"\\s*\\]|\\{[^}]*\\}?|;[^\\r\\n]*|^%[^\\r\\n]*|\\[[^\\[\\]\\r\\n]*\\]';
 
@@ -53,7 +53,7 @@ function lettersFor(language: PiecesLanguage): Letters {
   );
   const any = `[${[...new Set(`KQRBN${[...kindOf.keys()].join('')}`)].join('')}]`;
   const to = '[a-h]?[1-8]?[x:×‐‑–−-]?[a-h]';
-  // In movetext what is nearly a move is one that cannot be played; in words it is a word, such as `Tal`.
+  // In movetext, something close to a move is one that cannot be played; in prose it is a word, such as `Tal`.
   const nearly = `${to}(?:[lI0O]|\\d{1,2})?(?!\\p{L})`;
   // Behind the last rank: what a pawn becomes.
   const letter = (square: string) =>
@@ -75,7 +75,7 @@ function find(text: string, language: PiecesLanguage, where: 'inWords' | 'inMove
   });
 }
 
-/** What stands in a text, in SAN; English letters that the language does not have mean what they mean in English. */
+/** The text in SAN. An English letter that the language does not use keeps its English meaning. */
 function replaced(text: string, found: readonly Found[]): string {
   const units = [...found].reduce((parts, { at, kind }) => {
     if (kind !== undefined) parts[at] = pieceLettersOf('en')[kind];
@@ -84,13 +84,13 @@ function replaced(text: string, found: readonly Found[]): string {
   return units.join('');
 }
 
-/** Moves or pieces in a text of a few words, in the letters of SAN. */
+/** Turns the moves or pieces in a short text into the letters of SAN. */
 export function wordsInSan(text: string, pieces: PiecesOfFile | undefined): string {
   if (pieces === undefined || pieces.language === 'en') return text;
   return replaced(text, find(text, pieces.language, 'inWords'));
 }
 
-/** The same of movetext, whose comments and tags stay as they are. */
+/** The same for movetext; its comments and tags stay as they are. */
 export function movetextInSan(
   text: string,
   pointAt: (offset: number) => Point,
@@ -103,7 +103,7 @@ export function movetextInSan(
   return pieces.language === 'en' ? text : replaced(text, found);
 }
 
-/** Tells of the letters in a text as it stands in its file: which they are, and those that are not read. */
+/** Reports the piece letters in a text through `onLetter`, and those that cannot be read as problems. */
 export function noteLetters(
   written: string,
   pointAt: (offset: number) => Point,

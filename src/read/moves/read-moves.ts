@@ -17,12 +17,12 @@ export function readMoves(
   return readMovetext(parseMovetext(san), pointAt, context);
 }
 
-/** Whether movetext has no move, and nothing that could be meant as one. */
+/** Whether movetext has no move, nor anything that could be meant as one. */
 export function isEmpty({ nodes, unread }: TreeSyntax): boolean {
   return nodes.length === 1 && unread === undefined;
 }
 
-/** Reads the comments of movetext that is parsed already, and reports its problems. */
+/** Reads the comments of parsed movetext, and reports its problems. */
 export function readMovetext(
   movetext: Movetext,
   pointAt: (offset: number) => Point,

@@ -9,12 +9,11 @@ import { placeOf, positionOf, type TextContext } from '../text-context.ts';
 import { readHere } from './read-here.ts';
 import { readJudgement } from './read-judgement.ts';
 
-/** A line end within a text, with what its container puts before the next line. */
+/** A line end within a text, with what the container puts before the next line. */
 const nextLine = /(?:\r\n|\r|\n)[ \t>]*/g;
 
 /**
- * Reads a text directive. `White:Black` and `10:30` are words: only the bracket form counts, and
- * the rest gets its text back.
+ * Reads a text directive. Only the bracket form counts: others, such as `White:Black` and `10:30`, become text again.
  */
 export function readDirective(
   node: TextDirective,
@@ -86,7 +85,7 @@ export function readDirective(
   };
 }
 
-/** What stands between two offsets of the file, without the white space around it. */
+/** The range between two offsets of the file, without surrounding white space. */
 function rangeOfWords(from: number, to: number, { source }: TextContext): Range {
   const inner = source.text.slice(from, to);
   const start = from + inner.length - inner.trimStart().length;
@@ -96,7 +95,7 @@ function rangeOfWords(from: number, to: number, { source }: TextContext): Range 
   };
 }
 
-/** Where an item of a list stands in its argument. */
+/** The range of a list item within the directive's argument. */
 function rangeOfItem(
   item: string | undefined,
   { start, end }: Range,
@@ -112,9 +111,8 @@ function rangeOfItem(
 }
 
 /**
- * Reads `:here[name "title"]`. Nothing where it gives no name; a title that cannot be used is reported and
- * the name holds.
- * @param opening offset in the directive of what stands in its brackets.
+ * Reads `:here[name "title"]`; undefined where it gives no name. An unusable title is reported, and the name holds.
+ * @param opening offset in the directive of what its brackets contain.
  */
 function readName(
   node: TextDirective,
@@ -133,7 +131,7 @@ function readName(
   }
   const { label, title, problem } = read;
   if (problem) context.report({ place, ...problem });
-  // Over two lines of a list or a quotation, the file has more signs than the argument.
+  // Over two lines of a list or a quote, the file has more characters than the argument.
   const asWritten = text.slice(first, place.end.offset - 1) === written;
   const range = (start: number, end: number) => ({
     start: pointAt(first + start),

@@ -3,21 +3,21 @@ import { isLabel, labelHint } from '../names.ts';
 /** What `:here[…]` says: `na5-qb6 "The knight goes to the rim"`. */
 export interface HereText {
   readonly label: string;
-  /** What readers see, with single spaces, and where it stands within the brackets, without its marks. */
+  /** What readers see, with single spaces, and its range within the brackets, without quotation marks. */
   readonly title?: { readonly text: string; readonly start: number; readonly end: number };
-  /** What is wrong with the title, which then counts for nothing; the name holds. */
+  /** What is wrong with the title, which is then ignored; the name holds. */
   readonly problem?: { readonly message: string; readonly hint: string };
 }
 
-/** A title stands under a small board and in running text: so many characters. */
+/** In characters: a title stands under a small board and in running text. */
 export const longestTitle = 80;
 
 const example = 'na5-qb6 "The knight goes to the rim"';
 
 /**
  * Reads the argument of a `:here[…]`.
- * @param written as it stands between the brackets, with its spaces.
- * @returns the name and its title; a string where there is no name: why.
+ * @param written the text between the brackets, with its spaces.
+ * @returns the name and its title; if there is no name, a string that says why.
  */
 export function readHere(
   written: string,

@@ -12,7 +12,7 @@ import { reportUnclosedHtml } from './report-unclosed-html.ts';
 const require = createRequire(import.meta.url);
 
 type Problem = { readonly message: string; readonly hint: string };
-/** What becomes of an address: another one, or nothing where it stays as it is. */
+/** What becomes of an address: a new one, a problem, or nothing if it stays as it is. */
 type Resolution = { readonly value?: string } | { readonly problem: Problem };
 type Reader = (value: string, context: TextContext, place: Place) => Resolution;
 
@@ -28,13 +28,13 @@ const readers: Readonly<Record<string, Readonly<Record<string, Reader>>>> = {
 };
 
 /**
- * Reads HTML that an author has written in a chapter: what it names of the course's files is found, and published, as
- * it is with pictures and links in Markdown; what is missing is reported. Its addresses become paths
- * from the course folder. All else stays as it is written, for the renderer to clean.
+ * Reads an author's HTML in a chapter. Files of the course that it names are found and published, as with links and
+ * pictures in Markdown, and missing ones are reported; their addresses become paths from the course folder. All else
+ * stays, for the renderer to sanitise.
  */
 export function readHtml(node: Html, context: TextContext): Html {
   reportUnclosedHtml(node, context);
-  // Most HTML in chapters names no file, and needs no parser; loading one takes as long as a small check.
+  // Most HTML in chapters names no file and needs no parser, and loading one takes as long as a small check.
   if (!/\b(?:src|srcset|href|poster)\s*=/i.test(node.value)) return node;
   const { parseFragment } = require('parse5') as typeof import('parse5');
   const edits: { readonly start: number; readonly end: number; readonly text: string }[] = [];
@@ -103,7 +103,7 @@ function readHref(value: string, context: TextContext, place: Place): Resolution
   return { value: resolved.url };
 }
 
-/** All elements in the order of the text, those in a `template` too. */
+/** All elements in the order of the text, also those inside a `template`. */
 function* elementsOf(
   root: DefaultTreeAdapterTypes.ParentNode,
 ): Generator<DefaultTreeAdapterTypes.Element> {
@@ -117,8 +117,8 @@ function* elementsOf(
 }
 
 /**
- * Finds the places of attributes in the file, in the order of the text. In a quote or a list the file
- * has signs at the beginnings of lines that the HTML does not.
+ * Finds the places of attributes in the file, in the order of the text. In a quote or a list, lines of the file begin
+ * with characters that the HTML does not have.
  */
 function createFinder(node: Html, context: TextContext) {
   const whole = placeOf(node, context);

@@ -1,6 +1,6 @@
 /** What `:judge[…]` says: `2026-11-01 The knight is better than the bishop.` */
 export interface JudgementText {
-  /** The first word, where it looks like a date; whether it is one is not said. */
+  /** The first word if it looks like a date. Whether it is a valid one is for the check. */
   readonly date?: string;
   /** What readers see. */
   readonly text: string;

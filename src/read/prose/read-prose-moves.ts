@@ -7,7 +7,7 @@ import { placeOf, positionOf, type TextContext } from '../text-context.ts';
 const beginsWithNumber = /^\d{1,3}\s?(?:\.|…)/;
 const looksLikeMove = /^(?:[KQRBN♔-♟]?[a-h1-8x=\-–]*[a-h][1-8]|[O0]-[O0])/u;
 
-/** Inline code that is a run of moves with a number, `7.Bg2 Be7`; other code stays as it is. */
+/** Turns inline code that is a run of numbered moves, `7.Bg2 Be7`, into a node; other code stays as it is. */
 export function readProseMoves(
   node: InlineCode,
   context: TextContext,
@@ -48,7 +48,7 @@ export function readProseMoves(
   return { type: 'proseMoves', value, moves, id: context.nextId(), ...positionOf(node) };
 }
 
-/** In the text of the file: over two lines of a list the code has fewer signs. */
+/** Takes the text of the file: over two lines of a list the code has fewer characters. */
 function noteLettersOf(node: InlineCode, context: TextContext): void {
   if (context.pieces === undefined) return;
   const { start, end } = placeOf(node, context);

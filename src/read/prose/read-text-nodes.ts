@@ -21,7 +21,7 @@ import { readHtml } from './read-html.ts';
 import { readProseMoves } from './read-prose-moves.ts';
 import { placeOfUrl, urlRange } from './url-range.ts';
 
-/** Reads a comment or a caption: inline Markdown with what means something in a course. */
+/** Reads a comment or a caption: inline Markdown with the course's own elements. */
 export function readInlineText(
   text: string,
   pointAt: (offset: number) => Point,
@@ -31,7 +31,7 @@ export function readInlineText(
   return readInlineNodes(nodes, context);
 }
 
-/** Reads what means something in a course in a comment or a caption that is parsed. */
+/** Reads the course's own elements in a parsed comment or caption. */
 export function readInlineNodes(nodes: PhrasingContent[], context: TextContext): PhrasingContent[] {
   const parent = { children: nodes };
   limitNesting(parent, context);
@@ -40,8 +40,8 @@ export function readInlineNodes(nodes: PhrasingContent[], context: TextContext):
 }
 
 /**
- * Replaces, in place, the nodes under `parent` that mean something in a course: text directives,
- * links to positions, moves in inline code, pictures.
+ * Replaces, in place, the nodes under `parent` that are elements of a course: text directives, links to positions,
+ * moves in inline code, pictures.
  */
 export function readTextNodes(
   parent: { children: (RootContent | PhrasingContent)[] },
@@ -82,7 +82,10 @@ function readNode(node: RootContent | PhrasingContent, context: TextContext) {
 
 const almost = new RegExp(`(?<!:):{2,}(${directiveNames.join('|')})\\[|\\]\\(\\s*pos(?::|$)`, 'g');
 
-/** What was meant to mean something and is plain text: it would be shown, and check nothing. */
+/**
+ * Reports plain text that was probably meant as an element of the course: readers would see it, and nothing would be
+ * checked.
+ */
 function reportAlmost(node: Text, context: TextContext): void {
   if (node.value.search(almost) < 0) return;
   const { start, end } = placeOf(node, context);
@@ -135,7 +138,7 @@ function positionLink(
   try {
     label = decodeURIComponent(label);
   } catch {
-    // A stray % stays as written: the label will be unknown, and that is reported.
+    // With a stray `%` it stays as written; the unknown label is reported later.
   }
   const place = placeOf(node, context);
   const range = label === '' ? undefined : urlRange(node, context);

@@ -1,7 +1,7 @@
 import type { Html } from 'mdast';
 import { placeOf, type TextContext } from '../text-context.ts';
 
-/** HTML that Markdown takes as it is up to its own end, else up to the end of the text (CommonMark, 4.6). */
+/** HTML that Markdown passes through up to its end marker, or else to the end of the text (CommonMark, 4.6). */
 const verbatim: readonly { readonly opens: RegExp; readonly ends: string }[] = [
   { opens: /^<!--/, ends: '-->' },
   { opens: /^<\?/, ends: '?>' },
@@ -12,7 +12,7 @@ const verbatim: readonly { readonly opens: RegExp; readonly ends: string }[] = [
   { opens: /^<textarea(?:\s[^>]*)?>/i, ends: '</textarea>' },
 ];
 
-/** Tells of a comment, or the like, that is not closed: blocks and text behind it would be lost. */
+/** Reports a comment or the like that is not closed: the blocks and text behind it would be lost. */
 export function reportUnclosedHtml(node: Html, context: TextContext): void {
   const value = node.value.trimStart();
   for (const { opens, ends } of verbatim) {

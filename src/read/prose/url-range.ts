@@ -3,7 +3,7 @@ import type { Place } from '../../diagnostics/index.ts';
 import type { Range } from '../nodes.ts';
 import { placeOf, type TextContext } from '../text-context.ts';
 
-/** What stands between the words of a link and its address. */
+/** What comes between the words of a link and its address. */
 const opening = /\]\(\s*<?$/;
 
 /**
@@ -17,7 +17,7 @@ export function urlRange(
   const { url } = node;
   const { start, end } = placeOf(node, { source });
   const text = source.text.slice(start.offset, end.offset);
-  // The words may say the address as well, and so may the title.
+  // The words may contain the address too, and so may the title.
   const words = 'children' in node ? node.children.at(-1)?.position?.end.offset : undefined;
   let at = words === undefined || text === `<${url}>` ? 0 : words - start.offset;
   do at = text.indexOf(url, at + 1);

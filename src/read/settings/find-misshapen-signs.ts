@@ -15,7 +15,7 @@ const widestLogo = 6;
 
 type Fault = Pick<CourseProblem, 'message' | 'hint'> & Partial<Pick<CourseProblem, 'rule'>>;
 
-/** Logo, icon and card of a size or a shape that readers would see cut, small or blurred. */
+/** Reports a logo, icon or card whose size or shape readers would see cut, small or blurred. */
 export function findMisshapenSigns(
   { logo, icon, card: ownCard }: CourseSettings,
   places: Readonly<Record<string, Place>>,
@@ -119,7 +119,7 @@ function isRaster(file: string): boolean {
   return !file.toLowerCase().endsWith('.svg');
 }
 
-/** Within two in a hundred: what nobody sees. */
+/** Within two percent, which nobody sees. */
 function isNear(ratio: number, wanted: number): boolean {
   return Math.abs(ratio / wanted - 1) <= 0.02;
 }

@@ -2,15 +2,15 @@ import { nearestName, type Place } from '../../diagnostics/index.ts';
 import type { FilesBeside } from '../files-beside.ts';
 import type { CourseProblem, CourseSettings } from '../types.ts';
 
-/** What kinds of picture each of the course's own signs may be. */
+/** The file types allowed for each picture that identifies the course. */
 const kinds = {
   logo: ['.svg', '.png', '.webp', '.avif', '.jpg', '.jpeg', '.gif'],
   icon: ['.svg', '.png'],
-  // What sites that show links read (common practice, no source).
+  // The types that sites read for link previews (common practice, no source).
   card: ['.png', '.jpg', '.jpeg'],
 } as const;
 
-/** Logo, icon and card that are not there, or are no pictures that can be shown. */
+/** Reports a logo, icon or card that is missing or is no picture that can be shown. */
 export function findUnfitSigns(
   { logo, icon, card }: CourseSettings,
   places: Readonly<Record<string, Place>>,

@@ -8,7 +8,7 @@ export function idLine(id: string): string {
   return `id: ${stringify(id).trim()}`;
 }
 
-/** Where a setting can be put, as offsets in the text. */
+/** Where a line can be inserted, as offsets in the text. */
 interface Gap {
   readonly at: number;
   readonly before: string;
@@ -27,7 +27,7 @@ export function findMissingId(
   if (title === undefined) return undefined;
   const document = parseDocument(text, { logLevel: 'error', uniqueKeys: false });
   if (document.errors.length > 0 || document.has('id')) return undefined;
-  // YAML has more styles than these lines foresee: what would change any other setting is no gap.
+  // YAML has more styles than this code foresees, so a gap counts only if a line there changes no other setting.
   const gap = gapsFor(document, text).find((each) => isSafe(document, text, each));
   if (gap === undefined) return { place: title };
   const point = pointAt(gap.at);
@@ -56,7 +56,7 @@ function gapsFor(document: Document, text: string): Gap[] {
   ];
 }
 
-/** Where the line begins that follows the one which holds the offset; a block text ends there itself. */
+/** The start of the line after the one with the offset; a block scalar ends there itself. */
 function lineAfter(text: string, offset: number): number | undefined {
   if (/[\r\n]/.test(text.charAt(offset - 1))) return offset;
   const found = /\r\n|\n|\r/.exec(text.slice(offset));

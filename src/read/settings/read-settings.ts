@@ -18,7 +18,7 @@ import {
 
 export interface ParsedSettings {
   readonly settings: CourseSettings;
-  /** Whether the two that every course must have could be read. */
+  /** Whether the two required settings could be read. */
   readonly isWhole: boolean;
   /** Where each setting stands, by its path such as `rules.move-number`. */
   readonly places: Readonly<Record<string, Place>>;
@@ -113,7 +113,7 @@ export const settingChoices = choicesOf(schema);
 /** What `engine` in `course.yaml` may hold. */
 export const marginChoices = choicesOf(margins);
 
-/** What a course is taken to be where a setting cannot be read, so that all else is checked. */
+/** Defaults for settings that cannot be read, so that everything else is still checked. */
 const fallback: CourseSettings = {
   title: 'Untitled course',
   side: 'both',
@@ -152,7 +152,7 @@ export function readSettings(written: SourceFile): ParsedSettings {
   return { settings, isWhole, places, problems, ...(missingId && { missingId }) };
 }
 
-/** The one name that the schema of a record passes over, whatever its value; other names are tested as rules. */
+/** Reports `__proto__`, which the schema of a record ignores; other names are checked as rules. */
 function lostRule({ hasKey, keyPlaceOf }: YamlResult<unknown>): YamlProblem[] {
   const name = '__proto__';
   if (!hasKey('rules', name)) return [];
@@ -167,9 +167,9 @@ function lostRule({ hasKey, keyPlaceOf }: YamlResult<unknown>): YamlProblem[] {
 
 const knownPieces = new WeakMap<SourceFile, PiecesLanguage | undefined>();
 
-/** The one setting that reading a chapter asks for. */
+/** The piece letters, the only setting that chapters are read with. */
 export function piecesOf(settings: SourceFile): PiecesLanguage | undefined {
-  // Few courses have it, and a file is asked again and again.
+  // Few courses set it, and this is called often.
   if (!settings.text.includes('pieces')) return undefined;
   if (!knownPieces.has(settings)) {
     knownPieces.set(settings, readSettings(settings).settings.pieces);

@@ -38,7 +38,7 @@ export const piecesSetting = z.enum(piecesLanguages, { error: piecesWords });
 
 /** Whether a text is a BCP 47 tag whose language is in use. */
 export function isLanguageTag(tag: string): boolean {
-  // Longer first parts are well-formed too, but none is in use: `english` is no tag.
+  // Longer primary subtags are well-formed, but none is in use: `english` is no tag.
   if (!/^[a-z]{2,3}(?:-|$)/i.test(tag)) return false;
   try {
     return Intl.getCanonicalLocales(tag).length === 1;

@@ -1,6 +1,6 @@
 /**
- * What an address must be for a site to be published at, where a text is no such address: to follow
- * “must be”. The paths of pages and pictures are added to it, and it stands on every page.
+ * What a site's address must be, to follow “must be” in a message; undefined for a good address. The paths of pages
+ * and pictures are appended to it, and every page contains it.
  */
 export function webAddressFault(address: string): string | undefined {
   if (!/^https?:\/\/[^/]/.test(address)) return 'a web address that begins with `https://`';

@@ -30,7 +30,7 @@ export async function isShelf(folder: string): Promise<boolean> {
 }
 
 /**
- * Reads `shelf.yaml` and looks at the folders that it names; nothing of a course is read but its settings.
+ * Reads `shelf.yaml` and looks into the folders that it names; of a course it reads only the settings.
  * @throws NoCourseError where the folder is also a course.
  */
 export async function findShelf(folder: string): Promise<ShelfFiles> {
@@ -84,7 +84,7 @@ async function lookAt(folder: string, root: string, written: string): Promise<Fo
   return { ...found, kind: 'course', ...(settings && { settings }) };
 }
 
-/** The folder beside a missing one that its name is probably a slip of. */
+/** The folder that a missing one is probably a misspelling of. */
 async function nearCourse(folder: string, inside: string): Promise<string | undefined> {
   const parent = path.posix.dirname(inside);
   const entries = await readdir(path.join(folder, parent), { withFileTypes: true }).catch(() => []);

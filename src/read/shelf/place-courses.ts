@@ -1,12 +1,12 @@
 import type { CourseProblem, SourceFile } from '../types.ts';
 import type { FolderNamed } from './read-shelf-settings.ts';
 
-/** What stands at a path that `courses` names. */
+/** What is found at a path that `courses` names. */
 export interface FolderSeen {
   /** Relative to the shelf's folder, with `/`, without `.`, `..` and a final `/`; empty for the shelf's own. */
   readonly path: string;
   readonly kind: 'course' | 'shelf' | 'folder' | 'file' | 'outside' | 'missing' | 'unreadable';
-  /** Where it really stands, relative to where the shelf's folder really stands; another path for a link. */
+  /** Its real path, relative to the shelf's real path; differs for a link. */
   readonly real: string;
   /** `course.yaml`, where it could be read. */
   readonly settings?: SourceFile;
@@ -22,8 +22,8 @@ export interface ShelvedFolder extends FolderNamed {
 }
 
 /**
- * The courses among the folders that `shelf.yaml` names, and one problem for each of the others; pure.
- * @param seen what stands at each of them, in the same order.
+ * Sorts the folders that `shelf.yaml` names into courses and problems; pure.
+ * @param seen what is found at each of them, in the same order.
  */
 export function placeCourses(
   named: readonly FolderNamed[],
@@ -128,7 +128,7 @@ function faultOfNesting(path: string, before: readonly ShelvedFolder[]): Fault |
   };
 }
 
-/** Some file systems know no difference between letters, or between their normal forms. */
+/** Some file systems ignore case and Unicode normal forms. */
 function isSame(a: string, b: string): boolean {
   return a.normalize().toLowerCase() === b.normalize().toLowerCase();
 }

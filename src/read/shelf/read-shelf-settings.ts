@@ -44,7 +44,7 @@ export interface ParsedShelfSettings {
   readonly problems: readonly CourseProblem[];
 }
 
-/** What a shelf is taken to be where a setting cannot be read. */
+/** Defaults for settings that cannot be read. */
 export const namelessShelf: ShelfSettings = {
   title: 'Untitled shelf',
   language: 'en',
@@ -72,7 +72,7 @@ const schema = z.strictObject(
   { error: 'a list of settings, one `name: value` a line' },
 );
 
-/** Reads `shelf.yaml`; pure. Whether its folders are courses is another's to see. */
+/** Reads `shelf.yaml`; pure. `placeCourses` checks whether its folders are courses. */
 export function readShelfSettings(written: SourceFile): ParsedShelfSettings {
   const { yaml, problems } = readYamlFile(written, schema, 'shelf-setting');
   const { courses = [], ...sound } = yaml.sound;

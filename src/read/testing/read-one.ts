@@ -5,7 +5,7 @@ import type { ChapterSyntax } from '../types.ts';
 /** Files of `games/` by their path. */
 type Games = Readonly<Record<string, string>>;
 
-/** Reads one chapter that has no other files beside it than the pictures and games given. */
+/** Reads one chapter on its own, with the given pictures and games beside it. */
 export function readOne(
   text: string,
   media: readonly string[] = [],
@@ -32,7 +32,7 @@ export function problemsOf(
   );
 }
 
-/** Text nodes in short: `type` or `type(what it holds)`; texts that meet are one. */
+/** Text nodes as short strings: `type` or `type(content)`; adjacent texts are joined. */
 export function shape(nodes: readonly (RootContent | PhrasingContent)[]): string[] {
   const shapes = nodes.flatMap((node): string[] => {
     switch (node.type) {

@@ -3,9 +3,9 @@ import type { Scalar } from 'yaml';
 const escapeLength: Readonly<Record<string, number>> = { x: 4, u: 6, U: 10 };
 
 /**
- * For each offset of a YAML scalar's value, and for its end, the offset in the text as it was
- * written: without quotes and block header, over escapes, folded lines and indentation (YAML 1.2.2,
- * chapters 7 and 8). White space may be off by what YAML took away; words are exact.
+ * For each offset of a YAML scalar's value, and for its end, the offset in the source text: it accounts for quotes,
+ * block headers, escapes, folded lines and indentation (YAML 1.2.2, chapters 7 and 8). White space that YAML drops
+ * may be off; words are exact.
  */
 export function alignScalar(written: string, value: string, style: Scalar.Type | undefined) {
   const isDouble = style === 'QUOTE_DOUBLE';
@@ -19,7 +19,7 @@ export function alignScalar(written: string, value: string, style: Scalar.Type |
     if (isDouble && found === '\\') {
       const next = written.charAt(at + 1);
       if (next === '\r' || next === '\n') {
-        // A line that is continued leaves nothing.
+        // An escaped line end produces no character.
         at += 1 + (/^\s*/.exec(written.slice(at + 1))?.[0].length ?? 0);
         continue;
       }

@@ -1,9 +1,9 @@
 import type * as z from 'zod';
 
-/** The names that a list of settings may have, each with the words that it takes; none where it takes any text. */
+/** The keys of a mapping, each with its allowed values; an empty list where any text is allowed. */
 export type Choices = Readonly<Record<string, readonly string[]>>;
 
-/** What a schema takes, for whoever offers names and values while they are typed. */
+/** The choices of a schema, for completion in editors. */
 export function choicesOf({ shape }: z.ZodObject): Choices {
   return Object.fromEntries(
     Object.entries(shape).map(([name, value]) => [name, wordsOf(value as z.core.$ZodType)]),

@@ -6,9 +6,8 @@ import { readYaml } from './read-yaml.ts';
 
 /**
  * Reads a file that is YAML as a whole, such as `course.yaml`.
- * @param rule reports the problems.
- * @returns the YAML, the file without characters that no text may hold, and the problems of both; the caller may add
- * to them.
+ * @param rule that reports its problems.
+ * @returns the YAML, the file without unprintable characters, and the problems of both, to which the caller may add.
  */
 export function readYamlFile<Schema extends z.ZodObject>(
   written: SourceFile,

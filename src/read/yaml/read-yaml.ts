@@ -20,7 +20,7 @@ export interface YamlSource {
   readonly text: string;
   /** From an offset in `text` to a point in the file. */
   readonly pointAt: (offset: number) => Point;
-  /** What the text is, for messages: `course.yaml`, `the front matter`, `this diagram`. */
+  /** What to call the text in messages: `course.yaml`, `the front matter`, `this diagram`. */
   readonly name: string;
 }
 
@@ -33,16 +33,16 @@ export interface YamlProblem {
 export interface YamlResult<T> {
   /** Absent where the text does not satisfy the schema. */
   readonly value?: T;
-  /** What is sound of the value, key by key: one wrong setting does not hide the others. */
+  /** The valid keys of the value: one wrong setting does not hide the others. */
   readonly sound: Partial<T>;
   readonly problems: readonly YamlProblem[];
-  /** Where the value at a path stands, else the whole text's first line. */
+  /** The place of the value at a path, else of the first line. */
   readonly placeOf: (...path: Path) => Place;
-  /** Whether there is such a name at a path. */
+  /** Whether a path exists. */
   readonly hasKey: (...path: Path) => boolean;
-  /** Where the name at a path stands. */
+  /** The place of the key at a path. */
   readonly keyPlaceOf: (...path: Path) => Place;
-  /** From an offset in the text at a path to its point in the file, whatever YAML style it has. */
+  /** Maps an offset in the text at a path to its point in the file, whatever its YAML style. */
   readonly locatorOf: (...path: Path) => (offset: number) => Point;
   /** The text at a path as nodes with their places. */
   readonly textOf: (...path: Path) => readonly Text[];
@@ -50,10 +50,7 @@ export interface YamlResult<T> {
 
 type Path = readonly (string | number)[];
 
-/**
- * Reads a YAML mapping and tests it against a zod schema; every problem gets the place of the
- * key or value it speaks of.
- */
+/** Reads a YAML mapping and validates it with a zod schema. Every problem has the place of its key or value. */
 export function readYaml<Schema extends z.ZodObject>(
   source: YamlSource,
   schema: Schema,
@@ -98,7 +95,7 @@ export function readYaml<Schema extends z.ZodObject>(
   return { sound: soundPart(schema, data), problems: [...escapes, ...problems], ...ways };
 }
 
-/** In quotes YAML can write any character, as in `"\e"`: takes out those that no text has. */
+/** Quoted YAML can contain any character, as `"\e"`: removes and reports unprintable ones. */
 function takeEscapes(document: Document, source: YamlSource, { span }: Places): YamlProblem[] {
   const problems: YamlProblem[] = [];
   if (!source.text.includes('\\') && source.text.search(unprintable) < 0) return problems;
@@ -253,7 +250,7 @@ function describeIssue(
   return [{ place: placeOf(...path), message: `\`${name}\` must be ${issue.message}.`, hint }];
 }
 
-/** The names that a list of settings within others may have. */
+/** The keys that a nested mapping may have. */
 function keysAt(schema: z.core.$ZodType, path: Path): string[] {
   const { def } = schema._zod;
   if ('innerType' in def) return keysAt(def.innerType as z.core.$ZodType, path);
@@ -280,7 +277,7 @@ function itemHint(wanted: string, written: unknown): string {
     : `Write it like this: \`- ${sample}\`.`;
 }
 
-/** `this exercise` has no setting at all under such a name, and neither has any other. */
+/** A message for a key that exists nowhere: `this exercise` has no such setting. */
 function noSetting(name: string): string {
   const [, block] = /^this (.*)$/.exec(name) ?? [];
   if (block === undefined) return `${capital(name)} has no`;

@@ -1,6 +1,6 @@
-/** What to write for a value of YAML that is none of those wanted. */
+/** Hints for values of YAML that are not what is wanted. */
 
-/** Languages whose names are known to authors who write them out; any other tag is read as well. */
+/** Languages that authors may write out by name; any other tag is accepted as well. */
 const languages =
   'en de es fr it pt nl da sv no fi pl cs sk hu ro bg ru uk sr hr el tr ar he hi zh ja ko'.split(
     ' ',
@@ -19,7 +19,7 @@ export function valueHint(
   const meant = meantValue(key, written, wanted.includes('`true`'));
   if (meant !== undefined) return `Did you mean \`${key}: ${meant}\`?`;
   if (wanted.endsWith('behind `- `')) {
-    // A name or several, not a text with a comma.
+    // One name or several, but not a sentence with a comma.
     if (typeof written === 'string' && /^\S+(?:, *\S+)*$/.test(written)) {
       return `Did you mean \`${key}: [${written.split(/, */).join(', ')}]\`?`;
     }
@@ -45,7 +45,7 @@ function meantValue(key: string, written: unknown, isSwitch: boolean): string | 
   return key === 'language' ? languageTag(word) : undefined;
 }
 
-/** The tag of a language that is named in English or in itself. */
+/** The tag of a language from its English or its own name. */
 function languageTag(word: string): string | undefined {
   return languages.find((tag) =>
     ['en', tag].some(

@@ -1,6 +1,6 @@
 import { type Document, isMap, isScalar, type YAMLError } from 'yaml';
 
-/** What is wrong with a text that is no YAML, in an author's words, and where (offsets in it). */
+/** What is wrong with invalid YAML, in an author's words, and where (offsets in the text). */
 export interface YamlFault {
   /** A clause without a full stop. */
   readonly what: string;
@@ -11,7 +11,7 @@ export interface YamlFault {
 
 const quotes = 'Put the value in quotes, such as `title: "Moves: a start"`.';
 
-/** The same with the line at hand, where it is short and holds no quotes of its own. */
+/** A hint with the line in question, if it is short and has no quotes of its own. */
 function quotesAt(text: string, offset: number): string {
   const start =
     Math.max(text.lastIndexOf('\n', offset - 1), text.lastIndexOf('\r', offset - 1)) + 1;
@@ -21,7 +21,7 @@ function quotesAt(text: string, offset: number): string {
   return key && value ? `Put the value in quotes: \`${key}: "${value}"\`.` : quotes;
 }
 
-/** Explains the first fault of a text: those behind it are mostly its consequences. */
+/** Explains the first fault of a text; later ones are mostly its consequences. */
 export function explainYaml({ code, message, pos }: YAMLError, document: Document, text: string) {
   const [start] = pos;
   const lineEnd = start + text.slice(start).search(/\r|\n|$/);
@@ -92,7 +92,7 @@ export function duplicateKey(text: string, start: number): YamlFault {
   };
 }
 
-/** `*word` and `&word` are references in YAML, and nobody means them. */
+/** `*word` and `&word` are references in YAML, which no author means. */
 export function explainReference(text: string): YamlFault {
   const start = Math.max(0, text.search(/(?<=:\s+|-\s+)[*&]/));
   return {

@@ -2,15 +2,14 @@ import { type Document, isAlias, isMap, isScalar, isSeq, type YAMLMap } from 'ya
 import { duplicateKey, explainReference, type YamlFault } from './yaml-fault.ts';
 
 /**
- * How deep lists and names may lie within one another. The forms of the course language have two
- * levels; the library goes in once a level, and makes of a name that is a list a text twice as long.
+ * How deep mappings and lists may be nested. The course language has two levels; the library recurses once a level,
+ * and doubles the length of a key that is a list.
  */
 const deepest = 20;
 
 /**
- * What is sound YAML and no form of the course language: names that are lists, names given twice,
- * references, and what is nested too deep. Everything behind this may go in once a level. The library
- * would find the second by comparing each name with all before it.
+ * Finds valid YAML that the course language does not use: keys that are lists, duplicate keys, references, and deep
+ * nesting. Code behind this may recurse. The library would find duplicates by comparing each key with all before it.
  */
 export function findStructureFault(document: Document, text: string): YamlFault | undefined {
   const open: { node: unknown; depth: number }[] = [{ node: document.contents, depth: 1 }];

@@ -1,6 +1,6 @@
 import { isMap, isScalar, isSeq, parseDocument } from 'yaml';
 
-/** A text of a YAML mapping, and where it is written, without quotation marks. */
+/** A text of a YAML mapping and its range, without quotation marks. */
 export interface YamlText {
   readonly name: string;
   readonly text: string;
@@ -8,7 +8,7 @@ export interface YamlText {
   readonly end: number;
 }
 
-/** The texts of some settings of a YAML mapping, in the order of their names; items of a list one by one. */
+/** The texts of some keys of a YAML mapping, in the order given; list items one by one. */
 export function yamlTexts(yaml: string, names: readonly string[]): YamlText[] {
   const { contents } = parseDocument(yaml, { logLevel: 'silent' });
   if (!isMap(contents)) return [];
@@ -23,7 +23,7 @@ export function yamlTexts(yaml: string, names: readonly string[]): YamlText[] {
   });
 }
 
-/** Behind the sign that opens a scalar. */
+/** The offset behind the quotation mark that opens a scalar. */
 function startOfText(yaml: string, from: number, type: string | undefined): number {
   if (type === 'QUOTE_DOUBLE' || type === 'QUOTE_SINGLE') return from + 1;
   if (type !== 'BLOCK_FOLDED' && type !== 'BLOCK_LITERAL') return from;

@@ -1,10 +1,10 @@
-/** The sign of a quote, of an item of a list or of a footnote (CommonMark 0.31, chapter 5). */
+/** The marker of a quote, a list item or a footnote (CommonMark 0.31, chapter 5). */
 const container = />|[-+*](?=[ \t]|$)|\d{1,9}[.)](?=[ \t]|$)|\[\^[^\]\s]{1,999}\]:/y;
 
 /**
- * In how many quotes, lists and footnotes a line of Markdown can stand at most: as many as it begins
- * with signs, and one for two columns of space, since what stands so far in may be a part of a list
- * above. The line is given without its end.
+ * How many quotes, lists and footnotes a line of Markdown can be inside at most: one for each marker at its start,
+ * and one for every two columns of indentation, since it may continue a list above.
+ * @param line without its line end.
  */
 export function countLevels(line: string): { levels: number; signs: number } {
   let rule: number | undefined;
@@ -24,7 +24,7 @@ export function countLevels(line: string): { levels: number; signs: number } {
   return { levels: signs + (columns >> 1), signs };
 }
 
-/** Where the line may be a rule across the page from, as in `* * *`: that opens no lists. */
+/** Where the line may start a thematic break, as `* *` does: that opens no lists. */
 function ruleStart(line: string, sign: string): number {
   let at = line.length;
   let signs = 0;

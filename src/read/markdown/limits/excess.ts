@@ -1,8 +1,8 @@
 import type { Node } from 'mdast';
 
 /**
- * Stands for text that is not read, since reading it would take a time that grows faster than the
- * text: the parser of Markdown looks back, or ahead, from each of some signs. `readTextNodes` reports it.
+ * Stands for text that is left unread because parsing it would take more than linear time: the Markdown parser looks
+ * back or ahead from some characters. `readTextNodes` reports it.
  */
 export interface ExcessNode extends Node {
   type: 'excess';

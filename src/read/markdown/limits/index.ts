@@ -9,7 +9,7 @@ export { limitLines } from './limit-lines.ts';
 export { limitNesting } from './limit-nesting.ts';
 export { limitSigns, mayExceedSigns, signLimitFromMarkdown } from './limit-signs.ts';
 
-/** Takes out of a chapter's tree, and reports, what would make all that walks it slow or overflow. */
+/** Removes from a chapter's tree, and reports, what would make later walks slow or overflow the stack. */
 export function limitTree(root: Root, context: Pick<TextContext, 'source' | 'report'>): void {
   limitNesting(root, context);
   limitHtml(root, context);

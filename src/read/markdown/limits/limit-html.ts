@@ -2,12 +2,14 @@ import type { Html, Root } from 'mdast';
 import { visit } from 'unist-util-visit';
 import { placeOf, type TextContext } from '../../text-context.ts';
 
-/** Most tags that HTML in a chapter may leave open at once: all that read the page go in once a level. */
+/**
+ * The most tags that HTML in a chapter may leave open at once: everything that reads the page recurses once a level.
+ */
 const mostOpen = 100;
 
 /**
- * Most elements that open tags of formatting may make anew: after the end of its paragraph a `<b>` that
- * is open is begun again in each one that follows (HTML, 13.2.4.3).
+ * The most elements that unclosed formatting tags may create: a `<b>` left open at the end of its paragraph is
+ * reopened in each one that follows (HTML, 13.2.4.3).
  */
 const mostRepeated = 200_000;
 
@@ -19,7 +21,7 @@ const closedByThemselves = new Set(
   ).split(' '),
 );
 
-/** HTML, 13.2.4.2: the elements that are begun again. */
+/** HTML, 13.2.4.2: the formatting elements, which are reopened. */
 const formatting = new Set('a b big code em font i nobr s small strike strong tt u'.split(' '));
 
 const tag = /<(\/?)([A-Za-z][^\s/>]*)/g;
@@ -29,7 +31,7 @@ const tag = /<(\/?)([A-Za-z][^\s/>]*)/g;
  * comment counts as well: this is no parser of HTML.
  */
 export function limitHtml(root: Root, context: Pick<TextContext, 'source' | 'report'>): void {
-  // Most chapters have none, and a walk through all of the tree takes as long as many a rule.
+  // Most chapters have no HTML, and walking the whole tree costs as much as many a rule.
   if (!/<[/A-Za-z]/.test(context.source.text)) return;
   const open = new Map<string, number>();
   const nodes: Html[] = [];

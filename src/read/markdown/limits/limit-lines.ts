@@ -5,24 +5,23 @@ import type { ExcessNode } from './excess.ts';
 /** What a chapter may ask of the parser of Markdown. */
 export const lineLimits = {
   /**
-   * The most quotes, lists and footnotes that a line may stand in. The parser matches each line with
-   * all of them, and makes a list by reading all that is in it. A text may be nested 50 levels deep
-   * (`limitNesting`), where a list is two levels; nobody indents a line by 120 columns.
+   * The most quotes, lists and footnotes that a line may be inside. The parser matches each line with all of them,
+   * and reads a list to its end to build it. Text may be nested 50 levels deep (`limitNesting`), where a list counts
+   * as two levels; nobody indents a line by 120 columns.
    */
   levels: 60,
   /**
-   * The most offsets of underlined headings, added up. For each of them the parser copies what it has
-   * read of the chapter, so this is about the number of signs copied. A chapter of 100 KB, as long as
-   * any in a book, may have 2,000 such headings; one of 1 MB, the longest there is, 200.
+   * The most that the offsets of underlined headings may add up to. For each, the parser copies what it has read so
+   * far, so the sum is about the number of characters copied. A chapter of 100 KB, as long as any in a book, may have
+   * 2,000 such headings; one of 1 MB, the longest allowed, 200.
    */
   copied: 100_000_000,
-  /** The most definitions `[name]: address`: for each `[name]` the parser looks through all of them. */
+  /** The most definitions `[name]: address`: the parser searches them all for each `[name]`. */
   definitions: 2000,
   /**
-   * The most lines looked back to. A line that goes on with a quote or an item without its sign makes
-   * the parser look back to the beginning of the paragraph. This is one of 6,000 such lines, or 2,000
-   * of 140. Moves of 250 KB without an empty line, the longest that `import` writes, look like four
-   * million.
+   * The most lines that the parser may look back over. A line that continues a quote or an item without its marker
+   * makes it look back to the start of the paragraph. One paragraph of 6,000 such lines reaches the limit, or 2,000
+   * of 140. Moves of 250 KB without an empty line, the longest that `import` writes, count as four million.
    */
   lookedBack: 20_000_000,
 };
@@ -31,7 +30,7 @@ const blank = /^[ \t]*$/;
 const definition = /^[ \t>]*\[[^\]]+\]:/;
 const underline = /^[ \t>]*(?:=+|-+)[ \t]*$/;
 
-/** Not at once: the first number that is written in a language loads its data, a twentieth of the program's start. */
+/** Lazy: formatting the first number loads the data of its language, a twentieth of the program's start. */
 const reasons = () =>
   ({
     depth: {
@@ -55,9 +54,8 @@ const reasons = () =>
 type Reason = keyof ReturnType<typeof reasons>;
 
 /**
- * Empties the lines of a chapter for which the parser of Markdown would take more than a number of
- * steps that grows with the chapter, and returns a node for the first of each kind. It knows lines
- * and no blocks, and so counts too much rather than too little.
+ * Empties the lines for which the Markdown parser would take more than linear time, and returns a node for the first
+ * of each kind. It knows lines and no blocks, so it counts too much rather than too little.
  */
 export function limitLines(
   text: string,
@@ -89,19 +87,19 @@ export function limitLines(
   return { text: parts.join('') + text.slice(done), excess };
 }
 
-/** A function that is given the lines in their order and tells why one of them is too much. */
+/** Returns a function that takes the lines in order and says why one of them is too much. */
 function createJudge(
   limits: typeof lineLimits,
 ): (line: string, offset: number) => Reason | undefined {
   let copied = 0;
   let definitions = 0;
   let lookedBack = 0;
-  /** Of the lines since the last empty one: their number, and the most levels of one. */
+  /** Since the last empty line: how many lines, and the deepest level of one. */
   let lines = 0;
   let most = 0;
   return (line, offset) => {
     const reason = blank.test(line) ? undefined : tooMuch(line, offset);
-    // What is not read is an empty line to the parser.
+    // The parser sees a line that is left out as empty.
     if (reason !== undefined || blank.test(line)) {
       lines = 0;
       most = 0;

@@ -6,10 +6,7 @@ const deepestNesting = 50;
 
 type Content = RootContent | PhrasingContent;
 
-/**
- * Empties the nodes that lie deeper, and reports the first of them. Everything that walks a text
- * after this may call itself once a level.
- */
+/** Empties deeper nodes and reports the first. Everything that walks the text afterwards may recurse. */
 export function limitNesting(
   root: { children: Content[] },
   context: Pick<TextContext, 'source' | 'report'>,

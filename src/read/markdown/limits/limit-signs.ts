@@ -19,25 +19,24 @@ declare module 'micromark-util-types' {
   }
 }
 
-/** What one paragraph, heading, cell or comment may have. */
+/** Limits for one paragraph, heading, cell or comment. */
 export const signLimits = {
   /**
-   * The most brackets and runs of stars and underscores. From each of them the parser looks back to the
-   * beginning, so that n of them take n² steps; with this limit a chapter of nothing else takes at most
-   * ten times as long as one of links. The most in the courses of this repository is 24; 120 links in one
-   * sentence have 240.
+   * The most brackets and runs of `*` and `_`. From each the parser looks back to the start, so n of them take n²
+   * steps; with this limit a chapter of nothing else takes at most ten times as long as one of links. The most in the
+   * courses of this repository is 24; 120 links in one sentence have 240.
    */
   signs: 300,
   /**
-   * The most backticks and `<` that open nothing, which is known at the end of the paragraph only. A
-   * real text has one where something was forgotten.
+   * The most backticks and `<` that open nothing, which the parser knows only at the end of the paragraph. Real text
+   * has one where something was forgotten.
    */
   unclosed: 50,
 };
 
 const [star, less, opening, closing, underscore, backtick] = [42, 60, 91, 93, 95, 96];
 
-/** Takes the rest of a text, unread, once it has shown more than so many of the signs it is asked for. */
+/** Takes the rest of a text unread once it has more than `most` of the given characters. */
 function counter(token: 'signExcess' | 'openExcess', most: number): Construct {
   const counts = new WeakMap<TokenizeContext, number>();
   return {
@@ -50,7 +49,7 @@ function counter(token: 'signExcess' | 'openExcess', most: number): Construct {
         effects.enter(token);
         return between(code);
       };
-      // A line end is a token of its own: the tokenizer, asked for another line, never ends without.
+      // A line end must be a token of its own: asked for another line, the tokenizer would never end.
       function between(code: Code): State | undefined {
         if (code === null) {
           effects.exit(token);
@@ -77,10 +76,10 @@ function counter(token: 'signExcess' | 'openExcess', most: number): Construct {
   };
 }
 
-/** Stands behind all other extensions, so that signs are counted before they are read. */
+/** Goes behind all other extensions, so that characters are counted before they are read. */
 export function limitSigns(limits = signLimits): Extension {
   const signs = counter('signExcess', limits.signs);
-  // Asked when no other construct has taken the sign.
+  // Runs when no other construct has taken the character.
   const unclosed: Construct = { ...counter('openExcess', limits.unclosed), add: 'after' };
   return {
     text: {
@@ -89,20 +88,20 @@ export function limitSigns(limits = signLimits): Extension {
       [closing]: signs,
       [underscore]: signs,
       [less]: unclosed,
-      // Without this, code would be looked for within a run of backticks, too.
+      // Otherwise it would look for code inside a run of backticks.
       [backtick]: { ...unclosed, previous: codeText.previous },
     },
   };
 }
 
-/** What ends a paragraph at the latest. */
+/** A paragraph ends here at the latest. */
 const emptyLine = /\n[ \t]*\r?\n/;
 const allSigns = /[*[\]_]/g;
 const allOpening = /[<`]/g;
 
 /**
- * Whether a paragraph of a text may have more signs than are read. It knows lines and no blocks, and so counts too
- * much rather than too little. To count while parsing costs a tenth of it, and hardly a text needs that.
+ * Whether some paragraph may exceed the limits. It knows lines and no blocks, so it counts too much rather than too
+ * little. Counting while parsing would cost a tenth of the parsing, and hardly a text needs it.
  */
 export function mayExceedSigns(text: string, limits = signLimits): boolean {
   return text

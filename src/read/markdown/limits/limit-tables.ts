@@ -3,13 +3,12 @@ import { visit } from 'unist-util-visit';
 import { placeOf, type TextContext } from '../../text-context.ts';
 
 /**
- * Most cells in the tables of a chapter. A row that is too short is filled up when it is shown, so that
- * a table has as many cells as columns times rows. This is a hundred tables of a hundred
- * rows and ten columns.
+ * The most cells in the tables of a chapter: a hundred tables of a hundred rows and ten columns. Short rows are
+ * filled up when shown, so a table has columns times rows cells.
  */
 const mostCells = 100_000;
 
-/** Empties the tables that go beyond, and reports the first of them. */
+/** Empties the tables beyond the limit and reports the first. */
 export function limitTables(root: Root, context: Pick<TextContext, 'source' | 'report'>): void {
   if (!context.source.text.includes('|')) return;
   let cells = 0;
