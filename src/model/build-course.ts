@@ -8,7 +8,7 @@ import { playChapters } from './play/play-chapters.ts';
 import { outlineChapter } from './queries/outline.ts';
 import type { Course } from './types.ts';
 
-/** Builds the model of a course afresh. `src/workspace` keeps what it can of the one before. */
+/** Builds the model of a course from nothing. `src/workspace` reuses what it can of the model before. */
 export function buildCourse(syntax: CourseSyntax, limits = modelLimits): Course {
   const { side } = syntax.settings;
   const played = playChapters(documentsOf(syntax), { side, limits });

@@ -7,12 +7,12 @@ interface Tree {
   readonly castled: Castlings;
 }
 
-/** For the nodes of a tree, the castlings that led to each. */
+/** By the nodes of a tree: for each node, the castlings that led to it. */
 const known = new WeakMap<object, readonly Castlings[]>();
 
 /**
- * The castlings among the moves that led to a node, those before its block too. They are found once for
- * all nodes of a block: a claim at the end of a long line would else look back through all of it.
+ * The castlings on the way to a node, in earlier blocks too. Found once for all nodes of a block: otherwise a claim
+ * at the end of a long line would walk all of it again.
  */
 export function castledBefore({ nodes, castled }: Tree, node: number): Castlings {
   const all = known.get(nodes) ?? castlingsIn(nodes, castled);
@@ -20,7 +20,7 @@ export function castledBefore({ nodes, castled }: Tree, node: number): Castlings
   return all[node] ?? castled;
 }
 
-/** Parents stand before their children. */
+/** One pass is enough, since parents precede their children. */
 function castlingsIn(nodes: Tree['nodes'], before: Castlings): readonly Castlings[] {
   const all: Castlings[] = [];
   for (const { parent, move } of nodes) {

@@ -1,12 +1,12 @@
 import { slug } from './slug.ts';
 import type { Course } from './types.ts';
 
-/** The name of a course through all its editions: as set, else made from its title. */
+/** Identifies a course in all its editions: the `id` of its settings, else made from its title. */
 export function courseId({ settings: { id, title } }: Pick<Course, 'settings'>): string {
   return id ?? shortened(slug(title));
 }
 
-/** As much of an id as files can be named by: 200 bytes of UTF-8. */
+/** Cuts an id to 200 bytes of UTF-8, so that it can name files. */
 function shortened(id: string): string {
   let bytes = 0;
   let short = '';

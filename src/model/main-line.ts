@@ -2,7 +2,7 @@ interface LineNode {
   readonly children: readonly number[];
 }
 
-/** The nodes of a tree's main line: its start, and from there each time the first move. */
+/** The nodes of a tree's main line: its start, then always the first move. */
 export function mainLine<Node extends LineNode>(nodes: readonly Node[]): Node[] {
   const line: Node[] = [];
   for (let node = nodes[0]; node; node = nodes[node.children[0] ?? -1]) line.push(node);

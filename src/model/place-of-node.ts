@@ -1,7 +1,7 @@
 import type { PhrasingContent, RootContent } from 'mdast';
 import type { Place } from '../diagnostics/index.ts';
 
-/** The place of a text node; the reader gives every node file positions. */
+/** The place of a text node. Every node has one after `read`. */
 export function placeOfNode(node: RootContent | PhrasingContent, file: string): Place {
   const point = (
     at: { line: number; column: number; offset?: number | undefined } | undefined,

@@ -1,4 +1,4 @@
-/** The id that a title or a heading gives: its words in small letters, joined by hyphens. */
+/** The id made from a title or a heading: its words in lower case, joined by hyphens. */
 export function slug(words: string): string {
   const id = words
     .normalize('NFKC')

@@ -53,11 +53,14 @@ export type {
 export interface Course {
   readonly settings: CourseSettings;
   readonly chapters: readonly Chapter[];
-  /** What is played and checked as a chapter is and is none: about, imprint. In the order of their file names. */
+  /**
+   * Documents that are played and checked like chapters but are none, such as an imprint, in the order of their file
+   * names.
+   */
   readonly pages: readonly Page[];
   /** The latest first. */
   readonly news: readonly News[];
-  /** Every named position; where a name stands twice, the first. */
+  /** Every named position; of a name given twice, the first. */
   readonly labels: Readonly<Record<string, Label>>;
   /** Where each setting stands in `course.yaml`, by its path such as `rules.move-number`. */
   readonly settingPlaces: Readonly<Record<string, Place>>;
@@ -66,9 +69,9 @@ export interface Course {
   readonly theme?: Theme;
   /** The graph of positions over all `moves` blocks of its chapters, by `Position.key`. */
   readonly graph: Readonly<Record<string, GraphPosition>>;
-  /** Where its links into other courses of its shelf lead, by `course/label`. */
+  /** Where links into other courses of the shelf lead, by `course/label`. */
   readonly siblings?: Readonly<Record<string, PlaceOnShelf>>;
-  /** What could not be read outside of its chapters and pages: settings, files, news. */
+  /** Problems outside chapters and pages: in settings, files, news. */
   readonly problems: readonly CourseProblem[];
 }
 
@@ -83,7 +86,7 @@ export interface Chapter {
   readonly draft?: true;
   /** Where it is published, for a page. */
   readonly page?: PageFront;
-  /** Of its words, where the course is in another one. */
+  /** The language of its words, if it differs from the course's. */
   readonly language?: string;
   /** The letters that its moves are written in, where they are not those of SAN. */
   readonly pieces?: PiecesLanguage;
@@ -104,22 +107,22 @@ export interface Chapter {
   readonly problems: readonly CourseProblem[];
 }
 
-/** A document of the course that is no chapter: in no list of them, no practice, no counts. */
+/** A document that is no chapter: left out of lists of chapters, practice and counts. */
 export interface Page extends Chapter {
   readonly page: PageFront;
 }
 
 /** What the directives and moves in a chapter's texts speak of, by their `id`. */
 export interface SpokenOf {
-  /** The position that a directive speaks of; none for one that speaks of its line alone. */
+  /** The node that a directive speaks of; none for a directive about its line alone. */
   readonly directives: Readonly<Record<number, NodeRef>>;
   /** The node of each move; null where no block of the chapter has it. */
   readonly moves: Readonly<Record<number, readonly (NodeRef | null)[]>>;
-  /** The moves that were not looked for, which has a finding of its own. */
+  /** The moves that were not searched for, which has a finding of its own. */
   readonly unsought: readonly number[];
 }
 
-/** `:here[…]`: a name that a chapter gives, and what stands there. */
+/** `:here[…]`: a name that a chapter gives, and the position it stands for. */
 export interface GivenName {
   readonly name: string;
   /** What readers see in its place. */
@@ -131,7 +134,7 @@ export interface GivenName {
   readonly position?: Position;
   /** The move that led there. */
   readonly move?: { readonly from: Square; readonly to: Square };
-  /** Where that move is written; for a start position the first sign of its block. */
+  /** The place of that move; for a start position the first character of its block. */
   readonly shown?: Place;
   /** The castlings that led there, as far as the course shows them. */
   readonly castled: readonly PlayedMove[];
@@ -141,29 +144,29 @@ export interface GivenName {
 
 /** What the author tells students of a new edition. */
 export interface News extends Omit<NewsSyntax, 'problems' | 'blocks'> {
-  /** Those that show a named position get it when they are shown: it may be gone. */
+  /** Boards of named positions are resolved when shown, since the name may be gone by then. */
   readonly blocks: readonly DiagramBlock[];
 }
 
 export type Block = MovesBlock | DiagramBlock | ExerciseBlock | GameBlock | PatternBlock;
 
 interface BlockBase {
-  /** Names it in its chapter: made of its text, so that blocks before it do not change it. */
+  /** Unique in its chapter. A hash of its text, so that blocks before it do not change it. */
   readonly key: string;
   /** The chapter's file. */
   readonly chapter: string;
   readonly place: Place;
   /** The side at the bottom of the board. */
   readonly view: Color;
-  /** Where the FEN stands that it starts from. */
+  /** The place of the FEN that it starts from. */
   readonly fen?: Place;
-  /** The castlings that led to where it starts, in the blocks that it starts from. */
+  /** The castlings on the way to its start, in the blocks that it starts from. */
   readonly castled: readonly PlayedMove[];
 }
 
 /**
- * A tree of moves, flattened: `nodes[0]` is the start position and has no move; a parent
- * always stands before its children, and nodes stand in the order of the text.
+ * A tree of moves, flattened: `nodes[0]` is the start position and has no move; parents precede their children, and
+ * nodes are in the order of the text.
  */
 export interface MovesBlock extends BlockBase {
   readonly kind: 'moves';
@@ -177,11 +180,11 @@ export interface MovesBlock extends BlockBase {
   /** Where the value of each tag stands. */
   readonly tagPlaces: Readonly<Record<string, Place>>;
   readonly result?: string;
-  /** Whether some of its text could not be read: nobody knows where its lines were meant to end. */
+  /** Whether some of its text could not be read, so that nobody knows where its lines were meant to end. */
   readonly unread?: true;
 }
 
-/** A written move and what became of it on the board; `index` counts in `MovesBlock.nodes`. */
+/** A written move and the result of playing it; `index` counts in `MovesBlock.nodes`. */
 export interface MoveNode extends WrittenNode {
   /** Absent for the start position and for a move that cannot be played. */
   readonly move?: PlayedMove;
@@ -257,7 +260,7 @@ export interface DiagramBlock extends PositionBlock {
   readonly claims: readonly Statement[];
 }
 
-/** A position of the course and everywhere it stands. */
+/** A position of the course and everywhere it occurs. */
 export interface GraphPosition {
   /** `Position.key`. */
   readonly key: string;
@@ -291,7 +294,7 @@ export interface ExerciseBlock extends PositionBlock {
 /** `nodes[0]` is the exercise's position, `nodes[1]` the move that is spoken of. */
 export type ExerciseLine = readonly MoveNode[];
 
-/** A whole game: it illustrates, and its moves are neither advice nor replies. */
+/** A whole game. It illustrates: its moves are neither advice nor replies. */
 export interface GameBlock extends BlockBase {
   readonly kind: 'game';
   readonly nodes: readonly MoveNode[];
@@ -315,7 +318,7 @@ export interface GameBlock extends BlockBase {
 export interface GameExit {
   /** The game's node with that position. */
   readonly node: number;
-  /** A place of that position in the course. */
+  /** An occurrence of that position in the course. */
   readonly ref: NodeRef;
   /** The game's next move: the one that the course does not have; absent where the game ends. */
   readonly next?: number;
@@ -335,7 +338,7 @@ export interface PatternBlock extends BlockBase {
   readonly reversed: boolean;
   /** Moves in SAN, one of which is advised wherever the pattern stands. */
   readonly advice: readonly PatternMove[];
-  /** What holds wherever it stands. */
+  /** Claims that hold wherever the pattern occurs. */
   readonly claims: readonly Statement[];
   readonly text: readonly PhrasingContent[];
   /** Where advice, claims and text do not hold. */
@@ -347,7 +350,7 @@ export interface PatternBlock extends BlockBase {
   readonly matches: readonly PatternMatch[];
 }
 
-/** A move that belongs to no one position, as it is written. */
+/** A move that belongs to no single position, as written. */
 export interface PatternMove {
   readonly san: string;
   readonly place: Place;

@@ -2,7 +2,7 @@ import type { PhrasingContent, RootContent } from 'mdast';
 
 type TextNode = RootContent | PhrasingContent;
 
-/** Walks text nodes in order, at any depth. */
+/** Visits text nodes in order, at any depth. */
 export function walkText(nodes: readonly TextNode[], visit: (node: TextNode) => void): void {
   for (const node of nodes) {
     visit(node);

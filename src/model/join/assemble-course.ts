@@ -9,19 +9,19 @@ import { joinFrame } from './join-frame.ts';
 import { makeGraph } from './make-graph.ts';
 import { findPattern } from './match-pattern.ts';
 
-/** What is known of a chapter before it is on the board. */
+/** What is known of a chapter before it is played. */
 export type ChapterFront = Pick<
   Chapter,
   'id' | 'title' | 'summary' | 'learn' | 'draft' | 'page' | 'language' | 'pieces' | 'file' | 'media'
 >;
 
-/** A chapter for a course: what stands in it is asked for once, when somebody looks. */
+/** A chapter to join to a course. Its content is made at the first request. */
 export interface ChapterToJoin {
   readonly front: ChapterFront;
   readonly names: Chapter['names'];
   /** What its course's graph is made of; absent where the chapter is at hand anyway. */
   readonly outline?: ChapterOutline | undefined;
-  /** The chapter on the board, with what others say of its positions. */
+  /** The played chapter, with what other chapters say of its positions. */
   readonly whole: () => Chapter;
 }
 
@@ -42,10 +42,10 @@ export function frontOf(chapter: Chapter): ChapterFront {
 }
 
 /**
- * Joins chapters and pages to a course: its names, its graph of positions, its games' exits. Whoever looks at one
- * chapter causes no other to be played, nor does the graph where outlines are given.
+ * Joins chapters and pages to a course: its names, its graph of positions, the exits of its games. Looking at one
+ * chapter plays no other; looking at the graph plays those without an outline.
  * @param documents the chapters, then the pages.
- * @param unsought what `findUnsought` reports of the chapters.
+ * @param unsought the problems that `findUnsought` reports.
  */
 export function assembleCourse(
   frame: CourseFrame,
@@ -109,7 +109,7 @@ function lazyChapter(
   return chapter;
 }
 
-/** What each chapter is said to have by others, by its file. */
+/** What other chapters say of each chapter's positions, by its file. */
 export function saidByChapter(
   played: readonly Pick<PlayedChapter, 'elsewhere'>[],
 ): ReadonlyMap<string, readonly SaidElsewhere[]> {
@@ -132,7 +132,7 @@ function labelsOf(chapters: readonly ChapterToJoin[]): Record<string, Label> {
   return labels;
 }
 
-/** Puts into a chapter's blocks what only the whole course knows. */
+/** Adds to a chapter's blocks what only the whole course knows: exits of games and matches of patterns. */
 function joinGraph(
   blocks: readonly Block[],
   graph: () => Course['graph'],

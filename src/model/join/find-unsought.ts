@@ -3,10 +3,9 @@ import type { ModelLimits } from '../model-limits.ts';
 import type { CourseProblem } from '../types.ts';
 
 /**
- * The patterns that are not looked for, since those before them would be compared with too many positions
- * together.
+ * Reports the patterns that are not searched for because those before them already reach the limit of comparisons.
  * @param patterns the places of each chapter's patterns.
- * @param positions how many the course has.
+ * @param positions the number of positions in the course.
  */
 export function findUnsought(
   patterns: readonly (readonly Place[])[],

@@ -1,11 +1,11 @@
 import type { GivenName } from '../types.ts';
 
-/** A name where it is given first, and the chapter's file. */
+/** A name where it is first given, with the file of that chapter. */
 export interface NameInCourse extends GivenName {
   readonly chapter: string;
 }
 
-/** The names of a course where they are given first, by name, in the order of the course. */
+/** The names of a course where each is first given, in the order of the course. */
 export function firstNames(
   chapters: readonly { readonly file: string; readonly names: readonly GivenName[] }[],
 ): ReadonlyMap<string, NameInCourse> {

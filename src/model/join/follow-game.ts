@@ -2,10 +2,7 @@ import { initialPosition } from '../../chess/index.ts';
 import { mainLine } from '../main-line.ts';
 import type { GameExit, GraphPosition, MoveNode } from '../types.ts';
 
-/**
- * Follows a game's main line through the course: the last position that the course knows, by
- * whatever order of moves the game reached it.
- */
+/** Finds the last position of a game's main line that the course knows, whatever the order of moves. */
 export function followGame(
   nodes: readonly MoveNode[],
   graph: Readonly<Record<string, GraphPosition>>,
@@ -16,7 +13,7 @@ export function followGame(
     const [next] = children;
     if (ref) exit = { node: index, ref, ...(next === undefined ? {} : { next }) };
   }
-  // A start that the course knows counts, but not the initial position alone.
+  // Known start positions count, except for the initial position alone.
   const isInitial = exit?.node === 0 && nodes[0]?.position?.key === initialPosition.key;
   return isInitial ? undefined : exit;
 }

@@ -2,15 +2,15 @@ import type { CourseFrame } from '../../read/index.ts';
 import type { Course, CourseProblem } from '../types.ts';
 import { showBoards } from './show-boards.ts';
 
-/** What a course has beside its chapters. */
+/** Everything of a course but its chapters and pages. */
 export type CourseAround = Pick<
   Course,
   'settings' | 'settingPlaces' | 'missingId' | 'news' | 'siblings' | 'theme' | 'problems'
 >;
 
 /**
- * What a course has beside its chapters, with all problems that are not a chapter's own.
- * @param unsought what `findUnsought` reports of the chapters.
+ * Everything of a course but its chapters and pages, with all problems that belong to no chapter.
+ * @param unsought the problems that `findUnsought` reports.
  */
 export function joinFrame(frame: CourseFrame, unsought: readonly CourseProblem[]): CourseAround {
   const { settings, settingPlaces, missingId, news = [], siblings, theme, problems } = frame;

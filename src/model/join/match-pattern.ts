@@ -3,7 +3,7 @@ import type { GraphPosition, PatternBlock, PatternMatch } from '../types.ts';
 
 type Placement = Pick<PatternBlock, 'pieces' | 'empty' | 'reversed'>;
 
-/** Whether a position has the pattern, as it stands or with the colours exchanged. */
+/** Whether a position matches the pattern, as written or with colours exchanged. */
 export function matchPattern(
   pattern: Placement,
   position: Pick<Position, 'key'>,
@@ -40,7 +40,7 @@ function holds({ pieces, empty }: Placement, board: string, reversed: boolean): 
 
 function signOn(board: string, square: Square, reversed: boolean): string {
   const rank = Number(square.charAt(1));
-  // A row is eight signs and a slash.
+  // A rank takes nine characters: eight squares and a slash.
   const row = reversed ? rank - 1 : 8 - rank;
   return board.charAt(row * 9 + square.charCodeAt(0) - 'a'.charCodeAt(0));
 }
@@ -59,7 +59,7 @@ const letters: Readonly<Record<PieceKind, string>> = {
   pawn: 'p',
 };
 
-/** Every position of the course that has the pattern, in the order of the course. */
+/** Every position of the course that matches the pattern, in the order of the course. */
 export function findPattern(
   pattern: Placement,
   graph: Readonly<Record<string, GraphPosition>>,

@@ -1,7 +1,7 @@
 import type { SaidElsewhere } from '../play/work.ts';
 import type { Block, Chapter, MoveNode } from '../types.ts';
 
-/** A chapter with what other chapters say of the positions that it shows; itself where they say nothing. */
+/** Adds to a chapter what other chapters say of its positions; returns the same object if they say nothing. */
 export function mergeSaid(chapter: Chapter, said: readonly SaidElsewhere[]): Chapter {
   if (said.length === 0) return chapter;
   const byBlock = new Map<string, SaidElsewhere[]>();

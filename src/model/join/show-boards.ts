@@ -10,7 +10,7 @@ import { mainLine } from '../main-line.ts';
 import { positionOfFen } from '../play/start-position.ts';
 import type { CourseProblem, DiagramBlock, News } from '../types.ts';
 
-/** News with its boards as the model has them, and all that is wrong with it. */
+/** News with boards like those of chapters, and its problems. */
 export function showBoards(
   { problems, blocks, ...entry }: NewsSyntax,
   side: CourseSettings['side'],
@@ -47,7 +47,7 @@ export function showBoards(
 
 type Report = (place: Place, message: string, hint: string) => void;
 
-/** The position of a FEN, or after moves from the start; nothing for a name. */
+/** The position of a FEN or after moves from the start; undefined for a name. */
 function positionIn(
   { fen, after }: DiagramSyntax,
   report: Report,

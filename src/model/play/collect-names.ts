@@ -3,7 +3,7 @@ import { placeOfNode } from '../place-of-node.ts';
 import { walkText } from '../walk-text.ts';
 import { type ChapterInWork, type NameSite, textsOf } from './work.ts';
 
-/** Finds the places where a chapter gives names: in the order of the text, not of resolution. */
+/** Finds where a chapter gives names, in the order of the text, not of resolution. */
 export function collectNames(chapter: ChapterInWork): NameSite[] {
   const { syntax, blocks } = chapter;
   const sites: NameSite[] = [];

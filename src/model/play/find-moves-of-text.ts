@@ -5,19 +5,19 @@ import { playBlock } from './play-block.ts';
 import { reportIn } from './report.ts';
 import type { BlockInWork, ChapterInWork, CourseInWork } from './work.ts';
 
-/** Where a text stands that mentions moves. */
+/** Where a text is that mentions moves. */
 export interface TextPlace {
   readonly chapter: ChapterInWork;
-  /** The last block before it, or the one that it stands in; -1 where there is none. */
+  /** The index of the last block before it, or of the block that contains it; -1 for none. */
   readonly last: number;
-  /** The node that it is a comment of. */
+  /** The node whose comment it is. */
   readonly own?: number | undefined;
 }
 
 /**
- * Finds the moves that a text mentions in the blocks from the last one back to the chapter's first, then in those
- * behind it, as an overview above the blocks needs it, and notes them in `spoken`; false where a block that is
- * being played now could not be looked into.
+ * Finds the moves that a text mentions and records them in `spoken`. Searches back from the last block to the
+ * chapter's first, then the blocks behind, for texts that give an overview.
+ * @returns false if a block could not be searched because it is being played.
  */
 export function findMovesOfText(
   { id, moves, ...node }: ProseMovesNode,
@@ -60,7 +60,7 @@ export function findMovesOfText(
   return isSure;
 }
 
-/** The nearest earlier block first, down to the chapter's first; then the blocks behind, up to its last. */
+/** Block indices in the order of the search: nearest earlier block to first, then the later ones. */
 function* orderOf(last: number, count: number): Generator<number> {
   for (let index = last; index >= 0; index--) yield index;
   for (let index = last + 1; index < count; index++) yield index;

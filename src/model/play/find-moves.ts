@@ -3,21 +3,21 @@ import type { ProseMove } from '../../read/index.ts';
 import { createLineTest, type LineTest } from './line-test.ts';
 import type { NodeInWork } from './work.ts';
 
-/** One block to look in, which has been played, and the node that the text is a comment of, if it is. */
+/** A played block to search, and the node whose comment the text is, if any. */
 export interface ProseScope {
   readonly nodes: readonly NodeInWork[];
   readonly at?: number;
 }
 
-/** How many places may still be looked at for the moves that the texts of a course mention. */
+/** How many more nodes may be compared with moves that the texts mention. */
 export interface ProseBudget {
   left: number;
 }
 
 /**
- * Finds a run of moves that the text mentions in a block: the node of each move, as far as the
- * run can be followed. Of several places that fit the one nearest to the comment is taken (its
- * own line before other lines), else the least deep in variations.
+ * Finds a run of mentioned moves in a block. Of several matches it takes the longest, then the one on the comment's own
+ * line, then the least nested.
+ * @returns the node of each move, as far as the run can be followed.
  */
 export function findProseMoves(
   moves: readonly ProseMove[],
@@ -51,7 +51,7 @@ export function findProseMoves(
 }
 
 interface Index {
-  /** The nodes that may be a move, in the order of the block. */
+  /** Candidate nodes for a move, in the order of the block. */
   readonly placesOf: (move: ProseMove) => readonly NodeInWork[];
   readonly isOwn: LineTest;
 }
@@ -84,9 +84,9 @@ function createIndex(nodes: readonly NodeInWork[]): Index {
   };
 }
 
-/** What a node can be mentioned as. */
+/** The spellings by which a text can mention a node. */
 function namesOf({ move, written, fault }: NodeInWork): Iterable<string> {
-  // A move that cannot be played has a finding of its own; the mention of it needs none.
+  // An unplayable move has a finding of its own, so a mention of it needs none.
   if (!move) return fault && written ? [bareSan(written.san)] : [];
   const { san, number, color } = move;
   return new Set([san, written?.san ?? san].map((text) => nameOf(text, number, color)));
@@ -102,7 +102,7 @@ function isMove(node: NodeInWork, { san, number, color }: ProseMove): boolean {
   return false;
 }
 
-/** Without what only comments on the move, and with the letter of a figurine. */
+/** SAN without signs that only comment on the move, and with letters for figurines. */
 export function bareSan(san: string): string {
   return plainSpelling(san)
     .replace(/[+#x=]/g, '')

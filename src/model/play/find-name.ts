@@ -10,12 +10,12 @@ import {
   shownIn,
 } from './work.ts';
 
-/** A block that is being played now, without which a place cannot be found. */
+/** The block that a name depends on and that is being played right now. */
 interface Circle {
   readonly circle: BlockInWork;
 }
 
-/** Where a name stands; undefined where nobody gives it, or no move is shown there. */
+/** The node that a name stands for; undefined if nobody gives the name, or if no move is shown there. */
 export function findName(
   name: string,
   asking: ChapterInWork,
@@ -36,14 +36,14 @@ function findSite(
 ): ShownNode | Circle | undefined {
   if ('given' in site) return site.given.ref && { ref: site.given.ref, given: site.given };
   if (site.at) return shownIn(site.at.block, site.at.node);
-  // A name in prose or in a caption is one of the move shown last before it.
+  // A name in prose or in a caption stands for the move shown last before it.
   if (site.within) {
     return playBlock(site.within, course) ? site.within.shows : { circle: site.within };
   }
   return shownBefore(site.directive, site.chapter, course);
 }
 
-/** The last move shown before a name that prose gives. */
+/** The last move shown before a name in prose. */
 function shownBefore(
   directive: DirectiveNode,
   chapter: ChapterInWork,
@@ -51,7 +51,7 @@ function shownBefore(
 ): ShownNode | Circle | undefined {
   chapter.showing ??= orderShowing(chapter.syntax.body.children);
   const { all, before } = chapter.showing;
-  // What was passed over once, because it shows nothing, is not looked at again for the next name.
+  // Remembered, so that the search for the next name does not repeat it.
   const passed: number[] = [];
   let isSure = true;
   let shown: ShownNode | undefined;
@@ -77,9 +77,8 @@ function shownBefore(
 }
 
 /**
- * The last of the moves that a text mentions, if a block has it. One that only a block behind the text has is
- * not shown before what follows there.
- * @param last the last block before the text; -1 where there is none.
+ * The last move that a text mentions, if a block has it. A move found only in a later block does not count as shown.
+ * @param last index of the last block before the text; -1 for none.
  */
 export function lastOf(chapter: ChapterInWork, id: number, last: number): ShownNode | undefined {
   const ref = chapter.spoken.moves[id]?.at(-1);

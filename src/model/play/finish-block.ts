@@ -21,17 +21,17 @@ import {
   type ShownNode,
 } from './work.ts';
 
-/** How a block looks up what lies outside it. */
+/** What a block needs from outside. */
 export interface BlockSurroundings {
-  /** The side at the bottom where the block does not say. */
+  /** The default for the side at the bottom of the board. */
   readonly view: Color;
   readonly keyOfName: (name: string) => string | undefined;
   readonly report: (place: Place, message: string, hint: string) => void;
 }
 
 /**
- * A block of the finished model. What needs the graph, the exits of games and the matches of
- * patterns, is put in by `buildCourse`.
+ * Turns a played block into one of the finished model. `assembleCourse` adds what needs the graph: exits of games and
+ * matches of patterns.
  */
 export function finishBlock(block: BlockInWork, around: BlockSurroundings): Block {
   const { syntax, tree } = block;
@@ -70,7 +70,7 @@ export function finishBlock(block: BlockInWork, around: BlockSurroundings): Bloc
   }
 }
 
-/** The FEN that an author typed for a position of the course; a game has its own. */
+/** Where an author typed a FEN; games have their own. */
 function fenPlace(syntax: BlockSyntax): Place | undefined {
   if (syntax.kind === 'game' || syntax.kind === 'pattern') return undefined;
   if (syntax.fen) return syntax.fen.place;
@@ -90,13 +90,13 @@ function position(syntax: DiagramSyntax | ExerciseSyntax, { tree, shows }: Block
   };
 }
 
-/** The move that led to a place. */
+/** The move that led to a shown node. */
 export function moveTo(shown: ShownNode) {
   return 'given' in shown ? shown.given.move : shown.node.move;
 }
 
 function drawn(syntax: DiagramSyntax, { tree, shows }: BlockInWork) {
-  // What the text behind a diagram says of its board is drawn on it too.
+  // What text behind a diagram says of its board is drawn on it too.
   const said = syntax.at || !shows ? undefined : tree.nodes[shows.ref.node];
   return {
     caption: syntax.caption,
@@ -156,7 +156,7 @@ function game(syntax: GameSyntax, block: BlockInWork, around: BlockSurroundings)
   };
 }
 
-/** A move number, `from` before White's move and `to` behind Black's, or a named position. */
+/** Resolves `from` or `to`: a move number (`from` before White's move, `to` behind Black's) or a named position. */
 function findLimit(
   text: string,
   which: 'first' | 'last',
@@ -191,7 +191,7 @@ function tagsAndResult(moves: TreeSyntax | undefined) {
 
 function pattern(syntax: PatternSyntax) {
   const pieces = syntax.pieces.map(({ color, kind, square }) => ({ color, kind, square }));
-  // Two pieces on one square are a problem that the reader has told: the first one stands.
+  // Of two pieces on one square, which is reported already, the first counts.
   const board = new Map(pieces.toReversed().map(({ square, ...piece }) => [square, piece]));
   return {
     title: syntax.title,

@@ -1,16 +1,16 @@
 import type { NodeInWork } from './work.ts';
 
-/** For two nodes of a tree, whether the second stands before the first or on its continuation. */
+/** Whether the second of two nodes is on the way to the first or on its continuation. */
 export type LineTest = (at: number, other: number) => boolean;
 
 /**
- * Makes that test: a walk through the tree once, then a comparison of numbers for each question. The
- * continuation of a node is its first child, and so on.
+ * Makes that test. It walks the tree once; each question then only compares numbers. A node continues with its first
+ * child, and so on.
  */
 export function createLineTest(nodes: readonly NodeInWork[]): LineTest {
   const entered: number[] = [];
   const left: number[] = [];
-  /** The number of first-child steps in a row that a node belongs to. */
+  /** The number of the chain of first children that a node belongs to. */
   const chain: number[] = [];
   let clock = 0;
   let chains = 0;

@@ -16,14 +16,13 @@ import {
 } from './work.ts';
 
 /**
- * Plays a block, those that it starts from first; false while it is being played already, that is, where
- * it needs itself.
+ * Plays a block, after those that it starts from.
+ * @returns false if it is being played already, so that it depends on itself.
  */
 export function playBlock(block: BlockInWork, course: CourseInWork): boolean {
   if (block.state === 'open') return false;
   if (block.state === 'played') return true;
-  // Blocks may start from one another in any number, so those on the way are opened first and then played
-  // from the far end.
+  // Chains of blocks can be long, so open them first and play from the far end, without recursion.
   const way = openWay(block, course);
   course.depth++;
   for (let next = way.pop(); next; next = way.pop()) playOne(next, course);
@@ -31,7 +30,7 @@ export function playBlock(block: BlockInWork, course: CourseInWork): boolean {
   return true;
 }
 
-/** Opens a block and those that it starts from, one behind the other, as far as comments name them. */
+/** Opens a block and those that it starts from, one after the other, as long as comments give their names. */
 function openWay(block: BlockInWork, { names, open }: CourseInWork): BlockInWork[] {
   const way: BlockInWork[] = [];
   for (let last: BlockInWork | undefined = block; last?.state === 'new'; ) {
@@ -71,7 +70,7 @@ interface Start {
   readonly castled: BlockInWork['castled'];
 }
 
-/** The position that a block starts from; absent where it has none, which has a finding elsewhere. */
+/** The position that a block starts from; undefined where there is none, which has a finding of its own. */
 function startOf(block: BlockInWork, course: CourseInWork): Start | undefined {
   const { syntax, chapter } = block;
   const report = reportIn(chapter);
@@ -98,7 +97,7 @@ export function nameOf({ syntax }: BlockInWork): PlacedText | undefined {
   return undefined;
 }
 
-/** Whether the written number of the first move is that of a game's first, or none is written. */
+/** Whether the first move is numbered as the first of a game, or not numbered. */
 function beginsAtMoveOne({ nodes }: TreeSyntax): boolean {
   const number = nodes[1]?.written?.number;
   return number === undefined || (number.value === 1 && number.dots < 2);
@@ -119,7 +118,7 @@ function startOfName(
     return undefined;
   }
   const shown = findName(name.text, block.chapter, course);
-  // A name that stands nowhere, or where no move is shown, has a finding of its own.
+  // Such a name has a finding of its own.
   if (shown === undefined) return undefined;
   if ('circle' in shown) reportCircle(shown.circle, course);
   else if ('given' in shown || playBlock(shown.block, course)) return shown;
@@ -128,8 +127,8 @@ function startOfName(
 }
 
 /**
- * Of a circle the block that comes first in the course is reported, wherever it was entered: that depends
- * on what was kept.
+ * Reports the block of a circle that is first in the course. Where the circle was entered depends on what was kept,
+ * and must not matter.
  */
 function reportCircle(entry: BlockInWork, { open }: CourseInWork): void {
   const circle = open.slice(open.indexOf(entry));

@@ -5,9 +5,9 @@ import type { ModelLimits } from '../model-limits.ts';
 import type { Chapter, GivenName } from '../types.ts';
 import { collectNames } from './collect-names.ts';
 import { finishBlock, moveTo } from './finish-block.ts';
-import { hearChapter } from './hear.ts';
 import { castledTo, nameOf, playBlock } from './play-block.ts';
 import { reportIn } from './report.ts';
+import { resolveTexts } from './resolve-texts.ts';
 import {
   type ChapterInWork,
   type CourseInWork,
@@ -18,20 +18,20 @@ import {
   type ShownNode,
 } from './work.ts';
 
-/** A chapter of the course in its place: to be played, or played before. */
+/** A chapter to play, or one that was played before. */
 export type ChapterToPlay = ChapterSyntax | Pick<PlayedChapter, 'file' | 'names'>;
 
-/** A chapter on the board, as far as it can be known without those that it does not ask for. */
+/** A played chapter, as far as it can be known without chapters that it does not ask for. */
 export interface PlayedChapter {
   readonly file: string;
-  /** Without the games' exits and the patterns' matches, for which the whole course is needed. */
+  /** Without exits of games and matches of patterns, which need the whole course. */
   readonly chapter: Chapter;
   readonly names: readonly GivenName[];
   /** What it says of positions of other chapters. */
   readonly elsewhere: readonly SaidElsewhere[];
-  /** The names whose places decided what became of it, sorted. */
+  /** The names that its result depends on, sorted. */
   readonly asked: readonly string[];
-  /** Whether some block of it needs itself: what is found then depends on where one begins. */
+  /** Whether a block depends on itself: the result then depends on where one begins. */
   readonly isCircular: boolean;
 }
 
@@ -63,7 +63,7 @@ export function playChapters(
   const work: CourseInWork = { chapters, names, limits, found: new Map(), open: [], depth: 0 };
   for (const chapter of chapters.values()) {
     for (const block of chapter.blocks) playBlock(block, work);
-    hearChapter(chapter, work);
+    resolveTexts(chapter, work);
   }
   const view = side === 'both' ? 'white' : side;
   return [...chapters.values()].map((chapter) =>

@@ -2,8 +2,8 @@ import { isMoveFault, type Position, playMove } from '../../chess/index.ts';
 import type { NodeInWork } from './work.ts';
 
 /**
- * Plays the moves of a tree from its start, if that is known. A move that cannot be played keeps its fault, and
- * the moves behind it in the line are marked: they are not judged on a board nobody knows.
+ * Plays the moves of a tree from its start, if that is known. An unplayable move keeps its fault, and the moves
+ * behind it are marked and not judged.
  */
 export function playTree(nodes: readonly NodeInWork[], start: Position | undefined): void {
   for (const node of nodes) {

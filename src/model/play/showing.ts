@@ -2,14 +2,14 @@ import type { PhrasingContent, RootContent } from 'mdast';
 import type { DirectiveNode, ProseMovesNode } from '../../read/index.ts';
 import { walkText } from '../walk-text.ts';
 
-/** What shows a position in a chapter's text: a block, or moves that the text mentions behind one. */
+/** Something that shows a position in a chapter's text: a block, or moves that the text mentions. */
 export interface Showing {
-  /** The block, or for moves the last one before them; -1 where there is none. */
+  /** The index of the block, or for moves of the last block before them; -1 for none. */
   readonly block: number;
   readonly moves?: ProseMovesNode;
 }
 
-/** All that shows a position in a chapter, in the order of the text, and where its names stand among it. */
+/** Everything that shows a position in a chapter, in the order of the text, and where directives stand among it. */
 export interface ShowingOrder {
   readonly all: readonly Showing[];
   /** How many of them stand before a directive of the text. */

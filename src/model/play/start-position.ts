@@ -4,7 +4,7 @@ import type { PlacedText, TreeSyntax } from '../../read/index.ts';
 
 type Report = (place: Place, message: string, hint: string) => void;
 
-/** The position of a FEN; what is wrong with it is reported at the field or the rank where it shows. */
+/** The position of a FEN. A fault is reported at its field or rank. */
 export function positionOfFen({ text, place }: PlacedText, report: Report): Position | undefined {
   const position = parseFen(text);
   if (!isFenFault(position)) return position;
@@ -19,8 +19,8 @@ export function positionOfFen({ text, place }: PlacedText, report: Report): Posi
 }
 
 /**
- * Where a pasted game starts: the position of its `FEN` tag (PGN standard, 9.7.2), else the initial
- * one. Where the tag is wrong, nobody knows, and its moves are not judged.
+ * Where a pasted game starts: at the position of its `FEN` tag (PGN standard, 9.7.2), else at the initial one. With a
+ * faulty tag the start is unknown, and its moves are not judged.
  */
 export function startOfTags(moves: TreeSyntax | undefined, report: Report): Position | undefined {
   const tag = moves?.tags.find(({ name }) => name === 'FEN');

@@ -33,7 +33,7 @@ export interface TreeInWork {
   readonly nodes: NodeInWork[];
 }
 
-/** A place that a text has shown: of a chapter that is being played, or a name of one that is kept. */
+/** A node that a text has shown: of a chapter that is being played, or by a name of a chapter that was kept. */
 export type ShownNode = {
   readonly ref: NodeRef;
   /** The name by which a diagram or an exercise shows it. */
@@ -43,16 +43,16 @@ export type ShownNode = {
 export interface BlockInWork {
   readonly syntax: BlockSyntax;
   readonly chapter: ChapterInWork;
-  /** Counted in the chapter. */
+  /** Its index in the chapter. */
   readonly index: number;
-  /** The tree that the block's references lead into. */
+  /** The tree that references into the block use. */
   readonly tree: TreeInWork;
-  /** The lines of an exercise: trees that start from its position and that nothing refers to. */
+  /** The lines of an exercise: trees that start from its position. Nothing refers to them. */
   readonly lines: Readonly<Record<'answer' | 'also' | 'wrong', readonly TreeInWork[]>>;
   state: 'new' | 'open' | 'played';
   /** The node whose position a text behind the block speaks of. */
   shows?: ShownNode | undefined;
-  /** The castlings that led to where it starts, in blocks before it. */
+  /** The castlings on the way to its start, in earlier blocks. */
   castled: readonly PlayedMove[];
 }
 
@@ -81,11 +81,11 @@ export interface ChapterInWork {
   /** The names that were asked for, whoever gives them. */
   readonly asked: Set<string>;
   showing?: ShowingOrder;
-  /** What the text has shown last, at a place of that order; null where nothing has been shown. */
+  /** The node shown last at an index of that order; null for none. */
   readonly shownAt: Map<number, ShownNode | null>;
-  /** How many places may still be looked at for the moves that its texts mention. */
+  /** How many more nodes may be compared with moves that its texts mention. */
   readonly budget: { left: number };
-  /** Whether a block of it starts, by whatever way, from itself. */
+  /** Whether a block of it starts, directly or not, from itself. */
   isCircular: boolean;
 }
 
@@ -108,11 +108,11 @@ export interface CourseInWork {
   readonly chapters: ReadonlyMap<string, ChapterInWork>;
   readonly names: ReadonlyMap<string, NameSite>;
   readonly limits: ModelLimits;
-  /** Where names were found to stand. */
+  /** The nodes that names were found to stand for. */
   readonly found: Map<string, ShownNode>;
-  /** The blocks that are being played now, each since the one before starts from it. */
+  /** The stack of blocks being played, each because the one before starts from it. */
   readonly open: BlockInWork[];
-  /** How deep the playing of one block for another goes. */
+  /** The depth of recursion of `playBlock`. */
   depth: number;
 }
 
@@ -179,14 +179,14 @@ export function treesOf({ tree, lines }: BlockInWork): TreeInWork[] {
   return [tree, ...lines.answer, ...lines.also, ...lines.wrong];
 }
 
-/** The texts of a block that belong to no move: captions, questions, hints, a pattern's. */
+/** The texts of a block that are no comments: captions, questions, hints, texts of patterns. */
 export function textsOf(block: BlockSyntax): readonly (RootContent | PhrasingContent)[][] {
   if (block.kind === 'diagram') return [block.caption];
   if (block.kind === 'pattern') return [block.text];
   return block.kind === 'exercise' ? [block.ask, ...block.hints] : [];
 }
 
-/** Whether the other side moves first: then what is shown is the end of the block's own moves. */
+/** Whether the other side moves first; the block then shows the end of its own moves. */
 export function hasBefore(syntax: BlockSyntax): boolean {
   return syntax.kind === 'exercise' && syntax.before === true;
 }

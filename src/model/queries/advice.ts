@@ -1,7 +1,7 @@
 import type { Course, NodeRef } from '../types.ts';
 import { type BlockOutline, outlinedBlockAt, outlineOf } from './outline.ts';
 
-/** A move that the course recommends, and the node that is it. */
+/** A recommended move and its node. */
 export interface Advice {
   readonly san: string;
   readonly ref: NodeRef;
@@ -10,10 +10,10 @@ export interface Advice {
 const known = new WeakMap<Course, ReadonlyMap<string, readonly Advice[]>>();
 
 /**
- * What the course advises, by the key of the position: the course side's first move at a position
- * of a `moves` block, unless `:option` or a `?`, `??`, `?!` says otherwise, of it or of a move of the course's
- * side before it, also in the blocks that its block starts from. A sound course has one
- * advice for a position, though perhaps in several places. With `side: both` there is none.
+ * What the course advises, by position key: the first move of the course's side at a position of a `moves` block,
+ * unless `:option` or a `?`, `??`, `?!` excludes it or an earlier move of that side, also in the blocks that its
+ * block starts from. A sound course has one advice for a position, perhaps in several places. With `side: both` there
+ * is none.
  */
 export function adviceOf(course: Course): ReadonlyMap<string, readonly Advice[]> {
   const found = known.get(course) ?? collect(course);

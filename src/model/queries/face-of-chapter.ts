@@ -1,9 +1,10 @@
 import type { Chapter } from '../types.ts';
 
 /**
- * All that others may show of a chapter, as a text: everything but its words outside of blocks, and where anything
- * stands in its file. Nor what only the whole course knows of its blocks, which follows from all chapters' faces.
- * @param ids the ids of its page that its words bring, in order.
+ * Everything that others may show of a chapter, as one string: all but its words outside blocks and all places in its
+ * file. It also leaves out what only the whole course knows of its blocks, since that follows from the faces of all
+ * chapters.
+ * @param ids the ids that its words bring to its page, in order.
  */
 export function faceOfChapter(chapter: Chapter, ids: readonly string[]): string {
   const { id, title, summary, learn, draft, page, language, file, media, blocks, names } = chapter;

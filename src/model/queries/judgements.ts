@@ -5,10 +5,10 @@ import type { Chapter, NodeRef } from '../types.ts';
 import { speaksOf } from './spoken-of.ts';
 import { walkTexts } from './walk-chapter.ts';
 
-/** What an author judges and no board decides: `:judge[…]`. */
+/** An author's judgement, which no board can prove: `:judge[…]`. */
 export interface Judgement extends JudgementText {
   readonly place: Place;
-  /** Where the date stands, if there is one. */
+  /** The place of the date, if there is one. */
   readonly datePlace?: Place;
   /** The position it speaks of; absent in patterns and in the lines of exercises, which have no address. */
   readonly of?: NodeRef;

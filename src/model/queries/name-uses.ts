@@ -6,11 +6,11 @@ import { walkTexts } from './walk-chapter.ts';
 /** A use of a name, and what uses it. */
 export interface UseOfName extends LabelUse {
   readonly by: 'block' | 'link' | 'same' | 'later';
-  /** Where the name itself stands; of a link whose address stands elsewhere, the whole link. */
+  /** The place of the name itself; for a link whose address is elsewhere, of the whole link. */
   readonly written: Place;
 }
 
-/** Every place of a chapter that speaks of a named position: blocks, links, `:same` and `:later`. */
+/** Every use of a named position in a chapter: by blocks, links, `:same` and `:later`. */
 export function nameUses(chapter: Chapter): UseOfName[] {
   const uses: UseOfName[] = [];
   for (const block of chapter.blocks) {

@@ -4,18 +4,18 @@ import type { Chapter } from '../types.ts';
 import { nameUses } from './name-uses.ts';
 import { walkTexts } from './walk-chapter.ts';
 
-/** A name of a position where an author wrote it. */
+/** A position's name as an author wrote it. */
 export interface WrittenName {
   readonly name: string;
   /** The name itself. */
   readonly written: Place;
-  /** All that stands there: the directive, the link. */
+  /** The whole directive or link. */
   readonly place: Place;
   /** Whether it is given here, by `:here[…]`, or used. */
   readonly isGiven: boolean;
 }
 
-/** Every name of a chapter's texts, where it is given and where it is used, apart from those that claims speak of. */
+/** Every name in a chapter's texts, given or used, except those in claims. */
 export function namesWritten(chapter: Chapter): WrittenName[] {
   const { file } = chapter;
   const names: WrittenName[] = [];

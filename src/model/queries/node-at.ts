@@ -17,7 +17,7 @@ export function blockAt(course: Course, ref: Pick<NodeRef, 'chapter' | 'block'>)
   return chapter && blocksOf(chapter).get(ref.block)?.block;
 }
 
-/** Where a block stands in its chapter, from 0; -1 where the chapter has it not. */
+/** The index of a block in its chapter; -1 if the chapter does not have it. */
 export function blockIndex(chapter: Chapter, key: string): number {
   return blocksOf(chapter).get(key)?.index ?? -1;
 }
@@ -57,7 +57,7 @@ function blocksOf({ blocks: list }: Chapter) {
   return known;
 }
 
-/** Orders places as the course shows them. */
+/** Compares references by their order in the course. */
 export function inCourseOrder(course: Course): (a: NodeRef, b: NodeRef) => number {
   const block = (ref: NodeRef) => {
     const chapter = chapterAt(course, ref);

@@ -2,7 +2,7 @@ import { initialPosition, type PlayedTree } from '../../chess/index.ts';
 import type { Chapter, MoveNode } from '../types.ts';
 import { treesOf } from './walk-chapter.ts';
 
-/** Every tree of a chapter: of moves, games, exercises, and of what diagrams and patterns show. */
+/** Every tree of a chapter: of moves, games and exercises, and of what diagrams and patterns show. */
 export function playedTreesIn({ blocks }: Chapter): PlayedTree[] {
   return blocks
     .flatMap(treesOf)

@@ -3,8 +3,8 @@ import { nodeAt } from './node-at.ts';
 import { outlinedNodeAt } from './outline.ts';
 
 /**
- * The keys of the positions from which the course's moves lead to the one that its setting `begins` names, which is
- * not among them: what comes before the course's subject.
+ * The keys of the positions that come before the course's subject: those from which its moves lead to the position
+ * that `begins` names, without that position.
  */
 export function positionsBefore(course: Course): ReadonlySet<string> {
   const before = new Set<string>();

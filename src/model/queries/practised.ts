@@ -4,20 +4,20 @@ import { chapterAt } from './node-at.ts';
 import { type BlockOutline, outlinedBlockAt } from './outline.ts';
 import { positionsBefore } from './positions-before.ts';
 
-/** What practice does with the positions of a course, by their keys. */
+/** What practice does with the positions of a course, by position key. */
 export interface Practised {
   /** Where the course advises a move that is asked. */
   readonly asked: ReadonlySet<string>;
   /**
-   * Positions that stand only at or behind an option or a bad move of the course's side, or for reference: a line of
-   * practice keeps away from them, unless it leads to what is asked.
+   * Positions that occur only for reference, or at or behind an option or a bad move of the course's side. Practice
+   * avoids them unless they lead to something that is asked.
    */
   readonly aside: ReadonlySet<string>;
 }
 
 /**
- * What practice asks of a course: its advice, but for what `learn` leaves out and for what comes before the position
- * that the setting `begins` names. A position is asked if it is in any of the places that advise its move.
+ * What practice asks: all advice, except for what `learn` excludes and what comes before the position that `begins`
+ * names. A position is asked if any place that advises its move asks it.
  */
 export function practisedIn(course: Course): Practised {
   const learn = learnInCourse(course);
@@ -44,7 +44,7 @@ export function practisedIn(course: Course): Practised {
 
 type At = Pick<NodeRef, 'chapter'>;
 
-/** What practice asks of the nodes of a block, by index: `main` for those of a main line without its variations. */
+/** What practice asks of the nodes of a block, by index; `main` for the nodes of a main line. */
 function learnInCourse(course: Course): (block: BlockOutline, at: At) => readonly Learn[] {
   const found = new Map<BlockOutline, readonly Learn[]>();
   const learnIn = (block: BlockOutline, at: At): readonly Learn[] => {
@@ -56,7 +56,7 @@ function learnInCourse(course: Course): (block: BlockOutline, at: At) => readonl
     found.set(block, learn);
     return learn;
   };
-  /** Of the block, else of its chapter, else of the position that it starts from. */
+  /** The setting of the block, else of its chapter, else of the position that it starts from. */
   const startOf = (block: BlockOutline, at: At): Learn => {
     const own = block.learn ?? chapterAt(course, at)?.learn;
     if (own !== undefined) return own;

@@ -9,22 +9,22 @@ import { treesOf } from './walk-chapter.ts';
 export interface ShownAt {
   readonly chapter: Chapter;
   readonly block: Block;
-  /** Where the move is written that leads there, or the block begins. */
+  /** The place of the move that leads there, or of the block's start. */
   readonly place: Place;
-  /** The node whose position it is: of the block, or of the one whose name it shows. */
+  /** The node with that position: of the block itself, or of the block whose name it shows. */
   readonly node?: MoveNode;
   /** Whether the node is among the `nodes` of the block. */
   readonly own: boolean;
 }
 
-/** Every place of a course that shows a position, by its key, in the order of the text; in blocks of every kind. */
+/** Every place of a course that shows a position, in blocks of every kind, in the order of the text. */
 export function shownAt(course: Course, key: string): ShownAt[] {
   const isIt = (position: Position | undefined) => position?.key === key;
   return course.chapters.flatMap((chapter) =>
     chapter.blocks.flatMap((block): ShownAt[] => {
       const start = firstSign(block.place);
       const found = treesOf(block).flatMap((tree) =>
-        // A line of an exercise begins with the position of the exercise.
+        // Skip the start of an exercise's line: it repeats the exercise's position.
         tree.flatMap((node, at): ShownAt[] =>
           isIt(node.position) && (tree === block.nodes || at > 0)
             ? [

@@ -1,6 +1,6 @@
 import type { Chapter, DirectiveNode, NodeRef, ProseMovesNode } from '../types.ts';
 
-/** The position that a directive speaks of; none for one that speaks of its line alone. */
+/** The node that a directive speaks of; undefined for a directive about its line alone. */
 export function speaksOf({ spoken }: Chapter, { id }: DirectiveNode): NodeRef | undefined {
   return spoken.directives[id];
 }

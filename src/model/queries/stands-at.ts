@@ -13,7 +13,7 @@ import type {
 import { speaksOf } from './spoken-of.ts';
 import { treesOf, walkTexts } from './walk-chapter.ts';
 
-/** What stands at a place of a chapter, the innermost. `place` is all of it. */
+/** The innermost thing at an offset of a chapter; `place` is all of it. */
 export type StandsAt = { readonly place: Place } & (
   | {
       readonly kind: 'move';
@@ -28,7 +28,7 @@ export type StandsAt = { readonly place: Place } & (
   | { readonly kind: 'block'; readonly block: Block }
 );
 
-/** What stands at an offset of a chapter's file; nothing but words where there is none of these. */
+/** Finds the innermost thing at an offset of a chapter's file; undefined for plain words. */
 export function standsAt(chapter: Chapter, offset: number): StandsAt | undefined {
   return inText(chapter, offset) ?? inBlock(chapter, offset);
 }
@@ -62,7 +62,7 @@ function inBlock({ file, blocks }: Chapter, offset: number): StandsAt | undefine
   const block = blocks.find(({ place }) => holds(place, offset));
   if (!block) return undefined;
   for (const tree of treesOf(block)) {
-    // A game of a file stands in that file.
+    // The moves of a game file have their places in that file.
     const node = tree.find(
       ({ written }) => written?.place.file === file && holds(written.place, offset),
     );

@@ -2,13 +2,13 @@ import type { Course, MoveNode, MovesBlock, Side } from '../types.ts';
 import { isAdvice } from './advice-in-block.ts';
 
 /**
- * The nodes of a block that its course teaches: those behind no move of the course's own side but its advice. What
- * stands behind an option, a bad move or a move that is only mentioned shows something, and need not be whole. With
- * `side: both` all are.
+ * The nodes of a block that the course teaches: those that the course's side reaches by advice alone. What follows an
+ * option, a bad move or a move that is only mentioned is an illustration and need not be complete. With `side: both`
+ * all nodes are taught.
  */
 export function taughtNodes({ nodes }: MovesBlock, side: Side): ReadonlySet<MoveNode> {
   const taught = new Set<MoveNode>();
-  // Parents stand before their children.
+  // Parents precede their children.
   for (const node of nodes) {
     const parent = node.parent === undefined ? undefined : nodes[node.parent];
     if (parent === undefined) taught.add(node);
@@ -19,8 +19,8 @@ export function taughtNodes({ nodes }: MovesBlock, side: Side): ReadonlySet<Move
 }
 
 /**
- * The nodes of all `moves` blocks that a course teaches. A block that starts from a named position is taught if that
- * position is, in some place; one that starts elsewhere is.
+ * The taught nodes of all `moves` blocks. A block that starts from a named position is taught if some occurrence of
+ * that position is; other blocks always are.
  */
 export function taughtInCourse(course: Course): ReadonlySet<MoveNode> {
   const { side } = course.settings;

@@ -4,7 +4,7 @@ import { walkText } from '../walk-text.ts';
 
 type TextNode = RootContent | PhrasingContent;
 
-/** A move of a chapter, the node it is played from, and the tree and the block it stands in. */
+/** A move of a chapter, the node that it is played from, its tree and its block. */
 export interface MoveInChapter {
   readonly block: Block;
   readonly tree: readonly MoveNode[];
@@ -32,7 +32,7 @@ export const movesOf = ofLatest((chapter): readonly MoveInChapter[] => {
   return moves;
 });
 
-/** Every node of a chapter, start positions too, in order. */
+/** Every node of a chapter, including start positions, in order. */
 export function* movesAndStarts(
   chapter: Chapter,
 ): Generator<{ readonly block: Block; readonly node: MoveNode }> {
@@ -74,8 +74,8 @@ const textNodesOf = ofLatest((chapter): readonly TextNode[] => {
 });
 
 /**
- * Remembers the answer for one chapter: the rules ask of the same one, one after the other, and what was kept for
- * all chapters of a course would cost more to hold than to make.
+ * Remembers the result for the latest chapter only: rules ask about one chapter after the other, and results for all
+ * chapters would cost more memory than time.
  */
 function ofLatest<Made>(make: (chapter: Chapter) => Made): (chapter: Chapter) => Made {
   let latest: { readonly chapter: Chapter; readonly made: Made } | undefined;

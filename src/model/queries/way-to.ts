@@ -2,8 +2,8 @@ import type { Course, MoveNode, NodeRef } from '../types.ts';
 import { blockAt } from './node-at.ts';
 
 /**
- * The moves that lead to a node of a `moves` or `game` block, through the blocks that its block starts from,
- * first to last; only those of its own block where they start from each other. None for a node of another block.
+ * The moves that lead to a node of a `moves` or `game` block, first to last, through the blocks that its block starts
+ * from. If those form a circle, only the moves of its own block. Empty for other blocks.
  */
 export function wayTo(course: Course, to: NodeRef): MoveNode[] {
   const way: MoveNode[] = [];

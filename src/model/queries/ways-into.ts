@@ -1,28 +1,28 @@
 import { initialPosition } from '../../chess/index.ts';
 import type { Course, GraphMove } from '../types.ts';
 
-/** A move on a way, and the key of the position where it is played. */
+/** A move on a way, and the key of the position that it is played from. */
 export interface WayStep {
   readonly from: string;
   readonly move: GraphMove;
 }
 
 export interface WaysInto {
-  /** Each from where a block starts that names no position to start from; the shortest first. */
+  /** The shortest first; each begins where a block starts that names no start position. */
   readonly ways: readonly (readonly WayStep[])[];
   /** Whether there are more. */
   readonly more: boolean;
 }
 
-/** So many steps are taken at most: orders of moves that meet again and again have millions of ways. */
+/** A limit, since move orders that meet again and again have millions of ways. */
 const mostSteps = 20_000;
 
-/** The ways by which the moves of a course lead to a position, across all chapters: at most `limit` of them. */
+/** The ways by which the moves of a course lead to a position, across chapters; at most `limit`. */
 export function waysInto(course: Course, key: string, limit: number): WaysInto {
   const into = stepsInto(course);
   const starts = startsOf(course);
   const ways: WayStep[][] = [];
-  /** Ways to the position from where they have come so far; those that are shorter stand before. */
+  /** Ways from the position `at` to the target; shorter ones come first. */
   const open: { readonly at: string; readonly way: readonly WayStep[] }[] = [{ at: key, way: [] }];
   let taken = 0;
   for (const { at, way } of open) {
@@ -31,7 +31,7 @@ export function waysInto(course: Course, key: string, limit: number): WaysInto {
       ways.push([...way].reverse());
     }
     if (at === initialPosition.key) continue;
-    // No position twice.
+    // Visits no position twice.
     const steps = (into.get(at) ?? []).filter(
       ({ from }) => from !== key && !way.some((step) => step.from === from),
     );
@@ -54,7 +54,7 @@ function stepsInto(course: Course): Map<string, WayStep[]> {
   return into;
 }
 
-/** The keys of the positions in which blocks of moves start anew. */
+/** The keys of the positions where blocks of moves start without a name. */
 function startsOf({ chapters }: Course): Set<string> {
   const blocks = chapters.flatMap((chapter) => chapter.blocks);
   return new Set(

@@ -2,7 +2,7 @@ import { type CourseSettings, readCourse } from '../../read/index.ts';
 import { buildCourse } from '../build-course.ts';
 import type { Course } from '../types.ts';
 
-/** The model of a course that is given as texts: one chapter, or files by their path. */
+/** The model of a course given as texts: one chapter, or files by path. */
 export function courseOf(
   files: string | Readonly<Record<string, string>>,
   side: CourseSettings['side'] = 'white',

@@ -4,8 +4,8 @@ import type { Course, MoveNode } from '../types.ts';
 import { walkText } from '../walk-text.ts';
 
 /**
- * Compares every place of a course with its file: what stands there must be what the model says
- * stands there, and line, column and offset must agree. Returns what does not fit.
+ * Compares every place in a course with its file: the text there must be what the model says, and line, column and
+ * offset must agree. Returns the mismatches.
  */
 export function misplaced(course: Course, files: Readonly<Record<string, string>>): string[] {
   const wrong: string[] = [];

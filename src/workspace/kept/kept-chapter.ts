@@ -4,7 +4,8 @@ import type { ChapterSyntax } from '../../read/index.ts';
 import type { AskedOfFiles } from '../questions.ts';
 
 /**
- * What is kept of a chapter: plain data, each part with all that it depends on; it is valid while those are unchanged.
+ * What is kept of a chapter: plain data, each part with everything that it depends on, and valid while that is
+ * unchanged.
  */
 export interface KeptChapter {
   readonly file: string;

@@ -19,13 +19,13 @@ import {
   treesOf,
 } from './work.ts';
 
-/** What a text speaks of; only a `node` in the lines of an exercise, which have no address. */
+/** What a text speaks of. Nodes in the lines of an exercise have no address, so there is only a `node`. */
 type SpeaksOf =
   | { readonly shown: ShownNode | undefined }
   | { readonly node: NodeInWork | undefined };
 
-/** Resolves all that the texts of a chapter say of positions, and notes it there. */
-export function hearChapter(chapter: ChapterInWork, course: CourseInWork): void {
+/** Finds the position that each directive of a chapter speaks of, and records what it says there. */
+export function resolveTexts(chapter: ChapterInWork, course: CourseInWork): void {
   const { syntax } = chapter;
   let shown: ShownNode | undefined;
   let last = -1;
@@ -36,13 +36,13 @@ export function hearChapter(chapter: ChapterInWork, course: CourseInWork): void 
       if (!block) return;
       playBlock(block, course);
       shown = block.shows ?? shown;
-      hearBlock(block, course);
+      resolveInBlock(block, course);
     } else if (node.type === 'proseMoves') {
       findMovesOfText(node, { chapter, last }, course);
       shown = lastOf(chapter, node.id, last) ?? shown;
     } else if (node.type === 'courseDirective') {
       const place = placeOfNode(node, syntax.file);
-      if (shown || node.name === 'allow') hear(node, { shown }, place, chapter, course);
+      if (shown || node.name === 'allow') applyDirective(node, { shown }, place, chapter, course);
       else {
         reportIn(chapter)(
           place,
@@ -54,17 +54,17 @@ export function hearChapter(chapter: ChapterInWork, course: CourseInWork): void 
   });
 }
 
-/** Resolves what the comments, captions and questions of a block say. */
-function hearBlock(block: BlockInWork, course: CourseInWork): void {
+/** Does the same for the comments, captions and questions of a block. */
+function resolveInBlock(block: BlockInWork, course: CourseInWork): void {
   const { chapter, index } = block;
-  const hearText = (
+  const resolveText = (
     content: readonly (RootContent | PhrasingContent)[],
     speaksOf: SpeaksOf,
     own?: number,
   ) =>
     walkText(content, (inner) => {
       if (inner.type === 'courseDirective') {
-        hear(inner, speaksOf, placeOfNode(inner, chapter.syntax.file), chapter, course);
+        applyDirective(inner, speaksOf, placeOfNode(inner, chapter.syntax.file), chapter, course);
       } else if (inner.type === 'proseMoves') {
         findMovesOfText(inner, { chapter, last: index, own }, course);
       }
@@ -72,16 +72,16 @@ function hearBlock(block: BlockInWork, course: CourseInWork): void {
   for (const tree of treesOf(block)) {
     const isOwn = tree === block.tree;
     for (const { node, content } of tree.syntax.comments) {
-      if (isOwn) hearText(content, { shown: shownIn(block, node) }, node);
-      else hearText(content, { node: tree.nodes[node] });
+      if (isOwn) resolveText(content, { shown: shownIn(block, node) }, node);
+      else resolveText(content, { node: tree.nodes[node] });
     }
   }
-  if (block.syntax.kind === 'pattern') hearPattern(block, course);
-  else for (const text of textsOf(block.syntax)) hearText(text, { shown: block.shows });
+  if (block.syntax.kind === 'pattern') resolveInPattern(block, course);
+  else for (const text of textsOf(block.syntax)) resolveText(text, { shown: block.shows });
 }
 
-/** A pattern stands in many positions or in none, so its text can speak of no single one. */
-function hearPattern({ syntax, chapter, index }: BlockInWork, course: CourseInWork): void {
+/** A pattern stands for many positions or none, so its text can speak of no single one. */
+function resolveInPattern({ syntax, chapter, index }: BlockInWork, course: CourseInWork): void {
   for (const text of textsOf(syntax)) {
     walkText(text, (inner) => {
       if (inner.type === 'proseMoves') {
@@ -99,11 +99,11 @@ function hearPattern({ syntax, chapter, index }: BlockInWork, course: CourseInWo
   }
 }
 
-/** What may be said without a position. */
+/** Directives that need no position. */
 const ofNoPosition: ReadonlySet<string> = new Set(['judge', 'todo', 'allow']);
 
-/** Lets a directive speak of a position. */
-function hear(
+/** Records what a directive says at the node that it speaks of. */
+function applyDirective(
   directive: DirectiveNode,
   of: SpeaksOf,
   place: Place,
@@ -111,7 +111,7 @@ function hear(
   course: CourseInWork,
 ): void {
   const { name, argument, id } = directive;
-  // They speak to the check and to the author, not of a position.
+  // These concern the check and the author, not a position.
   if (name === 'allow' || name === 'todo') return;
   const shown = 'shown' in of ? of.shown : undefined;
   const node = 'node' in of ? of.node : undefined;
@@ -164,7 +164,7 @@ function arrowsOf(
   meaning: Arrow['meaning'],
   { file }: Place,
 ): Arrow[] {
-  // Over two lines, or with wide gaps, the argument is not what stands in the file.
+  // Over two lines, or with wide gaps, the argument differs from the file.
   const asWritten = end.line === start.line && end.offset - start.offset === argument.length;
   let next = 0;
   return parseList(argument).map((text) => {
