@@ -161,4 +161,7 @@ test('an address of an earlier edition leads to its move in the block that is ne
   expect(found('b2-2b-Nc6')).toEqual({ place: places[5], isGone: true });
   expect(found('b1-1b-c5')).toEqual({ place: places[1], isGone: true });
   expect(found('nothing')).toBeUndefined();
+  // A diagram stands where the block stood.
+  const diagram = { ...at(1, undefined), placement: '8/8/8/8/4P3/8/8/8' };
+  expect(findAddress('b1-2b-Nc6', [diagram, ...places.slice(2)], german)?.place).toBe(places[5]);
 });

@@ -34,10 +34,16 @@ export type Target =
 export type Role =
   | 'moves'
   | 'variations'
+  /** A variation within a paragraph. */
+  | 'variation'
   | 'game'
   | 'exercise'
   | 'diagram'
   | 'pattern'
+  /** A table of the author's. */
+  | 'table'
+  /** Who is to move. */
+  | 'to-move'
   | 'answers'
   /** The heading of the answers. */
   | 'answers-title'

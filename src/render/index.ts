@@ -21,7 +21,7 @@ export {
   type RenderContext,
   type SharedContext,
 } from './context.ts';
-export type { Target } from './document.ts';
+export type { Role, Target } from './document.ts';
 export { element, text } from './hast.ts';
 export type { Medium } from './medium/medium.ts';
 export { addressInSite, pageMedium } from './medium/page-medium.ts';

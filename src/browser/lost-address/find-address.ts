@@ -67,8 +67,11 @@ export function findAddress<Place extends AddressedPlace>(
     blocksApart,
   );
   if (same !== undefined) return { place: same, isGone: false };
-  // The line as far as that move, in the block that is left nearest to the one of the address.
-  const before = places.filter(({ isMain, move: made }) => isMain && plyOf(made) <= plyOf(move));
+  // The line as far as that move, in the block with moves that is left nearest to the one of the address.
+  const withMoves = new Set(places.flatMap((each) => (each.move ? [each.block] : [])));
+  const before = places.filter(
+    (each) => each.isMain && withMoves.has(each.block) && plyOf(each.move) <= plyOf(move),
+  );
   const nearest = leastOf(before, blocksApart)?.block;
   const place = before.findLast((each) => each.block === nearest);
   return place && { place, isGone: true };

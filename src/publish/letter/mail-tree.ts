@@ -1,5 +1,5 @@
 import type { Element, ElementContent, Properties, RootContent } from 'hast';
-import { text } from '../../render/index.ts';
+import { type Role, text } from '../../render/index.ts';
 
 /** Elements that mail programs do not know (caniemail: HTML5 semantics), or set in their own way. */
 const renamed: ReadonlyMap<string, string> = new Map([
@@ -22,8 +22,8 @@ const keptAttributes: ReadonlyMap<string, readonly string[]> = new Map([
   ['td', ['colSpan', 'rowSpan', 'className']],
   ['th', ['colSpan', 'rowSpan', 'className']],
 ]);
-/** Classes that the style sheet of letters knows; spans have them for nothing else. */
-const keptSpans = new Set(['to-move', 'variation']);
+/** Of spans that the style sheet of letters knows. */
+const keptSpans: ReadonlySet<Role | undefined> = new Set(['to-move', 'variation']);
 
 export interface MailPicture {
   readonly src: string;
@@ -64,7 +64,7 @@ function plain(node: ElementContent, around: Surroundings): ElementContent[] {
   });
   if (node.tagName === 'img') return picture(node, around.pictureAt);
   if (unwrapped.has(node.tagName)) return children;
-  if (node.tagName === 'span' && !hasKeptLooks(node)) return children;
+  if (node.tagName === 'span' && !keptSpans.has(role)) return children;
   // Lists without bullets, which some programs would draw.
   const isLines = role === 'variations' || around.parent === 'variations';
   const tagName = isLines ? 'div' : (renamed.get(node.tagName) ?? node.tagName);
@@ -73,10 +73,6 @@ function plain(node: ElementContent, around: Surroundings): ElementContent[] {
   return [
     { type: 'element', tagName, properties, children: mainLine ? joined(children) : children },
   ];
-}
-
-function hasKeptLooks({ properties }: Element): boolean {
-  return [properties.className].flat().some((name) => keptSpans.has(String(name)));
 }
 
 function kept({ properties }: Element, tagName: string): Properties {

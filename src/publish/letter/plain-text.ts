@@ -4,6 +4,9 @@ import { convert, type FormatCallback } from 'html-to-text';
 import { element, text } from '../../render/index.ts';
 import type { LetterFrame } from './letter-frame.ts';
 
+/** The class of lists that are variations, set for the selector below. */
+const lines = 'lines';
+
 /** Columns of a line (RFC 5322, 2.1.1 has 78 as the most; quoting takes some). */
 const wordwrap = 72;
 
@@ -30,7 +33,7 @@ export function makePlainText(
       ...['h1', 'h2', 'h3', 'h4', 'h5', 'h6'].map((selector) => ({ selector, format: 'heading' })),
       { selector: 'a', options: { linkBrackets: ['<', '>'], hideLinkHrefIfSameAsText: true } },
       { selector: 'ul', options: { itemPrefix: '- ' } },
-      { selector: 'ul.variations', format: 'unorderedList', options: { itemPrefix: '   ' } },
+      { selector: `ul.${lines}`, format: 'unorderedList', options: { itemPrefix: '   ' } },
       { selector: 'sup', format: 'note' },
       {
         selector: 'table',
@@ -40,8 +43,8 @@ export function makePlainText(
     ],
   });
   // Code keeps the line ends of the author's file; a message has those of its sender (RFC 5322, 2.3).
-  const lines = words.replaceAll('\u00a0', ' ').replace(/\r\n?/g, '\n');
-  return `${lines.trim()}\n`;
+  const message = words.replaceAll('\u00a0', ' ').replace(/\r\n?/g, '\n');
+  return `${message.trim()}\n`;
 }
 
 /** What plain text can have of a text. */
@@ -57,7 +60,8 @@ function forText(node: ElementContent): ElementContent[] {
     return alt ? [text(`[${alt}]`)] : [];
   }
   const children = node.children.flatMap(forText);
-  const { link = 'words' } = node.data ?? {};
+  const { link = 'words', role } = node.data ?? {};
+  if (role === 'variations') return [element('ul', { className: [lines] }, children)];
   return link === 'move' || link === 'position'
     ? children
     : [{ ...node, children } satisfies Element];

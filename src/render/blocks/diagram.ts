@@ -52,7 +52,9 @@ export function renderDiagram(
     ...numbered,
     ...words,
     ...(words.length > 0 ? [' '] : []),
-    element('span', { className: ['to-move'] }, [strings.toMove[picture.turn]]),
+    element('span', { className: ['to-move'] }, [strings.toMove[picture.turn]], {
+      role: 'to-move',
+    }),
     ' ',
     element(
       'span',

@@ -54,7 +54,7 @@ export function renderExercise(
       ...before,
       ...renderText(block.ask),
       ' ',
-      element('span', { className: ['to-move'] }, [strings.toMove[turn]]),
+      element('span', { className: ['to-move'] }, [strings.toMove[turn]], { role: 'to-move' }),
     ]),
   ]);
   const help = element('div', { className: ['exercise-help'] }, [

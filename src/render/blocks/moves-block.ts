@@ -176,7 +176,7 @@ function openVariation(
   depth: number,
 ): Level {
   if (level.inline || depth > deepestList || areShort(nodes, siblings)) {
-    const brackets = element('span', { className: ['variation'] }, ['(']);
+    const brackets = element('span', { className: ['variation'] }, ['('], { role: 'variation' });
     const paragraph = paragraphFor(level, false);
     separate(paragraph);
     // Brackets within brackets lie flat, side by side: only a variation in a paragraph gets a span.

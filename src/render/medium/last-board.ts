@@ -45,7 +45,7 @@ export function lastBoardFigure(
     element('div', { className: ['still'] }, [board(picture)]),
     element('figcaption', {}, [
       `${picture.title}. `,
-      element('span', { className: ['to-move'] }, [strings.toMove[turn]]),
+      element('span', { className: ['to-move'] }, [strings.toMove[turn]], { role: 'to-move' }),
     ]),
   ]);
 }

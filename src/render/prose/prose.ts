@@ -136,7 +136,9 @@ function markdownHandlers(context: RenderContext, headingShift: number): Handler
     listItem: (state, node, parent) =>
       defaultHandlers.listItem(state, node, parent && looksOf(parent)),
     table(state, node) {
-      return element('div', { className: ['table'] }, [defaultHandlers.table(state, node)]);
+      return element('div', { className: ['table'] }, [defaultHandlers.table(state, node)], {
+        role: 'table',
+      });
     },
   };
 }

@@ -1,7 +1,7 @@
 import type { Element, ElementContent, Root, RootContent, Text } from 'hast';
 import type { DeskFinding } from '../../contract/index.ts';
 import type { Place } from '../../diagnostics/index.ts';
-import { partOfText, seamsOf } from '../../render/index.ts';
+import { partOfText, type Role, seamsOf } from '../../render/index.ts';
 import { findingNote, findingSign, mark, unshownBlock } from './finding-note.ts';
 
 /** A finding of the chapter whose page is marked. */
@@ -236,8 +236,8 @@ function isHome({ tagName }: Element): boolean {
 }
 
 /** A whole with an order of its own that no note is put into. */
-function isApart({ tagName, data, properties }: Element): boolean {
-  const role = data?.role;
-  const isTable = tagName === 'div' && [properties.className].flat().includes('table');
-  return role === 'exercise' || role === 'diagram' || role === 'pattern' || isTable;
+function isApart({ data }: Element): boolean {
+  return data?.role !== undefined && apart.has(data.role);
 }
+
+const apart: ReadonlySet<Role> = new Set(['exercise', 'diagram', 'pattern', 'table']);
