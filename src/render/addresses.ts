@@ -1,17 +1,20 @@
 import type { Course, NodeRef } from '../model/index.ts';
 import { type Ask, askOf } from './ask/ask.ts';
 
-/** Where everything of the course stands in the site. All addresses are relative. */
+/** The addresses of everything in the site, all relative. */
 export interface Addresses {
   /** File name of a chapter's page. */
   page(chapter: string): string;
-  /** Id of a move, or of its block for the start position, within its page. */
+  /** The id of a move within its page; for a start position, of its block. */
   id(ref: NodeRef): string;
-  /** Address of a move as seen from the page of chapter `from`, or from outside all chapters. */
+  /** The address of a move, relative to the page of chapter `from`, or to the site's root. */
   href(ref: NodeRef, from?: string): string;
 }
 
-/** The addresses of a course's pages; `ending` is that of the chapters' files. */
+/**
+ * The addresses of a course's pages.
+ * @param ending of the files of chapters.
+ */
 export function assignAddresses(source: Course | Ask, ending = 'html'): Addresses {
   const ask = typeof source === 'function' ? source : askOf(source);
   const page = (chapter: string): string => `${ask('chapter', chapter)?.id ?? 'index'}.${ending}`;

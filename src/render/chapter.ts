@@ -15,8 +15,8 @@ import { cleanRawHtml } from './prose/raw-html.ts';
 const known = new WeakMap<Ask, WeakMap<Chapter, Root>>();
 
 /**
- * The body of a chapter as a document, below its title. It is made once for all media, and none of them
- * changes it.
+ * The body of a chapter as a document, without its title. It is made once and shared by all media, which must not
+ * change it.
  */
 export function chapterDocument(context: RenderContext): Root {
   const { ask, chapter } = context;
@@ -42,11 +42,12 @@ function makeDocument(context: RenderContext): Root {
     ...proseHandlers(context, topHeading ? 1 : 0),
     root(state: State) {
       define(definitions, state);
-      // A root, as the library's own handler gives it, which the type of handlers does not know.
+      // The library's own handler returns a root too, but the type of handlers does not say so.
       return defaultHandlers.root(state, body) as never;
     },
   };
-  // An empty tree in the place of the body, in which it would look for definitions by `unist-util-visit` (see `nodesIn`).
+  // Pass an empty tree instead of the body, in which the library would search for definitions with `unist-util-visit`
+  // (see `nodesIn`).
   const tree = toHast(
     { type: 'root', children: [] },
     {
@@ -69,7 +70,7 @@ function makeDocument(context: RenderContext): Root {
   return clean;
 }
 
-/** Of several definitions of one name the first counts (CommonMark, 4.7). */
+/** The first definition of a name counts (CommonMark, 4.7). */
 function define(definitions: readonly (Definition | FootnoteDefinition)[], state: State): void {
   for (const node of definitions) {
     const id = node.identifier.toUpperCase();
@@ -79,7 +80,9 @@ function define(definitions: readonly (Definition | FootnoteDefinition)[], state
   }
 }
 
-/** The address of a link that a library made for a note, or an author as HTML, becomes a reference. */
+/**
+ * Turns the address of a link into a reference: links that a library made for footnotes, or an author wrote as HTML.
+ */
 function refer(node: Element, context: RenderContext): void {
   const { href, ...rest } = node.properties;
   const url = String(href);
@@ -92,7 +95,7 @@ function refer(node: Element, context: RenderContext): void {
   else node.data = { target, link: 'words' };
 }
 
-/** A body that begins with its chapter's title would show it twice. */
+/** Drops a first heading that repeats the chapter's title. */
 function withoutTitle(chapter: Chapter): Chapter['body'] {
   const { body } = chapter;
   if (repeatedTitle(chapter) === undefined) return body;

@@ -4,8 +4,8 @@ import { text } from './hast.ts';
 type Filling = string | ElementContent | readonly ElementContent[];
 
 /**
- * A sentence of the catalogue with its gaps filled: `Leaves the course {after}.` The words keep
- * the order of their language, and what fills a gap may be a link.
+ * Fills the gaps of a sentence from the catalogue: `Leaves the course {after}.` The word order is that of the
+ * language, and a gap may take a link.
  */
 export function compose(
   sentence: string,
@@ -19,7 +19,7 @@ export function compose(
   });
 }
 
-/** `a`, `a and b`, `a, b and c`, of words or links. */
+/** Joins words or links as `a`, `a and b`, `a, b and c`. */
 export function inSeries(items: readonly ElementContent[], and: string): ElementContent[] {
   return items.flatMap((item, index) => {
     if (index === 0) return [item];

@@ -7,8 +7,8 @@ import { type Notation, numberedMove } from './notation.ts';
 /** What the documents of all chapters of a course share. */
 export interface SharedContext {
   /**
-   * The whole course. What a chapter's document needs of the rest it asks for by `ask`: one that looks at the
-   * course itself is made anew after each change of any chapter.
+   * The whole course. Use `ask` instead where you can: what looks at the course itself is made anew after each change
+   * of any chapter.
    */
   readonly course: Course;
   readonly ask: Ask;
@@ -17,7 +17,7 @@ export interface SharedContext {
   readonly notation: Notation;
 }
 
-/** What every part of a chapter's document needs to know. */
+/** What every renderer of a chapter's parts needs. */
 export interface RenderContext extends SharedContext {
   readonly chapter: Chapter;
 }
@@ -29,7 +29,7 @@ export function contextOf(course: Course): SharedContext {
   return { course, ask: askOf(course), settings, strings, notation: { style, strings } };
 }
 
-/** A position in words, `after 7...Be7`; with its chapter where that is not `from`. */
+/** A position in words, `after 7...Be7`; with the title of its chapter unless that is `from`. */
 export function positionInWords(ask: Ask, ref: NodeRef, strings: Strings, from?: string): string {
   const move = ask('move', ref);
   const words = move === null ? strings.startPosition : strings.after(numberedMove(move, strings));
@@ -38,8 +38,8 @@ export function positionInWords(ask: Ask, ref: NodeRef, strings: Strings, from?:
 }
 
 /**
- * A position that the author has named, in a sentence: `“The knight goes to the rim”, after 8...Na5`; without
- * a title as above. Readers never see the name itself.
+ * A named position in a sentence: `“The knight goes to the rim”, after 8...Na5`; without a title as in
+ * `positionInWords`. Readers never see the name itself.
  */
 export function namedInWords(
   ask: Ask,

@@ -1,8 +1,7 @@
 /**
- * A chapter as a document: a tree of HTML elements that says what is shown, and leaves open how it reaches
- * its reader. Its links are references and its boards are positions; a medium makes addresses and pictures
- * of them (`medium.ts`). Plain data. What tells an element's meaning is its `data`, never its class, which is for
- * style sheets alone.
+ * A chapter as a document: a tree of HTML elements that leaves open how it reaches readers. Links are references and
+ * boards are positions; a medium (`medium/`) turns them into addresses and pictures. Plain data. The meaning of an
+ * element is its `data`, never its class, which is for style sheets alone.
  */
 import type { Data } from 'hast';
 import type { Color } from '../chess/index.ts';
@@ -11,20 +10,20 @@ import type { NodeRef } from '../model/index.ts';
 
 /** Where a link leads. */
 export type Target =
-  /** A place in the moves of the course. */
+  /** A node of the course's moves. */
   | { readonly to: 'place'; readonly ref: NodeRef }
-  /** A chapter by its file, or something in it by its id; `query` as an author wrote it. */
+  /** A chapter by its file, or an id in it; `query` as an author wrote it. */
   | {
       readonly to: 'chapter';
       readonly chapter: string;
       readonly query?: string;
       readonly id?: string;
     }
-  /** A note of the text itself. */
+  /** A footnote of the text. */
   | { readonly to: 'note'; readonly id: string }
-  /** A file of `media/`, or a page of the site as an author wrote it, as seen from the site's root. */
+  /** A file of `media/`, or a page of the site, relative to the site's root. */
   | { readonly to: 'site'; readonly address: string }
-  /** A place in another course of the shelf: beside the course, where the two are published together, and on the web. */
+  /** A position in another course of the shelf: relative, where both are published together, and on the web. */
   | { readonly to: 'course'; readonly beside?: string; readonly web?: string }
   /** The picture of a diagram. */
   | { readonly to: 'picture'; readonly address: string }
@@ -49,23 +48,23 @@ export type Role =
   | 'answers-title'
   /** A move that is played through on a page. */
   | 'move'
-  /** A move in running text that the author has not marked as one: only a page makes a link of it. */
+  /** A move in running text that the author did not mark; only pages link it. */
   | 'mention'
-  /** Leads from a diagram to its place in the moves. */
+  /** The link from a diagram to its node in the moves. */
   | 'show'
   /** Links to the picture files of a diagram. */
   | 'pictures'
-  /** The answer that is folded below an exercise. */
+  /** The folded answer below an exercise. */
   | 'answer'
-  /** A piece's letter that a style sheet draws a figure over. */
+  /** A piece letter over which a style sheet draws a figurine. */
   | 'figurine'
-  /** A sign that a style sheet draws over its text. */
+  /** Text over which a style sheet draws a sign. */
   | 'sign';
 
-/** How a link speaks: of a move, of a position in our words or in the author's, or of anything else. */
+/** What the words of a link are: a move, a position in our words or the author's, or anything else. */
 export type LinkKind = 'move' | 'position' | 'position-words' | 'words';
 
-/** A place of the course that a move names, and the words for it. */
+/** Another place of the course with the position of a move, and its words. */
 export interface Meeting {
   readonly ref: NodeRef;
   readonly move: string;
@@ -78,7 +77,7 @@ export interface BoardNode {
   data?: Data;
 }
 
-/** The position that moves end with, for readers who cannot play them through. */
+/** The last position of a block, for readers who cannot play through its moves. */
 export interface LastBoardNode {
   type: 'lastBoard';
   picture: BoardPicture;
@@ -93,7 +92,7 @@ export interface DiagramNumberNode {
   data?: Data;
 }
 
-/** The positions that have a pattern, chapter by chapter. */
+/** The positions that match a pattern, by chapter. */
 export interface PlacesNode {
   type: 'places';
   chapters: readonly ChapterPlaces[];
@@ -106,11 +105,11 @@ export interface ChapterPlaces {
   readonly places: readonly PatternPlace[];
 }
 
-/** A position, or several that follow one another in a line. */
+/** A position, or several in a row. */
 export interface PatternPlace {
   /** The first of them. */
   readonly ref: NodeRef;
-  /** The move that leads there, or words for a start. */
+  /** The move that leads there, or words for a start position. */
   readonly move: string;
   readonly isMove: boolean;
   /** The move that leads to the last of several. */
@@ -123,13 +122,13 @@ export interface PatternPlace {
 declare module 'hast' {
   interface ElementData {
     role?: Role;
-    /** Of the number of an answer: the id of its exercise. */
+    /** For the number of an answer: the id of its exercise. */
     exercise?: string;
     target?: Target;
     link?: LinkKind;
-    /** Of a move: where else the course reaches its position. */
+    /** For a move: where else the course reaches its position. */
     meetings?: readonly Meeting[];
-    /** Of a sign: what stands for it where no style sheet draws it. */
+    /** For a sign: its text where no style sheet draws it. */
     plain?: string;
   }
   interface ElementContentMap {

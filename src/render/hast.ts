@@ -27,7 +27,7 @@ const classOf: Readonly<Record<LinkKind, string | undefined>> = {
   words: undefined,
 };
 
-/** A link whose address the medium gives it. */
+/** A link without an address, which the medium adds. */
 export function linkTo(
   target: Target,
   kind: LinkKind,

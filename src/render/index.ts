@@ -1,6 +1,6 @@
 /**
- * What a chapter says: made once as a document, whose links are references and whose boards are positions, and
- * shown by media: the site's pages, paper, letters, e-books.
+ * Renders each chapter once, as a document whose links are references and whose boards are positions. Media show it:
+ * the site's pages, paper, letters, e-books.
  */
 export { type Addresses, assignAddresses } from './addresses.ts';
 export { type Ask, askOf } from './ask/ask.ts';

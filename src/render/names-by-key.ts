@@ -1,7 +1,7 @@
 import type { Course } from '../model/index.ts';
 import { keyAt } from './ask/node-at.ts';
 
-/** The author's names for each position, by its key, in the order of the course's labels. */
+/** The author's names of each position, by key, in the order of the course's labels. */
 export function namesByKey(course: Course): ReadonlyMap<string, readonly string[]> {
   const found = known.get(course) ?? findNames(course);
   known.set(course, found);

@@ -9,12 +9,15 @@ export function newsId({ name }: News): string {
   return withoutControls(name).replace(/\s+/g, '-');
 }
 
-/** Where a picture of news stands in the site; `number` from 1, of those that show a position. */
+/**
+ * The file of a picture of news in the site.
+ * @param number from 1, of those that show a position.
+ */
 export function newsPicture(news: News, number: number): string {
   return `images/news/${encodeURIComponent(newsId(news))}-${number}.png`;
 }
 
-/** News as a chapter that stands outside the course, so that links in it lead to whole pages. */
+/** News as a chapter outside the course, so that its links lead to whole pages. */
 export function newsChapter(news: News, course: Course): Chapter {
   const { title, file, body, media } = news;
   return {
@@ -31,7 +34,7 @@ export function newsChapter(news: News, course: Course): Chapter {
   };
 }
 
-/** The boards of news; what it shows by a name is as the course has it now. */
+/** The boards of news. Named positions are those that the course has now. */
 export function newsBoards({ blocks }: News, course: Course): DiagramBlock[] {
   return blocks.map((block): DiagramBlock => {
     const name = block.at?.name;

@@ -5,8 +5,8 @@ interface Tree {
 }
 
 /**
- * All nodes of a tree, in the order of the text. `unist-util-visit` names a function for every node that
- * it meets, which took a quarter of the time that an e-book takes.
+ * All nodes of a tree, in the order of the text. `unist-util-visit` builds a name for each node it meets, which took
+ * a quarter of the time for an e-book.
  */
 export function* nodesIn<Node extends object>(tree: Node): Generator<Node> {
   const open: Node[] = [tree];

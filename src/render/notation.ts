@@ -12,13 +12,13 @@ import type { Strings } from '../strings/index.ts';
 import { element } from './hast.ts';
 import { partOfText } from './written-at.ts';
 
-/** How moves are printed: the piece letters of the language, or figurines that read as such. */
+/** How moves are printed: with the piece letters of the language, or with figurines that are read aloud as such. */
 export interface Notation {
   readonly style: 'letters' | 'figurines';
   readonly strings: Strings;
 }
 
-/** SAN as plain text in the language's letters. */
+/** SAN as plain text with the language's piece letters. */
 export function sanText(san: string, strings: Strings): string {
   return sanIn(strings.pieceLetters, san);
 }
@@ -50,12 +50,12 @@ function figurine(kind: PieceKind, letter: string): ElementContent {
   };
 }
 
-/** What the reader types or a program reads keeps its letters. */
+/** Text that readers type or programs read keeps its letters. */
 const leftAlone = new Set(['pre', 'code', 'script', 'style']);
 
 /**
- * Gives the moves in running text their figurines too, those of phrases and of the author's plain words, so that a
- * page has one notation throughout.
+ * Puts figurines into moves in running text, both in our phrases and in the author's plain words, so that a page has
+ * one notation.
  */
 export function useFigurines(tree: Parents, notation: Notation): void {
   if (notation.style === 'letters') return;
@@ -73,10 +73,10 @@ export function useFigurines(tree: Parents, notation: Notation): void {
         at += text.length;
         const kind = isPiece && pieceKinds.find((each) => pieceLetters[each] === text);
         if (kind) return [figurine(kind, text)];
-        // Words by themselves, so that only what belongs to the move is held to the figurine.
+        // Words separately, so that only what belongs to the move is kept on one line with the figurine.
         return cutAtMoves(text).map(([start, end]) => partOfText(child, from + start, from + end));
       });
-      // A move of a block stays on one line by itself.
+      // The style sheet keeps a move of a block on one line.
       return isMove(node) ? pieces : heldTogether(pieces);
     });
     node.children = children;
@@ -108,7 +108,7 @@ function cutAtMoves(text: string): [number, number][] {
   return cuts.filter(([start, end]) => end > start);
 }
 
-/** A line may end before and behind any figurine, so one and the text that touches it stand in an element. */
+/** Browsers break lines around a figurine, so it gets an element with the text that touches it. */
 function heldTogether(pieces: readonly ElementContent[]): ElementContent[] {
   const shown: ElementContent[] = [];
   let run: ElementContent[] = [];

@@ -3,28 +3,31 @@ import type { Chapter } from '../model/index.ts';
 import type { RenderContext, SharedContext } from './context.ts';
 
 /**
- * Makes what one chapter gives to a page or a file: plain data that can be kept as JSON. It sees the chapter and
- * asks for what it needs of the rest by `context.ask`; see `SharedContext.course`.
+ * Makes one chapter's part of a page or a file: plain data that can be kept as JSON. It sees the chapter and asks the
+ * rest of the course by `context.ask`; see `SharedContext.course`.
  */
 export interface PartMaker<Part> {
-  /** Names it among what is kept of a chapter. */
+  /** Its key among what is kept of a chapter. */
   readonly kind: string;
-  /** All that it depends on beside the chapter, the course's settings and what it asks. */
+  /** What it depends on besides the chapter, the course's settings and the answers it got. */
   readonly inputs: string;
   readonly make: (context: RenderContext) => Part;
 }
 
-/** The parts of the chapters of a course, wherever they come from. */
+/** Gives the parts of a course's chapters, fresh or kept. */
 export interface Parts {
   of<Part>(maker: PartMaker<Part>, chapter: Chapter): Part;
 }
 
-/** Parts that are made when they are asked for. */
+/** Makes parts when they are asked for. */
 export function freshParts(shared: SharedContext): Parts {
   return { of: (maker, chapter) => maker.make({ ...shared, chapter }) };
 }
 
-/** A short text that is equal where a part is. @param part as JSON. */
+/**
+ * A hash of a part.
+ * @param part as JSON.
+ */
 export function printPart(part: string): string {
   return createHash('sha256').update(part).digest('base64url').slice(0, 22);
 }

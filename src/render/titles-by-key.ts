@@ -1,7 +1,7 @@
 import type { Course } from '../model/index.ts';
 import { keyAt } from './ask/node-at.ts';
 
-/** The author's title of each position that has one, by its key: the first in the order of the course. */
+/** The author's title of each position that has one, by key: the first in the order of the course. */
 export function titlesByKey(course: Course): ReadonlyMap<string, string> {
   const found = known.get(course) ?? findTitles(course);
   known.set(course, found);

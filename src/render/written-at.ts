@@ -1,12 +1,12 @@
 /**
- * Where the parts of a document are written, so that the preview of `dev` can mark what is wrong in them: an
- * element has its `position`, as unist has it, a text the seams of the pieces that it was joined of. No medium shows it.
+ * Keeps where the parts of a document are written, so that the preview of `dev` can mark findings in them. Elements
+ * have a `position`, as in unist; texts have the seams of the pieces that they were joined of. No medium shows it.
  */
 import type { Element, ElementContent, Text as HastText } from 'hast';
 import type { Text as MdastText, Node } from 'mdast';
 import type { Handlers } from 'mdast-util-to-hast';
 
-/** Where a piece of a text begins: in its value, and in the file. Up to the next one the two run alike. */
+/** Where a piece of a text begins, in its value and in the file. Both run in parallel up to the next seam. */
 export interface Seam {
   readonly at: number;
   readonly offset: number;
@@ -23,14 +23,14 @@ declare module 'hast' {
   }
 }
 
-/** The seams of a text; none where nobody knows where it is written. */
+/** The seams of a text; empty where its place is unknown. */
 export function seamsOf({ data, position }: MdastText | HastText): readonly Seam[] {
   if (data?.seams) return data.seams;
   const offset = position?.start.offset;
   return offset === undefined ? [] : [{ at: 0, offset }];
 }
 
-/** A part of a text, which keeps its place. */
+/** Cuts a text and keeps its place. */
 export function partOfText<T extends MdastText | HastText>(node: T, from: number, to?: number): T {
   const value = node.value.slice(from, to);
   const seams = seamsOf(node);
@@ -43,7 +43,7 @@ export function partOfText<T extends MdastText | HastText>(node: T, from: number
   return { ...node, value, data: { ...node.data, seams: moved } };
 }
 
-/** Two texts as one. */
+/** Joins two texts and keeps their places. */
 export function joinTexts(before: MdastText, after: MdastText): MdastText {
   const { length } = before.value;
   const moved = seamsOf(after).map(({ at, offset }) => ({ at: at + length, offset }));
@@ -54,7 +54,7 @@ export function joinTexts(before: MdastText, after: MdastText): MdastText {
   };
 }
 
-/** Handlers whose elements and texts know where they are written. */
+/** Wraps handlers so that their elements and texts know where they are written. */
 export function withPlaces(handlers: Handlers): Handlers {
   return Object.fromEntries(
     Object.entries(handlers).map(([name, handler]) => [

@@ -3,8 +3,8 @@ import { type Course, outlineOf } from '../../model/index.ts';
 const known = new WeakMap<Course, ReadonlyMap<string, number>>();
 
 /**
- * The numbers of a course's diagrams, by the chapter's file and the block's key: counted through all chapters,
- * so that a chapter printed alone and the whole course in print name the same diagram alike.
+ * The numbers of a course's diagrams, by the chapter's file and the block's key. They count through all chapters, so
+ * that a diagram has the same number in a chapter printed alone and in the whole course.
  */
 export function diagramNumbers(course: Course): ReadonlyMap<string, number> {
   const numbers = known.get(course) ?? count(course);

@@ -6,7 +6,7 @@ import {
   outlinedNodeAt,
 } from '../../model/index.ts';
 
-/** A place in the moves of the course: of a block of moves or of a game. */
+/** The node of a reference, in a block of moves or a game. */
 export function nodeAt(course: Course, ref: NodeRef): MoveNode | undefined {
   const block = blockAt(course, ref);
   return block?.kind === 'moves' || block?.kind === 'game' ? block.nodes[ref.node] : undefined;

@@ -22,23 +22,23 @@ import { waysTo } from './ways.ts';
 export interface ChapterNamed {
   readonly id: string;
   readonly title: string;
-  /** From 1; of pages, which readers see no numbers of, behind all chapters. */
+  /** From 1; pages, whose numbers readers do not see, come after all chapters. */
   readonly number: number;
-  /** Of a page of the author's: whether the book and the handout have it. */
+  /** For a page of the author's: whether the book and the handout include it. */
   readonly page?: 'in the book' | 'on the site';
 }
 
 /** A position that the author has named. */
 export interface PositionNamed {
   readonly ref: NodeRef;
-  /** For readers, who never see the name itself. */
+  /** What readers see; they never see the name itself. */
   readonly title?: string;
 }
 
 /** A move, as text names it. */
 export type MoveNamed = Pick<PlayedMove, 'san' | 'number' | 'color'>;
 
-/** A place of a position that is known by its key. */
+/** An occurrence of a position. */
 export interface PlaceInOrder {
   readonly key: string;
   readonly ref: NodeRef;
@@ -47,9 +47,9 @@ export interface PlaceInOrder {
 }
 
 /**
- * What a chapter's document may ask of the course around it. A question is a function of the course and of plain
- * data, and so is its answer plain data: what is made of a chapter is kept by the answers (`recorder.ts`), so an
- * answer says as little as it can. "Not there" is an answer: null.
+ * What a chapter's document may ask of the rest of the course. Arguments and answers are plain data. A document is
+ * reused as long as all its answers stay equal (`recorder.ts`), so an answer says as little as possible. "Not there"
+ * is an answer: null.
  */
 export const questions = {
   label(course: Course, name: string): PositionNamed | null {
@@ -62,7 +62,7 @@ export const questions = {
   sibling: (course: Course, link: string): PlaceOnShelf | null => course.siblings?.[link] ?? null,
   /** The author's title of a position, by its key. */
   title: (course: Course, key: string): string | null => titlesByKey(course).get(key) ?? null,
-  /** The move that leads to a place of the course. */
+  /** The move that leads to a node. */
   move(course: Course, ref: NodeRef): MoveNamed | null {
     const move = nodeAt(course, ref)?.move;
     return move === undefined ? null : { san: move.san, number: move.number, color: move.color };
@@ -74,15 +74,15 @@ export const questions = {
     const number = chapterIndex(course, file) + 1;
     return { id, title, number, ...(page && { page: page.book ? 'in the book' : 'on the site' }) };
   },
-  /** The id of a place within its page; empty where its chapter is not there. */
+  /** The id of a node within its page; empty if its chapter does not exist. */
   id(course: Course, ref: NodeRef): string {
     const chapter = chapterAt(course, ref);
     return chapter ? chapterIds(chapter).ofNode({ key: ref.block }, ref.node) : '';
   },
   /**
-   * The first place of each other way to the positions of a tree, by their index: of each position that leads to it but
-   * the one before it there. Those without any are left out.
-   * @param tree the positions by their keys, and the index of the one before each.
+   * Where else the course reaches the positions of a tree, by their index: for each other position that leads there,
+   * its first occurrence. Positions without any are left out.
+   * @param tree the keys of the positions, each with the index of its parent.
    */
   otherWays: (
     course: Course,
@@ -98,14 +98,14 @@ export const questions = {
       for (const [way, ref] of waysTo(course, key)) if (way !== keys[parent]) places.push(ref);
       return places.length === 0 ? [] : [[index, places] as const];
     }),
-  /** The first place of a position, by its key, in a chapter. */
+  /** The first occurrence of a position in a chapter, by key. */
   placeIn(
     course: Course,
     { key, chapter }: { readonly key: string; readonly chapter: string },
   ): NodeRef | null {
     return course.graph[key]?.at.find((ref) => ref.chapter === chapter) ?? null;
   },
-  /** Positions that are known by their keys, each once, in the order of the course; in a chapter where they stand there. */
+  /** The first occurrence of each position, in the order of the course; in the given chapter, if it occurs there. */
   places(
     course: Course,
     { keys, here }: { readonly keys: readonly string[]; readonly here?: string | undefined },
@@ -121,18 +121,18 @@ export const questions = {
       })
       .sort((a, b) => inOrder(a.ref, b.ref));
   },
-  /** What the course advises in a position, by its key: the first place of that move. */
+  /** The advice in a position, by key: the first occurrence of that move. */
   advice: (course: Course, key: string): NodeRef | null =>
     adviceOf(course).get(key)?.[0]?.ref ?? null,
-  /** The first place of each move that the course has from a position, by its key. */
+  /** The first occurrence of each move that the course has from a position, by key. */
   movesFrom: (course: Course, key: string): readonly NodeRef[] =>
     (course.graph[key]?.moves ?? []).flatMap(({ at: [ref] }) => ref ?? []),
-  /** The number of a diagram, counted through the course; null for what is none. */
+  /** The number of a diagram, counted through the course; null for other blocks. */
   diagramNumber: (
     course: Course,
     { chapter, block }: { readonly chapter: string; readonly block: string },
   ): number | null => diagramNumbers(course).get(`${chapter} ${block}`) ?? null,
-  /** Whether a chapter's page has an id that its text shows to a reader who cannot open answers. */
+  /** Whether a chapter's page has an id that is visible without opening answers. */
   shows(
     course: Course,
     { chapter, id }: { readonly chapter: string; readonly id: string },
@@ -144,12 +144,12 @@ export const questions = {
       !/^exercise-\d+-(?:answer|also|wrong)-/.test(id)
     );
   },
-  /** Where a reader on paper finds what has an id in a chapter. */
+  /** Where a reader on paper finds the element with an id in a chapter. */
   told: (
     course: Course,
     { chapter, id }: { readonly chapter: string; readonly id: string },
   ): ToldPlace => toldPlace(course, chapter, id),
-  /** The chapter that an author names by its file or by its page, and what the words behind the `#` lead to there. */
+  /** The chapter that an author's link names by its file or its page, and what the fragment leads to there. */
   link(
     course: Course,
     { path, fragment }: { readonly path: string; readonly fragment?: string | undefined },
@@ -187,7 +187,7 @@ export function chapterAsked<Kind extends QuestionKind>(
 
 const pages = new WeakMap<Course, ReadonlyMap<string, Chapter>>();
 
-/** By its file, or by its page in the site, which an author may name as well. */
+/** Finds a chapter by its file or by its page in the site. */
 function chapterNamed(course: Course, path: string): Chapter | undefined {
   const byPage =
     pages.get(course) ?? new Map(documentsOf(course).map((each) => [`${each.id}.html`, each]));

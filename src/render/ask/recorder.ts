@@ -3,7 +3,7 @@ import type { RenderContext, SharedContext } from '../context.ts';
 import { type Ask, answerOf } from './ask.ts';
 import { chapterAsked, type QuestionKind } from './questions.ts';
 
-/** A question that was asked and its answer; `course`, with a print of the whole, for a look at the course itself. */
+/** A question and its answer; `course`, with a print of the whole, stands for access to the course itself. */
 export type AskedOfCourse = readonly [
   kind: QuestionKind | 'course',
   about: unknown,
@@ -11,10 +11,10 @@ export type AskedOfCourse = readonly [
 ];
 
 /**
- * A chapter's context that notes what is asked of the course around it. What is made with it holds as long as the
- * chapter and all answers are as they were (`stillAnswered`).
+ * A chapter's context that records its questions to the rest of the course. What is made with it is valid as long as
+ * the chapter and all answers are the same (`stillAnswered`).
  * @param edition a print of the whole course.
- * @param before what was asked earlier, where the course would answer the same: then it is not asked again.
+ * @param before recorded questions that the course would still answer the same; these are not asked again.
  */
 export function recordAsked(
   shared: SharedContext,
@@ -50,10 +50,7 @@ function nameOf(kind: string, about: unknown): string {
   return `${kind} ${JSON.stringify(about)}`;
 }
 
-/**
- * Whether a course still gives the answers that were noted.
- * @param isUnchanged whether all that others may show of a chapter is what it was when they were given.
- */
+/** Whether a course still gives the recorded answers. */
 export function stillAnswered(
   course: Course,
   edition: string,

@@ -9,11 +9,11 @@ import {
 import { diagramNumbers } from './diagram-numbers.ts';
 import { nodeAt } from './node-at.ts';
 
-/** Where a reader on paper finds what has an id. */
+/** Where a reader on paper finds the element with an id. */
 export interface ToldPlace {
   /** The number of the diagram that it is, or that shows it. */
   readonly diagram?: number;
-  /** The place in the moves. */
+  /** The node in the moves. */
   readonly ref?: NodeRef;
 }
 
@@ -29,7 +29,7 @@ export function toldPlace(course: Course, chapter: string, id: string): ToldPlac
 
 const places = new WeakMap<Chapter, ReadonlyMap<string, NodeRef>>();
 
-/** What the ids of a chapter's blocks and moves lead to. */
+/** The nodes of a chapter's ids. */
 function placesIn(chapter: Chapter): ReadonlyMap<string, NodeRef> {
   const known = places.get(chapter);
   if (known) return known;

@@ -2,7 +2,10 @@ import { type Course, type NodeRef, outlinedBlockAt } from '../../model/index.ts
 
 const known = new WeakMap<Course, Map<string, ReadonlyMap<string, NodeRef>>>();
 
-/** The first place of each way to a position, by the position before it. Found once where it stands in several places. */
+/**
+ * For each position that leads to a position, the first occurrence of that step. Cached for positions that occur more
+ * than once.
+ */
 export function waysTo(course: Course, key: string): ReadonlyMap<string, NodeRef> {
   const at = course.graph[key]?.at ?? [];
   if (at.length < 2) return findWays(course, at);

@@ -1,9 +1,9 @@
 import type { Strings } from '../../strings/index.ts';
 
-/** A claim in a reader's words; those that no catalogue has stay as they are written. */
+/** A claim in a reader's words; as written, if no catalogue has words for it. */
 export type ClaimWords = { readonly words: string } | { readonly written: string };
 
-/** Each of the claims that `and` joins, in a reader's words. */
+/** The claims that `and` joins, each in a reader's words. */
 export function claimWords(claim: string, strings: Strings): ClaimWords[] {
   return claim
     .trim()
@@ -19,7 +19,7 @@ function wordsOf(part: string, strings: Strings): string | undefined {
   const isDenied = all[0] === 'not';
   const [name = '', ...args] = isDenied ? all.slice(1) : all;
   const known = Object.entries(strings.claims).find(([kind]) => kind === name)?.[1];
-  // `or`, `after Nf3:` and the like say more than the name does.
+  // `or`, `after Nf3:` and the like say more than the claim's name.
   if (known === undefined || !args.every((word) => plain.test(word))) return undefined;
   const shown = args.map((word) => sideIn(word, strings));
   const gaps = new Map([...shown.entries()].map(([index, word]) => [String(index), word]));

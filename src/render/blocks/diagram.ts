@@ -11,7 +11,7 @@ import { diagramNames, imagePath, pictureOf } from '../pictures/diagram-images.t
 import { drawnData } from './move-link.ts';
 import type { RenderComment } from './moves-block.ts';
 
-/** A still board with its caption, the side to move, and links to its pictures. */
+/** A diagram: a board with its caption, the side to move, and links to its pictures. */
 export function renderDiagram(
   context: RenderContext,
   block: DiagramBlock,
@@ -25,7 +25,7 @@ export function renderDiagram(
   const written = renderCaption(block.caption);
   const named = block.at && context.ask('label', block.at.name);
   const { title } = named ?? {};
-  // Whose turn it is stands behind it: a title is a sentence there.
+  // The side to move follows, so a title becomes a sentence.
   const words = written.length > 0 || title === undefined ? written : [text(withStop(title))];
   const caption = plainText(block.caption) || (title ?? '');
   const desc = block.alt ?? describePosition(block.position, strings.position);
@@ -81,7 +81,7 @@ export function renderDiagram(
   return element('figure', properties, [still, figcaption], { role: 'diagram' });
 }
 
-/** Where the diagram's position stands in the moves: by its label, else in this chapter. */
+/** Where the diagram's position occurs in the moves: at its label, else in this chapter. */
 function placeInText({ ask, chapter }: RenderContext, block: DiagramBlock): NodeRef | undefined {
   const named = block.at && ask('label', block.at.name);
   if (named) return named.ref;

@@ -6,10 +6,10 @@ import { element } from '../hast.ts';
 import { exerciseLines, exerciseNumber } from './exercise.ts';
 import type { RenderComment } from './moves-block.ts';
 
-/** Stands at the end of a text that has exercises. */
+/** Comes at the end of a text with exercises. */
 export interface AnswersNode extends Node {
   type: 'courseAnswers';
-  /** Places in `Chapter.blocks` of the exercises. */
+  /** Indices of the exercises in `Chapter.blocks`. */
   exercises: readonly number[];
 }
 
@@ -19,7 +19,7 @@ declare module 'mdast' {
   }
 }
 
-/** The answers to a chapter's exercises: on paper they stand at its end; a screen does not show them. */
+/** The answers to a chapter's exercises, printed at its end; screens do not show them. */
 export function renderAnswers(
   context: RenderContext,
   { exercises }: AnswersNode,

@@ -10,8 +10,8 @@ import { numberedMove } from '../notation.ts';
 import { type RenderComment, setMoves } from './moves-block.ts';
 
 /**
- * A question with its board. Without a script the answer is folded below it; with one it is found
- * on the board: each line carries the positions after its moves.
+ * A question with its board. Without scripts the answer is folded below it. With scripts the reader finds it on the
+ * board, for which each line carries its positions.
  */
 export function renderExercise(
   context: RenderContext,
@@ -40,7 +40,7 @@ export function renderExercise(
       last: lastMove && lastMove.from + lastMove.to,
     }),
   };
-  // The style sheet shows the next one when the one before it is open.
+  // The style sheet shows a hint when the one before it is open.
   const hints = block.hints.map((hint, index) =>
     fold('hint', strings.hint(index + 1, block.hints.length), [element('p', {}, renderText(hint))]),
   );
@@ -71,13 +71,13 @@ export function renderExercise(
   return element('section', properties, [body], { role: 'exercise' });
 }
 
-/** The number that a reader knows an exercise by within its chapter. */
+/** The number of an exercise in its chapter, as readers see it. */
 export function exerciseNumber({ blocks }: Chapter, { key }: ExerciseBlock): number {
   const exercises = blocks.filter(({ kind }) => kind === 'exercise');
   return exercises.findIndex((block) => block.key === key) + 1;
 }
 
-/** The lines of an exercise in order: to be played through, or only to be read. */
+/** The lines of an exercise in order, to play through or only to read. */
 export function exerciseLines(
   context: RenderContext,
   block: ExerciseBlock,

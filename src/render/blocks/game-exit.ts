@@ -6,7 +6,7 @@ import type { RenderContext } from '../context.ts';
 import { linkTo, text } from '../hast.ts';
 import { numberedMove } from '../notation.ts';
 
-/** Where a game leaves the course, who left it, and what the course has there instead. */
+/** Says where a game leaves the course, which side left it, and what the course has there. */
 export function gameExit(context: RenderContext, block: GameBlock): ElementContent[] {
   const { ask, settings, strings } = context;
   const { leaves, nodes } = block;

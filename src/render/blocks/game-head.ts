@@ -4,7 +4,7 @@ import { dateLanguage } from '../../strings/index.ts';
 import type { RenderContext } from '../context.ts';
 import { element } from '../hast.ts';
 
-/** Who played, where, when and how it ended, as far as the game's tags tell (PGN standard, 8.1.1). */
+/** Players, place, date and result, as far as the game's tags give them (PGN standard, 8.1.1). */
 export function gameHead({ settings, strings }: RenderContext, block: GameBlock): Element[] {
   const tag = (name: string): string | undefined => {
     const value = block.tags[name]?.trim() ?? '';
@@ -41,7 +41,7 @@ export function gameHead({ settings, strings }: RenderContext, block: GameBlock)
   ];
 }
 
-/** A result in figures with a dash; `undefined` where the game's end is not known. */
+/** A result with a dash between the figures; undefined where the game's end is unknown. */
 export function resultInPrint(result: string | undefined): string | undefined {
   if (result === '1/2-1/2') return '½–½';
   return result === '1-0' || result === '0-1' ? result.replace('-', '–') : undefined;
@@ -53,7 +53,7 @@ function inReadingOrder(name: string): string {
   return first === '' || more.length > 0 ? name.trim() : `${first} ${last}`.trim();
 }
 
-/** `2025.02.06` in the words of a language; what is unknown, `??`, is left out. */
+/** A PGN date such as `2025.02.06` in words; unknown fields (`??`) are left out. */
 function dateInWords(date: string, language: string): string | undefined {
   const [, year, month, day] = /^(\d{4})\.(\d\d|\?\?)\.(\d\d|\?\?)$/.exec(date) ?? [];
   if (year === undefined) return undefined;

@@ -8,7 +8,7 @@ import { gameHead, resultInPrint } from './game-head.ts';
 import { meetingsOf } from './meetings.ts';
 import { type RenderComment, setMoves } from './moves-block.ts';
 
-/** A whole game: who played, the moves that are shown, and where it leaves the course. */
+/** A game: its head, the moves that are shown, and where it leaves the course. */
 export function renderGame(
   context: RenderContext,
   block: GameBlock,

@@ -7,13 +7,13 @@ import type { Meeting } from '../document.ts';
 import { numberedMove } from '../notation.ts';
 import type { MoveTree } from './move-tree.ts';
 
-/** A board names no more places than this where move orders meet. */
+/** The most places that a board names where move orders meet. */
 const mostPlaces = 6;
 
 /**
- * Where else the course reaches the positions of a tree, by index: the first place of each other way to
- * it. A way is the position before; so beginnings that lines share are none, and a meeting is told
- * at its first position, as the check asks for (`transposition-untold`).
+ * Where else the course reaches the positions of a tree, by index: the first occurrence of each other way. A way is
+ * the position before, so a common beginning is none, and a meeting is told once, at its first position, as
+ * `transposition-untold` demands.
  */
 function otherWays(
   ask: Ask,
@@ -27,7 +27,7 @@ function otherWays(
   ]);
 }
 
-/** The meetings of a tree's moves, by index: a place and the move there, for each other way. */
+/** The meetings of a tree's moves, by index: for each other way a place and the move there. */
 export function meetingsOf(
   { ask, strings }: RenderContext,
   nodes: MoveTree['nodes'],
@@ -43,7 +43,7 @@ export function meetingsOf(
   );
 }
 
-/** The titles of the other chapters that meetings lead to, by the addresses of their pages. */
+/** The titles of other chapters that meetings lead to, by their addresses. */
 export function chaptersMet(
   { ask, chapter: { blocks, file } }: Pick<RenderContext, 'ask' | 'chapter'>,
   addresses: Addresses,

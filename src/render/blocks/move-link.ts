@@ -9,7 +9,7 @@ import { element } from '../hast.ts';
 import { sanHtml } from '../notation.ts';
 import type { MoveTree } from './move-tree.ts';
 
-/** The same as people type them: hardly any font has the first two, and the others are to look like them. */
+/** The signs as people type them: hardly any font has the first two, and the others should look alike. */
 const plainSigns: Readonly<Record<string, string>> = {
   '⩲': '+/=',
   '⩱': '=/+',
@@ -17,13 +17,13 @@ const plainSigns: Readonly<Record<string, string>> = {
   '∓': '-/+',
 };
 
-/** Suffix glyphs, `!` to `?!`, stand close to the move; assessments and others apart. */
+/** The last suffix glyph: `!` to `?!` (NAG 1 to 6) stand close to the move, assessments apart. */
 const lastSuffix = 6;
 const noBreak = '\u00a0';
 
 /**
- * A move as the reader sees it: a link to itself that carries all the board needs, and its
- * glyphs. A move that cannot be played, as a preview may show, is text.
+ * A move as readers see it, with its glyphs: a link to itself that carries the data for the board. An unplayable
+ * move, which only a preview shows, is text.
  */
 export function moveLink(
   context: RenderContext,
@@ -54,7 +54,7 @@ export function moveLink(
       id,
       ...dataProperties('move', {
         ...boardData(node, id),
-        // The parent is the move before it in the text unless told otherwise.
+        // Omitted for the move before it in the text.
         up: node.parent === node.index - 1 ? undefined : node.parent,
         bad: tree.asked && node.glyphs.some(isBadSign) ? '' : undefined,
       }),
@@ -65,13 +65,13 @@ export function moveLink(
   return [written(link, node), ...glyphs];
 }
 
-/** Where its author wrote it (`written-at.ts`). */
+/** Adds where the author wrote the move (`written-at.ts`). */
 function written(link: Element, node: MoveNode): Element {
   const place = node.written?.place;
   return place ? { ...link, position: { start: place.start, end: place.end } } : link;
 }
 
-/** What sets the board: the position unless the id tells it, the marked squares and the arrows. */
+/** The data for the board: the position unless the id gives it, the marked squares and the arrows. */
 export function boardData(node: MoveNode, id: string) {
   const { position } = node;
   const plain = position && positionAddress(position.key);
@@ -82,7 +82,7 @@ export function boardData(node: MoveNode, id: string) {
   };
 }
 
-/** The marked squares and the arrows of a board. */
+/** Marked squares and arrows as attributes. */
 export function drawnData({ marks, arrows }: Pick<MoveNode, 'marks' | 'arrows'>) {
   if (marks.length === 0 && arrows.length === 0) return {};
   const pairs = (meaning: string) =>
@@ -99,7 +99,7 @@ function listOf(words: readonly string[]): string | undefined {
   return words.length === 0 ? undefined : words.join(' ');
 }
 
-/** The sign of a glyph with what it means, or else its meaning; nothing for a number without one. */
+/** The sign of a glyph with its meaning, or the meaning alone; empty for an unknown number. */
 export function glyph(nag: number, strings: Strings): ElementContent[] {
   const sign = glyphSign(nag);
   const meaning = strings.glyph(nag);

@@ -1,6 +1,6 @@
 import type { CommentNode, MoveNode, VariationNode } from '../../model/index.ts';
 
-/** Moves in the order of the text, brackets and all: what the layout reads. */
+/** Moves and brackets in the order of the text, for the layout. */
 export type MoveToken =
   | { readonly kind: 'move'; readonly node: MoveNode }
   | { readonly kind: 'comment'; readonly comment: CommentNode }
@@ -11,14 +11,14 @@ export type MoveToken =
 export type Siblings = readonly VariationNode[];
 
 interface Frame {
-  /** The move being told; its `after` is done up to `done`. */
+  /** The current move; its `after` is done up to `done`. */
   readonly node: MoveNode;
   done: number;
   /** Found once, since a move may have thousands. */
   siblings?: Siblings;
 }
 
-/** Iterative, since variations nest as deep as an author likes. */
+/** Iterative, since variations may be nested deep. */
 export function* moveTokens(nodes: readonly MoveNode[]): Generator<MoveToken, void, undefined> {
   const [start] = nodes;
   if (start === undefined) return;

@@ -6,17 +6,17 @@ import type { Meeting } from '../document.ts';
 export interface MoveTree {
   /** As in `MovesBlock.nodes`. */
   readonly nodes: readonly MoveNode[];
-  /** The side at the bottom of the board that they are played through on. */
+  /** The side at the bottom of the board. */
   readonly view: Color;
   readonly result?: string | undefined;
-  /** What tells them from other moves, for the style sheet and the page's script. */
+  /** A class for the style sheet and the page's script. */
   readonly className?: string;
-  /** Id of a move in the page. Absent where moves are only printed, not played through. */
+  /** The id of a move in the page. Absent where moves are only printed. */
   readonly idOf?: (node: MoveNode) => string;
-  /** Where else the course reaches the positions of its moves, by index (`meetings.ts`). */
+  /** Where else the course reaches the positions, by index (`meetings.ts`). */
   readonly meetings?: ReadonlyMap<number, readonly Meeting[]>;
-  /** Whether the reader is asked for its moves: those with a bad sign are told from the others. */
+  /** Set where readers are asked for the moves: bad ones are then marked as such. */
   readonly asked?: true;
-  /** Where the story begins: moves up to this node only lead there. */
+  /** Moves up to this node only lead to the start of the text. */
   readonly leadsTo?: number;
 }

@@ -11,37 +11,37 @@ import { boardData, moveLink } from './move-link.ts';
 import { type MoveToken, moveTokens, type Siblings } from './move-tokens.ts';
 import type { MoveTree } from './move-tree.ts';
 
-/** Up to so many variations beside a move stay in its sentence, if all are short and have nothing inside. */
+/** The most variations of a move that stay in its sentence, if all are short and flat. */
 const mostInSentence = 2;
 const shortPlies = 4;
 const shortComments = 50;
-/** After a comment this long the moves begin a new paragraph. */
+/** In characters: after a longer comment the moves begin a new paragraph. */
 const paragraphComment = 90;
 const noBreak = '\u00a0';
-/** Lists deeper than this would nest the HTML too far: the rest stays in its paragraph. */
+/** The deepest list: below it, variations stay in their paragraph, so that the HTML is not nested too deep. */
 const deepestList = 20;
 
 /** Turns a comment's Markdown into HTML. */
 export type RenderComment = (content: readonly PhrasingContent[]) => ElementContent[];
 
 /**
- * The text that is being set: a paragraph of a line, or brackets within one.
- * `list` holds the variations that were told since the last paragraph.
+ * The text being set: a paragraph of a line, or brackets within one. `list` has the variations set since the last
+ * paragraph.
  */
 interface Level {
   readonly home: Element;
   readonly inline: boolean;
-  /** `b1`: what its variation is called among those around it; empty for the main line. */
+  /** The letter of its variation, such as `b1`; empty for the main line. */
   readonly name: string;
-  /** How many variations within it have been told in lists. */
+  /** How many variations within it have been set in lists. */
   told: number;
-  /** What the name's paragraph begins with, until it is there. */
+  /** The element that its first paragraph will begin with. */
   sign: Element | undefined;
   paragraph: Element | undefined;
   list: Element | undefined;
-  /** The next move of Black needs its number: something stands between it and White's move. */
+  /** Whether a move of Black needs its number next, since something stands between it and White's move. */
   interrupted: boolean;
-  /** The next move begins a new paragraph. */
+  /** Whether the next move begins a new paragraph. */
   rested: boolean;
 }
 
@@ -59,8 +59,8 @@ export function renderMoves(
 }
 
 /**
- * Moves as running text: the main line in sentences, short variations in brackets within
- * them, longer and nested ones as list items below.
+ * Sets moves as running text: the main line in sentences, short variations in brackets within them, longer and nested
+ * ones as list items below.
  */
 export function setMoves(
   context: RenderContext,
@@ -135,7 +135,7 @@ function treeProperties({ nodes, view, className, idOf }: MoveTree): Properties 
   };
 }
 
-/** `From: after 7...Be7`, where a block goes on from a named position. */
+/** `From: after 7...Be7`, for a block that starts from a named position. */
 function fromLine({ ask, chapter, strings }: RenderContext, block: MovesBlock) {
   const named = block.from && ask('label', block.from.name);
   if (!named) return [];
@@ -179,7 +179,7 @@ function openVariation(
     const brackets = element('span', { className: ['variation'] }, ['('], { role: 'variation' });
     const paragraph = paragraphFor(level, false);
     separate(paragraph);
-    // Brackets within brackets lie flat, side by side: only a variation in a paragraph gets a span.
+    // Nested brackets are siblings: only a variation in a paragraph gets a span.
     if (!level.inline) paragraph.children.push(brackets);
     else paragraph.children.push(text('('));
     return newLevel(level.inline ? level.home : brackets, true, level.name);
@@ -191,7 +191,7 @@ function openVariation(
   level.paragraph = undefined;
   const item = element('li', {}, []);
   level.list.children.push(item);
-  // Beside the main line they begin anew with each move; within a variation each has a name of its own.
+  // Names begin anew with each move of the main line; within a variation each is unique.
   if (level.name === '') level.told = siblings.indexOf(variation);
   const name = level.name + signOf(level.told, level.name);
   level.told += 1;
@@ -227,7 +227,7 @@ function isShort(nodes: readonly MoveNode[], variation: VariationNode): boolean 
   return true;
 }
 
-/** A space before what follows, except at the start and after an opening bracket. */
+/** Adds a space, except at the start and after an opening bracket. */
 function separate(paragraph: Element): void {
   const last = paragraph.children.at(-1);
   if (last === undefined) return;

@@ -5,9 +5,9 @@ import type { ChapterPlaces, PatternPlace } from '../document.ts';
 import { numberedMove } from '../notation.ts';
 
 /**
- * The positions that have a pattern: each once, in the chapter that the reader is in if it stands there, else
- * where it stands first. Positions that follow one another in a line are one place, but a title begins a new
- * one. `here` is the file of that chapter; absent on a page that is none.
+ * The positions that match a pattern, each once: in the reader's chapter if it occurs there, else at its first
+ * occurrence. Positions that follow each other in a line are one place, unless a title begins a new one.
+ * @param here the file of the reader's chapter; absent on other pages.
  */
 export function patternPlaces(
   context: SharedContext,

@@ -11,15 +11,18 @@ import { patternPlaces } from './pattern-places.ts';
 /** Where a pattern is shown. */
 export interface PatternSetting {
   readonly id: string;
-  /** The chapter that the reader is in; absent on a page that is none. */
+  /** The reader's chapter; absent on other pages. */
   readonly here?: string;
-  /** Whether its positions are shown beside it instead of in it. */
+  /** Whether its positions are shown elsewhere on the page. */
   readonly placesApart?: boolean;
-  /** Its text; absent where only the chapter shows it. */
+  /** Its text; absent where the page leaves it to the chapter. */
   readonly text?: readonly ElementContent[];
 }
 
-/** A placement on a small board, what holds where it stands, and every position of the course that has it. */
+/**
+ * A pattern: its placement on a small board, what holds wherever it occurs, and every position of the course that has
+ * it.
+ */
 export function renderPattern(
   context: SharedContext,
   block: PatternBlock,
@@ -63,7 +66,7 @@ export function renderPattern(
   });
 }
 
-/** Advice and claims, which hold in every position of the pattern, and where they do not. */
+/** The advice and claims of a pattern, and its exceptions. */
 function whatHolds(
   { ask, strings, notation }: SharedContext,
   { advice, claims, except }: PatternBlock,

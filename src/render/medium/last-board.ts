@@ -7,7 +7,7 @@ import { element } from '../hast.ts';
 import { numberedMove } from '../notation.ts';
 import type { Medium } from './medium.ts';
 
-/** The position that a block ends with; none where the next block shows that very position. */
+/** The position that a block ends with; undefined if the next block shows the same. */
 export function lastBoard(
   { blocks }: Chapter,
   block: MovesBlock | GameBlock,

@@ -2,18 +2,18 @@ import type { ElementContent } from 'hast';
 import type { BoardPicture } from '../../draw/index.ts';
 import type { Target } from '../document.ts';
 
-/** How what a document shows reaches its reader: what differs between a page, paper, a book and a letter. */
+/** How a document reaches its reader: what differs between a page, paper, a book and a letter. */
 export interface Medium {
-  /** Whether moves are played through and folds opened by a script or a click. */
+  /** Whether a script plays through moves, and folds open at a click. */
   readonly isLive: boolean;
-  /** Whether the style sheet of pages is there, which draws the signs that few fonts have. */
+  /** Whether the pages' style sheet draws the signs that few fonts have. */
   readonly drawsSigns?: boolean;
-  /** A board that stands in the text. */
+  /** Renders a board in the text. */
   readonly board: (picture: BoardPicture) => ElementContent;
-  /** Where a target stands in the medium; nothing where a reader of it cannot go there. */
+  /** The address of a target; undefined where readers of the medium cannot follow a link. */
   readonly addressOf: (target: Target) => string | undefined;
   /** Whether diagrams are numbered through the course. */
   readonly numbersDiagrams?: boolean;
-  /** Whether the position that moves end with is shown below them. */
+  /** Whether the last position of a block is shown below it. */
   readonly showsLastBoards?: boolean;
 }

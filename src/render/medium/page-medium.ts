@@ -4,8 +4,8 @@ import type { Target } from '../document.ts';
 import type { Medium } from './medium.ts';
 
 /**
- * A page of the site: boards are drawn into it, and a script moves the one beside the text. `from` is the file of the
- * chapter that the page shows, if it is a chapter's.
+ * A page of the site: its boards are inline, and a script moves the one beside the text.
+ * @param from the file of the page's chapter, if it shows one.
  */
 export function pageMedium(addresses: Addresses, from?: string): Medium {
   return {
@@ -16,7 +16,7 @@ export function pageMedium(addresses: Addresses, from?: string): Medium {
   };
 }
 
-/** The address of a target, as seen from the page of a chapter, or from the site's root. */
+/** The address of a target, relative to the page of a chapter, or to the site's root. */
 export function addressInSite(target: Target, addresses: Addresses, from?: string): string {
   switch (target.to) {
     case 'place':

@@ -3,13 +3,13 @@ import type { Strings } from '../../strings/index.ts';
 import type { ChapterPlaces, PatternPlace, PlacesNode } from '../document.ts';
 import { element, linkTo } from '../hast.ts';
 
-/** So many places are told at once; the rest of a longer list is folded. */
+/** How many places are shown at once; the rest of a longer list is folded. */
 const shownAtOnce = 8;
 
 /** The positions of a pattern as lists, long ones folded. */
 export function foldedPlaces({ chapters }: PlacesNode, strings: Strings): Element[] {
   const all = chapters.reduce((sum, { places }) => sum + places.length, 0);
-  // A fold that would hide a place or two only hides them.
+  // Do not fold away only a place or two.
   let room = all <= shownAtOnce + 3 ? all : shownAtOnce;
   const shown: Element[] = [];
   const folded: Element[] = [];
@@ -48,14 +48,14 @@ export function placeInWords({ move, isMove, last }: PatternPlace, strings: Stri
   return isMove ? strings.after(move) : move;
 }
 
-/** The same as words, a paragraph for each chapter: nobody clicks through them. */
+/** The positions as words, a paragraph for each chapter, for media without folds. */
 export function toldPlaces({ chapters }: PlacesNode, strings: Strings): Element[] {
   return chapters.map(({ lead, places }) =>
     element('p', { className: ['places'] }, [
       lead,
       ...places.flatMap((place, index) => [
         index === 0 ? ' ' : ', ',
-        // The author's title says little here: the moves do, and they need no more words.
+        // Moves say more here than the author's titles.
         linkTo({ to: 'place', ref: place.ref }, 'move', [placeInWords(place, strings)], {
           className: ['position-link'],
         }),

@@ -6,7 +6,7 @@ import type { Medium } from './medium.ts';
 import { foldedPlaces, toldPlaces } from './places.ts';
 import { still } from './still.ts';
 
-/** A document as a medium shows it: HTML, with addresses and pictures. The document stays as it was. */
+/** Resolves a document for a medium: HTML with addresses and pictures. Does not change the document. */
 export function resolve(tree: Root, medium: Medium, strings: Strings): Root {
   return { ...tree, children: resolveAll(tree.children, medium, strings) };
 }
@@ -47,7 +47,7 @@ export function resolveAll<Node extends RootContent | ElementContent>(
   return resolved;
 }
 
-/** They go with the line end that stands before them. */
+/** Removes last boards, and the line end before each. */
 function withoutLastBoards<Node extends RootContent | ElementContent>(
   nodes: readonly Node[],
 ): readonly Node[] {
@@ -64,15 +64,15 @@ function resolveElement(node: Element, medium: Medium, strings: Strings): Elemen
   if (!medium.isLive && !(medium.drawsSigns && role === 'sign')) {
     return still(node, children).map((each) => addressed(each, medium));
   }
-  // What a medium makes of its tree afterwards is no matter of the document, which all media share.
+  // Copied, since a medium may change its tree and the document is shared.
   const made = { ...node, properties: { ...node.properties }, children };
   const isPlayed = role === 'move' && node.tagName === 'a';
   return [isPlayed ? playable(made, medium) : addressed(made, medium)];
 }
 
 /**
- * A move as a page has it: it carries all the board needs. The page's script makes a link to itself of it
- * (`browser/link-moves.ts`): without a script there is no board that it could lead to.
+ * A move on a page, with the data for the board. The page's script makes it a link to itself
+ * (`browser/link-moves.ts`): without scripts there is no board that it could lead to.
  */
 function playable(node: Element, { addressOf }: Medium): Element {
   const { meetings = [] } = node.data ?? {};
@@ -81,7 +81,7 @@ function playable(node: Element, { addressOf }: Medium): Element {
   return { ...node, properties: { ...node.properties, dataAlso: also.join(' ') } };
 }
 
-/** A link with its address; without one it is text. */
+/** Gives a link its address; without one it becomes text. */
 function addressed(node: ElementContent, { addressOf }: Medium): ElementContent {
   if (node.type !== 'element' || node.data?.target === undefined) return node;
   const href = addressOf(node.data.target);

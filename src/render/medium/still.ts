@@ -2,20 +2,20 @@ import type { Element, ElementContent, Properties } from 'hast';
 import { element, text } from '../hast.ts';
 import { remembered } from '../remembered.ts';
 
-/** What only a page's script, its style sheet or a click makes use of. */
+/** Properties that only a page's script or style sheet uses. */
 const isForPages = remembered((name) =>
   /^data(?!Footnote)|^(?:loading|ariaDescribedBy)$/.test(name),
 );
 
 /**
- * An element that only shows: no move is a link to a board, nothing is folded, nothing stands twice. Ids
- * stay, so that other chapters can point here. The element itself, which all media share, stays as it was.
- * @param children of it, still already.
+ * Makes an element static: moves are no links to boards, and nothing is folded or repeated. Ids stay, so that other
+ * chapters can link here. Does not change the element, which all media share.
+ * @param children its children, already static.
  */
 export function still(node: Element, children: ElementContent[]): ElementContent[] {
   const { data = {} } = node;
   switch (data.role) {
-    // Links to picture files; the answers stand at the end.
+    // Static media have no links to picture files, and answers at the end.
     case 'pictures':
     case 'answer':
       return [];
@@ -23,7 +23,7 @@ export function still(node: Element, children: ElementContent[]): ElementContent
       return [element('h2', { ...node.properties }, children, data)];
     case 'show':
       return [element('div', { className: ['still'] }, children)];
-    // The style sheet draws what stands for these letters and signs: here they stand for themselves.
+    // Without the style sheet these letters and signs stand for themselves.
     case 'figurine':
     case 'mention':
       return children;
@@ -38,7 +38,7 @@ export function still(node: Element, children: ElementContent[]): ElementContent
   if (node.tagName === 'summary') return [element('p', { className: ['fold'] }, children)];
   const properties = shownProperties(node);
   if (properties.role === 'list') delete properties.role;
-  // Comes alive by a page's script; without one it is a box around its board.
+  // Without the page's script this element is only a box around its board.
   const tagName = node.tagName === 'course-board' ? 'div' : node.tagName;
   return [{ ...node, tagName, properties, children }];
 }

@@ -1,21 +1,21 @@
 import type { Nodes, Root, RootContent } from 'hast';
 import { toHtml } from 'hast-util-to-html';
 
-/** HTML; a `raw` node stands in it as it is. */
+/** Writes HTML; `raw` nodes are copied as they are. */
 export function writeHtml(nodes: readonly Nodes[]): string {
   return toHtml(rootOf(nodes), { allowDangerousHtml: true });
 }
 
-/** No text of an author has this character (CommonMark, 2.3), and HTML has it as `&#x0;` alone. */
+/** No author's text contains this character (CommonMark, 2.3), and HTML only as `&#x0;`. */
 const sign = '\0';
 const markedId = / id="&#x0;([^"]*)"/;
 
-/** The same in pieces; between each two of them, where it stands, an id without its ` id=""`. */
+/** Writes HTML in pieces, cut where an ` id="…"` belongs: the pieces alternate with ids. */
 export function writeInPieces(nodes: readonly Nodes[]): string[] {
   return writeHtml(nodes.map(markId)).split(markedId);
 }
 
-/** A value as HTML has it between its quotes. */
+/** Escapes a value for a quoted attribute. */
 export function escapeValue(value: string): string {
   const html = toHtml({ type: 'element', tagName: 'p', properties: { id: value }, children: [] });
   return html.slice('<p id="'.length, html.lastIndexOf('"'));

@@ -5,10 +5,10 @@ import { toXml } from 'xast-util-to-xml';
 // biome-ignore lint/suspicious/noControlCharactersInRegex: these are the ones to be left out.
 const forbidden = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|\p{Surrogate}/gu;
 
-/** An XML document in UTF-8. */
+/** Writes an XML document in UTF-8. */
 export function writeXml(tree: Nodes): string {
   const declaration = { type: 'instruction', name: 'xml', value: 'version="1.0" encoding="utf-8"' };
   const text = toXml([declaration as Nodes, tree], { closeEmptyElements: true });
-  // What ends a CDATA section may stand in no text either (2.4), and the library lets it.
+  // Text must not contain `]]>` either (2.4), and the library does not escape it.
   return `${text.replace(forbidden, '').replaceAll(']]>', ']]&gt;')}\n`;
 }

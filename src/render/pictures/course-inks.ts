@@ -3,8 +3,8 @@ import { colourIn } from '../../look/index.ts';
 import type { Course } from '../../model/index.ts';
 
 /**
- * The inks of a course's pictures: boards of files, its cards and its cover, its icon; nothing where they are ours, so
- * that a theme of other things changes no picture.
+ * The inks of a course's pictures: of boards as files, cards, the cover and the icon. Undefined for the default inks,
+ * so that a theme that changes other things changes no picture.
  */
 export function courseInks(
   { theme }: Pick<Course, 'theme'>,

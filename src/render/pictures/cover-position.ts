@@ -3,19 +3,19 @@ import { blockAt, type Course, type NodeRef } from '../../model/index.ts';
 import { nodeAt } from '../ask/node-at.ts';
 import { emblematic } from './emblematic.ts';
 
-/** The position that a course is known by, on its first page, its card and the cover of its book. */
+/** The position that represents a course: on its first page, its card and the cover of its book. */
 export interface CoverPosition {
   readonly position: Position;
   /** The side at the bottom. */
   readonly view: Color;
-  /** Where it stands in the course. */
+  /** A node with that position. */
   readonly ref: NodeRef;
   readonly lastMove?: { readonly from: Square; readonly to: Square } | undefined;
   /** The author's title for it. */
   readonly title?: string | undefined;
 }
 
-/** What the setting `cover` names, else the emblematic position of the first chapter that has one. */
+/** The position that the setting `cover` names, else the emblematic one of the first chapter that has one. */
 export function coverPosition(course: Course): CoverPosition | undefined {
   const { cover } = course.settings;
   const ref = cover === undefined ? undefined : course.labels[cover]?.ref;
@@ -26,7 +26,7 @@ export function coverPosition(course: Course): CoverPosition | undefined {
     if (shown === undefined) continue;
     const { position, block, node } = shown;
     const place = { chapter: chapter.file, block: block.key, node };
-    // A picture shows a position of some line: there it can be played on.
+    // A diagram may show a position of some line: link to that, where readers can play on.
     const ref = course.graph[position.key]?.at[0];
     const lastMove = block.kind === 'diagram' ? block.lastMove : undefined;
     const known = ref && shownAt(course, ref);

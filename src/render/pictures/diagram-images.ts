@@ -1,7 +1,7 @@
 import { sideToMove } from '../../chess/index.ts';
 import type { Chapter, DiagramBlock } from '../../model/index.ts';
 
-/** Names the picture files of a chapter's diagrams, by the blocks' keys: `main-line-after-exchange`. */
+/** The names of a chapter's diagram pictures, by the blocks' keys: `main-line-after-exchange`. */
 export function diagramNames(chapter: Chapter): ReadonlyMap<string, string> {
   const names = new Map<string, string>();
   const taken = new Set<string>();
@@ -17,7 +17,7 @@ export function diagramNames(chapter: Chapter): ReadonlyMap<string, string> {
   return names;
 }
 
-/** Where a picture stands in the site; `scale` 2 is the picture for dense screens. */
+/** The path of a picture in the site; `scale` 2 is for dense screens. */
 export function imagePath(name: string, scale: 1 | 2): string {
   return `images/${encodeURIComponent(name)}${scale === 2 ? '@2x' : ''}.png`;
 }
@@ -30,9 +30,9 @@ export function pictureOf(block: DiagramBlock) {
   return { placement: position.fen, view, marks, arrows, lastMove, turn };
 }
 
-/** Where the picture stands that other sites show beside a link to a chapter, or to the course. */
+/** The path of the picture that other sites show beside a link to a chapter, or to the course. */
 export function cardPath(chapter?: Chapter): string {
-  // No diagram has such a name: theirs lie in no folder, and have a hyphen.
+  // Cannot collide with diagrams: their names have a hyphen and no folder.
   return chapter === undefined
     ? 'images/course.png'
     : `images/cards/${encodeURIComponent(chapter.id)}.png`;

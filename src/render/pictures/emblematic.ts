@@ -1,7 +1,7 @@
 import type { Position } from '../../chess/index.ts';
 import { type Block, type Chapter, mainLine } from '../../model/index.ts';
 
-/** The position a chapter is known by: its first diagram's, else the end of its first line. */
+/** The position that represents a chapter: that of its first diagram, else the end of its first line. */
 export function emblematic({ blocks }: Chapter):
   | {
       readonly position: Position;

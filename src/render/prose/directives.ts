@@ -9,7 +9,7 @@ import { endsSentence, referenceWords } from './reference-words.ts';
 
 export type { DirectiveName };
 
-/** These act on the board or on the check, and print nothing. */
+/** Directives that act on the board or on the check, and print nothing. */
 export const silentDirectives: ReadonlySet<DirectiveName> = new Set<DirectiveName>([
   'here',
   'mark',
@@ -22,7 +22,10 @@ export const silentDirectives: ReadonlySet<DirectiveName> = new Set<DirectiveNam
   'allow',
 ]);
 
-/** What a directive prints in the text; `among` is what it stands among. */
+/**
+ * What a directive prints in the text.
+ * @param among its siblings.
+ */
 export function renderDirective(
   context: RenderContext,
   node: DirectiveNode,
@@ -50,7 +53,7 @@ export function renderDirective(
   }
 }
 
-/** Why a line ends: behind a dash, but a dash cannot follow a whole sentence. */
+/** Why a line ends: after a dash, unless a whole sentence comes before. */
 function endWords(node: DirectiveNode, among: readonly Nodes[], strings: Strings): string {
   const said = plainText(among.slice(0, Math.max(0, among.indexOf(node))));
   return endsSentence(said) ? `(${node.argument})` : strings.lineEnds(node.argument);

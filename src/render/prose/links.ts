@@ -3,13 +3,13 @@ import { decodeAddress, fileAddress } from '../../model/index.ts';
 import type { RenderContext } from '../context.ts';
 import type { Target } from '../document.ts';
 
-/** Addresses that a reader may be sent to by a link. */
+/** The protocols that a link may have. */
 const safeProtocols = /^(?:https?|mailto|tel):/i;
 const anyProtocol = /^[a-z][a-z0-9+.-]*:/i;
 
 /**
- * Where an author's link leads: `chapters/02-main.md#id`, as the reader resolved it, is a place in that
- * chapter. Nothing for a protocol that no link should have.
+ * The target of an author's link; `read` has resolved it, so `chapters/02-main.md#id` is a place in that chapter.
+ * Undefined for an unsafe protocol.
  */
 export function targetOf({ ask, chapter }: RenderContext, url: string): Target | undefined {
   if (anyProtocol.test(url)) {
@@ -32,7 +32,7 @@ export function targetOf({ ask, chapter }: RenderContext, url: string): Target |
   return { to: 'site', address: fileAddress(path) + url.slice(address.length) };
 }
 
-/** A place of the chapter itself, which may be one that the course has not, such as news. */
+/** A target within the chapter itself, which may not be part of the course, as news is not. */
 function within(chapter: RenderContext['chapter'], wanted: string | undefined) {
   const { file } = chapter;
   return wanted === undefined ? { file } : { file, id: resolveFragment(chapter, wanted) ?? wanted };

@@ -16,16 +16,15 @@ interface Place {
   readonly depth: number;
 }
 
-/** What every mention has; nearly no text does. */
+/** Every mention matches this; hardly any text does. */
 const numberLike = /\d[.…]/;
 
-/** Text within these leads elsewhere already, or says nothing of the position. */
+/** Text inside these is a link already, or does not speak of a position. */
 const closed = /^(?:a|code|pre|h[1-6]|summary|button)$/;
 
 /**
- * Makes the moves that a text mentions with their numbers, as in `after 9.Bg5`, lead to where they stand in the
- * chapter: in the block before the text, else in one before that, else in one behind. A mention that may mean several
- * positions there stays text.
+ * Links numbered moves in a text, as in `after 9.Bg5`, to their node in the chapter: in the block before the text,
+ * else in an earlier one, else in a later one. A mention that may mean several positions stays text.
  */
 export function linkMentions(tree: Root, { chapter, strings }: RenderContext): void {
   const places = placesOf(chapter);
@@ -75,7 +74,7 @@ type Mention = ReturnType<typeof makeMention>;
 
 const known = new WeakMap<Strings, Mention>();
 
-/** What a numbered move looks like in a text, and its name among the places. */
+/** The pattern of a numbered move in a text, and its key among the places. */
 function mentionOf(strings: Strings): Mention {
   const mention = known.get(strings) ?? makeMention(strings);
   known.set(strings, mention);
@@ -145,7 +144,10 @@ function depthOf(
   return (depths[parent] ?? 0) + (isMain ? 0 : 1);
 }
 
-/** In the block before the text, or the nearest before that, or the first behind: the least deep, if it is one. */
+/**
+ * The least nested match in the block before the text, else in the nearest earlier one, else in the first later one;
+ * undefined if several positions match equally.
+ */
 function nearest(places: readonly Place[], last: number): NodeRef | undefined {
   const before = places.filter(({ block }) => block <= last);
   const block =

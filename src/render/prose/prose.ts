@@ -42,7 +42,10 @@ import { renderDirective } from './directives.ts';
 import { targetOf } from './links.ts';
 import { tidySpaces } from './tidy-spaces.ts';
 
-/** How the nodes of the course language, and those that are printed in our own way, become a document. */
+/**
+ * Handlers that turn the nodes of the course language, and Markdown nodes that we print in our own way, into a
+ * document.
+ */
 export function proseHandlers(context: RenderContext, headingShift: number): Handlers {
   return withPlaces({
     text: defaultHandlers.text,
@@ -108,7 +111,7 @@ function renderBlock(context: RenderContext, block: Block, renderText: RenderCom
 
 function markdownHandlers(context: RenderContext, headingShift: number): Handlers {
   const { chapter } = context;
-  /** The position that a directive in prose speaks of: the board shows it while it is read. */
+  /** The node that a directive in prose speaks of: the board shows it while the text is read. */
   const shows = (node: PhrasingContent): NodeRef | undefined =>
     node.type === 'courseDirective' ? speaksOf(chapter, node) : undefined;
   return {
@@ -147,7 +150,7 @@ function phrasingOf(state: State): RenderComment {
   return (content) => state.all({ type: 'paragraph', children: tidySpaces(content) });
 }
 
-/** The words of a link that the author gave none: the title of its position, else where that stands. */
+/** The words of a link without words: the title of its position, else where it occurs. */
 function unspoken({ ask, chapter, strings }: RenderContext, named: PositionNamed | null) {
   if (named === null) return [];
   return [text(named.title ?? positionInWords(ask, named.ref, strings, chapter.file))];
@@ -161,7 +164,7 @@ function toPlace(
   return ref ? linkTo({ to: 'place', ref }, kind, content) : element('span', {}, content);
 }
 
-/** What a paragraph tells the board: the place of its own chapter that it speaks of. */
+/** The attributes of a paragraph that tell the board which node of this chapter it speaks of. */
 function spokenOf(ref: NodeRef | undefined, chapter: Chapter): Properties {
   const isHere = ref?.chapter === chapter.file;
   const at = isHere ? chapterIds(chapter).ofNode({ key: ref.block }, ref.node) : undefined;
@@ -178,8 +181,8 @@ function proseMove(written: string, notation: Notation): ElementContent[] {
 const looks = new WeakMap<Nodes, Nodes>();
 
 /**
- * A list that says of itself whether its items stand apart. The handler of an item asks for nothing
- * else of its list, and would look through all items of it for each.
+ * Stores in a list whether its items are spread. The library's handler of an item would otherwise look through all
+ * items of the list for each.
  */
 function looksOf<Parent extends Nodes>(list: Parent): Parent {
   if (list.type !== 'list') return list;

@@ -7,19 +7,19 @@ import type { IdGiver } from '../../addresses/index.ts';
 import type { Role } from '../document.ts';
 
 /**
- * Stands for a part that the site made itself while the author's HTML is cleaned: an element of the
- * kind that such a part is, so that it is put where the part may stand.
+ * Replaces parts that the site made itself while the author's HTML is cleaned; being of the same kind, it is allowed
+ * in the same places.
  */
 const standIn = 'div';
 
 const allowed = new Set([...(defaultSchema.tagNames ?? []), 'figure', 'figcaption', 'abbr']);
-/** They go with all that is in them. */
+/** Removed with their content. */
 const strip = ['script', 'style'];
 
 /**
- * Makes the author's raw HTML safe: scripts, event handlers, styles and unsafe addresses go,
- * the rest is parsed as a browser would. Parts that the site made are untouched, and so are their
- * ids; an id of the author's becomes another where something has it already.
+ * Makes the author's raw HTML safe: removes scripts, event handlers, styles and unsafe addresses, and parses the rest
+ * as a browser would. Parts that the site made are untouched, with their ids; an author's id that is taken already is
+ * changed.
  */
 export function cleanRawHtml(tree: Nodes, ids: Pick<IdGiver, 'give'>): Root {
   visit(tree, (node) => {
@@ -47,7 +47,7 @@ export function cleanRawHtml(tree: Nodes, ids: Pick<IdGiver, 'give'>): Root {
       properties: { className: [`${sign}${ours.length - 1}`] },
       children: [],
     };
-    // What is within it stays with it.
+    // Its content stays inside it.
     return [SKIP, index + 1];
   });
   visit(tree, 'element', ({ properties }) => {
@@ -58,7 +58,7 @@ export function cleanRawHtml(tree: Nodes, ids: Pick<IdGiver, 'give'>): Root {
     tagNames: [...allowed],
     attributes: {
       ...defaultSchema.attributes,
-      // The default lets these keep but one class each; the site's own have others.
+      // By default these may have only one class each; the site's own have others.
       h2: ['className'],
       img: [...(defaultSchema.attributes?.img ?? []), 'srcSet', 'sizes'],
       source: ['srcSet', 'sizes', 'media', 'type'],
@@ -80,7 +80,7 @@ export function cleanRawHtml(tree: Nodes, ids: Pick<IdGiver, 'give'>): Root {
     const parent = ancestors.at(-1);
     if (part === undefined || parent === undefined) return;
     parent.children[parent.children.indexOf(node)] = part;
-    // A link that was left open: moves are links, and there is no link in a link.
+    // An unclosed link would contain moves, which are links, and links cannot be nested.
     for (const around of ancestors) {
       if (around.type === 'element' && around.tagName === 'a') openLink(around);
     }
@@ -90,18 +90,18 @@ export function cleanRawHtml(tree: Nodes, ids: Pick<IdGiver, 'give'>): Root {
 }
 
 /**
- * Takes out the tags of elements that no text has, before they are parsed: left open, a `<template>`,
- * a `<select>` or a `<title>` would take all that follows along.
+ * Removes tags of elements that no text has before it is parsed: an unclosed `<template>`, `<select>` or `<title>`
+ * would swallow all that follows.
  */
 function withoutOtherTags(html: string): string {
-  // A tag that is not closed is one to the end: looked at once, however many begin in it.
+  // An unclosed tag matches to the end, so this takes linear time.
   return html.replace(/<\/?([a-z][^\s/>]*)[^>]*(?:>|$)/gi, (tag, name: string) => {
     const known = name.toLowerCase();
     return allowed.has(known) || strip.includes(known) ? tag : '';
   });
 }
 
-/** Makes a link an element that only holds its content. */
+/** Turns a link into a plain element around its content. */
 function openLink(link: Element): void {
   link.tagName = 'span';
   link.properties = {};
@@ -117,13 +117,13 @@ const blocks: ReadonlySet<Role> = new Set([
   'answers',
 ]);
 
-/** What a block of the course language became, and what is no HTML yet. */
+/** Whether a node is what the site made of a block, or a node that is not HTML yet. */
 function isOurs(node: Nodes): boolean {
   if (node.type === 'element') return blocks.has(node.data?.role ?? 'move');
   return ['board', 'diagramNumber', 'lastBoard', 'places'].includes(node.type);
 }
 
-/** The data of elements that the parser has made anew. */
+/** Restores the data of elements, which the parser has recreated. */
 function giveBackData(node: Element, sign: string, told: readonly ElementData[]): void {
   const names = [node.properties.className ?? []].flat().map(String);
   const mark = names.find((name) => name.startsWith(sign));
@@ -135,7 +135,7 @@ function giveBackData(node: Element, sign: string, told: readonly ElementData[])
   else delete node.properties.className;
 }
 
-/** A word that no HTML of the author has in it: what bears it is the site's own. */
+/** A word that the author's HTML does not contain: it marks the site's own elements. */
 function signOf(tree: Nodes): string {
   let sign = 'own-';
   visit(tree, (node) => {
@@ -156,12 +156,12 @@ function settleIds(tree: Nodes, sign: string, ids: Pick<IdGiver, 'give'>): void 
 }
 
 const picture = 'media\\/[^\\s\\\\]+(?: [\\d.]+[wx])?';
-/** A list of pictures that the reader has found in the course, as it writes them. */
+/** A `srcset` of the course's own pictures, as `read` writes it. */
 const ownPictures = new RegExp(`^${picture}(?:, ${picture})*$`);
 
 /**
- * Nothing is fetched from another host, and no picture stands in its address. An address without a
- * scheme may still name a host, as `//host/x.png` does, and browsers read a backslash as a slash.
+ * Allows no pictures from other hosts, and none inside an address. An address without a scheme may still name a host,
+ * as `//host/x.png` does, and browsers read a backslash as a slash.
  */
 function keepOwnAddresses({ properties }: Element): void {
   if (!ownPictures.test(String(properties.srcSet ?? ''))) delete properties.srcSet;

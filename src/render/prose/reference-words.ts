@@ -10,8 +10,9 @@ export interface ReferenceWords {
 }
 
 /**
- * The words of `:same[…]` and `:later[…]`: a sentence where the author begins one, else a part of his; in
- * brackets where it could be none. `among` is what it stands among.
+ * The words of `:same[…]` and `:later[…]`: a sentence of its own, a part of the author's sentence, or else in
+ * brackets.
+ * @param among its siblings.
  */
 export function referenceWords(
   node: DirectiveNode,
@@ -23,7 +24,7 @@ export function referenceWords(
   const next = plainText(among.slice(at + 1)).trimStart();
   const isSame = node.name === 'same';
   if (said === '' || endsSentence(said)) {
-    // A small letter or a sign goes on with the sentence.
+    // A lower-case letter or punctuation continues the sentence.
     const goesOn = /^[\p{Ll}.,;:!?…)\]–—-]/u.test(next);
     const words = isSame ? strings.sameAs('') : strings.comesLater;
     return { before: capital(words), after: goesOn ? '' : '.' };
@@ -35,7 +36,7 @@ export function referenceWords(
     : { before: `(${strings.comesLater}`, after: ')' };
 }
 
-/** Whether what was said before is a whole sentence. */
+/** Whether the text before ends a sentence. */
 export function endsSentence(said: string): boolean {
   return /[.!?…][)\]"”“»’]*$/.test(said.trimEnd());
 }

@@ -3,8 +3,8 @@ import { joinTexts, partOfText } from '../written-at.ts';
 import { type DirectiveName, silentDirectives } from './directives.ts';
 
 /**
- * Takes out the directives that print nothing, and the space that would be left hanging before
- * a sign or beside another space; trims both ends.
+ * Removes directives that print nothing, and spaces that would be left before punctuation or beside another space;
+ * trims both ends.
  */
 export function tidySpaces(content: readonly PhrasingContent[]): PhrasingContent[] {
   const kept: PhrasingContent[] = [];
@@ -27,7 +27,7 @@ function isSilent(name: DirectiveName): boolean {
   return silentDirectives.has(name);
 }
 
-/** What a silent directive stood between. */
+/** Joins the texts around a removed directive. */
 function join(before: Text, after: Text): Text {
   const hanging = /\s$/.test(before.value) && /^[\s.,;:!?)\]]/.test(after.value);
   return joinTexts(hanging ? { ...before, value: before.value.trimEnd() } : before, after);
