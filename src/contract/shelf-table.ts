@@ -104,6 +104,8 @@ export interface ShelfCourse {
   readonly notes?: string | undefined;
   /** How many chapters, which tells the folders of its word index. */
   readonly chapters: number;
+  /** The same in other languages, each in a folder below the course's; absent where there are none. */
+  readonly translations?: readonly Pick<ShelfCourse, 'language' | 'at' | 'table'>[] | undefined;
 }
 
 /** What a course in a shelf knows of it: the way back. */

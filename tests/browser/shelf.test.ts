@@ -34,6 +34,12 @@ beforeAll(async () => {
     ...chapter('The plan', 'The lonely pawn is no weakness here.', ''),
     ...['```moves', '1. d4 d5 {We meet it at once.} 2. c4 e6 {And hold.} 3. Nc3 c5', '```'],
   );
+  write('black/translations/de/course.yaml', JSON.stringify({ title: 'Gegen den Damenbauern' }));
+  write(
+    'black/translations/de/chapters/1-plan.md',
+    ...chapter('Der Plan', 'Der einsame Bauer ist hier keine Schwäche.', ''),
+    ...['```moves', '1. d4 d5 {Gleich dagegen.} 2. c4 e6 {Und halten.} 3. Nc3 c5', '```'],
+  );
   const weiss = { title: 'Der Läufer auf g2', side: 'white', id: 'weiss', language: 'de' };
   write('weiss/course.yaml', JSON.stringify(weiss));
   write(
@@ -208,6 +214,12 @@ test('words and positions are found in every course, each told below its course'
     expect(await found.locator('h3').allTextContents()).toEqual(['Der Läufer auf g2']);
     const link = found.locator('.found-part a').first();
     expect(await link.getAttribute('href')).toMatch(/^weiss\/aufbau\.html/);
+    await page.fill('#page-words', 'einsame Bauer');
+    await page.press('#page-words', 'Enter');
+    await expect
+      .poll(() => found.locator('h3').allTextContents())
+      .toEqual(['Gegen den Damenbauern']);
+    expect(await link.getAttribute('href')).toMatch(/^black\/de\/plan\.html/);
     await page.fill('#page-position', '1. d4 d5 2. c4 e6 3. g3');
     await page.press('#page-position', 'Enter');
     await expect

@@ -35,22 +35,31 @@ function searchShelf(place: HTMLElement): void {
   const courses = givenCourses(place);
   const sides = new Set(courses.map(({ side }) => side));
 
-  const inAll = async (
-    answerIn: (table: CourseTable) => CourseResult | Promise<CourseResult>,
-    nowhere: string = words.shelf.nowhere,
-  ): Promise<SearchResult> => {
-    const answers = await Promise.all(
-      courses.map(async (course) => {
-        const answer = await loadTable(course).then(answerIn, () => notLoaded(course));
-        return { course, answer };
+  type AnswerIn = (table: CourseTable) => CourseResult | Promise<CourseResult>;
+  const answersOf = (some: readonly ShelfCourse[], answerIn: AnswerIn) =>
+    Promise.all(
+      some.map(async (course) => {
+        const table = await loadTable(course).catch(() => undefined);
+        const answer = table ? await answerIn(table) : notLoaded(course);
+        return { course: { ...course, title: table?.title ?? course.title }, answer };
       }),
     );
+  const inAll = async (
+    answerIn: AnswerIn,
+    nowhere: string = words.shelf.nowhere,
+    inTranslations: 'too' | 'not' = 'not',
+  ): Promise<SearchResult> => {
+    const answers = await answersOf(courses, answerIn);
     const [first] = answers;
     const isHindered = answers.every(({ answer }) => !answer.has && answer.rank === undefined);
     // Each would say the same: that the text is no position, or that no index can be read here.
     if (first !== undefined && isHindered) return first.answer;
     const having = answers.filter(({ answer }) => answer.has);
     having.sort((a, b) => (b.answer.rank ?? 0) - (a.answer.rank ?? 0));
+    if (inTranslations === 'too') {
+      const translated = await answersOf(translationsOf(courses, having.length === 0), answerIn);
+      having.push(...translated.filter(({ answer }) => answer.has));
+    }
     // A course that could not be searched may have it.
     const others = answers.filter(({ answer }) => !answer.has && answer.rank === undefined);
     const status = having.length === 0 ? nowhere : counted(words.shelf.inCourses, having.length);
@@ -76,6 +85,7 @@ function searchShelf(place: HTMLElement): void {
           return { ...answer, has, rank: count && 0 };
         },
         fill(words.noWords, { words: query.replaceAll('"', '') }),
+        'too',
       ),
     forPosition: (text) =>
       inAll((table) => {
@@ -94,6 +104,20 @@ function searchShelf(place: HTMLElement): void {
         }),
     },
   });
+}
+
+/**
+ * The courses in their other languages: those that the reader's browser asks for, so that no other index is loaded.
+ * @param all whether every language is looked in, since nothing was found.
+ */
+function translationsOf(courses: readonly ShelfCourse[], all: boolean): ShelfCourse[] {
+  const primary = (tag: string) => tag.toLowerCase().split('-')[0];
+  const read = new Set(navigator.languages.map(primary));
+  return courses.flatMap((course) =>
+    (course.translations ?? []).flatMap((translation) =>
+      all || read.has(primary(translation.language)) ? [{ ...course, ...translation }] : [],
+    ),
+  );
 }
 
 /** How much of what was asked for a course has. */

@@ -36,15 +36,24 @@ export function tableOf(built: readonly BuiltCourse[]): ShelfTable {
       const { title, language, side, chapters } = course;
       const table = dataFile(course, 'course-table');
       const notes = dataFile(course, 'course-notes');
+      const translations = translationsOf(course);
       if (table === undefined) throw new Error(`${course.id} was built without its table`);
       return {
         ...{ course: course.course, title, language, side, chapters, table },
         shortTitle: splitTitle(title).shortTitle,
         at: folderOf(course),
         ...(notes !== undefined && { notes }),
+        ...(translations.length > 0 && { translations }),
       };
     }),
   };
+}
+
+function translationsOf(course: BuiltCourse): NonNullable<ShelfCourse['translations']> {
+  return (course.languages ?? []).flatMap(({ tag }) => {
+    const table = dataFile(course, 'course-table', `${tag}/`);
+    return table === undefined ? [] : [{ language: tag, at: `${folderOf(course)}${tag}/`, table }];
+  });
 }
 
 /** The latest of all courses. */
@@ -68,7 +77,13 @@ export function folderOf({ id }: BuiltCourse): string {
   return `${encodeURIComponent(id)}/`;
 }
 
-/** A script with data, whose name has its edition: `course-table.0123456789ab.js`. */
-function dataFile({ files }: BuiltCourse, name: string): string | undefined {
-  return files.find((file) => file.startsWith(`${name}.`) && /^[\w-]+\.[0-9a-f]+\.js$/.test(file));
+/**
+ * A script with data, whose name has its edition: `course-table.0123456789ab.js`.
+ * @param within its folder in that of the course, with a final `/`; the course's own unless said.
+ */
+function dataFile({ files }: BuiltCourse, name: string, within = ''): string | undefined {
+  const isScript = /^[\w-]+\.[0-9a-f]+\.js$/;
+  return files
+    .flatMap((file) => (file.startsWith(within) ? [file.slice(within.length)] : []))
+    .find((file) => file.startsWith(`${name}.`) && isScript.test(file));
 }
