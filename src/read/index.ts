@@ -14,6 +14,7 @@ export {
 } from './files/find-files.ts';
 export { gamesLimit, readTextFile } from './files/read-text-file.ts';
 export { type FilesBeside, filesBeside } from './files-beside.ts';
+export { chapterChoices, pageChoices } from './front-matter/read-front.ts';
 export { leaveOutDrafts } from './leave-out-drafts.ts';
 export { decodeAddress, fileAddress } from './links/file-address.ts';
 export { remarkCourse } from './markdown/remark-course.ts';
@@ -22,7 +23,7 @@ export { arrowProblem, isLabel, labelHint, parseArrow, parseList, squareProblem 
 export type * from './nodes.ts';
 export { directiveNames } from './nodes.ts';
 export { type JudgementText, readJudgement } from './prose/read-judgement.ts';
-export { type ChapterOptions, chapterChoices, pageChoices, readChapter } from './read-chapter.ts';
+export { type ChapterOptions, readChapter } from './read-chapter.ts';
 export { readCourse } from './read-course.ts';
 export { type CourseFrame, readFrame, repeatedIds } from './read-frame.ts';
 export { isDay } from './read-news.ts';

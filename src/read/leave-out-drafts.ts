@@ -1,8 +1,8 @@
 import { createLocator, lineStarts, topOf } from '../diagnostics/index.ts';
 import { documentsOf } from './documents.ts';
 import { cleanText } from './files/clean-text.ts';
+import { readFront } from './front-matter/read-front.ts';
 import { parseMarkdown } from './markdown/remark-course.ts';
-import { readFront } from './read-chapter.ts';
 import type { CourseFiles, SourceFile } from './types.ts';
 
 /**

@@ -1,82 +1,20 @@
 import type { Code, Definition, Parent, Root, RootContent } from 'mdast';
-import * as z from 'zod';
 import type { PieceKind, PiecesLanguage } from '../chess/index.ts';
-import { createLocator, lineStarts, topOf } from '../diagnostics/index.ts';
+import { createLocator, lineStarts } from '../diagnostics/index.ts';
 import type { MediaFault } from '../media/index.ts';
 import type { BlockContext } from './blocks/block-context.ts';
 import { createBlockKeys } from './blocks/block-key.ts';
 import type { FileText } from './blocks/fence.ts';
-import { learnWords } from './blocks/learn.ts';
 import { readBlock } from './blocks/read-block.ts';
-import { isPageFile } from './documents.ts';
 import { cleanText } from './files/clean-text.ts';
-import { isLongId, titleText } from './front-matter/front-texts.ts';
-import { type PageFront, pageChoicesOf, pageFrontOf, whereOf } from './front-matter/page-front.ts';
-import {
-  type FrontMatter,
-  type FrontMatterOptions,
-  readFrontMatter,
-} from './front-matter/read-front-matter.ts';
+import { idFromFile, reportId } from './front-matter/document-id.ts';
+import { readFront } from './front-matter/read-front.ts';
 import { limitTree } from './markdown/limits/index.ts';
 import { parseMarkdown } from './markdown/remark-course.ts';
 import type { BlockNode } from './nodes.ts';
 import { readTextNodes } from './prose/read-text-nodes.ts';
 import { createCounter } from './text-context.ts';
 import type { BlockSyntax, ChapterSyntax, CourseProblem, SourceFile } from './types.ts';
-import { choicesOf } from './yaml/choices.ts';
-
-/** Names that the published site uses for pages and folders of its own. */
-export const reservedIds: readonly string[] = [
-  '404',
-  'assets',
-  'boards',
-  'changes',
-  'compare',
-  'exercises',
-  'files',
-  'images',
-  'index',
-  'media',
-  'news',
-  'notes',
-  'offline',
-  'patterns',
-  'positions',
-  'practice',
-  'print',
-  'search',
-  'signs',
-  'tree',
-];
-
-export const chapterFront = z.strictObject(
-  {
-    title: titleText('a text, the title of the chapter'),
-    summary: z.string({ error: 'a text (in quotes if it contains `: `)' }).optional(),
-    id: z
-      .string({ error: 'letters, digits and hyphens, such as `main-line`' })
-      .regex(/^[\p{L}\p{N}]+(?:-[\p{L}\p{N}]+)*$/u, {
-        error: 'letters, digits and hyphens, such as `main-line`',
-      })
-      .refine((id) => !reservedIds.includes(id.toLowerCase()), {
-        error: `another word, since the site has a page or folder of that name (${reservedIds.join(', ')})`,
-      })
-      .optional(),
-    learn: z.enum(learnWords, { error: '`all`, `main` or `none`' }).optional(),
-    draft: z.boolean({ error: '`true` or `false`' }).optional(),
-  },
-  { error: 'a list of `name: value` lines' },
-);
-
-/** What the front matter of a chapter may hold. */
-export const chapterChoices = choicesOf(chapterFront);
-
-const { learn: _, ...sharedFront } = chapterFront.shape;
-
-export const pageFront = pageFrontOf(sharedFront);
-
-/** What the front matter of a page may hold. */
-export const pageChoices = pageChoicesOf(pageFront);
 
 export interface ChapterOptions {
   /** Paths of the files in `media/`. */
@@ -97,7 +35,7 @@ export interface ChapterOptions {
 
 /**
  * Reads one chapter.
- * @param parsed its tree, if a unified pipeline has parsed it already.
+ * @param tree its Markdown, if a unified pipeline has parsed it already.
  */
 export function readChapter(
   written: SourceFile,
@@ -167,54 +105,6 @@ export function readChapter(
   };
 }
 
-interface Front {
-  readonly title?: string | undefined;
-  readonly summary?: string | undefined;
-  readonly id?: string | undefined;
-  readonly learn?: ChapterSyntax['learn'] | undefined;
-  readonly draft?: boolean | undefined;
-  /** Only for a page. */
-  readonly page?: PageFront;
-}
-
-/** Reads the front matter of a chapter or a page; the path says which of them it is. */
-export function readFront(
-  body: Root,
-  file: FileText,
-  options: Pick<FrontMatterOptions<z.ZodObject>, 'demand' | 'report'>,
-): FrontMatter<Front> {
-  if (!isPageFile(file.file)) {
-    return readFrontMatter(body, file, { ...options, schema: chapterFront, what: 'chapter' });
-  }
-  const { sound, textOf } = readFrontMatter(body, file, {
-    ...options,
-    schema: pageFront,
-    what: 'page',
-  });
-  return { sound: { ...sound, page: whereOf(sound) }, textOf };
-}
-
-/** Reports a name that no file of the site can have. */
-function reportId(id: string, file: string, front: Front, report: BlockContext['report']): void {
-  const what = front.page ? 'page' : 'chapter';
-  if (isLongId(id)) {
-    report({
-      place: topOf(file),
-      message: `The name of this ${what} is too long for the files that are made of it.`,
-      hint: 'Give it a shorter `id: …` in its front matter, or another file name.',
-    });
-  }
-  const own = nameOfFile(file);
-  // A chapter with such a name has always got a longer address. A page keeps its name as its address, which people
-  // type and print.
-  if (!front.page || front.id !== undefined || !reservedIds.includes(own)) return;
-  report({
-    place: topOf(file),
-    message: `This page would be published as ${own}.html, and the site has a page or folder of that name.`,
-    hint: 'Give it another file name, or an `id: …` in its front matter.',
-  });
-}
-
 /** Stores with each heading of a translation what it is called in the original. */
 function nameHeadings(body: Root, originals: readonly string[]): void {
   const names = originals.values();
@@ -260,22 +150,4 @@ export function takeDefinitions(body: Root): Map<string, Definition> {
   };
   take(body);
   return definitions;
-}
-
-export function idFromFile(file: string): string {
-  const id = nameOfFile(file);
-  return reservedIds.includes(id) ? `chapter-${id}` : id;
-}
-
-/** `chapters/02-Quiet lines.md` gives `quiet-lines`: the number only orders the files. */
-function nameOfFile(file: string): string {
-  const name = file.replace(/^.*\//, '').replace(/\.md$/, '');
-  const plain = (text: string) =>
-    text
-      .normalize('NFD')
-      .replace(/\p{M}/gu, '')
-      .toLowerCase()
-      .replace(/[^\p{L}\p{N}]+/gu, '-')
-      .replace(/^-|-$/g, '');
-  return plain(name.replace(/^\d+[\s._-]*/, '')) || plain(name) || 'chapter';
 }

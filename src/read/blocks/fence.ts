@@ -1,30 +1,19 @@
 import type { Code } from 'mdast';
 import { lineStarts, type Place, type Point } from '../../diagnostics/index.ts';
-import type { PlacedText } from '../types.ts';
+import { type Attributes, readAttributes } from './read-attributes.ts';
 
 /** A fenced block of the course language, with the way back from its texts to the file. */
-export interface Fence {
+export interface Fence extends Attributes {
   readonly place: Place;
   /** The opening line without the block's content. */
   readonly opening: Place;
   readonly content: string;
   /** From an offset in `content` to its point in the file. */
   readonly pointAt: (offset: number) => Point;
-  readonly attributes: ReadonlyMap<string, PlacedText & { readonly namePlace: Place }>;
-  /** A stretch of the opening line that is no attribute. */
-  readonly unreadable?: Place;
-  /** Values in curly quotation marks. They are read all the same; the place includes the marks. */
-  readonly curly: readonly PlacedText[];
-  /** The names of attributes that are written a second time. */
-  readonly repeated: readonly PlacedText[];
   readonly closed: boolean;
   /** The signs that open it, which must close it too: three backticks or more, or tildes. */
   readonly marks: string;
 }
-
-/** The last alternative is for word processors, which curl quotation marks. */
-const attribute =
-  /([A-Za-z][\w-]*)\s*=\s*(?:"([^"]*)"|'([^']*)'|([^\s"'“”„‟‘’‚«»]+)|[“”„‟‘’‚«]([^"“”„‟‘’‚«»]*)[“”‟‘’»"])/y;
 
 /** The file that a fence stands in. */
 export interface FileText {
@@ -48,43 +37,12 @@ export function readFence(node: Code, source: FileText): Fence {
   };
   const openingEnd = start + source.text.slice(start).search(/\r|\n|$/);
   const openingLine = source.text.slice(start, openingEnd);
-  const infoStart = /^[`~]+[ \t]*[^\s]*/.exec(openingLine)?.[0].length ?? openingLine.length;
-  const attributes = new Map<string, PlacedText & { namePlace: Place }>();
+  const infoEnd = /^[`~]+[ \t]*[^\s]*/.exec(openingLine)?.[0].length ?? openingLine.length;
   const placeOf = (from: number, to: number): Place => ({
     file: source.file,
     start: source.pointAt(start + from),
     end: source.pointAt(start + to),
   });
-  const repeated: PlacedText[] = [];
-  const curly: PlacedText[] = [];
-  let unreadable: Place | undefined;
-  let at = infoStart;
-  while (at < openingLine.length) {
-    if (/\s/.test(openingLine.charAt(at))) {
-      at++;
-      continue;
-    }
-    attribute.lastIndex = at;
-    const match = attribute.exec(openingLine);
-    if (!match) {
-      unreadable = placeOf(at, openingLine.trimEnd().length);
-      break;
-    }
-    const name = match[1] ?? '';
-    const text = match[2] ?? match[3] ?? match[4] ?? match[5] ?? '';
-    const quote = match[4] === undefined ? 1 : 0;
-    const valueEnd = attribute.lastIndex - quote;
-    const namePlace = placeOf(at, at + name.length);
-    if (match[5] !== undefined) {
-      curly.push({ text, place: placeOf(valueEnd - text.length - 1, attribute.lastIndex) });
-    }
-    if (attributes.has(name)) repeated.push({ text: name, place: namePlace });
-    else {
-      const place = placeOf(valueEnd - text.length, valueEnd);
-      attributes.set(name, { text, place, namePlace });
-    }
-    at = attribute.lastIndex;
-  }
   const marks = /^([`~])\1*/.exec(openingLine)?.[0] ?? '```';
   const lastLine = source.text.slice(lineStartAt(source, end), end);
   const contentLines = node.value === '' ? 0 : lineStarts(node.value).length;
@@ -97,10 +55,7 @@ export function readFence(node: Code, source: FileText): Fence {
     opening: { file: source.file, start: place.start, end: source.pointAt(openingEnd) },
     content: node.value,
     pointAt: createContentLocator(node.value, place.start.line, source),
-    attributes,
-    curly,
-    repeated,
-    ...(unreadable ? { unreadable } : {}),
+    ...readAttributes(openingLine, infoEnd, placeOf),
     closed,
     marks,
   };
