@@ -51,19 +51,24 @@ export async function writeSealed(
   await replaceFile(path.join(folder, file), inBlocks([seal, ...pieces]));
 }
 
-/** In bytes: a call to the system for each of many small pieces would cost more than to copy them. */
+/** In bytes: a call to the system for each of many small pieces would cost more than to copy them; a large one is not copied. */
 const blockSize = 1_000_000;
 
 function* inBlocks(pieces: Iterable<Uint8Array>): Generator<Uint8Array> {
   let block: Uint8Array[] = [];
   let size = 0;
   for (const piece of pieces) {
-    block.push(piece);
-    size += piece.length;
-    if (size < blockSize) continue;
-    yield Buffer.concat(block);
-    block = [];
-    size = 0;
+    const isLarge = piece.length >= blockSize;
+    if (!isLarge) {
+      block.push(piece);
+      size += piece.length;
+    }
+    if (size >= blockSize || (isLarge && size > 0)) {
+      yield Buffer.concat(block);
+      block = [];
+      size = 0;
+    }
+    if (isLarge) yield piece;
   }
   if (size > 0) yield Buffer.concat(block);
 }

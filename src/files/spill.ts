@@ -4,9 +4,17 @@ import path from 'node:path';
 
 /** Bytes that would lie in memory for long, in a file without a name, which is gone with the process. */
 export interface Spill {
-  /** @returns what gives the bytes again, until the spill is closed. */
-  put(bytes: Uint8Array): () => Uint8Array;
+  /** The bytes can be read until the spill is closed. */
+  put(bytes: Uint8Array): SpilledBytes;
   close(): void;
+}
+
+export interface SpilledBytes {
+  readonly length: number;
+  /** Gives the bytes from one offset to another. */
+  read(start: number, end: number): Buffer;
+  /** Reads all of them into a buffer. @param at the offset in it. */
+  copy(into: Buffer, at: number): void;
 }
 
 /** @param folder where the file is opened with the first bytes. Where that cannot be done, they stay in memory. */
@@ -16,7 +24,7 @@ export function openSpill(folder: string): Spill {
   let isUsable = true;
   return {
     put(bytes) {
-      if (!isUsable) return itself(bytes);
+      if (!isUsable) return inMemory(bytes);
       const start = end;
       try {
         file ??= openUnnamed(folder);
@@ -25,10 +33,10 @@ export function openSpill(folder: string): Spill {
       } catch {
         // The disk is full, or nothing can be written there.
         isUsable = false;
-        return itself(bytes);
+        return inMemory(bytes);
       }
       end += bytes.length;
-      return reader(file, start, bytes.length);
+      return onDisk(file, start, bytes.length);
     },
     close() {
       if (file !== undefined) closeSync(file);
@@ -47,15 +55,32 @@ function openUnnamed(folder: string): number {
 }
 
 // Functions of their own, whose scopes hold no bytes that they do not give.
-const itself = (bytes: Uint8Array) => () => bytes;
-const reader = (file: number, start: number, length: number) => () => readAt(file, start, length);
 
-function readAt(file: number, start: number, length: number): Uint8Array {
-  const bytes = new Uint8Array(length);
-  for (let done = 0; done < length; ) {
-    const read = readSync(file, bytes, done, length - done, start + done);
+export function inMemory(bytes: Uint8Array): SpilledBytes {
+  const whole = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  return {
+    length: whole.length,
+    read: (start, end) => whole.subarray(start, end),
+    copy: (into, at) => void whole.copy(into, at),
+  };
+}
+
+function onDisk(file: number, begin: number, length: number): SpilledBytes {
+  return {
+    length,
+    read(start, end) {
+      const bytes = Buffer.allocUnsafeSlow(end - start);
+      readInto(file, bytes, begin + start);
+      return bytes;
+    },
+    copy: (into, at) => readInto(file, into.subarray(at, at + length), begin),
+  };
+}
+
+function readInto(file: number, bytes: Buffer, start: number): void {
+  for (let done = 0; done < bytes.length; ) {
+    const read = readSync(file, bytes, done, bytes.length - done, start + done);
     if (read === 0) throw new Error('a file of this process has lost what was written to it');
     done += read;
   }
-  return bytes;
 }

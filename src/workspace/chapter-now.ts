@@ -106,8 +106,8 @@ export class ChapterNow {
     if (this.wasRead) syntaxes.set(file, text, read);
     this.askedOfFiles = read.asked;
     this.read = undefined;
-    const again = () => syntaxes.get(file, text) ?? readFrom(source, beside, options);
-    this.played = { ...played, chapter: withLateBody(played.chapter, () => again().syntax.body) };
+    const again = () => syntaxes.body(file, text) ?? readFrom(source, beside, options).syntax.body;
+    this.played = { ...played, chapter: withLateBody(played.chapter, again) };
   }
 
   private stillHolds(asked: readonly AskedOfFiles[]): boolean {

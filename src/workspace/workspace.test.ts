@@ -32,6 +32,9 @@ function keptSyntax(): KeptSyntax {
       const line = lines.get(`${file} ${text}`);
       return line === undefined ? undefined : JSON.parse(line);
     },
+    body(file, text) {
+      return this.get(file, text)?.syntax.body;
+    },
     set: (file, text, read) => lines.set(`${file} ${text}`, JSON.stringify(read)),
     async save(chapters) {
       for (const { file, text, asked, live } of chapters) {
