@@ -6,6 +6,7 @@ import { count, exitCodes, stderr, stdout } from './console.ts';
 import { loadLazilyToPublish } from './load-course.ts';
 import { printCarried } from './print-carried.ts';
 import { createProgressLine } from './progress-line.ts';
+import { spareMemory } from './spare-memory.ts';
 import { tellLack, tellWeight } from './tell-built.ts';
 
 /** `linewright build`: checks the course and publishes its site if there is no error. */
@@ -28,6 +29,8 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
   }
   const { buildCourse } = await building;
   const progress = createProgressLine(stderr);
+  const { length } = loaded.course.chapters;
+  spareMemory(length, 'publishes');
   const summary = await buildCourse(
     { ...loaded, checked: loaded.checked },
     {
@@ -36,11 +39,12 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
       base: options.base,
       site: options.site,
       onProgress: ({ stage, done, all }) => progress.show(stage, done, all),
+      onDrawing: () => spareMemory(length, 'draws'),
     },
   ).finally(progress.clear);
   tellLack(summary);
   const seconds = ((performance.now() - start) / 1000).toFixed(1);
-  const chapters = count(loaded.course.chapters.length, 'chapter');
+  const chapters = count(length, 'chapter');
   const pages = count(summary.pages, 'page');
   const pictures = count(summary.images, 'picture');
   stdout.print`${chapters}, ${pages}, ${pictures} in ${seconds} s: ${out}\n`;

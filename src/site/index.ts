@@ -98,6 +98,8 @@ export interface SiteOptions {
   /** The course in other languages, each below its tag. */
   readonly languages?: readonly LanguageSite[] | undefined;
   readonly onProgress?: ((progress: SiteProgress) => void) | undefined;
+  /** Called before processes are started that draw pictures: none is, where they are kept. */
+  readonly onDrawing?: (() => void) | undefined;
   /** Awaited when the site is whole; if it throws, the earlier site stays. */
   readonly beforePublishing?: (() => Promise<unknown>) | undefined;
 }
@@ -287,7 +289,7 @@ async function writePictures(
   course: Course,
   { embeds, print }: RenderedSite,
   writer: SiteWriter,
-  { cacheDir, onProgress, icon, parts }: MakeOptions & Pick<SitePlace, 'icon'>,
+  { cacheDir, onProgress, onDrawing, icon, parts }: MakeOptions & Pick<SitePlace, 'icon'>,
 ): Promise<number> {
   const group = print === undefined ? '' : `pictures ${print}`;
   const kept = writer.keepsGroup(group);
@@ -295,6 +297,7 @@ async function writePictures(
   await writeImages([...pictures, ...courseIcons(course, icon)], writer, {
     cacheDir,
     onDone: (done, all) => onProgress?.({ stage: 'images', done, all }),
+    onDrawing,
   });
   if (kept !== undefined) return kept;
   writer.group(

@@ -18,6 +18,8 @@ export interface PngsOptions {
   readonly cache?: string | undefined;
   /** Processes; as many as there are cores unless said. */
   readonly processes?: number | undefined;
+  /** Called before processes are started. */
+  readonly onProcesses?: (() => void) | undefined;
 }
 
 /** What a worker is told, and what it answers. */
@@ -42,7 +44,7 @@ const worthProcesses = 8;
 export async function makePngs(
   jobs: readonly PngJob[],
   onDone: (index: number, png: Uint8Array) => void | Promise<void>,
-  { cache: folder, processes = availableParallelism() }: PngsOptions = {},
+  { cache: folder, processes = availableParallelism(), onProcesses }: PngsOptions = {},
 ): Promise<{ readonly drawn: number; readonly cached: number }> {
   for (const job of jobs) pngWidth(job);
   const cache = folder === undefined ? undefined : await pngCache(folder);
@@ -61,6 +63,7 @@ export async function makePngs(
       await finish(found, makePng(await pictureOf(found.job), found.job));
     }
   } else {
+    onProcesses?.();
     await drawInProcesses(missing, Math.min(processes, missing.length), finish);
   }
   return { drawn: missing.length, cached: jobs.length - missing.length };

@@ -22,7 +22,10 @@ import { openMemory } from './site-memory.ts';
 export type SoundCourse = LazyCourse & { readonly checked: CheckedCourse };
 
 export interface CourseBuildOptions
-  extends Pick<SiteOptions, 'out' | 'within' | 'base' | 'site' | 'offline' | 'onProgress'> {
+  extends Pick<
+    SiteOptions,
+    'out' | 'within' | 'base' | 'site' | 'offline' | 'onProgress' | 'onDrawing'
+  > {
   /** The course's folder. */
   readonly folder: string;
   /** Where it is built for a shelf: the way back, and the name of its folder there. */
@@ -40,7 +43,7 @@ export interface CourseBuild extends SiteSummary {
  */
 export async function buildCourse(
   loaded: SoundCourse,
-  { folder, out, within, base, site, offline, shelf, onProgress }: CourseBuildOptions,
+  { folder, out, within, base, site, offline, shelf, ...on }: CourseBuildOptions,
 ): Promise<CourseBuild> {
   // Runs beside all other work; an early fault is still awaited.
   const judged = judgeCourse(loaded.course, { cache: cacheFolder(), folder, print: loaded.print });
@@ -64,7 +67,8 @@ export async function buildCourse(
     ...main,
     languages,
     beforePublishing: () => judged,
-    onProgress,
+    onProgress: on.onProgress,
+    onDrawing: on.onDrawing,
   });
   const { parts, memory } = main;
   const onShelf =

@@ -56,13 +56,15 @@ interface Head {
   readonly edition?: string;
   /** What follows: the questions that were asked, then a part each. */
   readonly parts: readonly (readonly [kind: string, inputs: string, print: string])[];
+  /** How long each of these is, in bytes. */
+  readonly lengths: readonly number[];
 }
 
 interface Kept extends Head {
   /** A print of the head, and so of all that follows it. */
   readonly print: string;
-  /** Gives all that follows the head: what a long course shows would fill the memory. */
-  readonly rest: () => Buffer;
+  /** Gives a part of what follows the head: what a long course shows would fill the memory. */
+  readonly rest: (start: number, end: number) => Buffer;
 }
 
 /** So many courses are kept. */
@@ -103,17 +105,18 @@ export async function keepParts(course: Course, options: KeepPartsOptions): Prom
     const { context, asked } = recordAsked(shared, chapter, edition, answers);
     const parts = makers.map((maker) => JSON.stringify(maker.make(context)));
     const questions = asked();
-    const questionsText = JSON.stringify(questions);
+    const values = [JSON.stringify(questions), ...parts];
     made.push(chapter.file);
     const head: Head = {
       own,
       face: faces.get(chapter.file) ?? '',
       added: printAdded(chapter),
-      asked: printPart(questionsText),
+      asked: printPart(values[0] ?? ''),
       ...(questions.some(([kind]) => kind === 'course') && { edition }),
       parts: makers.map(({ kind, inputs }, at) => [kind, inputs, printPart(parts[at] ?? '')]),
+      lengths: values.map((value) => Buffer.byteLength(value)),
     };
-    return keep(store, chapter.file, head, [questionsText, ...parts]);
+    return keep(store, chapter.file, head, values);
   };
   const holds = (chapter: Chapter, earlier: Kept): boolean => {
     if (makers.some((maker) => indexOf(earlier, maker) < 0)) return false;
@@ -188,14 +191,15 @@ function readLine(line: Buffer): Kept {
   const tab = line.indexOf('\t');
   const head = JSON.parse(line.toString('utf8', 0, tab)) as Head;
   const print = printPart(line.toString('utf8', 0, tab));
-  return { ...head, print, rest: () => line.subarray(tab + 1) };
+  const rest = line.subarray(tab + 1);
+  return { ...head, print, rest: (start, end) => rest.subarray(start, end) };
 }
 
-function restIn(store: LineStore, file: string, start: number) {
-  return (): Buffer => {
-    const line = store.get(file);
-    if (line === undefined) throw new Error(`the parts of ${file} are gone`);
-    return line.subarray(start);
+function restIn(store: LineStore, file: string, begin: number): Kept['rest'] {
+  return (start, end) => {
+    const part = store.get(file, begin + start, begin + end);
+    if (part === undefined) throw new Error(`the parts of ${file} are gone`);
+    return part;
   };
 }
 
@@ -204,20 +208,18 @@ function indexOf({ parts }: Head, maker: PartMaker<unknown>): number {
   return parts.findIndex(([kind, inputs]) => kind === maker.kind && inputs === maker.inputs);
 }
 
-function askedIn({ rest }: Kept): readonly AskedOfCourse[] {
-  return JSON.parse(valueIn(rest(), 0)) as AskedOfCourse[];
+function askedIn(kept: Kept): readonly AskedOfCourse[] {
+  return JSON.parse(valueIn(kept, 0)) as AskedOfCourse[];
 }
 
-function partIn({ rest }: Kept, index: number): string {
+function partIn(kept: Kept, index: number): string {
   if (index < 0) throw new Error('a part was asked for that nobody makes');
-  return valueIn(rest(), index + 1);
+  return valueIn(kept, index + 1);
 }
 
-function valueIn(line: Buffer, index: number): string {
-  let start = 0;
-  for (let left = index; left > 0; left--) start = line.indexOf('\t', start) + 1;
-  const end = line.indexOf('\t', start);
-  return line.toString('utf8', start, end < 0 ? line.length : end);
+function valueIn({ lengths, rest }: Kept, index: number): string {
+  const start = lengths.slice(0, index).reduce((sum, length) => sum + length + 1, 0);
+  return rest(start, start + (lengths[index] ?? 0)).toString('utf8');
 }
 
 /** @throws Error where a part that was kept is not what is made now: a fault of this file. */

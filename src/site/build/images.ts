@@ -67,6 +67,8 @@ export async function writeImages(
   options: {
     readonly cacheDir?: string | undefined;
     readonly onDone?: ((done: number, all: number) => void) | undefined;
+    /** `SiteOptions.onDrawing` */
+    readonly onDrawing?: (() => void) | undefined;
   },
 ): Promise<void> {
   const missing = images
@@ -81,7 +83,7 @@ export async function writeImages(
       done += 1;
       options.onDone?.(done, missing.length);
     },
-    { cache: options.cacheDir },
+    { cache: options.cacheDir, onProcesses: options.onDrawing },
   );
 }
 
