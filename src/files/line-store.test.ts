@@ -41,6 +41,16 @@ test('what was set is read before it is kept, after that, and by the next run', 
   expect(open().get('chapters/7.md')?.toString()).toBe('new');
 });
 
+test('of a line a part is given, wherever it lies', async () => {
+  const partOf = (store: ReturnType<typeof open>) => store.get('chapters/7.md', 5, 11)?.toString();
+  const store = open();
+  fill(store);
+  const parts = [partOf(store)];
+  await store.save(new Set(names));
+  parts.push(partOf(store), partOf(open()));
+  expect(parts).toEqual(Array(3).fill('ers/7.'));
+});
+
 test('a folder that cannot be written leaves all in memory', async () => {
   const file = path.join(cache, 'a-file');
   writeFileSync(file, '');

@@ -11,7 +11,7 @@ import {
 } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { drawBoard } from '../board.ts';
 import { makePng } from './png.ts';
 import { pngCache } from './png-cache.ts';
@@ -38,8 +38,13 @@ async function run(options: Parameters<typeof makePngs>[2], list: readonly PngJo
 
 const same = direct.map((png) => Buffer.from(png));
 
-test('processes draw the same bytes as one call, each in its place', async () => {
-  expect(await run({ processes: 2 })).toEqual({ counts: { drawn: 12, cached: 0 }, pngs: same });
+test('processes draw the same bytes as one call, each in its place; they are announced', async () => {
+  const onProcesses = vi.fn();
+  const drawn = { counts: { drawn: 12, cached: 0 }, pngs: same };
+  expect(await run({ processes: 1, onProcesses })).toEqual(drawn);
+  expect(onProcesses).not.toHaveBeenCalled();
+  expect(await run({ processes: 2, onProcesses })).toEqual(drawn);
+  expect(onProcesses).toHaveBeenCalledOnce();
 });
 
 test('an SVG that cannot be read ends the work with its reason', async () => {
