@@ -83,7 +83,7 @@ export function updateCourse(
   const checks = checkLater(chapters, course, index, { ...check, onProgress: options.onProgress });
   const frame = joinProblems(read, shelf, [...repeatedIds(summaries), ...problems]);
   const patterns = summaries.map((summary) => summary.patterns);
-  const unsought = findUnsought(patterns, index.at.size, modelLimits);
+  const unsought = findUnsought(patterns, index.positions.size, modelLimits);
   let found: readonly Diagnostic[] | undefined;
   const diagnostics = () => {
     found ??= reportFindings(
@@ -160,10 +160,10 @@ export function updateCourse(
 }
 
 /** Positions of chapters; pages add none. */
-function countPositions({ at }: ReturnType<typeof makeCourseIndex>): number {
+function countPositions({ positions }: ReturnType<typeof makeCourseIndex>): number {
   let count = 0;
-  for (const places of at.values()) {
-    if (places.some(({ chapter }) => !isPageFile(chapter))) count += 1;
+  for (const { at } of positions.values()) {
+    if (at.some(({ chapter }) => !isPageFile(chapter))) count += 1;
   }
   return count;
 }

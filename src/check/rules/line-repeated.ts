@@ -163,7 +163,7 @@ function compareWays(
   const passed: [MoveNode, string][] = [];
   let shared: Shared | undefined;
   let own: MoveNode | undefined = last;
-  let other = others.get(end.node);
+  let other = others[end.node];
   while (shared === undefined) {
     if (own === undefined || other === undefined || own.position?.key !== other.node.key)
       shared = { way: 'turned', moves: -1 };
@@ -176,7 +176,7 @@ function compareWays(
       if (shared) break;
       passed.push([own, name]);
       own = nodes[own.parent];
-      other = others.get(other.node.parent);
+      other = others[other.node.parent];
     }
   }
   for (const [node, name] of passed.reverse()) {

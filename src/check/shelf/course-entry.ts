@@ -93,9 +93,9 @@ function namesIn(summaries: readonly ChapterSummary[]): CourseEntry['names'] {
 /** The advice of a course in each position, where it is first given; what comes before its subject is left out. */
 function adviceIn({ index, settings, drafts }: EntrySource): AdviceOfCourse[] {
   const before = positionsBefore(index, settings.begins);
-  return [...index.from].flatMap(([key, moves]): AdviceOfCourse[] => {
+  return [...index.positions].flatMap(([key, { from }]): AdviceOfCourse[] => {
     if (before.has(key)) return [];
-    const first = moves.find(
+    const first = from.find(
       (move) => !drafts.has(move.chapter) && !isPageFile(move.chapter) && isAdvised(index, move),
     );
     if (first?.node.san === undefined) return [];

@@ -5,7 +5,7 @@ import type { CourseIndex } from '../view/index.ts';
  * not among them. The same as `positionsBefore` of the model, of summaries.
  */
 export function positionsBefore(
-  { names, at }: CourseIndex,
+  { names, positions }: CourseIndex,
   begins: string | undefined,
 ): ReadonlySet<string> {
   const before = new Set<string>();
@@ -13,7 +13,7 @@ export function positionsBefore(
   if (start === undefined) return before;
   const open = [start];
   for (let next = open.pop(); next !== undefined; next = open.pop()) {
-    for (const { before: key } of at.get(next) ?? []) {
+    for (const { before: key } of positions.get(next)?.at ?? []) {
       if (key === undefined || before.has(key) || key === start) continue;
       before.add(key);
       open.push(key);

@@ -1,4 +1,4 @@
-import type { CourseIndex, Occurrence } from './course-index.ts';
+import type { CourseIndex, NodesOfBlock, Occurrence } from './course-index.ts';
 
 /**
  * Whether something stands at or behind a move of the course's side that is called bad, or else one that is an
@@ -44,7 +44,7 @@ export function isAdvised(index: CourseIndex, { chapter, block, node }: Occurren
   return from === undefined || asideAt(index, from) === undefined;
 }
 
-const asidesInBlocks = new WeakMap<ReadonlyMap<number, Occurrence>, ReadonlyMap<number, Aside>>();
+const asidesInBlocks = new WeakMap<NodesOfBlock, ReadonlyMap<number, Aside>>();
 
 /** The same of the nodes of one block, from its start on. */
 function asideIn({ blocks }: CourseIndex, block: string): ReadonlyMap<number, Aside> {
@@ -54,7 +54,9 @@ function asideIn({ blocks }: CourseIndex, block: string): ReadonlyMap<number, As
   if (known) return known;
   const found = new Map<number, Aside>();
   // Parents stand before their children.
-  for (const { node } of nodes.values()) {
+  for (const there of nodes) {
+    if (!there) continue;
+    const { node } = there;
     const before = found.get(node.parent ?? -1);
     found.set(node.index, node.rejected ? 'bad' : (before ?? (node.option ? 'option' : undefined)));
   }

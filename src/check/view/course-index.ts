@@ -20,6 +20,15 @@ export interface Occurrence {
   readonly before: string | undefined;
 }
 
+export type NodesOfBlock = readonly (Occurrence | undefined)[];
+
+/** A position in the `moves` blocks of a course; both lists are in the order of the course. */
+export interface PositionInCourse {
+  readonly at: readonly Occurrence[];
+  /** The moves that are played from it. */
+  readonly from: readonly Occurrence[];
+}
+
 /** The summaries of a course as tables. */
 export interface CourseIndex {
   /** Where each chapter stands in the course, by its file. */
@@ -27,21 +36,24 @@ export interface CourseIndex {
   readonly names: ReadonlyMap<string, NameInCourse>;
   /** What links into each chapter may name, by its file and by its page. */
   readonly targets: ReadonlyMap<string, LinkTargets & { readonly chapter: string }>;
-  /** Where each position stands, by its key, in the order of the course. */
-  readonly at: ReadonlyMap<string, readonly Occurrence[]>;
-  /** The moves that are played from each position, in the order of the course. */
-  readonly from: ReadonlyMap<string, readonly Occurrence[]>;
+  /** By `Position.key`, in the order in which they stand first. */
+  readonly positions: ReadonlyMap<string, PositionInCourse>;
   readonly judgements: readonly DatedJudgement[];
   /** How many patterns the course has. */
   readonly patterns: number;
-  /** The nodes of each block, by `file key`. */
-  readonly blocks: ReadonlyMap<string, ReadonlyMap<number, Occurrence>>;
+  /** The nodes of each block that have a position, by `file key` and their index. */
+  readonly blocks: ReadonlyMap<string, NodesOfBlock>;
   /** What an engine said of positions. */
   readonly facts: EngineFacts;
   /** The other courses of its shelf; absent where nobody looked for a shelf. */
   readonly shelf?: CourseFiles['shelf'];
   /** The blocks that start from a name or that a text links below, by `file key`. */
   readonly joined: ReadonlyMap<string, Pick<BlockSummary, 'from' | 'below'>>;
+}
+
+interface PositionInWork {
+  readonly at: Occurrence[];
+  readonly from: Occurrence[];
 }
 
 export function makeCourseIndex(
@@ -51,9 +63,8 @@ export function makeCourseIndex(
 ): CourseIndex {
   const order = new Map(summaries.map(({ file }, index) => [file, index]));
   const targets = new Map<string, LinkTargets & { readonly chapter: string }>();
-  const at = new Map<string, Occurrence[]>();
-  const from = new Map<string, Occurrence[]>();
-  const blocks = new Map<string, Map<number, Occurrence>>();
+  const positions = new Map<string, PositionInWork>();
+  const blocks = new Map<string, NodesOfBlock>();
   const joined = new Map<string, Pick<BlockSummary, 'from' | 'below'>>();
   for (const { file, id, targets: own, blocks: all } of summaries) {
     targets.set(file, { ...own, chapter: file });
@@ -61,14 +72,20 @@ export function makeCourseIndex(
     for (const summary of all) {
       const { key: block, nodes } = summary;
       if (summary.from ?? summary.below) joined.set(`${file} ${block}`, summary);
-      const byNode = new Map<number, Occurrence>();
+      const byNode: Occurrence[] = [];
       blocks.set(`${file} ${block}`, byNode);
+      // Looked up once a node: keys are long, and a course has a hundred thousand of them.
+      const shown: PositionInWork[] = [];
       for (const node of nodes) {
-        const before = node.parent === undefined ? undefined : byNode.get(node.parent)?.node.key;
-        const here: Occurrence = { chapter: file, block, node, before };
-        byNode.set(node.index, here);
-        add(at, node.key, here);
-        if (before !== undefined) add(from, before, here);
+        const { index, parent = -1, key } = node;
+        const here: Occurrence = { chapter: file, block, node, before: byNode[parent]?.node.key };
+        byNode[index] = here;
+        const position = positions.get(key);
+        if (position) position.at.push(here);
+        const there = position ?? { at: [here], from: [] };
+        if (!position) positions.set(key, there);
+        shown[index] = there;
+        shown[parent]?.from.push(here);
       }
     }
   }
@@ -79,8 +96,7 @@ export function makeCourseIndex(
     order,
     names,
     targets,
-    at,
-    from,
+    positions,
     patterns,
     judgements,
     blocks,
@@ -88,10 +104,4 @@ export function makeCourseIndex(
     facts,
     ...(shelf && { shelf }),
   };
-}
-
-function add(map: Map<string, Occurrence[]>, key: string, value: Occurrence): void {
-  const there = map.get(key);
-  if (there) there.push(value);
-  else map.set(key, [value]);
 }

@@ -1,6 +1,6 @@
 import type { EngineMargins, Side } from '../../model/index.ts';
 import type { OwnChecks } from '../own-checks.ts';
-import type { CourseIndex, Occurrence } from './course-index.ts';
+import type { CourseIndex, NodesOfBlock } from './course-index.ts';
 import { type AnswerTo, answerQuestion, type LineEnd, type QuestionKind } from './questions.ts';
 
 /** A question that was asked, and the print of the answer that was used. */
@@ -20,7 +20,7 @@ export interface CourseView {
    * The nodes of the block that an answer of `ends` names. It is no question of its own: what leads to
    * the end is made of the block's text, which its key stands for, and of where it starts.
    */
-  nodesOf(end: LineEnd): ReadonlyMap<number, Occurrence>;
+  nodesOf(end: LineEnd): NodesOfBlock;
 }
 
 /** A view of a course, and all that has been asked of it so far. */
@@ -37,7 +37,7 @@ export function createCourseView(
       margins,
       language,
       own,
-      nodesOf: ({ chapter, block }) => index.blocks.get(`${chapter} ${block}`) ?? new Map(),
+      nodesOf: ({ chapter, block }) => index.blocks.get(`${chapter} ${block}`) ?? [],
       ask(kind, about) {
         const before = known.get(kind) ?? new Map<string, unknown>();
         if (before.has(about)) return before.get(about) as never;

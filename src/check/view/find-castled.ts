@@ -16,7 +16,7 @@ export function findCastled(index: CourseIndex, key: string): readonly PlayedMov
     at =
       node.parent === undefined
         ? firstReached(index, node.key)
-        : index.blocks.get(`${chapter} ${block}`)?.get(node.parent);
+        : index.blocks.get(`${chapter} ${block}`)?.[node.parent];
   }
   return found;
 }

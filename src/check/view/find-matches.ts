@@ -1,6 +1,6 @@
 import { matchPattern, modelLimits, type PatternBlock } from '../../model/index.ts';
 import { isAdvised } from './asides.ts';
-import type { CourseIndex, Occurrence } from './course-index.ts';
+import type { CourseIndex, PositionInCourse } from './course-index.ts';
 import { firstOf } from './find-twins.ts';
 import type { PatternPlace } from './questions.ts';
 
@@ -12,13 +12,13 @@ export function findMatches(
   index: CourseIndex,
   pattern: Pick<PatternBlock, 'pieces' | 'empty' | 'reversed'>,
 ): readonly PatternPlace[] | undefined {
-  if (index.patterns * index.at.size > modelLimits.matched) return undefined;
+  if (index.patterns * index.positions.size > modelLimits.matched) return undefined;
   const found: PatternPlace[] = [];
   for (const position of positionsOf(index)) {
-    const { key, at } = position;
+    const { key, at, from } = position;
     const match = matchPattern(pattern, position);
     if (!match) continue;
-    const advice = index.from.get(key)?.find((each) => isAdvised(index, each))?.node;
+    const advice = from.find((each) => isAdvised(index, each))?.node;
     found.push({
       key,
       name: firstOf(at)?.node.name ?? '',
@@ -30,16 +30,15 @@ export function findMatches(
   return found;
 }
 
-interface PositionInCourse {
+interface PositionToMatch extends PositionInCourse {
   readonly key: string;
-  readonly at: readonly Occurrence[];
 }
 
-const known = new WeakMap<CourseIndex, readonly PositionInCourse[]>();
+const known = new WeakMap<CourseIndex, readonly PositionToMatch[]>();
 
 /** The positions of a course as objects that stay the same, so that each board is read once for all patterns. */
-function positionsOf(index: CourseIndex): readonly PositionInCourse[] {
-  const made = known.get(index) ?? [...index.at].map(([key, at]) => ({ key, at }));
+function positionsOf(index: CourseIndex): readonly PositionToMatch[] {
+  const made = known.get(index) ?? [...index.positions].map(([key, there]) => ({ key, ...there }));
   known.set(index, made);
   return made;
 }

@@ -18,19 +18,19 @@ export function firstOf(at: readonly Occurrence[]): Occurrence | undefined {
   return at.find(({ before }) => before !== undefined) ?? at[0];
 }
 
-export function firstReached({ at }: CourseIndex, key: string): Occurrence | undefined {
-  return firstOf(at.get(key) ?? []);
+export function firstReached({ positions }: CourseIndex, key: string): Occurrence | undefined {
+  return firstOf(positions.get(key)?.at ?? []);
 }
 
 /**
  * Whether moves of the course lead to a position: a block that sets it up proves nothing, nor does a line that
  * comes back to the board it began with.
  */
-function isReached({ at, blocks }: CourseIndex, key: string, from?: string): boolean {
+function isReached({ positions, blocks }: CourseIndex, key: string, from?: string): boolean {
   if (key === initialPosition.key) return true;
   const startOf = ({ chapter, block }: Occurrence) =>
-    blocks.get(`${chapter} ${block}`)?.get(0)?.node.key;
-  const all = at.get(key) ?? [];
+    blocks.get(`${chapter} ${block}`)?.[0]?.node.key;
+  const all = positions.get(key)?.at ?? [];
   return all.some((here) => here.before !== undefined && startOf(here) !== from);
 }
 
@@ -41,7 +41,7 @@ function byBoard(index: CourseIndex): ReadonlyMap<string, readonly string[]> {
   const known = boards.get(index);
   if (known) return known;
   const made = new Map<string, string[]>();
-  for (const key of [initialPosition.key, ...index.at.keys()]) {
+  for (const key of [initialPosition.key, ...index.positions.keys()]) {
     const there = made.get(boardOf(key));
     if (!there) made.set(boardOf(key), [key]);
     else if (!there.includes(key)) there.push(key);

@@ -20,7 +20,7 @@ const none: readonly Untold[] = [];
 
 /** Where a position is reached in another way than at first, and neither place says so. */
 export function untoldMeetings(index: CourseIndex, key: string): readonly Untold[] {
-  const at = index.at.get(key) ?? [];
+  const at = index.positions.get(key)?.at ?? [];
   if (at.length < 2) return none;
   const [first, ...others] = waysTo(index, at).filter(
     (way) => !way.some((here) => isToldAt(index, here, mostLater)),
@@ -35,13 +35,13 @@ const mostLater = 2;
 
 /** Whether a line says at a position, or soon behind it, that it is a named one. */
 function isToldAt(index: CourseIndex, here: Occurrence, later: number): boolean {
-  const { names, joined, from } = index;
+  const { names, joined, positions } = index;
   const { chapter, block, node } = here;
   const below = joined.get(`${chapter} ${block}`)?.below ?? [];
   const isNamed = (name: string) => names.get(name)?.position?.key === node.key;
   if (node.tells?.some(isNamed) || below.some(isNamed)) return true;
   if (later === 0) return false;
-  return (from.get(node.key) ?? []).some(
+  return (positions.get(node.key)?.from ?? []).some(
     (next) =>
       next.node.parent === node.index &&
       next.block === block &&
@@ -83,9 +83,9 @@ function* wayUp(index: CourseIndex, name: string): Generator<Occurrence> {
     seen.add(from);
     const ref: NodeRef | undefined = index.names.get(from)?.ref;
     const block: string | undefined = ref && `${ref.chapter} ${ref.block}`;
-    for (let here = ref && index.blocks.get(block ?? '')?.get(ref.node); here && left > 0; left--) {
+    for (let here = ref && index.blocks.get(block ?? '')?.[ref.node]; here && left > 0; left--) {
       yield here;
-      here = index.blocks.get(block ?? '')?.get(here.node.parent ?? -1);
+      here = index.blocks.get(block ?? '')?.[here.node.parent ?? -1];
     }
     from = index.joined.get(block ?? '')?.from;
   }

@@ -15,14 +15,14 @@ export function moveNear(index: CourseIndex, name: string): MoveNear | undefined
   if (key === undefined || !own) return undefined;
   const near = new Set<string>();
   const seen = new Set<string>();
-  const next = index.from.get(key) ?? [];
+  const next = index.positions.get(key)?.from ?? [];
   for (const { node } of next) near.add(node.name);
   // Upwards by positions, so that the blocks that a block starts from are gone through too.
   for (const open = [key]; open.length > 0; ) {
     const here = open.pop() ?? '';
     if (seen.has(here)) continue;
     seen.add(here);
-    for (const { node, before } of index.at.get(here) ?? []) {
+    for (const { node, before } of index.positions.get(here)?.at ?? []) {
       if (node.name !== '') near.add(node.name);
       if (before !== undefined) open.push(before);
     }
@@ -35,5 +35,5 @@ export function moveNear(index: CourseIndex, name: string): MoveNear | undefined
 const mostOnWays = 500;
 
 function nodeOf({ blocks }: CourseIndex, { chapter, block, node }: NodeRef) {
-  return blocks.get(`${chapter} ${block}`)?.get(node)?.node;
+  return blocks.get(`${chapter} ${block}`)?.[node]?.node;
 }

@@ -175,14 +175,17 @@ const questions = {
   verdictPlace: question((index, key) => placeOf(firstVerdict(index, key)), json),
   /** The moves that blocks play from a position, in SAN, in the order of the course. */
   covered: question(
-    ({ from }, key) => [...new Set(from.get(key)?.flatMap(({ node }) => node.san ?? []))],
+    ({ positions }, key) => [
+      ...new Set(positions.get(key)?.from.flatMap(({ node }) => node.san ?? [])),
+    ],
     (moves) => moves.join(' '),
   ),
   /** The move that leads to a named position, and all on the ways to it and from it; only where it has one. */
   moveAt: question<MoveNear | undefined>(moveNear, (answer) => (answer ? json(answer) : '')),
   /** Whether a block plays a move from a position that is not called bad. */
   answered: question(
-    ({ from }, key) => from.get(key)?.some(({ node }) => node.bad === undefined) ?? false,
+    ({ positions }, key) =>
+      positions.get(key)?.from.some(({ node }) => node.bad === undefined) ?? false,
     (isAnswered) => (isAnswered ? 'answered' : ''),
   ),
   /**
@@ -247,12 +250,12 @@ export function answerQuestion<Kind extends QuestionKind>(
   return made;
 }
 
-function missedBy({ targets, at }: CourseIndex, link: string): Missed | undefined {
+function missedBy({ targets, positions }: CourseIndex, link: string): Missed | undefined {
   const [, address = '', fragment = ''] = /^([^#]*)#(.*)$/s.exec(link) ?? [];
   const there = targets.get(address);
   if (there === undefined) return undefined;
   const shows = (key: string) =>
-    at.get(key)?.some(({ chapter }) => chapter === there.chapter) ?? false;
+    positions.get(key)?.at.some(({ chapter }) => chapter === there.chapter) ?? false;
   if (isTarget(fragment, there, shows)) return undefined;
   const near = nearestName(fragment, there.ids);
   return { title: there.title, ...(near === undefined ? {} : { near }) };
@@ -267,31 +270,31 @@ function placeOf(occurrence: Occurrence | undefined): Place | undefined {
 }
 
 function firstAdvice(index: CourseIndex, key: string): Occurrence | undefined {
-  return index.from.get(key)?.find((each) => isAdvised(index, each));
+  return index.positions.get(key)?.from.find((each) => isAdvised(index, each));
 }
 
-function firstVerdict({ at }: CourseIndex, key: string): Occurrence | undefined {
-  return at.get(key)?.find(({ node }) => node.verdict !== undefined);
+function firstVerdict({ positions }: CourseIndex, key: string): Occurrence | undefined {
+  return positions.get(key)?.at.find(({ node }) => node.verdict !== undefined);
 }
 
-function lineEnds({ at, blocks }: CourseIndex, key: string): LineEnd[] {
-  const [first, ...others] = at.get(key)?.filter(({ node }) => node.leaf) ?? [];
+function lineEnds({ positions, blocks }: CourseIndex, key: string): LineEnd[] {
+  const [first, ...others] = positions.get(key)?.at.filter(({ node }) => node.leaf) ?? [];
   const isElsewhere = ({ chapter, block }: Occurrence) =>
     chapter !== first?.chapter || block !== first.block;
   if (!first || !others.some(isElsewhere)) return [];
   return [first, ...others].map(({ chapter, block, node }) => {
-    const start = blocks.get(`${chapter} ${block}`)?.get(0)?.node.key ?? '';
+    const start = blocks.get(`${chapter} ${block}`)?.[0]?.node.key ?? '';
     return { chapter, block, node: node.index, start };
   });
 }
 
 function moveAt({ blocks }: CourseIndex, { chapter, block, node }: Omit<LineEnd, 'start'>) {
-  return blocks.get(`${chapter} ${block}`)?.get(node);
+  return blocks.get(`${chapter} ${block}`)?.[node];
 }
 
-function playsOf({ from }: CourseIndex, about: string): readonly Occurrence[] {
+function playsOf({ positions }: CourseIndex, about: string): readonly Occurrence[] {
   const [, san = '', key = ''] = /^(\S+) (.*)$/s.exec(about) ?? [];
-  return from.get(key)?.filter(({ node }) => node.san === san) ?? [];
+  return positions.get(key)?.from.filter(({ node }) => node.san === san) ?? [];
 }
 
 function moveJudged(index: CourseIndex, plays: readonly Occurrence[]): MoveJudged | undefined {
@@ -312,8 +315,8 @@ function namesOfMoves(index: CourseIndex): ReadonlySet<string> {
   const known =
     moveNames.get(index) ??
     new Set(
-      [...index.from.values()].flatMap((moves) =>
-        moves.map(({ node }) => node.name.replace(/[+#]$/, '')),
+      [...index.positions.values()].flatMap(({ from }) =>
+        from.map(({ node }) => node.name.replace(/[+#]$/, '')),
       ),
     );
   moveNames.set(index, known);
@@ -329,8 +332,8 @@ function nearest(index: CourseIndex): (name: string) => string | undefined {
   return known;
 }
 
-function isCircular({ at, names }: CourseIndex, key: string): boolean {
-  const here = at.get(key) ?? [];
+function isCircular({ positions, names }: CourseIndex, key: string): boolean {
+  const here = positions.get(key)?.at ?? [];
   return here.every(({ node }) => {
     const { leaf, verdict, ended, tells = [], promises = [] } = node;
     const leadsTo = [...tells, ...promises];
