@@ -15,11 +15,11 @@ import {
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { afterAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { type EngineOptions, lookAt, positionsToLookAt, startEngine } from '../src/engine/index.ts';
 import { type EngineFact, parseFactsFile } from '../src/facts/index.ts';
 import { courseOf } from '../src/model/testing/course-of.ts';
-import { runHere } from './setup/run-here.ts';
+import { type Ran, runHere } from './setup/run-here.ts';
 
 const fake = path.resolve('tests/engines/fake.mjs');
 const stockfish = '/usr/games/stockfish';
@@ -230,14 +230,6 @@ describe.concurrent('linewright engine', () => {
     expect(factsIn(folder)).toBe(text);
   });
 
-  test('names what was left, and ends with 1', async () => {
-    const folder = writeCourse(moves('1. e4 e5'));
-    const { code, out } = await run(['engine', folder, ...fakeArgs('bounds')]);
-    expect(code).toBe(1);
-    expect(out).toContain('3 positions left, at which the engine failed twice:');
-    expect(out).toContain('chapters/1.md:6  after 1.e4: it gave a move and no score');
-  });
-
   test('that is interrupted keeps what it has, and goes on the next time', async () => {
     const folder = writeCourse(
       moves(
@@ -256,11 +248,32 @@ describe.concurrent('linewright engine', () => {
     expect(again.out).toContain(`18 positions, ${length} known already.`);
     expect(parseFactsFile(factsIn(folder)).facts).toHaveLength(18);
   });
+});
+
+/** As `run`, in this process, so one at a time. */
+async function here(
+  args: readonly string[],
+): Promise<{ code: Ran['status'] } & Omit<Ended, 'code'>> {
+  const { status, stdout, stderr } = await runHere(...args);
+  return { code: status ?? 0, out: stdout, said: stderr };
+}
+
+describe('linewright engine, in this process', () => {
+  beforeAll(() => vi.stubEnv('LINEWRIGHT_CACHE', path.join(work, 'cache-here')));
+  afterAll(() => vi.unstubAllEnvs());
+
+  test('names what was left, and ends with 1', async () => {
+    const folder = writeCourse(moves('1. e4 e5'));
+    const { code, out } = await here(['engine', folder, ...fakeArgs('bounds')]);
+    expect(code).toBe(1);
+    expect(out).toContain('3 positions left, at which the engine failed twice:');
+    expect(out).toContain('chapters/1.md:6  after 1.e4: it gave a move and no score');
+  });
 
   test('leaves results alone that it cannot read', async () => {
     const broken = '<<<<<<< HEAD\n';
     const folder = writeCourse(moves('1. e4'), { 'facts/engine.tsv': broken });
-    const { code, said } = await run(['engine', folder, ...fakeArgs('good')]);
+    const { code, said } = await here(['engine', folder, ...fakeArgs('good')]);
     expect(code).toBe(2);
     expect(said).toMatch(/^Line 1 of .*engine\.tsv cannot be read: it is a mark of a merge/);
     expect(factsIn(folder)).toBe(broken);
@@ -271,28 +284,28 @@ describe.concurrent('linewright engine', () => {
     const outside = path.join(work, 'outside');
     mkdirSync(outside);
     symlinkSync(outside, path.join(folder, 'facts'));
-    const { code, said } = await run(['engine', folder, ...fakeArgs('good')]);
+    const { code, said } = await here(['engine', folder, ...fakeArgs('good')]);
     expect({ code, said }).toMatchObject({ code: 2, said: expect.stringContaining('is a link') });
     expect(readdirSync(outside)).toEqual([]);
     // Nothing else needs what an engine said.
-    const checked = await run(['check', folder]);
+    const checked = await here(['check', folder]);
     expect(checked.out).toContain('facts:1:1  warning  facts-unreadable');
     expect(checked.code).toBe(0);
   });
 
   test('takes out what the course has no more, if asked', async () => {
     const folder = writeCourse(moves('1. e4 e5 2. Nf3'));
-    await run(['engine', folder, ...fakeArgs('good')]);
+    await here(['engine', folder, ...fakeArgs('good')]);
     writeFileSync(path.join(folder, 'chapters/1.md'), `---\ntitle: One\n---\n\n${moves('1. e4')}`);
-    await run(['engine', folder, ...fakeArgs('good'), '--prune']);
+    await here(['engine', folder, ...fakeArgs('good'), '--prune']);
     expect(parseFactsFile(factsIn(folder)).facts).toHaveLength(2);
   });
 
   test('keeps results in the cache, where check and gaps find them', async () => {
     const folder = writeCourse(moves('1. e4 e5 2. Nf3'));
-    await run(['engine', folder, ...fakeArgs('good'), '--keep', 'cache']);
+    await here(['engine', folder, ...fakeArgs('good'), '--keep', 'cache']);
     expect(existsSync(path.join(folder, 'facts'))).toBe(false);
-    const { out, code } = await run(['gaps', folder, '--format', 'json']);
+    const { out, code } = await here(['gaps', folder, '--format', 'json']);
     expect(code).toBe(0);
     const { gaps, sums } = JSON.parse(out);
     expect(sums).toEqual({ gaps: 1, enginePositions: 4, games: 0 });
@@ -320,8 +333,8 @@ ${moves('1. d4 {:option[or so]} d5 2. Qd3 Nc6 3. Qxh7 +-')}`;
 
   test('check tells what it said, and another number of engines says the same', async () => {
     const [one, two] = [writeCourse(text), writeCourse(text)];
-    await run(['engine', one, ...args, '--jobs', '1']);
-    await run(['engine', two, ...args, '--jobs', '2']);
+    await here(['engine', one, ...args, '--jobs', '1']);
+    await here(['engine', two, ...args, '--jobs', '2']);
     expect(factsIn(two)).toBe(factsIn(one));
     const { stdout, status } = await runHere('check', one, '--format', 'json');
     expect(status).toBe(0);
@@ -334,7 +347,7 @@ ${moves('1. d4 {:option[or so]} d5 2. Qd3 Nc6 3. Qxh7 +-')}`;
     expect(told).toEqual(
       expect.arrayContaining(['engine-advice 6', 'engine-exercise 12', 'engine-verdict 16']),
     );
-    const doubtful = await run(['engine', one, ...args, '--nodes', '40000', '--doubtful']);
+    const doubtful = await here(['engine', one, ...args, '--nodes', '40000', '--doubtful']);
     const [, looked = ''] = /: (\d+) positions, 0 known/.exec(doubtful.out) ?? [];
     // Of 14 positions those around the four findings.
     expect(Number(looked)).toBeGreaterThan(4);
