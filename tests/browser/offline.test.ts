@@ -1,10 +1,18 @@
 /** The course without a network: kept after one visit, as a whole edition or not at all. */
-import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  cpSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
-import { writeWorker } from '../../src/site/offline/write-worker.ts';
+import { workerFile, writeWorker } from '../../src/site/offline/write-worker.ts';
 import { pageFiles, serveFolder, useDemo } from './browser.ts';
 
 const demo = useDemo();
@@ -76,14 +84,18 @@ async function kept(page: Page): Promise<void> {
 async function publish(title: string, pageFile = 'index.html'): Promise<void> {
   const file = path.join(site(), pageFile);
   writeFileSync(file, readFileSync(file, 'utf8').replace(/<h1>[^<]*/, `<h1>${title}`));
-  await write(site());
+  const next = mkdtempSync(path.join(work, 'next-'));
+  cpSync(site(), next, { recursive: true });
+  await write(next);
+  // Whole at once: the browser looks for another worker by itself, and half of one would be one.
+  renameSync(path.join(next, workerFile), path.join(site(), workerFile));
 }
 
 /** Writes the worker for the files that are there. */
 const write = (at: string) =>
   writeWorker(
     at,
-    filesOf(at).filter((name) => name !== 'offline.js'),
+    filesOf(at).filter((name) => name !== workerFile),
   );
 
 const update = (page: Page) =>
@@ -132,9 +144,13 @@ test('a new edition is told, and comes when the reader asks for it', async () =>
   await kept(page);
   const before = await page.locator('h1').textContent();
   await publish('The second edition');
-  await update(page);
   const notice = page.locator('.edition');
-  await notice.waitFor();
+  const isTold = async () => {
+    // A busy browser may refuse to look; what it has found it tells once.
+    await update(page);
+    return notice.isVisible();
+  };
+  await expect.poll(isTold, { interval: 500 }).toBe(true);
   expect(await notice.textContent()).toContain('A new edition of this course is there.');
   // Until then the old edition stands, whole, on every page that is opened.
   await page.reload();
