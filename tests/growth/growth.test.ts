@@ -39,7 +39,7 @@ beforeAll(() => {
     maxBuffer: 100_000_000,
   });
   measured = JSON.parse(printed);
-});
+}, 900_000);
 
 const growth = ({ steps: [half = 1, whole = 0] }: Measured) => whole / half;
 const isMuch = ({ steps: [, whole = 0] }: Measured) => whole > fewest;

@@ -7,9 +7,12 @@ export default class ClosingLine implements Reporter {
     let failed = unhandled.length;
     let skipped = 0;
     for (const module of modules) {
-      // A file that could not be loaded has no tests, and must not look like a success.
-      if (module.state() === 'failed' && [...module.children.allTests()].length === 0) failed++;
-      for (const test of module.children.allTests()) {
+      const tests = [...module.children.allTests()];
+      // A file that could not be loaded has no tests, and one that could not be set up skips them: neither is a success.
+      if (module.state() === 'failed' && tests.every((test) => test.result().state !== 'failed')) {
+        failed++;
+      }
+      for (const test of tests) {
         const { state } = test.result();
         if (state === 'passed') passed++;
         else if (state === 'failed') failed++;
