@@ -41,6 +41,7 @@ export const english: Vocabulary = {
     not: '(?<denied>not |no longer |not yet )',
     pawn: '[- ]pawn',
     line: '[- ]file',
+    way: "(?:on the )?(?:(?<long>long|queenside|queen[’']s side)|(?<short>short|kingside|king[’']s side))",
   },
   unreal: [
     "if|unless|whether|can|would|could|should|might|may|will|won['’]t|shall|\\S+['’](?:ll|d)",
@@ -86,9 +87,9 @@ export const english: Vocabulary = {
     castled: {
       key: /castled/i,
       forms: [
-        '<side> (?:has|have) <now>castled(?! by hand)',
-        '(?<both>both (?:sides|players|kings)) have <now>castled',
-        "<side> (?:has|have)(?<denied> not yet| not|n['’]t(?: yet)?) castled",
+        '<side> (?:has|have) <now>castled(?: <way>)?(?! by hand)',
+        '(?<both>both (?:sides|players|kings)) have <now>castled(?: <way>)?',
+        "<side> (?:has|have)(?<denied> not yet| not|n['’]t(?: yet)?) castled(?: <way>)?",
       ],
     },
     'to-move': {

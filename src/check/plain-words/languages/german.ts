@@ -40,6 +40,7 @@ export const german: Vocabulary = {
     not: '(?<denied>noch nicht |nicht mehr |nicht |kein |keine )',
     pawn: '-Bauern?',
     line: '-Linie',
+    way: '(?:(?<long>lang)|(?<short>kurz))',
   },
   unreal: [
     'von [a-h][1-8] aus|wenn|falls|sofern|ob|sobald|solange|nachdem|nach|bevor|ehe|bis|dann|danach|später|bald|demnächst|künftig|irgendwann|sonst|andernfalls',
@@ -82,9 +83,9 @@ export const german: Vocabulary = {
     castled: {
       key: /rochiert/i,
       forms: [
-        '<side> (?:hat|haben) <now>(?:kurz |lang )?rochiert',
-        '(?<both>beide(?: Seiten| Spieler| Könige)?) haben <now>rochiert',
-        '<side> (?:hat|haben) (?<denied>noch nicht|nicht) rochiert',
+        '<side> (?:hat|haben) <now>(?:<way> )?rochiert',
+        '(?<both>beide(?: Seiten| Spieler| Könige)?) haben <now>(?:<way> )?rochiert',
+        '<side> (?:hat|haben) (?<denied>noch nicht|nicht) (?:<way> )?rochiert',
       ],
     },
     'to-move': {

@@ -37,6 +37,7 @@ export const spanish: Vocabulary = {
     adj: '(?:(?:aislad[oa]s?|pasad[oa]s?|doblad[oa]s?|central(?:es)?|débil(?:es)?|fuertes?|activ[oa]s?|pasiv[oa]s?|bloquead[oa]s?|avanzad[oa]s?|extra|rey|dama|indefens[oa]s?|clavad[oa]s?) )?',
     now: '(?:ya |ahora |aún |todavía |así |también |por tanto |aquí )?',
     not: '(?<denied>no |ya no |todavía no |aún no )',
+    way: '(?:en )?(?:(?<long>largo)|(?<short>corto))',
     has: 'tienen?|cuentan? con|disponen? de',
     is: 'está|están|queda|quedan|es|son',
   },
@@ -80,9 +81,9 @@ export const spanish: Vocabulary = {
     castled: {
       key: /enroca/i,
       forms: [
-        '<side> <now>han? enrocado(?! artificialmente)',
-        '(?<both>(?:los dos|ambos) (?:bandos|jugadores|reyes|lados)) <now>han enrocado',
-        '<side> (?<denied>no|todavía no|aún no) han? enrocado',
+        '<side> <now>han? enrocado(?: <way>)?(?! artificialmente)',
+        '(?<both>(?:los dos|ambos) (?:bandos|jugadores|reyes|lados)) <now>han enrocado(?: <way>)?',
+        '<side> (?<denied>no|todavía no|aún no) han? enrocado(?: <way>)?',
       ],
     },
     'to-move': {
