@@ -12,7 +12,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   diagnostics: [],
   // Puts what was made in its place on the disk; knows nothing of what it is.
   output: ['diagnostics'],
-  files: [],
+  files: ['diagnostics'],
   // Words for readers, by language; the English meanings of glyphs stand in their table.
   strings: ['movetext'],
   // What the build writes into pages and the reader's browser reads there.

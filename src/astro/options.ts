@@ -22,7 +22,6 @@ export interface CourseOptions {
 export interface CourseInSite {
   /** As its author gave it. */
   readonly given: CourseOptions;
-  /** Its folder. */
   readonly folder: string;
   /** Where it stands, without slashes at its ends: `courses/italian`. */
   readonly path: string;

@@ -12,7 +12,6 @@ export function courseElement(): HTMLElement {
   return document.querySelector<HTMLElement>('[data-course]') ?? document.body;
 }
 
-/** The text of a chapter. */
 export function chapterText(): HTMLElement | null {
   return placesOfCourse()[0]?.querySelector<HTMLElement>('article') ?? null;
 }

@@ -14,7 +14,6 @@ export interface Edition {
   advice(key: string): string | undefined;
   /** Whether the side that the course is for is to move. */
   isOurs(key: string): boolean;
-  /** The nodes that are a move. */
   nodes(key: string, san: string): readonly MoveNode[];
   /** The first place of a move. */
   refOf(key: string, san: string): NodeRef | undefined;

@@ -13,7 +13,6 @@ export const englishLetters: PieceLetters = {
   pawn: '',
 };
 
-/** The pieces by their letters in SAN. */
 export const kindOfSanLetter: Readonly<Record<string, PieceKind>> = {
   '': 'pawn',
   K: 'king',

@@ -1,6 +1,4 @@
-import { explainSystemError, isSystemError, sentence, UserError } from '../diagnostics/index.ts';
-import { FileRefusedError } from '../files/index.ts';
-import { NoCourseError } from '../read/index.ts';
+import { explainSystemError, isSystemError, UserError } from '../diagnostics/index.ts';
 import { exitCodes, stderr } from './console.ts';
 
 /** Prints why a command failed; a fault of ours with its stack. @returns the exit code. */
@@ -9,12 +7,8 @@ export function explainError(error: unknown): number {
     // Commander has printed it; help and version are no failures.
     return 'exitCode' in error && error.exitCode === 0 ? exitCodes.clean : exitCodes.failed;
   }
-  if (error instanceof NoCourseError) stderr.print`${error.message}\n`;
-  else if (error instanceof FileRefusedError) {
-    stderr.print`${error.file}: ${error.message} ${error.hint}\n`;
-  } else if (error instanceof UserError) {
-    stderr.print`${sentence(error.message)} ${sentence(error.hint)}\n`;
-  } else if (isSystemError(error)) stderr.print`${explainSystemError(error)}\n`;
+  if (error instanceof UserError) stderr.print`${error.told}\n`;
+  else if (isSystemError(error)) stderr.print`${explainSystemError(error)}\n`;
   else {
     const stack = error instanceof Error ? error.stack : String(error);
     stderr.printLines(`This is a fault in Linewright, not in your course.\n${stack}\n`);

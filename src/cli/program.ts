@@ -35,11 +35,16 @@ export const program = new Command('linewright')
   .showHelpAfterError('(linewright --help lists the commands)')
   .exitOverride();
 
+const siteOption = new Option(
+  '--site <url>',
+  'address that the site will have (default: the setting `site`)',
+).argParser(parseSite);
+
 program
   .command('new')
   .description('make a course that builds, to start from')
   .argument('<dir>', 'a folder that does not exist yet')
-  .addOption(new Option('--look <look>', 'a finished look for it').choices(lookNames))
+  .addOption(oneOf('--look <look>', 'a finished look for it', lookNames))
   .action(async (folder: string, { look }: { look?: LookName }) => {
     const { makeNew } = await import('./new.ts');
     process.exitCode = await makeNew(folder, look);
@@ -49,9 +54,7 @@ program
   .command('check')
   .description('tell what is wrong with a course; exit 0 clean, 1 errors, 2 could not run')
   .argument('[dir]', 'the course folder', '.')
-  .addOption(
-    new Option('--format <format>', 'of the findings').choices(checkFormats).default('text'),
-  )
+  .addOption(oneOf('--format <format>', 'of the findings', checkFormats).default('text'))
   .option('--fix', 'make the safe repairs in the files', false)
   .option(
     '--judgements',
@@ -69,11 +72,7 @@ program
   .argument('[dir]', 'the course folder', '.')
   .option('--out <dir>', 'the folder to publish to (default: site in the course folder)')
   .option('--base <path>', 'path on the host, for the page that answers missing addresses')
-  .option(
-    '--site <url>',
-    'address that the site will have (default: the setting `site`)',
-    parseSite,
-  )
+  .addOption(siteOption)
   .action(async (folder: string, options: BuildOptions) => {
     const { build } = await import('./build.ts');
     process.exitCode = await build(folder, options);
@@ -124,17 +123,14 @@ program
   .description('check a course and write it as one file')
   .argument('[dir]', 'the course folder', '.')
   .addOption(
-    new Option(
+    oneOf(
       '--format <format>',
       'of the file, where its name does not tell: `epub` is an e-book',
-    ).choices(exportFormats),
+      exportFormats,
+    ),
   )
   .option('--out <file>', 'the file to write (default: named after the course, in its folder)')
-  .option(
-    '--site <url>',
-    'address that the site will have (default: the setting `site`)',
-    parseSite,
-  )
+  .addOption(siteOption)
   .option('--language <tag>', 'one that the course is translated into', parseLanguage)
   .option('--date <date>', 'of an e-book (default: of the latest news)', parseDate)
   .option('--chapter <id>', 'only this chapter, as PGN')
@@ -155,9 +151,7 @@ program
     'the course folder that revisions are of (default: NEW, or the current folder)',
   )
   .addOption(
-    new Option('--format <format>', 'of what is printed')
-      .choices(['text', 'markdown', 'json'])
-      .default('text'),
+    oneOf('--format <format>', 'of what is printed', ['text', 'markdown', 'json']).default('text'),
   )
   .option('--write', 'add it to the news of the course instead, to be published with it', false)
   .option('--date <date>', 'date of the news', parseDate, today())
@@ -183,31 +177,25 @@ program
   .argument('<file>', 'the PGN file')
   .option('--out <dir>', 'the folder of the course (default: named after the file)')
   .addOption(
-    new Option('--side <side>', 'the side that is taught')
-      .choices(['white', 'black', 'both'])
-      .default('both'),
+    oneOf('--side <side>', 'the side that is taught', ['white', 'black', 'both']).default('both'),
   )
   .addOption(
-    new Option('--by <what>', 'what makes a chapter: a game, or the first branch')
-      .choices(['game', 'branch'])
-      .default('game'),
+    oneOf('--by <what>', 'what makes a chapter: a game, or the first branch', [
+      'game',
+      'branch',
+    ]).default('game'),
   )
-  .addOption(
-    new Option('--without <what>', 'what is left out of the comments: `clocks`').choices([
-      'clocks',
-    ]),
-  )
+  .addOption(oneOf('--without <what>', 'what is left out of the comments: `clocks`', ['clocks']))
   .option('--into <dir>', 'a course that the file is laid against; shows what is new in it')
   .option('--write', 'with --into: write the new lines where they belong')
   .option('--past-ends', 'with --into: take lines on where the course ends on purpose (`:end`)')
+  .addOption(oneOf('--format <format>', 'with --into: of the report', ['text', 'json']))
   .addOption(
-    new Option('--format <format>', 'with --into: of the report').choices(['text', 'json']),
-  )
-  .addOption(
-    new Option(
+    oneOf(
       '--as <what>',
       'with --into: what the games are (default: played games have players and a result)',
-    ).choices(['lines', 'games']),
+      ['lines', 'games'],
+    ),
   )
   .action(async (file: string, options: ImportOptions) => {
     const { importPgn } = await import('./import/import.ts');
@@ -221,9 +209,7 @@ program
   .description('tell where games leave a course, and how often')
   .argument('<games>', 'a PGN file, or - for the standard input')
   .argument('[dir]', 'the course folder', '.')
-  .addOption(
-    new Option('--format <format>', 'of the report').choices(compareFormats).default('text'),
-  )
+  .addOption(oneOf('--format <format>', 'of the report', compareFormats).default('text'))
   .option('--player <name>', 'only games in which this player has the side of the course')
   .option('--all', 'every position instead of the most frequent', false)
   .action(async (games: string, folder: string, options: CompareOptions) => {
@@ -263,12 +249,11 @@ program
     parseCount(256),
   )
   .addOption(
-    new Option(
+    oneOf(
       '--keep <where>',
       'where results are kept: facts/engine.tsv in the course, or the cache',
-    )
-      .choices(resultPlaces)
-      .default('course'),
+      resultPlaces,
+    ).default('course'),
   )
   .option(
     '--patience <seconds>',
@@ -289,7 +274,7 @@ program
     'list replies that a course lacks: by more reasons first, then by games, then by the engine',
   )
   .argument('[dir]', 'the course folder', '.')
-  .addOption(new Option('--format <format>', 'of the report').choices(gapsFormats).default('text'))
+  .addOption(oneOf('--format <format>', 'of the report', gapsFormats).default('text'))
   .option(
     '--games <file>',
     'a PGN file, or - for the standard input: replies that are frequent in it; again for more',
@@ -309,7 +294,7 @@ program
   )
   .argument('<position>', 'a FEN, moves such as "1. d4 d5 2. c4" in quotation marks, or a name')
   .argument('[dir]', 'the course folder', '.')
-  .addOption(new Option('--format <format>', 'of the answer').choices(whereFormats).default('text'))
+  .addOption(oneOf('--format <format>', 'of the answer', whereFormats).default('text'))
   .option('--site <url>', 'address that the site has (default: the setting `site`)', parseSite)
   .action(async (position: string, folder: string, options: WhereOptions) => {
     const { where } = await import('./where/where.ts');
@@ -358,6 +343,10 @@ program
 
 defineGuideCommands(program);
 addExamples(program);
+
+function oneOf(flags: string, what: string, choices: readonly string[]): Option {
+  return new Option(flags, what).choices(choices);
+}
 
 function collect(text: string, before: readonly string[] = []): string[] {
   return [...before, text];

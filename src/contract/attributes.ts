@@ -76,6 +76,8 @@ export interface DataAttributes {
     readonly view: Color;
     /** Number and side of its first move: `7b`. */
     readonly start: string;
+    /** What it is to its exercise. */
+    readonly line?: LineKind | undefined;
   };
   /**
    * A move that can be played through. What follows from the positions is left out, since a page has hundreds
@@ -126,6 +128,9 @@ export interface DataAttributes {
   /** A paragraph that speaks of a position: its id. */
   readonly text: { readonly at?: string | undefined };
 }
+
+/** A line of an exercise: its answer, one that is as good, one that is not. */
+export type LineKind = 'answer' | 'also' | 'wrong';
 
 /** What a board shows at a place in the text. */
 interface BoardData {

@@ -2,7 +2,13 @@
  * What the build writes into pages and the reader's browser reads there: addresses, words, attributes, the table of
  * positions. The browser loads the files that it uses.
  */
-export { boardParts, type DataAttributes, dataAttributes, dataProperties } from './attributes.ts';
+export {
+  boardParts,
+  type DataAttributes,
+  dataAttributes,
+  dataProperties,
+  type LineKind,
+} from './attributes.ts';
 export type * from './course-exercises.ts';
 export type * from './course-notes.ts';
 export * from './course-table.ts';

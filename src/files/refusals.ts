@@ -1,3 +1,5 @@
+import { UserError } from '../diagnostics/index.ts';
+
 /** Why something in a course is not read, in an author's words. */
 export interface Refusal {
   readonly message: string;
@@ -35,15 +37,16 @@ export const refusals = {
 } as const satisfies Readonly<Record<string, Refusal>>;
 
 /** A file of a course that is not read; `file` is its path in the course. */
-export class FileRefusedError extends Error implements Refusal {
-  override readonly name = 'FileRefusedError';
+export class FileRefusedError extends UserError implements Refusal {
   readonly file: string;
-  readonly hint: string;
 
   constructor(file: string, { message, hint }: Refusal) {
-    super(message);
+    super(message, hint);
     this.file = file;
-    this.hint = hint;
+  }
+
+  override get told(): string {
+    return `${this.file}: ${super.told}`;
   }
 }
 

@@ -25,7 +25,6 @@ import {
   type ThemeSyntax,
 } from './types.ts';
 
-/** What is gathered while a theme is read. */
 interface Gathered {
   readonly colours: Record<Mode, Partial<Record<ColourName, string>>>;
   readonly measures: Record<'screen' | 'print', Partial<Record<MeasureName, string>>>;

@@ -45,7 +45,6 @@ function within(place: Place, name: string, desk: Desk): Place {
   return withinLine(place, at, at + name.length);
 }
 
-/** The name that stands at an offset of a file. */
 export function nameAt(names: readonly NameThere[], file: string, offset: number) {
   return names.find(
     ({ written: { file: there, start, end } }) =>

@@ -33,7 +33,6 @@ export interface Tag {
 
 /** A run of moves: the main line or the inside of a variation. */
 export interface Line {
-  /** Comments before its first move. */
   readonly before: readonly Comment[];
   readonly moves: readonly WrittenMove[];
   /** `1-0`, `0-1`, `1/2-1/2` or `*`, in this spelling whatever was written at its span. */

@@ -38,7 +38,6 @@ export interface LoadedCourse extends CheckResult {
   readonly course: Course;
   /** Files with engine results, of the course and of the cache. */
   readonly facts: readonly SourceFile[];
-  /** Text of a file of the course, by path. */
   readonly textOf: (file: string) => string | undefined;
   /** `CurrentCourse.print` */
   readonly print: (file: string) => string;

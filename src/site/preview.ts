@@ -162,7 +162,6 @@ function makerOf(
   };
 }
 
-/** The pages by path, each rendered once. */
 function shownOnce({ pages }: RenderedSite): ReadonlyMap<string, SitePage> {
   return new Map(
     pages.map((page) => {

@@ -197,7 +197,6 @@ function unknownOrigin(place: Place, { command }: Names): CourseProblem {
   };
 }
 
-/** The words of a text. */
 export function countWords(text: string): number {
   return text.match(/\p{L}[\p{L}\p{M}'-]*/gu)?.length ?? 0;
 }

@@ -8,12 +8,10 @@ import type { Speech } from './compare-words.ts';
 /** Rows of one chapter, in the order of the rows; of a position that stands in several the first counts. */
 export interface RowsOfChapter {
   readonly title: string;
-  /** Its page. */
   readonly page: string;
   readonly rows: readonly PositionRow[];
 }
 
-/** Rows by chapters, in the order of the course. */
 export function byChapter(rows: readonly PositionRow[], table: CourseTable): RowsOfChapter[] {
   return table.chapters.flatMap(({ title, page }, index) => {
     const own = rows.filter(({ position }) => table.positions[position]?.at[0]?.[0] === index);

@@ -1,5 +1,5 @@
 import type { Color, Square } from '../../chess/types.ts';
-import { dataOf } from '../../contract/attributes.ts';
+import { dataOf, type LineKind } from '../../contract/attributes.ts';
 import { readPositionAddress } from '../../contract/position-address.ts';
 import type { ChapterWords } from '../../contract/words.ts';
 import { wordsOf } from '../board/board-words.ts';
@@ -29,7 +29,7 @@ export interface Exercise {
 
 /** A line of an exercise: its element in the page and its first position. */
 export interface Line {
-  readonly kind: 'answer' | 'also' | 'wrong';
+  readonly kind: LineKind;
   readonly element: HTMLElement;
   readonly start: Spot;
 }
@@ -69,9 +69,8 @@ export function readExercise(section: HTMLElement): Exercise | undefined {
 function readLines(fold: ParentNode, spots: ReadonlyMap<Element, Spot>): Line[] {
   return [...fold.querySelectorAll<HTMLElement>('.moves')].flatMap((element) => {
     const start = spots.get(element);
-    const kind = (['answer', 'also', 'wrong'] as const).find((name) =>
-      element.classList.contains(`${name}-line`),
-    );
+    const { line } = dataOf('moves', element);
+    const kind = (['answer', 'also', 'wrong'] as const).find((name) => name === line);
     return start === undefined || kind === undefined ? [] : [{ kind, element, start }];
   });
 }

@@ -11,7 +11,6 @@ import { parseJson } from '../../contract/parse-json.ts';
 import { courseElement } from '../hosts.ts';
 import { keptText } from '../kept-text.ts';
 
-/** The course of the page. */
 export function courseOfPage(): string {
   return dataOf('course', courseElement()).course ?? '';
 }

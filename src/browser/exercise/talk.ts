@@ -3,7 +3,6 @@ import { make, makeButton, element as makeElement } from '../element.ts';
 
 type StepOfTalk = 'back' | 'on' | 'again' | 'answer';
 
-/** What an exercise says. */
 export interface Saying {
   readonly message: string;
   /** The same for ears alone: a move in words. */

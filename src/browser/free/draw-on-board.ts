@@ -8,7 +8,6 @@ export interface DrawingEvents {
   readonly onChoose: (from: Square | undefined) => void;
 }
 
-/** Draws on a board. */
 export interface BoardDrawing {
   /** While it is on, every button of a mouse, a finger and the keys draw, and no piece moves. */
   set(isOn: boolean): void;

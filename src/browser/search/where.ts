@@ -11,7 +11,6 @@ export function where(table: CourseTable, position: number, words: SearchWords):
     : fill(words.after, { move: moveText(last, words.letters) });
 }
 
-/** The address of the first place of a position. */
 export function firstPlace(table: CourseTable, position: number): string {
   const [place] = table.positions[position]?.at ?? [];
   return place === undefined ? pageHref(table, 'index.html') : placeHref(table, position, place);

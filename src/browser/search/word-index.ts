@@ -38,7 +38,6 @@ export interface PartFound {
 /** How long an excerpt is. */
 export const excerptWords = 24;
 
-/** Which index is searched. */
 export interface IndexPlace {
   /** How many chapters the course has, which tells the parts. */
   readonly chapters: number;

@@ -6,7 +6,6 @@ import { element } from '../element.ts';
 import type { CourseLine } from './course-lines.ts';
 import { treeMove } from './tree-move.ts';
 
-/** A line as an item of the tree. */
 export interface LineItem {
   readonly item: HTMLLIElement;
   /** Unfolds what the line goes on with; absent where it does not. */

@@ -28,7 +28,6 @@ export function treeMove(
   return [button, element('span', { class: seen }, ` ${word}`)];
 }
 
-/** The position that a move of the tree leads to. */
 export function positionOfMove(button: Element): number | undefined {
   const position = button instanceof HTMLElement ? button.dataset.position : undefined;
   return position === undefined ? undefined : Number(position);

@@ -3,7 +3,6 @@ import { type Color, type PieceKind, pieceKinds, type Square } from '../../chess
 import { type Mention, numberSource, readMention, sanSource } from './mentions.ts';
 import type { Vocabulary } from './vocabulary.ts';
 
-/** What the words of a phrase mean. */
 export interface Meaning {
   readonly kind?: PieceKind;
   readonly color?: Color;
@@ -30,7 +29,6 @@ export interface Match {
 
 const square = '[a-h][1-8]';
 
-/** Finds one phrase in sentences. */
 export type PhraseFinder = (sentence: string) => Iterable<Match>;
 
 export function compilePhrase(source: string, vocabulary: Vocabulary): PhraseFinder {

@@ -2,7 +2,6 @@ import type { Place } from '../../diagnostics/index.ts';
 import type { CourseProblem } from '../../model/index.ts';
 import type { CourseEntry } from './course-entry.ts';
 
-/** A course in its shelf. */
 export interface ShelvedCourse {
   /** Relative to the shelf's folder, with `/`. */
   readonly folder: string;

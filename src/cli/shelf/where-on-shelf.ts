@@ -1,5 +1,6 @@
 import { jsonVersion, nearestName, UserError, writeJson } from '../../diagnostics/index.ts';
 import { type OpenShelf, openShelf, type ShelvedCourse } from '../../pipeline/shelf/index.ts';
+import { NoCourseError } from '../../read/index.ts';
 import { command } from '../called-as.ts';
 import { count, exitCodes, stderr, stdout } from '../console.ts';
 import { findWhere } from '../where/find-where.ts';
@@ -28,7 +29,7 @@ export async function whereOnShelf(
       errors += one.errors;
     } catch (error) {
       // A name may be another course's.
-      if (!(error instanceof UserError)) throw error;
+      if (!(error instanceof UserError) || error instanceof NoCourseError) throw error;
       fault ??= error;
     }
   }

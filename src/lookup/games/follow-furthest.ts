@@ -9,7 +9,6 @@ export interface ComparedWith {
   readonly games: readonly ComparedGame[];
 }
 
-/** A game, and the courses that it follows furthest. */
 export interface FollowedGame {
   /** As the first course has it. */
   readonly game: ComparedGame;

@@ -6,7 +6,6 @@ import { type PackedFile, zipFiles } from './zip-files.ts';
 
 const folder = 'EPUB';
 
-/** A file of a book. */
 export interface BookFile {
   /** Relative to the package document. */
   readonly path: string;

@@ -1,5 +1,5 @@
 import { readdir } from 'node:fs/promises';
-import { compareNames, topOf } from '../../diagnostics/index.ts';
+import { compareNames, topOf, UserError } from '../../diagnostics/index.ts';
 import {
   FileRefusedError,
   type ListedFile,
@@ -24,7 +24,15 @@ export const themeFile = 'theme.css';
 export const engineFile = 'facts/engine.tsv';
 
 /** A folder that is no course, or cannot be read. The message says what to do. */
-export class NoCourseError extends Error {}
+export class NoCourseError extends UserError {
+  constructor(message: string) {
+    super(message, '');
+  }
+
+  override get told(): string {
+    return this.message;
+  }
+}
 
 export interface FindOptions {
   /** Whether to look into the files of `media/`; default: yes. */

@@ -91,14 +91,7 @@ export function exerciseLines(
     const lines = block[kind].map((nodes, index) => {
       const line = chapterIds(chapter).ofLine(block, kind, index);
       const idOf = playable ? { idOf: (node: MoveNode) => `${line}-${node.index}` } : {};
-      const tree = {
-        nodes,
-        view: block.view,
-        className: `${kind}-line`,
-        asked: true,
-        ...idOf,
-      } as const;
-      return setMoves(context, tree, renderText);
+      return setMoves(context, { nodes, view: block.view, line: kind, ...idOf }, renderText);
     });
     if (heading === undefined || lines.length === 0) return lines;
     return [element('p', { className: ['line-heading'] }, [heading]), ...lines];

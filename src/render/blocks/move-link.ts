@@ -56,7 +56,7 @@ export function moveLink(
         ...boardData(node, id),
         // Omitted for the move before it in the text.
         up: node.parent === node.index - 1 ? undefined : node.parent,
-        bad: tree.asked && node.glyphs.some(isBadSign) ? '' : undefined,
+        bad: tree.line && node.glyphs.some(isBadSign) ? '' : undefined,
       }),
     },
     words,

@@ -1,4 +1,5 @@
 import type { Color } from '../../chess/index.ts';
+import type { LineKind } from '../../contract/index.ts';
 import type { MoveNode } from '../../model/index.ts';
 import type { Meeting } from '../document.ts';
 
@@ -9,14 +10,12 @@ export interface MoveTree {
   /** The side at the bottom of the board. */
   readonly view: Color;
   readonly result?: string | undefined;
-  /** A class for the style sheet and the page's script. */
-  readonly className?: string;
+  /** What they are to an exercise: readers are asked for them, and bad ones are marked as such. */
+  readonly line?: LineKind;
   /** The id of a move in the page. Absent where moves are only printed. */
   readonly idOf?: (node: MoveNode) => string;
   /** Where else the course reaches the positions, by index (`meetings.ts`). */
   readonly meetings?: ReadonlyMap<number, readonly Meeting[]>;
-  /** Set where readers are asked for the moves: bad ones are then marked as such. */
-  readonly asked?: true;
   /** Moves up to this node only lead to the start of the text. */
   readonly leadsTo?: number;
 }

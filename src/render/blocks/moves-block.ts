@@ -118,8 +118,8 @@ export function setMoves(
   return home;
 }
 
-function treeProperties({ nodes, view, className, idOf }: MoveTree): Properties {
-  const classes = className === undefined ? ['moves'] : ['moves', className];
+function treeProperties({ nodes, view, line, idOf }: MoveTree): Properties {
+  const classes = line === undefined ? ['moves'] : ['moves', `${line}-line`];
   const [start] = nodes;
   if (idOf === undefined) return { className: classes };
   const first = nodes[1]?.move;
@@ -130,6 +130,7 @@ function treeProperties({ nodes, view, className, idOf }: MoveTree): Properties 
     ...dataProperties('moves', {
       ...(start && id !== undefined && boardData(start, id)),
       view,
+      line,
       start: first === undefined ? '1w' : `${first.number}${first.color === 'white' ? 'w' : 'b'}`,
     }),
   };

@@ -21,7 +21,6 @@ import { Sheet, type SheetPlace } from './sheet.ts';
 import { SheetFoot } from './sheet-foot.ts';
 import { words } from './words.ts';
 
-/** The page that is written on. */
 export interface WrittenPage {
   /** `DeskState.version` that it shows now. */
   readonly version: number;

@@ -8,7 +8,6 @@ import type { CourseItem, PracticeCourse } from '../session/practice-course.ts';
 import { barTable, dayName, missedText } from './forecast-table.ts';
 import { adviceStep, positionCard } from './position-card.ts';
 
-/** Mistakes by week. */
 export function weeksTable(
   items: readonly CourseItem[],
   progress: Progress,

@@ -8,7 +8,6 @@ import { makeStrip } from './strip.ts';
 export interface SessionParts {
   /** Holds all others. */
   readonly element: HTMLElement;
-  /** What the session is about. */
   readonly about: HTMLElement;
   readonly strip: HTMLElement;
   readonly count: HTMLElement;
