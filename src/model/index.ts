@@ -25,7 +25,7 @@ export { mainLine } from './main-line.ts';
 export { modelLimits } from './model-limits.ts';
 export { placeOfNode } from './place-of-node.ts';
 export { bareSan } from './play/find-moves.ts';
-export { type PlayedChapter, playChapters } from './play/play-chapters.ts';
+export { type ChapterToPlay, type PlayedChapter, playChapters } from './play/play-chapters.ts';
 export type { SaidElsewhere } from './play/work.ts';
 export { adviceOf } from './queries/advice.ts';
 export { adviceIn, isAdvice, isBadSign, isMarkedBad } from './queries/advice-in-block.ts';

@@ -1,5 +1,6 @@
 import {
   type Chapter,
+  type ChapterToPlay,
   firstNames,
   mergeSaid,
   modelLimits,
@@ -55,11 +56,12 @@ export function playWhere(
   const toPlay = new Set(chapters.filter(isToPlay));
   if (toPlay.size === 0) return;
   const played = playChapters(
-    chapters.map((chapter) =>
-      toPlay.has(chapter)
-        ? chapter.syntax().syntax
-        : { file: chapter.file, names: chapter.play().names },
-    ),
+    chapters.flatMap((chapter): ChapterToPlay[] => {
+      if (toPlay.has(chapter)) return [chapter.syntax().syntax];
+      const { names } = chapter.play();
+      // Others can do nothing for those that are played.
+      return names.length === 0 ? [] : [{ file: chapter.file, names }];
+    }),
     { side, limits: modelLimits },
   );
   const byFile = new Map(played.map((chapter): [string, PlayedChapter] => [chapter.file, chapter]));

@@ -74,7 +74,7 @@ function outlineNode(
     ...(aside.has(index) && { aside: true }),
     ...(advice.has(index) && { advised: true }),
     ...(learn !== undefined && { learn: learn as Learn }),
-    ...(first !== undefined && first !== index && !nodes[first]?.position && { varies: true }),
+    ...(first !== undefined && !nodes[first]?.position && { varies: true }),
   };
 }
 

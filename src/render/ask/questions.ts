@@ -16,7 +16,7 @@ import { titlesByKey } from '../titles-by-key.ts';
 import { diagramNumbers } from './diagram-numbers.ts';
 import { nodeAt } from './node-at.ts';
 import { type ToldPlace, toldPlace } from './told-places.ts';
-import { waysTo } from './ways.ts';
+import { otherWaysTo } from './ways.ts';
 
 /** A chapter, as others name it. */
 export interface ChapterNamed {
@@ -94,8 +94,7 @@ export const questions = {
     keys.flatMap((key, index) => {
       const parent = parents[index] ?? null;
       if (key === null || parent === null) return [];
-      const places: NodeRef[] = [];
-      for (const [way, ref] of waysTo(course, key)) if (way !== keys[parent]) places.push(ref);
+      const places = otherWaysTo(course, key, keys[parent] ?? null);
       return places.length === 0 ? [] : [[index, places] as const];
     }),
   /** The first occurrence of a position in a chapter, by key. */

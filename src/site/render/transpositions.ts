@@ -41,7 +41,9 @@ export function transpositions(table: CourseTable, strings: Strings): Meeting[] 
     chapter: table.chapters[place[0]]?.title ?? '',
   });
   return table.positions.flatMap(({ key }, index): Meeting[] => {
-    const lines = linesTo(table, ways, index);
+    const before = new Set(ways.into(index));
+    if (before.size < 2) return [];
+    const lines = linesTo(table, ways, index, before);
     if (lines.length < 2) return [];
     const shared = sharedStart(lines);
     const [parting] = lines[0]?.slice(shared - 1, shared) ?? [];
@@ -60,8 +62,13 @@ export function transpositions(table: CourseTable, strings: Strings): Meeting[] 
 }
 
 /** One line for each position in which the last move is played. */
-function linesTo({ positions }: CourseTable, ways: Ways, index: number): WayMove[][] {
-  return [...new Set(ways.into(index))].flatMap((from) => {
+function linesTo(
+  { positions }: CourseTable,
+  ways: Ways,
+  index: number,
+  before: ReadonlySet<number>,
+): WayMove[][] {
+  return [...before].flatMap((from) => {
     const move = positions[from]?.moves.find(({ to }) => to === index);
     return move === undefined ? [] : [[...ways.to(from), ways.step(from, move)]];
   });
