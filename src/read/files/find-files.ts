@@ -49,33 +49,10 @@ export async function findFiles(
   folder: string,
   { lookIntoMedia = true, lookForCode = false }: FindOptions = {},
 ): Promise<CourseFiles> {
-  const entries = await readdir(folder).catch((error: NodeJS.ErrnoException) => {
-    throw new NoCourseError(whyNoFolder(folder, error.code));
-  });
-  if (!entries.includes('course.yaml')) {
-    const other = entries.find((name) => /^course\.ya?ml$/i.test(name));
-    const isShelf = entries.includes('shelf.yaml');
-    const hint = isShelf
-      ? 'It is a shelf of several courses: name the folder of one of them.'
-      : other
-        ? `Its settings are in ${other}: rename that file to course.yaml.`
-        : 'A course is a folder with course.yaml and a folder chapters/. `linewright new DIR` makes one.';
-    throw new NoCourseError(`The folder ${folder} is no course: it has no course.yaml. ${hint}`);
-  }
+  const entries = await entriesOf(folder);
   const problems: CourseProblem[] = [];
-  const readAll = async (names: readonly string[], rule: CourseProblem['rule']) => {
-    const files: (SourceFile | undefined)[] = [];
-    // In batches: a process may have only so many files open.
-    for (let at = 0; at < names.length; at += 64) {
-      const some = names
-        .slice(at, at + 64)
-        .map((name) =>
-          readTextFile(folder, name, (problem) => problems.push({ rule, ...problem })),
-        );
-      files.push(...(await Promise.all(some)));
-    }
-    return files;
-  };
+  const readAll = (names: readonly string[], rule: CourseProblem['rule']) =>
+    readInBatches(folder, names, (problem) => problems.push({ rule, ...problem }));
   const reportAs =
     (rule: CourseProblem['rule']): Report =>
     (file, { message, hint }) =>
@@ -130,6 +107,24 @@ export async function findFiles(
   };
 }
 
+/** The names in a course folder. @throws NoCourseError where it is none. */
+async function entriesOf(folder: string): Promise<readonly string[]> {
+  const entries = await readdir(folder).catch((error: NodeJS.ErrnoException) => {
+    throw new NoCourseError(whyNoFolder(folder, error.code));
+  });
+  if (!entries.includes('course.yaml')) {
+    const other = entries.find((name) => /^course\.ya?ml$/i.test(name));
+    const isShelf = entries.includes('shelf.yaml');
+    const hint = isShelf
+      ? 'It is a shelf of several courses: name the folder of one of them.'
+      : other
+        ? `Its settings are in ${other}: rename that file to course.yaml.`
+        : 'A course is a folder with course.yaml and a folder chapters/. `linewright new DIR` makes one.';
+    throw new NoCourseError(`The folder ${folder} is no course: it has no course.yaml. ${hint}`);
+  }
+  return entries;
+}
+
 function whyNoFolder(folder: string, code: string | undefined): string {
   switch (code) {
     case 'ENOENT':
@@ -139,6 +134,20 @@ function whyNoFolder(folder: string, code: string | undefined): string {
     default:
       return `The folder ${folder} cannot be read: the system says ${code}.`;
   }
+}
+
+/** In batches, since a process may have only so many files open. */
+async function readInBatches(
+  folder: string,
+  names: readonly string[],
+  report: Parameters<typeof readTextFile>[2],
+): Promise<(SourceFile | undefined)[]> {
+  const files: (SourceFile | undefined)[] = [];
+  for (let at = 0; at < names.length; at += 64) {
+    const some = names.slice(at, at + 64).map((name) => readTextFile(folder, name, report));
+    files.push(...(await Promise.all(some)));
+  }
+  return files;
 }
 
 type Report = (file: string, refusal: Refusal) => void;
