@@ -6,7 +6,7 @@ import { count, exitCodes, stderr, stdout } from './console.ts';
 import { loadLazilyToPublish } from './load-course.ts';
 import { printCarried } from './print-carried.ts';
 import { createProgressLine } from './progress-line.ts';
-import { spareMemory } from './spare-memory.ts';
+import { keepRoom, spareMemory } from './spare-memory.ts';
 import { tellLack, tellWeight } from './tell-built.ts';
 
 /** `linewright build`: checks the course and publishes its site if there is no error. */
@@ -38,7 +38,10 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
       out,
       base: options.base,
       site: options.site,
-      onProgress: ({ stage, done, all }) => progress.show(stage, done, all),
+      onProgress({ stage, done, all }) {
+        keepRoom(length);
+        progress.show(stage, done, all);
+      },
       onDrawing: () => spareMemory(length, 'draws'),
     },
   ).finally(progress.clear);

@@ -1,4 +1,4 @@
-import { setFlagsFromString } from 'node:v8';
+import { getHeapSpaceStatistics, setFlagsFromString } from 'node:v8';
 
 /** Chapters from which memory matters more than time. */
 const longCourse = 500;
@@ -15,7 +15,20 @@ const garbage = {
 /** Limits the memory of a build: 660 MB rather than 750 for a thousand chapters. Call it as each begins. */
 export function spareMemory(chapters: number, begins: keyof typeof garbage): void {
   if (chapters < longCourse) return;
-  // Reading its files has grown the room for new objects to 32 MB. V8 would take 128 MB, and gain little by it.
-  if (begins === 'reads') setFlagsFromString('--semi-space-growth-factor=1');
+  keepRoom(chapters);
   setFlagsFromString(`--heap-growing-percent=${garbage[begins]}`);
+}
+
+/** Bytes that V8 may take for new objects. It would take 128 MB, and gain little by it. */
+const room = 2 ** 25;
+
+/**
+ * Lets the room for new objects grow so far and no farther. Call it at each step of a build: on a machine busy with other
+ * work V8 shrinks that room to 1 MB, in which a build takes up to twice the time.
+ */
+export function keepRoom(chapters: number): void {
+  if (chapters < longCourse) return;
+  const now = getHeapSpaceStatistics().find(({ space_name: name }) => name === 'new_space');
+  const grows = now !== undefined && now.space_size < room;
+  setFlagsFromString(`--semi-space-growth-factor=${grows ? 2 : 1}`);
 }
