@@ -30,7 +30,6 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
   const { buildCourse } = await building;
   const progress = createProgressLine(stderr);
   const { length } = loaded.course.chapters;
-  spareMemory(length, 'publishes');
   const summary = await buildCourse(
     { ...loaded, checked: loaded.checked },
     {
@@ -42,7 +41,7 @@ export async function build(folder: string, options: BuildOptions): Promise<numb
         keepRoom(length);
         progress.show(stage, done, all);
       },
-      onDrawing: () => spareMemory(length, 'draws'),
+      onDrawing: () => spareMemory(length, 'besideDrawing'),
     },
   ).finally(progress.clear);
   tellLack(summary);

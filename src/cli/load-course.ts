@@ -19,7 +19,7 @@ export const loadToPublish: typeof pipeline.loadToPublish = (folder, options) =>
 
 export const loadLazilyToPublish: typeof pipeline.loadLazilyToPublish = (folder, options) =>
   pipeline.loadLazilyToPublish(folder, {
-    progress: { ...progress, reads: (chapters) => spareMemory(chapters, 'reads') },
+    progress: { ...progress, reads: (chapters) => spareMemory(chapters, 'alone') },
     ...options,
   });
 

@@ -7,7 +7,7 @@ test('the room for new objects grows again where V8 has shrunk it, and no farthe
     import { getHeapSpaceStatistics } from 'node:v8';
     import { keepRoom, spareMemory } from '${module}';
     const size = () => getHeapSpaceStatistics().find((s) => s.space_name === 'new_space').space_size / 2 ** 20;
-    spareMemory(1000, 'reads');
+    spareMemory(1000, 'alone');
     gc({ type: 'major', flavor: 'last-resort' });
     const shrunk = size();
     let largest = shrunk;

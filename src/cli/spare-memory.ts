@@ -3,20 +3,18 @@ import { getHeapSpaceStatistics, setFlagsFromString } from 'node:v8';
 /** Chapters from which memory matters more than time. */
 const longCourse = 500;
 
-/** Per cent of what is in use that garbage may take before it is collected, by what a build does. */
+/** Per cent of what is in use that garbage may take before it is collected. */
 const garbage = {
-  // What was read is the least that is ever in use: twice of it is less than all the rest will take.
-  reads: 100,
-  publishes: 50,
-  // Processes that draw need memory beside it.
-  draws: 35,
+  alone: 50,
+  // Processes that draw need memory beside the build.
+  besideDrawing: 35,
 } as const;
 
-/** Limits the memory of a build: 660 MB rather than 750 for a thousand chapters. Call it as each begins. */
-export function spareMemory(chapters: number, begins: keyof typeof garbage): void {
+/** Limits the memory of a build: 680 MB rather than 750 for a thousand chapters. Call it as each state begins. */
+export function spareMemory(chapters: number, state: keyof typeof garbage): void {
   if (chapters < longCourse) return;
   keepRoom(chapters);
-  setFlagsFromString(`--heap-growing-percent=${garbage[begins]}`);
+  setFlagsFromString(`--heap-growing-percent=${garbage[state]}`);
 }
 
 /** Bytes that V8 may take for new objects. It would take 128 MB, and gain little by it. */

@@ -32,6 +32,8 @@ export async function copyAssets(out: string, { scripts }: AssetPaths): Promise<
   const own = ['manifest.json', basename(scripts.embed ?? '')];
   await cp(assetsFolder, join(out, 'assets'), {
     recursive: true,
+    // Those who upload by time need not send them again.
+    preserveTimestamps: true,
     filter: (path) => !own.includes(basename(path)),
   });
 }

@@ -4,6 +4,7 @@ import { moveOf } from '../../../lookup/index.ts';
 import { onBoard } from '../../board/board-state.ts';
 import { makeMoveEntry } from '../../board/move-entry.ts';
 import { movesAt } from '../session/board-moves.ts';
+import { viewOf } from '../session/practice-course.ts';
 import {
   giveHint,
   goOn,
@@ -46,12 +47,13 @@ export function makeSessionView(
   const clock = watch();
   /** The last move was written, not made on the board. */
   let typed = false;
+  const square = viewOf(first.course, first.start.position) === 'white' ? 'f3' : 'f6';
   const entry = makeMoveEntry(words, {
     legal: () => ('task' in session.stage ? movesHere() : []),
     onMoves: (moves) => parts.board.make(moves),
     onUnread: say,
     label: words.practice.entry,
-    example: fill(words.practice.entryExample, { move: `${words.letters.knight}f6` }),
+    example: fill(words.practice.entryExample, { move: `${words.letters.knight}${square}` }),
   });
   const parts = makeSessionParts(words, entry.element, {
     onStop: () => onEnd(session),
