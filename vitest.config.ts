@@ -25,6 +25,9 @@ const asPublished: Plugin = {
   },
 };
 
+/** Unit tests that start processes to draw, or wait for the disk to tell of changes. */
+const slowUnits = ['src/draw/{card,png}/*.test.ts', 'src/pipeline/watch-course.test.ts'];
+
 export default defineConfig({
   plugins: [asPublished],
   test: {
@@ -69,11 +72,12 @@ export default defineConfig({
         test: {
           name: 'unit',
           include: ['src/**/*.test.ts'],
-          exclude: ['src/**/*.alone.test.ts'],
+          exclude: ['src/**/*.alone.test.ts', ...slowUnits],
           // What a workspace keeps is compared with a fresh run, each time.
           env: { LINEWRIGHT_COMPARE_FRESH: '1' },
         },
       },
+      { extends: true, test: { name: 'slow-unit', include: slowUnits } },
       // Files that put something else in the place of a module, which no other file may meet.
       {
         extends: true,
