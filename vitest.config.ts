@@ -25,6 +25,9 @@ const asPublished: Plugin = {
   },
 };
 
+/** What a workspace keeps is compared with a fresh run, each time. */
+const compareFresh = { LINEWRIGHT_COMPARE_FRESH: '1' };
+
 /** Unit tests that start processes to draw, or wait for the disk to tell of changes. */
 const slowUnits = ['src/draw/{card,png}/*.test.ts', 'src/pipeline/watch-course.test.ts'];
 
@@ -73,11 +76,10 @@ export default defineConfig({
           name: 'unit',
           include: ['src/**/*.test.ts'],
           exclude: ['src/**/*.alone.test.ts', ...slowUnits],
-          // What a workspace keeps is compared with a fresh run, each time.
-          env: { LINEWRIGHT_COMPARE_FRESH: '1' },
+          env: compareFresh,
         },
       },
-      { extends: true, test: { name: 'slow-unit', include: slowUnits } },
+      { extends: true, test: { name: 'slow-unit', include: slowUnits, env: compareFresh } },
       // Files that put something else in the place of a module, which no other file may meet.
       {
         extends: true,

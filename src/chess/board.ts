@@ -61,6 +61,11 @@ export function sideToMove({ key }: Pick<Position, 'key'>): Color {
   return key[key.indexOf(' ') + 1] === 'b' ? 'black' : 'white';
 }
 
+/** The number of the move that comes next (PGN standard, 16.1.3.6). */
+export function fullMoveNumber({ fen }: Pick<Position, 'fen'>): number {
+  return Number(fen.slice(fen.lastIndexOf(' ') + 1));
+}
+
 export function otherColor(color: Color): Color {
   return color === 'white' ? 'black' : 'white';
 }

@@ -18,6 +18,7 @@ test('the public names', () => {
     'exchangeRanks',
     'fileOf',
     'findMate',
+    'fullMoveNumber',
     'gainfulCaptures',
     'inCheck',
     'inUci',

@@ -1,6 +1,7 @@
 export { attackersOf, attackersOn, attacksFrom, inCheck, slides } from './attacks.ts';
 export {
   type Board,
+  fullMoveNumber,
   kingOf,
   otherColor,
   pieceAt,

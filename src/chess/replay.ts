@@ -1,4 +1,4 @@
-import { sideToMove } from './board.ts';
+import { fullMoveNumber, sideToMove } from './board.ts';
 import { type CoreMove, GameBoard } from './core/game-board.ts';
 import type { PositionIndex } from './core/position-index.ts';
 import { readPlainSan } from './core/san.ts';
@@ -30,7 +30,7 @@ export function createReplay(start: Position): Replay {
   if (start.fen !== lastStart.fen) lastStart = { fen: start.fen, board: new GameBoard(start) };
   const board = new GameBoard(lastStart.board);
   const whiteStarts = sideToMove(start) === 'white';
-  const first = Number(start.fen.slice(start.fen.lastIndexOf(' ') + 1));
+  const first = fullMoveNumber(start);
   const moves: CoreMove[] = [];
 
   function play(written: string): MoveFault | undefined {

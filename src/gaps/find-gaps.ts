@@ -1,4 +1,5 @@
 import {
+  fullMoveNumber,
   isMoveFault,
   legalMoves,
   numberedSan,
@@ -134,7 +135,7 @@ function gapsAt(course: Course, here: GraphPosition, options: GapOptions): Gap[]
   });
   if (wanted.length === 0) return [];
   const { place, way } = writingPlace(course, here);
-  const number = Number(position.fen.slice(position.fen.lastIndexOf(' ') + 1));
+  const number = fullMoveNumber(position);
   const sign = numberSign({ number, color: sideToMove(here) });
   return wanted.map((reply) => ({
     position: here.key,

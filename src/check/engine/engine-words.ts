@@ -1,4 +1,5 @@
 import {
+  fullMoveNumber,
   numberedSan,
   numberSign,
   otherColor,
@@ -26,7 +27,7 @@ export function scoreText(score: Score): string {
 
 /** A move of a position with its number, such as `7...Be7`. */
 export function nameOfMove(position: Position, san: string): string {
-  const number = Number(position.fen.slice(position.fen.lastIndexOf(' ') + 1));
+  const number = fullMoveNumber(position);
   return numberedSan({ san, number, color: sideToMove(position) });
 }
 
@@ -43,7 +44,7 @@ export function pawnsText(pawns: number): string {
 
 /** The moves of a line with their numbers, as they are played from a position: `3...Kxf7 4.d4 Nf6`. */
 export function lineText(position: Position, { moves }: EngineLine): string {
-  let number = Number(position.fen.slice(position.fen.lastIndexOf(' ') + 1));
+  let number = fullMoveNumber(position);
   let color = sideToMove(position);
   return moves
     .map((san, at) => {

@@ -1,7 +1,7 @@
 /** Tables of replies and answers, `9.b3 | 9...Ne4`: whether the course has that answer to that reply. */
 import type { Position } from '../../chess/index.ts';
 import { type Mention, numberSource, readMention, sanSource } from './mentions.ts';
-import { playAll, positionsAt } from './moves-in-words.ts';
+import { mostAsked, playAll, positionsAt } from './moves-in-words.ts';
 import type { Passage } from './passage.ts';
 import type { WordsScope } from './words-scope.ts';
 
@@ -14,9 +14,6 @@ export interface WrongAnswer {
   /** The moves that the course plays there. */
   readonly there: readonly string[];
 }
-
-/** So many positions of the chapter are asked; where it has more at that number, the row is left alone. */
-const most = 300;
 
 /** What `plainText` puts behind each cell. */
 const cellEnd = '|\n';
@@ -34,7 +31,7 @@ export function* wrongAnswers(
     const mention = written === undefined ? undefined : readMention(written, vocabulary);
     if (before && mention && written !== undefined && follows(before, mention)) {
       const from = positionsAt(chapter, before);
-      const after = from.length > most ? [] : playAll(from, before.spellings);
+      const after = from.length > mostAsked ? [] : playAll(from, before.spellings);
       const there = after.flatMap(({ key }) => course.ask('covered', key));
       const known = keysOf(playAll(after, there));
       const isKnown = playAll(after, mention.spellings).some(({ key }) => known.has(key));

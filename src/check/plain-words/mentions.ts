@@ -1,5 +1,11 @@
 /** Moves in plain text, with their numbers: `7...Be7`, `12. Sf3`. */
-import { type Color, numberSign, type Position, sideToMove } from '../../chess/index.ts';
+import {
+  type Color,
+  fullMoveNumber,
+  numberSign,
+  type Position,
+  sideToMove,
+} from '../../chess/index.ts';
 import type { Vocabulary } from './vocabulary.ts';
 
 /** A move with its number, as a sentence mentions it. */
@@ -50,8 +56,7 @@ export function readMention(text: string, vocabulary: Pick<Vocabulary, 'letters'
     color,
     spellings: spellingsOf(san, vocabulary),
     name: `${numberSign({ number, color })}${san}`,
-    fits: (position) =>
-      Number(position.fen.split(' ')[5]) === number && sideToMove(position) === color,
+    fits: (position) => fullMoveNumber(position) === number && sideToMove(position) === color,
   };
 }
 

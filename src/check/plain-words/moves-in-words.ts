@@ -1,5 +1,12 @@
 /** Moves in plain text, with their numbers, that can be played nowhere in the chapter. */
-import { isMoveFault, type Position, playMove, playSan } from '../../chess/index.ts';
+import {
+  fullMoveNumber,
+  isMoveFault,
+  type Position,
+  playMove,
+  playSan,
+  sideToMove,
+} from '../../chess/index.ts';
 import { type Chapter, treesOf } from '../../model/index.ts';
 import type { CourseView } from '../view/index.ts';
 import {
@@ -28,8 +35,8 @@ export interface WrongMention {
   readonly isUnkept: boolean;
 }
 
-/** So many positions of the chapter are asked; where it has more at that number, the move is left alone. */
-const most = 300;
+/** So many positions of the chapter are asked; where it has more at a move's number, that move is left alone. */
+export const mostAsked = 300;
 
 interface Patterns {
   readonly quick: RegExp;
@@ -88,13 +95,13 @@ export function* wrongMentions(
       const mention = readMention(written, vocabulary);
       const placed = positionsAt(chapter, mention);
       const from = [...placed, ...imagined.filter(mention.fits)];
-      if (from.length === 0 || from.length > most) return;
+      if (from.length === 0 || from.length > mostAsked) return;
       const after = playAll(from, mention.spellings);
       const isAnnounced =
         after.length > 0 && passage.kind === 'heading' && !hedged.test(sentence.text);
       if (after.length === 0 || (isAnnounced && !isTold(mention, chapter, course))) {
         const names = mention.spellings.map((san) => mention.name.replace(/[^.]*$/, san));
-        if (names.some((name) => course.ask('moveNamed', name.replace(/[+#]$/, '')))) return;
+        if (names.some((name) => course.ask('moveNamed', name))) return;
         const start = sentence.start + found.index;
         const there = movesAt(chapter, mention);
         yield { mention, start, end: start + written.length, there, isUnkept: isAnnounced };
@@ -105,7 +112,7 @@ export function* wrongMentions(
         const spellings = spellingsOf(reply, vocabulary);
         imagined.push(...playAll(after, spellings));
       }
-      if (imagined.length > most) return;
+      if (imagined.length > mostAsked) return;
     }
   }
 }
@@ -163,8 +170,7 @@ function movesAt(chapter: Chapter, mention: Mention): string[] {
 function byNumber(chapter: Chapter): Map<string, Numbered> {
   const all = new Map<string, Numbered>();
   const add = (position: Position) => {
-    const [, turn, , , , number] = position.fen.split(' ');
-    const name = `${number} ${turn === 'w' ? 'white' : 'black'}`;
+    const name = `${fullMoveNumber(position)} ${sideToMove(position)}`;
     const there = all.get(name) ?? { positions: new Map(), moves: new Set() };
     all.set(name, there);
     there.positions.set(position.key, position);

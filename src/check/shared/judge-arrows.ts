@@ -1,6 +1,5 @@
 /** Whether the arrows of a board say what they mean. The definition stands in the rule `arrow-false`. */
 import {
-  attacksFrom,
   type Board,
   between,
   fileOf,
@@ -8,11 +7,11 @@ import {
   type Piece,
   relativeRank,
   type Square,
-  slides,
   squareAt,
   step,
 } from '../../chess/index.ts';
 import { type Arrow, arrowMeanings } from '../../model/index.ts';
+import { type Mover, whyNotCovered } from './why-not-covered.ts';
 
 type ArrowOnBoard = Pick<Arrow, 'meaning' | 'from' | 'to'>;
 
@@ -22,12 +21,6 @@ export interface BrokenArrow<Drawn extends ArrowOnBoard> {
   readonly because: string;
   /** Whether it is a threat that would be true as a guard. */
   readonly isGuard: boolean;
-}
-
-/** A piece that an arrow may start from, and where it stands on the board that is shown. */
-interface Mover {
-  readonly piece: Piece;
-  readonly home: Square;
 }
 
 /** What the arrows so far have moved. */
@@ -137,21 +130,6 @@ const judgeMover: Readonly<Record<Arrow['meaning'], JudgeMover>> = {
   },
   guard: ({ piece, home }, from, to, { board }) => whyNotCovered({ piece, home }, from, to, board),
 };
-
-/** Why a piece covers a square neither at once nor through one piece. */
-function whyNotCovered({ piece, home }: Mover, from: Square, to: Square, board: Board) {
-  const name = `the ${piece.kind} on ${from}`;
-  if (!attacksFrom(new Map([[from, piece]]), from).includes(to)) {
-    return `${name} does not attack ${to}, as far as its way of moving goes`;
-  }
-  if (!slides(piece)) return undefined;
-  const inTheWay = (between(from, to) ?? []).filter(
-    (square) => square !== home && board.has(square),
-  );
-  return inTheWay.length > 1
-    ? `${inTheWay.length} pieces stand between ${from} and ${to}, and an arrow goes through one at most`
-    : undefined;
-}
 
 /** Why a pawn could not advance to a square with its next move. */
 function whyNotPushed({ piece }: Mover, from: Square, to: Square, board: Board) {

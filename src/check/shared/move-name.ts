@@ -1,4 +1,4 @@
-import { numberedSan, sideToMove } from '../../chess/index.ts';
+import { fullMoveNumber, numberedSan, sideToMove } from '../../chess/index.ts';
 import type { MoveNode } from '../../model/index.ts';
 
 /** A move as print names it, such as `7...Be7`; as written where it could not be played. */
@@ -6,6 +6,6 @@ export function moveName(node: MoveNode, parent: MoveNode | undefined): string {
   if (node.move) return numberedSan(node.move);
   const san = node.written?.san ?? '';
   if (!parent?.position) return san;
-  const number = Number(parent.position.fen.split(' ')[5]);
+  const number = fullMoveNumber(parent.position);
   return numberedSan({ san, number, color: sideToMove(parent.position) });
 }

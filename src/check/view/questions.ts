@@ -198,8 +198,8 @@ const questions = {
    * sends its reader to the other.
    */
   circular: question(isCircular, (answer) => (answer ? 'circular' : '')),
-  /** Whether some block of moves has a move of that name, such as `7...Be7`, without the sign of a check. */
-  moveNamed: question((index, name) => namesOfMoves(index).has(name), json),
+  /** Whether some block of moves has a move of that name, such as `7...Be7`, with or without the sign of a check. */
+  moveNamed: question((index, name) => namesOfMoves(index).has(withoutCheck(name)), json),
   /** Where the position is reached in another way than at first, and neither place says so. */
   untold: question<readonly Untold[]>(untoldMeetings, (untold) =>
     untold.length > 0 ? json(untold) : '',
@@ -316,11 +316,15 @@ function namesOfMoves(index: CourseIndex): ReadonlySet<string> {
     moveNames.get(index) ??
     new Set(
       [...index.positions.values()].flatMap(({ from }) =>
-        from.map(({ node }) => node.name.replace(/[+#]$/, '')),
+        from.map(({ node }) => withoutCheck(node.name)),
       ),
     );
   moveNames.set(index, known);
   return known;
+}
+
+function withoutCheck(name: string): string {
+  return name.replace(/[+#]$/, '');
 }
 
 const suggesters = new WeakMap<CourseIndex, (name: string) => string | undefined>();

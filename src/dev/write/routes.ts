@@ -1,4 +1,4 @@
-import { numberedSan, playSan } from '../../chess/index.ts';
+import { fullMoveNumber, numberedSan, playSan } from '../../chess/index.ts';
 import type {
   ChangeToWrite,
   LookAnswer,
@@ -53,7 +53,7 @@ function look(shown: CourseOnPages, asked: LookAsked, { history }: ChapterWriter
     file: chapter.file,
     line: node?.written?.place.start.line ?? block.place.start.line,
     kind: isExercise ? 'exercise' : 'moves',
-    number: Number(node?.position?.fen.split(' ').at(-1) ?? 1),
+    number: node?.position ? fullMoveNumber(node.position) : 1,
     side: course.settings.side,
     next: nextIn(place),
     glyphs: node?.glyphs ?? [],

@@ -1,5 +1,6 @@
 import {
   createReplay,
+  fullMoveNumber,
   initialPosition,
   isMoveFault,
   numberSign,
@@ -36,7 +37,7 @@ export function followMoves(table: CourseTable, start: Position, line: MainLine)
   const replay = createReplay(start);
   const index = indexOf(table);
   let color = sideToMove(start);
-  let number = Number(start.fen.slice(start.fen.lastIndexOf(' ') + 1));
+  let number = fullMoveNumber(start);
   let known = start.key === initialPosition.key ? undefined : replay.placeIn(index);
   /** The moves before and after the last known position, and the position before them. */
   let last: Placed | undefined;

@@ -1,4 +1,10 @@
-import { listMoves, numberSign, type Position, sideToMove } from '../../chess/index.ts';
+import {
+  fullMoveNumber,
+  listMoves,
+  numberSign,
+  type Position,
+  sideToMove,
+} from '../../chess/index.ts';
 import { adviceOf, type Course } from '../../model/index.ts';
 import { inLettersOf } from '../../read/index.ts';
 import { CompletionItemKind, type Offer, type Offers } from './item.ts';
@@ -46,7 +52,7 @@ function numberFor(position: Position, before: string): string {
   if (/(?:^|[\s({})])\d+\s*\.*\s*$/.test(before)) return '';
   const color = sideToMove(position);
   if (color === 'black' && /[\w+#!?]\s*$/.test(before)) return '';
-  const number = Number(position.fen.split(' ')[5]);
+  const number = fullMoveNumber(position);
   const sign = `${numberSign({ number, color })} `;
   return before === '' || /[\s(]$/.test(before) ? sign : ` ${sign}`;
 }

@@ -1,3 +1,4 @@
+import { fullMoveNumber } from '../../chess/index.ts';
 import type { Chapter, Course, Learn, MoveNode, MovesBlock, NodeRef, Side } from '../types.ts';
 import { adviceIn, asideIn, isBadSign } from './advice-in-block.ts';
 import { chapterAt } from './node-at.ts';
@@ -46,7 +47,8 @@ export interface NodeOutline {
 
 export function outlineBlock(block: MovesBlock, side: Side): BlockOutline {
   const marked = { advice: adviceIn(block, side), aside: asideIn(block, side) };
-  const number = numberOf(block.nodes[0]?.position?.fen);
+  const start = block.nodes[0]?.position;
+  const number = start ? fullMoveNumber(start) : 1;
   return {
     key: block.key,
     ...(block.from && { from: block.from.name }),
@@ -76,10 +78,6 @@ function outlineNode(
     ...(learn !== undefined && { learn: learn as Learn }),
     ...(first !== undefined && !nodes[first]?.position && { varies: true }),
   };
-}
-
-function numberOf(fen = ''): number {
-  return Number(fen.slice(fen.lastIndexOf(' ') + 1));
 }
 
 /** The keys of the diagrams of a chapter that show a position. */

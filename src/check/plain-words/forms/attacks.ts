@@ -1,5 +1,4 @@
 import {
-  attackersOn,
   type Board,
   type Color,
   colors,
@@ -9,33 +8,19 @@ import {
   type Square,
   sideName,
   sideToMove,
-  slides,
 } from '../../../chess/index.ts';
+import { whyNotCovered } from '../../shared/why-not-covered.ts';
 import type { Meaning } from '../phrase.ts';
 import { type Form, type Situation, type StatementVerdict, whoIs } from './form.ts';
 
 /** Whether some piece looks at a square, also behind one other piece on its line. */
 function looksAt(board: Board, square: Square, by: Color, kind: PieceKind | undefined): boolean {
-  const fits = (from: Square) => kind === undefined || board.get(from)?.kind === kind;
-  if (attackersOn(board, square, by).some(fits)) return true;
-  // Takes out, one at a time, what may stand in the way of a queen, a rook or a bishop.
-  for (const at of board.keys()) {
-    if (at === square || !isInLine(at, square)) continue;
-    const without = new Map(board);
-    without.delete(at);
-    const behind = attackersOn(without, square, by).some((from) => {
-      const attacker = without.get(from);
-      return attacker !== undefined && slides(attacker) && fits(from);
-    });
-    if (behind) return true;
-  }
-  return false;
-}
-
-function isInLine(one: Square, other: Square): boolean {
-  const files = Math.abs(one.charCodeAt(0) - other.charCodeAt(0));
-  const ranks = Math.abs(one.charCodeAt(1) - other.charCodeAt(1));
-  return files === 0 || ranks === 0 || files === ranks;
+  return [...board].some(
+    ([home, piece]) =>
+      piece.color === by &&
+      (kind === undefined || piece.kind === kind) &&
+      whyNotCovered({ piece, home }, home, square, board) === undefined,
+  );
 }
 
 /** Who attacks or guards: who is named, whose piece is named; else whoever has just moved. */
