@@ -3,7 +3,8 @@ import { type Profiler, Session } from 'node:inspector';
 /**
  * Counts work: V8 counts how often each block of code runs, in our code and in the libraries, so the
  * sum grows as the time does, and is the same on every machine. What a built-in function does inside,
- * such as a regular expression or `indexOf`, is one step.
+ * such as a regular expression or `indexOf`, is one step. The same in each run only under
+ * `--no-opt --no-maglev`: optimised code does not count each call.
  */
 export interface StepCounter {
   readonly count: (
