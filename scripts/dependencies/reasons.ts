@@ -9,6 +9,7 @@ export const reasons: Readonly<Record<string, string>> = {
   commander: 'the command line and its help',
   'css-tree': 'finds what a style sheet in an SVG of `media/` would load or do',
   culori: 'colours of a theme, however they are written, as sRGB',
+  diff: 'what two lists have in common: a page before and after, a translation and its original',
   'fastest-levenshtein': '“did you mean”',
   'file-type': 'what a file of `media/` really is, by its first bytes',
   'hast-util-raw': 'HTML in chapters, parsed as browsers do',

@@ -13,11 +13,8 @@ test.each([
   expect(alignLists([...before], [...after])).toEqual(same);
 });
 
-test('lists that differ throughout and are long are not compared', () => {
+test('lists that differ by more than can be compared at once have nothing in common', () => {
   const before = Array.from({ length: 1000 }, (_, index) => `a${index}`);
   const after = before.toReversed();
-  expect(alignLists(['same', ...before], ['same', ...after])).toEqual([
-    0,
-    ...after.map(() => undefined),
-  ]);
+  expect(alignLists(before, after)).toEqual(after.map(() => undefined));
 });
