@@ -1,7 +1,7 @@
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import { colors } from '../chess/types.ts';
 import { themes } from '../draw/paint.ts';
-import type { DiagramOptions } from './diagram.ts';
+import { runs } from './runs.ts';
 
 /** Limits of a board's width, in pixels. */
 const smallest = 32;
@@ -31,10 +31,7 @@ export function defineDiagram(command: Command): void {
     .option('--language <tag>', 'of the words (default: that of the course, else en)')
     .addOption(new Option('--theme <theme>', 'colours').choices(themes).default('two-tone'))
     .option('--alt', 'also print the picture in words, for an alternative text', false)
-    .action(async (folder: string, options: DiagramOptions) => {
-      const { diagram } = await import('./diagram.ts');
-      process.exitCode = await diagram(folder, options);
-    });
+    .action(runs(async () => (await import('./diagram.ts')).diagram));
 }
 
 export const formats = ['svg', 'png'] as const;

@@ -1,4 +1,5 @@
 import { Argument, type Command } from 'commander';
+import { runs } from './runs.ts';
 
 /** Shells with completion. */
 const shells = ['bash', 'zsh', 'fish'] as const;
@@ -9,28 +10,19 @@ export function defineGuideCommands(program: Command): void {
     .command('explain')
     .description('tell what a rule finds, why, and what to do; without a rule: list them all')
     .argument('[rule]', 'its id, as it stands in a finding')
-    .action(async (rule: string | undefined) => {
-      const { explain } = await import('./explain.ts');
-      process.exitCode = explain(rule);
-    });
+    .action(runs(async () => (await import('./explain.ts')).explain));
 
   program
     .command('handbook')
     .description('write the handbook as a site, to be read here or published')
     .option('--out <dir>', 'the folder to write', 'linewright-handbook')
-    .action(async (options: { out: string }) => {
-      const { handbook } = await import('./handbook.ts');
-      process.exitCode = await handbook(options);
-    });
+    .action(runs(async () => (await import('./handbook.ts')).handbook));
 
   program
     .command('completion')
     .description('print the script that makes a shell complete these commands')
     .addArgument(new Argument('<shell>', 'which one').choices(shells))
-    .action(async (shell: (typeof shells)[number]) => {
-      const { printCompletion } = await import('./completion.ts');
-      process.exitCode = await printCompletion(shell);
-    });
+    .action(runs(async () => (await import('./completion.ts')).printCompletion));
 
   // Called by the completion scripts; the library fixes its name.
   program

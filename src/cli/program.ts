@@ -1,25 +1,20 @@
 import { Command, InvalidArgumentError, Option } from 'commander';
 import { today } from '../pipeline/told-date.ts';
 import { isDay, isLanguageTag, isShelf, webAddressFault } from '../read/index.ts';
-import type { BuildOptions } from './build-options.ts';
-import type { ChangesOptions } from './changes.ts';
 import { check } from './check/check.ts';
-import { type CheckOptions, checkFormats } from './check/check-options.ts';
-import { type CompareOptions, compareFormats } from './compare/compare-formats.ts';
+import { checkFormats } from './check/check-options.ts';
+import { compareFormats } from './compare/compare-formats.ts';
 import { stderr, stdout } from './console.ts';
 import { defineDiagram } from './diagram-command.ts';
-import type { EngineCommandOptions } from './engine/engine.ts';
 import { resultPlaces } from './engine/result-places.ts';
 import { addExamples } from './examples.ts';
-import { type ExportOptions, exportFormats } from './export-formats.ts';
-import { type GapsOptions, gapsFormats } from './gaps/gaps-options.ts';
+import { exportFormats } from './export-formats.ts';
+import { gapsFormats } from './gaps/gaps-options.ts';
 import { defineGuideCommands } from './guide-commands.ts';
-import type { ImportOptions } from './import/import.ts';
-import type { LetterOptions } from './letter.ts';
-import { type LookName, lookNames } from './looks.ts';
+import { lookNames } from './looks.ts';
 import { packageVersion } from './package-version.ts';
-import type { TranslateOptions } from './translate.ts';
-import { type WhereOptions, whereFormats } from './where/where-options.ts';
+import { runs } from './runs.ts';
+import { whereFormats } from './where/where-options.ts';
 
 export const program = new Command('linewright')
   .description('Proves an opening course and publishes it as a site.')
@@ -45,10 +40,7 @@ program
   .description('make a course that builds, to start from')
   .argument('<dir>', 'a folder that does not exist yet')
   .addOption(oneOf('--look <look>', 'a finished look for it', lookNames))
-  .action(async (folder: string, { look }: { look?: LookName }) => {
-    const { makeNew } = await import('./new.ts');
-    process.exitCode = await makeNew(folder, look);
-  });
+  .action(runs(async () => (await import('./new.ts')).makeNew));
 
 program
   .command('check')
@@ -62,9 +54,7 @@ program
     false,
   )
   .option('--claims', 'with --fix: put claims behind the sentences that they prove', false)
-  .action(async (folder: string, options: CheckOptions) => {
-    process.exitCode = await check(folder, options);
-  });
+  .action(runs(async () => check));
 
 program
   .command('build')
@@ -73,10 +63,7 @@ program
   .option('--out <dir>', 'the folder to publish to (default: site in the course folder)')
   .option('--base <path>', 'path on the host, for the page that answers missing addresses')
   .addOption(siteOption)
-  .action(async (folder: string, options: BuildOptions) => {
-    const { build } = await import('./build.ts');
-    process.exitCode = await build(folder, options);
-  });
+  .action(runs(async () => (await import('./build.ts')).build));
 
 program
   .command('letter')
@@ -113,10 +100,7 @@ program
   .option('--sender <text>', 'who sends it and where, for the foot: a name and a postal address')
   .option('--unsubscribe <url>', 'where a reader leaves the list: an https or mailto address')
   .option('--one-click', 'that address takes a POST from a mail program’s own button (RFC 8058)')
-  .action(async (chapter: string | undefined, dir: string | undefined, options: LetterOptions) => {
-    const { letter } = await import('./letter.ts');
-    process.exitCode = await letter(chapter, dir, options);
-  });
+  .action(runs(async () => (await import('./letter.ts')).letter));
 
 program
   .command('export')
@@ -136,10 +120,7 @@ program
   .option('--chapter <id>', 'only this chapter, as PGN')
   .option('--latin1', 'PGN in ISO 8859-1 instead of UTF-8')
   .option('--with-directives', 'PGN of which `import` makes the same course: for a co-author')
-  .action(async (folder: string, options: ExportOptions) => {
-    const { exportCourse } = await import('./export.ts');
-    process.exitCode = await exportCourse(folder, options);
-  });
+  .action(runs(async () => (await import('./export.ts')).exportCourse));
 
 program
   .command('changes')
@@ -155,10 +136,7 @@ program
   )
   .option('--write', 'add it to the news of the course instead, to be published with it', false)
   .option('--date <date>', 'date of the news', parseDate, today())
-  .action(async (before: string, after: string, folder, options: ChangesOptions) => {
-    const { changes } = await import('./changes.ts');
-    process.exitCode = await changes(before, after, folder, options);
-  });
+  .action(runs(async () => (await import('./changes.ts')).changes));
 
 program
   .command('translate')
@@ -166,10 +144,7 @@ program
   .argument('<language>', 'a language tag, such as `de`')
   .argument('[dir]', 'the course folder', '.')
   .option('--write', 'write the files instead of telling what they would be', false)
-  .action(async (language: string, folder: string, options: TranslateOptions) => {
-    const { translate } = await import('./translate.ts');
-    process.exitCode = await translate(language, folder, options);
-  });
+  .action(runs(async () => (await import('./translate.ts')).translate));
 
 program
   .command('import')
@@ -197,10 +172,7 @@ program
       ['lines', 'games'],
     ),
   )
-  .action(async (file: string, options: ImportOptions) => {
-    const { importPgn } = await import('./import/import.ts');
-    process.exitCode = await importPgn(file, options);
-  });
+  .action(runs(async () => (await import('./import/import.ts')).importPgn));
 
 defineDiagram(program.command('diagram'));
 
@@ -212,10 +184,7 @@ program
   .addOption(oneOf('--format <format>', 'of the report', compareFormats).default('text'))
   .option('--player <name>', 'only games in which this player has the side of the course')
   .option('--all', 'every position instead of the most frequent', false)
-  .action(async (games: string, folder: string, options: CompareOptions) => {
-    const { compare } = await import('./compare/compare.ts');
-    process.exitCode = await compare(games, folder, options);
-  });
+  .action(runs(async () => (await import('./compare/compare.ts')).compare));
 
 program
   .command('engine')
@@ -263,10 +232,7 @@ program
   )
   .option('--doubtful', 'look only where check tells something by the results so far', false)
   .option('--prune', 'take out results of positions that the course has no more', false)
-  .action(async (folder: string, options: EngineCommandOptions) => {
-    const { engine } = await import('./engine/engine.ts');
-    process.exitCode = await engine(folder, options);
-  });
+  .action(runs(async () => (await import('./engine/engine.ts')).engine));
 
 program
   .command('gaps')
@@ -282,10 +248,7 @@ program
   )
   .option('--at-least <number>', 'games by which a reply is frequent', parseCount(1e9), 2)
   .option('--all', 'every reply instead of the first', false)
-  .action(async (folder: string, options: GapsOptions) => {
-    const { gaps } = await import('./gaps/gaps.ts');
-    process.exitCode = await gaps(folder, options);
-  });
+  .action(runs(async () => (await import('./gaps/gaps.ts')).gaps));
 
 program
   .command('where')
@@ -296,10 +259,7 @@ program
   .argument('[dir]', 'the course folder', '.')
   .addOption(oneOf('--format <format>', 'of the answer', whereFormats).default('text'))
   .option('--site <url>', 'address that the site has (default: the setting `site`)', parseSite)
-  .action(async (position: string, folder: string, options: WhereOptions) => {
-    const { where } = await import('./where/where.ts');
-    process.exitCode = await where(position, folder, options);
-  });
+  .action(runs(async () => (await import('./where/where.ts')).where));
 
 program
   .command('dev')
