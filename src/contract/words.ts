@@ -2,58 +2,77 @@ import type { Strings } from '../strings/index.ts';
 
 /**
  * The words that pages send to their scripts, in the language of the course: sections of the catalogue as they
- * are, and sentences whose gaps the browser fills. Both sides have these types from here, so a word that one
- * of them does not know is a fault of compiling.
+ * are, and sentences whose gaps the browser fills. Both sides take their types from here, so a word that one of
+ * them does not know does not compile.
  */
-export interface PageWords {
-  readonly board: BoardWords;
-  readonly setUp: SetUpWords;
-  readonly chapter: ChapterWords;
-  readonly practice: PracticeWords;
-  readonly positions: Strings['finding']['known'];
-  readonly search: SearchWords;
-  readonly tree: TreeWords;
-  readonly first: FirstWords;
-  readonly compare: CompareWords;
-  readonly embed: EmbedWords;
-  readonly exercises: Strings['exercises']['results'];
-  readonly settings: SettingsWords;
-  readonly notes: NotesWords;
-  readonly shelf: ShelfWords;
-  readonly shelfSearch: ShelfSearchWords;
-  readonly shelfPractice: ShelfPracticeWords;
-  readonly shelfCompare: ShelfCompareWords;
-}
+const words = {
+  board: boardWords,
+  setUp: (strings: Strings) => ({ ...boardWords(strings), setUp: strings.setUp }),
+  /** @param chapters titles of other chapters, by the addresses of their pages. */
+  chapter: (strings: Strings, chapters: Readonly<Record<string, string>>) => ({
+    ...boardWords(strings),
+    exercise: strings.exercise,
+    chapters,
+    inChapter: inChapter(strings),
+    gone: strings.gone,
+  }),
+  practice: practiceWords,
+  positions: ({ finding }: Strings) => finding.known,
+  search: searchWords,
+  tree: (strings: Strings) => ({ ...strings.finding.tree, ...pieceWords(strings) }),
+  first: (strings: Strings) => ({ ...boardWords(strings), first: strings.first.talk }),
+  compare: compareWords,
+  embed: (strings: Strings) => ({ ...boardWords(strings), open: strings.embed.open }),
+  exercises: ({ exercises }: Strings) => exercises.results,
+  settings: ({ settings, share, pieceLetters }: Strings) => ({
+    ...settings,
+    share,
+    letters: pieceLetters,
+  }),
+  notes: (strings: Strings) => ({
+    ...boardWords(strings),
+    free: strings.free,
+    inChapter: inChapter(strings),
+  }),
+  shelf: ({ shelf, first }: Strings) => ({ ...shelf.talk, knownOf: first.talk.knownOf }),
+  shelfSearch: (strings: Strings) => ({ ...searchWords(strings), shelf: strings.shelf.search }),
+  shelfPractice: (strings: Strings, figurines: boolean) => {
+    const { practice, search } = strings.shelf;
+    const shelf = { ...practice, notLoaded: search.notLoaded };
+    return { ...practiceWords(strings, figurines), shelf };
+  },
+  shelfCompare: (strings: Strings) => {
+    const { compare, search } = strings.shelf;
+    const shelf = {
+      ...compare,
+      notLoaded: search.notLoaded,
+      more: strings.finding.search.more,
+    };
+    return { ...compareWords(strings), shelf };
+  },
+};
+
+type Words = typeof words;
+type Given = { readonly [Kind in keyof Words]: Parameters<Words[Kind]> };
+
+export type PageWords = { readonly [Kind in keyof Words]: ReturnType<Words[Kind]> };
+export type BoardWords = PageWords['board'];
+export type ChapterWords = PageWords['chapter'];
+export type CompareWords = PageWords['compare'];
+export type EmbedWords = PageWords['embed'];
+export type NotesWords = PageWords['notes'];
+export type PracticeWords = PageWords['practice'];
+export type SearchWords = PageWords['search'];
+export type SettingsWords = PageWords['settings'];
+export type ShelfCompareWords = PageWords['shelfCompare'];
+export type ShelfPracticeWords = PageWords['shelfPractice'];
+export type ShelfWords = PageWords['shelf'];
+export type TreeWords = PageWords['tree'];
+/** For readers who play freely; loaded with the script that needs it. */
+export type FreeWords = Strings['free'];
 
 /** How pieces and sides are called. */
-export interface PieceWords {
-  readonly letters: Strings['pieceLetters'];
-  readonly pieces: Strings['pieceNames'];
-  readonly white: string;
-  readonly black: string;
-}
-
-export type BoardWords = Strings['board'] &
-  PieceWords &
-  Pick<Strings, 'toMove'> &
-  Pick<Strings['letter'], 'marked' | 'arrows'>;
-
-/** Where pieces are set by hand. */
-export type SetUpWords = BoardWords & Pick<Strings, 'setUp'>;
-
-export type ChapterWords = BoardWords &
-  Pick<Strings, 'exercise' | 'gone'> & {
-    /** Titles of other chapters, by the addresses of their pages. */
-    readonly chapters: Readonly<Record<string, string>>;
-    /** `{position} in “{chapter}”`. */
-    readonly inChapter: string;
-  };
-
-export type PracticeWords = BoardWords &
-  Pick<Strings, 'practice'> & {
-    /** Moves are printed with figures instead of letters. */
-    readonly figurines: boolean;
-  };
+export type PieceWords = ReturnType<typeof pieceWords>;
 
 /** What a move of the course is called. */
 export interface MoveWords {
@@ -62,67 +81,56 @@ export interface MoveWords {
   readonly kinds: Readonly<Record<'advice' | 'option' | 'bad' | 'reply', string>>;
 }
 
-export type SearchWords = Strings['finding']['search'] & PieceWords & Pick<Strings, 'toMove'>;
+/** The words of a kind of page, in the language of the catalogue that is given. */
+export function pageWords<Kind extends keyof Words>(
+  kind: Kind,
+  ...given: Given[Kind]
+): PageWords[Kind] {
+  const table: { readonly [Each in keyof Words]: (...given: Given[Each]) => PageWords[Each] } =
+    words;
+  return table[kind](...given);
+}
 
-export type TreeWords = Strings['finding']['tree'] & PieceWords;
+/** The same as they are sent; `wordsOf` reads them again. */
+export function writeWords<Kind extends keyof Words>(kind: Kind, ...given: Given[Kind]): string {
+  return JSON.stringify(pageWords(kind, ...given));
+}
 
-/** Of the first page. */
-export type FirstWords = BoardWords &
-  Pick<Strings, 'toMove'> & { readonly first: Strings['first']['talk'] };
+function pieceWords({ pieceLetters, pieceNames, white, black }: Strings) {
+  return { letters: pieceLetters, pieces: pieceNames, white, black };
+}
 
-/** Of the search over all courses of a shelf. */
-export type ShelfSearchWords = SearchWords & { readonly shelf: Strings['shelf']['search'] };
+function boardWords(strings: Strings) {
+  const { board, toMove, letter } = strings;
+  const { marked, arrows } = letter;
+  return { ...board, ...pieceWords(strings), toMove, marked, arrows };
+}
 
-/** Of practice over all courses of a shelf. */
-export type ShelfPracticeWords = PracticeWords & {
-  readonly shelf: Strings['shelf']['practice'] & Pick<Strings['shelf']['search'], 'notLoaded'>;
-};
+/** @param figurines whether moves are printed with figures instead of letters. */
+function practiceWords(strings: Strings, figurines: boolean) {
+  return { ...boardWords(strings), practice: strings.practice, figurines };
+}
 
-/** Of the first page of a shelf. */
-export type ShelfWords = Strings['shelf']['talk'] & Pick<Strings['first']['talk'], 'knownOf'>;
+function searchWords(strings: Strings) {
+  return { ...strings.finding.search, ...pieceWords(strings), toMove: strings.toMove };
+}
 
-export type CompareWords = Strings['compare'] &
-  Omit<PieceWords, 'pieces'> &
-  Pick<Strings, 'gameLeaves' | 'startPosition' | 'and' | 'someone'> & {
-    /** `after {move}`. */
-    readonly after: string;
-    readonly inChapter: string;
+function compareWords(strings: Strings) {
+  const { gameLeaves, startPosition, and, someone, white, black, pieceLetters } = strings;
+  return {
+    ...strings.compare,
+    gameLeaves,
+    startPosition,
+    after: strings.after('{move}'),
+    inChapter: inChapter(strings),
+    and,
+    someone,
+    white,
+    black,
+    letters: pieceLetters,
   };
+}
 
-/** Of games that are compared with all courses of a shelf. */
-export type ShelfCompareWords = CompareWords & {
-  readonly shelf: Strings['shelf']['compare'] &
-    Pick<Strings['shelf']['search'], 'notLoaded'> &
-    Pick<Strings['finding']['search'], 'more'>;
-};
-
-/** The form of the reader's settings. */
-export type SettingsWords = Strings['settings'] & {
-  readonly share: Strings['share'];
-  /** The letters of the pieces in the language of the course. */
-  readonly letters: Strings['pieceLetters'];
-};
-
-/** What a reader is told who plays freely; loaded with the script that needs it. */
-export type FreeWords = Strings['free'];
-
-/** The page of the reader's own notes. */
-export type NotesWords = BoardWords &
-  Pick<Strings, 'free'> & {
-    /** `{position} in “{chapter}”`. */
-    readonly inChapter: string;
-  };
-
-export type EmbedWords = BoardWords &
-  Pick<Strings, 'toMove'> & {
-    /** Leads into the course. */
-    readonly open: string;
-  };
-
-/** The words of a page as they are sent; `wordsOf` reads them again. */
-export function writeWords<Kind extends keyof PageWords>(
-  _kind: Kind,
-  words: PageWords[Kind],
-): string {
-  return JSON.stringify(words);
+function inChapter(strings: Strings): string {
+  return strings.inChapter('{position}', '{chapter}');
 }

@@ -2,12 +2,11 @@ import { createHash } from 'node:crypto';
 import { writeWords } from '../contract/index.ts';
 import type { Strings } from '../strings/index.ts';
 import { embedCode } from './build/embed-script.ts';
-import { chapterWords } from './page-words.ts';
 import type { AssetPaths, SiteFile } from './site-data.ts';
 
 /** What parts of a chapter say on the page of another site, for their scripts. */
 export function hostedWords(strings: Strings): string {
-  return writeWords('chapter', chapterWords(strings, {}));
+  return writeWords('chapter', strings, {});
 }
 
 /** The script of `<course-line>`, with the words of a language. */

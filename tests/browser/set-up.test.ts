@@ -1,7 +1,7 @@
 import { build } from 'esbuild';
 import type { BrowserContextOptions, Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { setUpWords } from '../../src/site/page-words.ts';
+import { writeWords } from '../../src/contract/index.ts';
 import { stringsFor } from '../../src/strings/index.ts';
 import { onPage, phone, useDemo } from './browser.ts';
 
@@ -24,7 +24,7 @@ async function settingUp(
     write: false,
   });
   const strings = stringsFor('en');
-  const words = JSON.stringify(setUpWords(strings));
+  const words = writeWords('setUp', strings);
   await onPage(
     demo().browser,
     async (page) => {

@@ -1,5 +1,4 @@
 import { boardParts } from '../../contract/attributes.ts';
-import { writeWords } from '../../contract/words.ts';
 import { pieceSprite } from '../../draw/page-board.ts';
 import { onBoard } from '../board/board-state.ts';
 import { CourseBoard } from '../board/course-board.ts';
@@ -46,7 +45,7 @@ export class EmbeddedBoard extends HTMLElement {
     const read = () => readLine((name) => this.getAttribute(name));
     let line = read();
     const drawing = new Drawing();
-    drawing.dataset.words = writeWords('embed', embedWords);
+    drawing.dataset.words = JSON.stringify(embedWords);
     const steps = boardParts('caption', 'steps', 'turn', 'voice');
     drawing.dataset.parts = (line.positions.length > 1 ? steps : boardParts('turn')).parts;
     const turn = make('span', 'turn-words');

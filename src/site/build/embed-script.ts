@@ -2,7 +2,6 @@ import { writeWords } from '../../contract/index.ts';
 import { embedInks } from '../../draw/index.ts';
 import { hostCss, type Look } from '../../look/index.ts';
 import type { Strings } from '../../strings/index.ts';
-import { embedWords } from '../page-words.ts';
 import { embedScript } from '../render/embed/embed-elements.ts';
 import type { AssetPaths, SiteFile } from '../site-data.ts';
 import { readAsset } from './assets.ts';
@@ -26,7 +25,7 @@ export async function embedCode(
   look?: Look,
 ): Promise<string> {
   const code = await readAsset(script ?? '');
-  const words = writeWords('embed', embedWords(strings));
+  const words = writeWords('embed', strings);
   const rules = JSON.stringify(look ? hostCss(look, embedInks) : '');
   return `(function(courseBoardWords,courseBoardLook){${code}})(${words},${rules});\n`;
 }

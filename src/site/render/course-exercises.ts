@@ -1,5 +1,5 @@
 import type { Element } from 'hast';
-import type { CourseExercise, CourseExercises } from '../../contract/index.ts';
+import { type CourseExercise, type CourseExercises, pageWords } from '../../contract/index.ts';
 import type { Chapter, Course } from '../../model/index.ts';
 import {
   type Addresses,
@@ -13,7 +13,6 @@ import {
   writeHtml,
 } from '../../render/index.ts';
 import type { Strings } from '../../strings/index.ts';
-import { chapterWords } from '../page-words.ts';
 import type { SiteFile } from '../site-data.ts';
 import { exercisesScript } from './data-scripts.ts';
 
@@ -66,5 +65,5 @@ function makeCourseExercises(
     parts.of(exercisePart, chapter).map((exercise) => ({ chapter: index, ...exercise })),
   );
   const titles = chapters.map(({ file, title }) => [addresses.page(file), title] as const);
-  return { format: 1, words: chapterWords(strings, Object.fromEntries(titles)), exercises };
+  return { format: 1, words: pageWords('chapter', strings, Object.fromEntries(titles)), exercises };
 }

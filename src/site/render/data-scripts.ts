@@ -15,7 +15,6 @@ import {
   writeWords,
 } from '../../contract/index.ts';
 import type { Strings } from '../../strings/index.ts';
-import { settingsWords } from '../page-words.ts';
 import type { AssetPaths, SiteFile } from '../site-data.ts';
 
 /** The table of a course, named by its edition. */
@@ -38,7 +37,7 @@ export function tableLoaderScript({ path }: SiteFile): SiteFile {
 
 /** The words of the reader's settings, named by their content. */
 export function readerWordsScript(strings: Strings): SiteFile {
-  const json = writeWords('settings', settingsWords(strings));
+  const json = writeWords('settings', strings);
   const edition = createHash('sha256').update(json).digest('hex').slice(0, 12);
   return {
     path: `reader-words.${edition}.js`,

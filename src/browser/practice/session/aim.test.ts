@@ -1,13 +1,13 @@
 import { afterEach, expect, test, vi } from 'vitest';
 import { missedKey, writeMissed } from '../../../contract/practice-address.ts';
 import type { PracticeWords } from '../../../contract/words.ts';
-import { practiceWords } from '../../../site/page-words.ts';
+import { pageWords } from '../../../contract/words.ts';
 import { stringsFor } from '../../../strings/index.ts';
 import { smallCourse } from '../testing/small-course.ts';
 import { subjectOf } from './aim.ts';
 
 const course = smallCourse([['e4 e5 Nf3 Nc6 Bb5', 'e4 c5 Nf3'], ['d4~ d5 c4']]);
-const words: PracticeWords = practiceWords(stringsFor('en'), false);
+const words: PracticeWords = pageWords('practice', stringsFor('en'), false);
 const advised = (subject: ReturnType<typeof subjectOf>) =>
   subject?.items.map(({ advice }) => advice[0]);
 const at = (san: string) =>
