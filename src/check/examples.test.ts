@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { applyFixes, type Diagnostic } from '../diagnostics/index.ts';
+import { applyFixes } from '../diagnostics/index.ts';
 import { rules } from './rules.ts';
 import { exampleChapter, filesOfExample, runExample } from './testing/run-example.ts';
 
@@ -16,19 +16,20 @@ for (const rule of rules) {
       test(example.title, () => {
         const files = filesOfExample(example);
         const found = runExample(files, rule.id);
-        const expected = example.findings.map(({ file = exampleChapter, start, end, ...rest }) => ({
+        const expected = example.findings.map(({ file = exampleChapter, ...rest }) => ({
           rule: rule.id,
           file,
-          start,
-          ...(end === undefined ? {} : { end }),
           ...rest,
         }));
         expect(
-          shown(found).map(({ end, hint, ...rest }, index) => {
+          found.map(({ place: { file, start, end }, message, hint }, index) => {
             const want = expected[index];
+            const from = `${start.line}:${start.column}`;
             return {
-              ...rest,
-              ...(want && 'end' in want ? { end } : {}),
+              rule: rule.id,
+              file,
+              at: want?.at.includes('-') ? `${from}-${end.line}:${end.column}` : from,
+              message,
               ...(want && 'hint' in want ? { hint } : {}),
             };
           }),
@@ -45,15 +46,4 @@ for (const rule of rules) {
       });
     }
   });
-}
-
-function shown(diagnostics: readonly Diagnostic[]) {
-  return diagnostics.map(({ rule, place, message, hint }) => ({
-    rule,
-    file: place.file,
-    start: `${place.start.line}:${place.start.column}`,
-    end: `${place.end.line}:${place.end.column}`,
-    message,
-    hint,
-  }));
 }

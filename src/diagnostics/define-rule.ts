@@ -11,12 +11,12 @@ export interface Finding {
   readonly fixes?: readonly Fix[];
 }
 
-/** A finding that an example must give. Places are `line:column`. */
+/** A finding that an example must give. */
 export interface ExpectedFinding {
   /** Default: the example's only chapter. */
   readonly file?: string;
-  readonly start: string;
-  readonly end?: string;
+  /** Where it starts, `7:12` for line and column, or also where it ends, `7:12-7:15`. */
+  readonly at: string;
   readonly message: string;
   readonly hint?: string;
 }

@@ -35,13 +35,13 @@ Keep one advice. Mark a move that is only an alternative with \`:option[reason]\
       findings: [
         {
           file: 'chapters/2.md',
-          start: '5:4',
+          at: '5:4',
           message:
             'At the start of the block White is told to play 1.c4, but in chapters/1.md, line 5, 1.d4 is the advice in this position.',
         },
         {
           file: 'chapters/2.md',
-          start: '5:33',
+          at: '5:33',
           message:
             'After 3...Nf6 White is told to play 4.cxd5, but in chapters/1.md, line 5, 4.Bg5 is the advice in this position.',
           hint: 'Keep one of them; mark the other with `:option[…]`, or with ? if it is bad.',
@@ -54,7 +54,7 @@ Keep one advice. Mark a move that is only an alternative with \`:option[reason]\
         '```moves\n1. e4 e5 2. Nf3\n```\n\n```moves\n1. e4 e5 2. Bc4 {:option[for a change]} (2. Nf3?!) 2... Nf6 3. d3\n```',
       findings: [
         {
-          start: '6:45',
+          at: '6:45',
           message: 'In line 2 2.Nf3 is the advice in this position, and here it is called bad.',
           hint: 'Take back the sign or the advice.',
         },

@@ -21,8 +21,7 @@ switched off.
       side: 'both',
       findings: [
         {
-          start: '2:11',
-          end: '2:38',
+          at: '2:11-2:38',
           message: 'On this line there is no finding of `move-suffix` to allow.',
           hint: 'Take the exception out.',
         },
@@ -39,8 +38,7 @@ switched off.
       side: 'both',
       findings: [
         {
-          start: '2:18',
-          end: '2:28',
+          at: '2:18-2:28',
           message: 'There is no rule `move-sufix`.',
           hint: 'Did you mean `move-suffix`?',
         },
@@ -52,8 +50,7 @@ switched off.
       side: 'both',
       findings: [
         {
-          start: '2:15',
-          end: '2:27',
+          at: '2:15-2:27',
           message: '`move-illegal` cannot be switched off.',
           hint: 'Mend what it finds.',
         },

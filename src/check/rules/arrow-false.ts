@@ -34,8 +34,7 @@ The definitions are common practice; where they are sharper than that, it is for
       course: '```moves\n1. e4 e5 2. Nf3 Nc6 {:threat[f6-e4]} 3. Bb5\n```',
       findings: [
         {
-          start: '2:30',
-          end: '2:35',
+          at: '2:30-2:35',
           message: 'The threat `f6-e4` does not hold after 2...Nc6: f6 is empty.',
         },
       ],
@@ -45,8 +44,7 @@ The definitions are common practice; where they are sharper than that, it is for
       course: '```moves\n1. e4 e5 {:threat[f6-e4\nd8-h4]} 2. Nf3\n```',
       findings: [
         {
-          start: '2:19',
-          end: '3:6',
+          at: '2:19-3:6',
           message: 'The threat `f6-e4` does not hold after 1...e5: f6 is empty.',
         },
       ],
@@ -57,11 +55,11 @@ The definitions are common practice; where they are sharper than that, it is for
         '```moves\n1. e4 {:threat[f6-e4]} Nf6 2. e5 Nd5 {:threat[e5-f6]} 3. d4 {:threat[f6-e4]} d6\n```',
       findings: [
         {
-          start: '2:16',
+          at: '2:16',
           message: 'The threat `f6-e4` does not hold after 1.e4: f6 is empty.',
           hint: 'It would hold after 1...Nf6: say it of that position.',
         },
-        { start: '2:70', message: 'The threat `f6-e4` does not hold after 3.d4: f6 is empty.' },
+        { at: '2:70', message: 'The threat `f6-e4` does not hold after 3.d4: f6 is empty.' },
       ],
     },
     {
@@ -69,7 +67,7 @@ The definitions are common practice; where they are sharper than that, it is for
       course: '```moves\n1. e4 e5 2. Nf3 Nc6 {:threat[c6-e5 d7-d6]} 3. Bb5\n```',
       findings: [
         {
-          start: '2:30',
+          at: '2:30',
           message:
             'The threat `c6-e5` does not hold after 2...Nc6: a pawn of the same side stands on e5.',
           hint: 'It is covered, not threatened: write `guard`.',
@@ -82,11 +80,11 @@ The definitions are common practice; where they are sharper than that, it is for
         '```moves\n1. e4 e5 2. Bc4 Nf6 3. d3 d6 4. Bg5 Be7 {:threat[g5-e7] :guard[d8-e7 h8-f8]} 5. Qf3 {:guard[d1-f3] :threat[f3-f7 g5-d8]} O-O\n```',
       findings: [
         {
-          start: '2:93',
+          at: '2:93',
           message: 'The guard `d1-f3` does not hold after 5.Qf3: d1 is empty.',
         },
         {
-          start: '2:114',
+          at: '2:114',
           message:
             'The threat `g5-d8` does not hold after 5.Qf3: 2 pieces stand between g5 and d8, and an arrow goes through one at most.',
         },
@@ -98,27 +96,27 @@ The definitions are common practice; where they are sharper than that, it is for
         '```diagram fen="rn1qkbnr/ppp1pppp/8/3p1b2/3P1B2/4P3/PPP2PPP/RN1QKBNR b KQkq - 0 3"\nplan: [f1-e5, d4-d5, c2-d3, g1-h1, e8-g8]\n```',
       findings: [
         {
-          start: '2:8',
+          at: '2:8',
           message:
             'The plan `f1-e5` does not hold in this diagram: the bishop on f1 never comes to a dark square.',
         },
         {
-          start: '2:15',
+          at: '2:15',
           message:
             'The plan `d4-d5` does not hold in this diagram: a pawn stands on d5, and the pawn on d4 does not take straight ahead.',
         },
         {
-          start: '2:22',
+          at: '2:22',
           message:
             'The plan `c2-d3` does not hold in this diagram: the pawn on c2 gets to d3 only by taking, and nothing stands there.',
         },
         {
-          start: '2:29',
+          at: '2:29',
           message:
             'The plan `g1-h1` does not hold in this diagram: a rook of the same side stands on h1.',
         },
         {
-          start: '2:36',
+          at: '2:36',
           message:
             'The plan `e8-g8` does not hold in this diagram: a knight of the same side stands on g8.',
         },

@@ -26,7 +26,7 @@ drawn (FIDE Laws of Chess, articles 5.1.1 and 5.2.1): no sign may say otherwise.
       side: 'black',
       findings: [
         {
-          start: '6:40',
+          at: '6:40',
           message:
             'After 3.d4 the position is called “White has a moderate advantage”, but in line 2 “equal position”.',
           hint: 'Decide on one verdict, or leave one of them out.',
@@ -38,7 +38,7 @@ drawn (FIDE Laws of Chess, articles 5.1.1 and 5.2.1): no sign may say otherwise.
       course: '```moves\n1. e4 e5 = +-\n```',
       findings: [
         {
-          start: '2:7',
+          at: '2:7',
           message:
             'Behind 1...e5 stand two verdicts: “equal position” and “White has a decisive advantage”.',
           hint: 'Leave one of them out.',
@@ -51,7 +51,7 @@ drawn (FIDE Laws of Chess, articles 5.1.1 and 5.2.1): no sign may say otherwise.
       side: 'black',
       findings: [
         {
-          start: '2:16',
+          at: '2:16',
           message:
             'After 2...Qh4# White is mated, and the verdict is “White has a decisive advantage”.',
           hint: 'Turn the sign round, or leave it out.',

@@ -51,7 +51,7 @@ attack), or by the moves that show it.
       side: 'both',
       findings: [
         {
-          start: '2:62',
+          at: '2:62',
           message:
             'After 6...dxe5 the verdict is “White has a decisive advantage”, and White is 8 pawns’ worth down.',
           hint: 'Turn the sign round, mend the line, or say in a comment what there is for the material.',

@@ -17,8 +17,7 @@ outside the course: the finding names the place and what to write.
       course: '```moves\n1. e4 {:hear[main]} e5\n```',
       findings: [
         {
-          start: '2:8',
-          end: '2:19',
+          at: '2:8-2:19',
           message: 'There is no directive `:hear[…]`.',
           hint: 'Did you mean `:here[…]`? For a plain colon write `\\:`.',
         },
@@ -30,8 +29,7 @@ outside the course: the finding names the place and what to write.
         '```moves\n1. e4 e5 2. Nf3 {:here[main]}\n```\n\n```moves form="main"\n2... d6 3. d4\n```',
       findings: [
         {
-          start: '5:10',
-          end: '5:14',
+          at: '5:10-5:14',
           message: 'A `moves` block has no attribute `form`.',
           hint: 'Did you mean `from`?',
         },
@@ -43,8 +41,7 @@ outside the course: the finding names the place and what to write.
         '```moves\n1. e4 e5 2. Nf3 {:here[main]}\n```\n\n```moves from=“main”\n2... d6 3. d4\n```',
       findings: [
         {
-          start: '5:15',
-          end: '5:21',
+          at: '5:15-5:21',
           message:
             'A value stands between curly quotation marks here, and straight ones are wanted.',
           hint: 'Write it with straight quotes: "main".',
@@ -59,13 +56,12 @@ outside the course: the finding names the place and what to write.
         '```exercise after="1. e4"\nask: How does Black answer?\nanwser: e5\nanswer: e5\n```\n\n```exercise after="1. e4"\nask: Black to move: how?\nanswer: e5\n```',
       findings: [
         {
-          start: '3:1',
-          end: '3:7',
+          at: '3:1-3:7',
           message: 'An exercise has no setting `anwser`.',
           hint: 'Did you mean `answer`?',
         },
         {
-          start: '8:6',
+          at: '8:6',
           message:
             'This exercise cannot be read here: a value that contains `: ` looks like another name.',
           hint: 'Put the value in quotes: `ask: "Black to move: how?"`. Begin every name at the margin.',
@@ -77,8 +73,7 @@ outside the course: the finding names the place and what to write.
       course: '```moves fen="4k3/8/8/8/8/8/8/K3K3 w - - 0 1"\n1. Kd1\n```',
       findings: [
         {
-          start: '1:33',
-          end: '1:35',
+          at: '1:33-1:35',
           message: 'This FEN is no position: White has 2 kings.',
           hint: 'Copy the FEN again from where it was made, or set the piece right by hand.',
         },
@@ -89,14 +84,12 @@ outside the course: the finding names the place and what to write.
       course: '```moves learn="maine"\n1. e4 e5 {:learn[nothing]} 2. Nf3\n```',
       findings: [
         {
-          start: '1:17',
-          end: '1:22',
+          at: '1:17-1:22',
           message: '`maine` does not say what practice asks.',
           hint: 'Did you mean `main`? Write `all`, `main` (the main line without its variations) or `none` (for reference only).',
         },
         {
-          start: '2:18',
-          end: '2:25',
+          at: '2:18-2:25',
           message: '`nothing` does not say what practice asks.',
           hint: 'Write `all`, `main` (the main line without its variations) or `none` (for reference only).',
         },

@@ -22,8 +22,7 @@ The claims are ${claimKinds.map(({ name }) => `\`${name}\``).join(', ')}.
       course: '```moves\n1. e4 {:claim[isolatd e4]}\n```',
       findings: [
         {
-          start: '2:15',
-          end: '2:22',
+          at: '2:15-2:22',
           message: 'The claim `isolatd e4` cannot be read: there is no claim `isolatd`.',
           hint: 'Did you mean `isolated`?',
         },
@@ -34,14 +33,12 @@ The claims are ${claimKinds.map(({ name }) => `\`${name}\``).join(', ')}.
       course: '```moves\n1. e4 {:claim[hole d3]} e5 {:claim[not bad bishop f8]}\n```',
       findings: [
         {
-          start: '2:15',
-          end: '2:19',
+          at: '2:15-2:19',
           message: 'The claim `hole d3` cannot be read: there is no claim `hole`.',
           hint: 'Did you mean `weak-square`, as in `weak-square d4`?',
         },
         {
-          start: '2:40',
-          end: '2:50',
+          at: '2:40-2:50',
           message: 'The claim `not bad bishop f8` cannot be read: there is no claim `bad bishop`.',
           hint: 'Did you mean `bad-bishop`?',
         },
@@ -53,23 +50,23 @@ The claims are ${claimKinds.map(({ name }) => `\`${name}\``).join(', ')}.
         '```moves\n1. e4 {:claim[knight f6 is pinned]} e5 {:claim[a pawn up]} 2. d4 {:claim[control e5]} exd4 {:claim[nice game]}\n```',
       findings: [
         {
-          start: '2:15',
+          at: '2:15',
           message:
             'The claim `knight f6 is pinned` cannot be read: these words are not written as a claim.',
           hint: 'Did you mean `pinned f6`?',
         },
         {
-          start: '2:48',
+          at: '2:48',
           message: 'The claim `a pawn up` cannot be read: these words are not written as a claim.',
           hint: 'Did you mean `material`, as in `material +1`?',
         },
         {
-          start: '2:74',
+          at: '2:74',
           message: 'The claim `control e5` cannot be read: there is no claim `control`.',
           hint: 'Did you mean `attacks`, as in `attacks c5 d4`?',
         },
         {
-          start: '2:100',
+          at: '2:100',
           message: 'The claim `nice game` cannot be read: there is no claim `nice`.',
           hint: 'See `linewright explain claim-unreadable`.',
         },
@@ -80,8 +77,7 @@ The claims are ${claimKinds.map(({ name }) => `\`${name}\``).join(', ')}.
       course: '```moves\n1. e4 {:claim[after e5 open e]}\n```',
       findings: [
         {
-          start: '2:24',
-          end: '2:28',
+          at: '2:24-2:28',
           message: 'The claim `after e5 open e` cannot be read: `open` is not written as a move.',
           hint: 'Write it like `after Nf3: pinned f3`, with a colon behind the moves.',
         },
@@ -92,8 +88,7 @@ The claims are ${claimKinds.map(({ name }) => `\`${name}\``).join(', ')}.
       course: '```moves\n1. e4 {:claim[open d and\nisolated e9]}\n```',
       findings: [
         {
-          start: '2:8',
-          end: '3:13',
+          at: '2:8-3:13',
           message: 'The claim `open d and isolated e9` cannot be read: `e9` is no square.',
           hint: 'Write it like `isolated d5`.',
         },
@@ -104,8 +99,7 @@ The claims are ${claimKinds.map(({ name }) => `\`${name}\``).join(', ')}.
       course: '```diagram after="1. e4"\nclaim:\n  - "not open e nor open d"\n```',
       findings: [
         {
-          start: '3:17',
-          end: '3:20',
+          at: '3:17-3:20',
           message:
             'The claim `not open e nor open d` cannot be read: nothing more is expected behind `e`, and `nor` stands there.',
           hint: 'Write it like `open e`.',
@@ -117,7 +111,7 @@ The claims are ${claimKinds.map(({ name }) => `\`${name}\``).join(', ')}.
       course: '```moves\n1. e4 {:claim[open d, open e]}\n```',
       findings: [
         {
-          start: '2:20',
+          at: '2:20',
           message:
             'The claim `open d, open e` cannot be read: claims are joined with `and`, not with a comma.',
         },
@@ -128,8 +122,7 @@ The claims are ${claimKinds.map(({ name }) => `\`${name}\``).join(', ')}.
       course: '```moves\n1. e4 {:here[main]} e5 {:claim[material 0 since mian]}\n```',
       findings: [
         {
-          start: '2:49',
-          end: '2:53',
+          at: '2:49-2:53',
           message: 'No position of the course is named `mian`.',
           hint: 'Did you mean `main`?',
         },

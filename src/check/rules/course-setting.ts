@@ -12,15 +12,13 @@ const examples: Parameters<typeof defineCourseRule>[0]['examples'] = [
     findings: [
       {
         file: 'course.yaml',
-        start: '2:7',
-        end: '2:12',
+        at: '2:7-2:12',
         message: '`side` must be `white`, `black` or `both`.',
         hint: 'Write it like this: `side: white`.',
       },
       {
         file: 'course.yaml',
-        start: '3:1',
-        end: '3:7',
+        at: '3:1-3:7',
         message: 'course.yaml has no `auther`.',
         hint: 'Did you mean `author`?',
       },
@@ -35,8 +33,7 @@ const examples: Parameters<typeof defineCourseRule>[0]['examples'] = [
     findings: [
       {
         file: 'course.yaml',
-        start: '4:3',
-        end: '4:15',
+        at: '4:3-4:15',
         message: 'There is no rule `move-numbers`.',
         hint: 'Did you mean `move-number`?',
       },
@@ -52,15 +49,13 @@ const examples: Parameters<typeof defineCourseRule>[0]['examples'] = [
     findings: [
       {
         file: 'course.yaml',
-        start: '3:9',
-        end: '3:13',
+        at: '3:9-3:13',
         message: '`begins` names the position `mian`, and no chapter gives that name.',
         hint: 'Did you mean `main`?',
       },
       {
         file: 'course.yaml',
-        start: '5:11',
-        end: '5:13',
+        at: '5:11-5:13',
         message: '`engine.margin` must be a number of pawns from 0 to 5, such as `0.8`.',
       },
     ],
@@ -74,15 +69,13 @@ const examples: Parameters<typeof defineCourseRule>[0]['examples'] = [
     findings: [
       {
         file: 'course.yaml',
-        start: '3:8',
-        end: '3:14',
+        at: '3:8-3:14',
         message: '`cover` names the position `tabiya`, and no chapter gives that name.',
         hint: 'Write `:here[…]` with this name behind the move that the course is known by.',
       },
       {
         file: 'course.yaml',
-        start: '4:10',
-        end: '4:20',
+        at: '4:10-4:20',
         message:
           '`teaches` must be a list of one to nine texts, each on a line of its own behind `- `.',
       },
@@ -97,8 +90,7 @@ const examples: Parameters<typeof defineCourseRule>[0]['examples'] = [
     findings: [
       {
         file: 'course.yaml',
-        start: '4:3',
-        end: '4:15',
+        at: '4:3-4:15',
         message: 'The rule `move-illegal` cannot be changed: nothing is published against it.',
         hint: 'Leave this line out.',
       },

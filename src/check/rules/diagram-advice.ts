@@ -22,8 +22,7 @@ mistake, is explained there and may be shown.
         '```moves\n1. e4 e5 2. Nf3 Nc6 3. Bb5\n```\n\n```diagram after="1. e4 e5 2. Nf3 Nc6 3. Bc4 Bc5"\ncaption: The bishop looks at f7.\n```',
       findings: [
         {
-          start: '5:42',
-          end: '5:45',
+          at: '5:42-5:45',
           message:
             'This diagram gives White the move 3.Bc4, but in line 2 the course advises 3.Bb5 in that position.',
           hint: 'Correct the moves, or show 3.Bc4 in a block of moves and say there what you think of it.',

@@ -16,8 +16,7 @@ compare games as if the line went on. A move that is shown as an option (\`:opti
       course: '```moves\n1. e4 e5 2. Nf3 Nc6 {:end[Enough for us.]} 3. Bc4 Bc5\n```',
       findings: [
         {
-          start: '2:22',
-          end: '2:42',
+          at: '2:22-2:42',
           message: 'The line ends here by its own words, and goes on with 3.Bc4.',
           hint: 'Move `:end[…]` behind the last move of the line, or take it out.',
         },

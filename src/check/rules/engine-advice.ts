@@ -28,8 +28,7 @@ reason.
       },
       findings: [
         {
-          start: '2:23',
-          end: '2:26',
+          at: '2:23-2:26',
           message:
             'The advice 3.Bc4 is more than 0.8 pawns worse than 3.Nxe5: for White, Example 1 at depth 20 counts +0.85 against +1.90.',
           hint: 'Its line is 3.Nxe5 Qe7 4.Nf3. Change the advice, or except it with `:allow[engine-advice …]` and the reason.',
@@ -45,8 +44,7 @@ reason.
       },
       findings: [
         {
-          start: '2:13',
-          end: '2:15',
+          at: '2:13-2:15',
           message:
             'The advice 2.g4 is more than 0.8 pawns worse than 2.e4: for White, Example 1 at depth 20 counts mated in 1 against -0.60.',
         },

@@ -34,8 +34,7 @@ more; the moves that the exercise names are looked at in any case.
       engine: { '6k1/5ppp/8/8/8/8/5PPP/RR4K1 w - -': '#1 Ra8#; #1 Rb8#; +9.00 Ra7' },
       findings: [
         {
-          start: '3:12',
-          end: '3:16',
+          at: '3:12-3:16',
           message:
             '1.Rb8# is as good as the answer 1.Ra8#: for White, Example 1 at depth 20 counts mate in 1 and mate in 1.',
           hint: 'List it under `answer` or `also`, or choose a position with one answer.',
@@ -49,15 +48,13 @@ more; the moves that the exercise names are looked at in any case.
       engine: { '1. e4 e5 2. Nf3 f6': '+1.90 Nxe5 Qe7; +0.85 Bc4' },
       findings: [
         {
-          start: '3:12',
-          end: '3:15',
+          at: '3:12-3:15',
           message:
             'The answer 3.Bc4 is more than 0.8 pawns worse than 3.Nxe5: for White, Example 1 at depth 20 counts +0.85 against +1.90.',
           hint: 'Its line is 3.Nxe5 Qe7. Mend the exercise, or except it with `:allow[engine-exercise …]` and the reason.',
         },
         {
-          start: '5:8',
-          end: '5:12',
+          at: '5:8-5:12',
           message:
             '3.Nxe5 is listed under `wrong`, and is as good as the answer 3.Bc4: for White, Example 1 at depth 20 counts +1.90 and +0.85.',
           hint: 'List it under `answer` or `also`, or choose a position with one answer.',

@@ -36,8 +36,7 @@ the best reply is two pawns down, nothing is told.
       },
       findings: [
         {
-          start: '2:13',
-          end: '2:16',
+          at: '2:13-2:16',
           message:
             'After 2.Qh5 the course does not cover 2...Nc6, more than 0.8 pawns better than all that it covers: for Black, Example 1 at depth 20 counts +0.40 against -3.10 for 2...g6.',
           hint: 'Cover 2...Nc6 3.Bc4, or except it with `:allow[engine-reply …]` and the reason.',

@@ -27,8 +27,7 @@ assessment sign behind it.
       },
       findings: [
         {
-          start: '2:17',
-          end: '2:19',
+          at: '2:17-2:19',
           message:
             '2...f6 has no sign, and is more than 1.5 pawns worse than 2...Nc6: for Black, Example 1 at depth 20 counts -1.90 against -0.30.',
           hint: 'Mark it with ?, ?? or ?!; better is 2...Nc6 3.Bb5.',

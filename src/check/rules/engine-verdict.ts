@@ -51,8 +51,7 @@ nobody holds at the board. Then say so and except the line.
       engine: { '1. e4 e5 2. Qh5 Nc6 3. Qxf7+': '+7.40 Kxf7 d4' },
       findings: [
         {
-          start: '2:24',
-          end: '2:29',
+          at: '2:24-2:29',
           message:
             'After 3.Qxf7+ the sign +- says “White has a decisive advantage”, but Example 1 at depth 20 counts -7.40 for White.',
           hint: 'Its line is 3...Kxf7 4.d4. Change the sign, or except it with `:allow[engine-verdict …]` and the reason.',
@@ -66,8 +65,7 @@ nobody holds at the board. Then say so and except the line.
       engine: { '1. f3 e5 2. g4': '#1 Qh4#' },
       findings: [
         {
-          start: '2:13',
-          end: '2:15',
+          at: '2:13-2:15',
           message:
             'After 2.g4 the sign = says “equal position”, but Example 1 at depth 20 counts mated in 1 for White.',
         },

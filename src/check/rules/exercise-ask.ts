@@ -35,8 +35,7 @@ neither does a question that can be answered with no.
         '```exercise after="1. e4 e5 2. Nf3"\nask: White to move. How is the pawn defended?\nanswer: 2... Nc6\n```',
       findings: [
         {
-          start: '2:6',
-          end: '2:19',
+          at: '2:6-2:19',
           message: 'The question says “White to move”, but Black is to move.',
           hint: 'Correct the question or the position.',
         },
@@ -48,8 +47,7 @@ neither does a question that can be answered with no.
         '```exercise fen="6k1/5ppp/8/8/8/8/5PPP/R5K1 w - - 0 1"\nask: Find the mate in two!\nanswer: 1. h3\nalso: 1. Ra8# {is quicker.}\n```\n\n```exercise fen="6k1/5ppp/8/8/8/8/5PPP/R5K1 w - - 0 1"\nask: Mate in one.\nanswer: 1. Ra8#\n```',
       findings: [
         {
-          start: '3:12',
-          end: '3:14',
+          at: '3:12-3:14',
           message: 'The question asks for “mate in two”, but no mate in 2 can be forced with 1.h3.',
           hint: 'Correct the answer or the question.',
         },
@@ -61,7 +59,7 @@ neither does a question that can be answered with no.
         '```exercise after="1. e4 e5 2. Nf3 Nc6 3. Bc4 Nf6"\nask: How does White win a piece?\nanswer: 4. Ng5 d5 5. exd5 Na5 6. Bb5+ c6 7. dxc6 bxc6\n```',
       findings: [
         {
-          start: '3:12',
+          at: '3:12',
           message:
             'The question asks to “win a piece”, but with 4.Ng5 its line wins 1 pawn in all.',
         },
@@ -73,12 +71,11 @@ neither does a question that can be answered with no.
         '```exercise after="1. f3 e5 2. g4"\nask: Weiß am Zug.\nanswer: 2... Qh4#\n```\n\n```exercise after="1. f3 e5 2. g4"\nask: Juegan negras y dan mate.\nanswer: 2... d5\n```\n\n```exercise after="1. f3 e5 2. g4"\nask: Schwarz zieht und setzt matt.\nanswer: 2... Qh4#\n```',
       findings: [
         {
-          start: '2:6',
-          end: '2:17',
+          at: '2:6-2:17',
           message: 'The question says “Weiß am Zug”, but Black is to move.',
         },
         {
-          start: '8:14',
+          at: '8:14',
           message:
             'The question asks for “Juegan negras y dan mate”, but with 2...d5 its line does not end in mate.',
         },

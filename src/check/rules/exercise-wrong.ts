@@ -33,8 +33,7 @@ of \`also\` have no bad sign of their own.
         '```moves\n1. e4 e5 2. Nf3 Nc6 {:here[open]} 3. Bb5\n```\n\n```exercise at="open"\nask: What now?\nanswer: 3. Bc4\n```',
       findings: [
         {
-          start: '7:12',
-          end: '7:15',
+          at: '7:12-7:15',
           message: 'The answer is 3.Bc4, but in line 2 the course advises 3.Bb5 in this position.',
           hint: 'Make 3.Bb5 the answer, and list 3.Bc4 under `also` if it is good too.',
         },
@@ -46,8 +45,7 @@ of \`also\` have no bad sign of their own.
         '```moves\n1. e4 e5 2. Nf3 Nc6 {:here[open]} 3. Bb5\n  ( 3. Nxe5?? Nxe5 )\n```\n\n```exercise at="open"\nask: What now?\nanswer: 3. Bb5\nalso: 3. Nxe5\n```',
       findings: [
         {
-          start: '9:10',
-          end: '9:14',
+          at: '9:10-9:14',
           message: '3.Nxe5 stands under `also`, but in line 3 the course marks it ??.',
           hint: 'Take it out, or list it under `wrong`.',
         },
@@ -59,7 +57,7 @@ of \`also\` have no bad sign of their own.
         '```moves\n1. e4 e5 2. Nf3 Nc6 {:here[open]} 3. Bb5\n  ( 3. Bc4 {:option[quieter]} 3... Bc5 = )\n```\n\n```exercise at="open"\nask: Which moves are no good?\nanswer: 3. Bb5\nwrong:\n  - 3. Bc4 {does not attack the knight.}\n```',
       findings: [
         {
-          start: '10:8',
+          at: '10:8',
           message: '3.Bc4 stands under `wrong`, but in line 3 the course calls it an alternative.',
           hint: 'List it under `also`.',
         },
@@ -71,8 +69,7 @@ of \`also\` have no bad sign of their own.
         '```moves\n1. e4 e5 2. Nf3 Nc6 {:here[open]} 3. Bb5 a6 4. Ba4\n```\n\n```exercise at="open"\nask: What now?\nanswer: 3. Bb5 a6 4. Bxc6 dxc6\n```',
       findings: [
         {
-          start: '7:22',
-          end: '7:26',
+          at: '7:22-7:26',
           message:
             'The line of this answer goes on with 4.Bxc6, but in line 2 the course advises 4.Ba4 in that position.',
           hint: 'Go on with 4.Ba4, or end the line before.',
@@ -85,8 +82,7 @@ of \`also\` have no bad sign of their own.
         '```exercise after="1. e4 e5"\nask: What now?\nanswer:\n  - 2. Nf3\n  - 2. Nc3\nwrong: 2. Nc3 {is slow.}\n```',
       findings: [
         {
-          start: '6:11',
-          end: '6:14',
+          at: '6:11-6:14',
           message: '2.Nc3 stands under `answer` already.',
           hint: 'Keep it in one of the two lists.',
         },
@@ -97,8 +93,7 @@ of \`also\` have no bad sign of their own.
       course: '```exercise after="1. e4 e5" before="2. Nf3"\nask: What now?\nanswer: 2... Nc6\n```',
       findings: [
         {
-          start: '1:41',
-          end: '1:44',
+          at: '1:41-1:44',
           message:
             '2.Nf3 stands under `before`, but this is a course for White: the question would be put to Black.',
           hint: 'Let the moves before it end with 2.Nf3, or begin the answer with it.',
@@ -110,8 +105,7 @@ of \`also\` have no bad sign of their own.
       course: '```exercise after="1. e4 e5"\nask: What now?\nanswer: 2. Qh5?!\n```',
       findings: [
         {
-          start: '3:12',
-          end: '3:15',
+          at: '3:12-3:15',
           message: '2.Qh5 stands under `answer`, but here it is marked ?!.',
           hint: 'Take the sign away, or list it under `wrong`.',
         },

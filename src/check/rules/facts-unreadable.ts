@@ -23,8 +23,7 @@ a merge, is left out; the others count. Take it out, and the next run looks at t
       findings: [
         {
           file: 'facts/engine.tsv',
-          start: '1:1',
-          end: '1:13',
+          at: '1:1-1:13',
           message:
             'This line of the engine’s results is not read: it is a mark of a merge that git left open.',
           hint: 'Take the line out, and let `linewright engine` look at the position again.',
@@ -37,8 +36,7 @@ a merge, is left out; the others count. Take it out, and the next run looks at t
       engine: { '1. e4 e5': '+0.30 Nf3; +0.20 Nc6' },
       findings: [
         {
-          start: '2:7',
-          end: '2:9',
+          at: '2:7-2:9',
           message: 'The kept results of an engine name Nc6 after 1...e5, and it cannot be played.',
           hint: 'Take the line of this position out of the results, and let `linewright engine` look at it again.',
         },

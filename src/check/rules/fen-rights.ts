@@ -21,8 +21,7 @@ not found there. Nothing is said where the moves of the course lead to the posit
         '```moves\n1. e4 e5 2. Nf3 Nc6 3. Bb5\n```\n\n```diagram fen="r1bqkbnr/pppp1ppp/2n5/1B2p3/4P3/5N2/PPPP1PPP/RNBQK2R b - - 3 3"\n```',
       findings: [
         {
-          start: '5:17',
-          end: '5:79',
+          at: '5:17-5:79',
           message:
             'This is the board after 3.Bb5 (in line 2) with other rights to castle: there `KQkq`, here none.',
           hint: 'Write the FEN as `r1bqkbnr/pppp1ppp/2n5/1B2p3/4P3/5N2/PPPP1PPP/RNBQK2R b KQkq - 3 3`, or name the position with `:here[…]` and use its name.',
@@ -35,7 +34,7 @@ not found there. Nothing is said where the moves of the course lead to the posit
         '```moves\n1. e4 e5 2. Nf3 Nc6 3. Bb5\n```\n\n```moves fen="r1bqkbnr/pppp1ppp/2n5/1B2p3/4P3/5N2/PPPP1PPP/RNBQK2R w KQkq - 3 3"\n3. O-O\n```',
       findings: [
         {
-          start: '5:15',
+          at: '5:15',
           message:
             'This is the board after 3.Bb5 (in line 2) with another side to move: there Black.',
         },

@@ -22,8 +22,7 @@ move that is not legal there was not played; the finding stands in the game's ow
       findings: [
         {
           file: 'games/club.pgn',
-          start: '3:13',
-          end: '3:16',
+          at: '3:13-3:16',
           message:
             "The game cannot have been played so: 2.Nd4 is not possible, no knight of White's can reach d4.",
         },

@@ -18,8 +18,7 @@ Laws of Chess, articles 5.1 and 5.2). The result behind the moves must be the on
       course: '```game\n1. f3 e5 2. g4 Qh4# 1-0\n```',
       findings: [
         {
-          start: '2:16',
-          end: '2:20',
+          at: '2:16-2:20',
           message: 'The game ends in mate, so its result is 0-1 and not 1-0.',
           hint: 'Correct the result, or the moves.',
         },
@@ -30,8 +29,7 @@ Laws of Chess, articles 5.1 and 5.2). The result behind the moves must be the on
       course: '```game\n[Result "1/2-1/2"]\n\n1. e4 e5 1-0\n```',
       findings: [
         {
-          start: '2:10',
-          end: '2:17',
+          at: '2:10-2:17',
           message: 'The tag says 1/2-1/2, and behind the moves stands 1-0.',
           hint: 'Correct one of the two.',
         },
@@ -42,8 +40,7 @@ Laws of Chess, articles 5.1 and 5.2). The result behind the moves must be the on
       course: '```game\n[Result "1-0"]\n\n1. f3 e5 2. g4 Qh4#\n```',
       findings: [
         {
-          start: '2:10',
-          end: '2:13',
+          at: '2:10-2:13',
           message: 'The game ends in mate, so its result is 0-1 and not 1-0.',
         },
       ],

@@ -29,8 +29,7 @@ that links to it still lead there.
       findings: [
         {
           file: 'course.yaml',
-          start: '1:8',
-          end: '1:25',
+          at: '1:8-1:25',
           message,
           hint: 'Write `id: the-quiet-italian` below it, and never change that line.',
         },
@@ -46,8 +45,7 @@ that links to it still lead there.
       findings: [
         {
           file: 'course.yaml',
-          start: '1:8',
-          end: '1:14',
+          at: '1:8-1:14',
           message,
           hint: 'Write `id: "2026"` below it, and never change that line.',
         },

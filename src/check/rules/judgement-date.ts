@@ -17,12 +17,11 @@ the edition before are asked again, for which the date must be right.
         '```moves\n1. e4 e5 {:judge[2025-13-01 The centre is equal.]} 2. Nf3 {:judge[1.11.2025 White is freer.]}\n```',
       findings: [
         {
-          start: '2:18',
-          end: '2:28',
+          at: '2:18-2:28',
           message: '`2025-13-01` is no date.',
           hint: 'Write year, month and day, such as `2025-11-01`, or no date at all.',
         },
-        { start: '2:67', end: '2:76', message: '`1.11.2025` is no date.' },
+        { at: '2:67-2:76', message: '`1.11.2025` is no date.' },
       ],
     },
     {
@@ -30,7 +29,7 @@ the edition before are asked again, for which the date must be right.
       course: '```moves\n1. e4 e5 {:judge[2925-11-01 The centre is equal.]}\n```',
       findings: [
         {
-          start: '2:18',
+          at: '2:18',
           message: 'This judgement is dated 2925-11-01, which lies in the future.',
           hint: 'Write the day on which you judged so.',
         },

@@ -20,8 +20,7 @@ the first counts.
       findings: [
         {
           file: 'chapters/2.md',
-          start: '5:8',
-          end: '5:19',
+          at: '5:8-5:19',
           message: 'The name `main` is given already, in chapters/1.md, line 5.',
           hint: 'Give this position another name.',
         },

@@ -16,8 +16,7 @@ before the promise, the chapters were moved: write a link, \`[text](pos:name)\`,
       side: 'both',
       findings: [
         {
-          start: '2:25',
-          end: '2:37',
+          at: '2:25-2:37',
           message: 'The position `king` comes earlier, in line 2, not later.',
           hint: 'Write a link instead: `[…](pos:king)`.',
         },

@@ -26,8 +26,7 @@ chapter that is no draft.
       course: '```moves\n1. e4 {:here[main]} e5\n```\n\nBack to [the start](pos:mian).',
       findings: [
         {
-          start: '5:25',
-          end: '5:29',
+          at: '5:25-5:29',
           message: 'No position of the course is named `mian`.',
           hint: 'Did you mean `main`?',
         },
@@ -38,8 +37,7 @@ chapter that is no draft.
       course: '```moves from="nowhere"\n1. e4\n```',
       findings: [
         {
-          start: '1:16',
-          end: '1:23',
+          at: '1:16-1:23',
           message: 'No position of the course is named `nowhere`.',
           hint: 'Name one with `:here[nowhere]` in a comment behind its move.',
         },
@@ -63,15 +61,13 @@ chapter that is no draft.
       findings: [
         {
           file: 'french/chapters/1.md',
-          start: '5:48',
-          end: '5:58',
+          at: '5:48-5:58',
           message: '“slav” publishes no position that is named `tabya`.',
           hint: 'Did you mean `slav/tabiya`?',
         },
         {
           file: 'french/chapters/1.md',
-          start: '5:76',
-          end: '5:87',
+          at: '5:76-5:87',
           message: 'The shelf has no course `slaw`.',
           hint: 'Did you mean `slav/tabiya`?',
         },

@@ -25,8 +25,7 @@ two moves or more in common: stop it at the position where the two meet, with \`
       side: 'both',
       findings: [
         {
-          start: '6:34',
-          end: '6:37',
+          at: '6:34-6:37',
           message: 'This line, to 2...Nc6, is told to its end in line 2 already.',
           hint: 'Name a position of it there and start this block from it with from="…", or link to it.',
         },
@@ -39,13 +38,13 @@ two moves or more in common: stop it at the position where the two meet, with \`
       side: 'both',
       findings: [
         {
-          start: '6:44',
+          at: '6:44',
           message:
             'This line, to 4.Bg5, is told to its end in line 2 already, by another order of moves.',
           hint: 'Stop where the lines meet, with `:same[…]` or a link.',
         },
         {
-          start: '14:32',
+          at: '14:32',
           message: 'This line, to 4.e3, is told to its end in line 10 already, from another start.',
           hint: 'Name a position of it there and start this block from it with from="…", or link to it.',
         },

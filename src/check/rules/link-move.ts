@@ -22,13 +22,12 @@ left alone.
       side: 'both',
       findings: [
         {
-          start: '5:9',
-          end: '5:26',
+          at: '5:9-5:26',
           message: 'The words say 3.Bc4, and `main` is the position after 3.Bb5.',
           hint: 'Correct the words or the name.',
         },
         {
-          start: '5:32',
+          at: '5:32',
           message: 'The words say 2...Nf6, and `main` is the position after 3.Bb5.',
         },
       ],

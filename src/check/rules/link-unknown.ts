@@ -21,8 +21,7 @@ position may stand there too. A link whose \`#…\` names nothing leads to the t
       },
       findings: [
         {
-          start: '1:16',
-          end: '1:32',
+          at: '1:16-1:32',
           message:
             'This leads to `#mark-and-arrows`, and “Boards” has no heading and no position of that name.',
           hint: 'Did you mean `#marks-and-arrows`?',
@@ -37,8 +36,7 @@ position may stand there too. A link whose \`#…\` names nothing leads to the t
         '[there](#at-rnbqkbnr-pp1ppppp-8-2p5-4P3-8-PPPP1PPP-RNBQKBNR-w-KQkq).',
       findings: [
         {
-          start: '5:80',
-          end: '5:138',
+          at: '5:80-5:138',
           message: 'This leads to a position that “1” does not show.',
           hint: 'Name a position that it shows with `:here[name]`, and link to it with `[text](pos:name)`.',
         },

@@ -43,8 +43,7 @@ pawn alone is never missed: this is no engine.
       course: '```moves\n1. e4 e5 2. Nf3 d6 3. Bc4 Bg4 4. h3 Bh5 5. Nxe5\n```',
       findings: [
         {
-          start: '2:44',
-          end: '2:48',
+          at: '2:44-2:48',
           message:
             'After 5.Nxe5 Black wins 3 pawns’ worth with 5...Bxd1, and the course shows nothing for it.',
           hint: 'Cover 5...Bxd1 and its answer, say in a comment what there is for it, mark the move `!?`, or correct it.',

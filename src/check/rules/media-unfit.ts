@@ -32,8 +32,7 @@ have a *plain* SVG among the kinds they save.
       },
       findings: [
         {
-          start: '1:1',
-          end: '1:28',
+          at: '1:1-1:28',
           message:
             'media/plan.svg is not published: it has the event handler `onload` and `<script>`.',
           hint: 'A browser that opens the picture would run or fetch that. Export it again as a plain SVG, or as a PNG.',
@@ -48,8 +47,7 @@ have a *plain* SVG among the kinds they save.
       },
       findings: [
         {
-          start: '1:15',
-          end: '1:40',
+          at: '1:15-1:40',
           message:
             'media/games.shtml is not published: files that end with .shtml are none of the kinds that a course hands out.',
           hint: 'Files of these kinds are published: avif, gif, jpeg, jpg, png, svg, webp, csv, docx, epub, odp, ods, odt, pdf, pgn, pptx, txt, xlsx, zip, flac, m4a, mp3, mp4, ogg, opus, wav, webm, otf, ttf, woff, woff2. Put others into a zip file.',

@@ -14,8 +14,7 @@ not count, since it cannot move there.
       course: '```moves\n1. d4 d5 2. Nf3 Nf6 3. e3 e6 4. Bd3 c5 5. c3 Nc6 6. Nd2\n```',
       findings: [
         {
-          start: '2:53',
-          end: '2:56',
+          at: '2:53-2:56',
           message:
             '6.Nd2 is not one move: the knight on f3 and the knight on b1 can both go to d2.',
           hint: 'Did you mean Nfd2 or Nbd2?',

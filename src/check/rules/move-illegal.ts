@@ -17,8 +17,7 @@ Variations that branch off before it are judged all the same.
       course: '```moves\n1. d4 d5 2. c4 e6 3. Nc3 Bb4 4. Ne4\n```',
       findings: [
         {
-          start: '2:33',
-          end: '2:36',
+          at: '2:33-2:36',
           message:
             '4.Ne4 cannot be played: the knight on c3 is pinned to the king on e1 by the bishop on b4.',
           hint: 'Did you mean e4 or Nf3?',
@@ -30,7 +29,7 @@ Variations that branch off before it are judged all the same.
       course: '```moves\n1. e4 e5 2. Nf3 ( 1... c5 ) Nc6\n```',
       findings: [
         {
-          start: '2:24',
+          at: '2:24',
           message: "2.c5 cannot be played: it is White's move here, and the pawn on c7 is Black's.",
           hint: 'In place of 1...e5 it can be played: put the variation behind that move.',
         },
@@ -42,8 +41,7 @@ Variations that branch off before it are judged all the same.
         '```exercise fen="4k3/8/8/8/8/8/4P3/4K3 w - - 0 1"\nask: Forward!\nanswer: e5\nwrong: Kd2\n```',
       findings: [
         {
-          start: '3:9',
-          end: '3:11',
+          at: '3:9-3:11',
           message: '1.e5 cannot be played: the pawn on e2 cannot go as far as e5 in one move.',
           hint: 'Did you mean e3 or e4?',
         },
@@ -57,8 +55,7 @@ Variations that branch off before it are judged all the same.
       },
       findings: [
         {
-          start: '2:45',
-          end: '2:48',
+          at: '2:45-2:48',
           message:
             '5.Ke1 cannot be played: the king on g1 moves one square only, and e1 is further away.',
           hint: 'In English letters this would be a move, but with `pieces: es` it is written Te1.',

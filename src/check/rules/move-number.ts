@@ -22,8 +22,7 @@ Periods as in \`5...\` before a move by White are told too.
       course: '```moves\n1. d4 d5 2. c4 e6 4. Nc3 c5 5. cxd5\n```',
       findings: [
         {
-          start: '2:19',
-          end: '2:21',
+          at: '2:19-2:21',
           message: 'This is move 3, not 4: Nc3 is played at 3.Nc3.',
           hint: 'Is a move missing before it? If not, write 3. (1 more number behind it is wrong likewise).',
         },
@@ -40,8 +39,7 @@ Periods as in \`5...\` before a move by White are told too.
       course: '```moves\n1. d4 d5 2... c4\n```',
       findings: [
         {
-          start: '2:10',
-          end: '2:14',
+          at: '2:10-2:14',
           message: '2... stands before a move by Black, but it is White who plays 2.c4.',
           hint: 'Is a move missing before it? If not, write 2.',
         },

@@ -18,17 +18,13 @@ go to e2 (a pinned knight does not count), \`0-0\` with zeros, \`e8Q\` without \
     {
       title: 'A pinned rival needs no disambiguation (the example of the PGN standard, 8.2.3.4)',
       course: '```moves fen="4k3/8/8/8/1b6/2N5/8/4K1N1 w - - 0 1"\n1. Nge2\n```',
-      findings: [
-        { start: '2:4', end: '2:8', message: '1.Ne2 is written as Nge2.', hint: 'Write Ne2.' },
-      ],
+      findings: [{ at: '2:4-2:8', message: '1.Ne2 is written as Nge2.', hint: 'Write Ne2.' }],
       fixed: '```moves fen="4k3/8/8/8/1b6/2N5/8/4K1N1 w - - 0 1"\n1. Ne2\n```',
     },
     {
       title: 'Castling with zeros',
       course: '```moves\n1. e4 e5 2. Nf3 Nf6 3. Bc4 Bc5 4. 0-0\n```',
-      findings: [
-        { start: '2:35', end: '2:38', message: '4.O-O is written as 0-0.', hint: 'Write O-O.' },
-      ],
+      findings: [{ at: '2:35-2:38', message: '4.O-O is written as 0-0.', hint: 'Write O-O.' }],
       fixed: '```moves\n1. e4 e5 2. Nf3 Nf6 3. Bc4 Bc5 4. O-O\n```',
     },
     {
@@ -37,9 +33,7 @@ go to e2 (a pinned knight does not count), \`0-0\` with zeros, \`e8Q\` without \
         'course.yaml': 'title: Test\nid: test\nside: both\npieces: de\n',
         'chapters/1.md': '```moves\n1. Sg1-f3\n```',
       },
-      findings: [
-        { start: '2:4', end: '2:10', message: '1.Nf3 is written as Sg1-f3.', hint: 'Write Sf3.' },
-      ],
+      findings: [{ at: '2:4-2:10', message: '1.Nf3 is written as Sg1-f3.', hint: 'Write Sf3.' }],
       fixed: '```moves\n1. Sf3\n```',
     },
   ],

@@ -19,8 +19,7 @@ false sign misleads the reader, and a missing one hides a forcing move.
       course: '```moves\n1. e4 e5 2. Qh5 Nc6 3. Qxf7\n```',
       findings: [
         {
-          start: '2:24',
-          end: '2:28',
+          at: '2:24-2:28',
           message: '3.Qxf7+ gives check, and its sign is missing.',
           hint: 'Write Qxf7+.',
         },
@@ -30,7 +29,7 @@ false sign misleads the reader, and a missing one hides a forcing move.
     {
       title: 'A sign where there is no check',
       course: '```moves\n1. e4+ e5\n```',
-      findings: [{ start: '2:4', end: '2:7', message: '1.e4 gives no check.', hint: 'Write e4.' }],
+      findings: [{ at: '2:4-2:7', message: '1.e4 gives no check.', hint: 'Write e4.' }],
       fixed: '```moves\n1. e4 e5\n```',
     },
     {
@@ -38,8 +37,7 @@ false sign misleads the reader, and a missing one hides a forcing move.
       course: '```moves\n1. f3 e5 2. g4 Qh4+\n```',
       findings: [
         {
-          start: '2:16',
-          end: '2:20',
+          at: '2:16-2:20',
           message: '2...Qh4# is mate, not only check.',
           hint: 'Write Qh4#.',
         },
@@ -54,8 +52,7 @@ false sign misleads the reader, and a missing one hides a forcing move.
       },
       findings: [
         {
-          start: '2:24',
-          end: '2:28',
+          at: '2:24-2:28',
           message: '3.Qxf7+ gives check, and its sign is missing.',
           hint: 'Write Dxf7+.',
         },

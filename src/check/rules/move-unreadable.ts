@@ -35,8 +35,7 @@ export const moveUnreadable = defineCourseRule({
       },
       findings: [
         {
-          start: '2:8',
-          end: '2:9',
+          at: '2:8-2:9',
           message: 'N is the English letter of the knight, and `pieces: de` is set.',
           hint: 'Write S; a game in English letters may stand in a file of games/.',
         },
@@ -51,8 +50,7 @@ export const moveUnreadable = defineCourseRule({
       },
       findings: [
         {
-          start: '2:15',
-          end: '2:18',
+          at: '2:15-2:18',
           message:
             '2.Cc3 is no move: C stands for no piece: with `pieces: de` the letters are K, D, T, L and S.',
           hint: 'Did you mean c3 or Sc3?',
@@ -64,8 +62,7 @@ export const moveUnreadable = defineCourseRule({
       course: '```moves\n1. e4 e5 2. Nf3 Nc6 3. Bb5 a6 4. O-O Nf6 5. Rel! Be7 6. c3\n```',
       findings: [
         {
-          start: '2:45',
-          end: '2:48',
+          at: '2:45-2:48',
           message: '5.Rel is no move: it ends with the letter l in place of the digit 1.',
           hint: 'Did you mean Re1?',
         },
@@ -76,8 +73,7 @@ export const moveUnreadable = defineCourseRule({
       course: '```moves\n```',
       findings: [
         {
-          start: '1:1',
-          end: '1:9',
+          at: '1:1-1:9',
           message: 'This `moves` block is empty.',
           hint: 'Write moves in it, such as `1. e4 e5`, or take it out.',
         },
@@ -88,8 +84,7 @@ export const moveUnreadable = defineCourseRule({
       course: '```moves\n1. e4 e5 (1... c5 2. Nf3\n```',
       findings: [
         {
-          start: '2:10',
-          end: '2:11',
+          at: '2:10-2:11',
           message: 'This variation is opened here and never closed.',
           hint: 'Put ) after its last move.',
         },

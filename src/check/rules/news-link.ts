@@ -25,8 +25,7 @@ position of a chapter is gone, the link leads to the top of the chapter.
       findings: [
         {
           file: 'news/2026-11-25.md',
-          start: '6:34',
-          end: '6:38',
+          at: '6:34-6:38',
           message: 'No position of the course is named `mian`, so this is shown without a link.',
           hint: 'Did you mean `main`?',
         },
@@ -42,8 +41,7 @@ position of a chapter is gone, the link leads to the top of the chapter.
       findings: [
         {
           file: 'news/2026-11-25.md',
-          start: '9:16',
-          end: '9:20',
+          at: '9:16-9:20',
           message: 'No position of the course is named `mian`, so this board is not shown.',
           hint: 'Did you mean `main`?',
         },
@@ -59,8 +57,7 @@ position of a chapter is gone, the link leads to the top of the chapter.
       findings: [
         {
           file: 'news/2026-11-25.md',
-          start: '6:8',
-          end: '6:24',
+          at: '6:8-6:24',
           message: 'This link leads to ../chapters/1.md#b1, and nothing of that name is published.',
           hint: 'Name a chapter as `….md`, a file as `media/…`, or a whole address that begins with `https://`.',
         },
@@ -76,8 +73,7 @@ position of a chapter is gone, the link leads to the top of the chapter.
       findings: [
         {
           file: 'news/2026-11-25.md',
-          start: '6:32',
-          end: '6:38',
+          at: '6:32-6:38',
           message:
             'This leads to `#marks`, and “exchange” has no heading and no position of that name.',
           hint: 'Write a heading as its words in small letters, joined by hyphens; for a position, `[text](pos:name)`.',

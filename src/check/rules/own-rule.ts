@@ -23,8 +23,7 @@ read for it through a link, and code may import nothing but \`linewright/rules\`
       findings: [
         {
           file: 'course.yaml',
-          start: '4:5',
-          end: '4:20',
+          at: '4:5-4:20',
           message: 'There is no file rules/reading-tme.mjs.',
           hint: 'Did you mean `reading-time.mjs`?',
         },

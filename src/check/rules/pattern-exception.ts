@@ -22,8 +22,7 @@ except any position that has it.
         '```moves\n1. d4 d5 {:here[closed]} 2. c4 dxc4 3. e3\n```\n\n```pattern\ntitle: Pawn taken\nwhite: d4\nblack: c4\nclaim: half-open d black\nexcept: closed\n```',
       findings: [
         {
-          start: '10:9',
-          end: '10:15',
+          at: '10:9-10:15',
           message: 'The position `closed` does not have this pattern, so it needs no exception.',
           hint: 'Take the name out of `except`.',
         },
@@ -35,7 +34,7 @@ except any position that has it.
         '```moves\n1. d4 d5 2. c4 dxc4 {:here[taken]} 3. e3\n```\n\n```pattern\ntitle: Pawn taken\nwhite: d4\nblack: c4\nclaim: half-open d black\nexcept: taken\n```',
       findings: [
         {
-          start: '10:9',
+          at: '10:9',
           message: 'Everything that this pattern says holds in `taken`, so it needs no exception.',
           hint: 'Take the name out of `except`.',
         },

@@ -20,8 +20,7 @@ board turned upside down. Under \`at\` stand the named positions where it must h
       side: 'both',
       findings: [
         {
-          start: '8:5',
-          end: '8:9',
+          at: '8:5-8:9',
           message: 'The pattern does not hold in `open`: no white knight stands on f3.',
           hint: 'Correct the pattern, or take the name out of `at`.',
         },

@@ -18,7 +18,7 @@ both), a student who follows the advice never meets it.
       course: '```moves\n1. e4 e5 2. Nf3\n```\n\n```pattern\ntitle: Fianchetto\nwhite: g3 Bg2\n```',
       findings: [
         {
-          start: '5:1',
+          at: '5:1',
           message: 'No position of the course has this pattern.',
           hint: 'Correct its squares, or add the line in which it arises.',
         },
@@ -30,7 +30,7 @@ both), a student who follows the advice never meets it.
         '```moves\n1. e4 e5 2. Nf3\n  ( 2. f3? {weakens the king} 2... Nf6 )\n```\n\n```pattern\ntitle: A wall\nwhite: e4 f3\n```',
       findings: [
         {
-          start: '6:1',
+          at: '6:1',
           message:
             'Only positions behind a mistake have this pattern, such as the one after 2.f3: whoever follows the course never meets it.',
           hint: 'Correct its squares, or add a line in which it arises.',

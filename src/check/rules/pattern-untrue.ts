@@ -29,8 +29,7 @@ A finding names the first position where it fails, and says in how many others i
         '```moves\n1. e4 d5 2. exd5 Qxd5 3. d4 Nf6 4. c4\n```\n\n```pattern\ntitle: No pawn on the e-file\nwhite: d4\nempty: e2 e3 e4 e5\nclaim: isolated d4\n```',
       findings: [
         {
-          start: '9:8',
-          end: '9:19',
+          at: '9:8-9:19',
           message:
             '`isolated d4` is false after 3.d4, where this pattern stands: the white pawn on c2 stands beside its file. It fails in 2 more of its 3 positions.',
           hint: 'Correct the claim, place more pieces in the pattern, or list the name of that position under `except`.',
@@ -43,8 +42,7 @@ A finding names the first position where it fails, and says in how many others i
         '```moves\n1. d4 d5 2. c4 e6 3. Nc3 Nf6 4. cxd5 exd5 5. Bg5\n```\n\n```pattern\ntitle: The exchange\nwhite: d4\nblack: d5 Nf6\nempty: c4 e6\nadvice: Bf4\n```',
       findings: [
         {
-          start: '10:9',
-          end: '10:12',
+          at: '10:9-10:12',
           message:
             'Bf4 is not the advice after 4...exd5, where this pattern stands: there the course advises 5.Bg5.',
           hint: 'Correct the advice, place more pieces in the pattern, or list the name of that position under `except`.',
@@ -57,7 +55,7 @@ A finding names the first position where it fails, and says in how many others i
         '```moves\n1. d4 d5 2. c4 e6 3. cxd5 exd5 4. a3 h6 =\n```\n\n```pattern\ntitle: The exchange\nwhite: d4\nblack: d5 h6\nempty: c4 e6\nadvice: Nf4\n```',
       findings: [
         {
-          start: '10:9',
+          at: '10:9',
           message:
             "Nf4 cannot be played after 4...h6, where this pattern stands: no knight of White's can reach f4.",
         },
@@ -66,7 +64,7 @@ A finding names the first position where it fails, and says in how many others i
     {
       title: 'No move at all',
       course: '```pattern\ntitle: King pawn\nwhite: e4\nadvice: Zf3\n```',
-      findings: [{ start: '4:9', end: '4:12', message: '`Zf3` is no move.' }],
+      findings: [{ at: '4:9-4:12', message: '`Zf3` is no move.' }],
     },
     {
       title: 'True everywhere but where the author says so',

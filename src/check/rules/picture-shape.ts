@@ -27,15 +27,13 @@ shows where they stand.
       findings: [
         {
           file: 'course.yaml',
-          start: '4:7',
-          end: '4:21',
+          at: '4:7-4:21',
           message: '`media/club.svg` is 300 by 200 pixels, and an icon is square.',
           hint: 'Crop it, or give it room of its own on two sides: tabs and start pages show it small, with a gap there.',
         },
         {
           file: 'course.yaml',
-          start: '7:9',
-          end: '7:25',
+          at: '7:9-7:25',
           message:
             '`media/ribbon.svg` is 900 by 100 pixels, and the head of a page shows a logo in one line of text.',
           hint: 'Make it at most 6 times as wide as high, and twice as high as wide.',

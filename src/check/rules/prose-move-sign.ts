@@ -31,15 +31,13 @@ A move in the text is the move of the block that it links to, and reads like it:
       side: 'both',
       findings: [
         {
-          start: '5:8',
-          end: '5:14',
+          at: '5:8-5:14',
           message: '2.Qh5 takes nothing.',
           hint: 'Write 2.Qh5.',
         },
-        { start: '5:23', end: '5:30', message: '3.Qxf7+ is check and no mate.' },
+        { at: '5:23-5:30', message: '3.Qxf7+ is check and no mate.' },
         {
-          start: '5:38',
-          end: '5:44',
+          at: '5:38-5:44',
           message: '3.Qxf7+ takes something, and its sign is missing.',
         },
       ],
@@ -52,9 +50,7 @@ A move in the text is the move of the block that it links to, and reads like it:
         'course.yaml': 'title: Test\nid: test\nside: both\npieces: de\n',
         'chapters/1.md': '```moves\n1. e4 e5 2. Dh5\n```\n\nAfter `2.Dxh5` he defends.',
       },
-      findings: [
-        { start: '5:8', end: '5:14', message: '2.Qh5 takes nothing.', hint: 'Write 2.Dh5.' },
-      ],
+      findings: [{ at: '5:8-5:14', message: '2.Qh5 takes nothing.', hint: 'Write 2.Dh5.' }],
       fixed: '```moves\n1. e4 e5 2. Dh5\n```\n\nAfter `2.Dh5` he defends.',
     },
     {

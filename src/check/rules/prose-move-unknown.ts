@@ -29,8 +29,7 @@ Inline code without a move number, such as \`Nf3\`, is left alone.
       course: '```moves\n1. d4 d5 2. c4 e6\n```\n\nAfter `2...c6` all is different.',
       findings: [
         {
-          start: '5:8',
-          end: '5:14',
+          at: '5:8-5:14',
           message: 'No block of the chapter has 2...c6.',
           hint: 'There the chapter has 2...e6. Put the move into a block, as a variation, or write it without its number.',
         },

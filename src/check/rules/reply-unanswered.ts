@@ -35,8 +35,7 @@ that pawns go.
       course: '```moves\n1. e4 e5 (1... c5) 2. Nf3\n```',
       findings: [
         {
-          start: '2:16',
-          end: '2:18',
+          at: '2:16-2:18',
           message: 'The line stops after 1...c5 with White to move, and the course has no answer.',
           hint: 'Add the answer, a link such as `[here](pos:…)`, an assessment sign, or `:end[reason]`.',
         },
@@ -59,8 +58,7 @@ that pawns go.
       course: '```moves\n1. e4 e5 2. Nf3 Nc6 3. Bb5 a6 (3... Nf6 4. Nc3?) 4. Ba4\n```',
       findings: [
         {
-          start: '2:44',
-          end: '2:47',
+          at: '2:44-2:47',
           message: 'After 3...Nf6 White has nothing but a bad move, 4.Nc3.',
           hint: 'Show the move that White should play, or an assessment sign, a link, or `:end[reason]`.',
         },
@@ -73,11 +71,11 @@ that pawns go.
         '```moves\n1. e4 e5 2. Nf3 (2. Bc4 {:option[too]} Nf6 {:later[closed]} 3. d3 d5 {:here[x] [more](pos:x)}) 2... Nc6 3. Bb5 a6 {:later[closed]}\n```\n\n```moves\n1. d4 {:option[another course]} d5 2. c4 e6 {:here[closed]} 3. Nc3\n```',
       findings: [
         {
-          start: '2:67',
+          at: '2:67',
           message: 'The line stops after 3...d5, and `x` leads back to this position.',
         },
         {
-          start: '2:112',
+          at: '2:112',
           message:
             'The line stops after 3...a6, and `closed` cannot come about from there: no white pawn can come to e2.',
           hint: 'Correct the name, or answer the reply.',

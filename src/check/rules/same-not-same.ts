@@ -21,8 +21,7 @@ differs.
       side: 'both',
       findings: [
         {
-          start: '6:17',
-          end: '6:30',
+          at: '6:17-6:30',
           message:
             'This is not the position `gambit`: here a black pawn stands on d7 and there on d5; here a black pawn stands on e6 and there on e7.',
           hint: 'Correct the moves or the name, or link with `[…](pos:gambit)` if only the idea is the same.',
@@ -36,8 +35,7 @@ differs.
       side: 'both',
       findings: [
         {
-          start: '6:11',
-          end: '6:24',
+          at: '6:11-6:24',
           message:
             'This is not the position `ending`: here a black rook stands on a8 and there none; here a black knight stands on b8 and there none; here a black bishop stands on c8 and there none; here a black queen stands on d8 and there none; and 27 more differences.',
           hint: 'Correct the moves or the name, or link with `[…](pos:ending)` if only the idea is the same.',

@@ -32,7 +32,7 @@ is known only where the shelf is checked: in a course that is checked alone none
       findings: [
         {
           file: 'sharp/chapters/1.md',
-          start: '5:13',
+          at: '5:13',
           message:
             'This course advises 2.f4 in a position where “quiet” advises 2.Nf3 (quiet/chapters/1.md, line 5).',
           hint: 'Keep one advice, or give the reason on either line: `:allow[shelf-advice-conflict reason]`.',

@@ -18,8 +18,7 @@ folder above names this course, so nothing is known of the other one: readers se
       side: 'both',
       findings: [
         {
-          start: '5:22',
-          end: '5:33',
+          at: '5:22-5:33',
           message:
             'This leads into the course `slav`, and no shelf.yaml above names this course: it is shown without a link.',
           hint: 'Name both courses in a shelf.yaml, or link to an address on the web.',

@@ -29,20 +29,19 @@ reached through no link. In the site a course stands in a folder of the name of 
       findings: [
         {
           file: 'shelf.yaml',
-          start: '4:5',
-          end: '4:12',
+          at: '4:5-4:12',
           message: '`./slav/` is the course `slav`, which line 3 names already.',
           hint: 'Name each course once: take this line out.',
         },
         {
           file: 'shelf.yaml',
-          start: '5:5',
+          at: '5:5',
           message: 'There is no folder `french` here.',
           hint: 'Did you mean `frenchy`?',
         },
         {
           file: 'shelf.yaml',
-          start: '6:5',
+          at: '6:5',
           message: 'The folder `notes` is no course: it has no course.yaml.',
         },
       ],
@@ -58,17 +57,17 @@ reached through no link. In the site a course stands in a folder of the name of 
       findings: [
         {
           file: 'shelf.yaml',
-          start: '3:5',
+          at: '3:5',
           message: '`.` is the folder of the shelf itself.',
         },
         {
           file: 'shelf.yaml',
-          start: '4:5',
+          at: '4:5',
           message: '`../slav` does not lie in the folder of the shelf.',
         },
         {
           file: 'shelf.yaml',
-          start: '6:5',
+          at: '6:5',
           message: 'The course `slav/exchange` lies in the course `slav`.',
         },
       ],
@@ -87,19 +86,19 @@ reached through no link. In the site a course stands in a folder of the name of 
       findings: [
         {
           file: 'shelf.yaml',
-          start: '2:1',
+          at: '2:1',
           message: 'shelf.yaml has no `auther`.',
           hint: 'Did you mean `author`?',
         },
         {
           file: 'shelf.yaml',
-          start: '3:17',
+          at: '3:17',
           message: 'The course in `slav-2` has the id `Slav`, as the one in `slav` has.',
           hint: 'Give one of them another `id: …` in its course.yaml.',
         },
         {
           file: 'shelf.yaml',
-          start: '3:25',
+          at: '3:25',
           message:
             'The course in `pictures` has the id `images`, and the shelf needs that folder for itself.',
         },
@@ -111,7 +110,7 @@ reached through no link. In the site a course stands in a folder of the name of 
       findings: [
         {
           file: 'shelf.yaml',
-          start: '2:10',
+          at: '2:10',
           message:
             '`courses` must be a list of one to ninety-nine course folders, each on a line of its own behind `- `.',
         },

@@ -16,14 +16,12 @@ a small letter (common practice). A single \`?\` or \`-\` says that a tag's valu
       course: '```game\n[Date "2024.13.01"]\n[ECO "F12"]\n\n1. e4 e5 *\n```',
       findings: [
         {
-          start: '2:8',
-          end: '2:18',
+          at: '2:8-2:18',
           message: 'The tag Date says `2024.13.01`, and there is no such day.',
           hint: 'Write year.month.day, with ?? for what is not known, such as `2025.11.??`.',
         },
         {
-          start: '3:7',
-          end: '3:10',
+          at: '3:7-3:10',
           message: 'The tag ECO says `F12`, and there is no such code.',
           hint: 'Write a letter from A to E and two figures, such as `B90`.',
         },

@@ -21,16 +21,14 @@ the two. Arrows, marks and edges have a rule of their own, \`theme-signs\`.
       findings: [
         {
           file: 'theme.css',
-          start: '3:3',
-          end: '3:16',
+          at: '3:3-3:16',
           message:
             'Quiet text is hard to read on light screens: `--quiet` (#999999) on `--paper` (#ffffff) has a contrast of 2.84 : 1, and WCAG 2.2 asks for 4.5 : 1 (1.4.3).',
           hint: 'A darker one would do: #747474.',
         },
         {
           file: 'theme.css',
-          start: '3:3',
-          end: '3:16',
+          at: '3:3-3:16',
           message:
             'Quiet text beside the board is hard to read on light screens: `--quiet` (#999999) on `--wash` (#fafafa) has a contrast of 2.72 : 1, and WCAG 2.2 asks for 4.5 : 1 (1.4.3).',
           hint: 'A darker one would do: #717171.',

@@ -20,8 +20,7 @@ nothing is said of it for the dark, it is the same there.
       findings: [
         {
           file: 'theme.css',
-          start: '2:3',
-          end: '2:20',
+          at: '2:3-2:20',
           message: '`--accent` is yours on light screens alone: on dark ones it stays #ec947f.',
           hint: 'Set it for dark screens too: `@media (prefers-color-scheme: dark) { :root { --accent: …; } }`.',
         },

@@ -20,16 +20,14 @@ ring around what has the focus. That light and dark squares can be told apart is
       findings: [
         {
           file: 'theme.css',
-          start: '2:3',
-          end: '2:21',
+          at: '2:3-2:21',
           message:
             'Arrows of plans are hard to see on light screens: `--board-plan` (#ffd700) on `--board-light-square` (#fffdf8) has a contrast of 1.37 : 1, and WCAG 2.2 asks for 3 : 1 (1.4.11).',
           hint: 'A darker one would do: #a88e00.',
         },
         {
           file: 'theme.css',
-          start: '2:3',
-          end: '2:21',
+          at: '2:3-2:21',
           message:
             'Arrows of plans are hard to see on light screens: `--board-plan` (#ffd700) on `--board-dark-square` (#d2d0cb) has a contrast of 1.09 : 1, and WCAG 2.2 asks for 3 : 1 (1.4.11).',
           hint: 'A darker one would do: #857000.',

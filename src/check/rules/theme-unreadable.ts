@@ -24,23 +24,20 @@ written anew from what was understood, and until then the last one stays.
       findings: [
         {
           file: 'theme.css',
-          start: '2:3',
-          end: '2:10',
+          at: '2:3-2:10',
           message: 'A theme has no property `--acent`.',
           hint: 'Did you mean `--accent`?',
         },
         {
           file: 'theme.css',
-          start: '3:16',
-          end: '3:20',
+          at: '3:16-3:20',
           message:
             '`--text-size` is `40px`, and must be a length from 0.8rem to 1.75rem, in rem, px, pt.',
           hint: 'Write a length from 0.8rem to 1.75rem, in rem, px, pt.',
         },
         {
           file: 'theme.css',
-          start: '4:12',
-          end: '4:21',
+          at: '4:12-4:21',
           message: '`dark blue` is no colour.',
           hint: 'Write one such as `#74211b`, `rgb(116 33 27)`, `oklch(38% 0.12 28)` or a name of CSS.',
         },
@@ -56,15 +53,13 @@ written anew from what was understood, and until then the last one stays.
       findings: [
         {
           file: 'theme.css',
-          start: '1:1',
-          end: '1:38',
+          at: '1:1-1:38',
           message: 'A theme is one file: `@import` would fetch another.',
           hint: 'Copy what you need from it into theme.css.',
         },
         {
           file: 'theme.css',
-          start: '2:35',
-          end: '2:69',
+          at: '2:35-2:69',
           message: '`https://faces.example/a.woff2` would be fetched from another site.',
           hint: 'Put a copy into the media/ folder of the course and name that: nothing on a published page may ask another site.',
         },
@@ -80,15 +75,13 @@ written anew from what was understood, and until then the last one stays.
       findings: [
         {
           file: 'theme.css',
-          start: '1:1',
-          end: '1:3',
+          at: '1:1-1:3',
           message: '`h1` is not for a theme: it would change whatever a page is made of.',
           hint: 'Set properties under `:root`, and give rules to parts by `::part(name)`.',
         },
         {
           file: 'theme.css',
-          start: '2:41',
-          end: '2:56',
+          at: '2:41-2:56',
           message:
             'A theme may not set `position` of a part: it could move, hide or cover what a page needs.',
           hint: 'Colours, type, edges and the room around a part may be set.',

@@ -21,12 +21,11 @@ all the same, write \`todo-open: warning\` under \`rules\` in \`course.yaml\`, o
         'The plan. :todo[add the diagram]\n\n```moves\n1. e4 e5 {:todo[what about 1...c5?]} 2. Nf3\n```',
       findings: [
         {
-          start: '1:11',
-          end: '1:33',
+          at: '1:11-1:33',
           message: 'To do: add the diagram',
           hint: 'Take the note out when it is done; until then nothing is published.',
         },
-        { start: '4:11', end: '4:36', message: 'To do: what about 1...c5?' },
+        { at: '4:11-4:36', message: 'To do: what about 1...c5?' },
       ],
     },
     {

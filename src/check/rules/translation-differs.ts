@@ -24,8 +24,7 @@ What differs because the original has changed since it was translated is [transl
       findings: [
         {
           file: 'translations/de/chapters/1.md',
-          start: '2:13',
-          end: '2:16',
+          at: '2:13-2:16',
           message: 'The original has `Nf3` where the translation has `Nc3`.',
           hint: 'Words may differ in a translation, the board may not: make it as in the original.',
         },
@@ -42,14 +41,12 @@ What differs because the original has changed since it was translated is [transl
       findings: [
         {
           file: 'translations/de/chapters/1.md',
-          start: '5:4',
-          end: '5:4',
+          at: '5:4-5:4',
           message: 'The translation lacks the block of moves that the original has here.',
         },
         {
           file: 'translations/de/chapters/2.md',
-          start: '1:1',
-          end: '1:1',
+          at: '1:1-1:1',
           message: 'This has no original: there is no chapters/2.md.',
         },
       ],

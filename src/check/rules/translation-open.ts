@@ -22,8 +22,7 @@ published: readers get that of the original, with a note that it is not translat
       findings: [
         {
           file: 'translations/de/chapters/1.md',
-          start: '1:1',
-          end: '1:28',
+          at: '1:1-1:28',
           message: '1 text of this file (4 words) waits for a translation.',
           hint: 'Write it anew and take the mark before it out; until then readers get it in English.',
         },
@@ -40,8 +39,7 @@ published: readers get that of the original, with a note that it is not translat
       findings: [
         {
           file: 'translations/de/course.yaml',
-          start: '1:1',
-          end: '1:1',
+          at: '1:1-1:1',
           message: 'Of 2 chapters and pages 1 has no translation: chapters/2.md.',
         },
       ],

@@ -27,14 +27,12 @@ original chapter until the translation has caught up. \`linewright translate de 
       findings: [
         {
           file: 'translations/de/chapters/1.md',
-          start: '1:1',
-          end: '1:22',
+          at: '1:1-1:22',
           message: 'The original has other words here than when this was translated.',
         },
         {
           file: 'translations/de/chapters/1.md',
-          start: '4:7',
-          end: '4:9',
+          at: '4:7-4:9',
           message: 'Since it was translated: the original has `Nf3`, and the translation lacks it.',
         },
       ],
@@ -49,8 +47,7 @@ original chapter until the translation has caught up. \`linewright translate de 
       findings: [
         {
           file: 'translations/de/chapters/1.md',
-          start: '1:1',
-          end: '1:1',
+          at: '1:1-1:1',
           message: 'Nothing says which edition of the original this was made of.',
         },
       ],

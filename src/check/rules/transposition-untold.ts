@@ -18,8 +18,7 @@ both lines is the same line.
       side: 'both',
       findings: [
         {
-          start: '6:16',
-          end: '6:18',
+          at: '6:16-6:18',
           message:
             'After 2...d5 the position is the one after 2...e6 in line 2, and neither place says so.',
           hint: 'Name the position there with `:here[…]` and write `:same[…]` or a link here.',

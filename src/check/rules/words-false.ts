@@ -21,8 +21,7 @@ another game is left alone, and so is a question. [Plain words](06-plain-words.m
       course: '```moves\n1. e4 e5 2. Nf3 {The knight on f4 attacks e5.} Nc6\n```',
       findings: [
         {
-          start: '2:18',
-          end: '2:34',
+          at: '2:18-2:34',
           message: '“The knight on f4” is not so after 2.Nf3: f4 is empty.',
           hint: 'White has a knight on b1 and f3, Black has a knight on b8 and g8. Mend the words; if they speak of another position, name the move that leads there, or write `:allow[words-false …]`.',
         },
@@ -33,7 +32,7 @@ another game is left alone, and so is a question. [Plain words](06-plain-words.m
       course: '## The knight on f4\n\n```moves\n1. e4 e5 2. Nf3 Nc6\n```\n\n## The knight on c6',
       findings: [
         {
-          start: '1:4',
+          at: '1:4',
           message: '“The knight on f4” is not so in any position of this chapter: f4 is empty.',
         },
       ],
@@ -44,15 +43,13 @@ another game is left alone, and so is a question. [Plain words](06-plain-words.m
         '---\ntitle: The knight on f3\nsummary: >-\n  Black brings out both knights, and\n  the open e-file is his.\n---\n\n```moves\n1. e4 e5 2. Nf3 Nc6 {:here[four "The bishop on c4"]}\n```',
       findings: [
         {
-          start: '5:3',
-          end: '5:18',
+          at: '5:3-5:18',
           message:
             '“the open e-file” is not so in any position of this chapter: the pawns on e4 and e5 stand on the e-file.',
           hint: 'Mend the words: a title and a summary may speak of any position that the chapter shows, and of no other.',
         },
         {
-          start: '9:34',
-          end: '9:50',
+          at: '9:34-9:50',
           message: '“The bishop on c4” is not so after 2...Nc6: c4 is empty.',
         },
       ],
@@ -62,8 +59,7 @@ another game is left alone, and so is a question. [Plain words](06-plain-words.m
       course: '```moves\n1. e4 e5 2. Nf3 Nc6\n```\n\nBlack has answered with 2...Nf3.',
       findings: [
         {
-          start: '5:25',
-          end: '5:32',
+          at: '5:25-5:32',
           message: '2...Nf3 can be played in no position of this chapter at move 2.',
           hint: 'There the chapter has Nc6.',
         },
@@ -75,14 +71,12 @@ another game is left alone, and so is a question. [Plain words](06-plain-words.m
         '```moves\n1. e4 c5 (1... e5 2. Nf3) 2. c3\n```\n\n## Against 1...c5 and 1...e6\n\n| He plays | We answer |\n| --- | --- |\n| 1...c5 | 2.c3 |\n| 1...e5 | 2.c3 |',
       findings: [
         {
-          start: '5:23',
-          end: '5:29',
+          at: '5:23-5:29',
           message: '1...e6 is announced here, and no line of the course has it.',
           hint: 'There the chapter has c5, e5.',
         },
         {
-          start: '10:12',
-          end: '10:16',
+          at: '10:12-10:16',
           message: 'The table answers 1...e5 with 2.c3, and no line of the course does.',
           hint: 'There the course has Nf3.',
         },
@@ -97,8 +91,7 @@ another game is left alone, and so is a question. [Plain words](06-plain-words.m
       findings: [
         {
           file: 'chapters/2.md',
-          start: '2:20',
-          end: '2:32',
+          at: '2:20-2:32',
           message: '“next chapter” is not so: what it links to stands in chapters/1.md.',
         },
       ],
@@ -112,7 +105,7 @@ another game is left alone, and so is a question. [Plain words](06-plain-words.m
       },
       findings: [
         {
-          start: '2:11',
+          at: '2:11',
           message: "“Schwarz ist am Zug” is not so after 1...e5: it is White's move.",
         },
       ],
@@ -124,9 +117,7 @@ another game is left alone, and so is a question. [Plain words](06-plain-words.m
         'chapters/1.md':
           '```moves\n1. e4 e5 {Juegan las blancas.} 2. Nf3 {El caballo de f4 ataca e6.}\n```',
       },
-      findings: [
-        { start: '2:40', message: '“El caballo de f4” is not so after 2.Nf3: f4 is empty.' },
-      ],
+      findings: [{ at: '2:40', message: '“El caballo de f4” is not so after 2.Nf3: f4 is empty.' }],
     },
     {
       title: 'An exception',
