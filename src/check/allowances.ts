@@ -1,5 +1,5 @@
 import { type Diagnostic, type Place, pointBehind } from '../diagnostics/index.ts';
-import { type Chapter, placeOfNode, walkTexts } from '../model/index.ts';
+import { type Chapter, placeOfNode, textNodes } from '../model/index.ts';
 
 /** `:allow[rule reason]`: findings of that rule which begin on its line are not told. */
 export interface Allowance {
@@ -11,14 +11,14 @@ export interface Allowance {
 
 export function findAllowances(chapter: Chapter): Allowance[] {
   const allowances: Allowance[] = [];
-  walkTexts(chapter, (node) => {
-    if (node.type !== 'courseDirective' || node.name !== 'allow') return;
+  for (const node of textNodes(chapter, 'courseDirective')) {
+    if (node.name !== 'allow') continue;
     const [rule = ''] = node.argument.split(' ');
     const { start } = node.argumentRange;
     const { file } = chapter;
     const end = pointBehind(start, rule.length);
     allowances.push({ rule, place: placeOfNode(node, file), rulePlace: { file, start, end } });
-  });
+  }
   return allowances;
 }
 

@@ -60,7 +60,7 @@ export { type ShownAt, shownAt } from './queries/shown-at.ts';
 export { movesSpokenOf, speaksOf } from './queries/spoken-of.ts';
 export { standsAt } from './queries/stands-at.ts';
 export { taughtInCourse, taughtNodes } from './queries/taught-nodes.ts';
-export { movesAndStarts, movesOf, treesOf, walkTexts } from './queries/walk-chapter.ts';
+export { movesAndStarts, movesOf, textNodes, treesOf } from './queries/walk-chapter.ts';
 export { wayTo } from './queries/way-to.ts';
 export { type WayStep, waysInto } from './queries/ways-into.ts';
 export { slug } from './slug.ts';

@@ -1,5 +1,4 @@
-import type { Finding } from '../../diagnostics/index.ts';
-import { nameUses, walkTexts } from '../../model/index.ts';
+import { nameUses, textNodes } from '../../model/index.ts';
 import { isLabel } from '../../read/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { siblingFault } from '../shared/sibling-fault.ts';
@@ -87,12 +86,9 @@ chapter that is no draft.
           : `Name one with \`:here[${name}]\` in a comment behind its move.`,
       };
     }
-    const links: Finding[] = [];
-    walkTexts(chapter, (node) => {
-      if (node.type !== 'courseLink') return;
+    for (const node of textNodes(chapter, 'courseLink')) {
       const fault = siblingFault(node, course);
-      if (fault) links.push({ place: { file: chapter.file, ...node.labelRange }, ...fault });
-    });
-    yield* links;
+      if (fault) yield { place: { file: chapter.file, ...node.labelRange }, ...fault };
+    }
   },
 });

@@ -1,7 +1,6 @@
 import type { PhrasingContent } from 'mdast';
 import { numberedSan } from '../../chess/index.ts';
-import type { Finding } from '../../diagnostics/index.ts';
-import { type PositionLinkNode, placeOfNode, walkTexts } from '../../model/index.ts';
+import { type PositionLinkNode, placeOfNode, textNodes } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
 
 export const linkMove = defineCourseRule({
@@ -41,19 +40,16 @@ left alone.
     },
   ],
   *inChapter({ chapter, course }) {
-    const found: Finding[] = [];
-    walkTexts(chapter, (node) => {
-      if (node.type !== 'positionLink') return;
+    for (const node of textNodes(chapter, 'positionLink')) {
       const named = moveOf(node);
       const there = named && course.ask('moveAt', node.label);
-      if (!there || there.near.some((name) => bare(name) === bare(named))) return;
-      found.push({
+      if (!there || there.near.some((name) => bare(name) === bare(named))) continue;
+      yield {
         place: placeOfNode(node, chapter.file),
         message: `The words say ${named}, and \`${node.label}\` is the position after ${there.name}.`,
         hint: 'Correct the words or the name.',
-      });
-    });
-    yield* found;
+      };
+    }
   },
 });
 

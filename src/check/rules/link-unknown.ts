@@ -1,5 +1,4 @@
-import type { Finding } from '../../diagnostics/index.ts';
-import { walkTexts } from '../../model/index.ts';
+import { textNodes } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { linkFault } from '../shared/link-fault.ts';
 
@@ -44,11 +43,9 @@ position may stand there too. A link whose \`#…\` names nothing leads to the t
     },
   ],
   *inChapter({ chapter, course }) {
-    const found: Finding[] = [];
-    walkTexts(chapter, (node) => {
+    for (const node of textNodes(chapter, 'link')) {
       const fault = linkFault(node, course, { file: chapter.file, from: chapter.file });
-      if (fault) found.push(fault);
-    });
-    yield* found;
+      if (fault) yield fault;
+    }
   },
 });

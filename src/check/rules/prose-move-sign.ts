@@ -1,12 +1,12 @@
 import { numberSign } from '../../chess/index.ts';
-import { type Finding, type Place, withinLine } from '../../diagnostics/index.ts';
+import { type Place, withinLine } from '../../diagnostics/index.ts';
 import {
   type Chapter,
   type MoveNode,
   movesSpokenOf,
   type NodeRef,
   type ProseMove,
-  walkTexts,
+  textNodes,
 } from '../../model/index.ts';
 import { inLettersOf } from '../../read/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
@@ -62,10 +62,8 @@ A move in the text is the move of the block that it links to, and reads like it:
     },
   ],
   *inChapter({ chapter }) {
-    const found: Finding[] = [];
     const nodeOf = nodesOf(chapter);
-    walkTexts(chapter, (node) => {
-      if (node.type !== 'proseMoves') return;
+    for (const node of textNodes(chapter, 'proseMoves')) {
       const targets = movesSpokenOf(chapter, node);
       for (const [index, move] of node.moves.entries()) {
         const played = nodeOf(targets[index])?.move;
@@ -74,15 +72,14 @@ A move in the text is the move of the block that it links to, and reads like it:
         const number = numberSign(played);
         const san = placeOfSan(move, chapter.file);
         const right = inLettersOf(chapter.pieces, played.san);
-        found.push({
+        yield {
           place: { file: chapter.file, ...move.range },
           message: `${number}${played.san} ${fault}.`,
           hint: `Write ${number}${right}.`,
           ...(san && { fixes: [{ place: san, text: right }] }),
-        });
+        };
       }
-    });
-    yield* found;
+    }
   },
 });
 

@@ -5,8 +5,8 @@ import {
   type MoveNode,
   movesSpokenOf,
   type ProseMove,
+  textNodes,
   treesOf,
-  walkTexts,
 } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
 import { moveName } from '../shared/move-name.ts';
@@ -56,15 +56,12 @@ Inline code without a move number, such as \`Nf3\`, is left alone.
   ],
   *inChapter({ chapter }) {
     const unsought = new Set(chapter.spoken.unsought);
-    const found: ProseMove[] = [];
-    walkTexts(chapter, (node) => {
-      if (node.type !== 'proseMoves' || unsought.has(node.id)) return;
+    for (const node of textNodes(chapter, 'proseMoves')) {
+      if (unsought.has(node.id)) continue;
       const targets = movesSpokenOf(chapter, node);
-      if (targets.every((target) => target) || isInPositionBlock(chapter, node.moves)) return;
+      if (targets.every((target) => target) || isInPositionBlock(chapter, node.moves)) continue;
       const move = node.moves.find((_, index) => !targets[index]);
-      if (move) found.push(move);
-    });
-    for (const move of found) {
+      if (!move) continue;
       const name = numberedSan(move);
       const there = movesAt(chapter, move);
       yield {

@@ -1,5 +1,4 @@
-import type { Finding } from '../../diagnostics/index.ts';
-import { walkTexts } from '../../model/index.ts';
+import { textNodes } from '../../model/index.ts';
 import { siblingAsked } from '../chapter-summary.ts';
 import { defineCourseRule } from '../course-rule.ts';
 
@@ -27,16 +26,13 @@ folder above names this course, so nothing is known of the other one: readers se
     },
   ],
   *inChapter({ chapter, course }) {
-    const found: Finding[] = [];
-    walkTexts(chapter, (node) => {
-      if (node.type !== 'courseLink') return;
-      if (course.ask('sibling', siblingAsked(node))?.is !== 'alone') return;
-      found.push({
+    for (const node of textNodes(chapter, 'courseLink')) {
+      if (course.ask('sibling', siblingAsked(node))?.is !== 'alone') continue;
+      yield {
         place: { file: chapter.file, ...node.labelRange },
         message: `This leads into the course \`${node.course}\`, and no shelf.yaml above names this course: it is shown without a link.`,
         hint: 'Name both courses in a shelf.yaml, or link to an address on the web.',
-      });
-    });
-    yield* found;
+      };
+    }
   },
 });

@@ -1,8 +1,6 @@
 import type { Finding } from '../../diagnostics/index.ts';
-import { placeOfNode, walkText, walkTexts } from '../../model/index.ts';
+import { type DirectiveNode, placeOfNode, textNodes, walkText } from '../../model/index.ts';
 import { defineCourseRule } from '../course-rule.ts';
-
-type Visit = Parameters<typeof walkTexts>[1];
 
 export const todoOpen = defineCourseRule({
   id: 'todo-open',
@@ -36,24 +34,24 @@ all the same, write \`todo-open: warning\` under \`rules\` in \`course.yaml\`, o
     },
   ],
   *inChapter({ chapter }) {
-    yield* notesIn(chapter.file, (visit) => walkTexts(chapter, visit));
+    yield* notesIn(chapter.file, textNodes(chapter, 'courseDirective'));
   },
   *inCourse({ news }) {
     for (const { file, body } of news) {
-      yield* notesIn(file, (visit) => walkText(body.children, visit));
+      const directives: DirectiveNode[] = [];
+      walkText(body.children, (node) => {
+        if (node.type === 'courseDirective') directives.push(node);
+      });
+      yield* notesIn(file, directives);
     }
   },
 });
 
-function notesIn(file: string, walk: (visit: Visit) => void): Finding[] {
-  const found: Finding[] = [];
-  walk((node) => {
-    if (node.type !== 'courseDirective' || node.name !== 'todo') return;
-    found.push({
-      place: placeOfNode(node, file),
-      message: `To do: ${node.argument}`,
-      hint: 'Take the note out when it is done; until then nothing is published.',
-    });
-  });
-  return found;
+function notesIn(file: string, directives: readonly DirectiveNode[]): Finding[] {
+  const notes = directives.filter(({ name }) => name === 'todo');
+  return notes.map((node) => ({
+    place: placeOfNode(node, file),
+    message: `To do: ${node.argument}`,
+    hint: 'Take the note out when it is done; until then nothing is published.',
+  }));
 }

@@ -7,8 +7,8 @@ import {
   namesWritten,
   placeOfNode,
   type Side,
+  textNodes,
   treesOf,
-  walkTexts,
 } from '../../model/index.ts';
 import type { Asked } from '../asked.ts';
 
@@ -104,16 +104,15 @@ function tokensIn(chapter: Chapter, side: Side): Token[] {
       for (const glyph of glyphs) add(glyph.place, 'operator');
     }
   }
-  walkTexts(chapter, (node) => {
-    if (node.type === 'proseMoves') add(placeOfNode(node, file), 'function');
-    if (node.type !== 'courseDirective') return;
+  for (const node of textNodes(chapter, 'proseMoves')) add(placeOfNode(node, file), 'function');
+  for (const node of textNodes(chapter, 'courseDirective')) {
     const { start } = placeOfNode(node, file);
     const end = { ...start, offset: start.offset + node.name.length + 1 };
     add({ start, end }, 'keyword');
     if (node.name !== 'here' && node.name !== 'same' && node.name !== 'later') {
       add(node.argumentRange, 'string');
     }
-  });
+  }
   for (const { written, isGiven } of namesWritten(chapter)) {
     if (isGiven) add(written, 'variable', 'declaration');
     else add(written, 'variable');

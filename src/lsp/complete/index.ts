@@ -1,5 +1,5 @@
 import type { CompletionItem, Position } from 'vscode-languageserver-protocol';
-import { blockAt, type Course, nodeAt, speaksOf, walkTexts } from '../../model/index.ts';
+import { blockAt, type Course, nodeAt, speaksOf, textNodes } from '../../model/index.ts';
 import { isPageFile } from '../../read/index.ts';
 import type { Asked } from '../asked.ts';
 import { bodyOffers, movetextOffers, openingOffers } from './blocks.ts';
@@ -71,9 +71,7 @@ function shownBefore({ text }: Asked, offset: number, course: Course): SpeaksOf 
     const chapter = playPiece(`${before.slice(last.index)} :mark[a1]\n`, course);
     if (!chapter) return undefined;
     let ref: ReturnType<typeof speaksOf>;
-    walkTexts(chapter, (node) => {
-      if (node.type === 'courseDirective') ref = speaksOf(chapter, node) ?? ref;
-    });
+    for (const node of textNodes(chapter, 'courseDirective')) ref = speaksOf(chapter, node) ?? ref;
     const whole = { ...course, chapters: [...course.chapters, chapter] };
     const block = ref && blockAt(whole, ref);
     const node = ref && nodeAt(whole, ref);

@@ -1,5 +1,5 @@
 import type { Chapter } from '../types.ts';
-import { walkTexts } from './walk-chapter.ts';
+import { textNodes } from './walk-chapter.ts';
 
 /** A word. In scripts without spaces, two characters count as one word. */
 const word =
@@ -16,8 +16,6 @@ export function minutesToRead(chapter: Chapter): number {
 /** The number of words in a chapter's text and comments, without moves. */
 export function countWords(chapter: Chapter): number {
   let count = 0;
-  walkTexts(chapter, (node) => {
-    if (node.type === 'text') count += node.value.match(word)?.length ?? 0;
-  });
+  for (const { value } of textNodes(chapter, 'text')) count += value.match(word)?.length ?? 0;
   return count;
 }

@@ -3,7 +3,7 @@ import { type JudgementText, readJudgement } from '../../read/index.ts';
 import { placeOfNode } from '../place-of-node.ts';
 import type { Chapter, NodeRef } from '../types.ts';
 import { speaksOf } from './spoken-of.ts';
-import { walkTexts } from './walk-chapter.ts';
+import { textNodes } from './walk-chapter.ts';
 
 /** An author's judgement, which no board can prove: `:judge[…]`. */
 export interface Judgement extends JudgementText {
@@ -17,8 +17,8 @@ export interface Judgement extends JudgementText {
 /** Every judgement of a chapter, in the order of the text. */
 export function judgementsOf(chapter: Chapter): Judgement[] {
   const found: Judgement[] = [];
-  walkTexts(chapter, (node) => {
-    if (node.type !== 'courseDirective' || node.name !== 'judge') return;
+  for (const node of textNodes(chapter, 'courseDirective')) {
+    if (node.name !== 'judge') continue;
     const place = placeOfNode(node, chapter.file);
     const said = readJudgement(node.argument);
     const of = speaksOf(chapter, node);
@@ -33,6 +33,6 @@ export function judgementsOf(chapter: Chapter): Judgement[] {
       ...(said.date === undefined ? {} : { datePlace: { file: chapter.file, start, end } }),
       ...(of && { of }),
     });
-  });
+  }
   return found;
 }

@@ -1,7 +1,7 @@
 import type { Place } from '../../diagnostics/index.ts';
 import { placeOfNode } from '../place-of-node.ts';
 import type { Block, Chapter, LabelUse } from '../types.ts';
-import { walkTexts } from './walk-chapter.ts';
+import { textNodes } from './walk-chapter.ts';
 
 /** A use of a name, and what uses it. */
 export interface UseOfName extends LabelUse {
@@ -16,16 +16,16 @@ export function nameUses(chapter: Chapter): UseOfName[] {
   for (const block of chapter.blocks) {
     for (const use of usesOf(block)) uses.push({ ...use, by: 'block', written: use.place });
   }
-  walkTexts(chapter, (node) => {
-    if (node.type === 'positionLink') {
-      const written = { file: chapter.file, ...node.labelRange };
-      uses.push({ name: node.label, place: placeOfNode(node, chapter.file), by: 'link', written });
-    } else if (node.type === 'courseDirective' && (node.name === 'same' || node.name === 'later')) {
-      const written = { file: chapter.file, ...node.argumentRange };
-      const place = placeOfNode(node, chapter.file);
-      uses.push({ name: node.argument, place, by: node.name, written });
-    }
-  });
+  for (const node of textNodes(chapter, 'positionLink')) {
+    const written = { file: chapter.file, ...node.labelRange };
+    uses.push({ name: node.label, place: placeOfNode(node, chapter.file), by: 'link', written });
+  }
+  for (const node of textNodes(chapter, 'courseDirective')) {
+    if (node.name !== 'same' && node.name !== 'later') continue;
+    const written = { file: chapter.file, ...node.argumentRange };
+    const place = placeOfNode(node, chapter.file);
+    uses.push({ name: node.argument, place, by: node.name, written });
+  }
   return uses;
 }
 

@@ -2,7 +2,7 @@ import type { Place } from '../../diagnostics/index.ts';
 import { placeOfNode } from '../place-of-node.ts';
 import type { Chapter } from '../types.ts';
 import { nameUses } from './name-uses.ts';
-import { walkTexts } from './walk-chapter.ts';
+import { textNodes } from './walk-chapter.ts';
 
 /** A position's name as an author wrote it. */
 export interface WrittenName {
@@ -19,15 +19,15 @@ export interface WrittenName {
 export function namesWritten(chapter: Chapter): WrittenName[] {
   const { file } = chapter;
   const names: WrittenName[] = [];
-  walkTexts(chapter, (node) => {
-    if (node.type !== 'courseDirective' || node.name !== 'here') return;
+  for (const node of textNodes(chapter, 'courseDirective')) {
+    if (node.name !== 'here') continue;
     names.push({
       name: node.argument,
       written: { file, ...node.argumentRange },
       place: placeOfNode(node, file),
       isGiven: true,
     });
-  });
+  }
   for (const { name, written, place } of nameUses(chapter)) {
     names.push({ name, written, place, isGiven: false });
   }

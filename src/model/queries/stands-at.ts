@@ -1,4 +1,3 @@
-import type { PhrasingContent, RootContent } from 'mdast';
 import type { Place } from '../../diagnostics/index.ts';
 import { placeOfNode } from '../place-of-node.ts';
 import type {
@@ -11,7 +10,7 @@ import type {
   ProseMovesNode,
 } from '../types.ts';
 import { speaksOf } from './spoken-of.ts';
-import { treesOf, walkTexts } from './walk-chapter.ts';
+import { textNodes, treesOf } from './walk-chapter.ts';
 
 /** The innermost thing at an offset of a chapter; `place` is all of it. */
 export type StandsAt = { readonly place: Place } & (
@@ -34,28 +33,25 @@ export function standsAt(chapter: Chapter, offset: number): StandsAt | undefined
 }
 
 function inText(chapter: Chapter, offset: number): StandsAt | undefined {
+  const { file } = chapter;
+  const standing: StandsAt[] = [
+    ...textNodes(chapter, 'courseDirective').map((directive): StandsAt => {
+      const of = speaksOf(chapter, directive);
+      const place = placeOfNode(directive, file);
+      return { kind: 'directive', place, directive, ...(of && { of }) };
+    }),
+    ...textNodes(chapter, 'positionLink').map(
+      (link): StandsAt => ({ kind: 'link', place: placeOfNode(link, file), link }),
+    ),
+    ...textNodes(chapter, 'proseMoves').map(
+      (moves): StandsAt => ({ kind: 'moves-in-text', place: placeOfNode(moves, file), moves }),
+    ),
+  ];
   let found: StandsAt | undefined;
-  walkTexts(chapter, (node) => {
-    const place = placeOfNode(node, chapter.file);
-    if (!holds(place, offset)) return;
-    const here = describe(node, place, chapter);
-    if (here && (!found || isWithin(place, found.place))) found = here;
-  });
-  return found;
-}
-
-function describe(
-  node: RootContent | PhrasingContent,
-  place: Place,
-  chapter: Chapter,
-): StandsAt | undefined {
-  if (node.type === 'courseDirective') {
-    const of = speaksOf(chapter, node);
-    return { kind: 'directive', place, directive: node, ...(of && { of }) };
+  for (const here of standing) {
+    if (holds(here.place, offset) && (!found || isWithin(here.place, found.place))) found = here;
   }
-  if (node.type === 'positionLink') return { kind: 'link', place, link: node };
-  if (node.type === 'proseMoves') return { kind: 'moves-in-text', place, moves: node };
-  return undefined;
+  return found;
 }
 
 function inBlock({ file, blocks }: Chapter, offset: number): StandsAt | undefined {

@@ -41,15 +41,20 @@ export function* movesAndStarts(
   }
 }
 
-/** Visits every node of every text of a chapter: its body, comments and captions, in their order. */
-export function walkTexts(chapter: Chapter, visit: (node: TextNode) => void): void {
-  for (const node of textNodesOf(chapter)) visit(node);
+/** The nodes of a type in all texts of a chapter, its body, comments and captions, in their order. */
+export function textNodes<Type extends TextNode['type']>(
+  chapter: Chapter,
+  type: Type,
+): readonly Extract<TextNode, { type: Type }>[] {
+  return (textNodesByType(chapter).get(type) ?? []) as Extract<TextNode, { type: Type }>[];
 }
 
-const textNodesOf = ofLatest((chapter): readonly TextNode[] => {
-  const nodes: TextNode[] = [];
+const textNodesByType = ofLatest((chapter): ReadonlyMap<string, readonly TextNode[]> => {
+  const nodes = new Map<string, TextNode[]>();
   const add = (node: TextNode): void => {
-    nodes.push(node);
+    const alike = nodes.get(node.type);
+    if (alike) alike.push(node);
+    else nodes.set(node.type, [node]);
   };
   walkText(chapter.body.children, (node) => {
     add(node);
