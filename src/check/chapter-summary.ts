@@ -14,8 +14,8 @@ import {
   type NodeOutline,
   outlineBlock,
   type Side,
+  textNodes,
   walkText,
-  walkTexts,
 } from '../model/index.ts';
 import { isAssessment } from '../movetext/index.ts';
 import { type Allowance, findAllowances } from './allowances.ts';
@@ -122,32 +122,31 @@ function summariseBlock(block: MovesBlock, side: Side, below: readonly string[])
   const again = comingBack(block);
   const refuted = refutedIn(block, side);
   const outline = outlineBlock(block, side);
-  const nodes = outline.nodes.flatMap((outlined): NodeSummary[] => {
+  const nodes: NodeSummary[] = [];
+  for (const outlined of outline.nodes) {
     const node = block.nodes[outlined.index];
-    if (node === undefined) return [];
+    if (node === undefined) continue;
     const parent = node.parent === undefined ? undefined : block.nodes[node.parent];
+    // Filled in field by field, since most nodes have few of them.
+    const summary: { -readonly [Field in keyof NodeSummary]: NodeSummary[Field] } = {
+      ...outlined,
+      name: node.written ? moveName(node, parent) : '',
+      at: compactPlace(placeOf(node, block)),
+    };
     const verdict = node.glyphs.findLast(isAssessment);
-    const tells = toldNames(node);
-    const promises = node.statements.flatMap(({ name, argument }) =>
-      name === 'later' ? [argument] : [],
-    );
-    return [
-      {
-        ...outlined,
-        name: node.written ? moveName(node, parent) : '',
-        ...(verdict === undefined ? {} : { verdict }),
-        ...(refuted.has(node.index) ? { refuted: true } : {}),
-        ...(says(node, 'option') ? { option: true } : {}),
-        ...(outlined.bad !== undefined && node.move?.color === side ? { rejected: true } : {}),
-        ...(says(node, 'end') ? { ended: true } : {}),
-        ...(promises.length > 0 ? { promises } : {}),
-        ...(node.children.length === 0 ? { leaf: true } : {}),
-        ...(again.has(node.index) ? { again: true } : {}),
-        ...(tells.length > 0 ? { tells } : {}),
-        at: compactPlace(placeOf(node, block)),
-      },
-    ];
-  });
+    if (verdict !== undefined) summary.verdict = verdict;
+    if (refuted.has(node.index)) summary.refuted = true;
+    if (says(node, 'option')) summary.option = true;
+    if (outlined.bad !== undefined && node.move?.color === side) summary.rejected = true;
+    if (says(node, 'end')) summary.ended = true;
+    const promises = argumentsOf(node, 'later');
+    if (promises.length > 0) summary.promises = promises;
+    if (node.children.length === 0) summary.leaf = true;
+    if (again.has(node.index)) summary.again = true;
+    const tells = [...argumentsOf(node, 'same'), ...linkedNames(node)];
+    if (tells.length > 0) summary.tells = tells;
+    nodes.push(summary);
+  }
   return {
     ...outline,
     ...(below.length > 0 ? { below } : {}),
@@ -160,11 +159,7 @@ function says(node: MoveNode, statement: 'option' | 'end'): boolean {
 }
 
 function courseLinks(chapter: Chapter): string[] {
-  const links = new Set<string>();
-  walkTexts(chapter, (node) => {
-    if (node.type === 'courseLink') links.add(siblingAsked(node));
-  });
-  return [...links];
+  return [...new Set(textNodes(chapter, 'courseLink').map(siblingAsked))];
 }
 
 /** A link into another course in the words of the question `sibling`. */
@@ -205,9 +200,8 @@ export function placeOf(node: MoveNode, { place }: { readonly place: Place }): P
   return node.written?.place ?? firstSign(place);
 }
 
-function toldNames(node: MoveNode): string[] {
-  const same = node.statements.filter(({ name }) => name === 'same');
-  return [...same.map(({ argument }) => argument), ...linkedNames(node)];
+function argumentsOf({ statements }: MoveNode, statement: 'later' | 'same'): string[] {
+  return statements.flatMap(({ name, argument }) => (name === statement ? [argument] : []));
 }
 
 /** Whether a comment behind a node's move links into another course. */

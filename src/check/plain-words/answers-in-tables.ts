@@ -18,11 +18,12 @@ export interface WrongAnswer {
 /** What `plainText` puts behind each cell. */
 const cellEnd = '|\n';
 
-export function* wrongAnswers(
+export function wrongAnswers(
   passage: Passage,
   { chapter, course, vocabulary }: WordsScope,
-): Generator<WrongAnswer> {
-  if (passage.kind !== 'row') return;
+): WrongAnswer[] {
+  const wrong: WrongAnswer[] = [];
+  if (passage.kind !== 'row') return wrong;
   const cell = new RegExp(`^(\\s*)(${numberSource}${sanSource(vocabulary)})[!?]{0,2}\\s*$`, 'u');
   let before: Mention | undefined;
   let start = 0;
@@ -38,12 +39,13 @@ export function* wrongAnswers(
       if (there.length > 0 && !isKnown) {
         const at = start + blanks.length;
         const names = { reply: before.name, answer: mention.name };
-        yield { start: at, end: at + written.length, ...names, there: [...new Set(there)] };
+        wrong.push({ start: at, end: at + written.length, ...names, there: [...new Set(there)] });
       }
     }
     before = mention;
     start += text.length + cellEnd.length;
   }
+  return wrong;
 }
 
 function follows(one: Mention, next: Mention): boolean {

@@ -26,12 +26,13 @@ interface Target {
   readonly told: string;
 }
 
-export function* wrongOrders(
+export function wrongOrders(
   passage: Passage,
   { chapter, course, vocabulary }: WordsScope,
-): Generator<WrongOrder> {
+): WrongOrder[] {
+  const wrong: WrongOrder[] = [];
   const { text, links } = passage.text;
-  if (links.length === 0) return;
+  if (links.length === 0) return wrong;
   const { order, language } = vocabulary;
   let next = 0;
   for (const { start, text: sentence } of sentencesIn(passage.text, language)) {
@@ -57,10 +58,11 @@ export function* wrongOrders(
         if (!found) continue;
         const target = targetOf(link, passage, { chapter, course });
         if (!target || fits(what, target)) continue;
-        yield { ...found, because: target.told };
+        wrong.push({ ...found, because: target.told });
       }
     }
   }
+  return wrong;
 }
 
 function fits(what: keyof Vocabulary['order'], { chapters, isBelow }: Target): boolean {

@@ -5,7 +5,7 @@ import { wrongAnswers } from './answers-in-tables.ts';
 import { wrongOrders } from './chapter-order.ts';
 import { type Budget, judge, makeBudget } from './judge.ts';
 import { vocabularyFor } from './languages/index.ts';
-import { wrongMentions } from './moves-in-words.ts';
+import { wrongMention } from './moves-in-words.ts';
 import type { Passage } from './passage.ts';
 import { passagesOf } from './passages.ts';
 import { type Stated, statementsIn } from './statements.ts';
@@ -32,7 +32,9 @@ export function* falseWords(chapter: Chapter, course: CourseView): Generator<Fin
         hint: `${instead ? `${instead} ` : ''}${passage.kind === 'front' ? frontAdvice : advice}`,
       };
     }
-    for (const { mention, start, end, there, isUnkept } of wrongMentions(passage, around)) {
+    const wrong = wrongMention(passage, around);
+    if (wrong) {
+      const { mention, start, end, there, isUnkept } = wrong;
       yield {
         place: placeOf(start, end),
         message: isUnkept

@@ -73,48 +73,49 @@ function compile(vocabulary: Vocabulary): Patterns {
   };
 }
 
-export function* wrongMentions(
+/** The first such move of a passage. */
+export function wrongMention(
   passage: Passage,
   { chapter, course, vocabulary }: WordsScope,
-): Generator<WrongMention> {
+): WrongMention | undefined {
   const { quick, run, bare, elsewhere, hedged } = patternsFor(vocabulary);
   const { text } = passage.text;
-  if (!quick.test(text)) return;
+  if (!quick.test(text)) return undefined;
   /** Positions that the words have reached by moves which the chapter does not have. */
   const imagined: Position[] = [];
   const quotes = quotedIn(text);
   for (const sentence of sentencesIn(passage.text, vocabulary.language)) {
-    if (elsewhere.test(sentence.text)) return;
+    if (elsewhere.test(sentence.text)) return undefined;
     let end = 0;
     for (const found of sentence.text.matchAll(run)) {
       const { mention: written = '', reply } = found.groups ?? {};
       // What stands between two moves may be moves too, which lead where nobody knows.
-      if (bare.test(sentence.text.slice(end, found.index))) return;
+      if (bare.test(sentence.text.slice(end, found.index))) return undefined;
       end = found.index + found[0].length;
       if (isWithin(quotes, sentence.start + found.index)) continue;
       const mention = readMention(written, vocabulary);
       const placed = positionsAt(chapter, mention);
       const from = [...placed, ...imagined.filter(mention.fits)];
-      if (from.length === 0 || from.length > mostAsked) return;
+      if (from.length === 0 || from.length > mostAsked) return undefined;
       const after = playAll(from, mention.spellings);
       const isAnnounced =
         after.length > 0 && passage.kind === 'heading' && !hedged.test(sentence.text);
       if (after.length === 0 || (isAnnounced && !isTold(mention, chapter, course))) {
         const names = mention.spellings.map((san) => mention.name.replace(/[^.]*$/, san));
-        if (names.some((name) => course.ask('moveNamed', name))) return;
+        if (names.some((name) => course.ask('moveNamed', name))) return undefined;
         const start = sentence.start + found.index;
         const there = movesAt(chapter, mention);
-        yield { mention, start, end: start + written.length, there, isUnkept: isAnnounced };
-        return;
+        return { mention, start, end: start + written.length, there, isUnkept: isAnnounced };
       }
       imagined.push(...after);
       if (reply !== undefined) {
         const spellings = spellingsOf(reply, vocabulary);
         imagined.push(...playAll(after, spellings));
       }
-      if (imagined.length > mostAsked) return;
+      if (imagined.length > mostAsked) return undefined;
     }
   }
+  return undefined;
 }
 
 /** Whether a line of the chapter has a move, or a text that is no heading speaks of it. */

@@ -22,11 +22,12 @@ export function frontText(nodes: readonly Text[], chapter: Chapter, course: Cour
 }
 
 /** The titles of positions that a text gives, each said of its position. */
-export function* titlesIn(
+export function titlesIn(
   { directives, file }: PlainText,
   chapter: Chapter,
   course: CourseView,
-): Generator<Passage> {
+): Passage[] {
+  const titles: Passage[] = [];
   for (const { id, title, titleRange } of directives) {
     const ref = title === undefined ? undefined : chapter.spoken.directives[id];
     const block = ref && blockOf(chapter, ref.block);
@@ -34,7 +35,7 @@ export function* titlesIn(
     const { start, end } = titleRange;
     const shown = situationAt(block.nodes, ref.node, block, course);
     const isStraight = end.offset - start.offset === title.length;
-    yield {
+    titles.push({
       text: plainText([{ type: 'text', value: title, position: titleRange }], file),
       kind: 'heading',
       ...(shown && { shown }),
@@ -42,6 +43,7 @@ export function* titlesIn(
       near: () => around(block.nodes, ref.node, block, course),
       ...(!isStraight && { place: { file, start, end } }),
       takesClaims: false,
-    };
+    });
   }
+  return titles;
 }
