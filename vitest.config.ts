@@ -49,10 +49,12 @@ export default defineConfig({
     isolate: false,
     sequence: { sequencer: LongestFirst },
     experimental: { viteModuleRunner: false },
-    // Browsers and Astro builds share two cores with the rest.
-    testTimeout: 120_000 * Math.max(1, multiple),
-    hookTimeout: 240_000,
-    expect: { poll: { timeout: 20_000 } },
+    setupFiles: ['tests/setup/seed.ts'],
+    // Only what hangs comes to them: browsers and Astro builds share two cores with the rest, and a machine that tests
+    // may be slow and busy.
+    testTimeout: 300_000 * Math.max(1, multiple),
+    hookTimeout: 400_000,
+    expect: { poll: { timeout: 60_000 } },
     projects: [
       // They run in the order of their names: the longest files first, so that no core waits long.
       {

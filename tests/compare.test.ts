@@ -61,7 +61,7 @@ const found = (game: ComparedGame) =>
   game.kind === 'met' ? table.positions[game.exit.position]?.key : undefined;
 
 describe('the last known position agrees with chessops', () => {
-  test('of two thousand named lines', { timeout: 120_000 }, () => {
+  test('of two thousand named lines', () => {
     const theirs = parsePgn(pgn)
       .map(({ moves }) => [...moves.mainline()].map(({ san }) => san))
       // It makes a game of the comment at the head of the file.
@@ -73,7 +73,7 @@ describe('the last known position agrees with chessops', () => {
     expect(ours.filter(({ kind }) => kind === 'met').length).toBeGreaterThan(500);
   });
 
-  test('of lines of the course itself, played on at random', { timeout: 120_000 }, () => {
+  test('of lines of the course itself, played on at random', () => {
     const next = randomFrom(7);
     const random = (count: number) => Math.floor(next() * count);
     const games = Array.from({ length: 150 }, () => {

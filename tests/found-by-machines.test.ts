@@ -20,7 +20,7 @@ beforeAll(async () => {
   const settings = path.join(course, 'course.yaml');
   writeFileSync(settings, `${readFileSync(settings, 'utf8')}\nsite: ${address}\n`);
   await linewright(['build', course, '--out', out]);
-}, 120_000);
+});
 afterAll(() => rmSync(work, { recursive: true, force: true }));
 
 const read = (name: string) => readFileSync(path.join(out, name), 'utf8');

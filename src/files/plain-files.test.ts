@@ -93,9 +93,7 @@ describe('what is refused', () => {
     expect(existsSync(at('copies'))).toBe(false);
   });
 
-  test('a pipe, a folder, a file for a folder, and what is not there', {
-    timeout: 9_000,
-  }, async () => {
+  test('a pipe, a folder, a file for a folder, and what is not there', async () => {
     execFileSync('mkfifo', [at('media/pipe')]);
     expect(await refused('media/pipe')).toBe('media/pipe: This is a pipe, not a file.');
     expect(await refused('media')).toBe('media: This is a folder where a file should be.');

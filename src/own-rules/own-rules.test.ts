@@ -42,7 +42,7 @@ function courseWith(
   };
 }
 
-const ownChecks = createOwnChecks({ limits: { load: 10_000, call: 400 } });
+const ownChecks = createOwnChecks({ limits: { load: 60_000, call: 60_000 } });
 const workspace = () => createWorkspace({ ownChecks });
 afterAll(() => ownChecks.stop());
 
@@ -205,7 +205,8 @@ describe('code that goes wrong is named, and the rest goes on', () => {
   });
 
   test('what hangs, and what ends its thread: said each time, and nothing of it is kept', () => {
-    const now = workspace();
+    const impatient = createOwnChecks({ limits: { load: 60_000, call: 800 } });
+    const now = createWorkspace({ ownChecks: impatient });
     const files = courseWith({
       'a.mjs': rule('hanger', 'for (;;);'),
       'b.mjs': rule('quitter', 'process.exit(0);'),
@@ -215,12 +216,13 @@ describe('code that goes wrong is named, and the rest goes on', () => {
       now.update(files).diagnostics.map(({ place, message }) => `${place.file} ${message}`);
     const expected = [
       'chapters/1.md This chapter takes 1 minutes; the club allows 40.',
-      'rules/a.mjs `hanger` gave no answer within 0.4 seconds and was stopped.',
-      'rules/b.mjs `quitter` gave no answer within 0.4 seconds and was stopped.',
+      'rules/a.mjs `hanger` gave no answer within 0.8 seconds and was stopped.',
+      'rules/b.mjs `quitter` gave no answer within 0.8 seconds and was stopped.',
     ];
     expect(all()).toEqual(expected);
     expect(all()).toEqual(expected);
     expect(now.update(files).work.checked).toEqual(['chapters/1.md']);
+    impatient.stop();
   });
 });
 

@@ -45,6 +45,11 @@ async function start(folder = course): Promise<void> {
   await watching.ready;
 }
 
+/** Time for what has happened to be told: in steps, each of which hears of what came while the process stood still. */
+async function quiet(): Promise<void> {
+  for (let step = 0; step < 10; step++) await wait(30);
+}
+
 /** Waits until a change was told with this text. */
 const tells = (text: string) => expect.poll(() => told.at(-1)).toBe(text);
 
@@ -89,7 +94,7 @@ test('the second of two quick saves is told', async () => {
 
 test('what is there at first, and what is no file of the course, is not told', async () => {
   await start();
-  await wait(300);
+  await quiet();
   expect(told).toEqual([]);
   mkdirSync(at('site'));
   writeFileSync(at('site/index.html'), '');
@@ -97,11 +102,11 @@ test('what is there at first, and what is no file of the course, is not told', a
   mkdirSync(path.join(work, `aside-${made}`));
   symlinkSync(path.join(work, `aside-${made}`), at('chapters/link'));
   await expect.poll(() => told.length).toBeGreaterThan(0);
-  await wait(300);
+  await quiet();
   const after = told.length;
   // A link is told of; what lies behind it is not.
   writeFileSync(path.join(work, `aside-${made}`, '1.md'), '');
-  await wait(300);
+  await quiet();
   expect(told).toHaveLength(after);
 });
 
@@ -130,7 +135,7 @@ test('the course is away for a moment', async () => {
   await start();
   renameSync(course, `${course}-aside`);
   renameSync(`${course}-aside`, course);
-  await wait(300);
+  await quiet();
   writeFileSync(chapter(), 'b');
   await tells('b');
 });

@@ -8,6 +8,7 @@ import path from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import {
   type Browser,
+  type BrowserContext,
   type BrowserContextOptions,
   chromium,
   type Page,
@@ -43,12 +44,22 @@ export interface Faults {
   readonly list: readonly string[];
 }
 
+/** A context in which what is waited for may take as long as the test. */
+export async function newContext(
+  browser: Browser,
+  options: BrowserContextOptions = {},
+): Promise<BrowserContext> {
+  const context = await browser.newContext(options);
+  context.setDefaultTimeout(200_000);
+  return context;
+}
+
 /** A page in a context of its own, and the faults that it runs into. */
 export async function openPage(
   browser: Browser,
   options: BrowserContextOptions = {},
 ): Promise<{ page: Page; faults: Faults }> {
-  const context = await browser.newContext({ viewport: windows.wide, ...options });
+  const context = await newContext(browser, { viewport: windows.wide, ...options });
   // The offline worker would fetch the whole site into each context, and answer for its server.
   await context.addInitScript('delete Navigator.prototype.serviceWorker');
   const page = await context.newPage();
@@ -176,7 +187,7 @@ export async function demoSite(): Promise<string> {
     return out;
   }
   const done = path.join(out, 'linewright.json');
-  for (let tries = 0; tries < 600; tries++) {
+  for (let tries = 0; tries < 1500; tries++) {
     if (await stat(done).catch(() => undefined)) return out;
     await wait(200);
   }

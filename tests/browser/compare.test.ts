@@ -36,7 +36,7 @@ const pgn = (buffer: Uint8Array | string) => ({
 
 async function chooseAndWait(page: Page, buffer: Uint8Array | string): Promise<void> {
   await page.locator('input[type=file]').setInputFiles(pgn(buffer));
-  await page.locator('.compare-result h2').waitFor({ timeout: 120_000 });
+  await page.locator('.compare-result h2').waitFor();
 }
 
 const figure = (page: Page, name: string) =>
@@ -48,7 +48,7 @@ test('a file in UTF-16, beside one in UTF-8', async () => {
   const text = '[White "Müller"]\n\n1. d4 d5 2. h4 *\n';
   const files = [Buffer.from(`\uFEFF${text}`, 'utf16le'), Buffer.from(text.repeat(2))];
   await page.locator('input[type=file]').setInputFiles(files.map(pgn));
-  await page.locator('.compare-result h2').waitFor({ timeout: 120_000 });
+  await page.locator('.compare-result h2').waitFor();
   expect(await figure(page, 'Games')).toBe('3');
   expect(await page.locator('.compare-result').textContent()).toContain('Müller');
   expect(faults.list).toEqual([]);
@@ -56,9 +56,7 @@ test('a file in UTF-16, beside one in UTF-8', async () => {
 });
 
 describe('thousands of games', () => {
-  test('show where they leave the course, and the broken one is named', {
-    timeout: 180_000,
-  }, async () => {
+  test('show where they leave the course, and the broken one is named', async () => {
     const { page, faults } = await openPage(demo().browser);
     await page.goto(`${demo().address}compare.html`);
     await chooseAndWait(page, Buffer.concat([lines, Buffer.from(broken), lines]));
@@ -84,7 +82,7 @@ describe('thousands of games', () => {
     await page.context().close();
   });
 
-  test('can be stopped, and what was read is shown', { timeout: 180_000 }, async () => {
+  test('can be stopped, and what was read is shown', async () => {
     const { page, faults } = await openPage(demo().browser);
     await page.goto(`${demo().address}compare.html`);
     // By its name: what a test holds itself goes to the browser as text, which takes long.

@@ -65,7 +65,7 @@ describe.skipIf(!existsSync(reader))('on paper', () => {
       // Hints are help for the screen.
       paragraphs: '.handout-chapter p:last-of-type:not(.exercise-help > p)',
     }));
-  }, 120_000);
+  });
 
   test('the whole course has every chapter in order, each diagram once by its number, no empty sheet', () => {
     expect(sheets.length).toBeGreaterThan(5);

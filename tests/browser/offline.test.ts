@@ -13,7 +13,7 @@ import path from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
 import { workerFile, writeWorker } from '../../src/site/offline/write-worker.ts';
-import { pageFiles, serveFolder, useDemo } from './browser.ts';
+import { newContext, pageFiles, serveFolder, useDemo } from './browser.ts';
 
 const demo = useDemo();
 const work = mkdtempSync(path.join(tmpdir(), 'linewright-offline-'));
@@ -62,7 +62,7 @@ const atOnce = (context: BrowserContext) =>
   });
 
 async function visit(name = 'tarrasch/isolated-pawn.html'): Promise<Page> {
-  const context = await demo().browser.newContext();
+  const context = await newContext(demo().browser);
   await atOnce(context);
   const page = await context.newPage();
   await page.goto(address + name);
@@ -80,13 +80,15 @@ async function kept(page: Page): Promise<void> {
   });
 }
 
-/** Changes the title on a page and names the new content in the worker's list. */
-async function publish(title: string, pageFile = 'index.html'): Promise<void> {
-  const file = path.join(site(), pageFile);
-  writeFileSync(file, readFileSync(file, 'utf8').replace(/<h1>[^<]*/, `<h1>${title}`));
+/** Another edition, with this title on a page; of one that is half uploaded, only the worker's list is there. */
+async function publish(title: string, isHalf = false): Promise<void> {
   const next = mkdtempSync(path.join(work, 'next-'));
   cpSync(site(), next, { recursive: true });
+  const text = readFileSync(path.join(next, 'index.html'), 'utf8');
+  const other = text.replace(/<h1>[^<]*/, `<h1>${title}`);
+  writeFileSync(path.join(next, 'index.html'), other);
   await write(next);
+  if (!isHalf) writeFileSync(path.join(site(), 'index.html'), other);
   // Whole at once: the browser looks for another worker by itself, and half of one would be one.
   renameSync(path.join(next, workerFile), path.join(site(), workerFile));
 }
@@ -98,6 +100,7 @@ const write = (at: string) =>
     filesOf(at).filter((name) => name !== workerFile),
   );
 
+/** Has the browser look for another worker. A busy one may refuse to. */
 const update = (page: Page) =>
   page.evaluate(async () => {
     const registration = await navigator.serviceWorker.ready;
@@ -146,7 +149,6 @@ test('a new edition is told, and comes when the reader asks for it', async () =>
   await publish('The second edition');
   const notice = page.locator('.edition');
   const isTold = async () => {
-    // A busy browser may refuse to look; what it has found it tells once.
     await update(page);
     return notice.isVisible();
   };
@@ -168,21 +170,20 @@ test('a new edition is told, and comes when the reader asks for it', async () =>
 test('an edition that is only half uploaded is not taken', async () => {
   const page = await visit('tarrasch/index.html');
   await kept(page);
-  const old = readFileSync(path.join(site(), 'index.html'), 'utf8');
-  await publish('The second edition');
-  writeFileSync(path.join(site(), 'index.html'), old);
-  const outcome = await page.evaluate(async () => {
+  await page.evaluate(async () => {
     const registration = await navigator.serviceWorker.ready;
-    const ended = new Promise<string>((resolve) => {
-      registration.addEventListener('updatefound', () => {
-        const { installing } = registration;
-        installing?.addEventListener('statechange', () => resolve(installing.state));
-      });
+    registration.addEventListener('updatefound', () => {
+      const { installing } = registration;
+      const note = () => Object.assign(globalThis, { outcome: installing?.state });
+      installing?.addEventListener('statechange', note, { once: true });
     });
-    await registration.update().catch(() => undefined);
-    return ended;
   });
-  expect(outcome).toBe('redundant');
+  await publish('The second edition', true);
+  const outcome = async () => {
+    await update(page);
+    return page.evaluate(() => Reflect.get(globalThis, 'outcome'));
+  };
+  await expect.poll(outcome, { interval: 500 }).toBe('redundant');
   expect(await page.locator('.edition').isVisible()).toBe(false);
   server.close();
   await page.reload();
@@ -191,7 +192,7 @@ test('an edition that is only half uploaded is not taken', async () => {
 });
 
 test('with no room left the course is read online, and half an edition is thrown away', async () => {
-  const context = await demo().browser.newContext();
+  const context = await newContext(demo().browser);
   await atOnce(context);
   const page = await context.newPage();
   const session = await context.newCDPSession(page);
@@ -234,7 +235,7 @@ test('two courses of one host keep out of each other', async () => {
 });
 
 test('on the own machine what the server has comes first, whatever course was there before', async () => {
-  const context = await demo().browser.newContext();
+  const context = await newContext(demo().browser);
   await atOnce(context);
   const page = await context.newPage();
   await page.goto(`${server.address}tarrasch/index.html`);

@@ -57,7 +57,7 @@ describe('every page', () => {
     refused = await under(demo(), strict, use, phone);
     pages = seen;
     expect(pages.length).toBeGreaterThan(15);
-  }, 300_000);
+  });
 
   const each = <Value>(what: (page: Seen) => Value) =>
     pages.map((page) => ({ name: page.name, found: what(page) }));

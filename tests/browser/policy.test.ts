@@ -10,7 +10,7 @@ import type { Page } from 'playwright-core';
 import { visit } from 'unist-util-visit';
 import { describe, expect, test } from 'vitest';
 import { hostPolicy } from '../../src/site/security-policy.ts';
-import { demoBase, serveFolder, useDemo } from './browser.ts';
+import { demoBase, newContext, serveFolder, useDemo } from './browser.ts';
 import { strict, under } from './under-policy.ts';
 
 const demo = useDemo();
@@ -113,9 +113,7 @@ async function searchWords(page: Page, words: string): Promise<void> {
 }
 
 /** That it refuses nothing of a page that is only opened, `pages.test.ts` tests on every page. */
-test('the strictest of policies refuses nothing that a page needs when it is used', {
-  timeout: 180_000,
-}, async () => {
+test('the strictest of policies refuses nothing that a page needs when it is used', async () => {
   const faults = await under(demo(), strict, async ({ page, address }) => {
     for (const [name, act] of Object.entries(acts)) {
       await page.goto(address + name);
@@ -172,7 +170,7 @@ test('the course is kept for reading offline under the header of the handbook, s
     'content-security-policy': hostPolicy,
     'x-content-type-options': 'nosniff',
   });
-  const context = await demo().browser.newContext();
+  const context = await newContext(demo().browser);
   const page = await context.newPage();
   const said: string[] = [];
   page.on('console', (message) => said.push(message.text()));

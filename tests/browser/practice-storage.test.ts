@@ -3,7 +3,7 @@ import path from 'node:path';
 import { build } from 'esbuild';
 import type { CDPSession, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { runs } from '../setup/runs.ts';
+import { runs, seed } from '../setup/runs.ts';
 import { openPage, useDemo } from './browser.ts';
 import { learn, playOn, practiceOf, tally, toOverview } from './practising.ts';
 
@@ -172,7 +172,6 @@ test('whatever fails, in whichever order, every answer of two tabs is written on
   const { page } = await openPage(demo().browser);
   await page.goto(`${demo().address}404.html`);
   await page.evaluate(await storeScript());
-  const seed = Math.floor(Math.random() * 2 ** 31);
   const wrong = await page.evaluate(
     async ({ start, rounds }) => {
       const { openStore } = (globalThis as unknown as { practice: Practice }).practice;

@@ -28,28 +28,33 @@ function reading(
 const caption = (page: Page) => page.locator('.board-caption').textContent();
 const currentMoves = (page: Page) => page.locator('.move[aria-current]').allTextContents();
 const hash = (page: Page) => new URL(page.url()).hash;
-/** Time for the address to be noted, and for the page to follow a scroll. */
-const settled = (page: Page) => page.waitForTimeout(400);
-
 /**
- * Waits until the page scrolls no more. Playwright cancels a touch that misses what it was to tap, which
- * Chromium warns of while a scroll goes on; our own listeners of touches are passive.
+ * Waits until the page has not scrolled for so many frames. Playwright cancels a touch that misses what it was to tap,
+ * which Chromium warns of while a scroll goes on; our own listeners of touches are passive.
  */
-const atRest = (page: Page) =>
+const atRest = (page: Page, calm = 10) =>
   page.evaluate(
-    () =>
+    (enough) =>
       new Promise<void>((resolve) => {
         let frames = 0;
         let last = scrollY;
         const look = () => {
           frames = scrollY === last ? frames + 1 : 0;
           last = scrollY;
-          if (frames < 10) requestAnimationFrame(look);
+          if (frames < enough) requestAnimationFrame(look);
           else resolve();
         };
         look();
       }),
+    calm,
   );
+
+/** The page has followed its scrolling, and noted its address: by its own clock, which stands still where it does. */
+async function settled(page: Page): Promise<void> {
+  await atRest(page);
+  // `address.ts` waits for 200.
+  await page.evaluate(() => new Promise((resolve) => setTimeout(resolve, 210)));
+}
 
 const unnamed = addressAfter('d4 d5 c4 e6 Nc3 c5 cxd5 cxd4 Qxd4 Nc6');
 const otherWay = addressAfter('d4 d5 c4 e6 Nc3 c5 e3 Nf6 Nf3 Nc6 cxd5 exd5');
@@ -263,8 +268,10 @@ describe('on one page', () => {
     await page.evaluate(() => scrollTo(0, 0));
     await page.mouse.move(300, 400);
     for (let scrolls = 0; scrolls < 12; scrolls++) {
+      const before = await page.evaluate(() => scrollY);
       await page.mouse.wheel(0, 400);
-      await page.waitForTimeout(80);
+      await page.waitForFunction((y) => scrollY !== y, before);
+      await atRest(page, 3);
       passed.add((await caption(page)) ?? '');
     }
     expect(passed.size).toBeGreaterThan(5);

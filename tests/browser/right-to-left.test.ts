@@ -29,7 +29,7 @@ beforeAll(async () => {
   await linewright(['build', course, '--out', site]);
   server = await serveFolder(site);
   browser = await sharedBrowser();
-}, 120_000);
+});
 afterAll(() => server?.close());
 
 function on(
@@ -145,9 +145,7 @@ test('in the tree moves run from left to right, and so do the buttons of a board
     expect(back).toBeLessThan(next ?? 0);
   }));
 
-test('no page is wider than its window, opened on a phone and then made wider', {
-  timeout: 120_000,
-}, async () => {
+test('no page is wider than its window, opened on a phone and then made wider', async () => {
   const pages = pageFiles(site);
   expect(pages.length).toBeGreaterThan(8);
   await on('index.html', windows.phone, async (page) => {

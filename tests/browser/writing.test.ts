@@ -41,7 +41,6 @@ afterAll(async () => {
   await ended;
 });
 
-const patience = { timeout: 30_000 };
 const sheet = (page: Page) => page.locator('.write-sheet');
 const status = (page: Page) => sheet(page).locator('.write-status').textContent();
 
@@ -57,13 +56,13 @@ test('a line is played in, told what it is, written, and taken back', async () =
   const { page, faults } = await openPage(browser);
   await page.goto(`${address}1.html`);
   await page.locator('.move').nth(2).click();
-  await page.locator('.beside .squares').waitFor(patience);
+  await page.locator('.beside .squares').waitFor();
   await playByKeys(page, 'c7', 'c6');
-  await expect.poll(() => sheet(page).textContent(), patience).toContain('line 8. It has 2...e6');
+  await expect.poll(() => sheet(page).textContent()).toContain('line 8. It has 2...e6');
   expect(await page.getByLabel('an alternative to the advice').isChecked()).toBe(true);
   await page.getByLabel('What you say of 2...c6').fill('Holds d5 {and} :end[nothing].');
   await playByKeys(page, 'g1', 'f3');
-  await page.getByLabel('What you say of 3.Nf3').waitFor(patience);
+  await page.getByLabel('What you say of 3.Nf3').waitFor();
   // What is true is offered, of the position on the board.
   await page.getByRole('button', { name: 'queens-off' }).waitFor({ state: 'detached' });
   const claim = sheet(page).locator('.write-claims button').first();
@@ -77,18 +76,18 @@ test('a line is played in, told what it is, written, and taken back', async () =
   await page.getByRole('button', { name: 'Write it into the chapter' }).click();
   const line = `( 2... c6 {:option[] Holds d5 {and&#125; \\:end[nothing].} 3. Nf3 = {:claim[${claimed}]} )`;
   const after = text.replace('{Solid.} 3.', `{Solid.}\n  ${line}\n3.`);
-  await expect.poll(written, patience).toBe(after);
+  await expect.poll(written).toBe(after);
   // The page shows it, with its board there.
-  await expect.poll(() => page.locator('.move').count(), patience).toBe(8);
+  await expect.poll(() => page.locator('.move').count()).toBe(8);
   await expect.poll(() => page.locator('.board-caption').textContent()).toBe('after 3.Nf3');
   await expect.poll(() => page.locator('.own-way').count()).toBe(0);
   expect(await page.locator('.move[aria-current]').textContent()).toContain('f3');
   await expect.poll(() => status(page)).toBe('Written: chapters/1.md, line 9.');
   await sheet(page).getByText('Take back c6').click();
-  await expect.poll(written, patience).toBe(text);
-  await expect.poll(() => page.locator('.move').count(), patience).toBe(6);
+  await expect.poll(written).toBe(text);
+  await expect.poll(() => page.locator('.move').count()).toBe(6);
   await sheet(page).getByText('Make c6').click();
-  await expect.poll(written, patience).toBe(after);
+  await expect.poll(written).toBe(after);
   // `dev` gives its address by name.
   expect(faults.list.filter((fault) => !fault.includes(address))).toEqual([]);
   await page.context().close();

@@ -47,7 +47,6 @@ describe.each(perftTables)('perft of $name', ({ fen, nodes }) => {
   const depths = nodes.map((count, index) => ({ depth: index + 1, count }));
   test.each(depths.filter(({ count }) => count < most))(
     'depth $depth: $count',
-    { timeout: 120_000 },
     ({ depth, count }) => expect(perft(positionOf(fen), depth)).toBe(count),
   );
 });
@@ -62,7 +61,7 @@ describe('perft of an illegal en-passant capture', () => {
   });
 
   if (nodes < most) {
-    test('the published count', { timeout: 300_000 }, () => {
+    test('the published count', () => {
       expect(perft(positionOf(fen), published)).toBe(nodes);
     });
   }

@@ -13,7 +13,7 @@ import { compare, compareBoard, movesOf, playBoth } from './against-chessops.ts'
 
 const file = '/usr/share/pgn-extract/eco.pgn';
 
-test.skipIf(!existsSync(file))('opening lines agree with chessops', { timeout: 300_000 }, () => {
+test.skipIf(!existsSync(file))('opening lines agree with chessops', () => {
   const seen = new Set<string>();
   let moves = 0;
   for (const game of parsePgn(readFileSync(file, 'utf8'))) {

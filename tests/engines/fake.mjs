@@ -17,7 +17,11 @@ const end = (best = move()) => `bestmove ${best}`;
 /** What it does when it is told to search. */
 const searches = {
   good: () => say(value(), end()),
-  slow: () => setTimeout(() => say(value(), end()), 60),
+  'three, then none': () => {
+    searched++;
+    if (searched > 3) writeFileSync(file, '');
+    else say(value(), end());
+  },
   silent: () => {
     deaf = true;
   },
@@ -59,6 +63,7 @@ const searches = {
 };
 
 let deaf = false;
+let searched = 0;
 createInterface({ input: process.stdin })
   .on('line', (line) => {
     const [command, ...words] = line.split(' ');

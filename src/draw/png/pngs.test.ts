@@ -159,9 +159,7 @@ describe('the cache', () => {
     expect(await other?.read(job)).toBeUndefined();
   });
 
-  test('neither waits for what stands in it nor writes through it', {
-    timeout: 20_000,
-  }, async () => {
+  test('neither waits for what stands in it nor writes through it', async () => {
     const [pipe = '', link = '', device = '', directory = '', moved = ''] = await fill();
     const other = join(folder, 'other');
     await writeFile(other, 'precious');
