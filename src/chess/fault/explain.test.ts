@@ -238,6 +238,7 @@ describe('the other side', () => {
 describe('pawns (FIDE Laws, 3.7)', () => {
   const blocked = '4k3/8/8/8/8/4n3/4P3/4K3 w - - 0 1';
   const passed = '4k3/8/8/3pP3/8/8/8/4K3 w - - 0 1';
+  const passing = '4k3/8/8/3pP3/8/8/8/4K3 w - d6 0 1';
   test.each([
     [blocked, 'e3', 'the pawn on e2 is blocked by the knight on e3'],
     [blocked, 'e4', 'the pawn on e2 is blocked by the knight on e3'],
@@ -248,11 +249,13 @@ describe('pawns (FIDE Laws, 3.7)', () => {
     [passed, 'e4', 'the pawn on e5 cannot go to e4: pawns only move forward'],
     [passed, 'e5e4', 'the pawn on e5 cannot go to e4: pawns only move forward'],
     [passed, 'c4', 'White has no pawn on the c-file'],
+    ['7k/3P4/8/8/8/8/2P5/4K3 w - - 0 1', 'P7c7', 'White has no pawn on c7'],
     [passed, 'exd6', 'the pawn on d5 may be taken en passant only at once after its double step'],
     [passed, 'exf6', 'nothing stands on f6 to capture'],
     [passed, 'exd5', 'no white pawn stands on e4 to capture on d5'],
     [passed, 'exb6', 'a pawn captures on the next file, and the e-file is not next to b6'],
     [passed, 'xd4', 'no white pawn stands on c3 or e3 to capture on d4'],
+    [passing, 'd6', 'taking en passant on d6 is written with an x'],
     [scandinavian, 'ed5', 'a black pawn stands on d5, and taking it is written with an x'],
     [scandinavian, 'e4=Q', "White's own pawn stands on e4"],
     [scandinavian, 'e5=Q', 'a pawn promotes on its last rank only, and e5 is not on it'],

@@ -93,10 +93,12 @@ function advanceReason(board: Board, color: Color, { to, rank }: PieceSpelling):
     (square) => isPawn(board, square, color) && (rank === undefined || square[1] === rank),
   );
   if (from === undefined) {
-    const standing = squaresOf(board, color, 'pawn').filter((square) => square[0] === file);
-    if (standing.length === 0) return `${sideName(color)} has no pawn on the ${file}-file`;
-    const first = standing.find((square) => rank === undefined || square[1] === rank);
-    return `${nameOf(board, first ?? to)} cannot go to ${to}: pawns only move forward`;
+    const [standing] = squaresOf(board, color, 'pawn').filter(
+      (square) => square[0] === file && (rank === undefined || square[1] === rank),
+    );
+    const where = rank === undefined ? `the ${file}-file` : `${file}${rank}`;
+    if (standing === undefined) return `${sideName(color)} has no pawn on ${where}`;
+    return `${nameOf(board, standing)} cannot go to ${to}: pawns only move forward`;
   }
   const steps = Math.abs(rankOf(to) - rankOf(from));
   if (steps > 2) return `${nameOf(board, from)} cannot go as far as ${to} in one move`;

@@ -94,7 +94,8 @@ function promotionReason(board: Board, from: Square, { to, promotion }: PieceSpe
 function captureReason(board: Board, { to, capture }: PieceSpelling): string {
   if (capture) return `nothing stands on ${to} to capture`;
   const taken = board.get(to);
-  return `a ${taken?.color} ${taken?.kind} stands on ${to}, and taking it is written with an x`;
+  if (taken === undefined) return `taking en passant on ${to} is written with an x`;
+  return `a ${taken.color} ${taken.kind} stands on ${to}, and taking it is written with an x`;
 }
 
 function absentReason(color: Color, kind: PieceKind, { file, rank }: PieceSpelling): string {
