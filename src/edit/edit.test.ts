@@ -36,6 +36,16 @@ describe('a line of moves', () => {
     ).toBe(moves('1. d4 d5 2. c4 e6 3. Nc3 {Natural.} 3... c5 {At once.} 4. e3 Nf6 *'));
   });
 
+  test('leaves a sign to its move that stands behind what is said of it', () => {
+    const text = moves('1. d4 d5 {Natural.} = 2. c4 e6 {Solid.} ∞');
+    expect(edit(text, 'e6', (w, at) => addLine(w, at, [{ san: 'Nc3' }]))).toBe(
+      moves('1. d4 d5 {Natural.} = 2. c4 e6 {Solid.} ∞ 3. Nc3'),
+    );
+    expect(edit(text, 'd4', (w, at) => addLine(w, at, [{ san: 'Nf6' }]))).toBe(
+      moves('1. d4 d5 {Natural.} =\n  ( 1... Nf6 )\n2. c4 e6 {Solid.} ∞'),
+    );
+  });
+
   test('is a variation where a move stands already, and the next move gets its number', () => {
     const bad = [{ san: 'Bf5', glyphs: [2], comment: 'Leaves b7.' }];
     expect(edit(moves('1. d4 d5 2. c4 e6 3. Nc3'), 'c4', (w, at) => addLine(w, at, bad))).toBe(

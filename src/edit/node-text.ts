@@ -79,9 +79,9 @@ export function endOfMove({ text, block }: BlockText, { written }: MoveNode): nu
   return Math.max(written.place.end.offset, ...written.glyphs.map(({ place }) => place.end.offset));
 }
 
-/** Where all ends that stands behind a move and speaks of it: comments, and variations on it. */
+/** Where all ends that stands behind a move and speaks of it: glyphs, comments, and variations on it. */
 export function endOfNode(block: BlockText, node: MoveNode): number {
-  return node.after.at(-1)?.place.end.offset ?? endOfMove(block, node);
+  return Math.max(endOfMove(block, node), node.after.at(-1)?.place.end.offset ?? 0);
 }
 
 /** Where a move begins, with its number. */
