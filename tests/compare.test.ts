@@ -124,7 +124,7 @@ describe('linewright compare', () => {
       game('1. e4 e5'),
     ].join('');
     const { code, out } = await run(['-', 'demo-course'], text);
-    expect(out).toMatch(/^5 games: 3 meet the course, 1 never enter it\.\n/);
+    expect(out).toMatch(/^5 games: 3 met the course, 1 never entered it\.\n/);
     expect(out).toContain('game 3, Marsh, Piet – Quill, Tamsin: 2.Ke3 cannot be played: ');
     expect(out).toMatch(
       /Replies that the course does not answer\n +2 {2}1\.d4 d5 {3}chapters\/\S+\.md:\d+\n +the course answers: .*\n +played: 2\.h4 \(2\)\n +score of Black: \+0 =0 -2/,
@@ -168,7 +168,7 @@ describe('linewright compare', () => {
     const file = path.join(work, 'wide.pgn');
     writeFileSync(file, Buffer.from(`\uFEFF${game('1. d4 d5 2. h4')}`, 'utf16le'));
     const { out } = await run([file, 'demo-course']);
-    expect(out).toMatch(/^1 game: 1 meet the course/);
+    expect(out).toMatch(/^1 game: 1 met the course/);
     const command = `"$0" dist/cli/main.js compare <(cat "$1") demo-course`;
     const piped = await promisify(execFile)('bash', ['-c', command, process.execPath, file]);
     expect(piped.stdout).toBe(out);

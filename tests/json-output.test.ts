@@ -181,10 +181,10 @@ test('compare and where of a shelf; one course with errors is left out', async (
   await compare(pgn, shelf, { format: 'text', all: false });
   expect(printed.match(/^\w+:$|^\d+ games:.*/gm)).toEqual([
     'one:',
-    '10 games: 6 meet the course, 1 never enter it.',
+    '10 games: 6 met the course, 1 never entered it.',
     'wrong:',
     'two:',
-    '10 games: 6 meet the course, 1 never enter it.',
+    '10 games: 6 met the course, 1 never entered it.',
   ]);
 });
 

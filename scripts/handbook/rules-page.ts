@@ -66,7 +66,7 @@ function makeExample(example: Example, rule: CourseRule): string {
   });
   const told = report
     .slice(0, report.lastIndexOf('\n\n'))
-    .replaceAll(`${exampleChapter}:`, 'line ');
+    .replaceAll(new RegExp(`(?<!/)${exampleChapter}:`, 'g'), 'line ');
   const fixed =
     example.fixed === undefined
       ? ''

@@ -33,7 +33,7 @@ export * from './renewed-text.ts';
 export { type Counted, counted, fill, joinSentences, withStop } from './sentence.ts';
 export { shelfFolders } from './shelf-folders.ts';
 export type * from './shelf-table.ts';
-export { splitMoves } from './split-moves.ts';
+export { splitUnbroken } from './split-moves.ts';
 export * from './theme-sheet.ts';
 export { wordFolder, wordFolders } from './word-folders.ts';
 export * from './words.ts';

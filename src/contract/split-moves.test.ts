@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { splitMoves } from './split-moves.ts';
+import { splitMoves, splitUnbroken } from './split-moves.ts';
 
 const pieces = (text: string, letters: string) =>
   splitMoves(text, letters)
@@ -20,4 +20,18 @@ test('letters are those of the language', () => {
     'nach 3...[S]c6 4.[L]b5, nicht 4.Nc3; f1=[S]',
   );
   expect(pieces('tras 3...Cc6 4.Ab5 Dd7', 'RDTAC')).toBe('tras 3...[C]c6 4.[A]b5 [D]d7');
+});
+
+test('what touches a letter is one run with it, and words stand apart', () => {
+  const runs = (text: string) =>
+    splitUnbroken(text, 'KQRBN').map((run) => run.map(({ text }) => text).join(''));
+  expect(runs('White answers with 5.Nxc6 and (7...Nbd2), then b4')).toEqual([
+    'White',
+    ' answers with ',
+    '5.Nxc6',
+    ' and ',
+    '(7...Nbd2),',
+    ' then ',
+    'b4',
+  ]);
 });

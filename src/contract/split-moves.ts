@@ -27,6 +27,32 @@ export function splitMoves(text: string, letters: string): TextPart[] {
   return parts;
 }
 
+/**
+ * The same in runs: browsers break lines around a figurine, so what touches a letter is one run with it. Words stand
+ * apart: a run with a space in it is one part.
+ */
+export function splitUnbroken(text: string, letters: string): TextPart[][] {
+  const runs: TextPart[][] = [];
+  let isOpen = false;
+  for (const part of splitMoves(text, letters).flatMap(cutAtMoves)) {
+    const isSpaced = /\s/.test(part.text);
+    if (isOpen && !isSpaced) runs.at(-1)?.push(part);
+    else runs.push([part]);
+    isOpen = !isSpaced;
+  }
+  return runs;
+}
+
+/** Cuts a text between two pieces into what goes with the first, the words, and what goes with the second. */
+function cutAtMoves(part: TextPart): TextPart[] {
+  const { text } = part;
+  const head = /^\S{0,8}/.exec(text)?.[0].length ?? 0;
+  const tail = Math.max(head, text.length - (/\S{0,8}$/.exec(text)?.[0].length ?? 0));
+  return [text.slice(0, head), text.slice(head, tail), text.slice(tail)]
+    .filter((cut) => cut !== '')
+    .map((cut) => ({ ...part, text: cut }));
+}
+
 const moveIn = new Map<string, RegExp>();
 
 function movePattern(letters: string): RegExp {

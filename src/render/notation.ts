@@ -7,7 +7,7 @@ import {
   pieceKinds,
   sanIn,
 } from '../chess/index.ts';
-import { splitMoves } from '../contract/index.ts';
+import { splitUnbroken } from '../contract/index.ts';
 import type { Strings } from '../strings/index.ts';
 import { element } from './hast.ts';
 import { partOfText } from './written-at.ts';
@@ -65,19 +65,20 @@ export function useFigurines(tree: Parents, notation: Notation): void {
   for (let node = open.pop(); node !== undefined; node = open.pop()) {
     const children = (node.children as ElementContent[]).flatMap((child) => {
       if (child.type !== 'text') return child;
-      const parts = splitMoves(child.value, letters);
-      if (!parts.some(({ isPiece }) => isPiece)) return child;
+      const runs = splitUnbroken(child.value, letters);
+      if (!runs.flat().some(({ isPiece }) => isPiece)) return child;
       let at = 0;
-      const pieces = parts.flatMap(({ text, isPiece }) => {
-        const from = at;
-        at += text.length;
-        const kind = isPiece && pieceKinds.find((each) => pieceLetters[each] === text);
-        if (kind) return [figurine(kind, text)];
-        // Words separately, so that only what belongs to the move is kept on one line with the figurine.
-        return cutAtMoves(text).map(([start, end]) => partOfText(child, from + start, from + end));
+      return runs.flatMap((run) => {
+        const shown = run.map(({ text, isPiece }) => {
+          const from = at;
+          at += text.length;
+          const kind = isPiece && pieceKinds.find((each) => pieceLetters[each] === text);
+          return kind ? figurine(kind, text) : partOfText(child, from, at);
+        });
+        // The style sheet keeps a move of a block on one line.
+        const isWhole = isMove(node) || !run.some(({ isPiece }) => isPiece);
+        return isWhole ? shown : [element('span', { className: ['unbroken'] }, shown)];
       });
-      // The style sheet keeps a move of a block on one line.
-      return isMove(node) ? pieces : heldTogether(pieces);
     });
     node.children = children;
     for (const child of children) {
@@ -94,38 +95,6 @@ export function useFigurines(tree: Parents, notation: Notation): void {
 
 function isMove(node: Parents): boolean {
   return node.type === 'element' && node.data?.role === 'move';
-}
-
-/** Cuts a text between two pieces into what goes with the first, the words, and what goes with the second. */
-function cutAtMoves(text: string): [number, number][] {
-  const head = /^\S{0,8}/.exec(text)?.[0].length ?? 0;
-  const tail = Math.max(head, text.length - (/\S{0,8}$/.exec(text)?.[0].length ?? 0));
-  const cuts: [number, number][] = [
-    [0, head],
-    [head, tail],
-    [tail, text.length],
-  ];
-  return cuts.filter(([start, end]) => end > start);
-}
-
-/** Browsers break lines around a figurine, so it gets an element with the text that touches it. */
-function heldTogether(pieces: readonly ElementContent[]): ElementContent[] {
-  const shown: ElementContent[] = [];
-  let run: ElementContent[] = [];
-  const flush = () => {
-    const hasFigurine = run.some(({ type }) => type === 'element');
-    if (hasFigurine) shown.push(element('span', { className: ['unbroken'] }, run));
-    else shown.push(...run);
-    run = [];
-  };
-  for (const piece of pieces) {
-    const isSpaced = piece.type === 'text' && /\s/.test(piece.value);
-    if (isSpaced) flush();
-    if (isSpaced) shown.push(piece);
-    else run.push(piece);
-  }
-  flush();
-  return shown;
 }
 
 /** `9.b3` or `7...Be7`: a move with its number, as in running text. */

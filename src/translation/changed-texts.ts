@@ -38,7 +38,7 @@ export function changedTexts(
         {
           rule: 'translation-stale' as const,
           place: { file: place.file, start: place.start, end: last },
-          message: `The original has other texts ${unit === 'prose' ? 'behind this' : 'in this'} than when it was translated.`,
+          message: `The original's texts ${unit === 'prose' ? 'behind this' : 'in this'} have changed since it was translated.`,
           hint,
           related: [{ place: stretch.now?.place ?? stretch.from.place, message: 'the original' }],
         },
@@ -51,7 +51,7 @@ export function changedTexts(
             {
               rule: 'translation-stale' as const,
               place: here.place,
-              message: 'The original has other words here than when this was translated.',
+              message: "The original's words have changed since this was translated.",
               hint,
               related: [{ place: now.place, message: 'the original' }],
             },

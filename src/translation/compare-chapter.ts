@@ -150,7 +150,7 @@ function oneSided(
             rule: isStale ? 'translation-stale' : 'translation-differs',
             place: endOf(last.place),
             message: isStale
-              ? `Since it was translated, the original has ${nameOf(from)} more here.`
+              ? `The original has gained ${nameOf(from)} here since it was translated.`
               : `The translation lacks ${nameOf(from, 'the')} that the original has here.`,
             related: [{ place: from.place, message: 'the original' }],
           },

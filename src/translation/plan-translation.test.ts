@@ -143,6 +143,7 @@ test('a text that changes gets a mark before its translation', () => {
   expect(text).toContain('\n\n(en changed) Ü Then castle.\n\n');
   expect(rules).toEqual([
     'translation-open 11 1 text of this file (3 words) waits for a translation.',
+    'translation-open 1 Nothing of this translation is published yet: no chapter of it is ready.',
   ]);
   expect(again()).toBe(true);
 });

@@ -85,6 +85,9 @@ function found(text: string, inGerman: string, origin = originFor(text)): string
   );
 }
 
+const unpublished =
+  '1:1 open Nothing of this translation is published yet: no chapter of it is ready.';
+
 test('other words in another order say the same of the board', () => {
   expect(found(original, translated)).toEqual([]);
   const [translation] = readTranslations(course(original, translated, originFor(original)));
@@ -138,13 +141,14 @@ test('a directive in prose keeps the move that it speaks of', () => {
   const moved = translated.replace(' :mark[e4]', '').replace('Weiß', ':mark[e4] Weiß');
   expect(found(original, moved)).toEqual([
     '7:1 differs The original has :mark[e4] after 1...e5 where the translation has :mark[e4]. -> chapters/1.md:9',
+    unpublished,
   ]);
 });
 
 test('words of the original that change are told with both places, typography is none', () => {
   const before = originFor(original);
   expect(found(original.replace('Black does', 'Black now does'), translated, before)).toEqual([
-    '10:33 stale The original has other words here than when this was translated. -> chapters/1.md:12',
+    "10:33 stale The original's words have changed since this was translated. -> chapters/1.md:12",
   ]);
   expect(
     found(original.replace('Find the best move.', 'Find the “best”  move…'), translated, before),
@@ -159,6 +163,7 @@ test('a line that the original gained since is stale, and the chapter is not sho
   const longer = original.replace('2. Nf3! Nc6', '2. Nf3! Nc6 3. Bb5');
   expect(found(longer, translated, before)).toEqual([
     '12:9 stale Since it was translated: the original has `Bb5`, and the translation lacks it. -> chapters/1.md:14',
+    unpublished,
   ]);
   const [translation] = readTranslations(course(longer, translated, before));
   expect(translation?.isPublished).toBe(false);
@@ -168,14 +173,17 @@ test('blocks that the original gained or lost since are stale; others are wrong'
   const before = originFor(original);
   const block = '\n```moves\n1. d4 d5\n```\n';
   expect(found(original + block, translated, before)).toEqual([
-    '20:4 stale Since it was translated, the original has a block of moves more here. -> chapters/1.md:24',
+    '20:4 stale The original has gained a block of moves here since it was translated. -> chapters/1.md:24',
+    unpublished,
   ]);
   const without = original.replace(/```exercise[\s\S]*?```\n/, '');
   expect(found(without, translated, before)).toEqual([
     '15:1 stale Since it was translated, the original has lost this exercise.',
+    unpublished,
   ]);
   expect(found(original, translated + block)).toEqual([
     '22:1 differs The original has no such block of moves here.',
+    unpublished,
   ]);
 });
 
@@ -186,6 +194,7 @@ test('words that wait keep a chapter from its readers', () => {
     .replace('"Das offene', '"(en changed) Das offene');
   expect(found(original, waiting)).toEqual([
     '2:8 open 3 texts of this file (16 words) wait for a translation.',
+    unpublished,
   ]);
   const [translation] = readTranslations(course(original, waiting, originFor(original)));
   expect(translation?.chapters.get('chapters/1.md')).toMatchObject({

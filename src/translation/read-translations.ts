@@ -198,6 +198,14 @@ function readTranslation(
     isTitled && files.chapters.some(({ path }) => chapters.get(path)?.isReady ?? false);
   const missing = documents.filter(({ path }) => !chapters.has(path));
   problems.push(...missingProblems(translation, missing, documents.length, names));
+  if (settings && !isPublished) {
+    problems.push({
+      rule: 'translation-open',
+      place: topOf(settings.path),
+      message: `Nothing of this translation is published yet: ${isTitled ? 'no chapter of it is ready' : 'its title is not translated'}.`,
+      hint: 'A language is published once its title and one chapter are translated, with no mark left.',
+    });
+  }
   return { tag, folder, files: translation, chapters, isPublished, problems };
 }
 

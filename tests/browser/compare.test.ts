@@ -152,7 +152,7 @@ test('for one player only the games with the side of the course count', async ()
   // Whose games these are is found; it can be changed.
   const player = page.getByRole('combobox', { name: 'Only games of' });
   expect(await player.inputValue()).toBe('Marsh, Piet');
-  expect(await page.locator('.player .hint').textContent()).toContain('stands in 2 of the 2 games');
+  expect(await page.locator('.player .hint').textContent()).toContain('played 2 of the 2 games');
   expect(await page.getByRole('heading', { name: 'Where you left the course' }).count()).toBe(1);
   expect(await figure(page, 'With the other side')).toBe('1');
   expect(await page.locator('.games-compared li').count()).toBe(1);

@@ -19,6 +19,8 @@ interface Seen {
   readonly light: readonly string[];
   readonly dark: readonly string[];
   readonly smallTargets: readonly string[];
+  /** What stands around figurines that the end of a line may cut off their moves. */
+  readonly loose: readonly string[];
   /** By how many pixels it is wider than its window. */
   readonly over: { readonly phone: number; readonly wide: number };
 }
@@ -34,6 +36,12 @@ async function see(page: Page, name: string): Promise<Seen> {
   await page.locator('html:not(.piecemeal) h1').first().waitFor();
   const onPhone = {
     smallTargets: await page.evaluate(smallTargets),
+    loose: await page.evaluate(() =>
+      [...document.querySelectorAll('.figurine:not(.always)')]
+        .flatMap(({ parentElement }) => parentElement ?? [])
+        .filter((parent) => getComputedStyle(parent).textWrapMode !== 'nowrap')
+        .map(({ outerHTML }) => outerHTML),
+    ),
     over: await over(),
     dark: await darkViolations(page, { exclude }),
   };
@@ -69,6 +77,10 @@ describe('every page', () => {
 
   test('has targets of 24 by 24 pixels, or as far from others: WCAG 2.2, 2.5.8 Target Size (Minimum)', () => {
     expect(each((page) => page.smallTargets)).toEqual(none([]));
+  });
+
+  test('lets no line end between a figurine and its square', () => {
+    expect(each(({ loose }) => loose)).toEqual(none([]));
   });
 
   test('is as wide as its window', () => {

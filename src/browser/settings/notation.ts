@@ -1,5 +1,5 @@
 import { dataOf } from '../../contract/attributes.ts';
-import { splitMoves } from '../../contract/split-moves.ts';
+import { splitUnbroken } from '../../contract/split-moves.ts';
 import { make } from '../element.ts';
 
 /** In the order of the letters of `DataAttributes.begin`. */
@@ -75,18 +75,22 @@ function rewriteText(text: Text): void {
   }
   const before = changed.get(text);
   const data = before?.shown === text.data ? before.own : text.data;
-  const parts = splitMoves(data, own);
+  const runs = splitUnbroken(data, own);
+  const parts = runs.flat();
   if (!parts.some(({ isPiece }) => isPiece)) return;
   // Whoever reads a move in the page (`spots.ts`) reads it as it was.
   const move = parent.closest<HTMLElement>('.move');
   if (move !== null) move.dataset.own ??= move.textContent ?? '';
   const letter = (part: string) => wished[own.indexOf(part)] ?? part;
   if (notation === 'figurines') {
-    const nodes = parts.map((part) =>
-      part.isPiece
-        ? make('span', `figurine ${kinds[own.indexOf(part.text)]}`, letter(part.text))
-        : part.text,
-    );
+    const nodes = runs.flatMap((run) => {
+      const shown = run.map(({ text, isPiece }) =>
+        isPiece ? make('span', `figurine ${kinds[own.indexOf(text)]}`, letter(text)) : text,
+      );
+      // The style sheet keeps a move of a block on one line.
+      const isWhole = move !== null || !run.some(({ isPiece }) => isPiece);
+      return isWhole ? shown : [make('span', 'unbroken', ...shown)];
+    });
     text.replaceWith(...nodes);
     return;
   }

@@ -26,6 +26,11 @@ published: readers get that of the original, with a note that it is not translat
           message: '1 text of this file (4 words) waits for a translation.',
           hint: 'Write it anew and take the mark before it out; until then readers get it in English.',
         },
+        {
+          file: 'translations/de/course.yaml',
+          at: '1:1-1:1',
+          message: 'Nothing of this translation is published yet: no chapter of it is ready.',
+        },
       ],
     },
     {

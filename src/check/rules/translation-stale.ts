@@ -28,7 +28,7 @@ original chapter until the translation has caught up. \`linewright translate de 
         {
           file: 'translations/de/chapters/1.md',
           at: '1:1-1:22',
-          message: 'The original has other words here than when this was translated.',
+          message: "The original's words have changed since this was translated.",
         },
         {
           file: 'translations/de/chapters/1.md',

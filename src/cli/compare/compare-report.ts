@@ -87,7 +87,7 @@ function summary(
 ): string {
   const whose = player === '' ? '' : ` of ${printable(player)}`;
   const lines = [
-    `${count(sums.games, 'game')}${whose}: ${sums.met} meet the course, ${sums.apart} never enter it.`,
+    `${count(sums.games, 'game')}${whose}: ${sums.met} met the course, ${sums.apart} never entered it.`,
   ];
   if (otherSide > 0) {
     const side = table.side === 'white' ? 'Black' : 'White';

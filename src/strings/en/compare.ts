@@ -35,7 +35,7 @@ export const compare = {
   playerHint: 'Type a name, or a part of it: only games in which that player had {side} count.',
   playerHintBoth: 'Type a name, or a part of it.',
   playerFound:
-    '{name} stands in {n} of the {count} games: only theirs count. Change the name, or empty the field for all games.',
+    '{name} played {n} of the {count} games: only those count. Change the name, or empty the field for all games.',
   practise: 'Practise what your games missed',
   practiseCount: { one: '{n} position', other: '{n} positions' },
   nobody: 'No game has a player of this name.',

@@ -80,7 +80,7 @@ export const english: Vocabulary = {
       forms: [
         '<the> <adj>(?:<color> )?<adj><piece> (?:here )?<at> <squares>',
         '<the> (?:<color> )?<square>[- ]<piece>',
-        '(?:an?|<the>) <adj>(?:<color> )?<adj><piece> (?:stands|sits|lives|is|stays) <now>(?:well |badly |safe |safely |placed |posted |stuck )?<at> <square>',
+        '(?:an?|<the>) <adj>(?:<color> )?<adj><piece> (?:stands?|sits?|lives?|is|are|stays?) <now>(?:well |badly |safe |safely |placed |posted |stuck )?<at> <squares>',
         '<side> <now>(?:has|have) <now>(?:an? |the |his |her |its |their |two |both )?<adj><piece> <at> <squares>',
       ],
     },

@@ -24,6 +24,8 @@ export const openEnglish: readonly Passage[] = [
       ['false', 'The c7 bishop has the whole diagonal.'],
       ['false', "Black's rook stands on e8 and waits."],
       ['true', "White's rook stands on f1."],
+      ['false', "White's rooks stand on d1 and f1."],
+      ['true', 'The white knights are on c3 and d4.'],
       ['true', 'The knights on c3 and d4 work together.'],
       ['false', 'The knights on c3 and e4 work together.'],
       ['false', 'The d5-knight dominates the board.'],
