@@ -91,7 +91,7 @@ describe('another reader', () => {
       const line = readMainLine(text);
       const moves: string[] = [];
       let step = line.next();
-      for (; step?.kind === 'move'; step = line.next()) moves.push(step.text);
+      for (; typeof step === 'string'; step = line.next()) moves.push(step);
       return { moves: plainly(moves), stopped: step !== undefined };
     });
     for (const [at, block] of each.blocks.entries()) {

@@ -55,15 +55,8 @@ export interface DescribedMove {
   readonly taken?: { readonly kind: PieceKind; readonly square: Square };
 }
 
-interface Undo {
-  readonly move: CoreMove;
-  readonly moved: number;
-  readonly taken: number;
-  readonly takenAt: number;
-  readonly rights: number;
-  readonly enPassant: number;
-  readonly hash: number;
-}
+/** So many numbers are kept of a move that was made. */
+const undoLength = 6;
 
 export class GameBoard {
   private readonly cells = new Int8Array(128);
@@ -74,17 +67,21 @@ export class GameBoard {
   private enPassant = -1;
   private whiteKing = -1;
   private blackKing = -1;
-  private readonly undos: Undo[] = [];
+  /** For each move made: the move, what it moved and took, and rights, `enPassant` and hash before it. */
+  private undos = new Int32Array(0);
+  private made = 0;
   /** What `signature` gives, but for the side to move; kept up with each move. */
   private hash = 0;
 
   /** @param start another board for a copy of it, on which none of its moves can be taken back. */
   constructor(start: Pick<Position, 'fen'> | GameBoard) {
-    if (start instanceof GameBoard) this.take(start);
+    if (start instanceof GameBoard) this.copy(start);
     else this.read(start.fen);
   }
 
-  private take({ cells, turn, rights, enPassant, whiteKing, blackKing, hash }: GameBoard): void {
+  /** Becomes a copy of another board, on which no move can be taken back. */
+  copy({ cells, turn, rights, enPassant, whiteKing, blackKing, hash }: GameBoard): void {
+    this.made = 0;
     this.cells.set(cells);
     this.turn = turn;
     this.rights = rights;
@@ -131,23 +128,19 @@ export class GameBoard {
     return found;
   }
 
-  /** The same of the pieces of one kind that go to one square; castling is not among them. */
-  movesTo(square: Square, kind: PieceKind): CoreMove[] {
-    const to = numberOf(square);
-    const found: CoreMove[] = [];
-    if (this.at(to) * this.turn > 0) return found;
-    const number = pieceKinds.indexOf(kind) + 1;
-    if (number === pawn) this.pawnMovesTo(to, found);
-    else {
-      const far = number !== king && number !== knight;
-      const steps = number === knight ? jumps : linesOf(number);
-      for (const step of steps) {
-        let from = to + step;
-        while (far && !(from & 0x88) && this.at(from) === 0) from += step;
-        if (!(from & 0x88) && this.at(from) === number * this.turn) found.push(from | (to << 7));
-      }
+  /** Puts those of the pieces of one kind that go to one square into `found`; castling is not among them. */
+  movesTo(to: number, kind: number, found: CoreMove[]): void {
+    if (this.at(to) * this.turn > 0) return;
+    if (kind === pawn) {
+      this.pawnMovesTo(to, found);
+      return;
     }
-    return found;
+    const far = kind !== king && kind !== knight;
+    for (const step of kind === knight ? jumps : linesOf(kind)) {
+      let from = to + step;
+      while (far && !(from & 0x88) && this.at(from) === 0) from += step;
+      if (!(from & 0x88) && this.at(from) === kind * this.turn) found.push(from | (to << 7));
+    }
   }
 
   /** Whether a move of `moves` takes something. */
@@ -212,17 +205,9 @@ export class GameBoard {
     const moved = this.at(from);
     const kind = moved * turn;
     const takenAt = kind === pawn && to === this.enPassant ? to - 16 * turn : to;
-    const undo: Undo = {
-      move,
-      moved,
-      taken: this.at(takenAt),
-      takenAt,
-      rights: this.rights,
-      enPassant: this.enPassant,
-      hash: this.hash,
-    };
-    this.undos.push(undo);
-    if (undo.taken !== 0) this.put(takenAt, 0);
+    const taken = this.at(takenAt);
+    this.keep(move, moved, taken);
+    if (taken !== 0) this.put(takenAt, 0);
     this.put(from, 0);
     this.put(to, move >> 14 ? (move >> 14) * turn : moved);
     if (kind === king) {
@@ -237,21 +222,46 @@ export class GameBoard {
     return false;
   }
 
-  /** Takes back the last move made. */
-  unmake(): void {
-    const undo = this.undos.pop();
-    if (undo === undefined) return;
-    const { cells } = this;
-    const from = undo.move & 0x7f;
-    const to = (undo.move >> 7) & 0x7f;
+  /** Writes down what `unmake` needs. */
+  private keep(move: CoreMove, moved: number, taken: number): void {
+    const at = undoLength * this.made++;
+    if (at === this.undos.length) {
+      const longer = new Int32Array(2 * at + 16 * undoLength);
+      longer.set(this.undos);
+      this.undos = longer;
+    }
+    const { undos } = this;
+    undos[at] = move;
+    undos[at + 1] = moved;
+    undos[at + 2] = taken;
+    undos[at + 3] = this.rights;
+    undos[at + 4] = this.enPassant;
+    undos[at + 5] = this.hash;
+  }
+
+  /** How many moves can be taken back. */
+  movesMade(): number {
+    return this.made;
+  }
+
+  /** Takes back the last move made, and returns it. */
+  unmake(): CoreMove | undefined {
+    if (this.made === 0) return undefined;
+    const { cells, undos } = this;
+    const at = undoLength * --this.made;
     this.turn = -this.turn;
-    this.rights = undo.rights;
-    this.enPassant = undo.enPassant;
-    this.hash = undo.hash;
+    const move = undos[at] ?? 0;
+    const moved = undos[at + 1] ?? 0;
+    this.rights = undos[at + 3] ?? 0;
+    this.enPassant = undos[at + 4] ?? 0;
+    this.hash = undos[at + 5] ?? 0;
+    const from = move & 0x7f;
+    const to = (move >> 7) & 0x7f;
+    const kind = moved * this.turn;
     cells[to] = 0;
-    cells[from] = undo.moved;
-    cells[undo.takenAt] = undo.taken;
-    if (undo.moved * this.turn === king) {
+    cells[from] = moved;
+    cells[kind === pawn && to === this.enPassant ? to - 16 * this.turn : to] = undos[at + 2] ?? 0;
+    if (kind === king) {
       this.setKing(this.turn, from);
       if (Math.abs(to - from) === 2) {
         const [home, beside] = to > from ? [to + 1, to - 1] : [to - 2, to + 1];
@@ -259,6 +269,7 @@ export class GameBoard {
         cells[beside] = 0;
       }
     }
+    return move;
   }
 
   /** All legal moves, in the order in which a FEN names the squares that they start from: a8 first. */
@@ -370,7 +381,7 @@ export class GameBoard {
       const home = from >> 4 === (this.turn > 0 ? 1 : 6);
       if (home && this.at(stop + ahead) === 0) this.pushPawnMove(from, stop + ahead, found);
     }
-    for (const to of [stop - 1, stop + 1]) {
+    for (let to = stop - 1; to <= stop + 1; to += 2) {
       if (to & 0x88) continue;
       if (this.at(to) * this.turn < 0 || to === this.enPassant) this.pushPawnMove(from, to, found);
     }
@@ -388,7 +399,7 @@ export class GameBoard {
       if (isDouble && this.at(below - ahead) === own) this.pushPawnMove(below - ahead, to, found);
     }
     if (this.at(to) === 0 && to !== this.enPassant) return;
-    for (const from of [below - 1, below + 1]) {
+    for (let from = below - 1; from <= below + 1; from += 2) {
       if (!(from & 0x88) && this.at(from) === own) this.pushPawnMove(from, to, found);
     }
   }
@@ -435,10 +446,10 @@ export class GameBoard {
   ): boolean {
     for (const step of steps) {
       let from = square + step;
-      if (!(from & 0x88) && this.at(from) * by === king) return true;
-      while (!(from & 0x88) && this.at(from) === 0) from += step;
-      if (from & 0x88) continue;
-      const standing = this.at(from) * by;
+      // Beyond the edge nothing stands.
+      if (this.at(from) * by === king) return true;
+      let standing = 0;
+      for (; standing === 0 && !(from & 0x88); from += step) standing = this.at(from) * by;
       if (standing === kind || standing === queen) return true;
     }
     return false;

@@ -62,7 +62,7 @@ function compareGame(
   if (isFenFault(start)) return broken('start', tags.get('FEN') ?? '', start.reason);
   const first = line.peek();
   if (first === undefined) return tags.size === 0 ? undefined : { ...ended(), kind: 'empty' };
-  if (first.kind !== 'move' && tags.size === 0) return undefined;
+  if (typeof first !== 'string' && tags.size === 0) return undefined;
   const { exit, aside, fault } = followMoves(table, start, line);
   if (fault !== undefined) return { ...head, kind: 'broken', fault };
   if (exit === undefined) return { ...ended(), kind: 'apart' };

@@ -4,7 +4,6 @@ import {
   initialPosition,
   isMoveFault,
   numberSign,
-  otherColor,
   type Position,
   PositionIndex,
   playForgiving,
@@ -20,13 +19,6 @@ export interface Followed {
   readonly fault?: GameFault;
 }
 
-/** A move as it is written, with its place in the game. */
-interface Placed {
-  readonly text: string;
-  readonly color: GameMove['color'];
-  readonly number: number;
-}
-
 /**
  * Follows the main line of a game through a course, to its end. As with the games that a course
  * shows, the last position counts that the course knows, by whatever order of moves the game came
@@ -34,71 +26,76 @@ interface Placed {
  * the course's subject.
  */
 export function followMoves(table: CourseTable, start: Position, line: MainLine): Followed {
-  const replay = createReplay(start);
+  replay.begin(start);
   const index = indexOf(table);
-  let color = sideToMove(start);
-  let number = fullMoveNumber(start);
+  const firstPly = 2 * fullMoveNumber(start) + (sideToMove(start) === 'white' ? 0 : 1);
+  let played = 0;
   let known = start.key === initialPosition.key ? undefined : replay.placeIn(index);
-  /** The moves before and after the last known position, and the position before them. */
-  let last: Placed | undefined;
-  let next: Placed | undefined;
-  let before = start.key;
+  /** How many moves lead to the last known position; the last of them, the position before it if known, and the next. */
+  let reached = 0;
+  let last = '';
+  let before: number | undefined;
+  let next = '';
   /** The position before each move, where the course knows it. */
   let at = replay.placeIn(index);
   let aside: GameAside | undefined;
+  const keyOf = (place: number) => table.positions[place]?.key ?? '';
+  const exitAt = (position: number): GameExit => {
+    if (reached === 0) return { position };
+    const key = before === undefined ? replay.keyAfter(reached - 1) : keyOf(before);
+    return { position, last: canonical(key, last, firstPly + reached - 1) };
+  };
   for (let step = line.next(); step !== undefined; step = line.next()) {
-    const move = { text: step.text, color, number };
-    if (step.kind !== 'move') {
+    if (typeof step !== 'string') {
       const kind = step.kind === 'text-unreadable' ? 'unreadable' : step.kind;
-      return faultAt(move, kind, '');
+      return faultAt(firstPly + played, step.text, { kind, reason: '' });
     }
-    const fault = replay.play(step.text);
-    if (fault !== undefined) return faultAt(move, fault.kind, fault.reason);
-    next ??= move;
+    const fault = replay.play(step);
+    if (fault !== undefined) return faultAt(firstPly + played, step, fault);
+    if (played === reached) next = step;
     const here = replay.placeIn(index);
-    if (at !== undefined && here === undefined) before = replay.keyBefore(2);
     if (aside === undefined && at !== undefined && isBesideAdvice(table, at, here)) {
-      aside = {
-        position: at,
-        ...(last && { last: canonical(replay.keyBefore(2), last) }),
-        next: canonical(replay.keyBefore(1), move),
-      };
+      aside = { ...exitAt(at), next: canonical(keyOf(at), step, firstPly + played) };
     }
-    at = here;
+    played++;
     if (here !== undefined) {
       known = here;
-      last = move;
-      next = undefined;
+      reached = played;
+      last = step;
+      before = at;
     }
-    if (color === 'black') number++;
-    color = otherColor(color);
+    at = here;
   }
   if (known === undefined || isBefore(table, known)) return {};
-  if (at !== undefined) before = replay.keyBefore(1);
-  const there = table.positions[known]?.key ?? '';
-  const exit: GameExit = {
-    position: known,
-    ...(last && { last: canonical(before, last) }),
-    ...(next && { next: canonical(there, next) }),
+  const exit = {
+    ...exitAt(known),
+    ...(reached < played && { next: canonical(keyOf(known), next, firstPly + reached) }),
   };
   return { exit, ...(aside && { aside }) };
 }
 
+/** One board for all games: most of the time of a new one goes into its memory. */
+const replay = createReplay(initialPosition);
+
+/** Whose move it is, and which, counted in half-moves: two for each full move. */
+function placeInGame(ply: number): Pick<GameMove, 'color' | 'number'> {
+  return { color: ply % 2 === 0 ? 'white' : 'black', number: Math.floor(ply / 2) };
+}
+
 function faultAt(
-  { text, color, number }: Placed,
-  kind: GameFault['kind'],
-  reason: string,
+  ply: number,
+  written: string,
+  { kind, reason }: Pick<GameFault, 'kind' | 'reason'>,
 ): Followed {
-  return { fault: { kind, written: text, at: numberSign({ number, color }), reason } };
+  return { fault: { kind, written, at: numberSign(placeInGame(ply)), reason } };
 }
 
 /** Whether the course has the move between two positions beside a move that it advises. */
 function isBesideAdvice(table: CourseTable, from: number, to: number | undefined): boolean {
-  if (isBefore(table, from)) return false;
   const moves = table.positions[from]?.moves ?? [];
   const played = moves.find((move) => move.to === to);
   const isBeside = played?.kind === 'option' || played?.kind === 'bad';
-  return isBeside && moves.some(({ kind }) => kind === 'advice');
+  return isBeside && moves.some(({ kind }) => kind === 'advice') && !isBefore(table, from);
 }
 
 function isBefore({ before }: CourseTable, position: number): boolean {
@@ -118,13 +115,15 @@ const written = new Map<string, string>();
 const mostWritten = 10_000;
 
 /** A move in canonical SAN, from the position where it was played. */
-function canonical(key: string, { text, color, number }: Placed): GameMove {
+function canonical(key: string, text: string, ply: number): GameMove {
   const name = `${key} ${text}`;
-  const known = written.get(name);
-  if (known !== undefined) return { san: known, color, number };
-  const played = playForgiving({ key, fen: `${key} 0 1` }, text);
-  if (isMoveFault(played)) throw new Error(`${text} was played in ${key}: ${played.reason}`);
-  if (written.size >= mostWritten) written.clear();
-  written.set(name, played.san);
-  return { san: played.san, color, number };
+  let san = written.get(name);
+  if (san === undefined) {
+    const played = playForgiving({ key, fen: `${key} 0 1` }, text);
+    if (isMoveFault(played)) throw new Error(`${text} was played in ${key}: ${played.reason}`);
+    if (written.size >= mostWritten) written.clear();
+    san = played.san;
+    written.set(name, san);
+  }
+  return { san, ...placeInGame(ply) };
 }

@@ -64,20 +64,27 @@ const results = ['1-0', '0-1', '1/2-1/2', '1/2', '*', '½-½', '½'].flatMap((re
   Uint8Array.from(result, (sign) => sign.charCodeAt(0)),
 ]);
 
+/** By their first byte. */
+const resultsFrom = Array.from({ length: 256 }, (_, byte) =>
+  results.filter(([first]) => first === byte),
+);
+
 /** What a byte of movetext may be: itself for a bracket or the like. */
 export const [ordinary, blank] = [1, 32];
 const resultStart = 42;
 export const roles = Uint8Array.from({ length: 256 }, (_, byte) => {
   if (isBlank(byte)) return blank;
   if ([brace, semicolon, open, close].includes(byte)) return byte;
-  return results.some(([first]) => first === byte) ? resultStart : ordinary;
+  return resultsFrom[byte]?.length ? resultStart : ordinary;
 });
 
 /** The length of the result that stands at an offset, if one does. */
 export function resultAt(bytes: Uint8Array, at: number, to: number): number {
-  const first = bytes[at];
-  for (const result of results) {
-    if (result[0] !== first || at + result.length > to) continue;
+  const first = bytes[at] ?? 0;
+  for (const result of resultsFrom[first] ?? []) {
+    // Most often the number of a move stands there.
+    if (result.length > 1 && result[1] !== bytes[at + 1]) continue;
+    if (at + result.length > to) continue;
     if (!result.every((byte, index) => bytes[at + index] === byte)) continue;
     const next = at + result.length < to ? (bytes[at + result.length] ?? 0) : 32;
     if (first === 42 || !(isNameByte(next) || next === 47 || next >= 0x80)) return result.length;

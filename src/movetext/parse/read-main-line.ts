@@ -4,7 +4,7 @@ import type { Tag } from '../types.ts';
 
 /** The next thing of a game's main line: a move as it is written, or what stops the reading. */
 export type MainLineStep =
-  | { readonly kind: 'move'; readonly text: string }
+  | string
   | {
       readonly kind: 'text-unreadable' | 'comment-unclosed' | 'variation-unclosed';
       readonly text: string;
@@ -56,6 +56,8 @@ function createSteps(text: string, scanner: Scanner): Pick<MainLine, 'next' | 'p
 
   function read(): MainLineStep | undefined {
     while (!ended) {
+      const plain = depth === 0 ? scanner.takePlainMove() : undefined;
+      if (plain !== undefined) return plain;
       const token = scanner.take();
       if (token.kind === 'end') {
         ended = true;
@@ -67,9 +69,8 @@ function createSteps(text: string, scanner: Scanner): Pick<MainLine, 'next' | 'p
         depth++;
       } else if (token.kind === 'close') depth = Math.max(0, depth - 1);
       else if (depth > 0) continue;
-      else if (token.kind === 'move') {
-        return { kind: 'move', text: text.slice(token.start, token.end) };
-      } else if (token.kind === 'result') {
+      else if (token.kind === 'move') return text.slice(token.start, token.end);
+      else if (token.kind === 'result') {
         ended = true;
         result = scanResult(text, token.start)?.result;
       } else if (token.kind === 'words' || token.kind === 'near-move') {

@@ -52,9 +52,10 @@ function makeTag(
   valueEnd: number,
   end: number,
 ): Tag {
+  const value = text.slice(valueStart, valueEnd);
   return {
     name,
-    value: text.slice(valueStart, valueEnd).replace(/\\(["\\])/g, '$1'),
+    value: value.includes('\\') ? value.replace(/\\(["\\])/g, '$1') : value,
     span: { start, end },
     valueSpan: { start: valueStart, end: valueEnd },
   };

@@ -90,6 +90,27 @@ export class Scanner {
     return token;
   }
 
+  /**
+   * The plain move that comes next, and passes it and its number: what most tokens of an archive are, without a token
+   * for each. Undefined where something else comes; `take` tells what.
+   */
+  takePlainMove(): string | undefined {
+    if (this.#ahead !== undefined) return undefined;
+    this.#skipSpace();
+    const text = this.#text;
+    let end = this.#at;
+    while (isDigit(text.charCodeAt(end))) end++;
+    if (end > this.#at && text.charCodeAt(end) === 46) {
+      this.#at = scanPeriods(text, end).end;
+      this.#skipSpace();
+    }
+    const start = this.#at;
+    const move = start < this.#limit ? scanPlainMove(text, start) : undefined;
+    if (move === undefined) return undefined;
+    this.#at = move;
+    return text.slice(start, move);
+  }
+
   #skipSpace(): void {
     const text = this.#text;
     let at = this.#at;
