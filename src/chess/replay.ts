@@ -1,4 +1,3 @@
-import { fullMoveNumber } from './board.ts';
 import { type CoreMove, GameBoard } from './core/game-board.ts';
 import type { PositionIndex } from './core/position-index.ts';
 import { readPlainSan } from './core/san.ts';
@@ -41,10 +40,7 @@ export function createReplay(start: Position): Replay {
 
   function playWithCare(written: string): MoveFault | undefined {
     const key = board.key();
-    const whiteStarts = first.board.sideToMove() === 'white';
-    const number =
-      fullMoveNumber(first) + Math.floor((board.movesMade() + (whiteStarts ? 0 : 1)) / 2);
-    const played = playForgiving({ key, fen: `${key} 0 ${number}` }, written);
+    const played = playForgiving({ key, fen: `${key} 0 1` }, written);
     if (isMoveFault(played)) return played;
     const { from, to, promotion } = played;
     const move = board.moves().find((each) => {
