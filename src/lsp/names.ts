@@ -13,16 +13,20 @@ export interface NameThere {
   readonly isExact: boolean;
 }
 
-/** Every name of a course where it is given and where it is used: chapters, pages, claims, news and settings. */
-export function namesIn(course: Course, desk: Desk): NameThere[] {
+/**
+ * Every name of a course where it is given and where it is used: chapters, pages, claims, news and settings.
+ * @param only of the chapters, pages and news, the one of this path.
+ */
+export function namesIn(course: Course, desk: Desk, only?: string): NameThere[] {
   const names: Omit<NameThere, 'isExact'>[] = [];
-  for (const chapter of documentsOf(course)) {
+  const isWanted = ({ file }: { readonly file: string }) => only === undefined || file === only;
+  for (const chapter of documentsOf(course).filter(isWanted)) {
     names.push(...namesWritten(chapter));
     for (const { name, place } of namesInClaims(chapter)) {
       names.push({ name, written: place, isGiven: false });
     }
   }
-  for (const { file, body } of course.news) {
+  for (const { file, body } of course.news.filter(isWanted)) {
     walkText(body.children, (node) => {
       if (node.type !== 'positionLink') return;
       names.push({ name: node.label, written: { file, ...node.labelRange }, isGiven: false });
@@ -45,8 +49,9 @@ function within(place: Place, name: string, desk: Desk): Place {
   return withinLine(place, at, at + name.length);
 }
 
-export function nameAt(names: readonly NameThere[], file: string, offset: number) {
-  return names.find(
+/** The name that stands at an offset of a file. */
+export function nameAt(course: Course, desk: Desk, file: string, offset: number) {
+  return namesIn(course, desk, file).find(
     ({ written: { file: there, start, end } }) =>
       there === file && start.offset <= offset && offset <= end.offset,
   );

@@ -56,11 +56,10 @@ function placesOfName(
   course: Course,
   isMeant: (name: NameThere) => boolean,
 ): Location[] | undefined {
-  const names = namesIn(course, desk);
-  const here = nameAt(names, file, offset);
+  const here = nameAt(course, desk, file, offset);
   return (
     here &&
-    names
+    namesIn(course, desk)
       .filter((one) => one.name === here.name && isMeant(one))
       .map(({ written }) => locationOf(written, desk, session))
   );

@@ -4,7 +4,7 @@ import type { Place } from '../../diagnostics/index.ts';
 import { blockAt, type Course, movesSpokenOf, type NodeRef, standsAt } from '../../model/index.ts';
 import type { Asked } from '../asked.ts';
 import { moveInText } from '../move-in-text.ts';
-import { nameAt, namesIn } from '../names.ts';
+import { nameAt } from '../names.ts';
 import { positionCard } from '../position-card.ts';
 import { attributeWords, blockWords, directiveWords, settingWords } from '../words.ts';
 
@@ -39,7 +39,7 @@ function told(text: string | undefined, { start, end }: Pick<Place, 'start' | 'e
 
 /** A name of a position. */
 function named(asked: Asked, offset: number, course: Course): Told | undefined {
-  const there = nameAt(namesIn(course, asked.desk), asked.file, offset);
+  const there = nameAt(course, asked.desk, asked.file, offset);
   const label = there && Object.hasOwn(course.labels, there.name) && course.labels[there.name];
   return label ? told(card(label.ref, asked, course), there.written) : undefined;
 }

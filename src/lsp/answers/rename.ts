@@ -17,7 +17,7 @@ export function prepareRename(
   position: Position,
 ): { range: Range; placeholder: string } | null {
   const course = asked.course();
-  const there = course && nameAt(namesIn(course, asked.desk), asked.file, asked.offsetOf(position));
+  const there = course && nameAt(course, asked.desk, asked.file, asked.offsetOf(position));
   if (!there?.isExact) return null;
   const { start, end } = there.written;
   const range = asked.session.places.toRange(asked.open, start.offset, end.offset);
@@ -29,8 +29,7 @@ export function rename(asked: Asked, position: Position, newName: string): Works
   const { desk, session, file } = asked;
   const course = asked.course();
   if (!course) return null;
-  const names = namesIn(course, desk);
-  const name = nameAt(names, file, asked.offsetOf(position))?.name;
+  const name = nameAt(course, desk, file, asked.offsetOf(position))?.name;
   if (name === undefined) {
     throw new ResponseError(LSPErrorCodes.RequestFailed, 'No name of a position stands here.');
   }
@@ -41,6 +40,7 @@ export function rename(asked: Asked, position: Position, newName: string): Works
       `“${newName}” is no name: write letters and digits with - or _ between them, such as quiet-exchange.`,
     );
   }
+  const names = namesIn(course, desk);
   if (names.some((one) => one.isGiven && one.name === newName)) {
     throw new ResponseError(
       ErrorCodes.InvalidParams,
