@@ -2,8 +2,8 @@ import { isUtf8 } from 'node:buffer';
 import { applyFixes, type Fix } from '../diagnostics/index.ts';
 import { FileRefusedError, readPlainFile, refusals, replacePlainFile } from '../files/index.ts';
 import { decodeGame, utf16Of } from '../movetext/index.ts';
+import type { LoadedCourse } from '../pipeline/index.ts';
 import { gamesLimit } from '../read/index.ts';
-import type { LoadedCourse } from './load-course.ts';
 
 /**
  * Makes the safe repairs in the author's files. @returns how many.

@@ -10,6 +10,6 @@ export { type Inks, inks as embedInks, inksOf, palettes, type Theme } from './pa
 export type { BoardPicture } from './picture.ts';
 export { boardJob } from './png/board-job.ts';
 export { makeOnePng } from './png/one-png.ts';
-export { makePng } from './png/png.ts';
-export { makePngs, type PngJob } from './png/pngs.ts';
+export { makePng, type PngJob } from './png/png.ts';
+export { makePngs } from './png/pngs.ts';
 export { stateMark, stateSprite, states } from './state-marks.ts';

@@ -15,18 +15,15 @@ import {
 } from '../movetext/index.ts';
 import { isPiece } from './directives/index.ts';
 import type { FormalNotes } from './formal-notes.ts';
-import { hasOtherThanAscii, type Tell, tellGame, tellLostTags } from './tell-game.ts';
+import {
+  hasOtherThanAscii,
+  type Tell,
+  tellGame,
+  tellLostTags,
+  type WrittenGame,
+} from './tell-game.ts';
 import type { DraftComment, DraftGame, DraftLine, DraftMove, ImportNote } from './types.ts';
 import { withoutClocks } from './without-clocks.ts';
-
-/** A game as it was read, the text that it stands in, and where. */
-export interface WrittenGame {
-  readonly number: number;
-  readonly movetext: Movetext;
-  readonly text: string;
-  /** The line of the file that an offset of `text` stands in. */
-  readonly lineAt: (offset: number) => number;
-}
 
 /** A line that is being played. `at` is its next move, `item` the next thing after the move before. */
 interface Walk {

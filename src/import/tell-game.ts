@@ -1,13 +1,21 @@
 import { createLocator, unprintable } from '../diagnostics/index.ts';
-import type { Tag } from '../movetext/index.ts';
+import type { Movetext, Tag } from '../movetext/index.ts';
 import type { FormalNotes } from './formal-notes.ts';
-import type { WrittenGame } from './play-game.ts';
 
 /** Says something of an offset of the text, and quotes what is lost. */
 export type Tell = (offset: number, message: string, quoted?: string) => void;
 
 /** The longest line and the longest string of the standard (4.3, 7). */
 const longest = 255;
+
+/** A game as it was read, the text that it stands in, and where. */
+export interface WrittenGame {
+  readonly number: number;
+  readonly movetext: Movetext;
+  readonly text: string;
+  /** The line of the file that an offset of `text` stands in. */
+  readonly lineAt: (offset: number) => number;
+}
 
 /** Tells what is odd about a game before a move is played: its tags, its result, its lines. */
 export function tellGame(game: WrittenGame, tell: Tell, formal: FormalNotes): void {

@@ -36,9 +36,8 @@ import { workPart } from './render/first-page.ts';
 import { paperPart } from './render/handout/paper-part.ts';
 import type { FileGroup, RenderedSite, SiteMemory } from './render/rendered-site.ts';
 import { renderSite } from './render/site.ts';
-import type { SitePlace } from './render/site-frame.ts';
 import { placesPart } from './render/table-places.ts';
-import type { Download } from './site-data.ts';
+import type { Keep, SiteDownload, SitePlace } from './site-data.ts';
 import { sitemapFiles } from './sitemap.ts';
 
 export { hostedThemeSheet, isThemeSheet } from '../contract/index.ts';
@@ -53,6 +52,7 @@ export { hostedLookSheet } from './render/look-files.ts';
 export type { SiteMemory } from './render/rendered-site.ts';
 export { describeBuilt } from './shelf/describe-built.ts';
 export { writeShelfPages } from './shelf/write-shelf-pages.ts';
+export type { Keep, SiteDownload } from './site-data.ts';
 
 /** What a site takes from each chapter. */
 export const siteParts: readonly PartMaker<unknown>[] = [
@@ -109,24 +109,6 @@ export interface LanguageSite extends Pick<SiteOptions, 'downloads' | 'parts' | 
   /** BCP 47. */
   readonly tag: string;
   readonly checked: CheckedCourse;
-}
-
-/**
- * Gives the result of an earlier build, else of `make`.
- * @param kind names it in the cache.
- * @param inputs all that it depends on beside this program's code.
- */
-export type Keep = (
-  kind: string,
-  inputs: readonly string[],
-  make: () => Promise<Uint8Array>,
-) => Promise<Uint8Array>;
-
-/** A file made of the whole course, for other programs or readers. */
-export interface SiteDownload extends Download {
-  readonly make: () => Promise<Uint8Array>;
-  /** A print of all that it is made of. */
-  readonly print?: (() => Promise<string>) | undefined;
 }
 
 export interface SiteProgress {

@@ -15,14 +15,12 @@ import { loadPages, renderPage } from './build/render-page.ts';
 import { type IndexFile, NoWordIndex } from './build/word-index.ts';
 import { wordIndexes } from './build/word-indexes.ts';
 import { markedParts } from './desk/marked-parts.ts';
-import type { SiteDownload } from './index.ts';
 import { mediaOf, refuseUnfit } from './media-of.ts';
 import { once } from './once.ts';
 import { embedScript } from './render/embed/embed-elements.ts';
 import type { RenderedSite, SitePage } from './render/rendered-site.ts';
 import { renderSite } from './render/site.ts';
-import type { SitePlace } from './render/site-frame.ts';
-import type { PageData } from './site-data.ts';
+import type { PageData, SiteDownload, SitePlace } from './site-data.ts';
 
 /** A site whose files are made when asked for, once each. */
 export interface SitePreview {

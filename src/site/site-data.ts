@@ -66,6 +66,21 @@ export interface SiteFrame {
   readonly languages?: readonly SiteLanguage[];
 }
 
+/** Where a site will stand, and what it has beside its pages. */
+export interface SitePlace {
+  readonly assets: AssetPaths;
+  readonly offline: boolean;
+  readonly site?: string | undefined;
+  readonly base?: string | undefined;
+  readonly downloads?: readonly Download[];
+  /** The shelf that the course stands on. */
+  readonly shelf?: ShelfLink | undefined;
+  /** As in the frame of its pages. */
+  readonly languages?: readonly SiteLanguage[] | undefined;
+  /** The author's own icon, as an address that holds it. */
+  readonly icon?: string | undefined;
+}
+
 /** A language that a course is published in. */
 export interface SiteLanguage {
   /** BCP 47. */
@@ -217,6 +232,24 @@ export interface Download {
   /** Relative to the site, with `/`. */
   readonly path: string;
 }
+
+/** A file made of the whole course, for other programs or readers. */
+export interface SiteDownload extends Download {
+  readonly make: () => Promise<Uint8Array>;
+  /** A print of all that it is made of. */
+  readonly print?: (() => Promise<string>) | undefined;
+}
+
+/**
+ * Gives the result of an earlier build, else of `make`.
+ * @param kind names it in the cache.
+ * @param inputs all that it depends on beside this program's code.
+ */
+export type Keep = (
+  kind: string,
+  inputs: readonly string[],
+  make: () => Promise<Uint8Array>,
+) => Promise<Uint8Array>;
 
 /** Paths in the site of what the package's own build made for browsers. */
 export interface AssetPaths {

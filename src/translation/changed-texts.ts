@@ -1,10 +1,16 @@
 import type { CourseProblem } from '../read/index.ts';
 import type { Pair } from './align.ts';
 import type { TranslationUnit } from './chapter-units.ts';
-import type { Names } from './compare-chapter.ts';
 import { hash, type OriginUnit } from './origin.ts';
 import type { Text } from './texts.ts';
 import { unitsBefore } from './units-before.ts';
+
+export interface Names {
+  /** The original's language in words, such as `English`. */
+  readonly source: string;
+  /** The command that brings the translation up to date. */
+  readonly command: string;
+}
 
 /** Words of the original that have changed since they were translated. */
 export interface ChangedText {

@@ -2,7 +2,7 @@ import type { Place } from '../diagnostics/index.ts';
 import type { CourseProblem } from '../read/index.ts';
 import { align } from './align.ts';
 import type { BoardItem } from './board-items.ts';
-import { changedTexts } from './changed-texts.ts';
+import { changedTexts, type Names } from './changed-texts.ts';
 import type { TranslationUnit } from './chapter-units.ts';
 import { hashBag, hashBoard, type OriginUnit } from './origin.ts';
 import { translatedFrom, unitsBefore } from './units-before.ts';
@@ -14,13 +14,6 @@ export interface Comparison {
   readonly open: { readonly texts: number; readonly words: number };
   /** Whether readers get it: its board is that of the original, and none of its words wait. */
   readonly isReady: boolean;
-}
-
-export interface Names {
-  /** The original's language in words, such as `English`. */
-  readonly source: string;
-  /** The command that brings the translation up to date. */
-  readonly command: string;
 }
 
 /**

@@ -13,8 +13,9 @@ import {
   type SourceFile,
   type TranslationFiles,
 } from '../read/index.ts';
+import type { Names } from './changed-texts.ts';
 import { headingsOf, type TranslationUnit, unitsOf } from './chapter-units.ts';
-import { type Comparison, compareChapter, type Names } from './compare-chapter.ts';
+import { type Comparison, compareChapter } from './compare-chapter.ts';
 import { type Origin, printOf, readOrigin } from './origin.ts';
 import { movedTo } from './places.ts';
 import { settingsUnits } from './settings-units.ts';

@@ -1,6 +1,7 @@
 import type { ShelfCourse } from '../../contract/shelf-table.ts';
 import type { Item } from '../practice/store/item.ts';
-import { openStore, type Store, type Trouble } from '../practice/store/store.ts';
+import type { Trouble } from '../practice/store/kept-store.ts';
+import { openStore, type Store } from '../practice/store/store.ts';
 import { loadNotes, loadTable } from './load-course.ts';
 import { type MergedCourse, mergeCourses } from './merge-courses.ts';
 

@@ -12,16 +12,10 @@ import { forecastTable } from '../practice/view/forecast-table.ts';
 import { makeSessionView, type SessionView } from '../practice/view/session-view.ts';
 import { makeTroubleNotice } from '../practice/view/trouble-notice.ts';
 import { whenSeenAgain } from '../practice/view/when-seen-again.ts';
-import { type DueToday, dueToday, placesOf } from './due-today.ts';
-import { type KeptCourse, type KnownCourses, lookAt, openCourses } from './known-courses.ts';
+import { dueToday, placesOf } from './due-today.ts';
+import { type KeptCourse, lookAt, openCourses } from './known-courses.ts';
 import type { MergedCourse } from './merge-courses.ts';
-import { comingOver, makeShelfStart } from './shelf-start.ts';
-
-/** How things stand, over all courses. */
-export interface ShelfStartData extends KnownCourses {
-  readonly due: DueToday;
-  readonly today: number;
-}
+import { comingOver, makeShelfStart, type ShelfStartData } from './shelf-start.ts';
 
 /**
  * Practice over all courses of a shelf. Each course has its own database and its own days, as its own page of practice

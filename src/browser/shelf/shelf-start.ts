@@ -12,7 +12,14 @@ import type { Task } from '../practice/session/session.ts';
 import { focusable } from '../practice/view/focusable.ts';
 import { forecastTable } from '../practice/view/forecast-table.ts';
 import { bar } from '../practice/view/svg.ts';
-import type { ShelfStartData } from './shelf-practice.ts';
+import type { DueToday } from './due-today.ts';
+import type { KnownCourses } from './known-courses.ts';
+
+/** How things stand, over all courses. */
+export interface ShelfStartData extends KnownCourses {
+  readonly due: DueToday;
+  readonly today: number;
+}
 
 /** The page between sessions: what is due over all courses, how each stands, when the rest comes back. */
 export function makeShelfStart(

@@ -1,8 +1,16 @@
 import { matchPattern, modelLimits, type PatternBlock } from '../../model/index.ts';
 import { isAdvised } from './asides.ts';
 import type { CourseIndex, PositionInCourse } from './course-index.ts';
-import { firstOf } from './find-twins.ts';
-import type { PatternPlace } from './questions.ts';
+import { firstOf, type PositionTold } from './find-twins.ts';
+
+export interface PatternPlace extends PositionTold {
+  /** Whether it has the pattern with the colours exchanged. */
+  readonly reversed: boolean;
+  /** Whether every line that has it runs through a move that the course calls bad. */
+  readonly refuted: boolean;
+  /** What the course advises there. */
+  readonly advised?: { readonly san: string; readonly name: string };
+}
 
 /**
  * The positions of a course that have a pattern, in the order of the course; undefined where the patterns of the

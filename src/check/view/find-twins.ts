@@ -1,6 +1,12 @@
 import { initialPosition } from '../../chess/index.ts';
 import type { CourseIndex, Occurrence } from './course-index.ts';
-import type { PositionTold } from './questions.ts';
+
+/** A position as others speak of it. */
+export interface PositionTold {
+  readonly key: string;
+  /** The move that leads there first, `7...Be7`; empty for a position that blocks only start from. */
+  readonly name: string;
+}
 
 /**
  * Positions of the course with the same board as this one and another side to move or other rights. None where

@@ -13,8 +13,8 @@ import { expandPlace } from '../chapter-summary.ts';
 import { type Aside, asideAt, isAdvised } from './asides.ts';
 import type { CourseIndex, Occurrence } from './course-index.ts';
 import { findCastled } from './find-castled.ts';
-import { findMatches } from './find-matches.ts';
-import { findTwins, firstReached } from './find-twins.ts';
+import { findMatches, type PatternPlace } from './find-matches.ts';
+import { findTwins, firstReached, type PositionTold } from './find-twins.ts';
 import { hashOf } from './hash-of.ts';
 import { type Untold, untoldMeetings } from './meetings.ts';
 import { type MoveNear, moveNear } from './move-near.ts';
@@ -79,22 +79,6 @@ export function patternAsked({ pieces, empty, reversed }: PatternAsked): string 
 }
 
 type PatternAsked = Pick<PatternBlock, 'pieces' | 'empty' | 'reversed'>;
-
-/** A position as others speak of it. */
-export interface PositionTold {
-  readonly key: string;
-  /** The move that leads there first, `7...Be7`; empty for a position that blocks only start from. */
-  readonly name: string;
-}
-
-export interface PatternPlace extends PositionTold {
-  /** Whether it has the pattern with the colours exchanged. */
-  readonly reversed: boolean;
-  /** Whether every line that has it runs through a move that the course calls bad. */
-  readonly refuted: boolean;
-  /** What the course advises there. */
-  readonly advised?: MoveTold;
-}
 
 function question<Answer>(
   answer: Question<Answer>['answer'],

@@ -1,8 +1,23 @@
 import { numberSign, type Position, playSan } from '../../chess/index.ts';
-import { branchPoint, type Laid, type NewNode, type PastEnd } from '../../import/index.ts';
+import type { Fix } from '../../diagnostics/index.ts';
+import {
+  branchPoint,
+  type Laid,
+  type NewNode,
+  type PastEnd,
+  type writeBranches,
+} from '../../import/index.ts';
 import { blockAt, type Course, nodeAt } from '../../model/index.ts';
 import { count } from '../console.ts';
-import type { Plan } from './import-into.ts';
+
+/** What would be written. */
+export interface Plan {
+  readonly fixes: readonly Fix[];
+  /** Branches that could not be written. */
+  readonly refused: ReturnType<typeof writeBranches>['refused'];
+  /** A chapter for whole games. */
+  readonly chapter?: { readonly path: string; readonly text: string };
+}
 
 export interface LaidFacts {
   /** Of the PGN file. */

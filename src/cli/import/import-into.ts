@@ -23,7 +23,7 @@ import { count, exitCodes, stderr, stdout } from '../console.ts';
 import { loadFiles } from '../load-course.ts';
 import { makeFixes } from '../mend-files.ts';
 import type { ImportOptions } from './import.ts';
-import { laidAsJson, reportLaid } from './import-into-report.ts';
+import { laidAsJson, type Plan, reportLaid } from './import-into-report.ts';
 
 /**
  * `linewright import --into`: lays the games of a PGN file against a course and reports what is new, what disagrees with
@@ -91,15 +91,6 @@ function checkMoves(
 
 /** Notes shown in the terminal. */
 const toldNotes = 12;
-
-/** What would be written. */
-export interface Plan {
-  readonly fixes: readonly Fix[];
-  /** Branches that could not be written. */
-  readonly refused: ReturnType<typeof writeBranches>['refused'];
-  /** A chapter for whole games. */
-  readonly chapter?: { readonly path: string; readonly text: string };
-}
 
 interface PlanFacts {
   readonly files: CourseFiles;

@@ -1,7 +1,7 @@
 import type { Color } from '../../chess/index.ts';
 import { type Inks, palettes } from '../paint.ts';
 import { boardKey } from '../png/board-key.ts';
-import type { PngJob } from '../png/pngs.ts';
+import type { PngJob } from '../png/png.ts';
 import { type CardWords, layOutCard } from './card-layout.ts';
 import { type Collage, drawCollage, pastedSize } from './collage.ts';
 import { showable } from './showable.ts';

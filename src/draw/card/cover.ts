@@ -1,7 +1,7 @@
 import { drawBoard } from '../board.ts';
 import { palettes } from '../paint.ts';
 import { boardKey } from '../png/board-key.ts';
-import type { PngJob } from '../png/pngs.ts';
+import type { PngJob } from '../png/png.ts';
 import type { Card } from './card.ts';
 import { layOutCard } from './card-layout.ts';
 import { showable } from './showable.ts';

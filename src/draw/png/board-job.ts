@@ -2,8 +2,7 @@ import { drawBoard } from '../board.ts';
 import type { Inks } from '../paint.ts';
 import type { BoardPicture } from '../picture.ts';
 import { boardKey } from './board-key.ts';
-import type { PngSize } from './png.ts';
-import type { LatePicture } from './pngs.ts';
+import type { LatePicture, PngSize } from './png.ts';
 import { narrowest } from './tiled-board.ts';
 
 /** A board in the theme for picture files, or in a course's own inks, for `makePngs`; to draw it throws a RangeError as `drawBoard`. */

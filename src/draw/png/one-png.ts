@@ -1,4 +1,5 @@
-import { makePngs, type PngJob } from './pngs.ts';
+import type { PngJob } from './png.ts';
+import { makePngs } from './pngs.ts';
 
 /** One image as a PNG, out of the cache folder where that has it. @throws as `makePngs`. */
 export async function makeOnePng(job: PngJob, cache: string | undefined): Promise<Uint8Array> {

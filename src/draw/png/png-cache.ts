@@ -4,8 +4,7 @@ import { mkdir, rename, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { plainFlags, sealLength, sealOf } from '../../files/index.ts';
 import { encoderVersion } from './encode-png.ts';
-import { pngWidth } from './png.ts';
-import type { PngJob } from './pngs.ts';
+import { type PngJob, pngWidth } from './png.ts';
 
 export interface PngCache {
   /** The finished image, or undefined if there is none or the file is damaged. */

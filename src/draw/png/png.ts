@@ -23,6 +23,15 @@ export interface PngSize {
   readonly level?: number | undefined;
 }
 
+/** An image of a finished SVG, or of one that is drawn only where the cache has no image of it. */
+export type PngJob = PngSize & ({ readonly svg: string } | LatePicture);
+
+export interface LatePicture {
+  /** Everything that the picture depends on: another picture has another key. */
+  readonly key: string;
+  readonly draw: () => Promise<Picture>;
+}
+
 /** Bounds of an image's width and height in image pixels. */
 const smallest = 16;
 const largest = 8192;

@@ -13,9 +13,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { drawBoard } from '../board.ts';
+import type { PngJob } from './png.ts';
 import { makePng } from './png.ts';
 import { pngCache } from './png-cache.ts';
-import { makePngs, type PngJob } from './pngs.ts';
+import { makePngs } from './pngs.ts';
 
 const jobs = Array.from({ length: 12 }, (_, index) => ({
   svg: drawBoard({ placement: '8/8/8/3k4/8/3K4/8/8', marks: [`a${1 + (index % 8)}`] }),

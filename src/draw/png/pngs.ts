@@ -1,17 +1,8 @@
 import { type ChildProcess, fork } from 'node:child_process';
 import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
-import { makePng, type Picture, type PngSize, pngWidth } from './png.ts';
+import { makePng, type Picture, type PngJob, type PngSize, pngWidth } from './png.ts';
 import { pngCache } from './png-cache.ts';
-
-/** An image of a finished SVG, or of one that is drawn only where the cache has no image of it. */
-export type PngJob = PngSize & ({ readonly svg: string } | LatePicture);
-
-export interface LatePicture {
-  /** Everything that the picture depends on: another picture has another key. */
-  readonly key: string;
-  readonly draw: () => Promise<Picture>;
-}
 
 export interface PngsOptions {
   /** Folder of finished images, made if missing; without it every image is drawn. */

@@ -1,9 +1,8 @@
 import { createHash } from 'node:crypto';
 import { wordFolders } from '../../contract/index.ts';
 import { escapeXml } from '../../draw/xml.ts';
-import type { Keep } from '../index.ts';
 import { once } from '../once.ts';
-import type { DocumentPage } from '../site-data.ts';
+import type { DocumentPage, Keep } from '../site-data.ts';
 import { packFiles, unpackFiles } from './pack-files.ts';
 import { type IndexFile, indexWords, type TextPage } from './word-index.ts';
 

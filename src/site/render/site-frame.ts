@@ -1,31 +1,15 @@
-import type { ShelfLink } from '../../contract/index.ts';
 import { pieceSprite, stateSprite } from '../../draw/index.ts';
 import { type Course, courseId } from '../../model/index.ts';
 import { cardPath } from '../../render/index.ts';
 import { stringsFor } from '../../strings/index.ts';
 import { type CourseContents, coursePages } from '../course-pages.ts';
-import type { AssetPaths, Download, SiteFrame, SiteLanguage } from '../site-data.ts';
+import type { SiteFrame, SitePlace } from '../site-data.ts';
 import { splitTitle } from '../split-title.ts';
 import { iconPath, touchIcon } from '../web-app/icons.ts';
 import { readerWordsScript } from './data-scripts.ts';
 import { feedPath } from './feed.ts';
 import { lookOfPages } from './look-files.ts';
 import { linksToPages } from './own-pages.ts';
-
-/** Where a site will stand, and what it has beside its pages. */
-export interface SitePlace {
-  readonly assets: AssetPaths;
-  readonly offline: boolean;
-  readonly site?: string | undefined;
-  readonly base?: string | undefined;
-  readonly downloads?: readonly Download[];
-  /** The shelf that the course stands on. */
-  readonly shelf?: ShelfLink | undefined;
-  /** As in the frame of its pages. */
-  readonly languages?: readonly SiteLanguage[] | undefined;
-  /** The author's own icon, as an address that holds it. */
-  readonly icon?: string | undefined;
-}
 
 /** Chapters listed on every page; with more, pages would be mostly lists. */
 const mostListed = 40;

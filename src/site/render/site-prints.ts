@@ -1,9 +1,8 @@
 import type { Chapter } from '../../model/index.ts';
 import { type PartMaker, printPart } from '../../render/index.ts';
-import type { SiteFrame } from '../site-data.ts';
+import type { SiteFrame, SitePlace } from '../site-data.ts';
 import { pagePart } from './chapter-page.ts';
 import type { SiteMemory } from './rendered-site.ts';
-import type { SitePlace } from './site-frame.ts';
 
 /** Prints of all that the pages and files of a site are made of. */
 export interface SitePrints {

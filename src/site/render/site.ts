@@ -13,7 +13,14 @@ import {
 import { stringsFor } from '../../strings/index.ts';
 import type { CourseContents } from '../course-pages.ts';
 import { once } from '../once.ts';
-import type { ChapterHead, PageData, PageName, SiteFile, SiteFrame } from '../site-data.ts';
+import type {
+  ChapterHead,
+  PageData,
+  PageName,
+  SiteFile,
+  SiteFrame,
+  SitePlace,
+} from '../site-data.ts';
 import { appManifest } from '../web-app/app-manifest.ts';
 import { iconPath, tabIcon } from '../web-app/icons.ts';
 import { kindsPart } from './block-kinds.ts';
@@ -52,7 +59,7 @@ import {
   type SitePage,
 } from './rendered-site.ts';
 import type { SiteContext } from './site-context.ts';
-import { type SitePlace, siteFrame } from './site-frame.ts';
+import { siteFrame } from './site-frame.ts';
 import { type SitePrints, sitePrints } from './site-prints.ts';
 import { type Meeting, transpositions } from './transpositions.ts';
 import { downloadsIn, whatHelps } from './what-helps.ts';

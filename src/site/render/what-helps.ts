@@ -1,7 +1,6 @@
 import type { Strings } from '../../strings/index.ts';
-import type { ChapterHead, PageData } from '../site-data.ts';
+import type { ChapterHead, PageData, SitePlace } from '../site-data.ts';
 import { signsLegend } from './signs/signs-legend.ts';
-import type { SitePlace } from './site-frame.ts';
 
 /** What the page of signs has beside the words of the catalogue. */
 export function whatHelps(

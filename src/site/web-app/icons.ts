@@ -1,6 +1,6 @@
 import type { Color } from '../../chess/index.ts';
 import { drawIcon, frameIcon, type OwnIcon } from '../../draw/icon.ts';
-import type { PngJob } from '../../draw/png/pngs.ts';
+import type { PngJob } from '../../draw/index.ts';
 import { colourIn } from '../../look/index.ts';
 import type { Course } from '../../model/index.ts';
 import { courseInks } from '../../render/index.ts';

@@ -1,6 +1,6 @@
-import type { Strings } from '../index.ts';
+import type { changes as english } from '../en/changes.ts';
 
-export const changes: Pick<Strings, 'changes'> = {
+export const changes: typeof english = {
   changes: {
     page: 'Was neu ist',
     lead: 'Was sich in diesem Kurs geändert hat, das Neueste zuerst.',

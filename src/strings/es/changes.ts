@@ -1,6 +1,6 @@
-import type { Strings } from '../index.ts';
+import type { changes as english } from '../en/changes.ts';
 
-export const changes: Pick<Strings, 'changes'> = {
+export const changes: typeof english = {
   changes: {
     page: 'Novedades',
     lead: 'Lo que ha cambiado en este curso, lo último primero.',

@@ -1,6 +1,6 @@
-import type { Strings } from '../index.ts';
+import type { embed as english } from '../en/embed.ts';
 
-export const embed: Pick<Strings, 'embed'> = {
+export const embed: typeof english = {
   embed: {
     open: 'Abrir en el curso',
     page: 'Tableros para otros sitios',

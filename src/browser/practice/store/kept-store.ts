@@ -3,11 +3,19 @@ import { databaseName } from './database-name.ts';
 import { forgottenAt, noteForgotten } from './forgotten.ts';
 import { credibleTime, type Item, keepLater, laterOf } from './item.ts';
 import { Retry } from './retry.ts';
-import type { Store, Trouble } from './store.ts';
 import { type Change, writeItems } from './write-items.ts';
 
-/** A store in the browser's database, and in this page what that does not take. */
-export class KeptStore implements Store {
+/**
+ * Why what is answered now is not kept: the browser allows nothing, or has no room, or has lost the
+ * database for the moment.
+ */
+export type Trouble = 'denied' | 'full' | 'lost';
+
+/**
+ * The reader's progress in one course, shared by all tabs: in the browser's database, and in this page what that does
+ * not take, which is written as soon as that can be done.
+ */
+export class KeptStore {
   trouble: Trouble | undefined;
   /** What is known here, written or not. */
   #seen = new Map<string, Item>();
@@ -27,6 +35,7 @@ export class KeptStore implements Store {
     this.#retry = new Retry(onAgain);
   }
 
+  /** All items by position, as they are kept now. Writes what could not be written before. */
   all(): Promise<ReadonlyMap<string, Item>> {
     return this.#inTurn(async () => {
       if (this.#unwritten.size > 0) await this.#write([], () => undefined);
@@ -44,22 +53,27 @@ export class KeptStore implements Store {
     });
   }
 
+  /** Changes one item: `change` gets what is kept at that moment, whoever wrote it. It may be called twice. */
   change(key: string, change: (before: Item | undefined) => Item): Promise<void> {
     return this.#inTurn(() => this.#write([key], change));
   }
 
+  /** Takes items in, all or none: of two records of a position the later stays. @returns the keys of those taken. */
   merge(items: readonly Item[]): Promise<ReadonlySet<string>> {
     return this.#takeIn(items, (before, item) => laterOf(before, item, Date.now()));
   }
 
+  /** Takes in, all or none, those of whose position nothing is kept. @returns the keys of those taken. */
   adopt(items: readonly Item[]): Promise<ReadonlySet<string>> {
     return this.#takeIn(items, (before) => before);
   }
 
+  /** When all was forgotten last, ms since 1970; -1 for never. */
   get forgotten(): number {
     return forgottenAt(this.#course);
   }
 
+  /** Forgets all items. @returns whether nothing is kept any more. */
   forget(): Promise<boolean> {
     return this.#inTurn(async () => {
       try {

@@ -1,6 +1,6 @@
 import type { PracticeWords } from '../../../contract/words.ts';
 import { make } from '../../element.ts';
-import type { Trouble } from '../store/store.ts';
+import type { Trouble } from '../store/kept-store.ts';
 
 /** Says above everything else why what is answered now is not kept. */
 export function makeTroubleNotice(words: PracticeWords['practice']): {
