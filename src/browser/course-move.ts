@@ -1,13 +1,13 @@
 import type { CourseTable } from '../contract/course-table.ts';
 import type { MoveWords } from '../contract/words.ts';
-import { moveText, placeHref, type WayMove } from '../lookup/index.ts';
+import { moveText, type PathMove, placeHref } from '../lookup/index.ts';
 import { element } from './element.ts';
 
 /**
  * A move of the course as a link to where it stands, set by what it is to the course, and the word
  * for that: seen where the type alone would not tell an option from a bad move.
  */
-export function courseMove(table: CourseTable, step: WayMove, words: MoveWords): Node[] {
+export function courseMove(table: CourseTable, step: PathMove, words: MoveWords): Node[] {
   const { move } = step;
   // A course for both sides has no side whose moves would be advice.
   const kind = table.side === 'both' && move.kind === 'option' ? 'reply' : move.kind;

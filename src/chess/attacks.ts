@@ -92,6 +92,14 @@ export function attackersOn(board: Board, square: Square, color: Color): Square[
   return found;
 }
 
+/** Of those, the bishops, rooks and queens. */
+export function slidersOn(board: Board, square: Square, color: Color): Square[] {
+  return attackersOn(board, square, color).filter((from) => {
+    const piece = board.get(from);
+    return piece !== undefined && slides(piece);
+  });
+}
+
 /** Where the pieces of a colour stand that attack a square, in the order a8 to h1. */
 export function attackersOf(position: Position, square: Square, color: Color): Square[] {
   const found = new Set(attackersOn(readBoard(position), square, color));

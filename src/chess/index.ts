@@ -1,4 +1,4 @@
-export { attackersOf, attackersOn, attacksFrom, inCheck, slides } from './attacks.ts';
+export { attackersOf, attackersOn, attacksFrom, inCheck, slidersOn, slides } from './attacks.ts';
 export {
   type Board,
   fullMoveNumber,

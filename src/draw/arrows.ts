@@ -7,7 +7,7 @@
  */
 import type { Color, Square } from '../chess/index.ts';
 import { type Point, short, squareCentre } from './geometry.ts';
-import type { Shape } from './shape.ts';
+import type { Shape } from './paint.ts';
 
 export type ArrowMeaning = 'plan' | 'threat' | 'guard';
 

@@ -2,7 +2,7 @@
 import type { Color } from '../chess/index.ts';
 import { coordinateOutlines } from './coordinates.ts';
 import { boardBox, short, side } from './geometry.ts';
-import type { Shape } from './shape.ts';
+import type { Shape } from './paint.ts';
 
 /** A point in board units, from the top left corner of the board. */
 interface Corner {

@@ -6,7 +6,7 @@
  */
 import type { Color, Square } from '../chess/index.ts';
 import { short, side, squareCentre, squareCorner } from './geometry.ts';
-import type { Shape } from './shape.ts';
+import type { Shape } from './paint.ts';
 
 /** The shapes of marks in board units. @throws RangeError if one is no square. */
 export function markShapes(marks: readonly Square[], view: Color): readonly Shape[] {

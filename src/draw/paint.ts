@@ -3,7 +3,6 @@
  * (`paintAttributes`), pages by classes (`boardCss`). Widths and dashes are in board units.
  */
 import { type ColourName, defaultColour, type Mode } from '../look/defaults.ts';
-import type { Shape } from './shape.ts';
 
 /** The inks of a board: the ground and the words around it, and what is on it. */
 export const inks = [
@@ -128,7 +127,13 @@ export const paints = {
   'guard-head': { stroke: 'board-guard', width: 0.9, round: true },
 } as const satisfies Readonly<Record<string, Paint>>;
 
-export type PaintName = keyof typeof paints;
+type PaintName = keyof typeof paints;
+
+/** A path of a board: the part it is, which says how it is painted, and its data in board units. */
+export interface Shape {
+  readonly part: PaintName;
+  readonly d: string;
+}
 
 /** The shapes as SVG paths with classes, for pages: the style sheet paints them. */
 export function classMarkup(shapes: readonly Shape[]): string {

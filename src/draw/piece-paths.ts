@@ -1,6 +1,6 @@
 import type { Piece } from '../chess/index.ts';
+import type { Shape } from './paint.ts';
 import { pieceOutlines } from './pieces.ts';
-import type { Shape } from './shape.ts';
 
 /** Units of a piece's outline to one board unit. */
 export const pieceScale = 0.01;

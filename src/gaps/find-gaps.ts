@@ -15,9 +15,9 @@ import {
   type GraphPosition,
   type MoveNode,
   type NodeRef,
+  pathTo,
   positionsBefore,
   taughtInCourse,
-  wayTo,
 } from '../model/index.ts';
 
 /** A reply that a course lacks, and what speaks for writing it: at least one of `known`, `engine` and `games`. */
@@ -25,7 +25,7 @@ export interface Gap {
   /** `Position.key` before the reply. */
   readonly position: string;
   /** The moves that lead there, as the course plays them where it is to be written. */
-  readonly way: readonly MoveNode[];
+  readonly path: readonly MoveNode[];
   /** Canonical SAN. */
   readonly san: string;
   /** `9.Nb5`. */
@@ -134,12 +134,12 @@ function gapsAt(course: Course, here: GraphPosition, options: GapOptions): Gap[]
     return [{ san, ...(known && { known }), ...(engine && { engine }), ...(games && { games }) }];
   });
   if (wanted.length === 0) return [];
-  const { place, way } = writingPlace(course, here);
+  const { place, path } = writingPlace(course, here);
   const number = fullMoveNumber(position);
   const sign = numberSign({ number, color: sideToMove(here) });
   return wanted.map((reply) => ({
     position: here.key,
-    way,
+    path,
     name: sign + reply.san,
     place,
     ...reply,
@@ -187,6 +187,6 @@ function writingPlace(course: Course, { at }: GraphPosition) {
   const behind = last?.move ? numberedSan(last.move) : '';
   return {
     place: { file, line: start.line, column: start.column, behind },
-    way: wayTo(course, ref),
+    path: pathTo(course, ref),
   };
 }

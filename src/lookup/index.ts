@@ -2,5 +2,5 @@ export { givenNotes, noteName } from './course-notes.ts';
 export { moveOf, positionOf } from './find.ts';
 export { givenTable } from './given-table.ts';
 export { lineText, moveText } from './line-text.ts';
+export { type PathMove, type Paths, pathsOf } from './paths.ts';
 export { pageHref, placeHref, tablePlace } from './place-href.ts';
-export { type WayMove, type Ways, waysOf } from './ways.ts';

@@ -53,6 +53,8 @@ export {
   outlinedNodeAt,
   outlineOf,
 } from './queries/outline.ts';
+export { pathTo } from './queries/path-to.ts';
+export { type PathStep, pathsInto } from './queries/paths-into.ts';
 export { playedTreesIn } from './queries/played-trees.ts';
 export { positionsBefore } from './queries/positions-before.ts';
 export { practisedIn } from './queries/practised.ts';
@@ -61,8 +63,6 @@ export { movesSpokenOf, speaksOf } from './queries/spoken-of.ts';
 export { standsAt } from './queries/stands-at.ts';
 export { taughtInCourse, taughtNodes } from './queries/taught-nodes.ts';
 export { movesAndStarts, movesOf, textNodes, treesOf } from './queries/walk-chapter.ts';
-export { wayTo } from './queries/way-to.ts';
-export { type WayStep, waysInto } from './queries/ways-into.ts';
 export { slug } from './slug.ts';
 export type * from './types.ts';
 export { arrowMeanings } from './types.ts';

@@ -3,7 +3,7 @@ import { readdir, readFile, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { describe, expect, inject, test } from 'vitest';
-import { practiceCourse, wayTo } from '../../src/browser/practice/session/practice-course.ts';
+import { pathTo, practiceCourse } from '../../src/browser/practice/session/practice-course.ts';
 import {
   type CourseNotes,
   type CourseTable,
@@ -252,7 +252,7 @@ test('no line of the built course leads through an option, a mistake or a refere
   const course = practiceCourse(table, await read<CourseNotes>('course-notes'));
   const all = new Set(table.chapters.keys());
   for (const { position } of course.items) {
-    const { steps } = wayTo(course, position, all);
+    const { steps } = pathTo(course, position, all);
     expect(steps.map(({ move }) => move.kind).filter((kind) => kind !== 'reply')).toEqual(
       steps.flatMap(({ from }) => (course.itemAt.has(from) ? ['advice'] : [])),
     );

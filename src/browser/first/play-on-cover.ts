@@ -6,8 +6,8 @@ import type { CourseTable, TableMove } from '../../contract/course-table.ts';
 import { fill } from '../../contract/sentence.ts';
 import { moveOf, positionOf } from '../../lookup/find.ts';
 import { moveText } from '../../lookup/line-text.ts';
+import { pathsOf } from '../../lookup/paths.ts';
 import { placeHref } from '../../lookup/place-href.ts';
-import { waysOf } from '../../lookup/ways.ts';
 import { onBoard } from '../board/board-state.ts';
 import { wordsOf } from '../board/board-words.ts';
 import type { CourseBoard } from '../board/course-board.ts';
@@ -34,7 +34,7 @@ export function playOnCover(
   const position = positionOf(table, key);
   if (board === null || said === null || link === null || position === undefined) return;
   const words = wordsOf(figure, 'first');
-  const ways = waysOf(table);
+  const paths = pathsOf(table);
   const first = {
     said: [...said.childNodes],
     see: link.textContent,
@@ -46,7 +46,7 @@ export function playOnCover(
   const knownIn = (spot: Spot) => table.positions[spot.position]?.moves ?? [];
   const legalIn = (spot: Spot) => movesIn(keyOf(spot));
   const named = (spot: Spot, move: TableMove) =>
-    moveText(ways.step(spot.position, move), words.letters);
+    moveText(paths.step(spot.position, move), words.letters);
 
   function show(glide?: { readonly from: Square; readonly to: Square }): void {
     const spot = here();

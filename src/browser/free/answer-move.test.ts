@@ -2,8 +2,8 @@ import { expect, test } from 'vitest';
 import { initialPosition } from '../../chess/initial.ts';
 import { playSan } from '../../chess/rules.ts';
 import type { PlayedMove, Position } from '../../chess/types.ts';
+import type { PathMove } from '../../lookup/paths.ts';
 import { tableOf } from '../../lookup/testing/table-of.ts';
-import type { WayMove } from '../../lookup/ways.ts';
 import { answerMove, type MoveAnswer } from './answer-move.ts';
 
 /** A course for Black. */
@@ -22,7 +22,7 @@ function answer(...sans: readonly string[]): MoveAnswer {
   if (last === undefined) throw new Error('no move');
   return answerMove(table, before, last);
 }
-const names = (steps: readonly WayMove[]) => steps.map(({ move }) => move.san);
+const names = (steps: readonly PathMove[]) => steps.map(({ move }) => move.san);
 
 test('advice, an option and a bad move are what the course calls them', () => {
   const advised = answer('d4', 'd5', 'c4', 'e6').course;

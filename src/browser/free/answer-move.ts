@@ -3,7 +3,7 @@ import { isMate, isStalemate, listMoves, playSan } from '../../chess/rules.ts';
 import { type Loss, lossAfter } from '../../chess/search/loss.ts';
 import type { CourseTable, TableMoveKind, TablePosition } from '../../contract/course-table.ts';
 import { moveOf, positionOf } from '../../lookup/find.ts';
-import { type WayMove, waysOf } from '../../lookup/ways.ts';
+import { type PathMove, pathsOf } from '../../lookup/paths.ts';
 
 /** What is said of a move: by the course, and by the board. Nothing in it is guessed. */
 export interface MoveAnswer {
@@ -16,30 +16,30 @@ export type CourseAnswer =
   | {
       readonly kind: 'known';
       readonly role: TableMoveKind;
-      readonly step: WayMove;
+      readonly step: PathMove;
       /** What the course plays instead of what it does not advise. */
-      readonly advice: readonly WayMove[];
+      readonly advice: readonly PathMove[];
       /** How the line goes on after a bad move. */
-      readonly goesOn: readonly WayMove[];
+      readonly goesOn: readonly PathMove[];
     }
   /** It has the position that the move leads to, by another way: its index in the table. */
-  | { readonly kind: 'meets'; readonly position: number; readonly last: WayMove | undefined }
+  | { readonly kind: 'meets'; readonly position: number; readonly last: PathMove | undefined }
   /** A move of the course's side that it does not have. */
-  | { readonly kind: 'not-mine'; readonly plays: readonly WayMove[] }
+  | { readonly kind: 'not-mine'; readonly plays: readonly PathMove[] }
   /** A move of the other side that it does not have. */
   | {
       readonly kind: 'not-theirs';
       readonly related: readonly Related[];
       /** The replies that it has here. */
-      readonly treats: readonly WayMove[];
+      readonly treats: readonly PathMove[];
     }
   /** The course does not have the position before the move. */
   | { readonly kind: 'beyond' };
 
 /** Moves akin to the one that was played, and what the course plays against each of them. */
 export interface Related {
-  readonly replies: readonly WayMove[];
-  readonly answer: WayMove;
+  readonly replies: readonly PathMove[];
+  readonly answer: PathMove;
 }
 
 export type BoardAnswer =
@@ -57,7 +57,7 @@ export function answerMove(table: CourseTable, before: Position, move: PlayedMov
 const told = 4;
 
 function courseAnswer(table: CourseTable, before: Position, played: PlayedMove): CourseAnswer {
-  const ways = waysOf(table);
+  const paths = pathsOf(table);
   const from = positionOf(table, before.key);
   const here = from === undefined ? undefined : table.positions[from];
   const known = here && moveOf(here, played.san);
@@ -66,13 +66,13 @@ function courseAnswer(table: CourseTable, before: Position, played: PlayedMove):
     return {
       kind: 'known',
       role: known.kind,
-      step: ways.step(from, known),
+      step: paths.step(from, known),
       advice,
       goesOn: known.kind === 'bad' ? lineAfter(table, known.to) : [],
     };
   }
   const reached = positionOf(table, played.after.key);
-  if (reached !== undefined) return { kind: 'meets', position: reached, last: ways.last(reached) };
+  if (reached !== undefined) return { kind: 'meets', position: reached, last: paths.last(reached) };
   if (here === undefined || from === undefined || here.moves.length === 0) {
     return { kind: 'beyond' };
   }
@@ -89,18 +89,18 @@ function stepsOf(
   from: number,
   { moves }: TablePosition,
   kind: TableMoveKind,
-): WayMove[] {
-  const ways = waysOf(table);
-  return moves.filter((move) => move.kind === kind).map((move) => ways.step(from, move));
+): PathMove[] {
+  const paths = pathsOf(table);
+  return moves.filter((move) => move.kind === kind).map((move) => paths.step(from, move));
 }
 
 /** The moves that the course has first, from a position on. */
-function lineAfter(table: CourseTable, position: number): WayMove[] {
-  const line: WayMove[] = [];
+function lineAfter(table: CourseTable, position: number): PathMove[] {
+  const line: PathMove[] = [];
   for (let at = position; line.length < told; ) {
     const [next] = table.positions[at]?.moves ?? [];
     if (next === undefined) break;
-    line.push(waysOf(table).step(at, next));
+    line.push(pathsOf(table).step(at, next));
     at = next.to;
   }
   return line;
@@ -114,11 +114,11 @@ function relatedTo(
   table: CourseTable,
   before: Position,
   played: PlayedMove,
-  treats: readonly WayMove[],
+  treats: readonly PathMove[],
 ): Related[] {
   const legal = listMoves(before);
   const possible = new Set(listMoves(played.after).map(({ san }) => bare(san)));
-  const groups = new Map<string, { replies: WayMove[]; answer: WayMove }>();
+  const groups = new Map<string, { replies: PathMove[]; answer: PathMove }>();
   for (const reply of treats) {
     const made = legal.find(({ san }) => san === reply.move.san);
     if (made === undefined || (made.from !== played.from && made.to !== played.to)) continue;

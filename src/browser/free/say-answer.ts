@@ -4,8 +4,8 @@ import type { CourseTable } from '../../contract/course-table.ts';
 import { fill } from '../../contract/sentence.ts';
 import type { ChapterWords, FreeWords } from '../../contract/words.ts';
 import { moveText } from '../../lookup/line-text.ts';
+import type { PathMove } from '../../lookup/paths.ts';
 import { placeHref } from '../../lookup/place-href.ts';
-import type { WayMove } from '../../lookup/ways.ts';
 import { compose } from '../compare/compose.ts';
 import { counted } from '../counted.ts';
 import { element } from '../element.ts';
@@ -93,14 +93,18 @@ function sayKnown(
 }
 
 /** A link to where the move stands, by the title of its chapter. */
-function readOn({ move }: WayMove, { table, words }: Saying): Node | undefined {
+function readOn({ move }: PathMove, { table, words }: Saying): Node | undefined {
   const [place] = move.at;
   if (place === undefined) return undefined;
   const chapter = table.chapters[place[0]]?.title ?? '';
   return element('a', { href: placeHref(table, move.to, place) }, fill(words.read, { chapter }));
 }
 
-function linkToPlace(position: number, last: WayMove | undefined, { table, page }: Saying): Inline {
+function linkToPlace(
+  position: number,
+  last: PathMove | undefined,
+  { table, page }: Saying,
+): Inline {
   const [place] = table.positions[position]?.at ?? [];
   const where = last === undefined ? page.start : `${page.after} ${moveText(last, page.letters)}`;
   if (place === undefined) return where;
@@ -112,7 +116,7 @@ function linkToPlace(position: number, last: WayMove | undefined, { table, page 
   );
 }
 
-function linkTo(step: WayMove, { table, page }: Saying): Inline {
+function linkTo(step: PathMove, { table, page }: Saying): Inline {
   const text = moveText(step, page.letters);
   const [place] = step.move.at;
   if (place === undefined) return text;
@@ -120,7 +124,7 @@ function linkTo(step: WayMove, { table, page }: Saying): Inline {
 }
 
 /** Moves one beside the other, the last with an "or". */
-function listOf(steps: readonly WayMove[], saying: Saying): Inline[] {
+function listOf(steps: readonly PathMove[], saying: Saying): Inline[] {
   return steps.flatMap((step, index): Inline[] => {
     const before = index === 0 ? '' : index === steps.length - 1 ? ` ${saying.page.or} ` : ', ';
     return before === '' ? [linkTo(step, saying)] : [before, linkTo(step, saying)];

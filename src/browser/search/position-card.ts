@@ -2,7 +2,7 @@ import type { CourseTable } from '../../contract/course-table.ts';
 import { fill } from '../../contract/sentence.ts';
 import type { SearchWords } from '../../contract/words.ts';
 import { drawBoardInPage } from '../../draw/page-board.ts';
-import { pageHref, placeHref, waysOf } from '../../lookup/index.ts';
+import { pageHref, pathsOf, placeHref } from '../../lookup/index.ts';
 import { courseMove } from '../course-move.ts';
 import { element } from '../element.ts';
 import { inLanguageOf } from '../in-language-of.ts';
@@ -73,7 +73,7 @@ function onward(table: CourseTable, index: number, words: SearchWords): Element 
   const moves = table.positions[index]?.moves ?? [];
   if (moves.length === 0) return element('p', {}, words.ends);
   const line = element('p', {}, element('span', { class: 'told-label' }, `${words.goesOn} `));
-  const { step } = waysOf(table);
+  const { step } = pathsOf(table);
   moves.forEach((move, at) => {
     line.append(at === 0 ? '' : ', ', ...courseMove(table, step(index, move), words));
   });

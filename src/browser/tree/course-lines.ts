@@ -1,9 +1,9 @@
 import type { CourseTable, TableMove } from '../../contract/course-table.ts';
-import type { WayMove, Ways } from '../../lookup/index.ts';
+import type { PathMove, Paths } from '../../lookup/index.ts';
 
 /** Moves that the course has without a choice between them. */
 export interface CourseLine {
-  readonly moves: readonly WayMove[];
+  readonly moves: readonly PathMove[];
   /** Index of the position that it ends in. */
   readonly end: number;
   /** The moves that the course goes on with; none where it ends or is told elsewhere. */
@@ -15,16 +15,16 @@ export interface CourseLine {
 /** The line that a move begins: on to a choice, to its end, or to where it meets another. */
 export function lineFrom(
   { positions }: CourseTable,
-  ways: Ways,
+  paths: Paths,
   from: number,
   first: TableMove,
 ): CourseLine {
-  const moves: WayMove[] = [];
+  const moves: PathMove[] = [];
   let at = from;
   let next: TableMove | undefined = first;
   while (next !== undefined) {
-    moves.push(ways.step(at, next));
-    const home = ways.last(next.to);
+    moves.push(paths.step(at, next));
+    const home = paths.last(next.to);
     if (home?.move !== next) return { moves, end: next.to, onward: [], meets: true };
     at = next.to;
     const onward = positions[at]?.moves ?? [];

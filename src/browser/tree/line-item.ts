@@ -1,7 +1,7 @@
 import type { CourseTable } from '../../contract/course-table.ts';
 import { fill } from '../../contract/sentence.ts';
 import type { TreeWords } from '../../contract/words.ts';
-import { moveText, type Ways } from '../../lookup/index.ts';
+import { moveText, type Paths } from '../../lookup/index.ts';
 import { element } from '../element.ts';
 import type { CourseLine } from './course-lines.ts';
 import { treeMove } from './tree-move.ts';
@@ -21,7 +21,7 @@ export function idOfPosition(position: number): string {
 
 export function makeLineItem(
   table: CourseTable,
-  ways: Ways,
+  paths: Paths,
   line: CourseLine,
   words: TreeWords,
 ): LineItem {
@@ -42,7 +42,7 @@ export function makeLineItem(
       interrupted = true;
     }
   });
-  if (line.meets) text.append(' ', ...told(table, ways, line.end, words));
+  if (line.meets) text.append(' ', ...told(table, paths, line.end, words));
   const row = element('div', { class: 'tree-line' }, text);
   const item = element('li', {}, row);
   if (line.onward.length === 0) return { item };
@@ -65,8 +65,8 @@ export function makeLineItem(
 }
 
 /** Where the course is told that a line comes into. */
-function told({ positions }: CourseTable, ways: Ways, end: number, words: TreeWords): Node[] {
-  const home = ways.last(end);
+function told({ positions }: CourseTable, paths: Paths, end: number, words: TreeWords): Node[] {
+  const home = paths.last(end);
   const move = home === undefined ? words.start : moveText(home, words.letters);
   const goesOn = (positions[end]?.moves.length ?? 0) > 0;
   const link = element(

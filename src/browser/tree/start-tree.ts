@@ -2,7 +2,7 @@ import { initialPosition } from '../../chess/initial.ts';
 import type { CourseTable, TableMove } from '../../contract/course-table.ts';
 import { fill } from '../../contract/sentence.ts';
 import type { TreeWords } from '../../contract/words.ts';
-import { moveText, type Ways, waysOf } from '../../lookup/index.ts';
+import { moveText, type Paths, pathsOf } from '../../lookup/index.ts';
 import { wordsOf } from '../board/board-words.ts';
 import { element } from '../element.ts';
 import { lineFrom } from './course-lines.ts';
@@ -19,7 +19,7 @@ const shownAtFirst = 14;
 /** Grows the tree of a course, the first lines of it unfolded; the rest is made when it is asked for. */
 export function startTree(place: HTMLElement, table: CourseTable): void {
   const words = wordsOf(place, 'tree');
-  const ways = waysOf(table);
+  const paths = pathsOf(table);
   /** Items that can be unfolded, by their button. */
   const items = new Map<HTMLButtonElement, { item: LineItem; grow: () => void }>();
   /** The button behind which the moves from a position stand. */
@@ -27,9 +27,9 @@ export function startTree(place: HTMLElement, table: CourseTable): void {
 
   function grow(list: HTMLElement, from: number, moves: readonly TableMove[], depth = 0): void {
     for (const [index, move] of moves.entries()) {
-      const line = lineFrom(table, ways, from, move);
-      const item = makeLineItem(table, ways, line, words);
-      if (index > 0 && depth > 0) item.item.prepend(...leadOf(ways, from, depth, words));
+      const line = lineFrom(table, paths, from, move);
+      const item = makeLineItem(table, paths, line, words);
+      if (index > 0 && depth > 0) item.item.prepend(...leadOf(paths, from, depth, words));
       list.append(item.item);
       const { fold, list: onward } = item;
       if (fold === undefined || onward === undefined) continue;
@@ -49,7 +49,7 @@ export function startTree(place: HTMLElement, table: CourseTable): void {
 
   /** Unfolds the tree down to a position and puts the focus on the move to it. */
   function reveal(position: number): boolean {
-    for (const { from } of ways.to(position)) {
+    for (const { from } of paths.to(position)) {
       const fold = foldOf.get(from);
       if (fold !== undefined) setFolded(fold, false);
     }
@@ -65,14 +65,14 @@ export function startTree(place: HTMLElement, table: CourseTable): void {
   }
 
   const body = element('div', { class: 'tree-body' });
-  const board = makeTreeBoard(table, ways, words);
+  const board = makeTreeBoard(table, paths, words);
   place.append(body, board.panel);
-  const start = ways.roots[0] ?? 0;
+  const start = paths.roots[0] ?? 0;
   board.show(start);
-  for (const root of ways.roots) {
+  for (const root of paths.roots) {
     const moves = table.positions[root]?.moves ?? [];
     if (moves.length === 0) continue;
-    if (ways.roots.length > 1) body.append(heading(table, root, words));
+    if (paths.roots.length > 1) body.append(heading(table, root, words));
     const list = element('ul', { class: 'tree-lines', role: 'list', 'aria-label': words.label });
     body.append(list);
     grow(list, root, moves);
@@ -109,8 +109,8 @@ export function startTree(place: HTMLElement, table: CourseTable): void {
 }
 
 /** What a line goes on from: said where it comes behind other lines and stands no further out (`tree.css`). */
-function leadOf(ways: Ways, from: number, depth: number, words: TreeWords): HTMLElement[] {
-  const last = ways.last(from);
+function leadOf(paths: Paths, from: number, depth: number, words: TreeWords): HTMLElement[] {
+  const last = paths.last(from);
   if (last === undefined) return [];
   const lead = element(
     'p',

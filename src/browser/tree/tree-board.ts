@@ -2,7 +2,7 @@ import type { CourseTable } from '../../contract/course-table.ts';
 import { fill } from '../../contract/sentence.ts';
 import type { TreeWords } from '../../contract/words.ts';
 import { drawBoardInPage } from '../../draw/page-board.ts';
-import { moveText, placeHref, type Ways } from '../../lookup/index.ts';
+import { moveText, type Paths, placeHref } from '../../lookup/index.ts';
 import { element } from '../element.ts';
 import { describe } from '../words.ts';
 import { positionOfMove } from './tree-move.ts';
@@ -16,7 +16,7 @@ const mostChapters = 3;
  */
 export function makeTreeBoard(
   table: CourseTable,
-  ways: Ways,
+  paths: Paths,
   words: TreeWords,
 ): { readonly panel: HTMLElement; show(position: number): void } {
   const still = element('div', { class: 'still' });
@@ -28,7 +28,7 @@ export function makeTreeBoard(
       if (position === shown) return;
       shown = position;
       still.innerHTML = draw(table, position, words);
-      said.replaceChildren(...tell(table, ways, position, words));
+      said.replaceChildren(...tell(table, paths, position, words));
     },
   };
 }
@@ -44,8 +44,8 @@ function draw({ positions, side }: CourseTable, position: number, words: TreeWor
 }
 
 /** The move, the title, and a link for each chapter that goes on from there. */
-function tell(table: CourseTable, ways: Ways, position: number, words: TreeWords): HTMLElement[] {
-  const last = ways.last(position);
+function tell(table: CourseTable, paths: Paths, position: number, words: TreeWords): HTMLElement[] {
+  const last = paths.last(position);
   const { title, at = [] } = table.positions[position] ?? {};
   const move = last === undefined ? words.start : moveText(last, words.letters);
   const links = new Map<number, HTMLElement>();

@@ -1,6 +1,6 @@
 import type { CourseTable } from '../../contract/course-table.ts';
 import type { TreeWords } from '../../contract/words.ts';
-import { moveText, type WayMove } from '../../lookup/index.ts';
+import { moveText, type PathMove } from '../../lookup/index.ts';
 import { element } from '../element.ts';
 
 /**
@@ -9,7 +9,7 @@ import { element } from '../element.ts';
  */
 export function treeMove(
   table: CourseTable,
-  step: WayMove,
+  step: PathMove,
   words: TreeWords,
   bare: boolean,
 ): HTMLElement[] {

@@ -1,5 +1,4 @@
 import {
-  attackersOn,
   type Board,
   between,
   type Color,
@@ -9,7 +8,7 @@ import {
   otherColor,
   rankOf,
   type Square,
-  slides,
+  slidersOn,
   step,
 } from '../../chess/index.ts';
 import { defineClaim, empty, no, type Verdict, yes } from './define-claim.ts';
@@ -112,10 +111,9 @@ function judgeLine(board: Board, square: Square, target: Square, color: Color): 
   const way = between(square, target);
   const [piece, aim] = [nameOf(board, square), nameOf(board, target)];
   if (way === undefined) return no(`${square} and ${aim} share no rank, file or diagonal`);
-  const attacker = attackersOn(board, square, otherColor(color)).find((from) => {
-    const behind = board.get(from);
-    return behind && slides(behind) && between(from, target)?.includes(square);
-  });
+  const attacker = slidersOn(board, square, otherColor(color)).find((from) =>
+    between(from, target)?.includes(square),
+  );
   if (attacker === undefined) {
     return no(`no ${otherColor(color)} piece attacks ${piece} on the line to ${aim}`);
   }
@@ -132,9 +130,8 @@ function judgeLine(board: Board, square: Square, target: Square, color: Color): 
 /** The pin that there is, to another piece than the one claimed. */
 function suggestion(board: Board, square: Square, color: Color): { instead?: string } {
   const piece = board.get(square);
-  for (const from of attackersOn(board, square, otherColor(color))) {
-    const attacker = board.get(from);
-    if (!piece || !attacker || !slides(attacker)) continue;
+  if (!piece) return {};
+  for (const from of slidersOn(board, square, otherColor(color))) {
     const right = Math.sign(fileOf(square) - fileOf(from));
     const up = Math.sign(rankOf(square) - rankOf(from));
     let behind = step(square, right, up);

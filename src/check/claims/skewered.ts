@@ -1,4 +1,4 @@
-import { attackersOn, between, nameOf, otherColor, slides } from '../../chess/index.ts';
+import { between, nameOf, otherColor, slidersOn } from '../../chess/index.ts';
 import { defineClaim, empty, no, yes } from './define-claim.ts';
 import { judgePiece } from './shared/judge-piece.ts';
 import { isWorthMore } from './shared/worth.ts';
@@ -54,10 +54,9 @@ neither.
       if (behind.color !== color) return no(`${front} and ${back} are of different sides`);
       const way = between(square, to);
       if (!way) return no(`${square} and ${to} share no rank, file or diagonal`);
-      const attacker = attackersOn(board, square, otherColor(color)).find((from) => {
-        const line = board.get(from);
-        return line && slides(line) && between(from, to)?.includes(square);
-      });
+      const attacker = slidersOn(board, square, otherColor(color)).find((from) =>
+        between(from, to)?.includes(square),
+      );
       if (attacker === undefined) {
         return no(`no ${otherColor(color)} piece attacks ${front} on the line to ${back}`);
       }

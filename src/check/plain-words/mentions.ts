@@ -60,6 +60,12 @@ export function readMention(text: string, vocabulary: Pick<Vocabulary, 'letters'
   };
 }
 
+/** Whether two spellings name one move: signs of a capture or a check, and zeros for castling, change nothing. */
+export function isSameMove(one: string, other: string): boolean {
+  const plain = (san: string) => san.replace(/[+#x]/g, '').replaceAll('0', 'O');
+  return plain(one) === plain(other);
+}
+
 /** A written move in the letters of SAN, by the language's letters first. */
 export function spellingsOf(san: string, { letters }: Pick<Vocabulary, 'letters'>): string[] {
   const first = san[0] ?? '';

@@ -11,6 +11,7 @@ import { type Chapter, treesOf } from '../../model/index.ts';
 import type { CourseView } from '../view/index.ts';
 import {
   bareMove,
+  isSameMove,
   type Mention,
   numberSource,
   readMention,
@@ -120,9 +121,8 @@ export function wrongMention(
 
 /** Whether a line of the chapter has a move, or a text that is no heading speaks of it. */
 function isTold(mention: Mention, chapter: Chapter, course: CourseView): boolean {
-  const plain = (san: string) => san.replace(/[+#x]/g, '');
-  const played = movesAt(chapter, mention).map(plain);
-  if (mention.spellings.some((san) => played.includes(plain(san)))) return true;
+  const played = movesAt(chapter, mention);
+  if (mention.spellings.some((san) => played.some((move) => isSameMove(san, move)))) return true;
   for (const { kind, text } of passagesOf(chapter, course)) {
     if (kind !== 'heading' && text.text.replaceAll(' ', '').includes(mention.name)) return true;
   }

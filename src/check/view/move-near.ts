@@ -26,13 +26,13 @@ export function moveNear(index: CourseIndex, name: string): MoveNear | undefined
       if (node.name !== '') near.add(node.name);
       if (before !== undefined) open.push(before);
     }
-    if (seen.size > mostOnWays) return undefined;
+    if (seen.size > mostOnPaths) return undefined;
   }
   return { name: own, near: [...near] };
 }
 
 /** So many positions before a named one are looked at; where there are more, nothing is said. */
-const mostOnWays = 500;
+const mostOnPaths = 500;
 
 function nodeOf({ blocks }: CourseIndex, { chapter, block, node }: NodeRef) {
   return blocks.get(`${chapter} ${block}`)?.[node]?.node;

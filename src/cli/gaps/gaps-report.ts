@@ -37,9 +37,9 @@ export function reportGapsAsText({ gaps, engine, games, all }: GapsReport): stri
 }
 
 function gapText(gap: Gap, index: number): string {
-  const { name, place, way, known, engine, games } = gap;
+  const { name, place, path, known, engine, games } = gap;
   const rank = String(index + 1).padStart(3);
-  const where = way.length === 0 ? 'at the start' : `after ${wayText(way)}`;
+  const where = path.length === 0 ? 'at the start' : `after ${pathText(path)}`;
   const write = place.behind === '' ? 'write it there' : `write it behind ${place.behind}`;
   const reasons = [
     games === undefined ? '' : `played in ${count(games, 'game')}`,
@@ -62,8 +62,8 @@ function ordinal(rank: number): string {
   return rank === 1 ? 'the first move' : `move ${rank}`;
 }
 
-function wayText(way: readonly MoveNode[]): string {
-  return nameMoves(way.flatMap(({ move }) => move ?? []));
+function pathText(path: readonly MoveNode[]): string {
+  return nameMoves(path.flatMap(({ move }) => move ?? []));
 }
 
 /**
@@ -73,11 +73,11 @@ function wayText(way: readonly MoveNode[]): string {
 export function reportGapsAsJson({ course, gaps, engine, games }: GapsReport): string {
   const { title, side } = course.settings;
   const rows = gaps.map((gap) => {
-    const { position, way, san, place, known } = gap;
+    const { position, path, san, place, known } = gap;
     const said = gap.engine && { ...gap.engine, score: writeScore(gap.engine.score) };
     return `    ${writeJsonLine({
       position,
-      line: way.flatMap(({ move }) => move?.san ?? []),
+      line: path.flatMap(({ move }) => move?.san ?? []),
       reply: san,
       place,
       known,

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { nearestPositions } from '../../lookup/search/index.ts';
-import { buildCourse, type Course, waysInto } from '../../model/index.ts';
+import { buildCourse, type Course, pathsInto } from '../../model/index.ts';
 import { readCourse } from '../../read/index.ts';
 import { assignAddresses } from '../../render/index.ts';
 import { makeCourseTable } from '../../site/render/course-table.ts';
@@ -74,8 +74,8 @@ test('every way that leads there is told, the shortest first', () => {
     '1.d4 d5 2.c4 e6 3.Nc3 Nf6',
     '1.c4 e6 2.Nc3 d5 3.d4 Nf6',
   ]);
-  expect(waysInto(about.course, keyOf('there'), 1)).toMatchObject({ more: true });
-  expect(waysInto(about.course, keyOf('there'), 2)).toMatchObject({ more: false });
+  expect(pathsInto(about.course, keyOf('there'), 1)).toMatchObject({ more: true });
+  expect(pathsInto(about.course, keyOf('there'), 2)).toMatchObject({ more: false });
 });
 
 test('what repeats a position is on no way', () => {

@@ -5,10 +5,10 @@ import {
   type Course,
   nameAt,
   nodeAt,
+  type PathStep,
+  pathsInto,
   type ShownAt,
   shownAt,
-  type WayStep,
-  waysInto,
 } from '../../model/index.ts';
 
 /** What a course has of one position. */
@@ -50,7 +50,7 @@ export interface WherePlace {
 }
 
 /** So many ways are shown. */
-const mostWays = 8;
+const mostPaths = 8;
 
 /** @param site address that the course is published at; without it addresses begin at the site's own root. */
 export function whereaboutsOf(
@@ -59,7 +59,7 @@ export function whereaboutsOf(
 ): Whereabouts {
   const index = positionOf(table, key);
   const entry = index === undefined ? undefined : table.positions[index];
-  const { ways, more } = waysInto(course, key, mostWays);
+  const { paths, more } = pathsInto(course, key, mostPaths);
   const ends = entry?.moves.length === 0 ? endOf(course, key) : undefined;
   const root = site === undefined ? '' : `${site}/`;
   const pageOf = new Map(course.chapters.map(({ file }, at) => [file, table.chapters[at]?.page]));
@@ -78,7 +78,7 @@ export function whereaboutsOf(
       name: nameIn(course, key, san),
     })),
     ...(ends !== undefined && { ends }),
-    ways: ways.map((way) => wayText(course, way)),
+    ways: paths.map((path) => pathText(course, path)),
     moreWays: more,
   };
 }
@@ -115,9 +115,9 @@ function nameIn(course: Course, key: string, san: string): string {
   return (ref && nameAt(course, ref)) ?? san;
 }
 
-function wayText(course: Course, way: readonly WayStep[]): string {
+function pathText(course: Course, path: readonly PathStep[]): string {
   return nameMoves(
-    way.flatMap(({ move: { at } }) => {
+    path.flatMap(({ move: { at } }) => {
       const [ref] = at;
       return (ref && nodeAt(course, ref)?.move) ?? [];
     }),

@@ -12,8 +12,8 @@ import { findFiles, readCourse } from '../../read/index.ts';
 import { assignAddresses } from '../../render/addresses.ts';
 import { makeCourseTable } from '../../site/render/course-table.ts';
 import { stringsFor } from '../../strings/index.ts';
+import { pathsOf } from '../paths.ts';
 import { tableOf } from '../testing/table-of.ts';
-import { waysOf } from '../ways.ts';
 import { findPlacement } from './find-placement.ts';
 import { searchPositions } from './search-positions.ts';
 
@@ -31,9 +31,9 @@ describe('every position of the demo course is found', () => {
   beforeAll(async () => {
     const course = buildCourse(readCourse(await findFiles('demo-course')));
     table = makeCourseTable(course, assignAddresses(course));
-    const ways = waysOf(table);
+    const paths = pathsOf(table);
     table.positions.forEach((_, index) => {
-      const way = ways.to(index);
+      const way = paths.to(index);
       const root = table.positions[way[0]?.from ?? index]?.key ?? '';
       const position = Chess.fromSetup(parseFen(root).unwrap()).unwrap();
       const fromStart = `${root} 0 1` === makeFen(Chess.default().toSetup());

@@ -3,8 +3,8 @@ import { courseOf } from '../testing/course-of.ts';
 import type { Course } from '../types.ts';
 import { nameUses } from './name-uses.ts';
 import { chapterAt, nodeAt } from './node-at.ts';
+import { pathTo } from './path-to.ts';
 import { standsAt } from './stands-at.ts';
-import { wayTo } from './way-to.ts';
 
 const text = [
   '```moves',
@@ -78,7 +78,7 @@ describe('what stands at a place', () => {
 describe('the way to a node', () => {
   const sans = (course: Course, name: string) => {
     const ref = course.labels[name]?.ref;
-    return ref && wayTo(course, ref).map(({ move }) => move?.san);
+    return ref && pathTo(course, ref).map(({ move }) => move?.san);
   };
 
   test('goes through the blocks that it starts from', () => {

@@ -11,7 +11,7 @@ import {
   type MoveNode,
   type NodeRef,
   nodeAt,
-  wayTo,
+  pathTo,
 } from '../../model/index.ts';
 import { numberedMove } from '../../render/index.ts';
 import type { Strings } from '../../strings/index.ts';
@@ -44,7 +44,7 @@ export function positionChapter(course: Course, { ref }: Label, strings: Strings
     arrows: node.arrows,
     claims: [],
   };
-  const path = wayTo(course, ref);
+  const path = pathTo(course, ref);
   const title = node.move
     ? strings.book.boardAfter(numberedMove(node.move, strings))
     : chapter.title;

@@ -2,10 +2,10 @@ import type { CourseTable, TablePlace } from '../../contract/index.ts';
 import {
   lineText,
   moveText,
+  type PathMove,
+  type Paths,
+  pathsOf,
   placeHref,
-  type WayMove,
-  type Ways,
-  waysOf,
 } from '../../lookup/index.ts';
 import { titlesByKey } from '../../render/index.ts';
 import type { Strings } from '../../strings/index.ts';
@@ -34,16 +34,16 @@ export function meetingPlates(
 
 /** The positions in which different orders of moves meet, in the order of the course. */
 export function transpositions(table: CourseTable, strings: Strings): Meeting[] {
-  const ways = waysOf(table);
+  const paths = pathsOf(table);
   const { pieceLetters } = strings;
   const told = (position: number, place: TablePlace) => ({
     href: placeHref(table, position, place),
     chapter: table.chapters[place[0]]?.title ?? '',
   });
   return table.positions.flatMap(({ key }, index): Meeting[] => {
-    const before = new Set(ways.into(index));
+    const before = new Set(paths.into(index));
     if (before.size < 2) return [];
-    const lines = linesTo(table, ways, index, before);
+    const lines = linesTo(table, paths, index, before);
     if (lines.length < 2) return [];
     const shared = sharedStart(lines);
     const [parting] = lines[0]?.slice(shared - 1, shared) ?? [];
@@ -64,18 +64,18 @@ export function transpositions(table: CourseTable, strings: Strings): Meeting[] 
 /** One line for each position in which the last move is played. */
 function linesTo(
   { positions }: CourseTable,
-  ways: Ways,
+  paths: Paths,
   index: number,
   before: ReadonlySet<number>,
-): WayMove[][] {
+): PathMove[][] {
   return [...before].flatMap((from) => {
     const move = positions[from]?.moves.find(({ to }) => to === index);
-    return move === undefined ? [] : [[...ways.to(from), ways.step(from, move)]];
+    return move === undefined ? [] : [[...paths.to(from), paths.step(from, move)]];
   });
 }
 
 /** With how many moves all lines begin; of each at least the last is its own. */
-function sharedStart(lines: readonly (readonly WayMove[])[]): number {
+function sharedStart(lines: readonly (readonly PathMove[])[]): number {
   const [first = []] = lines;
   let shared = 0;
   while (

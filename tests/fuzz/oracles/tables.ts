@@ -1,8 +1,8 @@
 /** What runs in the reader's browser: the tables that practice and the search look up. */
 import {
   type PracticeCourse,
+  pathTo,
   practiceCourse,
-  wayTo,
 } from '../../../src/browser/practice/session/practice-course.ts';
 import {
   begin,
@@ -63,7 +63,7 @@ function* tableFaults(table: CourseTable): Generator<string> {
 function* practiceFaults(course: PracticeCourse): Generator<string> {
   const chapters = new Set(course.table.chapters.keys());
   for (const { position, advice } of course.items.slice(0, 10)) {
-    const way = wayTo(course, position, chapters);
+    const way = pathTo(course, position, chapters);
     const end = way.steps.at(-1)?.move.to ?? way.start.position;
     if (end !== position) yield `the way to ${position} ends at ${end}`;
     let session = begin(course, [{ position }], chapters);

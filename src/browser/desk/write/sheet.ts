@@ -140,7 +140,7 @@ export class Sheet {
       const isNew = place.moves.length > 0;
       this.element.replaceChildren(
         this.#heading(place),
-        ...(isNew ? [this.#waysOf(place)] : []),
+        ...(isNew ? [this.#pathsOf(place)] : []),
         ...this.#same(place),
         this.#comment(place),
         ...(isNew || place.look.line > 0 ? this.#signs(place) : []),
@@ -185,7 +185,7 @@ export class Sheet {
     return make('div', '', title, where);
   }
 
-  #waysOf({ look, moves }: SheetPlace): HTMLElement {
+  #pathsOf({ look, moves }: SheetPlace): HTMLElement {
     const [first] = moves;
     const set = element('fieldset', { class: 'write-as' });
     if (first === undefined) return set;

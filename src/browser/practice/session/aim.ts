@@ -1,6 +1,6 @@
 import { missedKey, type PracticeAim, readMissed } from '../../../contract/practice-address.ts';
 import type { PracticeWords } from '../../../contract/words.ts';
-import { lineText, positionOf, waysOf } from '../../../lookup/index.ts';
+import { lineText, pathsOf, positionOf } from '../../../lookup/index.ts';
 import type { CourseItem, PracticeCourse } from './practice-course.ts';
 
 /** What a session may ask, and its title. */
@@ -33,7 +33,7 @@ export function subjectOf(
   }
   const behind = reached(course, from);
   return {
-    title: lineText(waysOf(table).to(from), words.letters) || words.start,
+    title: lineText(pathsOf(table).to(from), words.letters) || words.start,
     items: inChapter.filter(({ position }) => behind.has(position)),
     chapters,
   };

@@ -1,4 +1,4 @@
-import { waysOf } from '../../../lookup/index.ts';
+import { pathsOf } from '../../../lookup/index.ts';
 import type { CourseItem, PracticeCourse } from './practice-course.ts';
 
 const known = new WeakMap<PracticeCourse, ReadonlyMap<number, number>>();
@@ -14,10 +14,10 @@ export function weightsOf(course: PracticeCourse): ReadonlyMap<number, number> {
 }
 
 function weigh(course: PracticeCourse): Map<number, number> {
-  const ways = waysOf(course.table);
+  const paths = pathsOf(course.table);
   const weights = new Map(course.items.map(({ position }) => [position, 1]));
   for (const { position } of course.items) {
-    for (let last = ways.last(position); last !== undefined; last = ways.last(last.from)) {
+    for (let last = paths.last(position); last !== undefined; last = paths.last(last.from)) {
       const weight = weights.get(last.from);
       // What another move of the same position leads to does not hang on its advice.
       if (weight !== undefined && last.move.kind === 'advice') weights.set(last.from, weight + 1);

@@ -65,15 +65,15 @@ export interface MoveFrom {
   readonly move: TableMove;
 }
 
-/** A way to one of the wanted positions. */
-export interface Way {
+/** A path to one of the wanted positions. */
+export interface Path {
   readonly start: LineStart | undefined;
   readonly steps: readonly MoveFrom[];
   readonly target: number;
 }
 
 /**
- * What a way may take, the best first: the course's advice and the replies to it; the same where it must pass through
+ * What a path may take, the best first: the course's advice and the replies to it; the same where it must pass through
  * what stands aside; then also what the course mentions, then also its warnings.
  */
 const tiers = [
@@ -84,24 +84,24 @@ const tiers = [
 ] as const;
 type Tier = (typeof tiers)[number];
 
-/** The shortest way on from a position, through the course's advice and replies to it, to one of those wanted. */
-export function wayOn(
+/** The shortest path on from a position, through the course's advice and replies to it, to one of those wanted. */
+export function pathOn(
   course: PracticeCourse,
   from: number,
   wanted: ReadonlySet<number>,
-): Way | undefined {
+): Path | undefined {
   return search(course, tiers[0], [{ position: from, start: undefined }], wanted);
 }
 
 /**
- * The shortest way to a position from where lines of the given chapters begin, else from where any
+ * The shortest path to a position from where lines of the given chapters begin, else from where any
  * does. A position that none leads to is its own beginning.
  */
-export function wayTo(
+export function pathTo(
   course: PracticeCourse,
   target: number,
   chapters: ReadonlySet<number>,
-): Way & { readonly start: LineStart } {
+): Path & { readonly start: LineStart } {
   const home = course.homeOf?.(target);
   const all = course.notes.starts
     .filter(({ position }) => course.homeOf?.(position) === home)
@@ -128,7 +128,7 @@ function search(
   tier: Tier,
   sources: readonly Source[],
   wanted: ReadonlySet<number>,
-): Way | undefined {
+): Path | undefined {
   const kinds = new Set<string>(tier.kinds);
   const isOpen = (position: number) => tier.aside || !aside.has(position) || wanted.has(position);
   const before = new Map<number, MoveFrom | Source>();
@@ -149,7 +149,7 @@ function search(
   return undefined;
 }
 
-function trace(before: ReadonlyMap<number, MoveFrom | Source>, target: number): Way {
+function trace(before: ReadonlyMap<number, MoveFrom | Source>, target: number): Path {
   const steps: MoveFrom[] = [];
   let here = before.get(target);
   while (here !== undefined && 'move' in here) {

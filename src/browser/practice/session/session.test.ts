@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { smallCourse } from '../testing/small-course.ts';
-import { practiceCourse, wayOn, wayTo } from './practice-course.ts';
+import { pathOn, pathTo, practiceCourse } from './practice-course.ts';
 import {
   begin,
   giveHint,
@@ -176,8 +176,8 @@ test('what stands aside is neither asked nor passed through, unless it leads to 
   expect(course.itemAt.has(at('Bc4'))).toBe(false);
   const from = course.table.positions[at('e4')]?.moves[0]?.to ?? -1;
   const beyond = course.table.positions[at('Bb5')]?.moves[0]?.to ?? -1;
-  expect(wayOn(course, from, new Set([beyond]))).toBeUndefined();
-  expect(wayTo(course, beyond, new Set([0])).steps.map(({ move }) => move.san)).toEqual([
+  expect(pathOn(course, from, new Set([beyond]))).toBeUndefined();
+  expect(pathTo(course, beyond, new Set([0])).steps.map(({ move }) => move.san)).toEqual([
     'e4',
     'e5',
     'Nf3',
@@ -193,6 +193,6 @@ test('a line does not go on through a move that the course only mentions', () =>
   expect(first && later && others.length).toBe(2);
   const mentioned = course.items.find(({ key }) => key.startsWith('r1bqkbnr'));
   expect(
-    wayOn(course, first?.position ?? -1, new Set([mentioned?.position ?? -1])),
+    pathOn(course, first?.position ?? -1, new Set([mentioned?.position ?? -1])),
   ).toBeUndefined();
 });

@@ -3,7 +3,13 @@ import type { LineStart } from '../../../contract/course-notes.ts';
 import type { TableMove } from '../../../contract/course-table.ts';
 import { moveOf, noteName } from '../../../lookup/index.ts';
 import type { How } from '../store/item.ts';
-import { type MoveFrom, type PracticeCourse, type Way, wayOn, wayTo } from './practice-course.ts';
+import {
+  type MoveFrom,
+  type Path,
+  type PracticeCourse,
+  pathOn,
+  pathTo,
+} from './practice-course.ts';
 
 /** A move that the reader is to find in this session. */
 export interface Task {
@@ -250,13 +256,13 @@ function advance(session: Session): Session {
   };
 }
 
-function nextOf(session: Session): Way | undefined {
+function nextOf(session: Session): Path | undefined {
   const { tasks, asked, course, chapters, line } = session;
   const ready = tasks.filter(({ notBefore = 0 }) => notBefore <= asked);
   const open = ready.length > 0 ? ready : tasks;
   const [first] = open;
   if (first === undefined) return undefined;
   const wanted = new Set(open.map(({ position }) => position));
-  const on = line.length === 0 ? undefined : wayOn(course, positionNow(session), wanted);
-  return on ?? wayTo(course, first.position, chapters);
+  const on = line.length === 0 ? undefined : pathOn(course, positionNow(session), wanted);
+  return on ?? pathTo(course, first.position, chapters);
 }

@@ -1,6 +1,6 @@
 import { numberSign } from '../../../chess/letters.ts';
 import type { PracticeWords } from '../../../contract/words.ts';
-import { noteName, waysOf } from '../../../lookup/index.ts';
+import { noteName, pathsOf } from '../../../lookup/index.ts';
 import { make } from '../../element.ts';
 import { inLanguageOf } from '../../in-language-of.ts';
 import type { CourseHome, MoveFrom } from '../session/practice-course.ts';
@@ -30,7 +30,7 @@ export function lineText(session: Session, words: PracticeWords): (Node | string
 /** The moves to where the line begins, as the course comes there, and its own. */
 function movesOf(session: Session): { readonly turn: Turn; readonly san: string }[] {
   const { course, start, line } = session;
-  const before = waysOf(course.table).to(start.position);
+  const before = pathsOf(course.table).to(start.position);
   return [
     ...before.map(({ number, color, move }) => ({ turn: { number, color }, san: move.san })),
     ...line.map(({ move }, index) => ({ turn: turnAfter(session, index), san: move.san })),

@@ -1,6 +1,6 @@
 import { fill } from '../../../contract/sentence.ts';
 import type { PracticeWords } from '../../../contract/words.ts';
-import { waysOf } from '../../../lookup/index.ts';
+import { pathsOf } from '../../../lookup/index.ts';
 import { element, make } from '../../element.ts';
 import { mostMissed, weeksOf } from '../session/mistakes.ts';
 import type { Progress } from '../session/overview.ts';
@@ -39,11 +39,11 @@ export function oftenMissed(
   words: PracticeWords,
 ): HTMLElement | undefined {
   const { practice } = words;
-  const ways = waysOf(course.table);
+  const paths = pathsOf(course.table);
   const cards = mostMissed(items, progress).flatMap(({ item, kept }) => {
     const step = adviceStep(course, item.position);
     if (step === undefined) return [];
-    const { number, color } = ways.step(step.from, step.move);
+    const { number, color } = paths.step(step.from, step.move);
     const day = dayName(kept.last, { day: 'numeric', month: 'long', year: 'numeric' });
     const text = fill(missedText(practice.oftenMissed, kept.misses, kept.answers), { day });
     return [positionCard(course, step, { number, color }, words, text)];

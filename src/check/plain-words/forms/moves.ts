@@ -1,4 +1,5 @@
 import { legalMoves, sideName, sideToMove } from '../../../chess/index.ts';
+import { isSameMove } from '../mentions.ts';
 import { type Form, whoIs } from './form.ts';
 
 export const onlyLegal: Form = {
@@ -19,7 +20,7 @@ export const onlyLegal: Form = {
       const mention = meaning.move;
       if (!mention.fits(position))
         return { holds: false, because: `the only legal move is ${only}` };
-      const isNamed = mention.spellings.some((san) => plain(san) === plain(only));
+      const isNamed = mention.spellings.some((san) => isSameMove(san, only));
       if (!isNamed) return { holds: false, because: `the only legal move is ${only}` };
     }
     return { holds: true, because, claim: 'only-move' };
@@ -86,7 +87,3 @@ export const replies: Form = {
     },
   ],
 };
-
-function plain(san: string): string {
-  return san.replace(/[+#x]/g, '').replaceAll('0', 'O');
-}

@@ -1,4 +1,4 @@
-import { attackersOn, otherColor, readBoard, slides } from '../../../chess/index.ts';
+import { otherColor, readBoard, slidersOn } from '../../../chess/index.ts';
 import { askClaim } from './ask-claim.ts';
 import type { Form } from './form.ts';
 
@@ -14,11 +14,9 @@ export const pinned: Form = {
     const answer = askClaim(`${denied ? 'not ' : ''}pinned ${square}`, situation);
     if (answer?.holds || denied) return answer;
     // To a queen, a rook, a square where mate is threatened: something must attack it on a line.
-    const isOnLine = attackersOn(board, square, otherColor(piece.color)).some((from) => {
-      const attacker = board.get(from);
-      return attacker !== undefined && slides(attacker);
-    });
-    if (isOnLine) return { holds: true, because: '' };
+    if (slidersOn(board, square, otherColor(piece.color)).length > 0) {
+      return { holds: true, because: '' };
+    }
     return {
       holds: false,
       because: `no bishop, rook or queen attacks the ${piece.kind} on ${square}`,

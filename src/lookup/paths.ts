@@ -2,8 +2,8 @@ import type { Color } from '../chess/index.ts';
 import { initialPosition } from '../chess/initial.ts';
 import type { CourseTable, TableMove } from '../contract/course-table.ts';
 
-/** A move on the way to a position. */
-export interface WayMove {
+/** A move on the path to a position. */
+export interface PathMove {
   readonly from: number;
   readonly move: TableMove;
   /** The full-move number, and who moves. */
@@ -13,40 +13,40 @@ export interface WayMove {
 
 /**
  * The course as a tree: every position hangs on one move, by which it is reached soonest, and of
- * two equally long ways by the one that the course tells first.
+ * two equally long paths by the one that the course tells first.
  */
-export interface Ways {
+export interface Paths {
   /** Indices of the positions that no move leads to from an earlier one: the start comes first. */
   readonly roots: readonly number[];
   /** Indices of the positions in which a move to this one is played, in the order of the tree. */
   into(position: number): readonly number[];
   /** The move that the position hangs on; absent for a root. */
-  last(position: number): WayMove | undefined;
+  last(position: number): PathMove | undefined;
   /** The moves from the root to the position. */
-  to(position: number): readonly WayMove[];
-  /** A move with its number, as it is played from a position on its way. */
-  step(from: number, move: TableMove): WayMove;
+  to(position: number): readonly PathMove[];
+  /** A move with its number, as it is played from a position on its path. */
+  step(from: number, move: TableMove): PathMove;
 }
 
-const known = new WeakMap<CourseTable, Ways>();
+const known = new WeakMap<CourseTable, Paths>();
 
-export function waysOf(table: CourseTable): Ways {
-  let ways = known.get(table);
-  if (ways === undefined) {
-    ways = makeWays(table);
-    known.set(table, ways);
+export function pathsOf(table: CourseTable): Paths {
+  let paths = known.get(table);
+  if (paths === undefined) {
+    paths = makePaths(table);
+    known.set(table, paths);
   }
-  return ways;
+  return paths;
 }
 
-function makeWays({ positions }: CourseTable): Ways {
-  const lasts: (WayMove | undefined)[] = [];
+function makePaths({ positions }: CourseTable): Paths {
+  const lasts: (PathMove | undefined)[] = [];
   const incoming: (readonly number[] | undefined)[] = positions.map(() => undefined);
   /** The full-move number in each position, once it is reached. */
   const numbers: number[] = [];
   const roots: number[] = [];
 
-  const step = (from: number, move: TableMove): WayMove => ({
+  const step = (from: number, move: TableMove): PathMove => ({
     from,
     move,
     number: numbers[from] ?? 1,
@@ -76,10 +76,10 @@ function makeWays({ positions }: CourseTable): Ways {
     if (numbers[index] === undefined) grow(index);
   });
 
-  const to = (position: number): WayMove[] => {
-    const way: WayMove[] = [];
-    for (let last = lasts[position]; last !== undefined; last = lasts[last.from]) way.push(last);
-    return way.reverse();
+  const to = (position: number): PathMove[] => {
+    const path: PathMove[] = [];
+    for (let last = lasts[position]; last !== undefined; last = lasts[last.from]) path.push(last);
+    return path.reverse();
   };
   return {
     roots,

@@ -5,8 +5,8 @@ import { blockAt } from './node-at.ts';
  * The moves that lead to a node of a `moves` or `game` block, first to last, through the blocks that its block starts
  * from. If those form a circle, only the moves of its own block. Empty for other blocks.
  */
-export function wayTo(course: Course, to: NodeRef): MoveNode[] {
-  const way: MoveNode[] = [];
+export function pathTo(course: Course, to: NodeRef): MoveNode[] {
+  const path: MoveNode[] = [];
   const seen = new Set<string>();
   for (let ref: NodeRef | undefined = to; ref; ) {
     const block = blockAt(course, ref);
@@ -14,11 +14,11 @@ export function wayTo(course: Course, to: NodeRef): MoveNode[] {
     if ((block?.kind !== 'moves' && block?.kind !== 'game') || seen.has(name)) break;
     seen.add(name);
     for (let node = block.nodes[ref.node]; node?.parent !== undefined; ) {
-      way.push(node);
+      path.push(node);
       node = block.nodes[node.parent];
     }
     const from: string | undefined = block.kind === 'moves' ? block.from?.name : undefined;
     ref = from === undefined ? undefined : course.labels[from]?.ref;
   }
-  return way.reverse();
+  return path.reverse();
 }
