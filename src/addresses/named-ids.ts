@@ -12,7 +12,6 @@ export interface NamedIds {
   readonly headings: ReadonlyMap<number | undefined, string>;
   /** Those of the author's own HTML, as far as they are written plainly. */
   readonly inHtml: readonly string[];
-  /** Gives the page's other ids. */
   readonly giver: IdGiver;
 }
 

@@ -29,7 +29,6 @@ export interface ChapterEntry {
   }[];
 }
 
-/** Where things of a course stand. */
 export interface EntryAddresses {
   readonly chapter: (id: string) => string;
   /** Of a file of `media/`, as it is written. */
@@ -39,7 +38,6 @@ export interface EntryAddresses {
 /** In CSS pixels. */
 const boardWidth = 400;
 
-/** All chapters of a course. */
 export function chapterEntries(course: Course, where: EntryAddresses): ChapterEntry[] {
   const inSite = assignAddresses(course);
   const page = (file: string) =>

@@ -24,10 +24,8 @@ export interface MoveData {
   readonly san: string;
   /** Such as `e7e8q`. */
   readonly uci: string;
-  /** The full-move number. */
   readonly number: number;
   readonly color: 'white' | 'black';
-  /** The position after it. */
   readonly fen: string;
   /** Numeric annotation glyphs of the PGN standard. */
   readonly nags: readonly number[];
@@ -61,7 +59,6 @@ export const chapterSchema = z.object({
     author: z.string().optional(),
   }),
   positions: z.array(namedPosition),
-  /** Its blocks of moves and games. */
   lines: z.array(z.object({ fen: z.string(), view: color, moves: z.array(move) })),
   exercises: z.number(),
 });

@@ -5,7 +5,6 @@ import * as z from 'zod';
 import { shelfFile } from '../read/index.ts';
 import { siteError } from './site-error.ts';
 
-/** A course in an Astro site. */
 export interface CourseOptions {
   /** Folder of the course, from the root of the Astro project. */
   readonly course: string;
@@ -18,7 +17,6 @@ export interface CourseOptions {
   readonly layout?: string | undefined;
 }
 
-/** A course in an Astro project, found. */
 export interface CourseInSite {
   /** As its author gave it. */
   readonly given: CourseOptions;

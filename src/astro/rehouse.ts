@@ -17,7 +17,6 @@ export interface HostedPage {
 export interface House {
   /** The path that the course is served at: `/club/courses/italian/`. */
   readonly root: string;
-  /** The page's own file. */
   readonly file: string;
   /** Paths in the course of the style sheet and the script that such a page needs beside its own. */
   readonly sheet: string;

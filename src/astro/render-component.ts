@@ -29,7 +29,6 @@ import { lineThrough, mainLineOf } from './line-of-moves.ts';
 import { locateComponent } from './locate-component.ts';
 import { siteError } from './site-error.ts';
 
-/** What components have of their site. */
 export interface ComponentSite {
   /** Folder with the pages of the site. */
   readonly sources: string;

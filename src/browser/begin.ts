@@ -1,6 +1,6 @@
 /**
- * Runs on every page before its text is parsed, so it is small. Applies the reader's settings before anything is painted,
- * and decides how much of a chapter is laid out at first.
+ * Runs on every page before its text is parsed, so it is small: applies the reader's settings before the first paint, and
+ * decides how much of a chapter is laid out at first.
  */
 import { dataOf } from '../contract/attributes.ts';
 import { settingsAsked } from '../contract/reader-settings.ts';

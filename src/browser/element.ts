@@ -1,6 +1,5 @@
 type Attributes = Readonly<Record<string, string>>;
 
-/** What an element may hold. */
 export type Content = Node | string | readonly (Node | string)[];
 
 /** A new element with its attributes and content. */
@@ -31,7 +30,6 @@ export function makeButton(words: string, onClick: () => void, className = ''): 
   return button;
 }
 
-/** Content as a list of its parts. */
 export function listOf(content: Content): readonly (Node | string)[] {
   return typeof content === 'string' || content instanceof Node ? [content] : content;
 }

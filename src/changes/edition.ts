@@ -15,7 +15,6 @@ export interface Edition {
   /** Whether the side that the course is for is to move. */
   isOurs(key: string): boolean;
   nodes(key: string, san: string): readonly MoveNode[];
-  /** The first place of a move. */
   refOf(key: string, san: string): NodeRef | undefined;
   isBad(key: string, san: string): boolean;
   /** The assessment of a position; the three glyphs for equal chances are one. */

@@ -63,7 +63,6 @@ export interface ReplyChange {
   readonly kind: 'reply';
   readonly at: EditionPlace;
   readonly move: Move;
-  /** What the course advises against it. */
   readonly answer?: Move;
   readonly positions: number;
 }
@@ -101,7 +100,6 @@ export interface ChangeBoard {
 export interface AssessmentChange {
   readonly kind: 'assessment';
   readonly at: EditionPlace;
-  /** Numeric annotation glyphs. */
   readonly old: number;
   readonly new: number;
 }
@@ -147,7 +145,6 @@ export interface EditionPlace {
   readonly file: string;
   /** The move that leads there; absent at the start of a block and for what is no move. */
   readonly after?: Move;
-  /** A name of the position. */
   readonly label?: string;
   /** Id within the chapter's page. */
   readonly id: string;

@@ -69,7 +69,6 @@ export interface NodeSummary extends NodeOutline {
   readonly ended?: true;
   /** The names that are promised for later behind it. */
   readonly promises?: readonly string[];
-  /** Whether its line ends here. */
   readonly leaf?: true;
   /** Whether the position has stood before in its own line. */
   readonly again?: true;

@@ -1,7 +1,6 @@
 import { realpathSync } from 'node:fs';
 import path from 'node:path';
 
-/** How the program was started. */
 export interface Call {
   /** The program's file as it was named, `process.argv[1]`. */
   readonly script: string;

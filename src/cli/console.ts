@@ -3,7 +3,6 @@ import { printable, printableLines, reportText } from '../diagnostics/index.ts';
 import type { LoadedCourse } from '../pipeline/index.ts';
 import { handbookAddress } from './handbook-address.ts';
 
-/** Exit codes of every command. */
 export const exitCodes = { clean: 0, findings: 1, failed: 2 } as const;
 
 /**

@@ -3,11 +3,9 @@ import { colors } from '../chess/types.ts';
 import { themes } from '../draw/paint.ts';
 import { runs } from './runs.ts';
 
-/** Limits of a board's width, in pixels. */
 const smallest = 32;
 const largest = 4096;
 
-/** The arguments of `linewright diagram`. */
 export function defineDiagram(command: Command): void {
   command
     .description('draw one position as an SVG or PNG picture')

@@ -45,7 +45,6 @@ export interface DiagramOptions extends Readonly<Partial<Record<ArrowMeaning, st
   readonly alt: boolean;
 }
 
-/** What comes with the position. */
 type Subject = Pick<DiagramRequest, 'position' | 'lastMove' | 'view' | 'language' | 'look'>;
 
 /** `linewright diagram`: one position as a picture file. */

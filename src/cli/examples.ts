@@ -96,7 +96,6 @@ export const examples: Readonly<
   ],
 };
 
-/** Adds the examples to the help of each command. */
 export function addExamples(program: Command): void {
   for (const command of program.commands) {
     const lines = (examples[command.name()] ?? []).map(([line, does]) => `  # ${does}\n  ${line}`);

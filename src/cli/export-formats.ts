@@ -6,7 +6,6 @@ export interface ExportOptions {
   readonly format?: (typeof exportFormats)[number];
   readonly out?: string;
   readonly site?: string;
-  /** Language of a translation. */
   readonly language?: string;
   /** Date of an e-book, as `2026-11-25`. */
   readonly date?: string;

@@ -1,10 +1,8 @@
 import { Argument, type Command } from 'commander';
 import { runs } from './runs.ts';
 
-/** Shells with completion. */
 const shells = ['bash', 'zsh', 'fish'] as const;
 
-/** The commands about the program itself. */
 export function defineGuideCommands(program: Command): void {
   program
     .command('explain')

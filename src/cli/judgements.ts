@@ -43,7 +43,6 @@ export function printJudgement(
   to.print`${place.file}:${line}:${column}  ${date ?? 'no date'}${where}\n  ${text}\n`;
 }
 
-/** A judgement for other programs. */
 export function judgementData({ place, date, text, of }: Judgement, course: Course) {
   const { file, start, end } = place;
   const after = of && nameAt(course, of);

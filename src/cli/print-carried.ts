@@ -1,7 +1,6 @@
 import { isHostFile } from '../output/index.ts';
 import { count, stderr } from './console.ts';
 
-/** Paths that are named. */
 const named = 5;
 
 /** Lists files in the output that no build wrote, except those of hosts and repositories. */

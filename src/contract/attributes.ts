@@ -71,7 +71,6 @@ export interface DataAttributes {
   };
   /** A course on a shelf: `CourseTable.course`, and the address of its folder. */
   readonly book: { readonly course: string; readonly at: string };
-  /** A block of moves. */
   readonly moves: BoardData & {
     readonly view: Color;
     /** Number and side of its first move: `7b`. */
@@ -108,7 +107,6 @@ export interface DataAttributes {
     /** The move that led to its position: `g1f3`. */
     readonly last?: string | undefined;
   };
-  /** A board with words among many. */
   readonly plate: {
     /** The first field of the FEN, where the board is drawn in the browser. */
     readonly board?: string | undefined;
@@ -136,7 +134,6 @@ export type LineKind = 'answer' | 'also' | 'wrong';
 interface BoardData {
   /** The address of the position (`position-address.ts`), where the id is another. */
   readonly p?: string | undefined;
-  /** Squares. */
   readonly mark?: string | undefined;
   /** Arrows, each as `f3e5`. */
   readonly plan?: string | undefined;

@@ -16,7 +16,6 @@ export interface CourseNotes {
   readonly notes: Readonly<Record<string, MoveNote>>;
 }
 
-/** Where a block of moves begins. */
 export interface LineStart {
   readonly chapter: number;
   /** Index in `CourseTable.positions`. */

@@ -45,7 +45,6 @@ export interface TablePosition {
   readonly number?: number;
   /** The author's names for it, which old addresses may end with; readers never see them. */
   readonly names?: readonly string[];
-  /** The author's title for readers. */
   readonly title?: string;
   /** The moves that the course has from here, the advice first. */
   readonly moves: readonly TableMove[];

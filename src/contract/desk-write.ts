@@ -6,7 +6,6 @@ import type { Color } from '../chess/index.ts';
 export interface PlaceOnPage {
   /** `DeskState.version` of the page. */
   readonly version: number;
-  /** The chapter's id. */
   readonly chapter: string;
   /** The id of a move, of a block's start or of an exercise. */
   readonly at: string;
@@ -25,7 +24,6 @@ export interface NamedMeeting {
   /** How many of the new moves lead there. */
   readonly after: number;
   readonly name: string;
-  /** Where the name is given. */
   readonly file: string;
   readonly line: number;
 }
@@ -43,11 +41,9 @@ export interface LookAnswer {
   readonly side: Color | 'both';
   /** What the block plays here, or the exercise lists, with numbers (`9...cxd4`): the first continues a line. */
   readonly next: readonly string[];
-  /** Numeric annotation glyphs behind the move. */
   readonly glyphs: readonly number[];
   /** What is drawn on its board: squares, and arrows such as `e2-e4`. */
   readonly drawn: readonly { readonly kind: DrawnOnBoard; readonly item: string }[];
-  /** The names of the position. */
   readonly names: readonly string[];
   /** Claims that are true after the moves asked for, the most telling first. */
   readonly claims: readonly string[];
@@ -64,7 +60,6 @@ export interface WriteHistory {
   readonly redo?: string | undefined;
 }
 
-/** What is said of a position. */
 export interface WordsToWrite {
   readonly comment?: string | undefined;
   readonly name?: string | undefined;
@@ -79,7 +74,6 @@ export interface WordsToWrite {
 export interface MoveToWrite extends WordsToWrite {
   readonly san: string;
   readonly glyphs?: readonly number[] | undefined;
-  /** An alternative to what the course advises. */
   readonly option?: boolean | undefined;
 }
 

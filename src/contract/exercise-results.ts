@@ -24,7 +24,6 @@ export function exerciseRoundKey(course: string): string {
   return `exercises:${course}:round`;
 }
 
-/** The page of all exercises. */
 export const exercisesPage = 'exercises.html';
 
 /** Reads what was kept, or came with a file; what is no result is left out. */

@@ -11,7 +11,6 @@ const start = 'at-';
 
 /** What an address tells of its position. */
 export interface AddressedPosition {
-  /** The address of the position alone. */
   readonly plain: string;
   /** `Position.key`: the first four fields of the FEN. */
   readonly key: string;
@@ -70,7 +69,6 @@ export function sanInEarlierAddress(san: string): string {
   return san.replace(/[+#=]/g, '');
 }
 
-/** On how many squares two placements differ. */
 export function squaresApart(a: string, b: string): number {
   const [one, other] = [squaresOf(a), squaresOf(b)];
   let apart = 0;

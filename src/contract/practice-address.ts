@@ -13,7 +13,6 @@ export const practicePage = 'practice.html';
 
 /** What a session is about; nothing in it for the whole course. */
 export interface PracticeAim {
-  /** Id of a chapter. */
   readonly chapter?: string | undefined;
   /** `Position.key` */
   readonly from?: string | undefined;

@@ -9,7 +9,6 @@ export const readerSettings = {
   size: ['small', 'large'],
   /** Pieces jump instead of gliding. */
   motion: ['off'],
-  /** A move is heard. */
   sound: ['on'],
   /** What the handout is printed on. */
   paper: ['a4', 'letter'],

@@ -9,7 +9,6 @@ export interface Shelf {
   readonly title: string;
   /** BCP 47: of the shelf's own pages; each course has its own. */
   readonly language: string;
-  /** How the shelf's own pages write moves. */
   readonly notation: 'letters' | 'english' | 'figurines';
   /** Who teaches. */
   readonly author?: string | undefined;
@@ -61,7 +60,6 @@ export interface BuiltCourse {
   readonly files: readonly string[];
 }
 
-/** Another language of a course. */
 export interface CourseLanguage {
   /** BCP 47, and the name of its folder in that of the course. */
   readonly tag: string;

@@ -12,7 +12,6 @@ export interface DevServer {
   /** A page as it is served, with the scripts of the desk; undefined where there is none. */
   readonly page: (file: string) => Promise<string | undefined>;
   readonly answer: (request: IncomingMessage, response: ServerResponse) => void;
-  /** Tells all open pages. */
   readonly tell: (state: DeskState) => void;
 }
 

@@ -5,7 +5,6 @@ export interface PlainPage {
   /** BCP 47. */
   readonly language: string;
   readonly title: string;
-  /** Addresses of style sheets. */
   readonly styles: readonly string[];
   /** HTML below the title. */
   readonly content: readonly string[];

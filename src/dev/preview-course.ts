@@ -20,7 +20,6 @@ import { type CourseOnPages, writeRoutes } from './write/index.ts';
 export interface PreviewReport {
   /** The course was read; it may have findings. */
   readonly read: (loaded: LoadedCourse) => void;
-  /** The pages show it. */
   readonly shown: (loaded: LoadedCourse) => void;
   /** The pages stay as they were, and why. */
   readonly unshown: (why: string) => void;
@@ -43,7 +42,6 @@ export interface CoursePreviewOptions {
 export interface CoursePreview extends Pick<DevServer, 'answer' | 'page'> {
   /** The course as the pages show it, or as it was read last. */
   readonly loaded: () => LoadedCourse | undefined;
-  /** Follows the files no more. */
   close(): Promise<void>;
 }
 

@@ -11,7 +11,6 @@ export interface Finding {
   readonly fixes?: readonly Fix[];
 }
 
-/** A finding that an example must give. */
 export interface ExpectedFinding {
   /** Default: the example's only chapter. */
   readonly file?: string;

@@ -145,7 +145,6 @@ export function inkedMarkup(shapes: readonly Shape[], palette: Inks): string {
   return shapes.map(({ part, d }) => `<path ${paintAttributes(part, palette)} d="${d}"/>`).join('');
 }
 
-/** Presentation attributes of a part. */
 export function paintAttributes(part: PaintName, palette: Inks): string {
   const { fill, stroke, width, dash, round }: Paint = paints[part];
   const attributes = [`fill="${fill ? palette[fill] : 'none'}"`];

@@ -33,11 +33,9 @@ export interface NewWords {
   readonly source?: string | undefined;
 }
 
-/** A move to be written. */
 export interface NewMove extends NewWords {
   /** Any SAN that names one legal move; written as canonical SAN. */
   readonly san: string;
-  /** Numeric annotation glyphs. */
   readonly glyphs?: readonly number[] | undefined;
   /** Other moves in its place, each with its line; written behind it. */
   readonly variations?: readonly (readonly NewMove[])[] | undefined;

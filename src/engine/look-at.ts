@@ -5,7 +5,6 @@ import type { Engine } from './uci/engine.ts';
 import { EngineError } from './uci/engine-error.ts';
 
 export interface LookOptions {
-  /** How many engines at a time. */
   readonly jobs: number;
   /** An engine that has just been started; the others are started when they are needed. */
   readonly first: Engine;

@@ -2,7 +2,6 @@ import type { EngineFact } from './types.ts';
 
 /** Facts of positions, to be asked while a course is checked. */
 export interface EngineFacts {
-  /** How many positions have any. */
   readonly size: number;
   /** The deepest result for a position by its key; of two as deep the first by the engine's name. */
   readonly at: (key: string) => EngineFact | undefined;

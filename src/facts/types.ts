@@ -15,7 +15,6 @@ export interface EngineLine {
   readonly moves: readonly string[];
 }
 
-/** What an engine says of a position. */
 export interface EngineFact {
   /** `Position.key`. */
   readonly key: string;

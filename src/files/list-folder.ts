@@ -2,7 +2,6 @@ import { lstat, readdir, realpath } from 'node:fs/promises';
 import path from 'node:path';
 import { FileRefusedError, type Refusal, refusalOf, refusals, whyRefused } from './refusals.ts';
 
-/** Something in a folder of a course. */
 export interface ListedFile {
   readonly name: string;
   readonly isFolder: boolean;

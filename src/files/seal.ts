@@ -1,6 +1,5 @@
 import { createHmac } from 'node:crypto';
 
-/** Of a seal. */
 export const sealLength = 32;
 
 /**

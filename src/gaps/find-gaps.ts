@@ -30,7 +30,6 @@ export interface Gap {
   readonly san: string;
   /** `9.Nb5`. */
   readonly name: string;
-  /** Where to write it. */
   readonly place: WritingPlace;
   /** The position that it leads to stands in the course: its first place. */
   readonly known?: { readonly file: string; readonly line: number };

@@ -1,2 +1,1 @@
-/** The replies that a course lacks. */
 export { findGaps, type Gap } from './find-gaps.ts';

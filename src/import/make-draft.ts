@@ -19,7 +19,6 @@ export interface DraftOptions {
   readonly side: 'white' | 'black' | 'both';
   /** Title of the course where the games do not tell one. */
   readonly title: string;
-  /** Whether clocks in comments are left out. */
   readonly withoutClocks?: boolean;
 }
 

@@ -41,7 +41,6 @@ interface Walk {
 export interface PlayOptions {
   readonly note: (note: ImportNote) => void;
   readonly formal: FormalNotes;
-  /** Whether clocks in comments are left out. */
   readonly withoutClocks?: boolean | undefined;
 }
 

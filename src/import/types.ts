@@ -3,7 +3,6 @@ import type { PlainTag } from '../movetext/index.ts';
 
 /** A place in a game that can be given a name. */
 export interface Anchor {
-  /** Names given to the position here. */
   readonly labels: string[];
 }
 
@@ -49,7 +48,6 @@ export interface ImportNote {
   readonly game: number;
   /** From 1. */
   readonly line: number;
-  /** A sentence. */
   readonly message: string;
   /** The text that is meant; empty where nothing is. */
   readonly text: string;

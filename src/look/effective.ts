@@ -20,7 +20,7 @@ const coverColours: ReadonlySet<string> = new Set(
 export function setIn(look: Look, name: ColourName, mode: Mode): Mode | undefined {
   if (look.colours[mode][name] !== undefined) return mode;
   if (mode !== 'dark' || !coverColours.has(name)) return undefined;
-  // A cover is one cloth with its text: whoever says nothing of it for the dark means the same cloth.
+  // A cover and its text go together: without a dark one, the light one serves.
   const isSaid = [...coverColours].some(
     (one) => look.colours.dark[one as ColourName] !== undefined,
   );
@@ -45,7 +45,7 @@ export function measureIn(
   if (own === undefined) return defaultMeasure(name, mode);
   if (!isFace(name) || own.startsWith('var(')) return own;
   if (name === 'code-face') return `${own}, monospace`;
-  // Whoever ends with a kind of face, such as `sans-serif`, has said what comes behind the others.
+  // A list that ends with a generic family needs no fallback of ours.
   const hasKind = !own.endsWith('"');
   return hasKind ? `${own}, ${signFaces}` : `${own}, ${fallbackFaces}, ${signFaces}, serif`;
 }

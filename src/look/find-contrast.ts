@@ -16,7 +16,7 @@ const modeWords: Readonly<Record<Mode, string>> = {
   print: 'on paper',
 };
 
-/** Every pair that a theme has a part in and that is less than is asked for. */
+/** Every pair with a colour of the theme that has too little contrast. */
 export function findLowContrasts({
   look,
   places,
@@ -25,7 +25,7 @@ export function findLowContrasts({
   const found: LowContrast[] = [];
   for (const pair of pairs) {
     for (const mode of pair.modes) {
-      // Where neither is the theme's, they are our own, which a test holds.
+      // A pair of our own colours is checked by a test.
       const from = placeOf(pair.ink, mode) ?? placeOf(pair.ground, mode);
       if (from === undefined) continue;
       const fault = faultOf(pair, mode, (name) => colourIn(look, name, mode));

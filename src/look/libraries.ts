@@ -1,6 +1,6 @@
 import { createRequire } from 'node:module';
 
-/** Loaded where a course has a theme: a check without one need not wait for them. */
+/** Loaded only for a course with a theme. */
 const require = createRequire(import.meta.url);
 
 export const cssTree = (): typeof import('css-tree') => require('css-tree');

@@ -27,7 +27,7 @@ const fontFormats: Readonly<Record<string, FontFormat>> = {
   '.otf': 'opentype',
 };
 
-/** Reads `@font-face`; one that cannot be used is told and left out. */
+/** Reads `@font-face`; reports and leaves out one that cannot be used. */
 export function readFace(
   rule: CssNode & { type: 'Atrule' },
   context: ThemeContext,
@@ -74,7 +74,7 @@ export function readFace(
       .replace(/^normal$/i, '400')
       .replace(/^bold$/i, '700'),
     style: take('font-style', 'normal'),
-    // Text is there before its face, as with ours.
+    // Text shows before its face has loaded, as with ours.
     display: take('font-display', 'swap'),
     others: [...said] as Declaration[],
   };

@@ -28,7 +28,7 @@ export function isPartRule(rule: RuleNode): boolean {
   return /^::part\(/i.test(cssTree().generate(rule.prelude).trim());
 }
 
-/** Reads `::part(name) { … }`. What cannot be used is told and left out. */
+/** Reads `::part(name) { … }`. Reports and leaves out what cannot be used. */
 export function readPartRule(
   rule: RuleNode,
   when: PartCondition | undefined,
@@ -86,7 +86,6 @@ function readSelector(
   return { part: name, pseudo };
 }
 
-/** A declaration that can be used, with the colours in it that text is read by. */
 interface Said {
   readonly declaration: Declaration;
   readonly node: { readonly place: PartColour['place'] };

@@ -35,8 +35,8 @@ interface Gathered {
 }
 
 /**
- * Reads `theme.css`: values of the properties that there are, type faces from `media/`, rules for named parts. All
- * else is told, each thing at its place, and left out.
+ * Reads `theme.css`: values of known properties, type faces from `media/`, rules for named parts. Reports and leaves
+ * out all else.
  */
 export function readTheme(
   file: { readonly path: string; readonly text: string },
@@ -68,7 +68,7 @@ export function readTheme(
   return { look: { colours, measures, faces, parts }, places, partColours, problems };
 }
 
-/** A list of type faces that misses the theme's own by a letter shows the next one, and nobody notices. */
+/** A misspelt type face falls back to the next of the list, which is easily overlooked. */
 function tellMisspelt({ faces, measures, places }: Gathered, context: ThemeContext): void {
   const own = [...new Set(faces.map(({ family }) => family))];
   const isOwn = (name: string) => own.some((each) => each.toLowerCase() === name.toLowerCase());
@@ -92,7 +92,7 @@ function tellMisspelt({ faces, measures, places }: Gathered, context: ThemeConte
   }
 }
 
-/** The file as a tree; the first thing that is no CSS is told, since what comes after it follows from it. */
+/** Parses the file. Reports only the first fault of syntax: later ones follow from it. */
 function parseSheet(context: ThemeContext): CssNode {
   let isTold = false;
   return cssTree().parse(context.text, {
@@ -123,7 +123,6 @@ function readNode(
 ): void {
   if (node.type === 'Rule') readRule(node, when, gathered, context);
   else if (node.type === 'Atrule') readAtRule(node, when, gathered, context);
-  // What could not be parsed has been told.
 }
 
 function readRule(

@@ -56,7 +56,7 @@ export function referenceIn(text: string): string | undefined {
   return /^var\(\s*--([\w-]+)\s*\)$/.exec(text)?.[1];
 }
 
-/** A colour as six figures; a reference to another one stays for whoever knows all. */
+/** A colour as six figures; a reference stays for `resolveReferences`. */
 export function readColour(text: string): ReadValue {
   const other = referenceIn(text);
   if (other !== undefined) {
@@ -103,7 +103,6 @@ function readFaces(property: Property, text: string): ReadValue {
   return names.length === 0 ? wrong(property, text, wanted) : { value: names.join(', ') };
 }
 
-/** The names in a list of type faces, without quotation marks. */
 export function familiesIn(text: string): string[] {
   return [...text.matchAll(/"([^"]*)"|'([^']*)'|([^,"']+)/g)]
     .map(([, double, single, bare]) => double ?? single ?? (bare ?? '').replaceAll(/\s+/g, ' '))

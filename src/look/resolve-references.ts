@@ -3,7 +3,7 @@ import { referenceIn } from './read-value.ts';
 
 type Colours = Record<Mode, Partial<Record<ColourName, string>>>;
 
-/** Puts in the place of each reference what it comes to in its mode. One that runs in a circle is told and left out. */
+/** Replaces each reference by its value in the mode. Reports and leaves out circles. */
 export function resolveReferences(
   colours: Colours,
   onCircle: (name: ColourName, mode: Mode) => void,

@@ -48,7 +48,6 @@ export interface PartRule {
 
 export type PartCondition = { readonly mode: Mode } | { readonly width: string };
 
-/** A theme as it stands in a file. */
 export interface ThemeSyntax {
   readonly look: Look;
   /** Where each property is set, by `placeKey`. */
@@ -67,7 +66,6 @@ export interface PartColour {
   readonly place: Place;
 }
 
-/** Something in a theme that cannot be used. */
 export interface ThemeProblem {
   readonly place: Place;
   readonly message: string;

@@ -13,12 +13,10 @@ import type { Session } from './session.ts';
 export interface Asked {
   readonly session: Session;
   readonly desk: Desk;
-  /** Its path in the course. */
   readonly file: string;
   readonly open: OpenText;
   /** Without a byte order mark: what offsets count in. */
   readonly text: string;
-  /** The course with the texts as they are now. */
   readonly course: () => Course | undefined;
   readonly chapter: () => Chapter | undefined;
   readonly offsetOf: (position: Position) => number;

@@ -8,7 +8,6 @@ import { tokenLegend } from './answers/tokens.ts';
 import { completionTriggers } from './complete/index.ts';
 import type { Encoding } from './open-text.ts';
 
-/** What the server can do, for a client that can do so much. */
 export function capabilitiesFor(
   { textDocument, general }: ClientCapabilities,
   encoding: Encoding,

@@ -24,9 +24,8 @@ export interface Host {
 /** A course that is being written, with the texts of an editor in the place of those on the disk. */
 export class Desk {
   readonly folder: string;
-  /** In milliseconds: how long it took last to make the course current and to check it. */
+  /** Milliseconds that the last check took. */
   cost = 0;
-  /** What was found last. */
   lastFindings: readonly Diagnostic[] = [];
   private readonly host: Host;
   private readonly opened: (file: string) => OpenText | undefined;
@@ -55,7 +54,6 @@ export class Desk {
     await this.reading;
   }
 
-  /** Settles when the files have been read once. */
   async ready(): Promise<void> {
     if (this.disk) return;
     this.reading ??= this.readDisk();
@@ -75,7 +73,6 @@ export class Desk {
     }
   }
 
-  /** A text of it has changed. */
   touch(): void {
     this.isStale = true;
   }
@@ -102,7 +99,6 @@ export class Desk {
     return this.found;
   }
 
-  /** What is found in the texts as they are now. */
   diagnostics(): readonly Diagnostic[] {
     const start = performance.now();
     this.lastFindings = this.now()?.diagnostics ?? [];
@@ -123,7 +119,6 @@ export class Desk {
     return this.files?.facts ?? [];
   }
 
-  /** The paths of the games of the course. */
   games(): readonly string[] {
     return this.files?.games.map((game) => game.path) ?? [];
   }

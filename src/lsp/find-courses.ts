@@ -2,7 +2,7 @@ import { readdir } from 'node:fs/promises';
 import path from 'node:path';
 import { isTranslation } from './addresses.ts';
 
-/** So many folders are looked through, and so deep: an editor may be open on a whole home folder. */
+/** Limits of the search, since an editor may be open on a whole home folder. */
 const mostFolders = 300;
 const deepest = 3;
 

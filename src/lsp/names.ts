@@ -3,7 +3,6 @@ import { type Place, withinLine } from '../diagnostics/index.ts';
 import { type Course, documentsOf, namesWritten, walkText } from '../model/index.ts';
 import type { Desk } from './desk.ts';
 
-/** A name of a position where it is written. */
 export interface NameThere {
   readonly name: string;
   /** The name itself; where that cannot be told, all that stands there. */

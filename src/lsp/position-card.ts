@@ -14,7 +14,6 @@ import type { Asked } from './asked.ts';
 import { textBoard } from './text-board.ts';
 import { locationOf, placeOfRef } from './to-client.ts';
 
-/** So many places and claims are shown. */
 const most = 8;
 
 /** A position in Markdown: its board, what the course plays there, where else it stands, what is known of it. */

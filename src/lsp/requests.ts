@@ -32,7 +32,6 @@ interface AboutText {
   readonly textDocument: { readonly uri: string };
 }
 
-/** Answers what a client asks of a text. */
 export function registerRequests(
   connection: ProtocolConnection,
   session: Session,

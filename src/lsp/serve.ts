@@ -29,7 +29,7 @@ export interface ServeOptions {
   readonly host: Host;
 }
 
-/** In milliseconds: how often it is seen whether the editor is still there. */
+/** Milliseconds between looks whether the editor is still there. */
 const pace = 5000;
 
 /**
@@ -88,7 +88,7 @@ export function serveLanguage({ input, output, host }: ServeOptions): Promise<nu
     connection.onRequest(ShutdownRequest.type, () => {});
     connection.onNotification(ExitNotification.type, end);
     connection.onClose(end);
-    // A stream that breaks is closed; a message that cannot be read is the client's fault, and told.
+    // An unreadable message is the client's fault.
     connection.onError(([error]) => log(explain(error), true));
     input.on('end', end);
     input.on('close', end);
@@ -97,7 +97,7 @@ export function serveLanguage({ input, output, host }: ServeOptions): Promise<nu
   });
 }
 
-/** Opens the courses of the client's folders, and asks to be told of changes on the disk. */
+/** Opens the courses of the client's folders, and subscribes to changes on the disk. */
 async function begin(
   { capabilities, workspaceFolders, rootUri }: InitializeParams,
   connection: ProtocolConnection,
@@ -131,7 +131,7 @@ async function begin(
   }
 }
 
-/** An editor that has died without a word leaves no server behind. */
+/** Ends the server of an editor that has crashed. */
 function watchParent(processId: number | null, end: () => void): NodeJS.Timeout | undefined {
   if (typeof processId !== 'number') return undefined;
   const timer = setInterval(() => {

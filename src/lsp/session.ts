@@ -9,14 +9,13 @@ import { createPlaces, type Encoding, type OpenText, openText, type Places } fro
 import { toClient } from './to-client.ts';
 
 /**
- * In milliseconds: so long after the last change findings are found anew, and at most so long. Between the two it is
- * as long as it took the last time, so that whoever types on is not held up by what he has typed.
+ * In milliseconds: the check waits at least and at most this long after a change, and otherwise as long as the last
+ * check took, so that it does not hold up an author who types on.
  */
 const pause = { least: 60, most: 400 };
 
 export interface Client {
   readonly publish: (found: PublishDiagnosticsParams) => void;
-  /** A line in the editor's log. */
   readonly log: (text: string, isFault?: boolean) => void;
 }
 
@@ -70,7 +69,6 @@ export class Session {
     this.follow(uri, { anew: true });
   }
 
-  /** Files have changed on the disk. */
   changedOnDisk(uris: readonly string[]): void {
     const folders = new Set<string>();
     for (const uri of uris) {
@@ -85,7 +83,6 @@ export class Session {
     for (const folder of folders) this.refresh(this.deskOf(folder));
   }
 
-  /** Opens the course of a folder, to tell what is found in it. */
   openCourse(folder: string): void {
     this.refresh(this.deskOf(folder));
   }
@@ -139,7 +136,7 @@ export class Session {
     );
   }
 
-  /** Finds all findings anew when nothing more has come for a moment. */
+  /** Checks the course again after a short pause in typing. */
   private soon(desk: Desk): void {
     clearTimeout(this.timers.get(desk));
     const timer = setTimeout(
@@ -160,7 +157,7 @@ export class Session {
   private tell(desk: Desk): void {
     clearTimeout(this.timers.get(desk));
     const found = new Map<string, { text: OpenText; list: ClientDiagnostic[] }>();
-    // A text that has no finding any more is told so, with its version.
+    // A text without findings gets an empty list, with its version.
     for (const text of this.byUri.values()) {
       if (this.at(text.uri)?.desk === desk) found.set(text.uri, { text, list: [] });
     }
@@ -182,7 +179,7 @@ export class Session {
     }
     const standing = [...found].filter(([, { list }]) => list.length > 0);
     this.published.set(desk, new Set(standing.map(([uri]) => uri)));
-    // What the next question needs is made while nobody waits.
+    // Ready for the next request.
     setImmediate(() => desk.last()?.course());
   }
 }

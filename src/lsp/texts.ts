@@ -11,7 +11,6 @@ import { pathOf } from './addresses.ts';
 import { findCourses } from './find-courses.ts';
 import type { Session } from './session.ts';
 
-/** Follows what a client opens, changes, saves and closes. */
 export function registerTexts(connection: ProtocolConnection, session: Session): void {
   connection.onNotification(DidOpenTextDocumentNotification.type, ({ textDocument }) => {
     session.open(textDocument.uri, textDocument.version, textDocument.text);

@@ -8,7 +8,6 @@ import { blockAt, type Course, firstSign, type NodeRef } from '../model/index.ts
 import type { Desk } from './desk.ts';
 import type { Session } from './session.ts';
 
-/** A place of a course as an editor finds it. */
 export function locationOf(place: Place, desk: Desk, { places }: Session): Location {
   const text = desk.text(place.file);
   return { uri: text.uri, range: places.toRange(text, place.start.offset, place.end.offset) };

@@ -81,7 +81,6 @@ function printOf(files: readonly SourceFile[], named: readonly string[]): string
 
 class OwnCode {
   private readonly files: readonly SourceFile[];
-  /** Of the files that are run. */
   readonly paths: readonly string[];
   private readonly limits: CodeLimits;
   private readonly host: CodeHost;

@@ -60,7 +60,6 @@ export type DefinedInFile =
       readonly source: string;
       readonly examples: readonly unknown[];
     }
-  /** Neither. */
   | { readonly defines: 'nothing'; readonly what: string };
 
 /** What `read` gives. */

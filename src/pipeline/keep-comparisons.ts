@@ -2,7 +2,6 @@ import { createHash } from 'node:crypto';
 import { codeHash, openLineStore } from '../files/index.ts';
 import type { ComparedFile } from '../translation/index.ts';
 
-/** Courses that are kept. */
 const mostCourses = 50;
 
 /** Keeps how each translated file compares with its original, so that an edit costs one file in one language. */

@@ -53,7 +53,6 @@ export interface LoadedCourse extends CheckResult {
   readonly translations: readonly Translation[];
 }
 
-/** Shows the progress of long work. */
 export interface Progress {
   show(stage: string, done: number, all: number): void;
   clear(): void;

@@ -32,7 +32,6 @@ export interface CourseWatch {
  */
 export function watchCourse(folder: string, onChange: () => void, pace = 1000): CourseWatch {
   let watcher: FSWatcher | undefined;
-  /** The folder that is watched. */
   let seen: string | undefined;
   let first = true;
   let closed = false;

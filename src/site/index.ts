@@ -93,7 +93,6 @@ export interface SiteOptions {
   readonly parts?: Parts | undefined;
   /** What earlier builds left: files that would be the same are not made again. */
   readonly memory?: SiteMemory | undefined;
-  /** Keeps slow results between builds. */
   readonly keep?: Keep | undefined;
   /** The course in other languages, each below its tag. */
   readonly languages?: readonly LanguageSite[] | undefined;

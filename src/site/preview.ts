@@ -35,7 +35,6 @@ export interface SitePreview {
 }
 
 export interface PreviewOptions {
-  /** The course's folder. */
   readonly folder: string;
   /** Folder of finished images, kept between builds. */
   readonly cacheDir?: string | undefined;
@@ -196,7 +195,6 @@ async function indexAll(
   return files;
 }
 
-/** Draws the picture at a path. */
 function pictures(
   course: Course,
   site: RenderedSite,

@@ -73,7 +73,6 @@ export interface SitePlace {
   readonly site?: string | undefined;
   readonly base?: string | undefined;
   readonly downloads?: readonly Download[];
-  /** The shelf that the course stands on. */
   readonly shelf?: ShelfLink | undefined;
   /** As in the frame of its pages. */
   readonly languages?: readonly SiteLanguage[] | undefined;
@@ -81,7 +80,6 @@ export interface SitePlace {
   readonly icon?: string | undefined;
 }
 
-/** A language that a course is published in. */
 export interface SiteLanguage {
   /** BCP 47. */
   readonly tag: string;
@@ -93,7 +91,6 @@ export interface SiteLanguage {
   readonly lacks: readonly string[];
 }
 
-/** A page of the site that is no chapter. */
 export interface CoursePage {
   readonly file: string;
   readonly title: string;
@@ -108,14 +105,12 @@ export interface PageData extends ShelfPageData {
   readonly boards: InCourse & {
     readonly path: string;
     readonly embeds: readonly EmbedChapter[];
-    /** The line that loads their script. */
     readonly embedScript: string;
     /** Where the chapters of a list on several pages stand, on the first of them. */
     readonly parts: readonly {
       /** Relative to this page. */
       readonly href: string;
       readonly title: string;
-      /** Its boards. */
       readonly count: number;
     }[];
   };
@@ -133,7 +128,6 @@ export interface PageData extends ShelfPageData {
     readonly emblems: readonly (string | undefined)[];
     /** Absent where no chapter shows a position. */
     readonly key?: KeyPosition | undefined;
-    /** What each chapter takes, in order. */
     readonly work: readonly ChapterWork[];
     /** Positions that practice asks; one that stands in several chapters counts once. */
     readonly moves: number;
@@ -180,14 +174,12 @@ export interface KeyPosition {
   readonly view: 'white' | 'black';
   /** From and to: `f8e8`. */
   readonly last?: string | undefined;
-  /** The author's title for it. */
   readonly title?: string | undefined;
   /** Such as `after 7...Be7`; absent where no line of the course has the position. */
   readonly words?: string | undefined;
   readonly href: string;
 }
 
-/** What a chapter takes. */
 export interface ChapterWork {
   /** At least one. */
   readonly minutes: number;
@@ -301,7 +293,6 @@ export interface DocumentText {
   readonly html: string;
   /** The reading board as it stands before the first move; absent where there is none to follow. */
   readonly board?: string;
-  /** Its sections in order, with the ids of their headings. */
   readonly sections: readonly ChapterSection[];
   /** Id of its first exercise. */
   readonly exercise?: string;
@@ -336,7 +327,6 @@ export interface NewsEntry {
   readonly title: string;
   /** `2026-11-25`. */
   readonly date: string;
-  /** The date in words. */
   readonly day: string;
   readonly html: string;
 }
@@ -358,7 +348,6 @@ export interface Handout {
 
 /** A board with words, as pages with many positions show them. */
 export interface Plate {
-  /** The author's title. */
   readonly title?: string;
   /** Such as `after 7...Be7`. */
   readonly words: string;
@@ -444,6 +433,5 @@ export interface PatternGroup {
   readonly lead?: string;
   readonly shown: readonly Plate[];
   readonly folded: readonly Plate[];
-  /** What unfolds them. */
   readonly more?: string;
 }

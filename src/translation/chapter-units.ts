@@ -96,7 +96,6 @@ function settingsIn({ learn, page }: ChapterSyntax): string[] {
   ];
 }
 
-/** The words of all headings, in order. */
 export function headingsOf({ body }: ChapterSyntax): string[] {
   const found: string[] = [];
   const walk = (nodes: readonly TextNode[]): void => {

@@ -1,4 +1,3 @@
-/** A change of a text by range. */
 export interface Edit {
   readonly at: number;
   /** Exclusive; the same as `at` where something is only put in. */

@@ -36,7 +36,6 @@ export interface Translation {
 
 export interface TranslatedChapter extends Omit<Comparison, 'problems'> {
   readonly source: SourceFile;
-  /** The headings of the original. */
   readonly headings: readonly string[];
 }
 
@@ -101,7 +100,6 @@ export function withTranslationProblems(files: CourseFiles): CourseFiles {
   return found.length === 0 ? files : { ...files, problems: [...files.problems, ...found] };
 }
 
-/** All files of a translation. */
 export function filesOfTranslation(files: TranslationFiles): readonly SourceFile[] {
   const { news, settings, origin } = files;
   return [

@@ -2,7 +2,6 @@ import type { Color, Piece, PieceKind, PlayedMove, Square } from '../../chess/ty
 import type { BoardPicture } from '../../draw/picture.ts';
 import type { Glide } from './draw-on.ts';
 
-/** A move that can be played on a board. */
 export interface BoardMove {
   /** As the page prints it, in the letters of its language. */
   readonly san: string;
@@ -62,9 +61,7 @@ export interface BoardLine {
   readonly shown: number;
 }
 
-/** The events of a board by name, with their details. */
 export interface BoardEvents {
-  /** A step or a choice was asked for. */
   'course-board-wish': BoardWish;
   /** The reader touches the squares; comes before anything else. */
   'course-board-touch': undefined;
@@ -75,13 +72,10 @@ export interface BoardEvents {
   'course-board-edit': BoardEdit;
   /** The reader asks for moves, notes and marks of his own. */
   'course-board-own': undefined;
-  /** A board for free play shows something else. */
   'course-board-line': BoardLine;
-  /** The board was folded away, or came back. */
   'course-board-fold': undefined;
 }
 
-/** Listens to a board's event. */
 export function onBoard<Name extends keyof BoardEvents>(
   board: EventTarget,
   name: Name,

@@ -3,7 +3,6 @@ import type { BoardWords } from '../../contract/words.ts';
 import type { BoardMove } from './board-state.ts';
 import { findTyped } from './typed-move.ts';
 
-/** Where a move is typed instead of made on the board. */
 export interface MoveEntry {
   readonly element: HTMLFormElement;
   clear(): void;

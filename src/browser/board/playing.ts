@@ -7,7 +7,6 @@ import type { Hands } from './hands.ts';
 import { askPromotion } from './promotion.ts';
 import { makeSquares } from './squares.ts';
 
-/** The part of a board on which moves are made. */
 export interface Playing extends Hands {
   /** Makes the move, or asks which promotion is meant. */
   make(moves: readonly BoardMove[]): void;

@@ -3,7 +3,6 @@ import type { BoardWords } from '../../contract/words.ts';
 import { pieceId } from '../../draw/piece-paths.ts';
 import type { BoardMove } from './board-state.ts';
 
-/** Asks what a pawn becomes. */
 export interface Promotion {
   readonly element: HTMLElement;
   /** Offers the pieces of `moves`, which differ by nothing else. */

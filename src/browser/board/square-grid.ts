@@ -14,7 +14,6 @@ export interface SquareGrid {
   buttonOf(square: Square): HTMLButtonElement | undefined;
   /** Makes a square the one that the Tab key comes to. */
   stopAt(square: Square): void;
-  /** The square at a point of the window. */
   squareUnder(point: { clientX: number; clientY: number }): Square | undefined;
 }
 

@@ -14,7 +14,6 @@ export interface Squares {
   ): void;
   /** Marks a square as chosen; `undefined` none. */
   choose(square: Square | undefined): void;
-  /** The square at a point of the window. */
   squareUnder(point: { clientX: number; clientY: number }): Square | undefined;
   readonly chosen: Square | undefined;
   focus(): void;

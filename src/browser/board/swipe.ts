@@ -1,4 +1,3 @@
-/** Least pixels of a swipe. */
 const least = 40;
 
 /**

@@ -11,7 +11,6 @@ import { make } from '../element.ts';
 export interface Places {
   /** `after 7...Be7 in “The isolated pawn”`, as a link. */
   readonly position: (exit: GameExit) => HTMLElement;
-  /** The same as text. */
   readonly inWords: (exit: GameExit) => string;
   /** `after 7...Be7`, as a link: where the chapter has been named. */
   readonly positionHere: (exit: GameExit) => HTMLElement;

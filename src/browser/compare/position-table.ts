@@ -12,14 +12,11 @@ const more = 24;
 /** Played moves that are named. */
 const mostMoves = 4;
 
-/** What a table of positions is made with. */
 export interface TableContext {
   readonly table: CourseTable;
   readonly speech: Speech;
   readonly places: Places;
-  /** The chapter of all rows has been named. */
   readonly inChapter?: boolean;
-  /** The games of a row are asked for. */
   readonly onGames: (row: PositionRow) => void;
 }
 

@@ -1,7 +1,6 @@
 import { make, makeButton } from '../element.ts';
 import type { Speech } from './compare-words.ts';
 
-/** How far the comparison has come, and the button that stops it. */
 export interface Progress {
   readonly element: HTMLElement;
   /** Shows it, for so many bytes. */

@@ -47,13 +47,10 @@ export function makeResult(
   ]);
 }
 
-/** Whose games they are, and how to show them. */
 interface Looks {
   /** How many games with the other side do not count. */
   readonly otherSide: number;
-  /** They are those of one player. */
   readonly isOne: boolean;
-  /** The level of its headings. */
   readonly level?: 3 | 4;
   /** The games have been shown one by one already. */
   readonly isListed?: boolean;
@@ -105,7 +102,7 @@ export function resultSections(
     if (leaving === 'advised' || leaving === 'aside') {
       return [make('section', '', [heading, hint, ...chapterTables(some, shown, title, level)])];
     }
-    // What others did is looked at by whoever wants to: the reader's own moves come first.
+    // Folded: the reader's own moves come first.
     const count = make('span', 'hint', ` ${figure(some.length)}`);
     return [
       make('details', '', [
@@ -127,7 +124,6 @@ export function resultSections(
   ];
 }
 
-/** Positions by the chapters that tell of them. */
 function chapterTables(
   rows: readonly PositionRow[],
   context: TableContext,

@@ -3,7 +3,6 @@ import { loadScript } from '../load-script.ts';
 import type { Report } from './compare-blob.ts';
 import type { Task, WorkerMessage } from './worker.ts';
 
-/** A comparison under way. */
 export interface Running {
   /** Ends it; nothing is reported any more. */
   readonly stop: () => void;

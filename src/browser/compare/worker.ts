@@ -6,11 +6,9 @@ import type { CourseTable } from '../../contract/course-table.ts';
 import { compareBlob, type Report } from './compare-blob.ts';
 
 declare global {
-  /** Set where this script runs in a page. */
   var compareBlobHere: typeof compareBlob | undefined;
 }
 
-/** What the page sends. */
 export interface Task {
   readonly table: CourseTable;
   readonly blob: Blob;

@@ -1,7 +1,6 @@
 import { deskFolder, deskTokenHeader } from '../../contract/desk.ts';
 import { ownData, siteRoot } from './own-data.ts';
 
-/** The server refused; the message tells the author why. */
 export class Refused extends Error {
   /** HTTP status; 0 without an answer. */
   readonly status: number;

@@ -1,6 +1,5 @@
 /** Where the reader is in the page, to be found again when the text has changed. */
 export interface HeldPlace {
-  /** After the text has changed. */
   restore(): void;
 }
 

@@ -9,9 +9,8 @@ const near = '150%';
 const acts = ['pointerover', 'pointerdown', 'focusin', 'click'] as const;
 
 /**
- * Has the exercises of the page made live as the reader comes near them, by a script that is loaded for the first
- * one. What is clicked on a board until then is clicked again: no reader is too quick. A script that cannot be
- * loaded leaves the answers folded in the text, as without scripts.
+ * Makes the exercises of the page live as the reader comes near them, by a script that is loaded for the first one.
+ * Clicks on a board until then are repeated. If the script cannot be loaded, the answers stay folded in the text.
  */
 export function awaitExercises(root: HTMLElement): void {
   const { solver } = dataOf('page', root.closest<HTMLElement>('[data-solver]') ?? root);

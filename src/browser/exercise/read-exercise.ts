@@ -7,7 +7,6 @@ import type { CourseBoard } from '../board/course-board.ts';
 import { readSpots, type Spot } from '../spots.ts';
 import type { LineMove, Lines } from './walk-answer.ts';
 
-/** An exercise as it stands in the page. */
 export interface Exercise {
   readonly words: ChapterWords;
   readonly board: CourseBoard;
@@ -27,7 +26,6 @@ export interface Exercise {
   readonly spots: ReadonlyMap<Element, Spot>;
 }
 
-/** A line of an exercise: its element in the page and its first position. */
 export interface Line {
   readonly kind: LineKind;
   readonly element: HTMLElement;

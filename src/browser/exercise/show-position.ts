@@ -7,7 +7,6 @@ import type { Spot } from '../spots.ts';
 import { describe } from '../words.ts';
 import type { Exercise } from './read-exercise.ts';
 
-/** What the board of an exercise shows. */
 export interface ExerciseController {
   /** A position of a line; absent while it is the exercise's own. */
   readonly spot: Spot | undefined;

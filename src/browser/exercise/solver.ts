@@ -18,7 +18,6 @@ const pause = 700;
 export interface SolverParts {
   readonly talk: Talk;
   readonly entry: MoveEntry;
-  /** What is there while the exercise is asked. */
   readonly controls: HTMLElement;
 }
 
@@ -113,7 +112,6 @@ export class Solver {
     );
   }
 
-  /** Steps along the lines that are shown. */
   walk(way: 'back' | 'on'): void {
     const spot = this.neighbour(way);
     if (spot !== undefined) this.look(spot);
@@ -184,7 +182,6 @@ export class Solver {
     setTimeout(play, pause);
   }
 
-  /** Nothing is left to find. */
   #finish({ move, also }: Extract<MoveResult<SpotMove>, { kind: 'right' }>, reached: Spot): void {
     const { exercise } = this.#words;
     const first = this.#walk.made[0] ?? move;

@@ -21,7 +21,6 @@ export interface Onward {
 export interface Talk {
   readonly element: HTMLElement;
   say(saying: Saying): void;
-  /** The moves made so far. */
   setMade(moves: string): void;
   setSteps(back: boolean, on: boolean): void;
   /** What may be done when the exercise has ended; `isAlso`: the answer itself is not found yet. */

@@ -3,7 +3,6 @@
  * Data in, data out: it knows neither the page nor the rules of chess.
  */
 
-/** A move of an exercise's lines. */
 export interface LineMove {
   /** What tells it from other moves of its position: `Position.key` of the one that it leads to, or its UCI. */
   readonly id: string;
@@ -13,7 +12,6 @@ export interface LineMove {
   readonly children: readonly LineMove[];
 }
 
-/** The first moves of an exercise's lines. */
 export interface Lines<Move extends LineMove> {
   readonly answer: readonly Move[];
   readonly also: readonly Move[];
@@ -22,7 +20,6 @@ export interface Lines<Move extends LineMove> {
 
 /** Where a walk stands, with the reader's side to move. */
 export interface Walk<Move extends LineMove> {
-  /** The moves made so far, of both sides. */
   readonly made: readonly Move[];
   /** What the lines have from here; several lines may share their first moves. */
   readonly next: readonly Move[];
@@ -42,9 +39,7 @@ export type MoveResult<Move extends LineMove> =
       /** Where the reader goes on to find moves; absent where there is nothing left to find. */
       readonly walk: Walk<Move> | undefined;
     }
-  /** Shown by the author as one to avoid. */
   | { readonly kind: 'wrong'; readonly move: Move }
-  /** The lines do not have it. */
   | { readonly kind: 'unknown' };
 
 export function beginWalk<Move extends LineMove>(lines: Lines<Move>): Walk<Move> {
@@ -60,7 +55,6 @@ export function askedFor<Move extends LineMove>(
   return next.filter((move) => move.bad !== true && !others.includes(move));
 }
 
-/** Judges a move by its `id`. */
 export function takeStep<Move extends LineMove>(
   walk: Walk<Move>,
   id: string,

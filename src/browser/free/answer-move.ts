@@ -12,7 +12,6 @@ export interface MoveAnswer {
 }
 
 export type CourseAnswer =
-  /** The course has the move in this position. */
   | {
       readonly kind: 'known';
       readonly role: TableMoveKind;
@@ -44,7 +43,6 @@ export interface Related {
 
 export type BoardAnswer =
   | { readonly kind: 'mate' | 'stalemate' }
-  /** The other side mates at once. */
   | { readonly kind: 'mates'; readonly move: PlayedMove }
   | ({ readonly kind: 'wins' } & Loss);
 

@@ -214,7 +214,6 @@ export class FreeBoard {
     else here.focus({ preventScroll: true });
   }
 
-  /** Follows what the board shows. */
   #update(): void {
     const player = this.#player;
     const { words: page, shown } = this.#text;

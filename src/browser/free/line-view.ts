@@ -7,10 +7,8 @@ import type { OwnLine } from './own-line.ts';
 import { nameOf } from './say-answer.ts';
 
 export interface LineEvents {
-  /** With so many of its moves on the board. */
   readonly onGo: (at: number) => void;
   readonly onLeave: () => void;
-  /** Takes up the line that was left. */
   readonly onAgain: () => void;
 }
 
@@ -72,7 +70,6 @@ function moveButtons(
   });
 }
 
-/** Its moves in a row. */
 function textOf({ moves }: OwnLine, page: ChapterWords): string {
   return namesOf(moves, page).join(' ');
 }

@@ -4,7 +4,6 @@ export interface NoteEditor {
   readonly element: HTMLElement;
   /** The note as it is kept; what is being written stays until it is kept. */
   show(text: string, label: string): void;
-  /** Keeps what was written, now. */
   flush(): void;
   focus(): void;
 }

@@ -12,7 +12,6 @@ import type { Spot } from '../spots.ts';
 import { whenIdle } from '../when-idle.ts';
 import { hasLineFor } from './line-to-show.ts';
 
-/** The chapter that is played in. */
 export interface FreeText {
   readonly board: CourseBoard;
   readonly article: HTMLElement;
@@ -39,7 +38,6 @@ export interface Gesture {
 /** What was done before there was anything to do it with. */
 export interface EarlyActs {
   readonly gestures: readonly Gesture[];
-  /** Whether the tools were asked for. */
   readonly tools: boolean;
 }
 

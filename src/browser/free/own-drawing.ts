@@ -52,7 +52,6 @@ function circle(x: number, y: number, r: number): string {
   return `M${x - r} ${y}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0`;
 }
 
-/** Draws it over a board. */
 export function drawOwn(svg: Element, entry: OwnEntry | undefined, view: Color): void {
   let group = svg.querySelector('.own-over');
   if (group === null) {

@@ -1,7 +1,6 @@
 import { isSquare } from '../../chess/squares.ts';
 import type { Square } from '../../chess/types.ts';
 
-/** An arrow that the reader drew. */
 export interface OwnArrow {
   readonly from: Square;
   readonly to: Square;
@@ -24,7 +23,6 @@ export interface OwnEntry {
   readonly href: string;
 }
 
-/** Whether nothing is kept in it. */
 export function isEmpty({ text = '', bookmark, marks = [], arrows = [] }: OwnEntry): boolean {
   return text.trim() === '' && bookmark !== true && marks.length === 0 && arrows.length === 0;
 }

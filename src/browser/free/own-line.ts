@@ -12,7 +12,6 @@ export function ownLineFrom(start: Position): OwnLine {
   return { start, moves: [], at: 0 };
 }
 
-/** The position on the board. */
 export function positionIn({ start, moves, at }: OwnLine): Position {
   return moves[at - 1]?.after ?? start;
 }

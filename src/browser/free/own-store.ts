@@ -2,7 +2,6 @@ import { ownPrefix } from '../../contract/free-play.ts';
 import { parseJson } from '../../contract/parse-json.ts';
 import { isEmpty, laterOf, type OwnEntry, readOwnEntry } from './own-entry.ts';
 
-/** A reader's entries in a course. */
 export interface OwnStore {
   readonly entries: ReadonlyMap<string, OwnEntry>;
   /** Keeps an entry, or removes an empty one. @returns whether the browser has kept it. */
@@ -56,7 +55,7 @@ export function openOwnStore(course: string, keeper: Keeper | undefined): OwnSto
       if (gone) keeper?.removeItem(prefix + key);
       else keeper?.setItem(prefix + key, JSON.stringify(entry));
     } catch {
-      // Full, or shut: the reader is told.
+      // Full, or forbidden: the page says so.
       return false;
     }
     return keeper !== undefined;

@@ -30,7 +30,6 @@ export interface OwnTools {
   readonly shown: HTMLElement;
   /** Call when the board or the entries change. */
   update(place: OwnPlace | undefined): void;
-  /** Changes the entry of the position. */
   change(how: (entry: OwnEntry) => OwnEntry): void;
   readonly entry: OwnEntry | undefined;
 }

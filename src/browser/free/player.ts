@@ -10,7 +10,6 @@ import { childWith, movesIn, positionOf } from './position-of.ts';
 import { nameOf } from './say-answer.ts';
 
 export interface PlayerEvents {
-  /** The board shows something else. */
   readonly onShow: () => void;
   /** A move was played; `spot` where the text goes on with it. */
   readonly onPlayed: (before: Position, move: PlayedMove, spot: Spot | undefined) => void;
@@ -37,7 +36,6 @@ export class Player {
     this.#events = events;
   }
 
-  /** The position on the board. */
   get position(): Position | undefined {
     return this.isOwn && this.line !== undefined
       ? positionIn(this.line)
@@ -131,7 +129,6 @@ export class Player {
     board.say(nameOf(move, words));
   }
 
-  /** Back to the text. */
   leave(): void {
     if (!this.isOwn || this.#told === undefined) return;
     this.#text.board.show({ ...this.#told, glide: undefined });

@@ -8,8 +8,8 @@ import { element, makeButton } from '../element.ts';
 import { loadTable } from '../load-table.ts';
 
 /**
- * Tells the reader that what the address names is not in this chapter, and where else in the course it
- * is. `nearest` is what the board shows instead, in words.
+ * Says that this chapter lacks what the address names, and where else the course has it.
+ * @param nearest what the board shows instead, in words.
  */
 export function tellGone(
   id: string,

@@ -1,4 +1,3 @@
-/** The script of the practice page. */
 import { givenNotes, givenTable } from '../../lookup/index.ts';
 import { wordsOf } from '../board/board-words.ts';
 import { practiceCourse } from './session/practice-course.ts';

@@ -9,7 +9,6 @@ export interface AddressedText {
   readonly article: HTMLElement;
   readonly spots: ReadonlyMap<Element, Spot>;
   readonly words: ChapterWords;
-  /** Shows the position that the address names. */
   readonly onSpot: (spot: Spot) => void;
   /** The address names no position of the text. */
   readonly onNone: () => void;

@@ -9,7 +9,6 @@ import { caption, describe, numbered, otherPlace } from '../words.ts';
 import { hashOf, noteShown } from './address.ts';
 import { commentOf } from './comment-of.ts';
 
-/** What the board of a chapter shows. */
 export interface BoardController {
   readonly spot: Spot;
   show(spot: Spot): void;

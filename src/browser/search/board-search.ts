@@ -11,7 +11,6 @@ const emptyBoard = '8/8/8/8/8/8/8/8';
 const [fullBoard = emptyBoard] = initialPosition.fen.split(' ');
 
 export interface BoardSearch {
-  /** The side at the bottom. */
   readonly view: Color;
   readonly answerTo: (placement: string) => SearchResult | Promise<SearchResult>;
 }

@@ -18,7 +18,6 @@ export interface WordResult extends SearchResult {
   readonly count?: number;
 }
 
-/** Shows what a search for words finds. */
 export function makeWordSearch(
   section: Element,
   words: SearchWords,

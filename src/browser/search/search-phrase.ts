@@ -3,7 +3,6 @@ import { type ChapterFound, type IndexPlace, type PartFound, searchIndex } from 
 /** So many chapters are searched for their parts. */
 const chaptersRead = 30;
 
-/** What a search for words has found. */
 export interface TextFound {
   /** In all, though only the first are read. */
   readonly count: number;

@@ -35,7 +35,6 @@ export interface PartFound {
   readonly locations: readonly number[];
 }
 
-/** How long an excerpt is. */
 export const excerptWords = 24;
 
 export interface IndexPlace {

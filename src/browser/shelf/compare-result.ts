@@ -20,7 +20,6 @@ export interface ShelfCompared extends ComparedWith {
   readonly course: ShelfCourse;
 }
 
-/** So many games are shown at once. */
 const shownAtOnce = 20;
 
 interface ShelfContext {

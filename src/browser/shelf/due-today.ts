@@ -4,7 +4,6 @@ import type { Task } from '../practice/session/session.ts';
 import type { Item } from '../practice/store/item.ts';
 import type { MergedCourse, MergedPart } from './merge-courses.ts';
 
-/** What the reader knows of a course. */
 export interface Practised {
   readonly part: MergedPart;
   readonly progress: ReadonlyMap<string, Item>;

@@ -23,7 +23,6 @@ interface CourseResult extends SearchResult {
   readonly rank?: number | undefined;
 }
 
-/** So many chapters of each course. */
 const shownAtOnce = 3;
 
 const place = document.querySelector<HTMLElement>('.course-search');

@@ -6,7 +6,6 @@ import type { ArgumentReader } from './reading/argument-reader.ts';
 /** What a claim is judged by: the board, and what the course says around it. */
 export interface ClaimContext {
   readonly position: Position;
-  /** The side of the course. */
   readonly side: Side;
   /** The position before the last move; absent where that is not known. */
   readonly before?: Position;
@@ -68,7 +67,6 @@ export interface ClaimDefinition<Arguments> {
   readonly usage: readonly string[];
   /** Markdown for the handbook: the one precise meaning, for either colour and at the edges. */
   readonly definition: string;
-  /** Where the definition comes from. */
   readonly source: string;
   readonly examples: readonly ClaimExample[];
   /** Reads the words behind the name. */

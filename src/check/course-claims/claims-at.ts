@@ -2,7 +2,6 @@ import type { Position } from '../../chess/index.ts';
 import { type Course, castledBefore, type MoveNode } from '../../model/index.ts';
 import { type ClaimsWanted, claimsThatHold } from '../claims/index.ts';
 
-/** Where a claim is to be written. */
 export interface ClaimPlace {
   readonly position: Position;
   readonly before?: Position | undefined;

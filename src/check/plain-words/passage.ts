@@ -3,11 +3,9 @@ import type { Situation } from './forms/index.ts';
 import type { NamedSituation } from './situations.ts';
 import type { PlainText } from './text.ts';
 
-/** A text of a chapter. */
 export interface Passage {
   readonly text: PlainText;
   readonly kind: 'front' | 'comment' | 'prose' | 'heading' | 'row' | 'caption' | 'question';
-  /** The position that it speaks of. */
   readonly shown?: NamedSituation;
   /** Whether it stands before what it speaks of, or among many positions, so that all of them count. */
   readonly loose: boolean;

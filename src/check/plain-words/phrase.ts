@@ -12,7 +12,6 @@ export interface Meaning {
   /** 1 (a) to 8 (h). */
   readonly file?: number;
   readonly count?: number;
-  /** A move with its number. */
   readonly move?: Mention;
   readonly denied: boolean;
   /** Other words that the phrase told apart. */

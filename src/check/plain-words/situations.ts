@@ -14,7 +14,6 @@ import type { CourseView } from '../view/index.ts';
 import type { Situation } from './forms/index.ts';
 import type { PlainText } from './text.ts';
 
-/** A situation, and what it is called. */
 export interface NamedSituation extends Situation {
   /** `after 7...Be7`, `in this diagram`. */
   readonly where: () => string;
@@ -59,7 +58,6 @@ export function situationAt(
   };
 }
 
-/** Every position of a block. */
 export function* situationsOf(block: Block, course: CourseView): Generator<Situation> {
   const shown = shownBy(block, course);
   if (shown) yield shown;

@@ -14,7 +14,6 @@ export interface Stated {
   /** Offsets in the passage's text. */
   readonly start: number;
   readonly end: number;
-  /** Where the sentence ends. */
   readonly sentenceEnd: number;
   readonly words: string;
 }

@@ -11,9 +11,7 @@ import type {
 
 /** A place of a position in the `moves` blocks of a course. */
 export interface Occurrence {
-  /** The chapter's file. */
   readonly chapter: string;
-  /** The block's key. */
   readonly block: string;
   readonly node: NodeSummary;
   /** `key` of the position before; absent for a start position. */
@@ -25,7 +23,6 @@ export type NodesOfBlock = readonly (Occurrence | undefined)[];
 /** A position in the `moves` blocks of a course; both lists are in the order of the course. */
 export interface PositionInCourse {
   readonly at: readonly Occurrence[];
-  /** The moves that are played from it. */
   readonly from: readonly Occurrence[];
 }
 

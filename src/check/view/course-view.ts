@@ -13,7 +13,6 @@ export interface CourseView {
   readonly margins: EngineMargins;
   /** The course's language, as BCP 47. */
   readonly language: string;
-  /** Rules and claims of the course's own. */
   readonly own: OwnChecks;
   ask<Kind extends QuestionKind>(kind: Kind, about: string): AnswerTo<Kind>;
   /**

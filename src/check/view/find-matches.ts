@@ -8,7 +8,6 @@ export interface PatternPlace extends PositionTold {
   readonly reversed: boolean;
   /** Whether every line that has it runs through a move that the course calls bad. */
   readonly refuted: boolean;
-  /** What the course advises there. */
   readonly advised?: { readonly san: string; readonly name: string };
 }
 

@@ -5,9 +5,7 @@ import type { CourseIndex } from './course-index.ts';
 export type SiblingFound =
   | undefined
   | { readonly is: 'there' }
-  /** The course stands on no shelf. */
   | { readonly is: 'alone' }
-  /** It leads to the course itself. */
   | { readonly is: 'self' }
   | { readonly is: 'no course'; readonly near?: string }
   | { readonly is: 'no name'; readonly title: string; readonly near?: string };

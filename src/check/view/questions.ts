@@ -51,14 +51,12 @@ function readPlaceName(name: string) {
   return { chapter, block, node: Number(node) };
 }
 
-/** What a link leads past. */
 export interface Missed {
   readonly title: string;
   /** The `#…` that another one is probably a slip of. */
   readonly near?: string;
 }
 
-/** What blocks say of a move. */
 export interface MoveJudged {
   /** `7...Be7`. */
   readonly name: string;
@@ -154,7 +152,6 @@ const questions = {
   datedJudgements: question(({ judgements }) => judgements, json),
   /** Where a position stands first, of those places that a move leads to. */
   positionPlace: question((index, key) => placeOf(firstReached(index, key)), json),
-  /** The first assessment of a position. */
   verdict: question((index, key) => firstVerdict(index, key)?.node.verdict, json),
   verdictPlace: question((index, key) => placeOf(firstVerdict(index, key)), json),
   /** The moves that blocks play from a position, in SAN, in the order of the course. */
@@ -195,7 +192,6 @@ const questions = {
     ({ facts }) => facts.size > 0,
     (ran) => (ran ? 'ran' : ''),
   ),
-  /** What an engine says of a position. */
   engine: question<EngineFact | undefined>(
     ({ facts }, key) => facts.at(key),
     (fact) => json(fact),
@@ -207,7 +203,6 @@ const questions = {
 export type QuestionKind = keyof typeof questions;
 export type AnswerTo<Kind extends QuestionKind> = ReturnType<(typeof questions)[Kind]['answer']>;
 
-/** An answer and its print. */
 export interface Answered<Answer> {
   readonly answer: Answer;
   readonly print: string;

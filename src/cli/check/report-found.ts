@@ -7,7 +7,6 @@ import { handbookAddress } from '../handbook-address.ts';
 import { packageVersion } from '../package-version.ts';
 import type { CheckOptions } from './check-options.ts';
 
-/** Findings of a course or shelf, and how much was repaired. */
 export interface Found {
   readonly diagnostics: readonly Diagnostic[];
   readonly textOf: (file: string) => string | undefined;

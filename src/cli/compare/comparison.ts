@@ -18,7 +18,6 @@ export interface ComparisonReport {
   readonly end: (otherSide: number) => string;
 }
 
-/** How many games there are of each kind. */
 export type GameSums = Readonly<Record<'games' | ComparedGame['kind'], number>>;
 
 export function countGames(): { add: (game: ComparedGame) => void; sums: GameSums } {

@@ -127,7 +127,6 @@ interface Run {
   readonly looked: number;
   /** Where the engine failed twice. */
   readonly left: readonly { readonly at: PositionToLookAt; readonly reason: string }[];
-  /** Positions that the run did not reach. */
   readonly unseen: number;
   readonly wasStopped: boolean;
 }

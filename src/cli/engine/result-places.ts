@@ -1,3 +1,2 @@
-/** Where engine results may be kept. */
 export const resultPlaces = ['course', 'cache'] as const;
 export type ResultPlace = (typeof resultPlaces)[number];

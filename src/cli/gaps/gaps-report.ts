@@ -13,12 +13,10 @@ export interface GapsReport {
   readonly gaps: readonly Gap[];
   /** How many positions an engine has looked at. */
   readonly engine: number;
-  /** How many games were given. */
   readonly games: number;
   readonly all: boolean;
 }
 
-/** The report for a terminal. */
 export function reportGapsAsText({ gaps, engine, games, all }: GapsReport): string {
   const sources = [
     'replies that lead back into the course',

@@ -10,17 +10,14 @@ import {
 import { blockAt, type Course, nodeAt } from '../../model/index.ts';
 import { count } from '../console.ts';
 
-/** What would be written. */
 export interface Plan {
   readonly fixes: readonly Fix[];
-  /** Branches that could not be written. */
   readonly refused: ReturnType<typeof writeBranches>['refused'];
   /** A chapter for whole games. */
   readonly chapter?: { readonly path: string; readonly text: string };
 }
 
 export interface LaidFacts {
-  /** Of the PGN file. */
   readonly file: string;
   readonly folder: string;
   readonly course: Course;

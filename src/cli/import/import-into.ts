@@ -89,7 +89,6 @@ function checkMoves(
   );
 }
 
-/** Notes shown in the terminal. */
 const toldNotes = 12;
 
 interface PlanFacts {

@@ -13,7 +13,6 @@ import { areInDrafts, examine } from '../check/examine.ts';
 import { reportFound } from '../check/report-found.ts';
 import { count } from '../console.ts';
 
-/** Result of checking a course. */
 interface Examined extends Omit<CourseSeen, 'course'> {
   readonly chapters: number;
   readonly positions: number;

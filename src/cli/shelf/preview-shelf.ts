@@ -12,7 +12,6 @@ import { shelfPage } from './shelf-page.ts';
 /** Previews of a shelf's courses, each below its id, as when published. */
 export interface ShelfPreview {
   readonly answer: (request: IncomingMessage, response: ServerResponse) => Promise<void>;
-  /** Stops following the files. */
   close(): Promise<void>;
 }
 

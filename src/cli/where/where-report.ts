@@ -13,7 +13,6 @@ export interface WhereResult {
   readonly nearest: readonly (Whereabouts & { readonly squares: number })[];
   /** How far the course has the moves. */
   readonly known?: Whereabouts & {
-    /** So many of the moves lead there. */
     readonly plies: number;
     /** The move that was given then: `6.h3`. */
     readonly next?: string | undefined;

@@ -11,7 +11,6 @@ import {
   shownAt,
 } from '../../model/index.ts';
 
-/** What a course has of one position. */
 export interface Whereabouts {
   /** The first four fields of the FEN. */
   readonly position: string;
@@ -26,7 +25,6 @@ export interface Whereabouts {
   readonly ends?: string;
   /** The ways that lead here, by their moves: `1.d4 d5 2.c4`. */
   readonly ways: readonly string[];
-  /** Whether there are more. */
   readonly moreWays: boolean;
 }
 
@@ -39,7 +37,6 @@ export interface WherePlace {
   readonly column: number;
   readonly chapter: string;
   readonly draft?: true;
-  /** The kind of its block. */
   readonly block: ShownAt['block']['kind'];
   /** `7...Be7`; absent at the start of a block. */
   readonly after?: string;
@@ -49,7 +46,6 @@ export interface WherePlace {
   readonly address: string;
 }
 
-/** So many ways are shown. */
 const mostPaths = 8;
 
 /** @param site address that the course is published at; without it addresses begin at the site's own root. */
@@ -100,7 +96,6 @@ function wherePlace(
   };
 }
 
-/** Why a line ends in a position. */
 function endOf(course: Course, key: string): string | undefined {
   for (const ref of course.graph[key]?.at ?? []) {
     const end = nodeAt(course, ref)?.statements.find(({ name }) => name === 'end');

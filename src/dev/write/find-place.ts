@@ -5,7 +5,6 @@ import { type Block, type Chapter, documentsOf, type MoveNode } from '../../mode
 import type { LoadedCourse } from '../../pipeline/index.ts';
 import { DeskRefusal } from '../desk-door.ts';
 
-/** The course as the pages show it. */
 export interface CourseOnPages {
   readonly loaded: LoadedCourse;
   /** `DeskState.version` */

@@ -16,7 +16,6 @@ import { readLook, readWrite } from './read-asked.ts';
 import { type ChapterWriter, chapterWriter } from './write-history.ts';
 
 export interface WritingOptions {
-  /** The course's folder. */
   readonly folder: string;
   /** The course as the pages show it; absent while none could be shown. */
   readonly shown: () => CourseOnPages | undefined;

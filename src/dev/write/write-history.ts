@@ -19,7 +19,6 @@ interface Change {
 /** What was done, and where it is on the page. */
 type Done = Pick<Change, 'file' | 'line'> & { readonly at: string };
 
-/** So many changes can be taken back. */
 const longest = 200;
 /** Larger than any chapter may be, in bytes. */
 const largest = 4_000_000;

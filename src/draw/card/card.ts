@@ -7,14 +7,12 @@ import { type Collage, drawCollage, pastedSize } from './collage.ts';
 import { showable } from './showable.ts';
 
 export interface Card {
-  /** Title of the course. */
   readonly course: string;
   /** Title of the chapter; without it the card is the course's. */
   readonly chapter?: string | undefined;
   readonly author?: string | undefined;
   /** A FEN, or its first field. */
   readonly placement: string;
-  /** The side at the bottom. */
   readonly view: Color;
   /** BCP 47 language of the words; `en` unless said. */
   readonly language?: string | undefined;

@@ -12,7 +12,6 @@ import { specimens, tiledBoards } from '../png/tiled-board.ts';
 export interface PastedBoard {
   /** A FEN, or its first field. */
   readonly placement: string;
-  /** The side at the bottom. */
   readonly view: Color;
   /** In image pixels, whole numbers. */
   readonly x: number;
@@ -73,7 +72,6 @@ function renderWords({ svg, width, recur = false }: Words, ground: string, palet
   return drawn;
 }
 
-/** What all collages on a ground share. */
 interface Shared {
   readonly palette: Palette;
   readonly drawTiled: (board: PastedBoard) => Indexed;
@@ -101,7 +99,6 @@ export function collagePalette({ inks }: Pick<Collage, 'inks'>): Palette {
   return cardsOn(inks).palette;
 }
 
-/** The collage as an SVG document. */
 export function drawCollage({ width, height, inks, board, words }: Collage): string {
   const place = (svg: string, { x, y }: { readonly x: number; readonly y: number }) =>
     svg.replace('<svg ', `<svg x="${x}" y="${y}" `);

@@ -32,7 +32,6 @@ export interface LatePicture {
   readonly draw: () => Promise<Picture>;
 }
 
-/** Bounds of an image's width and height in image pixels. */
 const smallest = 16;
 const largest = 8192;
 

@@ -9,7 +9,6 @@ export interface PngsOptions {
   readonly cache?: string | undefined;
   /** Processes; as many as there are cores unless said. */
   readonly processes?: number | undefined;
-  /** Called before processes are started. */
   readonly onProcesses?: (() => void) | undefined;
 }
 

@@ -30,7 +30,6 @@ export const narrowest = 320;
 export const specimens = 'kkqqrrbb/nnpp4/KKQQRRBB/NNPP4/8/8/8/8';
 const empty = '8/8/8/8/8/8/8/8';
 
-/** What a square shows. */
 interface SquareState {
   readonly piece?: Piece | undefined;
   readonly isMarked?: boolean;

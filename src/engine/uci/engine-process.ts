@@ -5,14 +5,12 @@ import { createLineSplitter } from './split-lines.ts';
 
 /** A program that speaks UCI, and what it says. */
 export interface EngineProcess {
-  /** Sends a line. */
   readonly send: (command: string) => void;
   /**
    * The next thing it says.
    * @throws EngineError when the time is over, in milliseconds, or the program has ended.
    */
   readonly next: (within: number) => Promise<UciMessage>;
-  /** Ends the program at once. */
   readonly kill: () => void;
 }
 

@@ -16,7 +16,6 @@ export interface EngineOptions {
   readonly limit: SearchLimit;
   /** How many best lines are asked for. */
   readonly lines: number;
-  /** Size of the engine's table, in megabytes. */
   readonly hash: number;
   /** Settings of the engine's own, by name. */
   readonly own: readonly (readonly [name: string, value: string])[];
@@ -26,7 +25,6 @@ export interface EngineOptions {
   readonly greeting?: number;
 }
 
-/** An engine that is ready. */
 export interface Engine {
   /** Its own name for itself. */
   readonly name: string;

@@ -5,7 +5,6 @@
  */
 import type { Score } from '../../facts/index.ts';
 
-/** A setting that an engine offers. */
 export interface UciOption {
   readonly name: string;
   readonly type: string;
@@ -23,7 +22,6 @@ export interface UciInfo {
   readonly score?: Score;
   /** Whether the score is a bound only: the value lies above or below it. */
   readonly isBound: boolean;
-  /** In UCI notation. */
   readonly moves: readonly string[];
 }
 

@@ -2,7 +2,6 @@ import type { Position } from '../../chess/index.ts';
 import type { NewMove } from '../../edit/index.ts';
 import type { ImportNote } from '../types.ts';
 
-/** A game of the file. */
 export interface SourceGame {
   /** Counted from 1 through the file. */
   readonly number: number;
@@ -56,7 +55,6 @@ export interface SaidOnly extends Found {
 
 /** A whole game that illustrates. */
 export interface PlayedGame extends SourceGame {
-  /** The block of the course language. */
   readonly block: string;
   /** Whether the course shows a game of the same moves. */
   readonly isThere: boolean;

@@ -18,7 +18,6 @@ export interface WrittenBranches {
 }
 
 export interface WriteOptions {
-  /** Texts of all chapters, by their files. */
   readonly texts: ReadonlyMap<string, string>;
   /** Reads a course whose chapters have other texts. */
   readonly read: (texts: ReadonlyMap<string, string>) => Course;

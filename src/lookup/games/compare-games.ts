@@ -17,7 +17,6 @@ export interface Comparison {
    * taken before the next bytes.
    */
   readonly push: (chunk: Uint8Array) => Iterable<ComparedGame>;
-  /** The rest. */
   readonly end: () => Iterable<ComparedGame>;
 }
 

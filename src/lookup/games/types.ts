@@ -36,7 +36,6 @@ export interface GameAside extends GameExit {
   readonly next: GameMove;
 }
 
-/** Why a game could not be followed. */
 export interface GameFault {
   readonly kind:
     | 'illegal'

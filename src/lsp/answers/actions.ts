@@ -47,7 +47,7 @@ export function actions(asked: Asked, range: Range, { only }: CodeActionContext)
     const fixes = inFile.flatMap((one) => one.fixes ?? []);
     offer('Make all safe repairs in this file', fixAll, fixes);
   }
-  // Every sentence of the course is read for it: only if it is asked for, not at every move of a cursor.
+  // Reads every sentence of the course: too slow for every move of the cursor.
   if (only !== undefined && isWanted(addClaims)) {
     offer('Add claims behind the sentences that they prove', addClaims, claimsFor(asked));
   }

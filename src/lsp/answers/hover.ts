@@ -37,7 +37,6 @@ function told(text: string | undefined, { start, end }: Pick<Place, 'start' | 'e
   return text === undefined ? undefined : { text, start: start.offset, end: end.offset };
 }
 
-/** A name of a position. */
 function named(asked: Asked, offset: number, course: Course): Told | undefined {
   const there = nameAt(course, asked.desk, asked.file, offset);
   const label = there && Object.hasOwn(course.labels, there.name) && course.labels[there.name];

@@ -8,7 +8,6 @@ import type { Asked } from '../asked.ts';
 
 export { CompletionItemKind };
 
-/** Something that may be written at the cursor. */
 export interface Offer {
   readonly label: string;
   readonly kind: CompletionItemKind;

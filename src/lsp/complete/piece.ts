@@ -14,7 +14,7 @@ export function lastCourse({ desk, course }: Asked): Course | undefined {
   return desk.last()?.course() ?? course();
 }
 
-/** A piece of a chapter, read and played by itself with the names of the course: that takes no time. */
+/** Reads and plays a piece of a chapter by itself, with the names of the course. */
 export function playPiece(text: string, course: Course): Chapter | undefined {
   const syntax = readChapter(
     { path: 'piece.md', text },

@@ -50,7 +50,6 @@ export function yamlCursor(before: string, lines: string): YamlCursor {
   return { typed: line.trimStart(), used, ...around };
 }
 
-/** Names of settings that are not there yet. */
 export function keyOffers(
   choices: Choices,
   { typed, used }: YamlCursor,

@@ -26,7 +26,6 @@ export interface CourseBuildOptions
     SiteOptions,
     'out' | 'within' | 'base' | 'site' | 'offline' | 'onProgress' | 'onDrawing'
   > {
-  /** The course's folder. */
   readonly folder: string;
   /** Where it is built for a shelf: the way back, and the name of its folder there. */
   readonly shelf?: { readonly link: ShelfLink; readonly id: string } | undefined;

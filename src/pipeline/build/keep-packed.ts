@@ -6,7 +6,6 @@ import type { PackedFile, PackedFiles } from '../../publish/book/index.ts';
 /** Bytes: more than a book with all its pictures. */
 const largest = 500_000_000;
 
-/** Courses that are kept. */
 const mostCourses = 20;
 
 /** The packed files of a course's book, most of them of an earlier build. */

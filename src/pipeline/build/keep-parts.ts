@@ -67,7 +67,6 @@ interface Kept extends Head {
   readonly rest: (start: number, end: number) => Buffer;
 }
 
-/** So many courses are kept. */
 const mostCourses = 20;
 
 /**

@@ -19,7 +19,6 @@ export interface ShelfBuildOptions extends Pick<SiteOptions, 'base' | 'site' | '
   readonly progress?: Progress | undefined;
 }
 
-/** Result of building a shelf. */
 export interface ShelfBuild {
   readonly findings: ShelfFindings;
   readonly chapters: number;

@@ -36,7 +36,6 @@ export interface BookPart {
 }
 
 interface BookSetting {
-  /** Address of the course's site. */
   readonly site: string | undefined;
   /** Where the book has the author's pictures, by their files. */
   readonly pictures: ReadonlyMap<string, { readonly path: string }>;

@@ -15,7 +15,6 @@ export type LetterChoice =
   | { readonly positions: readonly string[] }
   | { readonly news: string | undefined };
 
-/** What a letter tells. */
 export interface LetterText {
   readonly title: string;
   /** What it is a part of. */

@@ -15,7 +15,6 @@ export interface MessageParts {
   readonly pictures: ReadonlyMap<string, { readonly type: string; readonly bytes: Uint8Array }>;
 }
 
-/** How a reader leaves the list. */
 export interface Unsubscribe {
   /** An https or mailto address (RFC 2369, 3.2). */
   readonly address: string;

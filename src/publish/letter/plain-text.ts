@@ -81,7 +81,6 @@ const heading: FormatCallback = (node, walk, builder) => {
   });
 };
 
-/** The number of a note. */
 const note: FormatCallback = (node, walk, builder) => {
   builder.addInline('[', { noWordTransform: true });
   walk(node.children, builder);

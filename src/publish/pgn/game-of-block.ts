@@ -17,7 +17,6 @@ export type BlockInPgn =
   | {
       readonly kind: 'game';
       readonly line: PlainLine;
-      /** Where it starts. */
       readonly position: Position;
       /** Tags that the author has pasted with the moves. */
       readonly tags: readonly PlainTag[];

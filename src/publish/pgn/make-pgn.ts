@@ -55,7 +55,6 @@ type Game = Parameters<typeof makeMovetext>[0];
 interface Pending {
   words: PlainComment[];
   section: string;
-  /** How many games stand under the heading. */
   games: number;
 }
 

@@ -24,7 +24,6 @@ import type { SiteWriter } from './site-writer.ts';
 /** Width of a diagram's picture, in CSS pixels. */
 const diagramWidth = 560;
 
-/** A picture of a site. */
 export interface SiteImage {
   /** Relative to the site, with `/`. */
   readonly path: string;
@@ -51,7 +50,6 @@ export function coursePictures(
   ];
 }
 
-/** The course's icons. */
 export function courseIcons(course: Course, own: string | undefined): SiteImage[] {
   return courseIconJobs(course, own).map(({ path, job }) => ({
     path,

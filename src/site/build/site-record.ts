@@ -37,7 +37,6 @@ interface Content {
 /** Bytes: half a million files. */
 const largest = 100_000_000;
 
-/** Outputs that are remembered. */
 const mostOutputs = 50;
 
 /**

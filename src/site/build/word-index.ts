@@ -9,7 +9,6 @@ const unused = /^pagefind-(?:ui|modular-ui|component-ui|highlight)\./;
 /** The searching code, which the first folder has for all. */
 const searching = /^(?:pagefind(?:-worker)?\.js|wasm\..*)$/;
 
-/** A chapter for the index. */
 export interface TextPage {
   /** Path of its page in the site. */
   readonly url: string;

@@ -22,7 +22,6 @@ export interface IndexedChapter {
 }
 
 export interface WordIndex {
-  /** Names it among the parts. */
   readonly name: string;
   /** A print of all that it is made of. */
   readonly print: () => string;

@@ -28,7 +28,6 @@ export function keyPosition({ course, addresses, strings }: SiteContext): KeyPos
   };
 }
 
-/** What a chapter takes. */
 export const workPart: PartMaker<ChapterWork> = {
   kind: 'work',
   inputs: '',

@@ -19,7 +19,6 @@ export interface FileGroup {
   /** Prefix of their paths, and of no others. */
   readonly beginning: string;
   readonly make: () => readonly SiteFile[];
-  /** A print, as of a page. */
   readonly print?: (() => string) | undefined;
 }
 

@@ -14,7 +14,6 @@ import { linksToPages } from './own-pages.ts';
 /** Chapters listed on every page; with more, pages would be mostly lists. */
 const mostListed = 40;
 
-/** What all pages of a site share. */
 export function siteFrame(course: Course, place: SitePlace, has: CourseContents): SiteFrame {
   const { settings, chapters } = course;
   const strings = stringsFor(settings.language);

@@ -56,7 +56,6 @@ function translationsOf(course: BuiltCourse): NonNullable<ShelfCourse['translati
   });
 }
 
-/** The latest of all courses. */
 export function latestNews(built: readonly BuiltCourse[], language: string): ShelfEntry[] {
   return built
     .flatMap((course) =>

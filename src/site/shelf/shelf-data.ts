@@ -4,7 +4,6 @@ import type { CourseLanguage, ShelfTable } from '../../contract/index.ts';
 export interface ShelfPageData {
   readonly shelf: {
     readonly books: readonly ShelfBook[];
-    /** The latest news of all courses. */
     readonly news: readonly ShelfEntry[];
     /** Paths of style sheets of this shelf alone. */
     readonly sheets: readonly string[];
@@ -50,7 +49,6 @@ export interface ShelfEntry {
   readonly title: string;
   /** `2026-11-25`. */
   readonly date: string;
-  /** The date in words. */
   readonly day: string;
   readonly href: string;
   /** Its course, and the language of both titles. */

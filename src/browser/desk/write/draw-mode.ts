@@ -5,9 +5,7 @@ import { element, make, makeButton } from '../../element.ts';
 import { words } from './words.ts';
 
 export interface DrawMode {
-  /** What is drawn next. */
   readonly element: HTMLElement;
-  /** Squares are for moves again. */
   end(): void;
 }
 

@@ -5,9 +5,7 @@ import { keptText } from '../../kept-text.ts';
 const name = `writing:${location.pathname}`;
 
 export interface Kept<Said> {
-  /** By place. */
   readonly said: readonly (readonly [string, Said])[];
-  /** A message to show after the reload. */
   readonly message?: string | undefined;
   readonly isOpen?: boolean | undefined;
   readonly history?: WriteHistory | undefined;

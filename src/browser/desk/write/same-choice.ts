@@ -18,7 +18,6 @@ export function sameAt(
   return (same ?? meeting === meetings[0]) ? meeting?.name : undefined;
 }
 
-/** Asks whether the name is to be said. */
 export function makeSameChoice(
   { name, file, line }: NamedMeeting,
   isChosen: boolean,

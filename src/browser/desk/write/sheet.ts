@@ -39,11 +39,9 @@ export interface SheetEvents {
   readonly onSay: (message: string) => void;
   /** What the button that writes is to say; undefined while nothing can be written. */
   readonly onOffer: (name: string | undefined) => void;
-  /** Shows a move of the line. */
   readonly onGo: (at: number) => void;
 }
 
-/** So many claims are offered at first. */
 const firstClaims = 8;
 
 /**
@@ -71,7 +69,6 @@ export class Sheet {
     return this.#place;
   }
 
-  /** The board shows something else. */
   show(place: SheetPlace | undefined): void {
     if (place?.at !== this.#place?.at) this.way = undefined;
     if (this.#key(place) !== this.#key(this.#place)) this.#allClaims = false;

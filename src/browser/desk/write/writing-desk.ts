@@ -24,7 +24,6 @@ import { words } from './words.ts';
 export interface WrittenPage {
   /** `DeskState.version` that it shows now. */
   readonly version: number;
-  /** The chapter's id. */
   readonly chapter: string;
 }
 

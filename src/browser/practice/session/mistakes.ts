@@ -2,7 +2,6 @@ import type { Item } from '../store/item.ts';
 import type { Progress } from './overview.ts';
 import type { CourseItem } from './practice-course.ts';
 
-/** Answers and mistakes within a time. */
 export interface Score {
   readonly answers: number;
   readonly misses: number;

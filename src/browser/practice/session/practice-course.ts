@@ -12,7 +12,6 @@ export interface CourseItem {
   readonly chapters: readonly number[];
 }
 
-/** A course as practice sees it. */
 export interface PracticeCourse {
   readonly table: CourseTable;
   readonly notes: CourseNotes;

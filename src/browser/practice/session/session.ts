@@ -23,7 +23,6 @@ export interface Task {
   readonly notBefore?: number;
 }
 
-/** What a tried move was. */
 export interface Feedback {
   readonly kind: 'right' | 'option' | 'bad' | 'other' | 'shown' | 'not-shown' | 'given';
   /** Canonical SAN of the move that is spoken of. */
@@ -36,7 +35,6 @@ export type Stage =
   | {
       readonly kind: 'ask';
       readonly task: Task;
-      /** Tries that were wrong. */
       readonly misses: readonly string[];
       readonly hinted: boolean;
     }
@@ -74,7 +72,6 @@ export interface Session {
   readonly start: LineStart;
   readonly line: readonly Ply[];
   readonly stage: Stage;
-  /** Of the last try. */
   readonly feedback?: Feedback | undefined;
   /** Of the last act; to be kept. */
   readonly outcome?: Outcome | undefined;
@@ -141,7 +138,6 @@ export function giveHint(session: Session): Session {
   return { ...session, stage: { ...stage, hinted: true }, feedback: undefined, outcome: undefined };
 }
 
-/** The reader wants to see the move. */
 export function showMove(session: Session): Session {
   const { stage } = session;
   const move = adviceMove(session);

@@ -16,7 +16,6 @@ export interface EndEvents {
   /** A session of what is left for today. */
   readonly onMore: (tasks: readonly Task[]) => void;
   readonly onBack: () => void;
-  /** The exercises of what was practised. */
   readonly onExercises: () => void;
 }
 

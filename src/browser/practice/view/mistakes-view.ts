@@ -31,7 +31,6 @@ export function weeksTable(
   return barTable(practice.weeks, rows);
 }
 
-/** The positions that were missed most often. */
 export function oftenMissed(
   course: PracticeCourse,
   items: readonly CourseItem[],

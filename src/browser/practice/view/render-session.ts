@@ -12,7 +12,6 @@ import type { SessionParts } from './session-parts.ts';
 import { showOnBoard } from './show-on-board.ts';
 import { fillStrip, markSign } from './strip.ts';
 
-/** Shows where a session stands. */
 export function renderSession(
   parts: SessionParts,
   session: Session,

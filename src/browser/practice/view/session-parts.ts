@@ -19,7 +19,6 @@ export interface SessionParts {
   readonly before: HTMLElement;
   readonly feedback: HTMLElement;
   readonly line: HTMLElement;
-  /** The author's comment. */
   readonly comment: HTMLElement;
   readonly board: Board;
   /** Hint, solution and the way out. */
@@ -31,7 +30,6 @@ export interface SessionParts {
   readonly on: HTMLButtonElement;
 }
 
-/** What the buttons of a session do. */
 export interface SessionButtons {
   readonly onStop: () => void;
   readonly onHint: () => void;

@@ -20,7 +20,6 @@ import { renderSession } from './render-session.ts';
 import { makeSessionParts } from './session-parts.ts';
 import { watch } from './stopwatch.ts';
 
-/** A session on the page. */
 export interface SessionView {
   readonly element: HTMLElement;
   /** To be called once the element is in the page. */

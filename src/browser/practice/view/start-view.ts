@@ -21,11 +21,9 @@ export interface StartView {
   show(now: StartData): void;
   /** Says what was done unasked; an empty text takes it back. */
   say(text: string): void;
-  /** Puts the focus at the top. */
   start(): void;
 }
 
-/** What the page shows. */
 export interface StartData {
   readonly subject: Subject;
   readonly plan: Plan;

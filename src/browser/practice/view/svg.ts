@@ -1,4 +1,3 @@
-/** A new element of a drawing. */
 export function svg(name: string, attributes: Readonly<Record<string, string>>): SVGElement {
   const made = document.createElementNS('http://www.w3.org/2000/svg', name);
   for (const [key, value] of Object.entries(attributes)) made.setAttribute(key, value);

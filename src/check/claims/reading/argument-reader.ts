@@ -22,7 +22,6 @@ export interface ClaimFault {
   readonly offset: number;
   readonly length: number;
   readonly hint?: string;
-  /** Whether no claim has such a name. */
   readonly isUnknown?: true;
 }
 
@@ -61,12 +60,10 @@ export class ArgumentReader {
     this.end = end;
   }
 
-  /** Whether all words are read. */
   get done(): boolean {
     return this.at >= this.words.length;
   }
 
-  /** The next word, not read yet. */
   get next(): string | undefined {
     return this.words[this.at]?.text;
   }
@@ -120,7 +117,6 @@ export class ArgumentReader {
     return this.done ? undefined : this.color();
   }
 
-  /** One of some words. */
   oneOf<Choice extends string>(choices: readonly Choice[]): Choice {
     const named = choices.map((choice) => `\`${choice}\``).join(' or ');
     return this.read(
@@ -165,7 +161,6 @@ export class ArgumentReader {
     );
   }
 
-  /** The name of a position. */
   label(): string {
     const word = this.words[this.at];
     const name = this.read('the name of a position', (text) => text, '');

@@ -87,7 +87,6 @@ export const synonyms: Readonly<Record<string, string>> = {
   'x-ray': 'pinned',
 };
 
-/** The most words of a name. */
 const longest = 4;
 
 /** So many words of a sentence are looked at. */

@@ -18,7 +18,6 @@ export interface BishopAndPawns {
   readonly off: number;
   /** Own pawns on its colour, on the c- to f-file, with an enemy pawn directly in front. */
   readonly rammed: readonly Square[];
-  /** Says so. */
   readonly because: string;
 }
 

@@ -1,4 +1,3 @@
-/** What the claims about castling share. */
 import type { Color, Position } from '../../../chess/index.ts';
 
 export const wings = ['king', 'queen'] as const;

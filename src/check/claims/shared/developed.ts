@@ -1,4 +1,3 @@
-/** What the claims about development share. */
 import {
   type Color,
   fileOf,

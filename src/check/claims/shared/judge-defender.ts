@@ -13,7 +13,6 @@ import { reaches, whyNotReached } from './reach.ts';
 export interface Defender {
   readonly board: ReadonlyMap<string, Piece>;
   readonly color: Color;
-  /** What stands on the square. */
   readonly standing: Piece | undefined;
 }
 

@@ -1,4 +1,3 @@
-/** Facts of pawns that several claims share. */
 import {
   type Board,
   type Color,

@@ -6,7 +6,6 @@ import type { Meaning } from '../phrase.ts';
 /** A position that a sentence may speak of, and what the course knows around it. */
 export interface Situation {
   readonly position: Position;
-  /** The side of the course. */
   readonly side: Side;
   /** The castlings that led here, as far as the course shows them. */
   readonly castlings: () => readonly PlayedMove[];

@@ -11,7 +11,6 @@ export interface BlockGame {
   readonly tags?: readonly PlainTag[];
   /** The result that stands in the block. */
   readonly result?: string | undefined;
-  /** Where its moves start. */
   readonly position?: Position | undefined;
   /** Whether its comments are words alone, as those of a games file. */
   readonly hasPlainComments?: boolean;

@@ -3,7 +3,6 @@ import { type PlainLine, packText, parseMovetext, partCommand } from '../../../m
 import type { BlockGame, WrittenBlock } from './block-game.ts';
 import { brace, packedLine } from './packed-line.ts';
 
-/** Lists of an exercise's moves. */
 const lists = ['answer', 'also', 'wrong'] as const;
 
 /**

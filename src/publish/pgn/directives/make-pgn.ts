@@ -47,7 +47,6 @@ export function makePgnWithDirectives(
   return [gameText(course, undefined, head, '0'), ...games].join('\n');
 }
 
-/** A game without moves. */
 function wordsAlone(parts: readonly string[]): PlainLine {
   return { before: commentsOf(parts), moves: [] };
 }

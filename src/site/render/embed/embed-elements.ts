@@ -19,7 +19,6 @@ export function positionPicture({ name }: Pick<Embed, 'name'>): string {
 }
 export const positionPictureSize = 560;
 
-/** Where the page for a frame stands. */
 export function pageOf({ name }: Pick<Embed, 'name'>): string {
   return `boards/${encodeURIComponent(name)}.html`;
 }

@@ -18,13 +18,11 @@ export interface Embed {
   readonly label: string;
   /** Names its page and its picture: the label, with a number where file systems see no difference. */
   readonly name: string;
-  /** The chapter's file. */
   readonly chapter: string;
   /** Where it stands in the course, relative to the site. */
   readonly href: string;
   /** The author's title, else `after 7...Be7`. */
   readonly words: string;
-  /** The position in words. */
   readonly alt: string;
   readonly picture: BoardPicture;
   /** The attributes of `<course-board>` (`browser/embed/read-line.ts`), but for `href`. */
@@ -67,7 +65,6 @@ export function findEmbeds(course: Course, addresses: Addresses, strings: String
 
 interface Line {
   readonly nodes: readonly MoveNode[];
-  /** Index of the named position. */
   readonly at: number;
 }
 

@@ -23,7 +23,6 @@ export type PaperText = readonly string[];
 /** A chapter's part of the handout. */
 export interface PaperPart {
   readonly html: PaperText;
-  /** The answers of its exercises. */
   readonly answers?: PaperText;
   /** Its sections, for the contents. */
   readonly sections: readonly { readonly id: string; readonly title: string }[];
