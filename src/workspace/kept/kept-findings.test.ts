@@ -1,11 +1,15 @@
 import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { afterAll, expect, test, vi } from 'vitest';
+import { afterAll, beforeEach, expect, test, vi } from 'vitest';
 import { createWorkspace, loadKept, openSyntax, saveKept } from '../index.ts';
 
-const cache = await mkdtemp(path.join(tmpdir(), 'linewright-kept-'));
-afterAll(() => rm(cache, { recursive: true }));
+const work = await mkdtemp(path.join(tmpdir(), 'linewright-kept-'));
+afterAll(() => rm(work, { recursive: true }));
+let cache: string;
+beforeEach(async () => {
+  cache = await mkdtemp(path.join(work, 'cache-'));
+});
 
 const files = {
   settings: { path: 'course.yaml', text: 'title: A\nid: a\nside: white\n' },
