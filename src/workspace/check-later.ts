@@ -6,6 +6,7 @@ import {
   stillHolds,
 } from '../check/index.ts';
 import type { ChapterNow, UpdateOptions } from './chapter-now.ts';
+import { heldFor, holdFor } from './kept/held-for.ts';
 import { mergedChapter, type PlayedCourse, playWhere } from './play-current.ts';
 
 /** The results of checking a course's chapters, in their order. */
@@ -21,7 +22,15 @@ export function checkLater(
   chapters: readonly ChapterNow[],
   course: PlayedCourse,
   index: ReturnType<typeof makeCourseIndex>,
-  { onProgress, ...check }: CheckOptions & Pick<UpdateOptions, 'onProgress'>,
+  {
+    onProgress,
+    answers,
+    ...check
+  }: CheckOptions &
+    Pick<UpdateOptions, 'onProgress'> & {
+      /** Gives `printAnswers`. */
+      readonly answers: () => string;
+    },
 ): LaterChecks {
   let checked: readonly CheckedChapter[] | undefined;
   return {
@@ -33,16 +42,22 @@ export function checkLater(
   };
 
   function checkWhatChanged(): CheckedChapter[] {
-    const holds = chapters.map(({ kept }) => kept !== undefined && stillHolds(kept.checked, index));
+    const now = answers();
+    const holds = chapters.map(
+      ({ kept }) =>
+        kept !== undefined && (heldFor(kept.checked) === now || stillHolds(kept.checked, index)),
+    );
     playWhere(chapters, ({ played }, at) => played === undefined && !holds[at], check.side);
     const all = holds.filter((isKept) => !isKept).length;
     let done = 0;
-    return chapters.map((chapter, at): CheckedChapter => {
+    const found = chapters.map((chapter, at): CheckedChapter => {
       if (chapter.kept && holds[at]) return chapter.kept.checked;
       onProgress?.(done++, all);
       const checked = checkChapter(mergedChapter(chapter, course), index, check);
       chapter.release();
       return checked;
     });
+    for (const each of found) holdFor(each, now);
+    return found;
   }
 }

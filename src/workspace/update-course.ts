@@ -34,6 +34,7 @@ import {
 } from '../read/index.ts';
 import { ChapterNow, type UpdateOptions } from './chapter-now.ts';
 import { checkLater } from './check-later.ts';
+import { printAnswers } from './kept/held-for.ts';
 import type { KeptChapter } from './kept/kept-chapter.ts';
 import { hasCircle, printName } from './name-prints.ts';
 import { type OnShelf, onShelf } from './on-shelf.ts';
@@ -80,7 +81,8 @@ export function updateCourse(
   const index = makeCourseIndex(summaries, facts, files.shelf);
   const drafts = () => namesOf(chapters, (chapter) => frontNow(chapter).draft === true);
   const shelf = onShelf(files, read, summaries, index, drafts);
-  const checks = checkLater(chapters, course, index, { ...check, onProgress: options.onProgress });
+  const answers = () => printAnswers(summaries, files);
+  const checks = checkLater(chapters, course, index, { ...options, ...check, answers });
   const frame = joinProblems(read, shelf, [...repeatedIds(summaries), ...problems]);
   const patterns = summaries.map((summary) => summary.patterns);
   const unsought = findUnsought(patterns, index.positions.size, modelLimits);
@@ -122,7 +124,7 @@ export function updateCourse(
     },
     files,
     chapters: files.chapters.length,
-    positions: countPositions(index),
+    positions: countPositions(index, summaries),
     course: makeModel,
     ...shelf,
     checked: () =>
@@ -135,9 +137,8 @@ export function updateCourse(
     },
     face(file) {
       const at = chapters.findIndex((chapter) => chapter.file === file);
-      const chapter = chapters[at];
-      if (chapter === undefined) return '';
-      return hashOf(faceOfChapter(whole(chapter), summaries[at]?.targets.ids ?? []));
+      const [chapter, summary] = [chapters[at], summaries[at]];
+      return chapter ? hashOf(faceOfChapter(whole(chapter), summary?.targets.ids ?? [])) : '';
     },
     work: {
       read: namesOf(chapters, ({ isRead }) => isRead),
@@ -160,12 +161,14 @@ export function updateCourse(
 }
 
 /** Positions of chapters; pages add none. */
-function countPositions({ positions }: ReturnType<typeof makeCourseIndex>): number {
-  let count = 0;
-  for (const { at } of positions.values()) {
-    if (at.some(({ chapter }) => !isPageFile(chapter))) count += 1;
-  }
-  return count;
+function countPositions(
+  { positions }: ReturnType<typeof makeCourseIndex>,
+  summaries: readonly ChapterSummary[],
+): number {
+  if (!summaries.some(({ file, blocks }) => blocks.length > 0 && isPageFile(file)))
+    return positions.size;
+  const shown = [...positions.values()];
+  return shown.filter(({ at }) => at.some(({ chapter }) => !isPageFile(chapter))).length;
 }
 
 function joinProblems(

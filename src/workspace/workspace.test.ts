@@ -5,6 +5,7 @@ import { checkCourse } from '../check/index.ts';
 import { buildCourse } from '../model/index.ts';
 import { type CourseFiles, readCourse } from '../read/index.ts';
 import { createWorkspace, type KeptChapter, type KeptSyntax } from './index.ts';
+import { fromLines, toLines } from './kept/kept-findings.ts';
 import { edit, filesOf, moves, settings } from './testing/edits.ts';
 
 // The tests compare with a fresh run by themselves: once is enough.
@@ -21,7 +22,7 @@ function fresh(files: CourseFiles) {
 
 /** What another process gets of what this one kept: bytes, and nothing that was alive. */
 function throughDisk(kept: Iterable<KeptChapter>): KeptChapter[] {
-  return [...kept].map(({ live: _, ...plain }) => JSON.parse(JSON.stringify(plain)));
+  return fromLines(toLines([...kept]).map((line) => Buffer.from(line)));
 }
 
 /** Chapters as they were read, kept as bytes: nothing of them is alive. */

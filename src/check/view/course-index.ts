@@ -50,8 +50,11 @@ export interface CourseIndex {
 
 interface PositionInWork {
   readonly at: Occurrence[];
-  readonly from: Occurrence[];
+  from: Occurrence[];
 }
+
+/** Replaced by the first move: pushed to an empty list, that would take the room of seventeen. */
+const noMoves: Occurrence[] = [];
 
 export function makeCourseIndex(
   summaries: readonly ChapterSummary[],
@@ -79,10 +82,12 @@ export function makeCourseIndex(
         byNode[index] = here;
         const position = positions.get(key);
         if (position) position.at.push(here);
-        const there = position ?? { at: [here], from: [] };
+        const there = position ?? { at: [here], from: noMoves };
         if (!position) positions.set(key, there);
         shown[index] = there;
-        shown[parent]?.from.push(here);
+        const before = shown[parent];
+        if (before?.from === noMoves) before.from = [here];
+        else before?.from.push(here);
       }
     }
   }

@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeEach, expect, test, vi } from 'vitest';
 import { createWorkspace, loadKept, openSyntax, saveKept } from '../index.ts';
+import { heldFor } from './held-for.ts';
 
 const work = await mkdtemp(path.join(tmpdir(), 'linewright-kept-'));
 afterAll(() => rm(work, { recursive: true }));
@@ -39,6 +40,20 @@ test('what one process kept, another takes for its own', async () => {
   expect(second.work).toEqual({ read: [], played: [], checked: [] });
   expect(second.diagnostics).toEqual(found);
   expect(await loadKept(cache, 'another course')).toEqual([]);
+});
+
+test('the next process knows for which answers all findings hold, unless they were not found together', async () => {
+  const held = async () => (await loadKept(cache, 'a')).map(({ checked }) => heldFor(checked));
+  const workspace = createWorkspace();
+  workspace.update(files);
+  await saveKept(cache, 'a', workspace.kept());
+  const [first, ...others] = await held();
+  expect(first).toBeTypeOf('string');
+  expect(others).toEqual([first]);
+  const [changed] = [...workspace.kept()];
+  workspace.update({ ...files, chapters: files.chapters.slice(1) });
+  await saveKept(cache, 'a', [...(changed ? [changed] : []), ...workspace.kept()]);
+  expect(await held()).toEqual([undefined, undefined]);
 });
 
 test.each([

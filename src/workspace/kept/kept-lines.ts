@@ -4,6 +4,8 @@ import { hashOf } from '../questions.ts';
 /** Bytes: ten thousand chapters. */
 const largest = 1_000_000_000;
 
+const lineEnd = Buffer.from('\n');
+
 /** Courses that are kept; the oldest go first. */
 const mostCourses = 50;
 
@@ -13,19 +15,19 @@ const mostCourses = 50;
  * @param cache folder of the user's cache.
  * @param course its folder.
  */
-export async function loadLines(cache: string, course: string): Promise<string[]> {
+export async function loadLines(cache: string, course: string): Promise<Buffer[]> {
   const name = nameOf(course);
   const kept = await readSealed(cache, name, { sealedFor: await sealedFor(name), largest });
   return kept === undefined || kept.length === 0 ? [] : splitLines(kept);
 }
 
 /** Splits bytes: all lines together may exceed the longest string. */
-function splitLines(bytes: Buffer): string[] {
-  const lines: string[] = [];
+function splitLines(bytes: Buffer): Buffer[] {
+  const lines: Buffer[] = [];
   for (let start = 0; start <= bytes.length; ) {
     const next = bytes.indexOf('\n', start);
     const end = next < 0 ? bytes.length : next;
-    lines.push(bytes.toString('utf8', start, end));
+    lines.push(bytes.subarray(start, end));
     start = end + 1;
   }
   return lines;
@@ -35,11 +37,10 @@ function splitLines(bytes: Buffer): string[] {
 export async function saveLines(
   cache: string,
   course: string,
-  lines: readonly string[],
+  lines: readonly Buffer[],
 ): Promise<void> {
   const name = nameOf(course);
-  // As bytes: all lines together may exceed the longest string.
-  const content = lines.map((line, index) => Buffer.from(index === 0 ? line : `\n${line}`));
+  const content = lines.flatMap((line, index) => (index === 0 ? [line] : [lineEnd, line]));
   await writeSealed(cache, name, { sealedFor: await sealedFor(name), content })
     .then(() => dropOldest(cache, `findings-`, mostCourses))
     .catch(() => {});
