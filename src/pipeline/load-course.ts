@@ -56,7 +56,7 @@ export interface LoadedCourse extends CheckResult {
 export interface Progress {
   show(stage: string, done: number, all: number): void;
   clear(): void;
-  /** Called before the chapters are read. */
+  /** Called before chapters are read, with how many were not kept. */
   reads?(chapters: number): void;
   /** Called before code of the course runs. */
   runsCode?(files: readonly string[]): void;
@@ -339,7 +339,7 @@ export async function openFiles(
     if (all >= manyChapters) progress?.show(`checking chapters: ${done}/${all}`, 0, 0);
   };
   const kept = await loadKept(cache, as);
-  progress?.reads?.(length);
+  progress?.reads?.(length - kept.length);
   const workspace = createWorkspace({
     kept,
     syntaxes,
