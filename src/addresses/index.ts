@@ -3,5 +3,5 @@ export { chapterIds, lineKinds } from './chapter-ids.ts';
 export { gameMoves } from './game-moves.ts';
 export type { IdGiver } from './id-giver.ts';
 export { isTarget, type LinkTargets, linkTargets } from './link-targets.ts';
-export { idOfName, repeatedTitle } from './named-ids.ts';
+export { idOfName, namedIds, offsetOf, repeatedTitle } from './named-ids.ts';
 export { resolveFragment } from './resolve-fragment.ts';

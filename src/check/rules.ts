@@ -21,6 +21,7 @@ import { factsUnreadable } from './rules/facts-unreadable.ts';
 import { fenRights } from './rules/fen-rights.ts';
 import { gameIllegal } from './rules/game-illegal.ts';
 import { gameResult } from './rules/game-result.ts';
+import { headingTaken } from './rules/heading-taken.ts';
 import { idMissing } from './rules/id-missing.ts';
 import { judgementDate } from './rules/judgement-date.ts';
 import { labelDuplicate } from './rules/label-duplicate.ts';
@@ -80,6 +81,7 @@ export const rules: readonly CourseRule[] = [
   labelNotLater,
   linkUnknown,
   linkMove,
+  headingTaken,
   proseMoveUnknown,
   proseMoveSign,
   claimUnreadable,
