@@ -127,6 +127,21 @@ test('needs neither Astro nor what bundled the pages', () => {
   ).toEqual([]);
 });
 
+test('keeps what was compiled beside the program, and runs where it cannot', () => {
+  const own = path.join(work, 'node_modules/linewright/dist/compiled');
+  // The tests keep theirs elsewhere.
+  const alone = { ...env, NODE_COMPILE_CACHE: undefined };
+  const program = path.join(work, 'node_modules/.bin/linewright');
+  const version = () => spawnSync(program, ['--version'], { env: alone, encoding: 'utf8' });
+  const first = version();
+  expect(readdirSync(own)).toHaveLength(1);
+  expect(version()).toEqual({ ...first, pid: expect.any(Number) });
+  rmSync(own, { recursive: true });
+  writeFileSync(own, 'a file where the folder would be');
+  expect(version()).toEqual({ ...first, pid: expect.any(Number) });
+  rmSync(own);
+});
+
 test('makes, checks and builds a course outside the package', () => {
   expect(linewright('new', 'my-course').status).toBe(0);
   const checked = linewright('check', 'my-course');
