@@ -12,3 +12,4 @@ export { replaceFile } from './replace-file.ts';
 export { replacePlainFile } from './replace-plain-file.ts';
 export { sealLength, sealOf } from './seal.ts';
 export { readSealed, writeSealed } from './sealed-file.ts';
+export { tabbed } from './tabbed.ts';

@@ -16,6 +16,6 @@ export function minutesToRead(chapter: Chapter): number {
 /** The number of words in a chapter's text and comments, without moves. */
 export function countWords(chapter: Chapter): number {
   let count = 0;
-  for (const { value } of textNodes(chapter, 'text')) count += value.match(word)?.length ?? 0;
+  for (const { value } of textNodes(chapter, 'text')) while (word.test(value)) count++;
   return count;
 }

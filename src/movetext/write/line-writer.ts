@@ -1,6 +1,8 @@
 export interface LineWriter {
   /** A word, after a space or a line break. */
   readonly word: (text: string) => void;
+  /** Words with single spaces between them and without line breaks. */
+  readonly words: (text: string) => void;
   /** Put before the next word, with nothing between. */
   readonly prefix: (text: string) => void;
   /** Put after the last word, with nothing between, unless its line is ended. */
@@ -44,8 +46,33 @@ export function createLineWriter(width: number): LineWriter {
     opening = '';
   }
 
+  /** Line by line: an entry for each word would be most of what a long text takes. */
+  function words(text: string): void {
+    flush();
+    const all = opening + text;
+    opening = '';
+    // The last may grow.
+    const last = all.lastIndexOf(' ') + 1;
+    for (let start = 0; start < last; ) {
+      if (column > 0) {
+        const fits = column + 1 + all.indexOf(' ', start) - start <= width;
+        parts.push(fits ? ' ' : '\n');
+        column = fits ? column + 1 : 0;
+      }
+      const end = Math.max(
+        all.lastIndexOf(' ', Math.min(start + width - column, last - 1)),
+        all.indexOf(' ', start),
+      );
+      parts.push(all.slice(start, end));
+      column += end - start;
+      start = end + 1;
+    }
+    word(all.slice(last));
+  }
+
   return {
     word,
+    words,
     prefix: (text) => {
       opening += text;
     },

@@ -17,7 +17,9 @@ export function makeComment(comment: PlainComment, writer: LineWriter): void {
   const fitsBraces = !comment.text.includes('}');
   const lines = comment.text.split(/\r\n?|\n/);
   if (fitsBraces && (comment.form === 'brace' || lines.length > 1)) {
-    for (const piece of splitAtSpaces(`{${comment.text}}`)) writer.word(piece);
+    const text = `{${comment.text}}`;
+    if (unbreakable.test(text)) for (const piece of splitAtSpaces(text)) writer.word(piece);
+    else writer.words(text);
     return;
   }
   for (const line of lines) {
@@ -26,11 +28,10 @@ export function makeComment(comment: PlainComment, writer: LineWriter): void {
   }
 }
 
-/** What keeps a single space from being breakable somewhere in a text. */
-const unbreakable = /\s\s|[[`~%]/;
+/** What keeps a single space from being breakable somewhere in a text, or breaks a line. */
+const unbreakable = /\s\s|[[`~%\r\n]/;
 
 function splitAtSpaces(text: string): string[] {
-  if (!unbreakable.test(text)) return text.split(' ');
   const pieces: string[] = [];
   let start = 0;
   for (const match of text.matchAll(breakable)) {

@@ -108,6 +108,19 @@ describe('comments', () => {
     );
   });
 
+  test('are broken where the next word has no room', () => {
+    const text = 'a bb ccc dddd eeeee ffffff ggggggg hh i jj kkk';
+    const words = `1. e4 {${text}} 1... e4`.split(' ');
+    const widths = Array.from({ length: 40 }, (_, index) => index + 1);
+    const lines = widths.map((width) => makeMovetext(withComment('brace', text), { width }));
+    const expected = widths.map((width) => {
+      const fill = (line: string, word: string) =>
+        `${line}${line.length - line.lastIndexOf('\n') + word.length <= width ? ' ' : '\n'}${word}`;
+      return `${words.reduce(fill)}\n`;
+    });
+    expect(lines).toEqual(expected);
+  });
+
   test('of a variation without moves are kept, its parentheses are not', () => {
     const { line } = withComment('brace', 'a');
     const [move] = line.moves;

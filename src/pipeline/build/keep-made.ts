@@ -1,6 +1,6 @@
-import { createHash } from 'node:crypto';
 import path from 'node:path';
 import { codeHash, readSealed, writeSealed } from '../../files/index.ts';
+import { printPart } from '../../render/index.ts';
 import type { Keep } from '../../site/index.ts';
 
 /** Bytes: more than a book with all its pictures. */
@@ -13,7 +13,7 @@ const largest = 500_000_000;
  * @param edition of the course, as `courseEdition` has it.
  */
 export function keepMade(cache: string, folder: string, edition: string): Keep {
-  const course = createHash('sha256').update(path.resolve(folder)).digest('hex').slice(0, 16);
+  const course = printPart(path.resolve(folder));
   return async (kind, inputs, make) => {
     const name = `made-${course}-${kind}`;
     const sealedFor = JSON.stringify([name, await codeHash(), edition, ...inputs]);

@@ -1,7 +1,7 @@
-import { createHash } from 'node:crypto';
 import path from 'node:path';
 import { codeHash, dropOldest, readSealed, writeSealed } from '../../files/index.ts';
 import type { PackedFile, PackedFiles } from '../../publish/book/index.ts';
+import { printPart } from '../../render/index.ts';
 
 /** Bytes: more than a book with all its pictures. */
 const largest = 500_000_000;
@@ -23,7 +23,7 @@ type Entry = readonly [key: string, crc: number, size: number, isDeflated: boole
  * @param cache folder of the user's cache.
  */
 export async function openPacked(cache: string, folder: string): Promise<KeptPacked> {
-  const course = createHash('sha256').update(path.resolve(folder)).digest('hex').slice(0, 16);
+  const course = printPart(path.resolve(folder));
   const name = `packed-${course}`;
   const sealedFor = `${name} ${await codeHash()} ${process.versions.zlib}`;
   const before = readEntries(await readSealed(cache, name, { sealedFor, largest }));

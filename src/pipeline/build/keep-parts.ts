@@ -1,5 +1,5 @@
 import path from 'node:path';
-import { codeHash, type LineStore, openLineStore } from '../../files/index.ts';
+import { codeHash, type LineStore, openLineStore, tabbed } from '../../files/index.ts';
 import { type Chapter, type Course, documentsOf } from '../../model/index.ts';
 import {
   type AskedOfCourse,
@@ -178,7 +178,7 @@ function printAdded({ blocks }: Chapter): string {
 
 function keep(store: LineStore, file: string, head: Head, rest: readonly string[]): Kept {
   const text = JSON.stringify(head);
-  store.set(file, Buffer.from([text, ...rest].join('\t')));
+  store.set(file, tabbed([text, ...rest]));
   return {
     ...head,
     print: printPart(text),

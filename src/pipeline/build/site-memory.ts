@@ -1,6 +1,6 @@
-import { createHash } from 'node:crypto';
 import path from 'node:path';
 import { codeHash, dropOldest, readSealed, writeSealed } from '../../files/index.ts';
+import { printPart } from '../../render/index.ts';
 import type { SiteMemory } from '../../site/index.ts';
 import { comparesFresh } from '../../workspace/index.ts';
 
@@ -24,7 +24,7 @@ export async function openMemory(
   folder: string,
   { face, print }: Pick<SiteMemory, 'face' | 'print'>,
 ): Promise<KeptMemory> {
-  const course = createHash('sha256').update(path.resolve(folder)).digest('hex').slice(0, 16);
+  const course = printPart(path.resolve(folder));
   const name = `recalled-${course}.json`;
   const sealedFor = JSON.stringify([name, await codeHash(), face]);
   const read = await readSealed(cache, name, { sealedFor, largest });

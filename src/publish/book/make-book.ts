@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import type { CheckedCourse } from '../../check/index.ts';
 import { initialPosition } from '../../chess/index.ts';
 import type { Diagnostic } from '../../diagnostics/index.ts';
@@ -11,6 +10,7 @@ import {
   freshParts,
   type PartMaker,
   type Parts,
+  printPart,
 } from '../../render/index.ts';
 import { directionOf } from '../../strings/index.ts';
 import { pictureFindings, wordlessFindings } from '../picture-findings.ts';
@@ -111,17 +111,17 @@ export async function makeBook(
   const plain = (path: string, content: string | Uint8Array) => ({ path, content: () => content });
   const files = [
     plain('package.opf', packageDocument),
-    ...pages.map(({ path, content }) => ({ path, key: hashOf(content), content: () => content })),
+    ...pages.map(({ path, content }) => ({
+      path,
+      key: printPart(content),
+      content: () => content,
+    })),
     plain('book.css', bookCss + faceStyles(course)),
     plain(cover.path, await coverOf(course, options)),
     ...pictures,
     ...media.map(({ path, bytes }) => plain(path, bytes)),
   ];
   return zipBook(files, packed);
-}
-
-function hashOf(text: string): string {
-  return createHash('sha256').update(text).digest('base64');
 }
 
 function unmade(key: string): never {

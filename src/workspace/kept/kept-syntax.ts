@@ -1,4 +1,4 @@
-import { codeHash, openLineStore } from '../../files/index.ts';
+import { codeHash, openLineStore, tabbed } from '../../files/index.ts';
 import type { ChapterSyntax } from '../../read/index.ts';
 import { type AskedOfFiles, hashOf } from '../questions.ts';
 import type { KeptChapter } from './kept-chapter.ts';
@@ -74,7 +74,7 @@ type Bodiless = Omit<ChapterSyntax, 'body'>;
 
 /** A hash of the text, the chapter without its body, and the body, with tabs between them, which JSON has in no value. */
 function lineOf(text: string, { asked, syntax: { body, ...syntax } }: ReadChapter): Buffer {
-  return Buffer.from([text, JSON.stringify({ asked, syntax }), JSON.stringify(body)].join('\t'));
+  return tabbed([text, JSON.stringify({ asked, syntax }), JSON.stringify(body)]);
 }
 
 function valuesIn(line: Buffer): readonly Buffer[] {
