@@ -31,7 +31,7 @@ test('every finished look is offered', () => {
 // Contrasts, files of type, parts: what the check says of a theme that anybody writes.
 test.each(lookNames)('a new course with the look %s is sound', async (look) => {
   const folder = path.join(work, look);
-  await makeNew(folder, look);
+  await makeNew(folder, { look });
   const { diagnostics } = await loadCourse(folder);
   expect(diagnostics).toEqual([]);
   expect(readFileSync(path.join(folder, 'theme.css'), 'utf8')).toContain('--cover:');

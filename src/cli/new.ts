@@ -13,9 +13,12 @@ const starter = fileURLToPath(new URL('../../content/starter', import.meta.url))
 
 /**
  * `linewright new`: makes a small course that builds.
- * @param look one of the finished looks.
+ * @param options `look`: one of the finished looks.
  */
-export async function makeNew(folder: string, look?: LookName): Promise<number> {
+export async function makeNew(
+  folder: string,
+  { look }: { readonly look?: LookName | undefined } = {},
+): Promise<number> {
   const entries = await readdir(folder).catch((error: NodeJS.ErrnoException) => {
     if (error.code === 'ENOENT') return [];
     if (error.code === 'ENOTDIR') {
