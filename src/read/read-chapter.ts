@@ -1,4 +1,4 @@
-import type { Code, Definition, Parent, Root, RootContent } from 'mdast';
+import type { Definition, Parent, Root, RootContent } from 'mdast';
 import type { PieceKind, PiecesLanguage } from '../chess/index.ts';
 import { createLocator, lineStarts } from '../diagnostics/index.ts';
 import type { MediaFault } from '../media/index.ts';
@@ -121,10 +121,10 @@ function nameHeadings(body: Root, originals: readonly string[]): void {
 
 /** Replaces fenced blocks of the course language, at any depth, by block nodes. */
 function readBlocks(parent: Parent, blocks: BlockSyntax[], context: BlockContext): void {
-  for (const [index, child] of parent.children.entries()) {
+  parent.children.forEach((child, index) => {
     if (child.type === 'code') {
-      const block = readBlock(child as Code, context);
-      if (!block) continue;
+      const block = readBlock(child, context);
+      if (!block) return;
       const node: BlockNode = {
         type: 'courseBlock',
         block: blocks.length,
@@ -132,8 +132,13 @@ function readBlocks(parent: Parent, blocks: BlockSyntax[], context: BlockContext
       };
       blocks.push(block);
       parent.children[index] = node;
-    } else if ('children' in child) readBlocks(child, blocks, context);
-  }
+    } else if (holdsBlocks(child)) readBlocks(child, blocks, context);
+  });
+}
+
+/** Quotes, lists and footnotes; paragraphs, which most nodes stand in, hold text alone. */
+function holdsBlocks(node: RootContent): node is RootContent & Parent {
+  return 'children' in node && node.type !== 'paragraph';
 }
 
 /** Takes the definitions of a chapter. Removes those of positions, since other readers do not know such addresses. */
@@ -141,7 +146,7 @@ export function takeDefinitions(body: Root): Map<string, Definition> {
   const definitions = new Map<string, Definition>();
   const take = (parent: Parent) => {
     parent.children = parent.children.filter((child: RootContent) => {
-      if ('children' in child) take(child);
+      if (holdsBlocks(child)) take(child);
       if (child.type !== 'definition') return true;
       // CommonMark: of several definitions of one name the first counts.
       if (!definitions.has(child.identifier)) definitions.set(child.identifier, child);

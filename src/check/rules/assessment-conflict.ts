@@ -66,7 +66,10 @@ drawn (FIDE Laws of Chess, articles 5.1.1 and 5.2.1): no sign may say otherwise.
     },
   ],
   *inChapter({ chapter, course }) {
-    for (const { block, node, parent } of movesOf(chapter)) yield* findOnBoard(block, node, parent);
+    for (const { block, node, parent } of movesOf(chapter)) {
+      const refuted = findOnBoard(block, node, parent);
+      if (refuted) yield refuted;
+    }
     for (const block of chapter.blocks) {
       if (block.kind !== 'moves') continue;
       for (const node of block.nodes) {
@@ -91,24 +94,22 @@ drawn (FIDE Laws of Chess, articles 5.1.1 and 5.2.1): no sign may say otherwise.
 });
 
 /** What the move and the position themselves refute. */
-function* findOnBoard(block: Block, node: MoveNode, parent: MoveNode): Generator<Finding> {
-  const nags = node.glyphs.filter(isAssessment);
-  const [nag] = nags;
+function findOnBoard(block: Block, node: MoveNode, parent: MoveNode): Finding | undefined {
+  const nag = node.glyphs.find(isAssessment);
   const { position } = node;
-  if (nag === undefined || !position) return;
+  if (nag === undefined || !position) return undefined;
   const place = placeOf(node, block);
-  const other = nags.find((each) => verdict(each) !== verdict(nag));
+  const other = node.glyphs.find((each) => isAssessment(each) && verdict(each) !== verdict(nag));
   if (other !== undefined) {
-    yield {
+    return {
       place,
       message: `Behind ${moveName(node, parent)} stand two verdicts: “${glyphMeaning(nag)}” and “${glyphMeaning(other)}”.`,
       hint: 'Leave one of them out.',
     };
-    return;
   }
   const end = ending(position);
-  if (!end || end.verdict === verdict(nag)) return;
-  yield {
+  if (!end || end.verdict === verdict(nag)) return undefined;
+  return {
     place,
     message: `${after(node, parent)} ${end.sentence}, and the verdict is “${glyphMeaning(nag)}”.`,
     hint: 'Turn the sign round, or leave it out.',

@@ -47,11 +47,11 @@ export function readTextNodes(
   parent: { children: (RootContent | PhrasingContent)[] },
   context: TextContext,
 ): void {
-  for (const [index, child] of parent.children.entries()) {
+  parent.children.forEach((child, index) => {
     const node = readNode(child, context);
     if (node !== child) parent.children[index] = node;
     if ('children' in node) readTextNodes(node as Parent, context);
-  }
+  });
 }
 
 function readNode(node: RootContent | PhrasingContent, context: TextContext) {

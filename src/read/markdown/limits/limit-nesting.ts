@@ -12,17 +12,17 @@ export function limitNesting(
   context: Pick<TextContext, 'source' | 'report'>,
 ): void {
   let first: Content | undefined;
-  const stack = root.children.map((node) => ({ node, depth: 1 })).reverse();
-  for (let item = stack.pop(); item; item = stack.pop()) {
-    const { node, depth } = item;
-    if (!('children' in node)) continue;
-    if (depth < deepestNesting) {
-      for (const child of node.children.toReversed()) stack.push({ node: child, depth: depth + 1 });
-    } else if (node.children.some((child) => 'children' in child)) {
-      first ??= node;
-      (node as Parent).children = [];
+  const walk = (nodes: readonly Content[], depth: number): void => {
+    for (const node of nodes) {
+      if (!('children' in node)) continue;
+      if (depth < deepestNesting) walk(node.children, depth + 1);
+      else if (node.children.some((child) => 'children' in child)) {
+        first ??= node;
+        (node as Parent).children = [];
+      }
     }
-  }
+  };
+  walk(root.children, 1);
   if (!first) return;
   context.report({
     place: placeOf(first, context),
