@@ -5,6 +5,7 @@ import { chapterIds, repeatedTitle } from '../addresses/index.ts';
 import type { Chapter } from '../model/index.ts';
 import type { Ask } from './ask/ask.ts';
 import type { RenderContext } from './context.ts';
+import { joinFixed } from './fixed-text.ts';
 import { elementsIn, nodesIn } from './nodes-in.ts';
 import { useFigurines } from './notation.ts';
 import { targetOf } from './prose/links.ts';
@@ -67,7 +68,7 @@ function makeDocument(context: RenderContext): Root {
   }
   linkMentions(clean, context);
   useFigurines(clean, context.notation);
-  return clean;
+  return { ...clean, children: joinFixed(clean.children) };
 }
 
 /** The first definition of a name counts (CommonMark, 4.7). */
@@ -103,6 +104,7 @@ function withoutTitle(chapter: Chapter): Chapter['body'] {
 }
 
 function withAnswers({ blocks }: Chapter, body: Chapter['body']): Chapter['body'] {
+  if (!blocks.some(({ kind }) => kind === 'exercise')) return body;
   const exercises: number[] = [];
   for (const node of nodesIn<Nodes>(body)) {
     if (node.type !== 'courseBlock') continue;

@@ -3,7 +3,7 @@
  * boards are positions; a medium (`medium/`) turns them into addresses and pictures. Plain data. The meaning of an
  * element is its `data`, never its class, which is for style sheets alone.
  */
-import type { Data } from 'hast';
+import type { Data, ElementContent } from 'hast';
 import type { Color } from '../chess/index.ts';
 import type { BoardPicture } from '../draw/index.ts';
 import type { NodeRef } from '../model/index.ts';
@@ -85,6 +85,15 @@ export interface LastBoardNode {
   data?: Data;
 }
 
+/** Text in a row that is the same in every medium of HTML (`fixed-text.ts`). */
+export interface FixedNode {
+  type: 'fixed';
+  children: ElementContent[];
+  /** Written once, when a medium first asks. */
+  html?: string;
+  data?: Data;
+}
+
 /** The number of a diagram, counted through the course. */
 export interface DiagramNumberNode {
   type: 'diagramNumber';
@@ -134,12 +143,14 @@ declare module 'hast' {
   interface ElementContentMap {
     board: BoardNode;
     diagramNumber: DiagramNumberNode;
+    fixed: FixedNode;
     lastBoard: LastBoardNode;
     places: PlacesNode;
   }
   interface RootContentMap {
     board: BoardNode;
     diagramNumber: DiagramNumberNode;
+    fixed: FixedNode;
     lastBoard: LastBoardNode;
     places: PlacesNode;
   }

@@ -10,6 +10,7 @@ import {
 import { splitUnbroken } from '../contract/index.ts';
 import type { Strings } from '../strings/index.ts';
 import { element } from './hast.ts';
+import { replaceWhere } from './replace-where.ts';
 import { partOfText } from './written-at.ts';
 
 /** How moves are printed: with the piece letters of the language, or with figurines that are read aloud as such. */
@@ -61,10 +62,11 @@ export function useFigurines(tree: Parents, notation: Notation): void {
   if (notation.style === 'letters') return;
   const { pieceLetters } = notation.strings;
   const letters = Object.values(pieceLetters).join('');
+  const anyLetter = new RegExp(`[${letters}]`, 'u');
   const open: Parents[] = [tree];
   for (let node = open.pop(); node !== undefined; node = open.pop()) {
-    const children = (node.children as ElementContent[]).flatMap((child) => {
-      if (child.type !== 'text') return child;
+    const split = (child: ElementContent): ElementContent | ElementContent[] => {
+      if (child.type !== 'text' || !anyLetter.test(child.value)) return child;
       const runs = splitUnbroken(child.value, letters);
       if (!runs.flat().some(({ isPiece }) => isPiece)) return child;
       let at = 0;
@@ -79,7 +81,8 @@ export function useFigurines(tree: Parents, notation: Notation): void {
         const isWhole = isMove(node) || !run.some(({ isPiece }) => isPiece);
         return isWhole ? shown : [element('span', { className: ['unbroken'] }, shown)];
       });
-    });
+    };
+    const children = replaceWhere(node.children as ElementContent[], split);
     node.children = children;
     for (const child of children) {
       if (

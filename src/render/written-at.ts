@@ -32,6 +32,8 @@ export function seamsOf({ data, position }: MdastText | HastText): readonly Seam
 
 /** Cuts a text and keeps its place. */
 export function partOfText<T extends MdastText | HastText>(node: T, from: number, to?: number): T {
+  const isWhole = from === 0 && (to ?? node.value.length) === node.value.length;
+  if (isWhole && !node.data?.seams) return node;
   const value = node.value.slice(from, to);
   const seams = seamsOf(node);
   const before = seams.findLast(({ at }) => at <= from);
@@ -71,7 +73,9 @@ export function withPlaces(handlers: Handlers): Handlers {
 
 function writtenAt(made: ElementContent, node: Node): void {
   if (made.type === 'text' && node.type === 'text') {
-    made.data = { ...made.data, seams: seamsOf(node as MdastText) };
+    // Without seams of its own the text has a position, which the library copies.
+    const { seams } = (node as MdastText).data ?? {};
+    if (seams) made.data = { seams };
   } else if (made.type === 'element' && node.position) {
     (made as Element).position ??= node.position;
   }

@@ -66,9 +66,9 @@ export function moveLink(
 }
 
 /** Adds where the author wrote the move (`written-at.ts`). */
-function written(link: Element, node: MoveNode): Element {
-  const place = node.written?.place;
-  return place ? { ...link, position: { start: place.start, end: place.end } } : link;
+function written(link: Element, { written }: MoveNode): Element {
+  if (written?.place) link.position = { start: written.place.start, end: written.place.end };
+  return link;
 }
 
 /** The data for the board: the position unless the id gives it, the marked squares and the arrows. */

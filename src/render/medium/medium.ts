@@ -6,6 +6,11 @@ import type { Target } from '../document.ts';
 export interface Medium {
   /** Whether a script plays through moves, and folds open at a click. */
   readonly isLive: boolean;
+  /**
+   * Whether the tree is only made into HTML: what is the same in all media comes written, and what is live may share
+   * nodes with the document.
+   */
+  readonly isWritten?: boolean;
   /** Whether the pages' style sheet draws the signs that few fonts have. */
   readonly drawsSigns?: boolean;
   /** Renders a board in the text. */

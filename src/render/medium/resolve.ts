@@ -1,50 +1,57 @@
 import type { Element, ElementContent, Properties, Root, RootContent } from 'hast';
 import type { Strings } from '../../strings/index.ts';
 import { element, text } from '../hast.ts';
+import { replaceWhere } from '../replace-where.ts';
 import { lastBoardFigure } from './last-board.ts';
 import type { Medium } from './medium.ts';
 import { foldedPlaces, toldPlaces } from './places.ts';
 import { still } from './still.ts';
+import { writeHtml } from './write-html.ts';
 
 /** Resolves a document for a medium: HTML with addresses and pictures. Does not change the document. */
 export function resolve(tree: Root, medium: Medium, strings: Strings): Root {
-  return { ...tree, children: resolveAll(tree.children, medium, strings) };
+  return { ...tree, children: [...resolveAll(tree.children, medium, strings)] };
 }
 
+/** @returns the list itself where nothing in it changes. */
 export function resolveAll<Node extends RootContent | ElementContent>(
   nodes: readonly Node[],
   medium: Medium,
   strings: Strings,
-): (Node | ElementContent)[] {
+): readonly (Node | ElementContent)[] {
   const shown = medium.showsLastBoards ? nodes : withoutLastBoards(nodes);
-  const resolved: (Node | ElementContent)[] = [];
-  for (const node of shown) {
-    switch (node.type) {
-      case 'board':
-        resolved.push(medium.board(node.picture));
-        break;
-      case 'diagramNumber': {
-        if (!medium.numbersDiagrams) break;
-        const number = strings.handout.diagramNumber(node.number);
-        resolved.push(element('span', { className: ['diagram-number'] }, [number]), text(' '));
-        break;
-      }
-      case 'lastBoard':
-        resolved.push(lastBoardFigure(node, medium.board, strings));
-        break;
-      case 'places': {
-        const places = medium.isLive ? foldedPlaces(node, strings) : toldPlaces(node, strings);
-        resolved.push(...resolveAll(places, medium, strings));
-        break;
-      }
-      case 'element':
-        for (const made of resolveElement(node, medium, strings)) resolved.push(made);
-        break;
-      default:
-        resolved.push(node);
+  return replaceWhere(shown, (node) => resolveNode(node, medium, strings));
+}
+
+function resolveNode<Node extends RootContent | ElementContent>(
+  node: Node,
+  medium: Medium,
+  strings: Strings,
+): Node | ElementContent | readonly ElementContent[] {
+  switch (node.type) {
+    case 'board':
+      return medium.board(node.picture);
+    case 'diagramNumber': {
+      if (!medium.numbersDiagrams) return [];
+      const number = strings.handout.diagramNumber(node.number);
+      return [element('span', { className: ['diagram-number'] }, [number]), text(' ')];
     }
+    case 'lastBoard':
+      return lastBoardFigure(node, medium.board, strings);
+    case 'places': {
+      const places = medium.isLive ? foldedPlaces(node, strings) : toldPlaces(node, strings);
+      return resolveAll(places, medium, strings);
+    }
+    case 'fixed': {
+      if (!medium.isWritten) return resolveAll(node.children, medium, strings);
+      node.html ??= writeHtml(node.children);
+      return { type: 'raw', value: node.html };
+    }
+    case 'element':
+      return resolveElement(node, medium, strings);
+    default:
+      return node;
   }
-  return resolved;
 }
 
 /** Removes last boards, and the line end before each. */
@@ -58,16 +65,23 @@ function withoutLastBoards<Node extends RootContent | ElementContent>(
   });
 }
 
-function resolveElement(node: Element, medium: Medium, strings: Strings): ElementContent[] {
-  const { role } = node.data ?? {};
-  const children = resolveAll(node.children, medium, strings) as ElementContent[];
+function resolveElement(
+  node: Element,
+  medium: Medium,
+  strings: Strings,
+): Element | readonly ElementContent[] {
+  const { role, target, meetings } = node.data ?? {};
+  const resolved = resolveAll(node.children, medium, strings) as ElementContent[];
+  const isSame = resolved === node.children;
+  if (isSame && medium.isLive && medium.isWritten && !target && !meetings) return node;
+  // Copied, since a medium may change its tree and the document is shared.
+  const children = isSame ? [...resolved] : resolved;
   if (!medium.isLive && !(medium.drawsSigns && role === 'sign')) {
     return still(node, children).map((each) => addressed(each, medium));
   }
-  // Copied, since a medium may change its tree and the document is shared.
   const made = { ...node, properties: { ...node.properties }, children };
   const isPlayed = role === 'move' && node.tagName === 'a';
-  return [isPlayed ? playable(made, medium) : addressed(made, medium)];
+  return isPlayed ? playable(made, medium) : addressed(made, medium);
 }
 
 /**
@@ -82,7 +96,7 @@ function playable(node: Element, { addressOf }: Medium): Element {
 }
 
 /** Gives a link its address; without one it becomes text. */
-function addressed(node: ElementContent, { addressOf }: Medium): ElementContent {
+function addressed<Node extends ElementContent>(node: Node, { addressOf }: Medium): Node {
   if (node.type !== 'element' || node.data?.target === undefined) return node;
   const href = addressOf(node.data.target);
   if (href === undefined) return { ...node, tagName: 'span' };

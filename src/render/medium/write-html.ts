@@ -1,5 +1,6 @@
 import type { Nodes, Root, RootContent } from 'hast';
 import { toHtml } from 'hast-util-to-html';
+import { elementsIn } from '../nodes-in.ts';
 
 /** Writes HTML; `raw` nodes are copied as they are. */
 export function writeHtml(nodes: readonly Nodes[]): string {
@@ -10,9 +11,12 @@ export function writeHtml(nodes: readonly Nodes[]): string {
 const sign = '\0';
 const markedId = / id="&#x0;([^"]*)"/;
 
-/** Writes HTML in pieces, cut where an ` id="…"` belongs: the pieces alternate with ids. */
+/** Writes HTML in pieces, cut where an ` id="…"` belongs: the pieces alternate with ids. Changes the ids of the nodes. */
 export function writeInPieces(nodes: readonly Nodes[]): string[] {
-  return writeHtml(nodes.map(markId)).split(markedId);
+  for (const { properties } of elementsIn(rootOf(nodes))) {
+    if (typeof properties.id === 'string') properties.id = sign + properties.id;
+  }
+  return writeHtml(nodes).split(markedId);
 }
 
 /** Escapes a value for a quoted attribute. */
@@ -23,12 +27,4 @@ export function escapeValue(value: string): string {
 
 function rootOf(nodes: readonly Nodes[]): Root {
   return { type: 'root', children: nodes as RootContent[] };
-}
-
-function markId<Kind extends Nodes>(node: Kind): Kind {
-  if (node.type !== 'element') return node;
-  const { id } = node.properties;
-  const properties =
-    typeof id === 'string' ? { ...node.properties, id: sign + id } : node.properties;
-  return { ...node, properties, children: node.children.map(markId) };
 }

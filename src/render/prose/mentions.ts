@@ -1,9 +1,10 @@
-import type { Element, ElementContent, Root, RootContent, Text } from 'hast';
+import type { Element, ElementContent, Root, Text } from 'hast';
 import { chapterIds, gameMoves } from '../../addresses/index.ts';
 import type { Chapter, MoveNode, NodeRef } from '../../model/index.ts';
 import type { Strings } from '../../strings/index.ts';
 import type { RenderContext } from '../context.ts';
 import { element } from '../hast.ts';
+import { replaceWhere } from '../replace-where.ts';
 import { partOfText } from '../written-at.ts';
 
 /** A move of the chapter that a text may mean. */
@@ -38,18 +39,16 @@ export function linkMentions(tree: Root, { chapter, strings }: RenderContext): v
   function walk(parent: Root | Element): void {
     const { id } = 'properties' in parent ? parent.properties : {};
     last = (typeof id === 'string' ? blocks.get(id) : undefined) ?? last;
-    const children: (RootContent | ElementContent)[] = [];
-    for (const node of parent.children) {
-      if (node.type === 'text' && numberLike.test(node.value)) children.push(...split(node));
-      else children.push(node);
+    parent.children = replaceWhere(parent.children as ElementContent[], (node) => {
+      if (node.type === 'text' && numberLike.test(node.value)) return split(node);
       if (node.type === 'element' && !closed.test(node.tagName) && node.data?.role !== 'move') {
         walk(node);
       }
-    }
-    parent.children = children as typeof parent.children;
+      return node;
+    });
   }
 
-  function split(node: Text): ElementContent[] {
+  function split(node: Text): ElementContent | ElementContent[] {
     const { value } = node;
     const parts: ElementContent[] = [];
     let done = 0;
@@ -63,7 +62,7 @@ export function linkMentions(tree: Root, { chapter, strings }: RenderContext): v
       parts.push(element('a', { className: ['prose-move'] }, [words], data));
       done = end;
     }
-    if (parts.length === 0) return [node];
+    if (parts.length === 0) return node;
     return done < value.length ? [...parts, partOfText(node, done)] : parts;
   }
 

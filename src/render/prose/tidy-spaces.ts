@@ -19,7 +19,9 @@ export function tidySpaces(content: readonly PhrasingContent[]): PhrasingContent
     kept[0] = partOfText(first, first.value.length - first.value.trimStart().length);
   }
   const last = kept.at(-1);
-  if (last?.type === 'text') kept[kept.length - 1] = { ...last, value: last.value.trimEnd() };
+  if (last?.type === 'text' && /\s$/.test(last.value)) {
+    kept[kept.length - 1] = { ...last, value: last.value.trimEnd() };
+  }
   return kept.filter((node) => node.type !== 'text' || node.value !== '');
 }
 

@@ -28,7 +28,7 @@ export function chapterPage(context: RenderContext, change?: (tree: Root) => voi
   const { ask, chapter, strings } = context;
   const addresses = assignAddresses(ask);
   const board = readingBoard(chapter, strings);
-  const page = pageMedium(addresses, chapter.file);
+  const page = { ...pageMedium(addresses, chapter.file), isWritten: change === undefined };
   const tree = resolve(chapterDocument(context), page, strings);
   const exercise = firstExercise(tree);
   change?.(tree);

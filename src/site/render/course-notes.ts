@@ -21,7 +21,6 @@ import {
   type Parts,
   pageMedium,
   proseHandlers,
-  type RenderContext,
   resolveAll,
   tidySpaces,
   writeHtml,
@@ -44,13 +43,21 @@ export const notesPart: PartMaker<NotesHere> = {
   inputs: '',
   make(context) {
     const { side } = context.settings;
+    const handlers = proseHandlers(context, 0);
+    const page = { ...pageMedium(assignAddresses(context.ask)), isWritten: true };
+    const textOf: TextOf = ({ content }) => {
+      const children = tidySpaces(content);
+      const paragraph = toHast({ type: 'paragraph', children }, { handlers });
+      if (paragraph.type !== 'element') return '';
+      return writeHtml(resolveAll(paragraph.children, page, context.strings));
+    };
     const found: Record<string, Record<number, NoteHere>> = {};
     for (const block of context.chapter.blocks) {
       if (block.kind !== 'moves') continue;
       const own: Record<number, NoteHere> = {};
       for (const node of block.nodes) {
         if (node.move === undefined || (side !== 'both' && node.move.color !== side)) continue;
-        const note = noteHere(node, block, context);
+        const note = noteHere(node, block, textOf);
         if (note !== undefined) own[node.index] = note;
       }
       if (Object.keys(own).length > 0) found[block.key] = own;
@@ -59,10 +66,13 @@ export const notesPart: PartMaker<NotesHere> = {
   },
 };
 
-function noteHere(node: MoveNode, block: MovesBlock, context: RenderContext): NoteHere | undefined {
+/** A comment as the pages of practice show it; a link within its chapter names the page. */
+type TextOf = (comment: CommentNode) => string;
+
+function noteHere(node: MoveNode, block: MovesBlock, textOf: TextOf): NoteHere | undefined {
   const { marks } = node;
   const texts = commentsOn(node, block)
-    .map((comment) => renderComment(comment, context))
+    .map(textOf)
     .filter((text) => text !== '');
   const arrows = node.arrows.map(({ meaning, from, to }) => ({ meaning, from, to }));
   return texts.length + marks.length + arrows.length === 0 ? undefined : { texts, marks, arrows };
@@ -122,17 +132,6 @@ function openingsOf(block: MovesBlock): ReadonlyMap<number, readonly CommentNode
   }
   openings.set(block, found);
   return found;
-}
-
-/** A comment as the pages of practice show it; a link within its chapter names the page. */
-function renderComment({ content }: CommentNode, context: RenderContext): string {
-  const { ask, strings } = context;
-  const paragraph = toHast(
-    { type: 'paragraph', children: tidySpaces(content) },
-    { handlers: proseHandlers(context, 0) },
-  );
-  if (paragraph.type !== 'element') return '';
-  return writeHtml(resolveAll(paragraph.children, pageMedium(assignAddresses(ask)), strings));
 }
 
 /** Positions that practice leaves out, as indices of the table. */

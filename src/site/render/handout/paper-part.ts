@@ -54,6 +54,7 @@ function paperOf(context: RenderContext): PaperPart {
   const medium: Medium = {
     ...pageMedium(addresses),
     isLive: false,
+    isWritten: true,
     drawsSigns: true,
     addressOf(target: Target) {
       if (isOnSite(target)) return addressInSite(target, addresses);
