@@ -161,7 +161,8 @@ export function dataAttributes<Kind extends keyof DataAttributes>(
 
 function named(values: object, nameOf: (name: string) => string): Record<string, string | number> {
   const given: Record<string, string | number> = {};
-  for (const [name, value] of Object.entries(values as Readonly<Record<string, Value>>)) {
+  for (const name in values) {
+    const value = (values as Readonly<Record<string, Value>>)[name];
     if (value !== undefined) given[nameOf(name)] = value;
   }
   return given;

@@ -9,7 +9,7 @@ import {
 } from '../chess/index.ts';
 import { splitUnbroken } from '../contract/index.ts';
 import type { Strings } from '../strings/index.ts';
-import { element } from './hast.ts';
+import { element, text } from './hast.ts';
 import { replaceWhere } from './replace-where.ts';
 import { partOfText } from './written-at.ts';
 
@@ -29,7 +29,7 @@ export function sanText(san: string, strings: Strings): string {
  * sheet, so that copied text, speech and a page without styles keep the letter.
  */
 export function sanHtml(san: string, { style, strings }: Notation): ElementContent[] {
-  if (style === 'letters') return [{ type: 'text', value: sanText(san, strings) }];
+  if (style === 'letters' || !/[KQRBN]/.test(san)) return [text(sanText(san, strings))];
   return san
     .split(/([KQRBN])/)
     .filter((part) => part !== '')
