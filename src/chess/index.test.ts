@@ -60,6 +60,7 @@ test('the public names', () => {
     'sanIn',
     'sideName',
     'sideToMove',
+    'slidersOn',
     'slides',
     'squareAt',
     'squares',
