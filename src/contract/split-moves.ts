@@ -32,9 +32,11 @@ export function splitMoves(text: string, letters: string): TextPart[] {
  * apart: a run with a space in it is one part.
  */
 export function splitUnbroken(text: string, letters: string): TextPart[][] {
+  const parts = splitMoves(text, letters);
+  if (!parts.some(({ isPiece }) => isPiece)) return parts.map((part) => [part]);
   const runs: TextPart[][] = [];
   let isOpen = false;
-  for (const part of splitMoves(text, letters).flatMap(cutAtMoves)) {
+  for (const part of parts.flatMap(cutAtMoves)) {
     const isSpaced = /\s/.test(part.text);
     if (isOpen && !isSpaced) runs.at(-1)?.push(part);
     else runs.push([part]);
