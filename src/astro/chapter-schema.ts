@@ -24,6 +24,7 @@ export interface MoveData {
   readonly san: string;
   /** Such as `e7e8q`. */
   readonly uci: string;
+  /** The full-move number. */
   readonly number: number;
   readonly color: 'white' | 'black';
   readonly fen: string;

@@ -3,6 +3,7 @@ import { colors } from '../chess/types.ts';
 import { themes } from '../draw/paint.ts';
 import { runs } from './runs.ts';
 
+/** Limits of a board's width, in pixels. */
 const smallest = 32;
 const largest = 4096;
 

@@ -9,6 +9,7 @@ export interface CourseExercises {
 }
 
 export interface CourseExercise {
+  /** Index of its chapter. */
   readonly chapter: number;
   /** `Position.key`, by which its result is kept. */
   readonly key: string;

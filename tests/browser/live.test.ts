@@ -1,6 +1,5 @@
 /** `linewright dev`: what changes on the disk comes to the page, what is wrong is marked there, what is the reader's stays. */
 import { type ChildProcess, spawn } from 'node:child_process';
-import { writeFileSync } from 'node:fs';
 import { mkdir, mkdtemp, readFile, rename, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import type { Browser, Page } from 'playwright-core';
@@ -253,40 +252,6 @@ describe('what is the reader’s stays', () => {
     await save(long(), 'Late');
     expect(await isKept()).toBe(true);
   });
-});
-
-test('a chapter that is being written shows no finding', async ({ skip }) => {
-  await save(text('1. e4 e5 2. Ke2'), 'Ke2');
-  const told: number[] = [];
-  await page.exposeFunction('tell', (findings: number) => told.push(findings));
-  await page.evaluate(() => {
-    const events = new EventSource('/linewright-live/events');
-    const { tell } = globalThis as unknown as { tell: (findings: number) => void };
-    events.onmessage = ({ data }) => tell(JSON.parse(data).findings.length);
-  });
-  await expect.poll(() => told).toEqual([0]);
-  // Where the machine is so busy that it pauses between the parts, what stands there is no longer being written.
-  const isOneSave = async (): Promise<boolean> => {
-    let longest = 0;
-    let last = performance.now();
-    const parts = ['', '---\ntitle: One\n---\n\n```moves\n1. e4 e5 2. Q', text('1. e4 e5 2. Qh5')];
-    for (const part of parts) {
-      // Nothing else of this process comes between.
-      writeFileSync(chapter, part);
-      longest = Math.max(longest, performance.now() - last);
-      last = performance.now();
-      Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 20);
-    }
-    await expect.poll(() => lastMove().textContent()).toContain('Qh5');
-    return longest < 50;
-  };
-  for (let tries = 0; !(await isOneSave()); tries++) {
-    if (tries === 20) skip('no save was quick enough');
-    await writeFile(chapter, text('1. e4 e5 2. Ke2'));
-    await expect.poll(() => lastMove().textContent()).toContain('Ke2');
-    told.length = 0;
-  }
-  expect(told.filter((findings) => findings !== 0)).toEqual([]);
 });
 
 test('a file that gets another name is told on its page, and followed when it is back', async () => {

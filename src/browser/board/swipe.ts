@@ -1,3 +1,4 @@
+/** Least pixels of a swipe. */
 const least = 40;
 
 /**

@@ -32,6 +32,7 @@ export interface LatePicture {
   readonly draw: () => Promise<Picture>;
 }
 
+/** Bounds of an image's width and height in image pixels. */
 const smallest = 16;
 const largest = 8192;
 

@@ -16,6 +16,7 @@ export interface EngineOptions {
   readonly limit: SearchLimit;
   /** How many best lines are asked for. */
   readonly lines: number;
+  /** Size of the engine's table, in megabytes. */
   readonly hash: number;
   /** Settings of the engine's own, by name. */
   readonly own: readonly (readonly [name: string, value: string])[];

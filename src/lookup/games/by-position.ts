@@ -21,6 +21,7 @@ export interface PlayedInstead {
 
 /** A position of the course in which games left it; of each game it keeps a `Kept`. */
 export interface PositionRow<Kept = MetGame> {
+  /** Index in the table of the course. */
   readonly position: number;
   readonly leaving: Leaving;
   /** Who left; absent where the course or the games ended. */

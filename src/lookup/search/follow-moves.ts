@@ -12,6 +12,7 @@ export interface FollowedMoves {
   readonly played: readonly PlayedMove[];
   /** How many of them lead to the last position that the course has; absent if it has none. */
   readonly knownPlies?: number;
+  /** Index of that position. */
   readonly known?: number;
   /** The first move that cannot be played, as it is written, and where it stands in the text. */
   readonly stopped?: {

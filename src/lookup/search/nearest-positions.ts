@@ -3,6 +3,7 @@ import { spreadPlacement } from './spread-placement.ts';
 
 /** A position of the course that is much like another one. */
 export interface NearPosition {
+  /** Index in the table. */
   readonly position: number;
   /** On how many squares they differ. */
   readonly squares: number;

@@ -9,6 +9,7 @@ import { type Chapter, type Course, documentsOf, playedTreesIn } from '../../mod
 /** One in so many of the trees that were judged before is judged again, each build others. */
 const share = 32;
 
+/** So many courses are remembered. */
 const mostCourses = 50;
 
 /** What was judged before, kept between builds. */

@@ -7,6 +7,7 @@ import { comparesFresh } from '../../workspace/index.ts';
 /** Bytes: what is recalled of a course is small. */
 const largest = 50_000_000;
 
+/** Courses that are remembered. */
 const mostCourses = 50;
 
 /** The memory of a course, saved at the end of a build. */

@@ -87,6 +87,7 @@ export const synonyms: Readonly<Record<string, string>> = {
   'x-ray': 'pinned',
 };
 
+/** The most words of a name. */
 const longest = 4;
 
 /** So many words of a sentence are looked at. */

@@ -65,6 +65,7 @@ export function findEmbeds(course: Course, addresses: Addresses, strings: String
 
 interface Line {
   readonly nodes: readonly MoveNode[];
+  /** Index of the named position. */
   readonly at: number;
 }
 
