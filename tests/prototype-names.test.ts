@@ -27,9 +27,9 @@ title: __proto__
 summary: hasOwnProperty
 ---
 
-## constructor
+## toLocaleString
 
-## constructor
+## toLocaleString
 
 Text[^__proto__] and[^constructor], [a][toString], [b](pos:toString), [c](pos:hasOwnProperty),
 [d](constructor.md#isPrototypeOf). ![x](../media/__proto__.svg) ![y](../media/constructor.svg)
