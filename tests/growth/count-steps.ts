@@ -1,10 +1,10 @@
 import { type Profiler, Session } from 'node:inspector';
+import { setFlagsFromString } from 'node:v8';
 
 /**
  * Counts work: V8 counts how often each block of code runs, in our code and in the libraries, so the
  * sum grows as the time does, and is the same on every machine. What a built-in function does inside,
- * such as a regular expression or `indexOf`, is one step. The same in each run only under
- * `--no-opt --no-maglev`: optimised code does not count each call.
+ * such as a regular expression or `indexOf`, is one step.
  */
 export interface StepCounter {
   readonly count: (
@@ -17,6 +17,8 @@ export interface StepCounter {
  * What ran since the last count is counted too: to ask twice would take most of the time.
  */
 export function createStepCounter(): StepCounter {
+  // Optimised code does not count each call, and when V8 makes it is a matter of time.
+  for (const flag of ['--no-opt', '--no-maglev']) setFlagsFromString(flag);
   const session = new Session();
   session.connect();
   const send = session.post.bind(session) as (

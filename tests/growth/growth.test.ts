@@ -32,8 +32,7 @@ let measured: readonly Measured[] = [];
 
 beforeAll(() => {
   const script = path.join(import.meta.dirname, 'measure.ts');
-  // See StepCounter for the two options.
-  const printed = execFileSync(process.execPath, ['--no-opt', '--no-maglev', script], {
+  const printed = execFileSync(process.execPath, [script], {
     encoding: 'utf8',
     // What was compiled for others has no counters.
     env: { ...process.env, NODE_DISABLE_COMPILE_CACHE: '1' },

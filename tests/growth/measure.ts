@@ -1,6 +1,6 @@
 /**
  * Counts the steps that hostile texts take, at a length and twice the length, and prints them as JSON. A process of its
- * own, in which nothing is loaded before it is counted. `node --no-opt --no-maglev measure.ts [PATTERN [LENGTH]]`.
+ * own, in which nothing is loaded before it is counted. `measure.ts [PATTERN [LENGTH]]`.
  */
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';

@@ -128,9 +128,8 @@ test('whatever is edited, what has the print that it had is made of the same', a
         }
       },
     ),
-    // Fewer say little of how much is left alone.
-    { numRuns: Math.max(5, runs(20)) },
+    { numRuns: runs(20) },
   );
   // The edits leave enough alone for this to mean something.
-  expect(kept / compared).toBeGreaterThan(0.05);
+  expect(kept / compared).toBeGreaterThan(0.1);
 });
