@@ -8,8 +8,11 @@ const { O_RDONLY, O_NOFOLLOW = 0, O_NONBLOCK = 0, O_NOCTTY = 0 } = constants;
 /** Opens neither a link nor waits for a pipe. */
 export const plainFlags = O_RDONLY | O_NOFOLLOW | O_NONBLOCK | O_NOCTTY;
 
-/** An editor saves by putting a new file in the place of the old: that may come in between. */
-const attempts = 5;
+/**
+ * An editor saves by putting a new file in the place of the old: that may come in between, and on a busy machine several
+ * times in turn.
+ */
+const attempts = 50;
 
 /**
  * Opens a plain file in a folder for reading. The folder itself may be a link; nothing below it may.

@@ -49,7 +49,7 @@ export async function newContext(
   browser: Browser,
   options: BrowserContextOptions = {},
 ): Promise<BrowserContext> {
-  const context = await browser.newContext(options);
+  const context = await browser.newContext({ reducedMotion: 'reduce', ...options });
   context.setDefaultTimeout(200_000);
   return context;
 }

@@ -2,6 +2,7 @@
 import { readdir, readFile, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
+import type { Page } from 'playwright-core';
 import { describe, expect, inject, test } from 'vitest';
 import { pathTo, practiceCourse } from '../../src/browser/practice/session/practice-course.ts';
 import {
@@ -185,6 +186,32 @@ test('two tabs lose nothing, and each sees what the other did', () =>
     await learn(page);
     await playOn(page);
     await expect.poll(async () => (await tally(other))[1]).toBeGreaterThan(learning);
+  }));
+
+/** Presses a button before an act is answered: is it still the same one at that point once `until` can be seen? */
+async function stays(page: Page, name: string, act: string, until: RegExp): Promise<void> {
+  // In one go, so that no answer comes in between.
+  await page.evaluate(`{
+    ${act};
+    const held = [...document.querySelectorAll('.practice-acts button')].find((each) =>
+      each.textContent.startsWith('${name}'));
+    const { x, y, width, height } = held.getBoundingClientRect();
+    globalThis.isStill = () =>
+      document.elementFromPoint(x + width / 2, y + height / 2)?.closest('button') === held;
+  }`);
+  await button(page, until).waitFor();
+  expect(await page.evaluate('isStill()')).toBe(true);
+}
+
+test('a button is not exchanged or moved while it is pressed', () =>
+  practising(async (page) => {
+    await learn(page);
+    await stays(page, 'Back to the overview', 'player.playOn(0)', /^Go on, with/);
+    await toOverview(page);
+    // Days later the reader comes back to the tab.
+    await page.clock.setFixedTime(dayAfter(3));
+    const seen = "document.dispatchEvent(new Event('visibilitychange'))";
+    await stays(page, 'Begin', seen, /^Only/);
   }));
 
 test('an address begins a session of a chapter, of a line, or of what games missed', () =>

@@ -3,12 +3,13 @@ import { fill } from '../../contract/sentence.ts';
 import type { ShelfCourse } from '../../contract/shelf-table.ts';
 import type { ShelfPracticeWords } from '../../contract/words.ts';
 import { counted } from '../counted.ts';
-import { element, make, makeButton } from '../element.ts';
+import { element, make } from '../element.ts';
 import { inLanguageOf } from '../in-language-of.ts';
 import { type Coming, forecastOf } from '../practice/session/forecast.ts';
 import { tallyOf } from '../practice/session/overview.ts';
 import { most } from '../practice/session/plan.ts';
 import type { Task } from '../practice/session/session.ts';
+import { type Act, makeActs } from '../practice/view/acts.ts';
 import { focusable } from '../practice/view/focusable.ts';
 import { forecastTable } from '../practice/view/forecast-table.ts';
 import { bar } from '../practice/view/svg.ts';
@@ -31,7 +32,7 @@ export function makeShelfStart(
   const heading = focusable(make('h1', '', practice.title));
   const invitation = make('p', 'practice-today');
   invitation.setAttribute('role', 'status');
-  const acts = make('p', 'practice-acts');
+  const acts = makeActs();
   const list = element('ul', { role: 'list' });
   const overview = make(
     'section',
@@ -43,13 +44,13 @@ export function makeShelfStart(
   const coming = make('div', 'practice-coming');
   const columns = make('div', 'practice-columns', overview, coming);
   return {
-    element: make('div', 'practice-start', heading, invitation, acts, columns),
+    element: make('div', 'practice-start', heading, invitation, acts.element, columns),
     start: () => heading.focus(),
     show(data: ShelfStartData): void {
       const text = sentencesOf(data, words);
       // Said again, it would be read out again.
       if (invitation.textContent !== text) invitation.textContent = text;
-      acts.replaceChildren(...actsFor(data, words, onBegin));
+      acts.show(actsFor(data, words, onBegin));
       list.replaceChildren(...courses.map((course) => rowOf(course, data, words)));
       const forecast = forecastTable(comingOver(data), data.today, words);
       coming.replaceChildren(...(forecast ? [forecast] : []));
@@ -79,14 +80,14 @@ function actsFor(
   data: ShelfStartData,
   { practice, shelf }: ShelfPracticeWords,
   onBegin: (data: ShelfStartData, tasks: readonly Task[]) => void,
-): HTMLElement[] {
+): Act[] {
   const { tasks } = data.due;
   if (tasks.length === 0) return [];
-  const all = makeButton(counted(practice.begin, tasks.length), () => onBegin(data, tasks), 'act');
+  const all = { words: counted(practice.begin, tasks.length), run: () => onBegin(data, tasks) };
   if (tasks.length <= most) return [all];
   const some = tasks.slice(0, most);
   const few = fill(shelf.some, { n: String(some.length) });
-  return [all, makeButton(few, () => onBegin(data, some))];
+  return [all, { words: few, run: () => onBegin(data, some) }];
 }
 
 /** How a course stands, and the way to its own page of practice. */

@@ -187,7 +187,6 @@ export const practice: typeof english = {
     toExercises: { one: 'Dazu eine Aufgabe', other: 'Dazu {n} Aufgaben' },
     exercise: 'Eine Aufgabe',
     nextExercise: 'Noch eine Aufgabe',
-    toOverview: 'Genug für heute',
     back: 'Zurück zur Übersicht',
   },
 };

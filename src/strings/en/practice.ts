@@ -183,7 +183,6 @@ export const practice = {
     toExercises: { one: 'Then one exercise', other: 'Then {n} exercises' },
     exercise: 'An exercise',
     nextExercise: 'Another exercise',
-    toOverview: 'Enough for today',
     back: 'Back to the overview',
   },
 };

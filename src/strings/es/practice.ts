@@ -184,7 +184,6 @@ export const practice: typeof english = {
     toExercises: { one: 'Un ejercicio sobre esto', other: '{n} ejercicios sobre esto' },
     exercise: 'Un ejercicio',
     nextExercise: 'Otro ejercicio',
-    toOverview: 'Basta por hoy',
     back: 'Volver al resumen',
   },
 };

@@ -2,8 +2,9 @@ import { fill } from '../../../contract/sentence.ts';
 import type { PracticeWords } from '../../../contract/words.ts';
 import { moveOf } from '../../../lookup/index.ts';
 import { counted } from '../../counted.ts';
-import { element, make, makeButton } from '../../element.ts';
+import { element, make } from '../../element.ts';
 import type { Outcome, Session, Task } from '../session/session.ts';
+import { type Act, makeActs } from './acts.ts';
 import { focusable } from './focusable.ts';
 import { noteOf } from './line-text.ts';
 import { adviceStep, positionCard } from './position-card.ts';
@@ -40,7 +41,7 @@ export function makeEndView(
   const strip = makeStrip(words);
   fillStrip(strip, session, words);
   const about = title === undefined ? practice.title : fill(practice.about, { title });
-  const acts = make('p', 'practice-acts');
+  const acts = makeActs();
   const more = make('div', 'practice-coming');
   const columns = make('div', 'practice-columns');
   if (missed.length > 0) columns.append(missedSection(session, missed, words));
@@ -53,22 +54,24 @@ export function makeEndView(
     heading,
     strip,
     ...(unasked.length > 0 ? [make('p', '', counted(practice.seen, unasked.length))] : []),
-    acts,
+    acts.element,
     columns,
   );
   const again = missed.map(({ position }) => ({ position }));
 
   function showActs(next: readonly Task[], exercises = 0): void {
-    const held = acts.contains(document.activeElement);
-    const buttons: HTMLElement[] = [];
-    const add = (text: string, act: () => void) =>
-      buttons.push(makeButton(text, act, buttons.length === 0 ? 'act' : ''));
-    if (again.length > 0) add(counted(practice.again, again.length), () => onAgain(again));
-    if (next.length > 0) add(counted(practice.more, next.length), () => onMore(next));
-    if (exercises > 0) add(counted(practice.toExercises, exercises), onExercises);
-    add(buttons.length === 0 ? practice.back : practice.toOverview, onBack);
-    acts.replaceChildren(...buttons);
-    if (held) buttons[0]?.focus();
+    const forward: Act[] = [];
+    if (again.length > 0) {
+      forward.push({ words: counted(practice.again, again.length), run: () => onAgain(again) });
+    }
+    if (next.length > 0) {
+      forward.push({ words: counted(practice.more, next.length), run: () => onMore(next) });
+    }
+    if (exercises > 0) {
+      forward.push({ words: counted(practice.toExercises, exercises), run: onExercises });
+    }
+    // First, since it is there from the start: what is known later comes behind it.
+    acts.show([{ words: practice.back, run: onBack }, ...forward], forward.length > 0 ? 1 : 0);
   }
   showActs([]);
   return {

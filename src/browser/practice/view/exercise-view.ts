@@ -25,7 +25,7 @@ export function makeExerciseView(
   const stand = make('div', '');
   stand.dataset.words = JSON.stringify(chapterWords);
   stand.innerHTML = exercise.html;
-  const acts = make('p', 'practice-acts', makeButton(practice.toOverview, events.onEnd));
+  const acts = make('p', 'practice-acts', makeButton(practice.back, events.onEnd));
   if (events.onNext !== undefined) {
     acts.prepend(makeButton(practice.nextExercise, events.onNext));
   }

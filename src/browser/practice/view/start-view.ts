@@ -1,14 +1,15 @@
 import { practicePage } from '../../../contract/practice-address.ts';
-import { fill } from '../../../contract/sentence.ts';
+import { type Counted, fill } from '../../../contract/sentence.ts';
 import type { PracticeWords } from '../../../contract/words.ts';
 import { counted } from '../../counted.ts';
-import { element, make, makeButton } from '../../element.ts';
+import { element, make } from '../../element.ts';
 import type { Subject } from '../session/aim.ts';
 import { forecastOf } from '../session/forecast.ts';
 import { type Progress, restingOf } from '../session/overview.ts';
 import type { Plan } from '../session/plan.ts';
 import type { PracticeCourse } from '../session/practice-course.ts';
 import type { Task } from '../session/session.ts';
+import { type Act, makeActs } from './acts.ts';
 import { focusable } from './focusable.ts';
 import { forecastTable } from './forecast-table.ts';
 import { type KeepingEvents, makeKeeping } from './keeping.ts';
@@ -46,7 +47,10 @@ export function makeStartView(
   const heading = focusable(make('h1', ''));
   const invitation = make('p', 'practice-today');
   invitation.setAttribute('role', 'status');
-  const acts = make('p', 'practice-acts');
+  const acts = makeActs();
+  const wayOut = { href: practicePage, class: 'practice-whole' };
+  const wholeCourse = element('a', wayOut, practice.wholeCourse);
+  acts.element.append(wholeCourse);
   const notice = make('p', 'practice-notice');
   notice.setAttribute('role', 'status');
   notice.hidden = true;
@@ -57,7 +61,7 @@ export function makeStartView(
   const help = make('details', 'practice-how', make('summary', '', practice.help));
   for (const text of practice.helpText) help.append(make('p', '', text));
   const columns = make('div', 'practice-columns', table.element, coming);
-  const whole = make('div', 'practice-start', heading, invitation, notice, acts, columns);
+  const whole = make('div', 'practice-start', heading, invitation, notice, acts.element, columns);
   whole.append(mistakes, resting, help, makeKeeping(words, keepingEvents));
 
   return {
@@ -68,7 +72,8 @@ export function makeStartView(
       const text = sentencesOf(subject, plan, practice);
       // Said again, it would be read out again.
       if (invitation.textContent !== text) invitation.textContent = text;
-      acts.replaceChildren(...actsFor(subject, plan, practice, onBegin));
+      acts.show(actsFor(plan, practice, onBegin), plan.tasks.length > 0 ? 0 : -1);
+      wholeCourse.hidden = title === undefined;
       const forecast = forecastTable(forecastOf(items, progress, today), today, words);
       const weeks = weeksTable(items, progress, today, words);
       coming.replaceChildren(...[forecast, weeks].filter((part) => part !== undefined));
@@ -103,23 +108,15 @@ function sentencesOf(
 }
 
 function actsFor(
-  { title }: Subject,
   { tasks, back, ahead }: Plan,
   practice: PracticeWords['practice'],
   onBegin: (tasks: readonly Task[]) => void,
-): HTMLElement[] {
-  const acts: HTMLElement[] = [];
-  if (tasks.length > 0) {
-    acts.push(makeButton(counted(practice.begin, tasks.length), () => onBegin(tasks), 'act'));
-  }
-  if (back.length > 0 && back.length < tasks.length) {
-    acts.push(makeButton(counted(practice.beginBack, back.length), () => onBegin(back)));
-  }
-  if (tasks.length === 0 && ahead.length > 0) {
-    acts.push(makeButton(counted(practice.beginAhead, ahead.length), () => onBegin(ahead)));
-  }
-  if (title !== undefined) {
-    acts.push(element('a', { href: practicePage, class: 'practice-whole' }, practice.wholeCourse));
-  }
+): Act[] {
+  const acts: Act[] = [];
+  const add = (form: Counted, asked: readonly Task[]) =>
+    acts.push({ words: counted(form, asked.length), run: () => onBegin(asked) });
+  if (tasks.length > 0) add(practice.begin, tasks);
+  if (back.length > 0 && back.length < tasks.length) add(practice.beginBack, back);
+  if (tasks.length === 0 && ahead.length > 0) add(practice.beginAhead, ahead);
   return acts;
 }
