@@ -49,7 +49,7 @@ export async function newContext(
   browser: Browser,
   options: BrowserContextOptions = {},
 ): Promise<BrowserContext> {
-  const context = await browser.newContext({ reducedMotion: 'reduce', ...options });
+  const context = await browser.newContext(options);
   context.setDefaultTimeout(200_000);
   return context;
 }
@@ -121,6 +121,14 @@ export async function openWhole(page: Page, address: string): Promise<void> {
   } finally {
     page.off('request', begun).off('requestfinished', ended).off('requestfailed', ended);
   }
+}
+
+/**
+ * To another page, as the browser's own button does; what is there is to be waited for. `page.goBack` waits for a
+ * navigation, and may take for it what a page writes into its own address at that moment.
+ */
+export function goBack(page: Page): Promise<void> {
+  return page.evaluate(() => void setTimeout(() => history.back()));
 }
 
 /** Whether an element can be seen: in the window, and not under the board. */

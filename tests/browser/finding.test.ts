@@ -4,7 +4,7 @@ import { pathToFileURL } from 'node:url';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { violations, violationsInBoth } from './axe.ts';
-import { onPage, openPage, useDemo } from './browser.ts';
+import { goBack, onPage, openPage, useDemo } from './browser.ts';
 
 const demo = useDemo();
 
@@ -42,7 +42,7 @@ describe('words', () => {
       expect(await result.locator('mark').allTextContents()).toContain('league');
       await result.locator('ul a').first().click();
       await page.waitForURL(/move-orders\.html/);
-      await page.goBack();
+      await goBack(page);
       // What was searched for stands in the address.
       await page.locator('.found-list > li').first().waitFor();
       expect(await page.inputValue('#page-words')).toBe('student lost a league game');
@@ -121,7 +121,9 @@ describe('a position', () => {
       expect(await card.textContent()).toContain('White to move');
       await card.locator('a', { hasText: 'after 2...e6' }).click();
       await page.waitForURL(/isolated-pawn\.html#queens-gambit$/);
-      await page.goBack();
+      await goBack(page);
+      // What was asked for is found again.
+      await card.waitFor();
       const fen = 'rnbqkbnr/ppp2ppp/4p3/3p4/2PP4/8/PP2PPPP/RNBQKBNR w KQ - 0 3';
       expect(await searchPosition(page, fen)).toContain('does not have this position');
       expect(await page.locator('.found-list').textContent()).toContain(

@@ -1,6 +1,6 @@
 /** The first page: a position to play on, one thing to do, what was read and what is due; and the head of all pages. */
 import { expect, test } from 'vitest';
-import { onPage, openPage, useDemo, windows } from './browser.ts';
+import { goBack, onPage, openPage, useDemo, windows } from './browser.ts';
 
 const demo = useDemo();
 
@@ -74,7 +74,8 @@ test('who has read some of it goes on where he stopped, sees what was read, and 
     // Nobody reads so fast: who only looked in begins at the beginning.
     await page.goto(`${demo().address}index.html`);
     expect(await page.locator('.cover .act').textContent()).toContain('Begin');
-    await page.goBack();
+    await goBack(page);
+    await page.waitForURL((url) => !url.pathname.endsWith('index.html'));
     await page.waitForLoadState('networkidle');
     await readFirst(3000);
 

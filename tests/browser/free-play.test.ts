@@ -3,7 +3,7 @@ import { pathToFileURL } from 'node:url';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { violations } from './axe.ts';
-import { openPage, phone, useDemo } from './browser.ts';
+import { goBack, openPage, phone, useDemo } from './browser.ts';
 
 const demo = useDemo();
 
@@ -86,7 +86,7 @@ test('a reader plays on the board, is answered, keeps notes and drawings, and go
   expect(await violations(page)).toEqual([]);
   await page.getByRole('link', { name: 'after 6.Bf4' }).click();
   await expect.poll(() => line(page)).toBe('5...Nf6 6.Bf4');
-  await page.goBack();
+  await goBack(page);
   const download = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save to a file' }).click();
   const file = await (await download).path();

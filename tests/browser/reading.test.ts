@@ -3,7 +3,16 @@ import { pathToFileURL } from 'node:url';
 import type { BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { addressAfter } from '../../src/contract/testing/address-after.ts';
-import { type Faults, inSight, onPage, openPage, phone, useDemo, windows } from './browser.ts';
+import {
+  type Faults,
+  goBack,
+  inSight,
+  onPage,
+  openPage,
+  phone,
+  useDemo,
+  windows,
+} from './browser.ts';
 
 const demo = useDemo();
 
@@ -113,7 +122,7 @@ describe('the address', () => {
       await settled(page);
       expect(await currentMoves(page)).toHaveLength(1);
       expect(await page.locator('.move[aria-current]').getAttribute('id')).toBe('quiet-e3');
-      await page.goBack();
+      await goBack(page);
       await page.waitForURL(/isolated-pawn\.html/);
       await settled(page);
       await expect.poll(() => hash(page)).toBe('#tarrasch');
@@ -142,7 +151,7 @@ describe('the reading place', () => {
       const left = await place();
       await page.locator('a[rel="next"]').evaluate((link: HTMLElement) => link.click());
       await page.waitForURL(/other-answers/);
-      await page.goBack();
+      await goBack(page);
       await page.waitForURL(/isolated-pawn\.html#tarrasch$/);
       await expect.poll(place).toEqual(left);
       // From here the board follows the text again.
