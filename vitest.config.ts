@@ -41,13 +41,13 @@ export default defineConfig({
       NODE_COMPILE_CACHE: path.join(tmpdir(), 'linewright-tests-modules'),
     },
     reporters: ['default', './tests/setup/closing-line.ts'],
-    // By default one core is left idle, which on two is half the machine; two more workers than
-    // cores, since a browser file takes half of its time waiting, and so do those that run programs.
-    maxWorkers: availableParallelism() + 2,
+    // By default one core is left idle, which on two is half the machine. More workers than cores would only take the
+    // caches from each other: with two more, files that run programs and unit tests take a fifth longer.
+    maxWorkers: availableParallelism(),
     // Files share modules: none changes what others import, and loading them anew for each file
     // takes longer than most files do.
     isolate: false,
-    sequence: { sequencer: LongestFirst },
+    sequence: { sequencer: LongestFirst, groupOrder: 2 },
     experimental: { viteModuleRunner: false },
     setupFiles: ['tests/setup/seed.ts'],
     // Only what hangs comes to them: browsers and Astro builds share two cores with the rest, and a machine that tests
@@ -59,7 +59,16 @@ export default defineConfig({
       // They run in the order of their names: the longest files first, so that no core waits long.
       {
         extends: true,
-        test: { name: 'browser', include: ['tests/browser/**/*.test.ts'], globalSetup },
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          globalSetup,
+          // The last line of a run names those that needed it.
+          retry: 1,
+          // These wait for their browsers.
+          maxWorkers: availableParallelism() + 1,
+          sequence: { groupOrder: 1 },
+        },
       },
       {
         extends: true,
@@ -70,8 +79,7 @@ export default defineConfig({
           globalSetup,
         },
       },
-      // `npm run test:quick`: without a browser, a build or another program. They never wait, and each worker loads
-      // the modules anew: one for each core, once the others are through.
+      // `npm run test:quick`: without a browser, a build or another program.
       {
         extends: true,
         test: {

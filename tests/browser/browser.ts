@@ -44,13 +44,13 @@ export interface Faults {
   readonly list: readonly string[];
 }
 
-/** A context in which what is waited for may take as long as the test. */
+/** A context in which what is waited for may take a minute, as what is polled. */
 export async function newContext(
   browser: Browser,
   options: BrowserContextOptions = {},
 ): Promise<BrowserContext> {
   const context = await browser.newContext(options);
-  context.setDefaultTimeout(200_000);
+  context.setDefaultTimeout(60_000);
   return context;
 }
 

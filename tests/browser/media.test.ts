@@ -5,6 +5,7 @@ import type { Browser, Frame, Page } from 'playwright-core';
 import { PNG } from 'pngjs';
 import { beforeAll, expect, inject, test } from 'vitest';
 import { activeSvgs, plainSvgs } from '../../src/media/testing/svgs.ts';
+import { multiple } from '../setup/runs.ts';
 import { openPage, serveFolder, sharedBrowser } from './browser.ts';
 
 let browser: Browser;
@@ -55,44 +56,49 @@ test('a picture that is let through runs nothing and asks for nothing', async ()
   });
 });
 
-test('of those that are refused, many run or ask in this very browser', async () => {
-  await hosting(Object.values(activeSvgs), {}, async (page, addresses) => {
-    const acted = new Set<string>();
-    const names = Object.keys(activeSvgs);
-    const note = (frame: Frame | null) => {
-      let outer = frame;
-      while (outer?.parentFrame()?.parentFrame()) outer = outer.parentFrame();
-      const index = Number(/^picture-(\d+)$/.exec(outer?.name() ?? '')?.[1] ?? Number.NaN);
-      acted.add(names[index] ?? 'none of them');
-    };
-    await page.exposeBinding('actedHere', ({ frame }) => note(frame));
-    await page.addInitScript('globalThis.ran = () => actedHere()');
-    await page.context().route(/fetched/, (route) => {
-      note(route.request().frame());
-      return route.fulfill({ body: '' });
+// What it says of the examples changes with them and with the browser alone: the night is early enough.
+test.runIf(multiple > 1)(
+  'of those that are refused, many run or ask in this very browser',
+  async () => {
+    await hosting(Object.values(activeSvgs), {}, async (page, addresses) => {
+      const acted = new Set<string>();
+      const names = Object.keys(activeSvgs);
+      const note = (frame: Frame | null) => {
+        let outer = frame;
+        while (outer?.parentFrame()?.parentFrame()) outer = outer.parentFrame();
+        const index = Number(/^picture-(\d+)$/.exec(outer?.name() ?? '')?.[1] ?? Number.NaN);
+        acted.add(names[index] ?? 'none of them');
+      };
+      await page.exposeBinding('actedHere', ({ frame }) => note(frame));
+      await page.addInitScript('globalThis.ran = () => actedHere()');
+      await page.context().route(/fetched/, (route) => {
+        note(route.request().frame());
+        return route.fulfill({ body: '' });
+      });
+      // All in one page: to open them one after the other took eleven seconds.
+      const frames = addresses.map(
+        (address, index) => `<iframe name="picture-${index}" src="${address}"></iframe>`,
+      );
+      const { origin } = new URL(addresses[0] ?? '');
+      const style =
+        '<style>body{margin:0}iframe{width:60px;height:60px;border:0;float:left}</style>';
+      await page.route(`${origin}/`, (route) =>
+        route.fulfill({ body: style + frames.join(''), contentType: 'text/html' }),
+      );
+      await page.goto(`${origin}/`);
+      for (const index of addresses.keys()) {
+        const box = await page.locator('iframe').nth(index).boundingBox();
+        await page.mouse.click((box?.x ?? 0) + 5, (box?.y ?? 0) + 15);
+      }
+      for (const _ of addresses) await page.keyboard.press('Tab');
+      // 42 of 69 in Chromium 156; others need another browser, an older one or other clicks.
+      await expect.poll(() => acted.size).toBeGreaterThan(30);
+      await expect
+        .poll(() => [...acted])
+        .toEqual(expect.arrayContaining(['script', 'onload', 'javascript: in a link']));
     });
-    // All in one page: to open them one after the other took eleven seconds.
-    const frames = addresses.map(
-      (address, index) => `<iframe name="picture-${index}" src="${address}"></iframe>`,
-    );
-    const { origin } = new URL(addresses[0] ?? '');
-    const style = '<style>body{margin:0}iframe{width:60px;height:60px;border:0;float:left}</style>';
-    await page.route(`${origin}/`, (route) =>
-      route.fulfill({ body: style + frames.join(''), contentType: 'text/html' }),
-    );
-    await page.goto(`${origin}/`);
-    for (const index of addresses.keys()) {
-      const box = await page.locator('iframe').nth(index).boundingBox();
-      await page.mouse.click((box?.x ?? 0) + 5, (box?.y ?? 0) + 15);
-    }
-    for (const _ of addresses) await page.keyboard.press('Tab');
-    // 42 of 69 in Chromium 156; others need another browser, an older one or other clicks.
-    await expect.poll(() => acted.size).toBeGreaterThan(30);
-    await expect
-      .poll(() => [...acted])
-      .toEqual(expect.arrayContaining(['script', 'onload', 'javascript: in a link']));
-  });
-});
+  },
+);
 
 test('a picture with dots in itself is drawn under the strictest policy', async () => {
   const headers = { 'content-security-policy': "default-src 'self'" };

@@ -13,6 +13,8 @@ import path from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
 import { workerFile, writeWorker } from '../../src/site/offline/write-worker.ts';
+import { hostPolicy } from '../../src/site/security-policy.ts';
+import { someOf } from '../setup/runs.ts';
 import { newContext, pageFiles, serveFolder, useDemo } from './browser.ts';
 
 const demo = useDemo();
@@ -50,10 +52,7 @@ const filesOf = (at: string) =>
     .filter((entry) => entry.isFile())
     .map((entry) => path.relative(at, path.join(entry.parentPath, entry.name)));
 
-/**
- * The page leaves its reader alone for three seconds before it keeps anything. Here it begins at once;
- * `policy.test.ts` waits as long as a reader does.
- */
+/** The page leaves its reader alone for three seconds before it keeps anything. Here it begins at once. */
 const atOnce = (context: BrowserContext) =>
   context.addInitScript(() => {
     const wait = window.setTimeout.bind(window);
@@ -107,18 +106,28 @@ const update = (page: Page) =>
     await registration.update().catch(() => undefined);
   });
 
-test('after one visit every page opens, and all that it shows or links is there', async () => {
+test('after one visit every page opens under the header of the handbook, and all that it shows or links is there', async () => {
   cpSync(demo().site, site(), { recursive: true, force: true });
-  const page = await visit();
+  server.close();
+  server = await serveFolder(folder, '/club/', {
+    'content-security-policy': hostPolicy,
+    'x-content-type-options': 'nosniff',
+  });
+  address = server.address.replace('127.0.0.1', 'club.localhost');
+  // As long as a reader waits.
+  const page = await (await newContext(demo().browser)).newPage();
+  await page.goto(`${address}tarrasch/isolated-pawn.html`);
   await kept(page);
   server.close();
+  const said: string[] = [];
+  page.on('console', (message) => said.push(message.text()));
   const failed: string[] = [];
   page.on('requestfailed', (request) => {
     // A page that is left asks for nothing any more.
     if (request.failure()?.errorText !== 'net::ERR_ABORTED') failed.push(request.url());
   });
   // Boards for other sites are not kept: in their place the page for missing addresses would open.
-  for (const file of pageFiles(site())) {
+  for (const file of someOf(pageFiles(site()), 8)) {
     await page.goto(`${address}tarrasch/${file}`);
     await expect.poll(() => page.locator('h1').first().isVisible(), { message: file }).toBe(true);
     expect(await page.locator('body.missing').count(), file).toBe(file === '404.html' ? 1 : 0);
@@ -137,6 +146,11 @@ test('after one visit every page opens, and all that it shows or links is there'
   });
   expect(pictures.length).toBeGreaterThan(2);
   expect(Math.min(...pictures)).toBeGreaterThan(1000);
+  await page.goto(`${address}tarrasch/search.html`);
+  await page.fill('#page-words', 'student lost a league game');
+  await page.press('#page-words', 'Enter');
+  await page.locator('.found-list .found-chapter').first().waitFor();
+  expect(said).toEqual([]);
   await page.goto(`${address}tarrasch/no-such-chapter.html`);
   expect(await page.locator('body.missing h1').textContent()).toBe('There is no such page');
   await page.context().close();

@@ -6,6 +6,7 @@ import { gzipSync } from 'node:zlib';
 import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { parts } from '../../src/look/parts.ts';
+import { someOf } from '../setup/runs.ts';
 import { darkViolations, violations } from './axe.ts';
 import { onPage, openPage, openWhole, pageFiles, phone, useDemo, windows } from './browser.ts';
 import { smallTargets } from './small-targets.ts';
@@ -32,7 +33,8 @@ async function see(page: Page, name: string): Promise<Seen> {
   await page.setViewportSize(windows.phone);
   // What scripts make is to be there; text far from the window is laid out when a hand comes.
   await openWhole(page, name);
-  await page.mouse.move(9, 9);
+  // Twice: where it rested on the page before, the first is no move.
+  for (const at of [9, 19]) await page.mouse.move(at, at);
   await page.locator('html:not(.piecemeal) h1').first().waitFor();
   const onPhone = {
     smallTargets: await page.evaluate(smallTargets),
@@ -95,7 +97,7 @@ describe('every page', () => {
 
 test('without script every page has its text, unique ids, links that lead somewhere, and asks nobody else', async () => {
   const { page, faults } = await openPage(demo().browser, { javaScriptEnabled: false });
-  for (const name of pageFiles(demo().site)) {
+  for (const name of someOf(pageFiles(demo().site), 9)) {
     await page.goto(demo().address + name);
     expect(await page.locator('h1').first().isVisible(), name).toBe(true);
     // Chromium lets the test look into a page that may run no script of its own.

@@ -10,7 +10,7 @@ import type { Page } from 'playwright-core';
 import { visit } from 'unist-util-visit';
 import { describe, expect, test } from 'vitest';
 import { hostPolicy } from '../../src/site/security-policy.ts';
-import { demoBase, newContext, serveFolder, useDemo } from './browser.ts';
+import { useDemo } from './browser.ts';
 import { strict, under } from './under-policy.ts';
 
 const demo = useDemo();
@@ -154,6 +154,7 @@ describe('the search by words needs WebAssembly', () => {
     expect(faults).toEqual([]);
   });
 
+  // So it does without a network: `offline.test.ts`.
   test('finds under the header of the handbook', async () => {
     const faults = await under(demo(), hostPolicy, async ({ page, address }) => {
       await page.goto(`${address}search.html`);
@@ -163,33 +164,6 @@ describe('the search by words needs WebAssembly', () => {
     });
     expect(faults).toEqual([]);
   });
-});
-
-test('the course is kept for reading offline under the header of the handbook, search and all', async () => {
-  const server = await serveFolder(demo().site, demoBase, {
-    'content-security-policy': hostPolicy,
-    'x-content-type-options': 'nosniff',
-  });
-  const context = await newContext(demo().browser);
-  const page = await context.newPage();
-  const said: string[] = [];
-  page.on('console', (message) => said.push(message.text()));
-  // Not the name of the reader's own machine, where what the server has comes first.
-  const address = server.address.replace('127.0.0.1', 'club.localhost');
-  await page.goto(`${address}isolated-pawn.html`);
-  await page.evaluate(async () => {
-    await navigator.serviceWorker.ready;
-    if (navigator.serviceWorker.controller) return;
-    await new Promise((resolve) =>
-      navigator.serviceWorker.addEventListener('controllerchange', resolve, { once: true }),
-    );
-  });
-  server.close();
-  await page.goto(`${address}search.html`);
-  await searchWords(page, 'student lost a league game');
-  await page.locator('.found-list .found-chapter').first().waitFor();
-  expect(said).toEqual([]);
-  await context.close();
 });
 
 describe('what the test would see', () => {

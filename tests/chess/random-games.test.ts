@@ -15,7 +15,7 @@ import { randomFrom } from './random.ts';
 /** A hundred thousand at night. */
 const wanted = runs(10_000);
 /** How often the games are to lead through each thing that is hard about the rules. */
-const least = 11;
+const least = 8;
 const seed = 19940312;
 const starts = [
   initialPosition.fen,

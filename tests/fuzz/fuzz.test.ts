@@ -24,7 +24,9 @@ async function fuzz(...args: readonly string[]) {
   return { said: lines.join('\n'), status };
 }
 
-test('50 courses, folders and PGN files keep every promise', { timeout: 900_000 }, async () => {
+test(`${runs(50)} courses, folders and PGN files keep every promise`, {
+  timeout: 900_000,
+}, async () => {
   const out = path.join(work, 'failures');
   const cases = runs(50);
   const { said, status } = await fuzz('--seed', '1', '--cases', String(cases), '--out', out);

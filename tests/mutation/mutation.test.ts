@@ -1,13 +1,12 @@
 import { afterAll, describe, expect, test } from 'vitest';
 import { checkCourse } from '../../src/check/index.ts';
-import { multiple, runs } from '../setup/runs.ts';
+import { multiple, runs, spread } from '../setup/runs.ts';
 import { soundCourses } from '../sound-courses.ts';
 import { checkChanged, loadInMemory } from './course-in-memory.ts';
-import type { Fault } from './faults.ts';
 import { allKinds } from './kinds.ts';
 
 /** How many faults of a kind are planted in a course, spread evenly over all that it has: 30 at night. */
-const most = Number(process.env.MUTATIONS ?? (multiple > 1 ? runs(3) : 2));
+const most = Number(process.env.MUTATIONS ?? (multiple > 1 ? runs(3) : 1));
 
 interface Tally {
   planted: number;
@@ -28,7 +27,7 @@ describe('planted faults are found', async () => {
     test(`${name} is sound`, () => expect(checkCourse(course.course).diagnostics).toEqual([]));
     for (const kind of allKinds) {
       test(`${name}: ${kind.name}`, () => {
-        const faults = spread([...kind.plant(course)]);
+        const faults = spread([...kind.plant(course)], most);
         const missed: string[] = [];
         for (const { file, text, note, must } of faults) {
           const { diagnostics } = checkChanged(course, file, text);
@@ -63,10 +62,3 @@ describe('planted faults are found', async () => {
     }
   });
 });
-
-function spread(faults: readonly Fault[]): Fault[] {
-  if (faults.length <= most) return [...faults];
-  return Array.from({ length: most }, (_, index) =>
-    faults.at(Math.floor((index * faults.length) / most)),
-  ).filter((fault) => fault !== undefined);
-}
