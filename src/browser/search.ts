@@ -1,6 +1,6 @@
 /** The script of the search page: words, positions, boards. */
 import { dataOf } from '../contract/attributes.ts';
-import { givenTable } from '../lookup/index.ts';
+import { firstMoves, givenTable } from '../lookup/index.ts';
 import { findPlacement } from '../lookup/search/find-placement.ts';
 import { searchPositions } from '../lookup/search/search-positions.ts';
 import { wordsOf } from './board/board-words.ts';
@@ -15,6 +15,9 @@ function searchCourse(place: HTMLElement): void {
   const table = givenTable();
   const words = wordsOf(place, 'search');
   const { probe = '' } = dataOf('page', place);
+  const hint = place.querySelector('#page-position-hint .example');
+  const example = firstMoves(table, words.letters);
+  if (hint !== null && example !== '') hint.textContent = example;
   startSearch(place, {
     words,
     forWords: (query) => answerWords(query, table, words, probe),

@@ -107,7 +107,10 @@ describe('thousands of games', () => {
 test('one pasted game, and the link to the place where it left', async () => {
   const { page, faults } = await openPage(demo().browser);
   await page.goto(`${demo().address}compare.html`);
-  await page.getByRole('textbox', { name: 'Or paste games' }).fill(mine);
+  const field = page.getByRole('textbox', { name: 'Or paste games' });
+  // As the course itself begins.
+  expect(await field.getAttribute('placeholder')).toBe('1.d4 d5 2.c4 e6 …');
+  await field.fill(mine);
   await page.getByRole('button', { name: 'Compare' }).click();
   await page.locator('.compare-result').waitFor();
   const game = page.locator('.games-compared li');

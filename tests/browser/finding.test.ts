@@ -143,6 +143,10 @@ describe('a position', () => {
 
   test('that is none tells what is wrong, where, and what would be right', () =>
     on('search.html', async (page) => {
+      // As the course itself begins.
+      expect(await searchPosition(page, 'white wins')).toContain('such as 1.d4 d5 2.c4 e6.');
+      const hint = page.locator('#page-position-hint');
+      expect(await hint.textContent()).toBe('Such as 1.d4 d5 2.c4 e6');
       const said = await searchPosition(page, 'rnbqkbnr/pppppppp/8/8/9/8/PPPPPPPP/RNBQKBNR w - -');
       expect(said).toContain('This is no FEN. The reason: 9 stands for no piece');
       expect(await page.locator('.found mark').textContent()).toBe('9');

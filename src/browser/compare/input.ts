@@ -2,8 +2,15 @@ import type { CompareWords } from '../../contract/words.ts';
 import { headLength, utf16Of } from '../../movetext/archive/encoding.ts';
 import { make } from '../element.ts';
 
-/** Where games are given: chosen or dropped as files, or pasted. */
-export function makeInput(words: CompareWords, onGames: (games: Blob) => void): HTMLElement {
+/**
+ * Where games are given: chosen or dropped as files, or pasted.
+ * @param example how a game may begin.
+ */
+export function makeInput(
+  words: CompareWords,
+  example: string,
+  onGames: (games: Blob) => void,
+): HTMLElement {
   const take = async (files: readonly File[]) => {
     const games = await Promise.all(files.map(inUtf8));
     // A blank line between files, as between games.
@@ -26,7 +33,7 @@ export function makeInput(words: CompareWords, onGames: (games: Blob) => void): 
   const text = make('textarea', 'pasted');
   text.rows = 4;
   text.spellcheck = false;
-  text.placeholder = '1. d4 d5 2. c4 …';
+  text.placeholder = example && `${example} …`;
   const go = make('button', '', words.go);
   const label = make('label', '', [make('span', '', words.paste), text]);
   const form = make('form', 'paste', [label, go]);

@@ -2,6 +2,7 @@
 
 import { dataOf } from '../../contract/attributes.ts';
 import { fill } from '../../contract/sentence.ts';
+import { firstMoves } from '../../lookup/first-moves.ts';
 import type { ComparedGame } from '../../lookup/games/types.ts';
 import { givenTable } from '../../lookup/given-table.ts';
 import { wordsOf } from '../board/board-words.ts';
@@ -59,5 +60,6 @@ function startComparing(place: HTMLElement, speech: Speech): void {
     heading?.scrollIntoView({ block: 'start' });
   }
 
-  place.append(makeInput(words, begin), progress.element, status, result);
+  const input = makeInput(words, firstMoves(table, words.letters), begin);
+  place.append(input, progress.element, status, result);
 }

@@ -1,6 +1,8 @@
 import { initialPosition } from '../../chess/initial.ts';
+import type { CourseTable } from '../../contract/course-table.ts';
 import { fill } from '../../contract/sentence.ts';
 import type { SearchWords } from '../../contract/words.ts';
+import { firstMoves } from '../../lookup/first-moves.ts';
 import type { PositionSearch } from '../../lookup/search/search-positions.ts';
 import { element } from '../element.ts';
 import { reasonIn } from './answer-moves.ts';
@@ -9,10 +11,11 @@ import type { SearchResult } from './search-result.ts';
 type Fault = Extract<PositionSearch, { kind: 'fen-fault' | 'unreadable' }>;
 
 /** Why a text names no position, where it goes wrong, and what would. */
-export function answerFault(search: Fault, words: SearchWords): SearchResult {
+export function answerFault(table: CourseTable, search: Fault, words: SearchWords): SearchResult {
   if (search.kind === 'unreadable') {
     const shown = search.words.length > 60 ? `${search.words.slice(0, 60)} …` : search.words;
-    const sentence = fill(words.unreadable, { words: shown, example: '1.d4 d5 2.c4' });
+    const example = firstMoves(table, words.letters) || initialPosition.fen;
+    const sentence = fill(words.unreadable, { words: shown, example });
     return { status: [sentence], found: [] };
   }
   const { text, fault } = search;

@@ -30,7 +30,7 @@ export function answerPosition(
       return answerMoves(table, search, words);
     case 'fen-fault':
     case 'unreadable':
-      return answerFault(search, words);
+      return answerFault(table, search, words);
   }
 }
 

@@ -91,7 +91,7 @@ function startComparing(place: HTMLElement, words: ShelfCompareWords): void {
   }
 
   place.append(
-    makeInput(words, (blob) => void begin(blob)),
+    makeInput(words, '1.d4 d5 2.c4', (blob) => void begin(blob)),
     progress.element,
     status,
     result,
