@@ -212,21 +212,25 @@ test('with no room left the course is read online, and half an edition is thrown
   const session = await context.newCDPSession(page);
   const { origin } = new URL(address);
   await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 60_000 });
-  const failed = page.waitForEvent('console', (message) =>
-    message.text().startsWith('This course is not kept offline.'),
-  );
-  await page.goto(`${address}tarrasch/isolated-pawn.html`);
-  // The failure may be told through the state of the worker alone.
-  const redundant = page.evaluate(async () => {
-    for (;;) {
-      const registration = await navigator.serviceWorker.getRegistration();
-      if (!registration?.installing && !registration?.active && !registration?.waiting) {
-        if ((await caches.keys()).length === 0) return;
-      }
-      await new Promise((resolve) => setTimeout(resolve, 50));
-    }
+  await context.addInitScript(() => {
+    const { register } = ServiceWorkerContainer.prototype;
+    ServiceWorkerContainer.prototype.register = function (...args) {
+      const begun = register.apply(this, args);
+      const note = () => Object.assign(globalThis, { isBegun: true });
+      begun.then(note, note);
+      return begun;
+    };
   });
-  await Promise.race([failed, redundant]);
+  await page.goto(`${address}tarrasch/isolated-pawn.html`);
+  await expect.poll(() => page.evaluate(() => 'isBegun' in globalThis)).toBe(true);
+  const left = () =>
+    page.evaluate(async () => {
+      const registration = await navigator.serviceWorker.getRegistration();
+      const { installing, waiting, active } = registration ?? {};
+      const workers = [installing, waiting, active].filter(Boolean).length;
+      return { workers, editions: (await caches.keys()).length };
+    });
+  await expect.poll(left).toEqual({ workers: 0, editions: 0 });
   await page.goto(`${address}tarrasch/index.html`);
   expect(await page.locator('.chapters li').count()).toBe(3);
   await context.close();
