@@ -114,13 +114,13 @@ test('after one visit every page opens under the header of the handbook, and all
     'x-content-type-options': 'nosniff',
   });
   address = server.address.replace('127.0.0.1', 'club.localhost');
-  // As long as a reader waits.
   const page = await (await newContext(demo().browser)).newPage();
+  const said: string[] = [];
+  page.on('console', (message) => said.push(message.text()));
+  // Here the page waits as long as for a reader.
   await page.goto(`${address}tarrasch/isolated-pawn.html`);
   await kept(page);
   server.close();
-  const said: string[] = [];
-  page.on('console', (message) => said.push(message.text()));
   const failed: string[] = [];
   page.on('requestfailed', (request) => {
     // A page that is left asks for nothing any more.
