@@ -1,7 +1,6 @@
 import { initialPosition } from '../chess/initial.ts';
 import type { PieceLetters } from '../chess/letters.ts';
 import type { CourseTable } from '../contract/course-table.ts';
-import { positionOf } from './find.ts';
 import { lineText } from './line-text.ts';
 import type { PathMove } from './paths.ts';
 
@@ -11,8 +10,9 @@ const most = 2;
 /** The first moves of a course, as what one may ask it: `1.d4 d5 2.c4 e6`; empty where none of its lines begins a game. */
 export function firstMoves(table: CourseTable, letters: PieceLetters): string {
   const line: PathMove[] = [];
-  let from = positionOf(table, initialPosition.key);
-  while (from !== undefined && line.length < 2 * most) {
+  // Not by `positionOf`: a page that has just come up need not index the whole course for this.
+  let from = table.positions.findIndex(({ key }) => key === initialPosition.key);
+  while (line.length < 2 * most) {
     const move = table.positions[from]?.moves.find(({ kind }) => kind !== 'bad');
     if (move === undefined) break;
     const ply = line.length;

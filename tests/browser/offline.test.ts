@@ -16,6 +16,7 @@ import { workerFile, writeWorker } from '../../src/site/offline/write-worker.ts'
 import { hostPolicy } from '../../src/site/security-policy.ts';
 import { someOf } from '../setup/runs.ts';
 import { newContext, pageFiles, serveFolder, useDemo } from './browser.ts';
+import { headersOf } from './under-policy.ts';
 
 const demo = useDemo();
 const work = mkdtempSync(path.join(tmpdir(), 'linewright-offline-'));
@@ -41,10 +42,14 @@ beforeEach(async () => {
   folder = mkdtempSync(path.join(work, 'site-'));
   // As `demoBase` has it: the page for missing addresses knows where it stands.
   cpSync(lean, path.join(folder, 'tarrasch'), { recursive: true });
-  server = await serveFolder(folder, '/club/');
-  address = server.address.replace('127.0.0.1', 'club.localhost');
+  await serve();
 });
 afterEach(() => server.close());
+
+async function serve(headers: Readonly<Record<string, string>> = {}): Promise<void> {
+  server = await serveFolder(folder, '/club/', headers);
+  address = server.address.replace('127.0.0.1', 'club.localhost');
+}
 
 const site = () => path.join(folder, 'tarrasch');
 const filesOf = (at: string) =>
@@ -109,11 +114,7 @@ const update = (page: Page) =>
 test('after one visit every page opens under the header of the handbook, and all that it shows or links is there', async () => {
   cpSync(demo().site, site(), { recursive: true, force: true });
   server.close();
-  server = await serveFolder(folder, '/club/', {
-    'content-security-policy': hostPolicy,
-    'x-content-type-options': 'nosniff',
-  });
-  address = server.address.replace('127.0.0.1', 'club.localhost');
+  await serve(headersOf(hostPolicy));
   const page = await (await newContext(demo().browser)).newPage();
   const said: string[] = [];
   page.on('console', (message) => said.push(message.text()));

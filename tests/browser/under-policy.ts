@@ -12,6 +12,12 @@ export interface Hosted {
   readonly addPage: (name: string, html: string) => Promise<string>;
 }
 
+/** What a host with a policy sends with every file. */
+export const headersOf = (policy: string) => ({
+  'content-security-policy': policy,
+  'x-content-type-options': 'nosniff',
+});
+
 /** Runs `use` at a host that sends this policy; returns all that was refused, and other faults. */
 export async function under(
   demo: Demo,
@@ -19,7 +25,7 @@ export async function under(
   use: (hosted: Hosted) => Promise<void>,
   options?: BrowserContextOptions,
 ): Promise<string[]> {
-  const headers = { 'content-security-policy': policy, 'x-content-type-options': 'nosniff' };
+  const headers = headersOf(policy);
   const { address, close } = await serveFolder(demo.site, demoBase, headers);
   const { page, faults } = await openPage(demo.browser, options);
   const refused: string[] = [];

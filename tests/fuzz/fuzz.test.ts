@@ -27,9 +27,7 @@ async function fuzz(...args: readonly string[]) {
 /** Never fewer: the handbook promises them. */
 const cases = Math.max(50, runs(50));
 
-test('50 courses, folders and PGN files keep every promise', {
-  timeout: 900_000,
-}, async () => {
+test('50 courses, folders and PGN files keep every promise', { timeout: 900_000 }, async () => {
   const out = path.join(work, 'failures');
   const { said, status } = await fuzz('--seed', '1', '--cases', String(cases), '--out', out);
   expect(said).toMatch(/^Seed 1\./);

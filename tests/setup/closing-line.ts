@@ -17,10 +17,9 @@ export default class ClosingLine implements Reporter {
         failed++;
       }
       for (const test of tests) {
-        const { state } = test.result();
+        const { state, errors } = test.result();
         if (test.diagnostic()?.flaky) {
-          const errors = test.result().errors ?? [];
-          unsteady.push(`${module.relativeModuleId} > ${test.fullName}: ${errors[0]?.message}`);
+          unsteady.push(`${module.relativeModuleId} > ${test.fullName}: ${errors?.[0]?.message}`);
         }
         if (state === 'passed') passed++;
         else if (state === 'failed') failed++;

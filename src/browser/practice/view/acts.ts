@@ -1,4 +1,4 @@
-import { make } from '../../element.ts';
+import { make, makeButton } from '../../element.ts';
 
 /** What a reader may do now. */
 export interface Act {
@@ -20,23 +20,22 @@ export interface Acts {
 export function makeActs(): Acts {
   const element = make('p', 'practice-acts');
   const buttons: HTMLButtonElement[] = [];
+  let shown: readonly Act[] = [];
+  const add = (index: number) => {
+    const button = makeButton('', () => shown[index]?.run());
+    element.insertBefore(button, element.children[index] ?? null);
+    buttons.push(button);
+    return button;
+  };
   return {
     element,
     show(acts, main = 0) {
       while (buttons.length > acts.length) buttons.pop()?.remove();
-      for (const [index, { words, run }] of acts.entries()) {
-        let button = buttons[index];
-        if (button === undefined) {
-          button = make('button', '');
-          button.type = 'button';
-          const last = buttons.at(-1);
-          if (last === undefined) element.prepend(button);
-          else last.after(button);
-          buttons.push(button);
-        }
+      shown = acts;
+      for (const [index, { words }] of acts.entries()) {
+        const button = buttons[index] ?? add(index);
         button.textContent = words;
         button.className = index === main ? 'act' : '';
-        button.onclick = run;
       }
     },
   };

@@ -1,4 +1,4 @@
-import { fill } from '../../../contract/sentence.ts';
+import { type Counted, fill } from '../../../contract/sentence.ts';
 import type { PracticeWords } from '../../../contract/words.ts';
 import { moveOf } from '../../../lookup/index.ts';
 import { counted } from '../../counted.ts';
@@ -61,15 +61,12 @@ export function makeEndView(
 
   function showActs(next: readonly Task[], exercises = 0): void {
     const forward: Act[] = [];
-    if (again.length > 0) {
-      forward.push({ words: counted(practice.again, again.length), run: () => onAgain(again) });
-    }
-    if (next.length > 0) {
-      forward.push({ words: counted(practice.more, next.length), run: () => onMore(next) });
-    }
-    if (exercises > 0) {
-      forward.push({ words: counted(practice.toExercises, exercises), run: onExercises });
-    }
+    const add = (form: Counted, count: number, run: () => void) => {
+      if (count > 0) forward.push({ words: counted(form, count), run });
+    };
+    add(practice.again, again.length, () => onAgain(again));
+    add(practice.more, next.length, () => onMore(next));
+    add(practice.toExercises, exercises, onExercises);
     // First, since it is there from the start: what is known later comes behind it.
     acts.show([{ words: practice.back, run: onBack }, ...forward], forward.length > 0 ? 1 : 0);
   }
